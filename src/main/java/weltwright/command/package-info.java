@@ -1,0 +1,2 @@
+/** The command line, and the program's front door. */
+package weltwright.command;

@@ -1,0 +1,26 @@
+package weltwright.geometry;
+
+/**
+ * A rigid motion of the plane: a rotation about the origin, then a shift. It never scales, and never mirrors.
+ *
+ * @param angleRad the rotation, counter-clockwise, in radians
+ * @param shift the image of the origin, in mm
+ */
+public record Placement(double angleRad, Point shift) {
+
+    public Point apply(Point p) {
+        return rotate(p).plus(shift);
+    }
+
+    /** The image of a vector: turned, not shifted. */
+    public Point rotate(Point v) {
+        double c = Math.cos(angleRad);
+        double s = Math.sin(angleRad);
+        return new Point(c * v.x() - s * v.y(), s * v.x() + c * v.y());
+    }
+
+    public Placement inverse() {
+        Point back = new Placement(-angleRad, new Point(0, 0)).rotate(shift);
+        return new Placement(-angleRad, back.times(-1));
+    }
+}

@@ -1,0 +1,139 @@
+package weltwright.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * A chain of straight segments, open or closed, that is walked by arc length. Curves come here sampled finely enough
+ * for their purpose (a chord of a curve of radius r and length c lies within c²/8r of it).
+ *
+ * <p>A closed chain names its first point once: the segment from the last point back to the first is implied.
+ *
+ * @param points at least two, or three where closed; in mm
+ * @param closed whether the last point joins the first
+ */
+public record Polyline(List<Point> points, boolean closed) {
+    private static final GeometryFactory JTS = new GeometryFactory();
+
+    public Polyline {
+        points = List.copyOf(points);
+        if (points.size() < (closed ? 3 : 2)) {
+            throw new IllegalArgumentException("a chain of " + points.size() + " points");
+        }
+    }
+
+    public static Polyline open(List<Point> points) {
+        return new Polyline(points, false);
+    }
+
+    public static Polyline closed(List<Point> points) {
+        return new Polyline(points, true);
+    }
+
+    /** The boundary of a JTS polygon's shell. */
+    public static Polyline shell(Polygon polygon) {
+        Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
+        return closed(Arrays.stream(ring, 0, ring.length - 1).map(Point::of).toList());
+    }
+
+    public double lengthMm() {
+        double sum = 0;
+        for (int i = 0; i < segments(); i++) {
+            sum += point(i).distance(point(i + 1));
+        }
+        return sum;
+    }
+
+    /** Arc length from the first point to each point in turn; a closed chain has one entry more, its whole length. */
+    public double[] stationsMm() {
+        double[] s = new double[segments() + 1];
+        for (int i = 0; i < segments(); i++) {
+            s[i + 1] = s[i] + point(i).distance(point(i + 1));
+        }
+        return s;
+    }
+
+    /**
+     * The point at arc length {@code sMm} from the first point: clamped to the ends of an open chain, taken round and
+     * round a closed one.
+     */
+    public Point at(double sMm) {
+        double[] s = stationsMm();
+        return at(sMm, s);
+    }
+
+    /** Points at each of the arc lengths given, as {@link #at}. */
+    public List<Point> at(double[] stations) {
+        double[] s = stationsMm();
+        return Arrays.stream(stations).mapToObj(station -> at(station, s)).toList();
+    }
+
+    private Point at(double sMm, double[] s) {
+        double total = s[s.length - 1];
+        double at = closed ? sMm - total * Math.floor(sMm / total) : Math.max(0, Math.min(total, sMm));
+        int found = Arrays.binarySearch(s, at);
+        int i = Math.min(found >= 0 ? found : -found - 2, segments() - 1);
+        double span = s[i + 1] - s[i];
+        return span == 0 ? point(i) : point(i).towards(point(i + 1), (at - s[i]) / span);
+    }
+
+    /** Points at equal arc lengths, as near to {@code stepMm} apart as a whole number of steps allows. */
+    public Polyline resampled(double stepMm) {
+        double total = lengthMm();
+        int steps = (int) Math.max(closed ? 3 : 1, Math.round(total / stepMm));
+        double[] stations = new double[closed ? steps : steps + 1];
+        for (int i = 0; i < stations.length; i++) {
+            stations[i] = i * total / steps;
+        }
+        return new Polyline(at(stations), closed);
+    }
+
+    public Polyline reversed() {
+        List<Point> back = new ArrayList<>(points);
+        Collections.reverse(back);
+        return new Polyline(back, closed);
+    }
+
+    public Polyline map(java.util.function.UnaryOperator<Point> motion) {
+        return new Polyline(points.stream().map(motion).toList(), closed);
+    }
+
+    /** Twice counted by the shoelace formula and halved; positive where a closed chain runs counter-clockwise. */
+    public double signedAreaMm2() {
+        double twice = 0;
+        for (int i = 0; i < points.size(); i++) {
+            twice += points.get(i).cross(points.get((i + 1) % points.size()));
+        }
+        return twice / 2;
+    }
+
+    public LineString lineString() {
+        Coordinate[] c = new Coordinate[segments() + 1];
+        for (int i = 0; i < c.length; i++) {
+            c[i] = point(i).coordinate();
+        }
+        return JTS.createLineString(c);
+    }
+
+    /** The area inside a closed chain. */
+    public Polygon polygon() {
+        if (!closed) {
+            throw new IllegalStateException("an open chain bounds no area");
+        }
+        return JTS.createPolygon(lineString().getCoordinates());
+    }
+
+    private int segments() {
+        return closed ? points.size() : points.size() - 1;
+    }
+
+    private Point point(int i) {
+        return points.get(i % points.size());
+    }
+}

@@ -1,0 +1,2 @@
+/** Curves and outlines in the plane, over JTS: points, arc length, smooth curves with true corners. Lengths in mm. */
+package weltwright.geometry;

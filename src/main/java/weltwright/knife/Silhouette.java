@@ -1,0 +1,31 @@
+package weltwright.knife;
+
+import weltwright.geometry.Outline;
+import weltwright.geometry.Point;
+
+/**
+ * A knife's outline in its mid-plane, as it lies and is seen from above: never mirrored. The heel is on x = 0, x runs to
+ * the tip along the knife's long axis, y to the left of that, in mm.
+ *
+ * @param outline counter-clockwise
+ * @param landmarks in the same frame
+ * @param spineOnLeft whether the spine is on the side of positive y; a knife that lies on its other face has it right
+ */
+public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLeft) {
+
+    /** The knife with the spine up, whichever face it lay on. */
+    public Knife knife(double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm) {
+        throw new UnsupportedOperationException();
+    }
+
+    /** From heel to tip along the knife, in mm. */
+    public double bladeLengthMm() {
+        return landmarks.tip().x() - landmarks.heel().x();
+    }
+
+    /** From the butt to the tip along the knife, in mm. */
+    public double overallLengthMm() {
+        var xs = outline.sampled(0.25).points().stream().mapToDouble(Point::x).summaryStatistics();
+        return xs.getMax() - xs.getMin();
+    }
+}

@@ -1,0 +1,9 @@
+package weltwright.sheath;
+
+/** How the body of a sheath is built. */
+public enum SheathKind {
+    /** One piece folded round the spine, with a welt along the edge. */
+    FOLDED,
+    /** A face and a back, with a welt all round but for the throat. */
+    PANELS
+}

@@ -1,0 +1,14 @@
+package weltwright.trace;
+
+/** Told of each step of long work. Called on the thread that works. */
+@FunctionalInterface
+public interface Progress {
+    /** Tells nobody. */
+    Progress NONE = (step, done) -> {};
+
+    /**
+     * @param step what begins now, in a few words
+     * @param done how much of the whole is behind, from 0 to 1
+     */
+    void at(String step, double done);
+}

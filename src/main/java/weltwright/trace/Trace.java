@@ -1,0 +1,24 @@
+package weltwright.trace;
+
+import java.util.List;
+import weltwright.geometry.Placement;
+import weltwright.ground.View;
+import weltwright.knife.Silhouette;
+
+/**
+ * What a photo says of a knife.
+ *
+ * @param silhouette the outline and proposed landmarks
+ * @param seenFrom camera and pose over the sheet
+ * @param midPlane the plane in which the outline lies
+ * @param onSheet where the silhouette's frame lies in the sheet's frame
+ * @param error how far to trust it
+ * @param notes what was used and how sure it is, one plain sentence each: focal length, sheet, scale
+ */
+public record Trace(
+        Silhouette silhouette,
+        View seenFrom,
+        MidPlane midPlane,
+        Placement onSheet,
+        ErrorBudget error,
+        List<String> notes) {}

@@ -1,0 +1,20 @@
+package weltwright.trace;
+
+import java.util.OptionalDouble;
+import weltwright.measure.PrintScale;
+
+/**
+ * What the user tells about a photo.
+ *
+ * @param handleThicknessMm greatest thickness of the handle across the flats, by caliper
+ * @param spineThicknessMm thickness of the blade at the spine by the heel, by caliper
+ * @param tipDropMm how much lower the tip's mid-plane lies than the heel's; mostly 0
+ * @param focal35mm typed focal length in 35 mm terms; empty to take it from Exif or from the picture's tilt
+ * @param sheetScale what the sheet's two bars measure, over their nominal length
+ */
+public record TraceSettings(
+        double handleThicknessMm,
+        double spineThicknessMm,
+        double tipDropMm,
+        OptionalDouble focal35mm,
+        PrintScale sheetScale) {}

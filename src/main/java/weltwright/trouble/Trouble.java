@@ -1,0 +1,27 @@
+package weltwright.trouble;
+
+import java.util.Objects;
+
+/**
+ * Something that the user can put right: a picture without a sheet, a length that cannot be read, a folder that
+ * cannot be written. Its message is for the user: what is wrong, then what to do next, in one or two plain sentences.
+ *
+ * <p>The command line prints the message and ends with a code other than 0; the window shows it. Every other exception
+ * is a defect of the program.
+ */
+public final class Trouble extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    /**
+     * @param whatIsWrong one sentence, with its full stop
+     * @param whatToDo one sentence that begins with a verb, with its full stop
+     */
+    public Trouble(String whatIsWrong, String whatToDo) {
+        this(whatIsWrong, whatToDo, null);
+    }
+
+    /** The same, keeping the exception behind it for the log of a developer. */
+    public Trouble(String whatIsWrong, String whatToDo, Throwable cause) {
+        super(Objects.requireNonNull(whatIsWrong) + " " + Objects.requireNonNull(whatToDo), cause);
+    }
+}
