@@ -1,13 +1,41 @@
 package weltwright.ground;
 
+import weltwright.geometry.Point;
+
 /**
- * A camera over the sheet: where each point of space is seen, and from where each pixel is looked at. The sheet frame is
- * that of the sheet seen from above: x to the right, y up the page, z towards the camera, the origin at the page's
- * centre, in mm.
+ * A camera over the ground: where each point of space is seen, and from where each pixel is looked at. The ground frame
+ * is the ground seen from above: x to the right, y up the page, z towards the camera, the origin at the page's centre,
+ * in mm.
  *
  * @param camera the lens
- * @param rotation the rotation from the sheet frame to the camera's (x right, y down, z away from the camera) as a
- *     Rodrigues vector, in radians: three numbers
- * @param translation the sheet's origin in the camera's frame, in mm: three numbers
+ * @param rotation the rotation from the ground frame to the camera's (x right, y down, z away from the camera) as a
+ *     Rodrigues vector, in radians
+ * @param translation the ground's origin in the camera's frame, in mm
  */
-public record View(Camera camera, Vector3 rotation, Vector3 translation) {}
+public record View(Camera camera, Vector3 rotation, Vector3 translation) {
+
+    /** The pixel at which a point of the ground frame is seen. */
+    public Point pixel(Vector3 at) {
+        return camera.pixel(at.turned(rotation).plus(translation));
+    }
+
+    /** Where the camera's centre of projection is, in the ground frame. */
+    public Vector3 eye() {
+        return translation.times(-1).turned(rotation.times(-1));
+    }
+
+    /** Where the ray of a pixel meets a plane, in the ground frame: x and y there. */
+    public Point meets(Point pixel, Plane plane) {
+        Vector3 ray = camera.direction(pixel).turned(rotation.times(-1));
+        return plane.meets(eye(), ray);
+    }
+
+    /**
+     * The slope at which a point is looked at: how far the line of sight leans over in x and y for each mm of height,
+     * so a thing higher by dz is seen as if at the point less dz times this.
+     */
+    public Point lean(Vector3 at) {
+        Vector3 up = eye().minus(at);
+        return new Point(up.x() / up.z(), up.y() / up.z());
+    }
+}

@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.awt.image.BufferedImage;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.ground.Plane;
 import weltwright.ground.View;
 import weltwright.photo.Photo;
 
@@ -25,7 +26,7 @@ public record RectifiedPhoto(BufferedImage image, Point topLeft, double mmPerPx)
     public static RectifiedPhoto of(
             Photo photo,
             View seenFrom,
-            MidPlane midPlane,
+            Plane midPlane,
             Placement onSheet,
             Point bottomLeft,
             Point topRight,

@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.List;
 import weltwright.geometry.Placement;
+import weltwright.ground.Plane;
 import weltwright.ground.View;
 import weltwright.knife.Silhouette;
 
@@ -18,7 +19,7 @@ import weltwright.knife.Silhouette;
 public record Trace(
         Silhouette silhouette,
         View seenFrom,
-        MidPlane midPlane,
+        Plane midPlane,
         Placement onSheet,
         ErrorBudget error,
         List<String> notes) {}
