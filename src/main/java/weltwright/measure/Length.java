@@ -1,0 +1,34 @@
+package weltwright.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** A length to be shown to a maker. Everywhere else in the program a length is a {@code double} of mm. */
+public record Length(double mm) {
+    /** The finest division of a maker's ruler: fractions of an inch are shown to it. */
+    private static final int INCH_DIVISIONS = 64;
+
+    /** In mm to a hundredth, without trailing zeros: "19 mm", "3.97 mm". */
+    public String inMillimetres() {
+        BigDecimal rounded = BigDecimal.valueOf(mm).setScale(2, RoundingMode.HALF_UP);
+        return plain(rounded) + " mm";
+    }
+
+    /** In inches to the nearest sixty-fourth, in lowest terms: "3/8 in", "1 3/8 in", "2 in". */
+    public String inInches() {
+        long divisions = Math.round(Math.abs(mm) / Unit.INCH.inMm() * INCH_DIVISIONS);
+        long whole = divisions / INCH_DIVISIONS;
+        long numerator = divisions % INCH_DIVISIONS;
+        String sign = mm < 0 && divisions > 0 ? "-" : "";
+        if (numerator == 0) {
+            return sign + whole + " in";
+        }
+        long common = Long.lowestOneBit(numerator); // the only factors of 64 are powers of two
+        String fraction = numerator / common + "/" + INCH_DIVISIONS / common;
+        return sign + (whole == 0 ? fraction : whole + " " + fraction) + " in";
+    }
+
+    private static String plain(BigDecimal number) {
+        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,139 @@
+package weltwright.measure;
+
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import weltwright.trouble.Trouble;
+
+/** Reads one typed length, before its bounds are looked at. The forms it takes are those of {@link LengthField}. */
+final class LengthReader {
+    private static final int LONGEST_QUOTED = 40;
+
+    private static final Map<String, Unit> UNITS = Map.ofEntries(
+            Map.entry("mm", Unit.MILLIMETRE),
+            Map.entry("millimetre", Unit.MILLIMETRE),
+            Map.entry("millimetres", Unit.MILLIMETRE),
+            Map.entry("millimeter", Unit.MILLIMETRE),
+            Map.entry("millimeters", Unit.MILLIMETRE),
+            Map.entry("cm", Unit.CENTIMETRE),
+            Map.entry("in", Unit.INCH),
+            Map.entry("in.", Unit.INCH),
+            Map.entry("inch", Unit.INCH),
+            Map.entry("inches", Unit.INCH),
+            Map.entry("\"", Unit.INCH),
+            Map.entry("oz", Unit.OUNCE),
+            Map.entry("oz.", Unit.OUNCE),
+            Map.entry("ounce", Unit.OUNCE),
+            Map.entry("ounces", Unit.OUNCE));
+
+    /** Bounded digits and no exponent: no reading can overflow, and no length of leather needs more. */
+    private static final String DECIMAL = "\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15}";
+
+    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("(?<number>[\\d.,/\\-\\s]*[\\d.,])\\s*(?<unit>\\D*)");
+    private static final Pattern PLAIN = Pattern.compile(DECIMAL);
+    private static final Pattern FRACTION =
+            Pattern.compile("(?:(?<whole>\\d{1,9})(?:\\s*-\\s*|\\s+))?(?<top>\\d{1,9})\\s*/\\s*(?<bottom>\\d{1,9})");
+    private static final Pattern RANGE =
+            Pattern.compile("(?<from>" + DECIMAL + ")\\s*[/-]\\s*(?<to>" + DECIMAL + ")");
+    private static final Pattern GLUED_FRACTION = Pattern.compile("(\\d)(?=[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])");
+
+    private final LengthField field;
+    private final String typed;
+
+    LengthReader(LengthField field, String typed) {
+        this.field = field;
+        this.typed = typed;
+    }
+
+    double mm(Unit bare) {
+        String text = plainLetters();
+        if (text.isEmpty()) {
+            throw new Trouble("The " + field.name() + " is empty.", example());
+        }
+        if (text.startsWith("-")) {
+            throw new Trouble("The " + field.name() + " is given as " + quoted(typed) + ", which is less than nothing.",
+                    example());
+        }
+        Matcher split = NUMBER_AND_UNIT.matcher(text);
+        if (!split.matches()) {
+            throw unreadable();
+        }
+        String number = split.group("number").strip();
+        String unitName = split.group("unit").strip();
+        Unit unit = unitName.isEmpty() ? bare : UNITS.get(unitName);
+        if (unit == null) {
+            throw unreadable();
+        }
+        if (unit == Unit.OUNCE && !field.leather()) {
+            throw new Trouble("The " + field.name() + " is given as " + quoted(typed)
+                    + ", but ounces measure the thickness of leather alone.", example());
+        }
+        if (field.leather() && unitName.isEmpty() && number.contains("/")) {
+            throw new Trouble("The " + field.name() + " is given as " + quoted(typed)
+                    + ", which could be ounces or a part of an inch.", "Add the unit: " + number + " oz or " + number
+                    + " in.");
+        }
+        return unit.inMm() * (unit == Unit.OUNCE ? ounces(number) : plainOrFraction(number));
+    }
+
+    private double plainOrFraction(String number) {
+        if (PLAIN.matcher(number).matches()) {
+            return decimal(number);
+        }
+        Matcher fraction = FRACTION.matcher(number);
+        if (!fraction.matches()) {
+            throw unreadable();
+        }
+        double bottom = decimal(fraction.group("bottom"));
+        if (bottom == 0) {
+            throw new Trouble("The " + field.name() + " is given as " + quoted(typed) + ", which divides by nothing.",
+                    example());
+        }
+        double whole = fraction.group("whole") == null ? 0 : decimal(fraction.group("whole"));
+        double top = decimal(fraction.group("top"));
+        return (whole * bottom + top) / bottom;
+    }
+
+    private double ounces(String number) {
+        if (PLAIN.matcher(number).matches()) {
+            return decimal(number);
+        }
+        Matcher range = RANGE.matcher(number);
+        if (!range.matches() || decimal(range.group("from")) >= decimal(range.group("to"))) {
+            throw unreadable();
+        }
+        return (decimal(range.group("from")) + decimal(range.group("to"))) / 2;
+    }
+
+    /** As typed on any keyboard, in one spelling: lower case, plain digits, dashes, fractions and inch marks. */
+    private String plainLetters() {
+        String spaced = GLUED_FRACTION.matcher(typed == null ? "" : typed).replaceAll("$1 ");
+        String text = Normalizer.normalize(spaced.replaceAll("[″”“]|''|′′|’’", "\""), Normalizer.Form.NFKC);
+        return text.toLowerCase(Locale.ROOT)
+                .replace('⁄', '/') // what a single-character fraction comes apart with
+                .replaceAll("[‐‑‒–—−]", "-")
+                .strip();
+    }
+
+    private static double decimal(String number) {
+        return Double.parseDouble(number.replace(',', '.'));
+    }
+
+    private Trouble unreadable() {
+        return new Trouble("The " + field.name() + " cannot be read from " + quoted(typed) + ".", example());
+    }
+
+    private String example() {
+        return field.leather()
+                ? "Write it like 3 mm, 1/8 in or 7/8 oz."
+                : "Write it like 12.5 mm, 0.5 in or 1 3/8 in.";
+    }
+
+    /** What was typed, between quotes, on one line and not longer than a line. */
+    static String quoted(String typed) {
+        String line = typed.replaceAll("\\p{Cntrl}+", " ");
+        return '"' + (line.length() <= LONGEST_QUOTED ? line : line.substring(0, LONGEST_QUOTED) + "...") + '"';
+    }
+}

@@ -1,0 +1,21 @@
+package weltwright.measure;
+
+/** A unit that makers give lengths in. */
+public enum Unit {
+    MILLIMETRE(1),
+    CENTIMETRE(10),
+    /** 25.4 mm exactly, by the international yard and pound agreement of 1959. */
+    INCH(25.4),
+    /** An ounce of leather: a sixty-fourth of an inch of thickness. Of leather only. */
+    OUNCE(25.4 / 64);
+
+    private final double inMm;
+
+    Unit(double inMm) {
+        this.inMm = inMm;
+    }
+
+    public double inMm() {
+        return inMm;
+    }
+}

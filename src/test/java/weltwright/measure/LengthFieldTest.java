@@ -1,0 +1,166 @@
+package weltwright.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.StringLength;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import weltwright.trouble.Trouble;
+
+class LengthFieldTest {
+    private static final LengthField HANDLE = LengthField.of("handle thickness", 3, 60);
+    private static final LengthField ANY = LengthField.of("length", 0, 10_000);
+    private static final LengthField LEATHER = LengthField.ofLeather("leather thickness", 0.4, 6.5);
+
+    /** 1 in = 25.4 mm exactly: international yard and pound agreement, 1959. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            19mm          | 19
+            19 mm         | 19
+            ` 19 MM `     | 19
+            19            | 19
+            19.5          | 19.5
+            19,5 mm       | 19.5
+            .5 in         | 12.7
+            ,5 in         | 12.7
+            5. mm         | 5
+            1.9 cm        | 19
+            1.5 in        | 38.1
+            1.5in.        | 38.1
+            1.5 inches    | 38.1
+            3/8 in        | 9.525
+            3/8"          | 9.525
+            3 / 8 inch    | 9.525
+            1 3/8"        | 34.925
+            1-3/8 in      | 34.925
+            1 - 3/8 in    | 34.925
+            1–3/8 in      | 34.925
+            1 3/8''       | 34.925
+            1 3/8″        | 34.925
+            1⅜ in         | 34.925
+            1 ⅜ in        | 34.925
+            ½"            | 12.7
+            1/64 in       | 0.396875
+            19 millimetres| 19
+            """)
+    void readsWhatMakersWrite(String typed, double mm) {
+        assertThat(ANY.readMm(typed)).isCloseTo(mm, within(1e-12));
+    }
+
+    @Test
+    void takesABareNumberInTheUnitThatTheCallerSays() {
+        assertThat(ANY.readMm("1.5", Unit.INCH)).isCloseTo(38.1, within(1e-12));
+        assertThat(ANY.readMm("3/8", Unit.INCH)).isCloseTo(9.525, within(1e-12));
+        assertThat(ANY.readMm("3 mm", Unit.INCH)).isEqualTo(3);
+    }
+
+    /**
+     * An ounce of leather is 1/64 in. "7/8 oz" is 7 to 8 oz, 2.8 to 3.2 mm, as tables of leather weights have it
+     * (common practice).
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            8 oz      | 3.175
+            7/8 oz    | 2.9765625
+            7-8 oz    | 2.9765625
+            7–8oz     | 2.9765625
+            8/10 oz   | 3.571875
+            7.5 oz    | 2.9765625
+            1/8 in    | 3.175
+            3 mm      | 3
+            3         | 3
+            """)
+    void readsLeather(String typed, double mm) {
+        assertThat(LEATHER.readMm(typed)).isCloseTo(mm, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "7/0 in", "-3mm", "−3 mm", "abc", "1e9 mm", "1E9", "NaN", "Infinity", "mm", "3 furlongs", "1..5 mm",
+                "1.5.2", "1,234.5 mm", "1.5/2 in", "1 2 mm", "3/8/2 in", "/8 in", "3/ in", "0x10 mm", "3 mm mm", "3 oz",
+                "99999999999999999999 mm", "1 2/", "--3", "3-", "12 -3 mm", "mm 3", "\u0000"
+            })
+    void refusesWhatIsNoLengthAndNamesIt(String typed) {
+        assertThatThrownBy(() -> HANDLE.readMm(typed))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("handle thickness")
+                .hasMessageContaining(typed.equals("\u0000") ? "\" \"" : typed);
+    }
+
+    @Test
+    void refusesNothingAtAll() {
+        for (String typed : new String[] {null, "", "   "}) {
+            assertThatThrownBy(() -> HANDLE.readMm(typed))
+                    .isInstanceOf(Trouble.class)
+                    .hasMessage("The handle thickness is empty. Write it like 12.5 mm, 0.5 in or 1 3/8 in.");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2.9 mm", "60.1 mm", "3 in", "0", "190 cm"})
+    void refusesWhatIsOutOfBoundsAndSaysTheBounds(String typed) {
+        assertThatThrownBy(() -> HANDLE.readMm(typed))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("handle thickness")
+                .hasMessageContaining(typed)
+                .hasMessageContaining("3 mm to 60 mm");
+    }
+
+    @Test
+    void takesItsBoundsThemselves() {
+        assertThat(HANDLE.readMm("3 mm")).isEqualTo(3);
+        assertThat(HANDLE.readMm("60 mm")).isEqualTo(60);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"8/7 oz", "7/7 oz", "1 7/8 oz", "7/8/9 oz"})
+    void refusesOuncesThatAreNoRange(String typed) {
+        assertThatThrownBy(() -> LEATHER.readMm(typed)).isInstanceOf(Trouble.class).hasMessageContaining(typed);
+    }
+
+    @Test
+    void asksForTheUnitWhereABareFractionOfLeatherCouldBeEither() {
+        assertThatThrownBy(() -> LEATHER.readMm("7/8"))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("7/8 oz or 7/8 in");
+    }
+
+    @Test
+    void refusesNumbersFromElsewhereThatAreOutOfBounds() {
+        assertThat(HANDLE.checkedMm(19)).isEqualTo(19);
+        for (double mm : new double[] {Double.NaN, Double.POSITIVE_INFINITY, -1, 61}) {
+            assertThatThrownBy(() -> HANDLE.checkedMm(mm))
+                    .isInstanceOf(Trouble.class)
+                    .hasMessageContaining("handle thickness");
+        }
+    }
+
+    @Property
+    void anyTextIsReadWithinTheBoundsOrRefusedInOneLine(@ForAll @StringLength(max = 60) String typed) {
+        try {
+            assertThat(HANDLE.readMm(typed)).isBetween(3 - 1e-9, 60 + 1e-9);
+        } catch (Trouble trouble) {
+            assertThat(trouble.getMessage()).contains("handle thickness").doesNotContain("\n", "\r");
+        }
+    }
+
+    @Property
+    void whatIsShownInSixtyFourthsReadsBackTheSame(@ForAll @IntRange(min = 0, max = 64 * 300) int sixtyFourths) {
+        double mm = sixtyFourths * 25.4 / 64;
+        assertThat(ANY.readMm(new Length(mm).inInches())).isCloseTo(mm, within(1e-9));
+    }
+
+    @Property
+    void whatIsShownInMillimetresReadsBackTheSame(@ForAll @IntRange(min = 0, max = 1_000_000) int hundredths) {
+        double mm = hundredths / 100.0;
+        assertThat(ANY.readMm(new Length(mm).inMillimetres())).isEqualTo(mm);
+    }
+}
