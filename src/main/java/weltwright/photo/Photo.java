@@ -1,43 +1,114 @@
 package weltwright.photo;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Objects;
 import java.util.OptionalDouble;
+import weltwright.trouble.Trouble;
 
 /**
  * A picture as its file holds it, known to be of a kind and size that can be read. Value semantics: the bytes are never
- * changed.
+ * changed. Only the file's header has been read, so the picture itself may still turn out to be cut off.
  */
 public final class Photo {
-    /** Reads a JPEG, PNG, TIFF, BMP or WebP file; throws {@link weltwright.trouble.Trouble} where it cannot be used. */
+    /** Greater than any camera's file; less than what fits into memory beside its pixels. */
+    private static final long GREATEST_BYTES = 200_000_000;
+
+    private final String name;
+    private final byte[] bytes;
+    private final PhotoHeader header;
+
+    private Photo(String name, byte[] bytes) {
+        this.name = Objects.requireNonNull(name);
+        this.bytes = bytes;
+        if (bytes.length > GREATEST_BYTES) {
+            throw tooLarge(name);
+        }
+        this.header = PhotoHeader.of(name, bytes);
+    }
+
+    /** Reads a JPEG, PNG, TIFF, BMP or WebP file; throws {@link Trouble} where it cannot be used. */
     public static Photo read(Path file) {
-        throw new UnsupportedOperationException();
+        String name = String.valueOf(file.getFileName());
+        if (Files.notExists(file)) {
+            throw new Trouble("There is no file " + file + ".", "Check its name and folder.");
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new Trouble(file + " is not a file.", "Name the photo itself, such as knife.jpg.");
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            // The bound is kept on what is read, since a file's size can change under our hands.
+            return new Photo(name, in.readNBytes((int) GREATEST_BYTES + 1));
+        } catch (IOException e) {
+            throw new Trouble(file + " cannot be read.", "Check that you may open it, or copy it to this computer.", e);
+        }
     }
 
     /** The same from the bytes of such a file. {@code name} is what the user calls it. */
     public static Photo of(String name, byte[] bytes) {
-        throw new UnsupportedOperationException();
+        return new Photo(name, bytes.clone());
     }
 
     public String name() {
-        throw new UnsupportedOperationException();
+        return name;
     }
 
     /** The file's bytes; a copy. */
     public byte[] bytes() {
-        throw new UnsupportedOperationException();
+        return bytes.clone();
     }
 
-    /** Width and height upright, after the Exif orientation, in pixels. */
+    /** How the file stores the picture. */
+    public PhotoFormat format() {
+        return header.format();
+    }
+
+    /** Width upright, after the Exif orientation, in pixels. */
     public int widthPx() {
-        throw new UnsupportedOperationException();
+        return header.upright() ? header.storedWidthPx() : header.storedHeightPx();
     }
 
+    /** Height upright, after the Exif orientation, in pixels. */
     public int heightPx() {
-        throw new UnsupportedOperationException();
+        return header.upright() ? header.storedHeightPx() : header.storedWidthPx();
     }
 
-    /** The focal length in 35 mm terms that the Exif data tell, if they do. */
+    /**
+     * The Exif orientation, 1 to 8: how the stored rows and columns lie in the upright picture. 1 where the file says
+     * nothing.
+     */
+    public int orientation() {
+        return header.orientation();
+    }
+
+    /**
+     * The focal length in 35 mm terms, by the diagonal, that the Exif data tell. Empty where they do not, and where the
+     * picture was cropped since it was taken, for then what they tell no longer holds.
+     */
     public OptionalDouble focal35mm() {
-        throw new UnsupportedOperationException();
+        return header.focal35mm();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Photo photo && name.equals(photo.name) && Arrays.equals(bytes, photo.bytes);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * name.hashCode() + Arrays.hashCode(bytes);
+    }
+
+    @Override
+    public String toString() {
+        return name + ", " + widthPx() + " x " + heightPx() + " px";
+    }
+
+    private static Trouble tooLarge(String name) {
+        return new Trouble(name + " is larger than " + GREATEST_BYTES / 1_000_000 + " MB.",
+                "Save the photo as JPEG, which is smaller.");
     }
 }

@@ -1,0 +1,174 @@
+package weltwright.photo;
+
+import com.drew.imaging.FileType;
+import com.drew.imaging.FileTypeDetector;
+import com.drew.imaging.ImageMetadataReader;
+import com.drew.imaging.ImageProcessingException;
+import com.drew.metadata.Directory;
+import com.drew.metadata.Metadata;
+import com.drew.metadata.bmp.BmpHeaderDirectory;
+import com.drew.metadata.exif.ExifIFD0Directory;
+import com.drew.metadata.exif.ExifSubIFDDirectory;
+import com.drew.metadata.jpeg.JpegDirectory;
+import com.drew.metadata.png.PngDirectory;
+import com.drew.metadata.webp.WebpDirectory;
+import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import weltwright.trouble.Trouble;
+
+/**
+ * What the first bytes and the Exif data of a picture file tell, without decoding the picture.
+ *
+ * <p>Exif tags by their numbers: CIPA DC-008 (Exif 2.32), tables 4 to 8.
+ *
+ * @param orientation 1 to 8, as Exif numbers them
+ */
+record PhotoHeader(
+        PhotoFormat format, int storedWidthPx, int storedHeightPx, int orientation, OptionalDouble focal35mm) {
+    private static final long GREATEST_PIXELS = 200_000_000;
+
+    /** The diagonal of the 36 mm by 24 mm frame that a 35 mm film camera exposes. */
+    private static final double FILM_DIAGONAL_MM = Math.hypot(36, 24);
+
+    /** What any lens that photographs a knife has; outside of it the tag is not to be believed. */
+    private static final double LEAST_FOCAL_35MM = 5;
+
+    private static final double GREATEST_FOCAL_35MM = 2000;
+
+    static PhotoHeader of(String name, byte[] bytes) {
+        if (bytes.length == 0) {
+            throw new Trouble(name + " is empty.", "Copy the photo from the camera or phone again.");
+        }
+        PhotoFormat format = format(name, bytes);
+        Metadata metadata;
+        try {
+            metadata = ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes), bytes.length);
+        } catch (ImageProcessingException | IOException e) {
+            throw damaged(name, e);
+        }
+        int width = size(metadata, format, true).orElseThrow(() -> damaged(name, null));
+        int height = size(metadata, format, false).orElseThrow(() -> damaged(name, null));
+        if ((long) width * height > GREATEST_PIXELS) {
+            throw new Trouble(name + " has " + width + " by " + height + " pixels, more than the "
+                    + GREATEST_PIXELS / 1_000_000 + " million that can be handled.", "Save a smaller copy of the photo.");
+        }
+        return new PhotoHeader(format, width, height, orientation(metadata), focal35mm(metadata, width, height));
+    }
+
+    /** Whether the stored rows are rows of the upright picture, and not its columns. */
+    boolean upright() {
+        return orientation <= 4;
+    }
+
+    private static PhotoFormat format(String name, byte[] bytes) {
+        FileType type;
+        try {
+            type = FileTypeDetector.detectFileType(new BufferedInputStream(new ByteArrayInputStream(bytes)));
+        } catch (IOException e) {
+            throw damaged(name, e);
+        }
+        return switch (type) {
+            case Jpeg -> PhotoFormat.JPEG;
+            case Png -> PhotoFormat.PNG;
+            case Tiff -> PhotoFormat.TIFF;
+            case Bmp -> PhotoFormat.BMP;
+            case WebP -> PhotoFormat.WEBP;
+            case Unknown -> throw new Trouble(name + " is not a picture that can be read.",
+                    "Choose a photo saved as JPEG, PNG, TIFF, BMP or WebP.");
+            case Heif -> throw new Trouble(name + " is a HEIC photo, which cannot be read here.",
+                    "Save or share it from the phone as JPEG.");
+            default -> throw new Trouble(name + " is a " + type.getName() + " file, which cannot be read.",
+                    "Save the photo as JPEG.");
+        };
+    }
+
+    private static OptionalInt size(Metadata metadata, PhotoFormat format, boolean width) {
+        return switch (format) {
+            case JPEG -> size(metadata, JpegDirectory.class,
+                    width ? JpegDirectory.TAG_IMAGE_WIDTH : JpegDirectory.TAG_IMAGE_HEIGHT);
+            case PNG -> size(metadata, PngDirectory.class,
+                    width ? PngDirectory.TAG_IMAGE_WIDTH : PngDirectory.TAG_IMAGE_HEIGHT);
+            case TIFF -> size(metadata, ExifIFD0Directory.class,
+                    width ? ExifIFD0Directory.TAG_IMAGE_WIDTH : ExifIFD0Directory.TAG_IMAGE_HEIGHT);
+            case BMP -> size(metadata, BmpHeaderDirectory.class,
+                    width ? BmpHeaderDirectory.TAG_IMAGE_WIDTH : BmpHeaderDirectory.TAG_IMAGE_HEIGHT);
+            case WEBP -> size(metadata, WebpDirectory.class,
+                    width ? WebpDirectory.TAG_IMAGE_WIDTH : WebpDirectory.TAG_IMAGE_HEIGHT);
+        };
+    }
+
+    private static OptionalInt size(Metadata metadata, Class<? extends Directory> kind, int tag) {
+        for (Directory directory : metadata.getDirectoriesOfType(kind)) {
+            Integer size = directory.getInteger(tag);
+            // A BMP whose rows run downwards has a negative height.
+            if (size != null && size != 0 && size != Integer.MIN_VALUE) {
+                return OptionalInt.of(Math.abs(size));
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    private static int orientation(Metadata metadata) {
+        Directory main = metadata.getFirstDirectoryOfType(ExifIFD0Directory.class);
+        Integer orientation = main == null ? null : main.getInteger(ExifIFD0Directory.TAG_ORIENTATION);
+        return orientation == null || orientation < 1 || orientation > 8 ? 1 : orientation;
+    }
+
+    private static OptionalDouble focal35mm(Metadata metadata, int width, int height) {
+        Directory exif = metadata.getFirstDirectoryOfType(ExifSubIFDDirectory.class);
+        if (exif == null || cropped(exif, width, height)) {
+            return OptionalDouble.empty();
+        }
+        double told = number(exif, ExifSubIFDDirectory.TAG_35MM_FILM_EQUIV_FOCAL_LENGTH); // 0 means unknown
+        double focal = told > 0 ? told : focalFromSensor(exif, width, height);
+        return focal >= LEAST_FOCAL_35MM && focal <= GREATEST_FOCAL_35MM
+                ? OptionalDouble.of(focal)
+                : OptionalDouble.empty();
+    }
+
+    /** The true focal length, enlarged as the film's diagonal is larger than the sensor's; NaN where a tag is missing. */
+    private static double focalFromSensor(Directory exif, int width, int height) {
+        double unitMm = switch ((int) number(exif, ExifSubIFDDirectory.TAG_FOCAL_PLANE_RESOLUTION_UNIT)) {
+            case 3 -> 10;
+            case 4 -> 1; // 4 and 5 are not of Exif but of TIFF/EP, and some cameras write them
+            case 5 -> 0.001;
+            default -> 25.4;
+        };
+        // The resolution is that of the picture as taken, which may since have been made smaller.
+        double takenWidth = taken(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_WIDTH, width);
+        double takenHeight = taken(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_HEIGHT, height);
+        double sensorWidthMm = takenWidth / number(exif, ExifSubIFDDirectory.TAG_FOCAL_PLANE_X_RESOLUTION) * unitMm;
+        double sensorHeightMm = takenHeight / number(exif, ExifSubIFDDirectory.TAG_FOCAL_PLANE_Y_RESOLUTION) * unitMm;
+        return number(exif, ExifSubIFDDirectory.TAG_FOCAL_LENGTH)
+                * FILM_DIAGONAL_MM
+                / Math.hypot(sensorWidthMm, sensorHeightMm);
+    }
+
+    /** Whether the picture has another shape than when it was taken; a picture made smaller as a whole has the same. */
+    private static boolean cropped(Directory exif, int width, int height) {
+        double takenWidth = taken(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_WIDTH, width);
+        double takenHeight = taken(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_HEIGHT, height);
+        double shape = (double) Math.max(width, height) / Math.min(width, height);
+        double takenShape = Math.max(takenWidth, takenHeight) / Math.min(takenWidth, takenHeight);
+        return Math.abs(shape / takenShape - 1) > 0.01;
+    }
+
+    private static double taken(Directory exif, int tag, int now) {
+        double taken = number(exif, tag);
+        return taken > 0 ? taken : now;
+    }
+
+    /** A tag's value; NaN where it is missing or no number. */
+    private static double number(Directory exif, int tag) {
+        Double value = exif.getDoubleObject(tag);
+        return value == null ? Double.NaN : value;
+    }
+
+    private static Trouble damaged(String name, Exception cause) {
+        return new Trouble(name + " is damaged: its size in pixels cannot be read.",
+                "Copy the photo from the camera or phone again.", cause);
+    }
+}
