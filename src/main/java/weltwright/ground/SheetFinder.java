@@ -1,0 +1,260 @@
+package weltwright.ground;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.opencv.calib3d.Calib3d;
+import org.opencv.core.Core;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfInt;
+import org.opencv.core.MatOfPoint2f;
+import org.opencv.core.Size;
+import org.opencv.core.TermCriteria;
+import org.opencv.imgproc.Imgproc;
+import org.opencv.objdetect.ArucoDetector;
+import org.opencv.objdetect.Objdetect;
+import weltwright.geometry.Point;
+import weltwright.measure.PrintScale;
+import weltwright.trouble.Trouble;
+
+/**
+ * Finds the reference sheet in a picture, and the chessboard corners of its frame to a fraction of a pixel.
+ *
+ * <p>Made for a sheet that is seen mostly, not necessarily whole, and lies about flat. The steps:
+ *
+ * <ol>
+ *   <li>find markers in a reduced picture (in the full one where that shows too few); their ids tell which sheet it is;
+ *   <li>from the markers' corners, a homography that says where each chessboard corner must be;
+ *   <li>leave out corners that do not look like one: the knife hides them, or they lie outside the picture;
+ *   <li>move the rest to where the gradients round them meet (Förstner and Gülch 1987, as OpenCV's cornerSubPix), in
+ *       a window that ends before the markers begin.
+ * </ol>
+ *
+ * It stops at corners in pixels; {@link ViewSolver} makes a camera and a pose of them.
+ */
+public final class SheetFinder {
+    /** Enough pixels for a marker to be read on the sheets and distances in use, few enough to be quick. */
+    private static final int REDUCED_LONG_SIDE_PX = 1800;
+
+    /** Below this many markers the reduced picture is not trusted to have shown all there is. */
+    private static final int ENOUGH_MARKERS = 24;
+
+    /** A dozen corners on three sides pin a pose with room to spare for outliers. */
+    private static final int FEWEST_CORNERS = 12;
+
+    private SheetFinder() {}
+
+    /**
+     * @param sheet which page it is
+     * @param corners chessboard corners found, with their printed places
+     */
+    public record Found(ReferenceSheet sheet, List<Reference> corners) {}
+
+    /**
+     * @param scale what the sheet's bars measure; the printed places are scaled by it
+     * @throws Trouble where no sheet is to be seen, or too little of it
+     */
+    public static Found find(Picture picture, PrintScale scale) {
+        List<SeenMarker> markers = markers(picture);
+        ReferenceSheet sheet = mostSeen(markers);
+        Mat toPicture = homography(sheet, markers);
+        List<Reference> corners = corners(picture, sheet, toPicture);
+        toPicture.release();
+        checkSpread(sheet, corners);
+        return new Found(
+                sheet,
+                corners.stream()
+                        .map(c -> new Reference(
+                                new Point(c.onGround().x() * scale.x(), c.onGround().y() * scale.y()), c.pixel()))
+                        .toList());
+    }
+
+    private record SeenMarker(int id, Point[] cornersPx) {}
+
+    private static List<SeenMarker> markers(Picture picture) {
+        double reduction = Math.min(
+                1, (double) REDUCED_LONG_SIDE_PX / Math.max(picture.widthPx(), picture.heightPx()));
+        List<SeenMarker> markers = markers(picture.grey(), reduction);
+        return markers.size() < ENOUGH_MARKERS && reduction < 1 ? markers(picture.grey(), 1) : markers;
+    }
+
+    private static List<SeenMarker> markers(Mat grey, double reduction) {
+        Mat reduced = grey;
+        if (reduction < 1) {
+            reduced = new Mat();
+            Imgproc.resize(grey, reduced, new Size(), reduction, reduction, Imgproc.INTER_AREA);
+        }
+        List<Mat> corners = new ArrayList<>();
+        MatOfInt ids = new MatOfInt();
+        new ArucoDetector(Objdetect.getPredefinedDictionary(Objdetect.DICT_5X5_1000))
+                .detectMarkers(reduced, corners, ids);
+        List<SeenMarker> seen = new ArrayList<>();
+        int[] id = ids.empty() ? new int[0] : ids.toArray();
+        for (int i = 0; i < id.length; i++) {
+            float[] xy = new float[8];
+            corners.get(i).get(0, 0, xy);
+            Point[] px = new Point[4];
+            for (int k = 0; k < 4; k++) {
+                // Pixel centres are whole numbers, so a reduced picture's are shifted by half a pixel.
+                px[k] = new Point((xy[2 * k] + 0.5) / reduction - 0.5, (xy[2 * k + 1] + 0.5) / reduction - 0.5);
+            }
+            seen.add(new SeenMarker(id[i], px));
+        }
+        if (reduced != grey) {
+            reduced.release();
+        }
+        return seen;
+    }
+
+    private static ReferenceSheet mostSeen(List<SeenMarker> markers) {
+        Map<ReferenceSheet, Integer> count = new EnumMap<>(ReferenceSheet.class);
+        for (SeenMarker marker : markers) {
+            ReferenceSheet.ofMarker(marker.id()).ifPresent(sheet -> count.merge(sheet, 1, Integer::sum));
+        }
+        return count.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .filter(most -> most.getValue() >= 3)
+                .map(Map.Entry::getKey)
+                .orElseThrow(() -> new Trouble(
+                        "No reference sheet is to be seen in the picture.",
+                        "Photograph the knife on the printed sheet with the black and white frame in view, sharp and"
+                                + " evenly lit."));
+    }
+
+    private static Mat homography(ReferenceSheet sheet, List<SeenMarker> markers) {
+        List<org.opencv.core.Point> from = new ArrayList<>();
+        List<org.opencv.core.Point> to = new ArrayList<>();
+        for (SeenMarker seen : markers) {
+            sheet.marker(seen.id()).ifPresent(marker -> {
+                List<Point> printed = sheet.markerCorners(marker);
+                for (int k = 0; k < 4; k++) {
+                    from.add(cv(printed.get(k)));
+                    to.add(cv(seen.cornersPx()[k]));
+                }
+            });
+        }
+        MatOfPoint2f printed = new MatOfPoint2f(from.toArray(org.opencv.core.Point[]::new));
+        MatOfPoint2f pixels = new MatOfPoint2f(to.toArray(org.opencv.core.Point[]::new));
+        // A bent sheet or a wide lens puts true corners some pixels off; a wrong marker is off by hundreds.
+        Mat homography = Calib3d.findHomography(printed, pixels, Calib3d.RANSAC, 12);
+        if (homography.empty()) {
+            throw tooLittle();
+        }
+        return homography;
+    }
+
+    private static List<Reference> corners(Picture picture, ReferenceSheet sheet, Mat toPicture) {
+        List<Point> places = new ArrayList<>();
+        List<org.opencv.core.Point> guesses = new ArrayList<>();
+        double smallestSquarePx = Double.MAX_VALUE;
+        for (int id = 0; id < sheet.cornerCount(); id++) {
+            if (!sheet.isCornerPrinted(id)) {
+                continue;
+            }
+            Point at = sheet.corner(id);
+            Point pixel = apply(toPicture, at);
+            double squarePx = pixel.distance(apply(toPicture, at.plus(new Point(sheet.squareMm(), 0))));
+            if (inside(picture, pixel, squarePx) && looksLikeCorner(picture.grey(), sheet, toPicture, id)) {
+                places.add(at);
+                guesses.add(cv(pixel));
+                smallestSquarePx = Math.min(smallestSquarePx, squarePx);
+            }
+        }
+        if (places.size() < FEWEST_CORNERS) {
+            throw tooLittle();
+        }
+        // A marker's corner lies 1/8 of a square from the chessboard corner along each axis.
+        int half = (int) Math.max(3, Math.min(16, Math.floor(0.115 * smallestSquarePx)));
+        MatOfPoint2f refined = new MatOfPoint2f(guesses.toArray(org.opencv.core.Point[]::new));
+        Imgproc.cornerSubPix(
+                picture.grey(),
+                refined,
+                new Size(half, half),
+                new Size(-1, -1),
+                new TermCriteria(TermCriteria.EPS | TermCriteria.MAX_ITER, 60, 0.002));
+        org.opencv.core.Point[] px = refined.toArray();
+        List<Reference> corners = new ArrayList<>();
+        for (int i = 0; i < px.length; i++) {
+            if (Math.hypot(px[i].x - guesses.get(i).x, px[i].y - guesses.get(i).y) < smallestSquarePx / 4) {
+                corners.add(new Reference(places.get(i), new Point(px[i].x, px[i].y)));
+            }
+        }
+        return corners;
+    }
+
+    /** Whether the two black squares that meet in a corner are darker than the two white ones, by far. */
+    private static boolean looksLikeCorner(Mat grey, ReferenceSheet sheet, Mat toPicture, int id) {
+        Point at = sheet.corner(id);
+        double off = 0.09 * sheet.squareMm();
+        double[] upLeftAndDownRight = {
+            level(grey, apply(toPicture, at.plus(new Point(-off, off)))),
+            level(grey, apply(toPicture, at.plus(new Point(off, -off))))
+        };
+        double[] others = {
+            level(grey, apply(toPicture, at.plus(new Point(off, off)))),
+            level(grey, apply(toPicture, at.plus(new Point(-off, -off))))
+        };
+        int column = id % (sheet.squaresAcross() - 1) + 1;
+        int row = id / (sheet.squaresAcross() - 1) + 1;
+        boolean blackDownRight = sheet.isBlack(column, row);
+        double[] black = blackDownRight ? upLeftAndDownRight : others;
+        double[] white = blackDownRight ? others : upLeftAndDownRight;
+        double darkest = Math.min(white[0], white[1]);
+        double lightest = Math.max(black[0], black[1]);
+        return darkest - lightest > 0.35 * darkest;
+    }
+
+    private static double level(Mat grey, Point px) {
+        return Core.mean(grey.submat(
+                        (int) Math.round(px.y()) - 1,
+                        (int) Math.round(px.y()) + 2,
+                        (int) Math.round(px.x()) - 1,
+                        (int) Math.round(px.x()) + 2))
+                .val[0];
+    }
+
+    private static boolean inside(Picture picture, Point px, double marginPx) {
+        return px.x() > marginPx
+                && px.y() > marginPx
+                && px.x() < picture.widthPx() - 1 - marginPx
+                && px.y() < picture.heightPx() - 1 - marginPx;
+    }
+
+    /** Corners along one side only leave the pose to swing about it; three sides of the frame hold it. */
+    private static void checkSpread(ReferenceSheet sheet, List<Reference> corners) {
+        boolean[] side = new boolean[4];
+        for (Reference corner : corners) {
+            double u = corner.onGround().x() / sheet.boardWidthMm();
+            double v = corner.onGround().y() / sheet.boardHeightMm();
+            side[0] |= u < -0.3;
+            side[1] |= u > 0.3;
+            side[2] |= v < -0.3;
+            side[3] |= v > 0.3;
+        }
+        int sides = 0;
+        for (boolean seen : side) {
+            sides += seen ? 1 : 0;
+        }
+        if (corners.size() < FEWEST_CORNERS || sides < 3) {
+            throw tooLittle();
+        }
+    }
+
+    private static Trouble tooLittle() {
+        return new Trouble(
+                "Too little of the reference sheet's frame is to be seen in the picture.",
+                "Photograph it again with at least three sides of the black and white frame in view and uncovered.");
+    }
+
+    private static Point apply(Mat homography, Point p) {
+        double[] h = new double[9];
+        homography.get(0, 0, h);
+        double w = h[6] * p.x() + h[7] * p.y() + h[8];
+        return new Point((h[0] * p.x() + h[1] * p.y() + h[2]) / w, (h[3] * p.x() + h[4] * p.y() + h[5]) / w);
+    }
+
+    private static org.opencv.core.Point cv(Point p) {
+        return new org.opencv.core.Point(p.x(), p.y());
+    }
+}

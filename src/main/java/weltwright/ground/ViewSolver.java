@@ -1,0 +1,259 @@
+package weltwright.ground;
+
+import java.util.Arrays;
+import java.util.List;
+import weltwright.geometry.Point;
+
+/**
+ * The camera and pose that explain best where reference points of the ground are seen: the focal length, two terms of
+ * radial distortion and the pose, all at once.
+ *
+ * <p>The most probable values are sought: squared residuals over their variance, by Cauchy's function so that a wrong
+ * point counts for little, plus a prior on the lens. The prior decides only what the points leave open; seen from
+ * straight above they say nothing of the focal length, tilted by a few degrees they pin it far better than Exif does.
+ * Minimised by Levenberg's and Marquardt's method with numeric derivatives.
+ *
+ * <p>Sources: Triggs et al., <i>Bundle adjustment: a modern synthesis</i> (2000), for the cost and its covariance;
+ * Hartley and Zisserman, <i>Multiple View Geometry</i>, for the pinhole model. Assumes the optical axis to meet the
+ * picture's centre, which a cropped picture breaks.
+ */
+public final class ViewSolver {
+    /** Parameters: ln f, k1, k2, three of rotation, three of translation. */
+    private static final int PARAMETERS = 9;
+
+    /** Lenses of phones, after their own correction, keep k1 and k2 within about this. From memory. */
+    private static final double K1_SIGMA = 0.06;
+
+    private static final double K2_SIGMA = 0.03;
+
+    /** Corners found by gradients are seldom better than this; keeps a lucky fit from claiming more. */
+    private static final double LEAST_PIXEL_SIGMA = 0.03;
+
+    private ViewSolver() {}
+
+    /**
+     * What is known of the focal length beforehand.
+     *
+     * @param focalPx the likeliest value
+     * @param relativeSigma standard deviation of its logarithm
+     */
+    public record FocalPrior(double focalPx, double relativeSigma) {}
+
+    /**
+     * @param view the solution
+     * @param covariance of (ln f, k1, k2, rotation, translation), 9 × 9, as far as the pixels' noise goes
+     * @param pixelSigma the noise of one coordinate of a reference point, in pixels, robustly estimated
+     * @param used how many references lie within three of it
+     */
+    public record Solution(View view, double[][] covariance, double pixelSigma, int used) {
+
+        /** Standard deviation of the focal length, as a part of it. */
+        public double focalRelativeSigma() {
+            return Math.sqrt(covariance[0][0]);
+        }
+
+        /** The view with its parameters moved by {@code delta}: nine numbers in the order of the covariance. */
+        public View moved(double[] delta) {
+            double[] p = parameters(view);
+            for (int i = 0; i < PARAMETERS; i++) {
+                p[i] += delta[i];
+            }
+            return view(p, view.camera());
+        }
+    }
+
+    /**
+     * @param references at least six, not all on one line
+     * @param widthPx of the picture
+     * @param heightPx of the picture
+     */
+    public static Solution solve(List<Reference> references, int widthPx, int heightPx, FocalPrior prior) {
+        double cx = (widthPx - 1) / 2.0;
+        double cy = (heightPx - 1) / 2.0;
+        Fit best = null;
+        // A wide prior may start far off; a few starts along it make sure of the right valley.
+        for (double step : prior.relativeSigma() > 0.1 ? new double[] {-0.4, 0, 0.4, 0.8} : new double[] {0}) {
+            Camera camera = new Camera(prior.focalPx() * Math.exp(step), cx, cy, 0, 0);
+            Fit fit = new Fit(references, prior, parameters(PlanarPose.of(references, camera)), camera);
+            fit.run();
+            if (best == null || fit.cost < best.cost) {
+                best = fit;
+            }
+        }
+        return best.solution();
+    }
+
+    private static double[] parameters(View view) {
+        Camera c = view.camera();
+        Vector3 r = view.rotation();
+        Vector3 t = view.translation();
+        return new double[] {Math.log(c.focalPx()), c.k1(), c.k2(), r.x(), r.y(), r.z(), t.x(), t.y(), t.z()};
+    }
+
+    private static View view(double[] p, Camera centre) {
+        return new View(
+                new Camera(Math.exp(p[0]), centre.centreXPx(), centre.centreYPx(), p[1], p[2]),
+                new Vector3(p[3], p[4], p[5]),
+                new Vector3(p[6], p[7], p[8]));
+    }
+
+    /** One descent from one start. */
+    private static final class Fit {
+        private final List<Reference> references;
+        private final FocalPrior prior;
+        private final Camera centre;
+        private double[] p;
+        private double sigma = 1;
+        private double cost;
+
+        Fit(List<Reference> references, FocalPrior prior, double[] start, Camera centre) {
+            this.references = references;
+            this.prior = prior;
+            this.centre = centre;
+            this.p = start;
+        }
+
+        void run() {
+            // The noise is not known beforehand: fit, measure it, fit again with it.
+            for (int round = 0; round < 4; round++) {
+                descend();
+                sigma = Math.max(LEAST_PIXEL_SIGMA, robustSigma());
+            }
+            descend();
+        }
+
+        private void descend() {
+            double damping = 1e-3;
+            cost = cost(p);
+            for (int i = 0; i < 100; i++) {
+                Normal normal = normal();
+                double[] step = LinearSystem.solve(normal.damped(damping), normal.gradient);
+                double[] next = p.clone();
+                for (int k = 0; k < PARAMETERS; k++) {
+                    next[k] -= step[k];
+                }
+                double nextCost = cost(next);
+                if (nextCost < cost) {
+                    boolean done = cost - nextCost < 1e-10 * cost;
+                    p = next;
+                    cost = nextCost;
+                    damping = Math.max(1e-12, damping / 5);
+                    if (done) {
+                        return;
+                    }
+                } else {
+                    damping *= 8;
+                    if (damping > 1e9) {
+                        return;
+                    }
+                }
+            }
+        }
+
+        private double cost(double[] q) {
+            double sum = priorCost(q);
+            double[] r = residuals(q);
+            for (int i = 0; i < r.length; i += 2) {
+                // Cauchy's function with its scale at two standard deviations.
+                sum += 4 * Math.log1p((r[i] * r[i] + r[i + 1] * r[i + 1]) / (4 * sigma * sigma));
+            }
+            return sum;
+        }
+
+        private double priorCost(double[] q) {
+            double f = (q[0] - Math.log(prior.focalPx())) / prior.relativeSigma();
+            double a = q[1] / K1_SIGMA;
+            double b = q[2] / K2_SIGMA;
+            return f * f + a * a + b * b;
+        }
+
+        private double[] residuals(double[] q) {
+            View view = view(q, centre);
+            double[] r = new double[2 * references.size()];
+            for (int i = 0; i < references.size(); i++) {
+                Reference reference = references.get(i);
+                Point seen = view.pixel(Plane.GROUND.over(reference.onGround()));
+                r[2 * i] = seen.x() - reference.pixel().x();
+                r[2 * i + 1] = seen.y() - reference.pixel().y();
+            }
+            return r;
+        }
+
+        private double robustSigma() {
+            double[] r = residuals(p);
+            double[] sizes = new double[references.size()];
+            for (int i = 0; i < sizes.length; i++) {
+                sizes[i] = Math.hypot(r[2 * i], r[2 * i + 1]);
+            }
+            Arrays.sort(sizes);
+            // The median of a Rayleigh distribution is 1.1774 of its sigma.
+            return sizes[sizes.length / 2] / 1.1774;
+        }
+
+        private record Normal(double[][] matrix, double[] gradient) {
+            double[][] damped(double damping) {
+                double[][] m = new double[PARAMETERS][];
+                for (int i = 0; i < PARAMETERS; i++) {
+                    m[i] = matrix[i].clone();
+                    m[i][i] *= 1 + damping;
+                }
+                return m;
+            }
+        }
+
+        private Normal normal() {
+            double[] r = residuals(p);
+            double[][] jacobian = new double[PARAMETERS][];
+            for (int k = 0; k < PARAMETERS; k++) {
+                double h = k < 6 ? 1e-6 : 1e-4;
+                double[] up = p.clone();
+                double[] down = p.clone();
+                up[k] += h;
+                down[k] -= h;
+                double[] a = residuals(up);
+                double[] b = residuals(down);
+                jacobian[k] = new double[r.length];
+                for (int i = 0; i < r.length; i++) {
+                    jacobian[k][i] = (a[i] - b[i]) / (2 * h);
+                }
+            }
+            double[][] m = new double[PARAMETERS][PARAMETERS];
+            double[] g = new double[PARAMETERS];
+            for (int i = 0; i < r.length; i++) {
+                int pair = i & ~1;
+                double size2 = r[pair] * r[pair] + r[pair + 1] * r[pair + 1];
+                double weight = 1 / (sigma * sigma * (1 + size2 / (4 * sigma * sigma)));
+                for (int k = 0; k < PARAMETERS; k++) {
+                    g[k] += weight * jacobian[k][i] * r[i];
+                    for (int l = 0; l <= k; l++) {
+                        m[k][l] += weight * jacobian[k][i] * jacobian[l][i];
+                    }
+                }
+            }
+            addPrior(m, g, 0, p[0] - Math.log(prior.focalPx()), prior.relativeSigma());
+            addPrior(m, g, 1, p[1], K1_SIGMA);
+            addPrior(m, g, 2, p[2], K2_SIGMA);
+            for (int k = 0; k < PARAMETERS; k++) {
+                for (int l = 0; l < k; l++) {
+                    m[l][k] = m[k][l];
+                }
+            }
+            return new Normal(m, g);
+        }
+
+        private static void addPrior(double[][] m, double[] g, int k, double off, double sigma) {
+            m[k][k] += 1 / (sigma * sigma);
+            g[k] += off / (sigma * sigma);
+        }
+
+        Solution solution() {
+            double[][] covariance = LinearSystem.inverse(normal().matrix);
+            double[] r = residuals(p);
+            int used = 0;
+            for (int i = 0; i < r.length; i += 2) {
+                used += Math.hypot(r[i], r[i + 1]) < 3 * sigma ? 1 : 0;
+            }
+            return new Solution(view(p, centre), covariance, sigma, used);
+        }
+    }
+}
