@@ -1,0 +1,81 @@
+package weltwright.trace;
+
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Point;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.View;
+
+/**
+ * A raster laid over a part of a plane: which place each of its pixels has, and the picture as seen through it. Columns
+ * run along x, rows down y; the centre of pixel (0, 0) lies at the upper left place.
+ *
+ * @param topLeft place of the upper left pixel's centre, in mm
+ * @param mmPerPx size of a pixel
+ */
+record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
+    /** Between the pixels whose place in the picture is computed, it is interpolated: a lens bends far more slowly. */
+    private static final int EXACT_EVERY_PX = 16;
+
+    static GroundRaster covering(Point bottomLeft, Point topRight, double mmPerPx) {
+        return new GroundRaster(
+                new Point(bottomLeft.x(), topRight.y()),
+                mmPerPx,
+                (int) Math.ceil((topRight.x() - bottomLeft.x()) / mmPerPx) + 1,
+                (int) Math.ceil((topRight.y() - bottomLeft.y()) / mmPerPx) + 1);
+    }
+
+    Point place(double column, double row) {
+        return new Point(topLeft.x() + column * mmPerPx, topLeft.y() - row * mmPerPx);
+    }
+
+    /** Column and row of a place, in fractions. */
+    Point pixel(Point place) {
+        return new Point((place.x() - topLeft.x()) / mmPerPx, (topLeft.y() - place.y()) / mmPerPx);
+    }
+
+    /** The picture rectified: what is seen at each place of the raster, where it is laid on the given plane by a motion. */
+    Mat rectified(Picture picture, View view, Plane plane, weltwright.geometry.Placement onGround) {
+        int coarseColumns = (columns - 1) / EXACT_EVERY_PX + 2;
+        int coarseRows = (rows - 1) / EXACT_EVERY_PX + 2;
+        float[] xs = new float[coarseColumns * coarseRows];
+        float[] ys = new float[xs.length];
+        for (int r = 0; r < coarseRows; r++) {
+            for (int c = 0; c < coarseColumns; c++) {
+                Point at = onGround.apply(place(c * EXACT_EVERY_PX, r * EXACT_EVERY_PX));
+                Point px = view.pixel(plane.over(at));
+                xs[r * coarseColumns + c] = (float) px.x();
+                ys[r * coarseColumns + c] = (float) px.y();
+            }
+        }
+        Mat mapX = fine(xs, coarseColumns, coarseRows);
+        Mat mapY = fine(ys, coarseColumns, coarseRows);
+        Mat out = new Mat();
+        Imgproc.remap(picture.bgr(), out, mapX, mapY, Imgproc.INTER_LINEAR);
+        mapX.release();
+        mapY.release();
+        return out;
+    }
+
+    /** Coarse values at every sixteenth pixel, made dense by an affine warp, which puts them back exactly there. */
+    private Mat fine(float[] coarse, int coarseColumns, int coarseRows) {
+        Mat small = new Mat(coarseRows, coarseColumns, CvType.CV_32F);
+        small.put(0, 0, coarse);
+        Mat toSmall = Mat.eye(2, 3, CvType.CV_64F);
+        toSmall.put(0, 0, 1.0 / EXACT_EVERY_PX);
+        toSmall.put(1, 1, 1.0 / EXACT_EVERY_PX);
+        Mat dense = new Mat();
+        Imgproc.warpAffine(
+                small,
+                dense,
+                toSmall,
+                new Size(columns, rows),
+                Imgproc.INTER_LINEAR | Imgproc.WARP_INVERSE_MAP);
+        small.release();
+        toSmall.release();
+        return dense;
+    }
+}

@@ -1,0 +1,123 @@
+package weltwright.trace;
+
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfPoint;
+import org.opencv.core.Scalar;
+import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Point;
+import weltwright.ground.ReferenceSheet;
+import weltwright.measure.PrintScale;
+
+/**
+ * What the bare sheet would look like on a raster: which pixels are plain paper, which are printed black, and which lie
+ * so near to a printed edge or line that their colour is not to be relied on.
+ */
+final class SheetPattern implements AutoCloseable {
+    /** Printed edges are blurred and pale lines are 0.25 mm wide: this far from one, paper is paper again. */
+    private static final double EDGE_ZONE_MM = 0.45;
+
+    private final Mat paper;
+    private final Mat black;
+
+    private SheetPattern(Mat paper, Mat black) {
+        this.paper = paper;
+        this.black = black;
+    }
+
+    static SheetPattern of(ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
+        Mat print = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
+        fill(print, raster, scale, new Point(-sheet.pageWidthMm() / 2, sheet.pageHeightMm() / 2), sheet.pageWidthMm(),
+                sheet.pageHeightMm(), 255);
+        double square = sheet.squareMm();
+        for (int row = 0; row < sheet.squaresDown(); row++) {
+            for (int column = 0; column < sheet.squaresAcross(); column++) {
+                if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
+                    fill(print, raster, scale, sheet.gridPoint(column, row), square, square, 60);
+                }
+            }
+        }
+        double cell = sheet.markerMm() / ReferenceSheet.MARKER_CELLS;
+        for (ReferenceSheet.Marker marker : sheet.markers()) {
+            Point corner = sheet.markerCorners(marker).get(0);
+            boolean[][] cells = ReferenceSheet.blackCells(marker);
+            for (int r = 0; r < cells.length; r++) {
+                for (int c = 0; c < cells.length; c++) {
+                    if (cells[r][c]) {
+                        fill(print, raster, scale, corner.plus(new Point(c * cell, -r * cell)), cell, cell, 60);
+                    }
+                }
+            }
+        }
+        Mat edges = edgeZone(print, sheet, scale, raster);
+        Mat paper = new Mat();
+        Mat black = new Mat();
+        org.opencv.core.Core.compare(print, new Scalar(255), paper, org.opencv.core.Core.CMP_EQ);
+        org.opencv.core.Core.compare(print, new Scalar(60), black, org.opencv.core.Core.CMP_EQ);
+        paper.setTo(new Scalar(0), edges);
+        black.setTo(new Scalar(0), edges);
+        print.release();
+        edges.release();
+        return new SheetPattern(paper, black);
+    }
+
+    private static Mat edgeZone(Mat print, ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
+        int reach = (int) Math.ceil(EDGE_ZONE_MM / raster.mmPerPx());
+        Mat kernel = Imgproc.getStructuringElement(
+                Imgproc.MORPH_ELLIPSE, new org.opencv.core.Size(2 * reach + 1, 2 * reach + 1));
+        Mat edges = new Mat();
+        Imgproc.morphologyEx(print, edges, Imgproc.MORPH_GRADIENT, kernel);
+        Imgproc.threshold(edges, edges, 0, 255, Imgproc.THRESH_BINARY);
+        int thickness = 2 * reach + 1;
+        int frame = ReferenceSheet.FRAME_SQUARES;
+        for (int column = frame; column <= sheet.squaresAcross() - frame; column++) {
+            line(edges, raster, scale, sheet.gridPoint(column, frame),
+                    sheet.gridPoint(column, sheet.squaresDown() - frame), thickness);
+        }
+        for (int row = frame; row <= sheet.squaresDown() - frame; row++) {
+            line(edges, raster, scale, sheet.gridPoint(frame, row),
+                    sheet.gridPoint(sheet.squaresAcross() - frame, row), thickness);
+        }
+        kernel.release();
+        return edges;
+    }
+
+    private static void line(Mat on, GroundRaster raster, PrintScale scale, Point from, Point to, int thickness) {
+        Imgproc.line(on, cv(raster.pixel(scaled(from, scale))), cv(raster.pixel(scaled(to, scale))), new Scalar(255),
+                thickness);
+    }
+
+    private static void fill(
+            Mat on, GroundRaster raster, PrintScale scale, Point topLeft, double width, double height, int value) {
+        Point a = raster.pixel(scaled(topLeft, scale));
+        Point b = raster.pixel(scaled(topLeft.plus(new Point(width, -height)), scale));
+        MatOfPoint quad = new MatOfPoint(
+                cv(a), cv(new Point(b.x(), a.y())), cv(b), cv(new Point(a.x(), b.y())));
+        Imgproc.fillConvexPoly(on, quad, new Scalar(value));
+        quad.release();
+    }
+
+    private static Point scaled(Point p, PrintScale scale) {
+        return new Point(p.x() * scale.x(), p.y() * scale.y());
+    }
+
+    private static org.opencv.core.Point cv(Point p) {
+        return new org.opencv.core.Point(Math.round(p.x()), Math.round(p.y()));
+    }
+
+    /** 255 where the sheet is plain paper, well away from print; 0 elsewhere. */
+    Mat paper() {
+        return paper;
+    }
+
+    /** 255 where it is printed black, well away from its edge; 0 elsewhere. */
+    Mat black() {
+        return black;
+    }
+
+    @Override
+    public void close() {
+        paper.release();
+        black.release();
+    }
+}
