@@ -3,6 +3,7 @@ package weltwright.ground;
 import java.util.Arrays;
 import java.util.List;
 import weltwright.geometry.Point;
+import weltwright.geometry.SymmetricSystem;
 
 /**
  * The camera and pose that explain best where reference points of the ground are seen: the focal length, two terms of
@@ -58,7 +59,7 @@ public final class ViewSolver {
             for (int i = 0; i < PARAMETERS; i++) {
                 p[i] += delta[i];
             }
-            return view(p, view.camera());
+            return viewOf(p, view.camera());
         }
     }
 
@@ -90,7 +91,7 @@ public final class ViewSolver {
         return new double[] {Math.log(c.focalPx()), c.k1(), c.k2(), r.x(), r.y(), r.z(), t.x(), t.y(), t.z()};
     }
 
-    private static View view(double[] p, Camera centre) {
+    private static View viewOf(double[] p, Camera centre) {
         return new View(
                 new Camera(Math.exp(p[0]), centre.centreXPx(), centre.centreYPx(), p[1], p[2]),
                 new Vector3(p[3], p[4], p[5]),
@@ -127,7 +128,7 @@ public final class ViewSolver {
             cost = cost(p);
             for (int i = 0; i < 100; i++) {
                 Normal normal = normal();
-                double[] step = LinearSystem.solve(normal.damped(damping), normal.gradient);
+                double[] step = new SymmetricSystem(normal.damped(damping)).solve(normal.gradient);
                 double[] next = p.clone();
                 for (int k = 0; k < PARAMETERS; k++) {
                     next[k] -= step[k];
@@ -168,7 +169,7 @@ public final class ViewSolver {
         }
 
         private double[] residuals(double[] q) {
-            View view = view(q, centre);
+            View view = viewOf(q, centre);
             double[] r = new double[2 * references.size()];
             for (int i = 0; i < references.size(); i++) {
                 Reference reference = references.get(i);
@@ -247,13 +248,13 @@ public final class ViewSolver {
         }
 
         Solution solution() {
-            double[][] covariance = LinearSystem.inverse(normal().matrix);
+            double[][] covariance = new SymmetricSystem(normal().matrix).inverse();
             double[] r = residuals(p);
             int used = 0;
             for (int i = 0; i < r.length; i += 2) {
                 used += Math.hypot(r[i], r[i + 1]) < 3 * sigma ? 1 : 0;
             }
-            return new Solution(view(p, centre), covariance, sigma, used);
+            return new Solution(viewOf(p, centre), covariance, sigma, used);
         }
     }
 }

@@ -94,8 +94,9 @@ final class KnifeMask {
         Core.compare(labels, new Scalar(KNIFE), knife, Core.CMP_EQ);
         ratio.release();
         labels.release();
-        // A line's or a marker's edge that came out as a spur is thinner than any blade.
-        Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(7, 7));
+        // A line's or a marker's edge that came out as a spur or a slit is thinner than any blade.
+        Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(9, 9));
+        Imgproc.morphologyEx(knife, knife, Imgproc.MORPH_CLOSE, kernel);
         Imgproc.morphologyEx(knife, knife, Imgproc.MORPH_OPEN, kernel);
         kernel.release();
         return largest(knife);
@@ -242,7 +243,7 @@ final class KnifeMask {
         for (int label : new int[] {GROUND, KNIFE}) {
             erode(seedMat, label, label == GROUND ? 2 : 3);
         }
-        for (SheetLines.Sight sight : new SheetLines(sheet, scale, raster, seen).look()) {
+        for (SheetSights.Sight sight : new SheetSights(sheet, scale, raster, seen).look()) {
             int label = sight.visible() ? GROUND : KNIFE;
             Point px = raster.pixel(sight.at());
             seedMat.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});

@@ -1,11 +1,13 @@
 package weltwright.trace;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.SymmetricSystem;
 
 /**
  * How bright lit paper is over a raster: for each colour channel a smooth surface, of second degree in the logarithm,
@@ -99,22 +101,20 @@ final class PaperLight {
         // The upper half of the cells is lit paper even where knife and shadow take a third of the sheet.
         surface[0] = levels[(int) (0.65 * levels.length)];
         for (double scale : new double[] {0.2, 0.1, 0.06, 0.04, 0.03, 0.03, 0.03}) {
-            Mat a = new Mat(cells.size(), TERMS, CvType.CV_64F);
-            Mat b = new Mat(cells.size(), 1, CvType.CV_64F);
-            for (int i = 0; i < cells.size(); i++) {
-                Cell cell = cells.get(i);
+            double[][] matrix = new double[TERMS][TERMS];
+            double[] right = new double[TERMS];
+            for (Cell cell : cells) {
                 double[] t = terms(cell.u(), cell.v());
                 double off = (cell.logLevel()[channel] - value(surface, t)) / scale;
-                double weight = Math.sqrt(1 / (1 + off * off));
-                a.put(i, 0, Arrays.stream(t).map(term -> term * weight).toArray());
-                b.put(i, 0, cell.logLevel()[channel] * weight);
+                double weight = 1 / (1 + off * off);
+                for (int i = 0; i < TERMS; i++) {
+                    right[i] += weight * t[i] * cell.logLevel()[channel];
+                    for (int j = 0; j < TERMS; j++) {
+                        matrix[i][j] += weight * t[i] * t[j];
+                    }
+                }
             }
-            Mat x = new Mat();
-            Core.solve(a, b, x, Core.DECOMP_SVD);
-            x.get(0, 0, surface);
-            a.release();
-            b.release();
-            x.release();
+            surface = new SymmetricSystem(matrix).solve(right);
         }
         return surface;
     }
@@ -140,8 +140,7 @@ final class PaperLight {
         Mat small = new Mat(coarse, coarse, CvType.CV_32F);
         small.put(0, 0, values);
         Mat full = new Mat();
-        org.opencv.imgproc.Imgproc.resize(
-                small, full, new org.opencv.core.Size(columns, rows), 0, 0, org.opencv.imgproc.Imgproc.INTER_LINEAR);
+        Imgproc.resize(small, full, new Size(columns, rows), 0, 0, Imgproc.INTER_LINEAR);
         small.release();
         return full;
     }

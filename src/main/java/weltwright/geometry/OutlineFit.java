@@ -1,0 +1,310 @@
+package weltwright.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Fits an {@link Outline} of few nodes to many measured points round a shape.
+ *
+ * <p>Made for points that are dense (several for each mm of the smallest feature), in order, and off by noise with now
+ * and then an outlier. The steps:
+ *
+ * <ol>
+ *   <li>put a sharp node at each given corner, where the lines through the points on either side meet: points right at a
+ *       corner are rounded off by any lens and are not used;
+ *   <li>between two corners fit a natural cubic spline by least squares, robustly (Cauchy weights);
+ *   <li>where it keeps off the points by more than the tolerance over some length, add a node there, and again.
+ * </ol>
+ *
+ * The curve thus has nodes where the shape turns and few where it runs straight.
+ */
+public final class OutlineFit {
+    /** How much of the curve on either side of a corner the lens rounds off. */
+    private static final double ROUNDED_MM = 0.6;
+
+    /** The lines that meet in a corner are fitted to points up to here. */
+    private static final double CORNER_REACH_MM = 2.6;
+
+    /** A corner computed farther than this from the measured one is not believed. */
+    private static final double CORNER_MOST_MM = 1.5;
+
+    private static final double FIRST_SPAN_MM = 24;
+    private static final double LEAST_SPAN_MM = 2.4;
+
+    /** A deviation must last this long to be a shape and not noise. */
+    private static final double WINDOW_MM = 2;
+
+    private final List<Point> ring;
+    private final double[] weight;
+    private final double[] station;
+    private final double toleranceMm;
+
+    private OutlineFit(List<Point> ring, double[] weight, double toleranceMm) {
+        this.ring = ring;
+        this.weight = weight;
+        this.station = Polyline.closed(ring).stationsMm();
+        this.toleranceMm = toleranceMm;
+    }
+
+    /**
+     * @param ring measured points, counter-clockwise, closed, each once
+     * @param weight how much each counts; not negative
+     * @param corners indices of points at true corners, rising, at least one
+     * @param toleranceMm how far the curve may keep off the points' run
+     */
+    public static Outline fit(List<Point> ring, double[] weight, int[] corners, double toleranceMm) {
+        OutlineFit fit = new OutlineFit(ring, weight, toleranceMm);
+        Point[] place = new Point[corners.length];
+        for (int c = 0; c < corners.length; c++) {
+            place[c] = fit.corner(corners[c]);
+        }
+        List<Node> nodes = new ArrayList<>();
+        for (int c = 0; c < corners.length; c++) {
+            int next = (c + 1) % corners.length;
+            nodes.add(new Node(place[c], true));
+            for (Point p : fit.between(corners[c], corners[next], place[c], place[next])) {
+                nodes.add(new Node(p, false));
+            }
+        }
+        return new Outline(nodes);
+    }
+
+    /** Where the runs of points on either side meet. */
+    private Point corner(int index) {
+        Line before = line(index, -1);
+        Line after = line(index, 1);
+        Point measured = ring.get(index);
+        if (before == null || after == null) {
+            return measured;
+        }
+        double sine = before.direction().cross(after.direction());
+        if (Math.abs(sine) < 0.15) {
+            return measured;
+        }
+        double t = after.through().minus(before.through()).cross(after.direction()) / sine;
+        Point meeting = before.through().plus(before.direction().times(t));
+        return meeting.distance(measured) < CORNER_MOST_MM ? meeting : measured;
+    }
+
+    private record Line(Point through, Point direction) {}
+
+    /** The line of least squares through the points from a corner on, by the axis of their inertia. */
+    private Line line(int index, int step) {
+        List<Point> used = new ArrayList<>();
+        for (int k = 1; k < ring.size() / 2; k++) {
+            int i = Math.floorMod(index + step * k, ring.size());
+            double away = away(index, i, step);
+            if (away > CORNER_REACH_MM) {
+                break;
+            }
+            if (away > ROUNDED_MM && weight[i] > 0) {
+                used.add(ring.get(i));
+            }
+        }
+        if (used.size() < 3) {
+            return null;
+        }
+        double mx = used.stream().mapToDouble(Point::x).average().orElseThrow();
+        double my = used.stream().mapToDouble(Point::y).average().orElseThrow();
+        double xx = 0;
+        double xy = 0;
+        double yy = 0;
+        for (Point p : used) {
+            xx += (p.x() - mx) * (p.x() - mx);
+            xy += (p.x() - mx) * (p.y() - my);
+            yy += (p.y() - my) * (p.y() - my);
+        }
+        double angle = Math.atan2(2 * xy, xx - yy) / 2;
+        return new Line(new Point(mx, my), new Point(Math.cos(angle), Math.sin(angle)));
+    }
+
+    private double away(int from, int to, int step) {
+        double total = station[ring.size()];
+        double s = (station[to] - station[from]) * step;
+        return s < 0 ? s + total : s;
+    }
+
+    /** The smooth nodes between two corners. */
+    private List<Point> between(int from, int to, Point start, Point end) {
+        int n = ring.size();
+        double total = from == to ? station[n] : away(from, to, 1);
+        List<Sample> samples = new ArrayList<>();
+        for (int k = 1; k < n; k++) {
+            int i = (from + k) % n;
+            if (i == to) {
+                break;
+            }
+            double s = away(from, i, 1);
+            if (s > ROUNDED_MM && s < total - ROUNDED_MM && weight[i] > 0) {
+                samples.add(new Sample(s, ring.get(i), weight[i]));
+            }
+        }
+        // The corner moved from the rounded point to the true one, so the ends of the arc are a little farther out.
+        double[] knots = evenKnots(
+                -start.distance(ring.get(from)), total + end.distance(ring.get(to)), FIRST_SPAN_MM);
+        while (true) {
+            List<Point> nodes = spline(samples, knots, start, end);
+            double[] more = refined(samples, knots, nodes);
+            if (more.length == knots.length) {
+                return nodes.subList(1, nodes.size() - 1);
+            }
+            knots = more;
+        }
+    }
+
+    private record Sample(double s, Point at, double weight) {}
+
+    private static double[] evenKnots(double from, double to, double span) {
+        int spans = (int) Math.max(1, Math.round((to - from) / span));
+        double[] knots = new double[spans + 1];
+        for (int i = 0; i <= spans; i++) {
+            knots[i] = from + (to - from) * i / spans;
+        }
+        return knots;
+    }
+
+    /** Least squares nodes at the knots, the first and last of them held. */
+    private List<Point> spline(List<Sample> samples, double[] knots, Point start, Point end) {
+        int n = knots.length;
+        if (n == 2) {
+            return List.of(start, end);
+        }
+        NaturalSpline[] cardinal = new NaturalSpline[n];
+        for (int j = 0; j < n; j++) {
+            double[] unit = new double[n];
+            unit[j] = 1;
+            cardinal[j] = new NaturalSpline(knots, unit);
+        }
+        double[][] basis = new double[samples.size()][n];
+        double[] robust = new double[samples.size()];
+        Arrays.fill(robust, 1);
+        for (int i = 0; i < basis.length; i++) {
+            for (int j = 0; j < n; j++) {
+                basis[i][j] = cardinal[j].at(samples.get(i).s());
+            }
+        }
+        double[] x = new double[n];
+        double[] y = new double[n];
+        x[0] = start.x();
+        y[0] = start.y();
+        x[n - 1] = end.x();
+        y[n - 1] = end.y();
+        for (int round = 0; round < 3; round++) {
+            solve(samples, basis, robust, x, y);
+            for (int i = 0; i < robust.length; i++) {
+                double off = at(basis[i], x, y).distance(samples.get(i).at()) / (3 * toleranceMm);
+                robust[i] = 1 / (1 + off * off);
+            }
+        }
+        List<Point> nodes = new ArrayList<>(n);
+        for (int j = 0; j < n; j++) {
+            nodes.add(new Point(x[j], y[j]));
+        }
+        return nodes;
+    }
+
+    private static void solve(List<Sample> samples, double[][] basis, double[] robust, double[] x, double[] y) {
+        int inner = x.length - 2;
+        double[][] matrix = new double[inner][inner];
+        double[] rightX = new double[inner];
+        double[] rightY = new double[inner];
+        for (int i = 0; i < basis.length; i++) {
+            double[] b = basis[i];
+            double w = samples.get(i).weight() * robust[i];
+            double dx = samples.get(i).at().x() - b[0] * x[0] - b[inner + 1] * x[inner + 1];
+            double dy = samples.get(i).at().y() - b[0] * y[0] - b[inner + 1] * y[inner + 1];
+            for (int j = 0; j < inner; j++) {
+                rightX[j] += w * b[j + 1] * dx;
+                rightY[j] += w * b[j + 1] * dy;
+                for (int k = 0; k <= j; k++) {
+                    matrix[j][k] += w * b[j + 1] * b[k + 1];
+                }
+            }
+        }
+        for (int j = 0; j < inner; j++) {
+            // Holds a node that no point speaks for.
+            matrix[j][j] += 1e-9;
+        }
+        SymmetricSystem system = new SymmetricSystem(matrix);
+        System.arraycopy(system.solve(rightX), 0, x, 1, inner);
+        System.arraycopy(system.solve(rightY), 0, y, 1, inner);
+    }
+
+    private static Point at(double[] basis, double[] x, double[] y) {
+        double px = 0;
+        double py = 0;
+        for (int j = 0; j < basis.length; j++) {
+            px += basis[j] * x[j];
+            py += basis[j] * y[j];
+        }
+        return new Point(px, py);
+    }
+
+    /** The knots, with one more in the middle of each span from which the points keep off. */
+    private double[] refined(List<Sample> samples, double[] knots, List<Point> nodes) {
+        // Measured against the curve as the outline will draw it, over the chords between its nodes.
+        Outline.Stretch curve = new Outline.Stretch(nodes);
+        List<Point> drawn = new ArrayList<>();
+        double step = 0.25;
+        for (int j = 0; j + 1 < nodes.size(); j++) {
+            int steps = (int) Math.max(1, Math.ceil((curve.knot(j + 1) - curve.knot(j)) / step));
+            for (int k = 0; k < steps; k++) {
+                drawn.add(curve.at(curve.knot(j) + (curve.knot(j + 1) - curve.knot(j)) * k / steps));
+            }
+        }
+        drawn.add(nodes.get(nodes.size() - 1));
+        double[] off = offsets(samples, drawn);
+        List<Double> more = new ArrayList<>(List.of(knots[0]));
+        for (int j = 0; j + 1 < knots.length; j++) {
+            double span = knots[j + 1] - knots[j];
+            if (span >= 2 * LEAST_SPAN_MM && keepsOff(samples, off, knots[j], knots[j + 1])) {
+                more.add(knots[j] + span / 2);
+            }
+            more.add(knots[j + 1]);
+        }
+        return more.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Signed distances of the samples from the drawn curve, positive to its left; the search walks along with them. */
+    private static double[] offsets(List<Sample> samples, List<Point> drawn) {
+        double[] off = new double[samples.size()];
+        int at = 0;
+        for (int i = 0; i < off.length; i++) {
+            Point p = samples.get(i).at();
+            int best = at;
+            for (int k = at; k < Math.min(at + 40, drawn.size()); k++) {
+                best = drawn.get(k).distance(p) < drawn.get(best).distance(p) ? k : best;
+            }
+            at = best;
+            int a = Math.max(0, Math.min(best, drawn.size() - 2));
+            Point before = drawn.get(Math.max(0, a - 1));
+            Point direction = drawn.get(a + 1).minus(before).unit();
+            off[i] = direction.cross(p.minus(drawn.get(best)));
+        }
+        return off;
+    }
+
+    private boolean keepsOff(List<Sample> samples, double[] off, double from, double to) {
+        int first = 0;
+        double sum = 0;
+        double weights = 0;
+        for (int i = 0; i < off.length; i++) {
+            double s = samples.get(i).s();
+            // An outlier must not buy a node.
+            double kept = Math.max(-4 * toleranceMm, Math.min(4 * toleranceMm, off[i]));
+            sum += samples.get(i).weight() * kept;
+            weights += samples.get(i).weight();
+            while (samples.get(first).s() < s - WINDOW_MM) {
+                sum -= samples.get(first).weight() * Math.max(-4 * toleranceMm, Math.min(4 * toleranceMm, off[first]));
+                weights -= samples.get(first).weight();
+                first++;
+            }
+            double middle = s - WINDOW_MM / 2;
+            if (middle > from && middle < to && i - first >= 3 && Math.abs(sum / weights) > toleranceMm) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
