@@ -94,6 +94,29 @@ public record Polyline(List<Point> points, boolean closed) {
         return new Polyline(at(stations), closed);
     }
 
+    /**
+     * A closed chain resampled and smoothed: each point the Gaussian mean of its neighbours along the arc. It cuts
+     * corners and shrinks bulges narrower than about {@code sigmaMm}.
+     */
+    public Polyline smoothed(double sigmaMm, double stepMm) {
+        Polyline even = resampled(stepMm);
+        int n = even.points.size();
+        double step = even.lengthMm() / n;
+        int reach = (int) Math.min(n / 2.0, Math.ceil(3 * sigmaMm / step));
+        List<Point> smooth = new ArrayList<>(n);
+        for (int i = 0; i < n; i++) {
+            Point sum = new Point(0, 0);
+            double weights = 0;
+            for (int k = -reach; k <= reach; k++) {
+                double weight = Math.exp(-0.5 * Math.pow(k * step / sigmaMm, 2));
+                sum = sum.plus(even.points.get(Math.floorMod(i + k, n)).times(weight));
+                weights += weight;
+            }
+            smooth.add(sum.times(1 / weights));
+        }
+        return closed(smooth);
+    }
+
     public Polyline reversed() {
         List<Point> back = new ArrayList<>(points);
         Collections.reverse(back);

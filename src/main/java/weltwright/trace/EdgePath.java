@@ -3,7 +3,6 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -20,7 +19,11 @@ import weltwright.geometry.Polyline;
  *
  * <ol>
  *   <li>straighten a band along the contour, one row for each point of it, by looking along its normals;
- *   <li>take the derivative across the edge, smoothed as Canny (1986) found best for a step in noise;
+ *   <li>compare the colours well inside and well outside: their difference is what the edge steps through. Take the
+ *       derivative across the edge along that difference, smoothed as Canny (1986) found best for a step in noise;
+ *       grain and glints of other colours drop out. Where the ground has a printed line, take only the part of the
+ *       difference that the line's own colour does not share. Where black print comes near, white and black take turns
+ *       outside: there take how fast the colour leaves that of the inside;
  *   <li>through the band find the closed path of most contrast that does not jump (dynamic programming), so that neither
  *       a shadow's edge nor wood grain draws it away for a few points;
  *   <li>on each row take the top of the parabola through the path's highest value and its neighbours.
@@ -35,76 +38,188 @@ final class EdgePath {
     /** Width of the smoothing across the edge, in pixels: about that of the blur of a sharp photo. */
     private static final double ACROSS_SIGMA_PX = 1.0;
 
+    /** Smoothing along the edge, in rows. */
+    private static final double ALONG_SIGMA_ROWS = 1.5;
+
     /** How many samples the path may move across from one row to the next. */
     private static final int MOST_JUMP = 3;
 
     /** What a move by one sample costs, in units of a strong edge's gain. */
     private static final double JUMP_COST = 0.04;
 
+    /** Rows over which the colours inside and outside are judged, to either side. */
+    private static final int COLOUR_ROWS = 25;
+
+    /** Next to black print an edge is believed this much: print is the stronger by far. */
+    private static final double TRUST_AT_PRINT = 0.2;
+
+    /** A colour that differs from the inside's by this many grey levels is not the inside. */
+    private static final double LEFT_INSIDE = 40;
+
+    /** What leaving the inside's colour within a pixel counts for, next to a clear edge elsewhere. */
+    private static final double LEAVING = 30;
+
     private final Mat bgr;
+    private final Ground ground;
     private final double stepPx;
     private final double reachPx;
+
+    /** What the ground shows of itself. */
+    interface Ground {
+        /** What is printed at a pixel. */
+        Print printAt(Point pixel);
+
+        /** The colour of paper less that of its lines: blue, green, red. */
+        double[] lineColour();
+    }
+
+    /** What may be mistaken for the knife's edge. */
+    enum Print {
+        NONE,
+        LINE,
+        BLACK
+    }
 
     /**
      * @param bgr the picture
      * @param stepPx distance between points along the contour
      * @param reachPx how far to look to either side
      */
-    EdgePath(Mat bgr, double stepPx, double reachPx) {
+    EdgePath(Mat bgr, Ground ground, double stepPx, double reachPx) {
         this.bgr = bgr;
+        this.ground = ground;
         this.stepPx = stepPx;
         this.reachPx = reachPx;
     }
 
-    /**
-     * @param rough a closed contour in pixels, counter-clockwise as seen with y down or up alike
-     * @param trust how far contrast at a pixel is to be believed, from 0 (the ground has print there) to 1
-     */
-    List<EdgePoint> near(Polyline rough, ToDoubleFunction<Point> trust) {
+    /** @param rough a closed contour in pixels that keeps the knife to one side of it all round */
+    List<EdgePoint> near(Polyline rough) {
         List<Point> base = rough.resampled(stepPx).points();
         int n = base.size();
         int half = (int) Math.round(reachPx * PER_PX);
         int width = 2 * half + 1;
         Point[] normal = normals(base);
-        float[] contrast = contrast(base, normal, half);
-        float[] gain = new float[n * width];
-        double strong = strong(contrast, n, width);
-        for (int i = 0; i < n; i++) {
-            for (int k = 0; k < width; k++) {
-                double believed = contrast[i * width + k] * trust.applyAsDouble(at(base.get(i), normal[i], k - half));
-                gain[i * width + k] = (float) (believed / (believed + 0.4 * strong));
-            }
-        }
-        int[] path = closedPath(gain, n, width);
+        Band band = band(base, normal, half);
+        double strong = strong(band.path(), n, width);
+        int[] path = closedPath(gain(band.path(), strong), n, width);
         List<EdgePoint> edge = new ArrayList<>(n);
         for (int i = 0; i < n; i++) {
-            int k = summit(contrast, i * width, width, path[i]);
-            double peak = contrast[i * width + k];
-            double offset = k - half + parabola(contrast, i * width, width, k);
-            edge.add(new EdgePoint(at(base.get(i), normal[i], offset), peak));
+            int k = summit(band.slope(), i * width, width, path[i]);
+            double offset = k - half + parabola(band.slope(), i * width, width, k);
+            edge.add(new EdgePoint(at(base.get(i), normal[i], offset), band.path()[i * width + path[i]] / strong));
         }
         return edge;
+    }
+
+    /** An edge twice as strong is not twice as good: gain levels off. */
+    private static float[] gain(float[] contrast, double strong) {
+        float[] gain = new float[contrast.length];
+        for (int i = 0; i < gain.length; i++) {
+            gain[i] = (float) (contrast[i] / (contrast[i] + 0.4 * strong));
+        }
+        return gain;
     }
 
     private static Point at(Point base, Point normal, double samples) {
         return base.plus(normal.times(samples / PER_PX));
     }
 
+    /** Pointing out of the shape, whichever way round it is given. */
     private static Point[] normals(List<Point> base) {
         int n = base.size();
+        double out = Polyline.closed(base).signedAreaMm2() > 0 ? -1 : 1;
         Point[] normal = new Point[n];
         for (int i = 0; i < n; i++) {
             Point chord = base.get((i + 2) % n).minus(base.get((i - 2 + n) % n));
-            normal[i] = chord.unit().left();
+            normal[i] = chord.unit().left().times(out);
         }
         return normal;
     }
 
-    /** Derivative across the edge at each sample of the band: the root of the sum of squares over the channels. */
-    private float[] contrast(List<Point> base, Point[] normal, int half) {
+    /**
+     * @param path what the path is sought in, for each sample of the band
+     * @param slope what the edge's place on a row is read from
+     */
+    private record Band(float[] path, float[] slope) {}
+
+    private Band band(List<Point> base, Point[] normal, int half) {
         int n = base.size();
         int width = 2 * half + 1;
-        int wrap = 4;
+        float[] colour = colours(base, normal, half);
+        ColourStep steps = new ColourStep(colour, n, width);
+        double[] line = unit(ground.lineColour());
+        float[] path = new float[n * width];
+        float[] slope = new float[n * width];
+        Print[] print = new Print[width];
+        for (int i = 0; i < n; i++) {
+            boolean nearBlack = false;
+            for (int k = 0; k < width; k++) {
+                print[k] = ground.printAt(at(base.get(i), normal[i], k - half));
+                nearBlack |= print[k] == Print.BLACK;
+            }
+            if (nearBlack) {
+                leaving(colour, i, n, width, print, path, slope);
+            } else {
+                stepping(colour, i * width, width, print, steps.weights(i, COLOUR_ROWS), line, path);
+                System.arraycopy(path, i * width, slope, i * width, width);
+            }
+        }
+        return new Band(path, slope);
+    }
+
+    private static void stepping(
+            float[] colour, int row, int width, Print[] print, double[] across, double[] line, float[] path) {
+        double[] unshared = unshared(across, line);
+        for (int k = 1; k < width - 1; k++) {
+            double[] along = print[k] == Print.LINE ? unshared : across;
+            path[row + k] = (float) Math.max(0, dot(along, slope(colour, row + k)));
+        }
+    }
+
+    private static void leaving(
+            float[] colour, int i, int n, int width, Print[] print, float[] path, float[] slope) {
+        double[] inside = new double[3];
+        int depth = Math.max(2, width / 4);
+        int reach = 3;
+        for (int j = -reach; j <= reach; j++) {
+            int row = Math.floorMod(i + j, n) * width;
+            for (int k = 0; k < depth; k++) {
+                for (int c = 0; c < 3; c++) {
+                    inside[c] += colour[3 * (row + k) + c] / (depth * (2 * reach + 1));
+                }
+            }
+        }
+        double[] left = new double[width];
+        for (int k = 0; k < width; k++) {
+            double[] off = new double[3];
+            for (int c = 0; c < 3; c++) {
+                off[c] = colour[3 * (i * width + k) + c] - inside[c];
+            }
+            left[k] = Math.min(1, Math.sqrt(dot(off, off)) / LEFT_INSIDE);
+        }
+        for (int k = 1; k < width - 1; k++) {
+            double trust = print[k] == Print.BLACK ? TRUST_AT_PRINT : 1;
+            double leaves = (left[k + 1] - left[k - 1]) * PER_PX / 2;
+            double[] s = slope(colour, i * width + k);
+            path[i * width + k] = (float) Math.max(0, trust * LEAVING * leaves);
+            slope[i * width + k] = (float) Math.sqrt(dot(s, s));
+        }
+    }
+
+    /** The change of colour per pixel across the edge. */
+    private static double[] slope(float[] colour, int sample) {
+        double[] slope = new double[3];
+        for (int c = 0; c < 3; c++) {
+            slope[c] = (colour[3 * sample + 3 + c] - colour[3 * sample - 3 + c]) * PER_PX / 2.0;
+        }
+        return slope;
+    }
+
+    /** The smoothed colours of the band, row by row: blue, green, red. */
+    private float[] colours(List<Point> base, Point[] normal, int half) {
+        int n = base.size();
+        int width = 2 * half + 1;
+        int wrap = 6;
         Mat mapX = new Mat(n + 2 * wrap, width, CvType.CV_32F);
         Mat mapY = new Mat(n + 2 * wrap, width, CvType.CV_32F);
         float[] xs = new float[width];
@@ -121,25 +236,35 @@ final class EdgePath {
         }
         Mat band = new Mat();
         Imgproc.remap(bgr, band, mapX, mapY, Imgproc.INTER_CUBIC, Core.BORDER_REPLICATE);
-        Mat smooth = new Mat();
-        band.convertTo(smooth, CvType.CV_32F);
-        Imgproc.GaussianBlur(smooth, smooth, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, 1.0);
-        Mat slope = new Mat();
-        Mat central = new Mat(1, 3, CvType.CV_32F);
-        central.put(0, 0, new float[] {-PER_PX / 2f, 0, PER_PX / 2f});
-        Imgproc.filter2D(smooth, slope, CvType.CV_32F, central);
-        float[] all = new float[(n + 2 * wrap) * width * 3];
-        slope.get(0, 0, all);
-        for (Mat used : List.of(mapX, mapY, band, smooth, slope, central)) {
+        band.convertTo(band, CvType.CV_32F);
+        Imgproc.GaussianBlur(band, band, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, ALONG_SIGMA_ROWS);
+        float[] colour = new float[n * width * 3];
+        Mat inner = band.rowRange(wrap, wrap + n).clone();
+        inner.get(0, 0, colour);
+        for (Mat used : List.of(mapX, mapY, band, inner)) {
             used.release();
         }
-        float[] contrast = new float[n * width];
-        for (int i = 0; i < contrast.length; i++) {
-            int from = 3 * (i + wrap * width);
-            contrast[i] = (float) Math.sqrt(
-                    all[from] * all[from] + all[from + 1] * all[from + 1] + all[from + 2] * all[from + 2]);
+        return colour;
+    }
+
+    private static double dot(double[] a, double[] b) {
+        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    }
+
+    private static double[] unit(double[] v) {
+        double length = Math.sqrt(dot(v, v));
+        return length == 0 ? v : new double[] {v[0] / length, v[1] / length, v[2] / length};
+    }
+
+    /** The part of a colour step square to a line's colour, scaled to show a step as high as the whole would. */
+    private static double[] unshared(double[] step, double[] line) {
+        double shared = dot(step, line);
+        double kept = Math.max(0.25, 1 - shared * shared);
+        double[] part = new double[3];
+        for (int c = 0; c < 3; c++) {
+            part[c] = (step[c] - shared * line[c]) / kept;
         }
-        return contrast;
+        return part;
     }
 
     /** What a good edge reaches in this picture: the median of the rows' greatest contrast. */

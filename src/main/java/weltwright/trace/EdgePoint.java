@@ -6,6 +6,6 @@ import weltwright.geometry.Point;
  * A point of the knife's silhouette in the picture.
  *
  * @param pixel where, to a fraction of a pixel
- * @param contrast how steep the picture is across the edge there, in grey levels per pixel over all channels
+ * @param clarity how steep the picture is across the edge there, over what is usual along this knife
  */
-record EdgePoint(Point pixel, double contrast) {}
+record EdgePoint(Point pixel, double clarity) {}

@@ -1,7 +1,6 @@
 package weltwright.trace;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -60,35 +59,39 @@ final class KnifeMask {
 
     private static final double SMALLEST_KNIFE_MM2 = 600;
 
-    private final ReferenceSheet sheet;
-    private final PrintScale scale;
     private final GroundRaster raster;
     private final Mat seen;
 
-    private KnifeMask(ReferenceSheet sheet, PrintScale scale, GroundRaster raster, Mat seen) {
-        this.sheet = sheet;
-        this.scale = scale;
+    private KnifeMask(GroundRaster raster, Mat seen) {
         this.raster = raster;
         this.seen = seen;
     }
 
-    /** The contour of what hides the sheet, on the sheet's plane, closed and counter-clockwise, in mm. */
-    static Polyline contour(Picture picture, View view, ReferenceSheet sheet, PrintScale scale) {
+    /**
+     * @param contour of what hides the sheet, on the sheet's plane, closed and counter-clockwise, in mm
+     * @param pattern what the bare sheet would show; its rasters are closed, its {@code printAt} is not
+     * @param lineColour the colour of paper less that of its lines: blue, green, red
+     */
+    record Cover(Polyline contour, SheetPattern pattern, double[] lineColour) {}
+
+    static Cover find(Picture picture, View view, ReferenceSheet sheet, PrintScale scale) {
         double halfWidth = sheet.pageWidthMm() / 2 * scale.x() - 1;
         double halfHeight = sheet.pageHeightMm() / 2 * scale.y() - 1;
         GroundRaster raster = GroundRaster.covering(
                 new Point(-halfWidth, -halfHeight), new Point(halfWidth, halfHeight), MM_PER_PX);
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+        SheetSights.Looked looked = new SheetSights(sheet, scale, raster, seen).look();
         try (SheetPattern pattern = SheetPattern.of(sheet, scale, raster)) {
-            return new KnifeMask(sheet, scale, raster, seen).contour(pattern);
+            return new Cover(
+                    new KnifeMask(raster, seen).contour(pattern, looked.sights()), pattern, looked.lineColour());
         } finally {
             seen.release();
         }
     }
 
-    private Polyline contour(SheetPattern pattern) {
+    private Polyline contour(SheetPattern pattern, List<SheetSights.Sight> sights) {
         Mat ratio = ratio(pattern);
-        Mat labels = seeds(ratio, pattern);
+        Mat labels = seeds(ratio, pattern, sights);
         Imgproc.watershed(ratio, labels);
         Mat knife = new Mat();
         Core.compare(labels, new Scalar(KNIFE), knife, Core.CMP_EQ);
@@ -207,7 +210,7 @@ final class KnifeMask {
         unknown.release();
     }
 
-    private Mat seeds(Mat ratio, SheetPattern pattern) {
+    private Mat seeds(Mat ratio, SheetPattern pattern, List<SheetSights.Sight> sights) {
         Mat smooth = new Mat();
         Imgproc.GaussianBlur(ratio, smooth, new Size(0, 0), 1.5);
         int columns = smooth.cols();
@@ -243,7 +246,7 @@ final class KnifeMask {
         for (int label : new int[] {GROUND, KNIFE}) {
             erode(seedMat, label, label == GROUND ? 2 : 3);
         }
-        for (SheetSights.Sight sight : new SheetSights(sheet, scale, raster, seen).look()) {
+        for (SheetSights.Sight sight : sights) {
             int label = sight.visible() ? GROUND : KNIFE;
             Point px = raster.pixel(sight.at());
             seedMat.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});

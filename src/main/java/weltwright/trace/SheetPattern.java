@@ -1,5 +1,7 @@
 package weltwright.trace;
 
+import java.util.List;
+import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfPoint;
@@ -17,12 +19,19 @@ final class SheetPattern implements AutoCloseable {
     /** Printed edges are blurred and pale lines are 0.25 mm wide: this far from one, paper is paper again. */
     private static final double EDGE_ZONE_MM = 0.45;
 
+    private static final EdgePath.Print[] PRINT = EdgePath.Print.values();
+
+    private final GroundRaster raster;
     private final Mat paper;
     private final Mat black;
+    private final byte[] prints;
 
-    private SheetPattern(Mat paper, Mat black) {
+    /** @param prints for each pixel the ordinal of the {@link EdgePath.Print} there */
+    private SheetPattern(GroundRaster raster, Mat paper, Mat black, byte[] prints) {
+        this.raster = raster;
         this.paper = paper;
         this.black = black;
+        this.prints = prints;
     }
 
     static SheetPattern of(ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
@@ -49,26 +58,53 @@ final class SheetPattern implements AutoCloseable {
                 }
             }
         }
-        Mat edges = edgeZone(print, sheet, scale, raster);
+        Mat printed = printEdges(print, raster);
+        Mat lines = lines(sheet, scale, raster);
+        Mat edges = new Mat();
+        Core.bitwise_or(printed, lines, edges);
         Mat paper = new Mat();
         Mat black = new Mat();
-        org.opencv.core.Core.compare(print, new Scalar(255), paper, org.opencv.core.Core.CMP_EQ);
-        org.opencv.core.Core.compare(print, new Scalar(60), black, org.opencv.core.Core.CMP_EQ);
+        Core.compare(print, new Scalar(255), paper, Core.CMP_EQ);
+        Core.compare(print, new Scalar(60), black, Core.CMP_EQ);
         paper.setTo(new Scalar(0), edges);
         black.setTo(new Scalar(0), edges);
-        print.release();
-        edges.release();
-        return new SheetPattern(paper, black);
+        byte[] prints = new byte[raster.columns() * raster.rows()];
+        lines.setTo(new Scalar(EdgePath.Print.LINE.ordinal()), lines);
+        lines.setTo(new Scalar(EdgePath.Print.BLACK.ordinal()), printed);
+        lines.get(0, 0, prints);
+        for (Mat used : List.of(print, printed, lines, edges)) {
+            used.release();
+        }
+        return new SheetPattern(raster, paper, black, prints);
     }
 
-    private static Mat edgeZone(Mat print, ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
-        int reach = (int) Math.ceil(EDGE_ZONE_MM / raster.mmPerPx());
+    /** What is printed at a place of the ground, or so near it that it shows there. */
+    EdgePath.Print printAt(Point place) {
+        Point px = raster.pixel(place);
+        int column = (int) Math.round(px.x());
+        int row = (int) Math.round(px.y());
+        boolean inside = column >= 0 && row >= 0 && column < raster.columns() && row < raster.rows();
+        return inside ? PRINT[prints[row * raster.columns() + column]] : EdgePath.Print.NONE;
+    }
+
+    private static Mat printEdges(Mat print, GroundRaster raster) {
+        int reach = reach(raster);
         Mat kernel = Imgproc.getStructuringElement(
                 Imgproc.MORPH_ELLIPSE, new org.opencv.core.Size(2 * reach + 1, 2 * reach + 1));
         Mat edges = new Mat();
         Imgproc.morphologyEx(print, edges, Imgproc.MORPH_GRADIENT, kernel);
         Imgproc.threshold(edges, edges, 0, 255, Imgproc.THRESH_BINARY);
-        int thickness = 2 * reach + 1;
+        kernel.release();
+        return edges;
+    }
+
+    private static int reach(GroundRaster raster) {
+        return (int) Math.ceil(EDGE_ZONE_MM / raster.mmPerPx());
+    }
+
+    private static Mat lines(ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
+        Mat edges = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
+        int thickness = 2 * reach(raster) + 1;
         int frame = ReferenceSheet.FRAME_SQUARES;
         for (int column = frame; column <= sheet.squaresAcross() - frame; column++) {
             line(edges, raster, scale, sheet.gridPoint(column, frame),
@@ -78,7 +114,6 @@ final class SheetPattern implements AutoCloseable {
             line(edges, raster, scale, sheet.gridPoint(frame, row),
                     sheet.gridPoint(sheet.squaresAcross() - frame, row), thickness);
         }
-        kernel.release();
         return edges;
     }
 

@@ -45,16 +45,37 @@ final class SheetSights {
      */
     record Sight(Point at, boolean visible) {}
 
-    /** Where it can be told with confidence; points where it cannot are left out. */
-    List<Sight> look() {
-        List<Sight> sights = new ArrayList<>(lines());
-        sights.addAll(frame());
-        return sights;
+    /**
+     * @param sights where it can be told with confidence; points where it cannot are left out
+     * @param lineColour the colour of paper less that of its lines where they are seen: blue, green, red
+     */
+    record Looked(List<Sight> sights, double[] lineColour) {}
+
+    Looked look() {
+        List<LineLook> lines = lineLooks();
+        double[] sorted = lines.stream().mapToDouble(LineLook::blueness).sorted().toArray();
+        double usual = sorted[(int) (0.7 * sorted.length)];
+        List<Sight> sights = new ArrayList<>(frame());
+        double[] lineColour = new double[3];
+        // Lines that drown in noise tell nothing.
+        if (usual > 4 * noise(sorted, usual)) {
+            for (LineLook look : lines) {
+                if (look.even() && Math.abs(look.blueness() - usual) < 0.35 * usual) {
+                    sights.add(new Sight(look.at(), true));
+                    for (int k = 0; k < 3; k++) {
+                        lineColour[k] += look.paperLessLine()[k];
+                    }
+                } else if (look.even() && Math.abs(look.blueness()) < 0.2 * usual) {
+                    sights.add(new Sight(look.at(), false));
+                }
+            }
+        }
+        return new Looked(sights, lineColour);
     }
 
-    private record LineLook(Point at, double blueness, boolean even) {}
+    private record LineLook(Point at, double blueness, boolean even, double[] paperLessLine) {}
 
-    private List<Sight> lines() {
+    private List<LineLook> lineLooks() {
         List<LineLook> looks = new ArrayList<>();
         int frame = ReferenceSheet.FRAME_SQUARES;
         for (int column = frame + 1; column < sheet.squaresAcross() - frame; column++) {
@@ -63,20 +84,7 @@ final class SheetSights {
         for (int row = frame + 1; row < sheet.squaresDown() - frame; row++) {
             alongLine(sheet.gridPoint(frame, row), sheet.gridPoint(sheet.squaresAcross() - frame, row), looks);
         }
-        double[] sorted = looks.stream().mapToDouble(LineLook::blueness).sorted().toArray();
-        double usual = sorted[(int) (0.7 * sorted.length)];
-        List<Sight> sights = new ArrayList<>();
-        if (usual < 4 * noise(sorted, usual)) {
-            return sights;
-        }
-        for (LineLook look : looks) {
-            if (look.even() && Math.abs(look.blueness() - usual) < 0.35 * usual) {
-                sights.add(new Sight(look.at(), true));
-            } else if (look.even() && Math.abs(look.blueness()) < 0.2 * usual) {
-                sights.add(new Sight(look.at(), false));
-            }
-        }
-        return sights;
+        return looks;
     }
 
     /** The usual distance from the usual blueness among the bluer half of the looks, which are those of bare paper. */
@@ -105,7 +113,11 @@ final class SheetSights {
             double red = 2 * middle[2] / (left[2] + right[2]);
             double blue = 2 * middle[0] / (left[0] + right[0]);
             boolean even = Math.abs(left[1] - right[1]) < 0.06 * (left[1] + right[1]);
-            looks.add(new LineLook(at, blue - red, even));
+            double[] step = new double[3];
+            for (int k = 0; k < 3; k++) {
+                step[k] = (left[k] + right[k]) / 2 - middle[k];
+            }
+            looks.add(new LineLook(at, blue - red, even, step));
         }
     }
 

@@ -1,0 +1,110 @@
+package weltwright.trace;
+
+import weltwright.geometry.SymmetricSystem;
+
+/**
+ * Which mixture of the colour channels tells best the inside of a band from its outside: Fisher's linear discriminant
+ * (1936). It weighs the difference of the two sides' mean colours against how much each side varies in itself, so wood
+ * grain, a shadow's falling off or a printed line on either side count for little, and what is left is the edge.
+ *
+ * <p>Assumes that the near quarter of the band lies on one side of the edge and the far quarter on the other.
+ */
+final class ColourStep {
+    /** Sums kept for each row and side: 1, three means, six products. */
+    private static final int SUMS = 10;
+
+    /** Where the sum of the products of two channels stands. */
+    private static final int[][] PRODUCT = {{4, 5, 6}, {5, 7, 8}, {6, 8, 9}};
+
+    /** Variance of a smoothed pixel's noise, in grey levels squared, that is always there. */
+    static final double NOISE = 4;
+
+    private final double[][] cumulative;
+    private final int rows;
+
+    /**
+     * @param colour of the band, row by row: blue, green, red
+     * @param rows of the band; the last is followed by the first
+     */
+    ColourStep(float[] colour, int rows, int width) {
+        this.rows = rows;
+        int side = Math.max(2, width / 4);
+        cumulative = new double[2][(rows + 1) * SUMS];
+        for (int i = 0; i < rows; i++) {
+            for (int s = 0; s < 2; s++) {
+                double[] into = cumulative[s];
+                System.arraycopy(into, i * SUMS, into, (i + 1) * SUMS, SUMS);
+                int first = s == 0 ? 0 : width - side;
+                for (int k = first; k < first + side; k++) {
+                    add(into, (i + 1) * SUMS, colour, 3 * (i * width + k));
+                }
+            }
+        }
+    }
+
+    private static void add(double[] into, int at, float[] colour, int from) {
+        double b = colour[from];
+        double g = colour[from + 1];
+        double r = colour[from + 2];
+        into[at]++;
+        into[at + 1] += b;
+        into[at + 2] += g;
+        into[at + 3] += r;
+        into[at + 4] += b * b;
+        into[at + 5] += b * g;
+        into[at + 6] += b * r;
+        into[at + 7] += g * g;
+        into[at + 8] += g * r;
+        into[at + 9] += r * r;
+    }
+
+    /**
+     * Weights of blue, green and red for a row, judged over the rows up to {@code reach} away. Weighted so, the colours
+     * on each side vary by 1 and the step from near to far is positive and as large as it is clear.
+     */
+    double[] weights(int row, int reach) {
+        double[] near = sums(cumulative[0], row, reach);
+        double[] far = sums(cumulative[1], row, reach);
+        double[][] within = new double[3][3];
+        double[] step = new double[3];
+        for (int i = 0; i < 3; i++) {
+            step[i] = far[1 + i] / far[0] - near[1 + i] / near[0];
+            for (int j = 0; j <= i; j++) {
+                within[i][j] = (covariance(near, j, i) + covariance(far, j, i)) / 2 + (i == j ? NOISE : 0);
+                within[j][i] = within[i][j];
+            }
+        }
+        double[] weights = new SymmetricSystem(within).solve(step);
+        double clear = Math.sqrt(Math.max(1e-12, weights[0] * step[0] + weights[1] * step[1] + weights[2] * step[2]));
+        return new double[] {weights[0] / clear, weights[1] / clear, weights[2] / clear};
+    }
+
+    private static double covariance(double[] sums, int i, int j) {
+        double n = sums[0];
+        return sums[PRODUCT[i][j]] / n - sums[1 + i] / n * sums[1 + j] / n;
+    }
+
+    private double[] sums(double[] cumulative, int row, int reach) {
+        double[] sums = new double[SUMS];
+        int from = row - reach;
+        int to = row + reach + 1;
+        if (to - from >= rows) {
+            addRange(sums, cumulative, 0, rows);
+        } else if (from < 0) {
+            addRange(sums, cumulative, from + rows, rows);
+            addRange(sums, cumulative, 0, to);
+        } else if (to > rows) {
+            addRange(sums, cumulative, from, rows);
+            addRange(sums, cumulative, 0, to - rows);
+        } else {
+            addRange(sums, cumulative, from, to);
+        }
+        return sums;
+    }
+
+    private static void addRange(double[] sums, double[] cumulative, int from, int to) {
+        for (int k = 0; k < SUMS; k++) {
+            sums[k] += cumulative[to * SUMS + k] - cumulative[from * SUMS + k];
+        }
+    }
+}
