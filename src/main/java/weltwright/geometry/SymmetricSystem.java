@@ -58,6 +58,18 @@ public final class SymmetricSystem {
         return x;
     }
 
+    /** The lower triangular L with L · Lᵀ = matrix. Of a covariance, its columns are moves independent of each other. */
+    public double[][] lowerFactor() {
+        int n = scale.length;
+        double[][] lower = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j <= i; j++) {
+                lower[i][j] = factor[i][j] / scale[i];
+            }
+        }
+        return lower;
+    }
+
     public double[][] inverse() {
         int n = scale.length;
         double[][] inverse = new double[n][];

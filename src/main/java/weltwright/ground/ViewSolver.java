@@ -1,5 +1,6 @@
 package weltwright.ground;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import weltwright.geometry.Point;
@@ -53,13 +54,21 @@ public final class ViewSolver {
             return Math.sqrt(covariance[0][0]);
         }
 
-        /** The view with its parameters moved by {@code delta}: nine numbers in the order of the covariance. */
-        public View moved(double[] delta) {
-            double[] p = parameters(view);
-            for (int i = 0; i < PARAMETERS; i++) {
-                p[i] += delta[i];
+        /**
+         * Views that are each off by one standard deviation, independently of each other. The first is off in its focal
+         * length, and in all else as far as that goes with it; the others are off with the focal length right.
+         */
+        public List<View> offByOneSigma() {
+            double[][] moves = new SymmetricSystem(covariance).lowerFactor();
+            List<View> views = new ArrayList<>();
+            for (int k = 0; k < PARAMETERS; k++) {
+                double[] p = parameters(view);
+                for (int i = 0; i < PARAMETERS; i++) {
+                    p[i] += moves[i][k];
+                }
+                views.add(viewOf(p, view.camera()));
             }
-            return viewOf(p, view.camera());
+            return views;
         }
     }
 

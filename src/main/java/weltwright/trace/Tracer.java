@@ -1,13 +1,163 @@
 package weltwright.trace;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.SheetFinder;
+import weltwright.ground.Vector3;
+import weltwright.ground.View;
+import weltwright.ground.ViewSolver;
 import weltwright.photo.Photo;
+import weltwright.trouble.Trouble;
 
-/** Photo of a knife on the reference sheet to its outline in the mid-plane. */
+/**
+ * Photo of a knife on the reference sheet to its outline in the mid-plane. The steps: find the sheet, solve for camera
+ * and pose, find what hides the sheet, follow its edge on the picture's own pixels, and build the silhouette.
+ */
 public final class Tracer {
+    /** The rough contour is off by up to a millimetre, and two where it jumps from line to line. */
+    private static final double ROUGH_REACH_MM = 2.2;
+
+    private static final double FINE_REACH_MM = 0.9;
+    private static final double STEP_PX = 2;
+
+    /** Nearer than this to the picture's rim the knife may go on outside it. */
+    private static final double RIM_PX = 4;
+
+    /** Focal length of a phone's main camera in 35 mm terms, and how widely the lenses in use scatter. Common practice. */
+    private static final double USUAL_FOCAL_35MM = 27;
+
+    private static final double USUAL_FOCAL_SIGMA = 0.5;
+
+    /** Exif gives whole millimetres and ignores that lenses move as they focus. Common practice. */
+    private static final double EXIF_FOCAL_SIGMA = 0.03;
+
+    private static final double TYPED_FOCAL_SIGMA = 0.02;
+
+    /** Diagonal of the 36 × 24 mm frame that "35 mm terms" refer to. */
+    private static final double DIAGONAL_35MM = Math.hypot(36, 24);
+
     private Tracer() {}
 
-    /** Throws {@link weltwright.trouble.Trouble} where the photo cannot be traced. */
+    /** Throws {@link Trouble} where the photo cannot be traced. */
     public static Trace trace(Photo photo, TraceSettings settings, Progress progress) {
-        throw new UnsupportedOperationException();
+        progress.at("Reading the picture", 0);
+        try (Picture picture = Picture.decode(photo)) {
+            progress.at("Looking for the sheet", 0.2);
+            SheetFinder.Found sheet = SheetFinder.find(picture, settings.sheetScale());
+            ViewSolver.Solution solution = ViewSolver.solve(
+                    sheet.corners(), picture.widthPx(), picture.heightPx(), prior(photo, settings, picture));
+            View view = solution.view();
+            progress.at("Looking for the knife", 0.4);
+            KnifeMask.Cover cover = KnifeMask.find(picture, view, sheet.sheet(), settings.sheetScale());
+            progress.at("Following its edge", 0.6);
+            List<EdgePoint> edge = edge(picture, view, cover);
+            checkInside(picture, edge);
+            progress.at("Building the outline", 0.8);
+            SilhouetteBuilder.Built built = new SilhouetteBuilder(
+                            picture,
+                            view,
+                            edge,
+                            new ThickKnife(
+                                    settings.spineThicknessMm(),
+                                    EDGE_PART * settings.spineThicknessMm(),
+                                    settings.handleThicknessMm()))
+                    .build(settings.tipDropMm());
+            ErrorBudget error = ErrorEstimate.of(solution, built);
+            progress.at("Traced", 1);
+            return new Trace(
+                    built.silhouette(),
+                    view,
+                    built.midPlane(),
+                    built.onGround(),
+                    error,
+                    notes(photo, settings, picture, sheet, solution));
+        }
+    }
+
+    /** Thickness just behind a cutting edge, as a part of the spine's. Common practice. */
+    private static final double EDGE_PART = 0.12;
+
+    private static ViewSolver.FocalPrior prior(Photo photo, TraceSettings settings, Picture picture) {
+        double pxPer35mm = picture.diagonalPx() / DIAGONAL_35MM;
+        if (settings.focal35mm().isPresent()) {
+            return new ViewSolver.FocalPrior(settings.focal35mm().getAsDouble() * pxPer35mm, TYPED_FOCAL_SIGMA);
+        }
+        if (photo.focal35mm().isPresent()) {
+            return new ViewSolver.FocalPrior(photo.focal35mm().getAsDouble() * pxPer35mm, EXIF_FOCAL_SIGMA);
+        }
+        return new ViewSolver.FocalPrior(USUAL_FOCAL_35MM * pxPer35mm, USUAL_FOCAL_SIGMA);
+    }
+
+    private static List<EdgePoint> edge(Picture picture, View view, KnifeMask.Cover cover) {
+        EdgePath.Ground ground = new EdgePath.Ground() {
+            @Override
+            public EdgePath.Print printAt(Point pixel) {
+                return cover.pattern().printAt(view.meets(pixel, Plane.GROUND));
+            }
+
+            @Override
+            public double[] lineColour() {
+                return cover.lineColour();
+            }
+        };
+        double pxPerMm = view.pixel(new Vector3(0, 0, 0)).distance(view.pixel(new Vector3(1, 0, 0)));
+        Polyline rough = cover.contour().smoothed(1.2, 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
+        List<EdgePoint> first = new EdgePath(picture.bgr(), ground, STEP_PX, ROUGH_REACH_MM * pxPerMm).near(rough);
+        Polyline near = Polyline.closed(first.stream().map(EdgePoint::pixel).toList())
+                .smoothed(0.5 * pxPerMm, STEP_PX);
+        return new EdgePath(picture.bgr(), ground, STEP_PX, FINE_REACH_MM * pxPerMm).near(near);
+    }
+
+    private static void checkInside(Picture picture, List<EdgePoint> edge) {
+        for (EdgePoint point : edge) {
+            double x = point.pixel().x();
+            double y = point.pixel().y();
+            if (Math.min(x, y) < RIM_PX
+                    || x > picture.widthPx() - 1 - RIM_PX
+                    || y > picture.heightPx() - 1 - RIM_PX) {
+                throw new Trouble(
+                        "The knife runs out of the picture.",
+                        "Photograph it again from farther away, with the whole knife and the sheet's frame in view.");
+            }
+        }
+    }
+
+    private static List<String> notes(
+            Photo photo,
+            TraceSettings settings,
+            Picture picture,
+            SheetFinder.Found sheet,
+            ViewSolver.Solution solution) {
+        List<String> notes = new ArrayList<>();
+        notes.add(String.format(
+                Locale.ROOT,
+                "%s sheet: %d corners found, %d of them used, each to %.2f pixels.",
+                sheet.sheet().pageName(),
+                sheet.corners().size(),
+                solution.used(),
+                solution.pixelSigma()));
+        String source = settings.focal35mm().isPresent()
+                ? "as typed, checked against the sheet"
+                : photo.focal35mm().isPresent() ? "from the picture's data and the sheet" : "from the sheet alone";
+        notes.add(String.format(
+                Locale.ROOT,
+                "Focal length %.1f mm in 35 mm terms, to %.1f %%: %s.",
+                solution.view().camera().focalPx() * DIAGONAL_35MM / picture.diagonalPx(),
+                196 * solution.focalRelativeSigma(),
+                source));
+        Vector3 eye = solution.view().eye();
+        notes.add(String.format(
+                Locale.ROOT,
+                "Seen from %.0f mm away, %.0f degrees off the straight view from above.",
+                eye.norm(),
+                Math.toDegrees(Math.acos(-new Vector3(0, 0, 1)
+                        .turned(solution.view().rotation().times(-1))
+                        .z()))));
+        return notes;
     }
 }

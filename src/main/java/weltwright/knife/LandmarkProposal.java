@@ -1,0 +1,128 @@
+package weltwright.knife;
+
+import java.util.List;
+import weltwright.geometry.Corners;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/**
+ * Where tip, heel and butt are likely to be on an outline, and on which side the edge is. Proposed, for the user to look
+ * at: from the outline and from where the handle's material ends.
+ *
+ * <p>The edge side is told by what makers do to it. Where the edge begins there is a notch, a step or a finger's rest;
+ * the spine runs through smoothly. Where neither side has one, the spine is the straighter of the two.
+ *
+ * @param tip index of a point of the outline
+ * @param heel the same
+ * @param spineStart the same
+ * @param butt the same
+ * @param spineOnLeft whether the spine is at positive y
+ */
+public record LandmarkProposal(int tip, int heel, int spineStart, int butt, boolean spineOnLeft) {
+    /** A notch is looked for this far to both sides of where the handle ends. */
+    private static final double NOTCH_MM = 12;
+
+    /** Notches that differ by less than this do not tell the sides apart. */
+    private static final double TELLING_MM = 0.5;
+
+    /** The heel's corner is looked for this far from the handle's visible end, besides what perspective may shift it. */
+    private static final double HEEL_SEARCH_MM = 2;
+
+    /** The least turn that is taken for the heel's corner. */
+    private static final double HEEL_TURN_RAD = Math.toRadians(7);
+
+    /**
+     * @param ring the outline, counter-clockwise, x along the knife towards the tip, its points at about equal distances
+     * @param handleFront x at which the handle is seen to end
+     * @param uncertaintyMm how far perspective may have shifted that
+     */
+    public static LandmarkProposal of(Polyline ring, double handleFront, double uncertaintyMm) {
+        List<Point> points = ring.points();
+        int tip = 0;
+        int butt = 0;
+        for (int i = 0; i < points.size(); i++) {
+            tip = points.get(i).x() > points.get(tip).x() ? i : tip;
+            butt = points.get(i).x() < points.get(butt).x() ? i : butt;
+        }
+        boolean spineOnLeft = spineOnLeft(ring, handleFront, points.get(tip).x());
+        double search = HEEL_SEARCH_MM + uncertaintyMm;
+        int heel = corner(ring, !spineOnLeft, handleFront, search);
+        // With the heel known, the handle's end on the spine side is sought level with it.
+        int spineStart = corner(ring, spineOnLeft, points.get(heel).x(), HEEL_SEARCH_MM);
+        return new LandmarkProposal(tip, heel, spineStart, butt, spineOnLeft);
+    }
+
+    private static boolean spineOnLeft(Polyline ring, double front, double tipX) {
+        double above = notch(ring, true, front);
+        double below = notch(ring, false, front);
+        if (Math.abs(above - below) > TELLING_MM) {
+            return below > above;
+        }
+        double bladeLength = tipX - front;
+        double from = front + 0.12 * bladeLength;
+        double to = front + 0.6 * bladeLength;
+        return bow(ring, true, from, to) < bow(ring, false, from, to);
+    }
+
+    /** How deep the outline falls inside the straight line over the handle's end; 0 where it does not. */
+    private static double notch(Polyline ring, boolean above, double front) {
+        double deepest = 0;
+        for (double reach = 4; reach <= NOTCH_MM; reach += 2) {
+            double a = side(ring, above, front - reach);
+            double b = side(ring, above, front + reach);
+            for (double d = -reach; d <= reach; d += 0.5) {
+                double straight = a + (b - a) * (d + reach) / (2 * reach);
+                deepest = Math.max(deepest, straight - side(ring, above, front + d));
+            }
+        }
+        return deepest;
+    }
+
+    /** The farthest that a side departs from its chord. */
+    private static double bow(Polyline ring, boolean above, double from, double to) {
+        double a = side(ring, above, from);
+        double b = side(ring, above, to);
+        double most = 0;
+        for (double x = from; x <= to; x += 0.5) {
+            most = Math.max(most, Math.abs(side(ring, above, x) - a - (b - a) * (x - from) / (to - from)));
+        }
+        return most;
+    }
+
+    /** Distance of the outline from the axis on one side, outward positive. */
+    private static double side(Polyline ring, boolean above, double x) {
+        double[] ys = ring.crossings(x);
+        if (ys.length == 0) {
+            return 0;
+        }
+        return above ? ys[ys.length - 1] : -ys[0];
+    }
+
+    /** The point of clearest corner on one side near x, or the point level with x where there is none. */
+    private static int corner(Polyline ring, boolean above, double x, double search) {
+        List<Point> points = ring.points();
+        Corners corners = new Corners(ring);
+        int sharpest = -1;
+        int level = -1;
+        double best = HEEL_TURN_RAD;
+        for (int i = 0; i < points.size(); i++) {
+            Point p = points.get(i);
+            double[] ys = ring.crossings(p.x());
+            boolean mySide = ys.length >= 2 && p.y() > (ys[0] + ys[ys.length - 1]) / 2 == above;
+            double off = Math.abs(p.x() - x);
+            if (!mySide || off > search) {
+                continue;
+            }
+            if (level < 0 || off < Math.abs(points.get(level).x() - x)) {
+                level = i;
+            }
+            // A hollow turns the outline to the right; that is where the edge begins. Nearness breaks ties.
+            double turn = -corners.turnAt(i) - Math.toRadians(2) * off / search;
+            if (turn > best) {
+                best = turn;
+                sharpest = i;
+            }
+        }
+        return sharpest >= 0 ? sharpest : level;
+    }
+}

@@ -1,0 +1,135 @@
+package weltwright.trace;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.ground.Plane;
+import weltwright.ground.View;
+import weltwright.ground.ViewSolver;
+
+/**
+ * How far the outline may be off: each thing that is not known exactly is moved by one standard deviation, and how far
+ * the outline's points move with it, square to the outline and after a rigid motion that undoes what it can, is that
+ * thing's share. Shares are independent and add by squares (ISO/IEC Guide 98-3, section 5.1).
+ */
+final class ErrorEstimate {
+    /** 95 of 100 values of a normal distribution lie within this many standard deviations. */
+    private static final double WITHIN_95 = 1.96;
+
+    /** A caliper over a handle that is not quite regular: standard deviation of half the thickness. Common practice. */
+    private static final double HEIGHT_SIGMA_MM = 0.15;
+
+    /** A sheet checked with a ruler, or trusted to be printed at actual size. Common practice. */
+    private static final double SCALE_SIGMA = 0.0005;
+
+    /** How well the thickness that shows at the rim is known, as a part of it. */
+    private static final double EXCESS_SIGMA = 0.25;
+
+    /** Blur, shadow and sharpening move a whole stretch of edge alike by up to about this many pixels. */
+    private static final double EDGE_SIGMA_PX = 0.25;
+
+    private ErrorEstimate() {}
+
+    static ErrorBudget of(ViewSolver.Solution solution, SilhouetteBuilder.Built built) {
+        View view = solution.view();
+        Plane plane = built.midPlane();
+        List<Point> places = built.ring().resampled(4).points().stream().map(built.onGround()::apply).toList();
+        List<Point> pixels = places.stream().map(p -> view.pixel(plane.over(p))).toList();
+        List<View> off = solution.offByOneSigma();
+        List<List<Point>> pose = new ArrayList<>();
+        for (View moved : off.subList(1, off.size())) {
+            pose.add(pixels.stream().map(px -> moved.meets(px, plane)).toList());
+        }
+        List<Point> focal = pixels.stream().map(px -> off.get(0).meets(px, plane)).toList();
+        Plane higher = new Plane(plane.heightMm() + HEIGHT_SIGMA_MM, plane.slope());
+        List<Point> height = pixels.stream().map(px -> view.meets(px, higher)).toList();
+        UnaryOperator<Point> wider = p -> new Point(p.x() * (1 + SCALE_SIGMA), p.y());
+        UnaryOperator<Point> longer = p -> new Point(p.x(), p.y() * (1 + SCALE_SIGMA));
+        List<List<Point>> scale =
+                List.of(places.stream().map(wider).toList(), places.stream().map(longer).toList());
+        double mmPerPx = 1 / view.pixel(plane.over(places.get(0)))
+                .distance(view.pixel(plane.over(places.get(0).plus(new Point(1, 0)))));
+
+        List<ErrorBudget.Part> parts = new ArrayList<>(List.of(
+                new ErrorBudget.Part(
+                        "the corners found on the sheet",
+                        error95(places, pose),
+                        "Photograph from straight above with the sheet lying flat and sharp."),
+                new ErrorBudget.Part(
+                        "the focal length of the lens",
+                        error95(places, List.of(focal)),
+                        "Type the focal length, or tilt the camera by about ten degrees."),
+                new ErrorBudget.Part(
+                        "the thickness of the handle",
+                        error95(places, List.of(height)),
+                        "Measure the handle at its thickest with a caliper, and photograph from farther away."),
+                new ErrorBudget.Part(
+                        "the scale of the printed sheet",
+                        error95(places, scale),
+                        "Measure the sheet's two bars and type what they measure."),
+                new ErrorBudget.Part(
+                        "the thickness that shows at the rim",
+                        WITHIN_95 * EXCESS_SIGMA * percentile95(built.excessMm()),
+                        "Photograph from straight above the middle of the knife."),
+                new ErrorBudget.Part(
+                        "finding the edge in the picture",
+                        WITHIN_95 * EDGE_SIGMA_PX * mmPerPx,
+                        "Use flat light and a sharp picture in which the sheet fills the frame.")));
+        parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
+        double squares = 0;
+        for (ErrorBudget.Part part : parts) {
+            squares += part.error95Mm() * part.error95Mm();
+        }
+        return new ErrorBudget(Math.sqrt(squares), parts);
+    }
+
+    /** Of all points, 95 of 100 are off by less than this where each move happens with its own chance. */
+    private static double error95(List<Point> places, List<List<Point>> moves) {
+        double[] squares = new double[places.size()];
+        for (List<Point> moved : moves) {
+            double[] off = squareOn(places, moved);
+            for (int i = 0; i < squares.length; i++) {
+                squares[i] += off[i] * off[i];
+            }
+        }
+        return WITHIN_95 * Math.sqrt(percentile95(squares));
+    }
+
+    /** Moves square to the outline, after the rotation and shift of least squares are undone. */
+    private static double[] squareOn(List<Point> places, List<Point> moved) {
+        int n = places.size();
+        Point middle = mean(places);
+        Point shift = mean(moved).minus(middle);
+        double turn = 0;
+        double inertia = 0;
+        for (int i = 0; i < n; i++) {
+            Point arm = places.get(i).minus(middle);
+            turn += arm.cross(moved.get(i).minus(places.get(i)).minus(shift));
+            inertia += arm.dot(arm);
+        }
+        double[] off = new double[n];
+        for (int i = 0; i < n; i++) {
+            Point arm = places.get(i).minus(middle);
+            Point left = moved.get(i).minus(places.get(i)).minus(shift).minus(arm.left().times(turn / inertia));
+            Point along = places.get((i + 1) % n).minus(places.get((i - 1 + n) % n)).unit();
+            off[i] = along.cross(left);
+        }
+        return off;
+    }
+
+    private static Point mean(List<Point> points) {
+        return Polyline.closed(points).points().stream()
+                .reduce(new Point(0, 0), Point::plus)
+                .times(1.0 / points.size());
+    }
+
+    private static double percentile95(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return sorted[(int) Math.ceil(0.95 * sorted.length) - 1];
+    }
+}

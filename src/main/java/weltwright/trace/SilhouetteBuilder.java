@@ -1,0 +1,197 @@
+package weltwright.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import weltwright.geometry.Corners;
+import weltwright.geometry.Node;
+import weltwright.geometry.Outline;
+import weltwright.geometry.OutlineFit;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.View;
+import weltwright.knife.LandmarkProposal;
+import weltwright.knife.Landmarks;
+import weltwright.knife.LongAxis;
+import weltwright.knife.Silhouette;
+import weltwright.trouble.Trouble;
+
+/**
+ * From edge points in the picture to a silhouette in the mid-plane. The steps:
+ *
+ * <ol>
+ *   <li>meet each point's ray with the mid-plane;
+ *   <li>find the knife's axis, the end of its handle, and from these its landmarks;
+ *   <li>where the tip is said to lie lower, tilt the mid-plane by the axis just found, and begin again;
+ *   <li>take off what the thickness of spine and handle adds to a silhouette seen aslant;
+ *   <li>fit an outline with sharp nodes at tip, heel and other corners.
+ * </ol>
+ */
+final class SilhouetteBuilder {
+    /** Finer than the edge's noise, so that the curve keeps to what was seen. */
+    private static final double TOLERANCE_MM = 0.05;
+
+    /** Corners nearer than this to a landmark are the landmark. */
+    private static final double SAME_CORNER_MM = 1.6;
+
+    private final Picture picture;
+    private final View view;
+    private final List<EdgePoint> edge;
+    private final ThickKnife thickness;
+
+    SilhouetteBuilder(Picture picture, View view, List<EdgePoint> edge, ThickKnife thickness) {
+        this.picture = picture;
+        this.view = view;
+        this.edge = edge;
+        this.thickness = thickness;
+    }
+
+    /**
+     * @param silhouette in its own frame, the heel on x = 0
+     * @param midPlane in the ground frame
+     * @param onGround the motion from the silhouette's frame to the ground frame
+     * @param ring the measured points that the outline was fitted to, in the silhouette's frame
+     * @param excessMm for each of them, what was taken off for the knife's thickness
+     */
+    record Built(
+            Silhouette silhouette, Plane midPlane, Placement onGround, Polyline ring, double[] excessMm) {}
+
+    Built build(double tipDropMm) {
+        Plane level = new Plane(thickness.handleThicknessMm() / 2, new Point(0, 0));
+        Built flat = buildOn(level);
+        if (tipDropMm == 0) {
+            return flat;
+        }
+        Point towardsTip = flat.onGround().rotate(new Point(1, 0));
+        Point heel = flat.onGround().apply(flat.silhouette().landmarks().heel());
+        Point slope = towardsTip.times(-tipDropMm / flat.silhouette().bladeLengthMm());
+        return buildOn(new Plane(level.heightMm() - slope.dot(heel), slope));
+    }
+
+    private Built buildOn(Plane midPlane) {
+        List<Point> met = new ArrayList<>();
+        List<Double> weights = new ArrayList<>();
+        for (EdgePoint point : edge) {
+            met.add(view.meets(point.pixel(), midPlane));
+            weights.add(Math.pow(Math.min(1, point.clarity()), 2));
+        }
+        Polyline seen = Polyline.closed(met);
+        double[] weight = weights.stream().mapToDouble(Double::doubleValue).toArray();
+        if (seen.signedAreaMm2() < 0) {
+            seen = seen.reversed();
+            for (int i = 0, j = weight.length - 1; i < j; i++, j--) {
+                double swap = weight[i];
+                weight[i] = weight[j];
+                weight[j] = swap;
+            }
+        }
+        Placement axis = LongAxis.of(seen);
+        Polyline along = seen.map(axis.inverse()::apply);
+        double front = HandleFront.find(picture, view, midPlane, along, axis);
+        LandmarkProposal proposal = LandmarkProposal.of(along, front, frontShift(midPlane, axis, front));
+        double[] excess = excess(along, proposal, midPlane, axis);
+        Polyline thin = inward(along, excess);
+        // Taking the thickness off moves the middles of the widths a little, and so the axis.
+        Placement correction = LongAxis.of(thin);
+        Placement trueAxis = new Placement(
+                axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
+        Polyline ring = thin.map(correction.inverse()::apply);
+        return fitted(ring, weight, excess, proposal, midPlane, trueAxis);
+    }
+
+    /** How far the front of the handle, which is thick, may seem shifted along a mid-plane looked at aslant. */
+    private double frontShift(Plane midPlane, Placement axis, double front) {
+        Point lean = view.lean(midPlane.over(axis.apply(new Point(front, 0))));
+        return thickness.handleThicknessMm() / 2 * Math.abs(lean.dot(axis.rotate(new Point(1, 0))));
+    }
+
+    private double[] excess(Polyline along, LandmarkProposal proposal, Plane midPlane, Placement axis) {
+        List<Point> points = along.points();
+        double heelX = points.get(proposal.heel()).x();
+        double[] excess = new double[points.size()];
+        for (int i = 0; i < excess.length; i++) {
+            Point p = points.get(i);
+            double[] ys = along.crossings(p.x());
+            double low = ys.length < 2 ? p.y() : ys[0];
+            double high = ys.length < 2 ? p.y() : ys[ys.length - 1];
+            boolean above = p.y() > (low + high) / 2;
+            ThickKnife.Part part = p.x() < heelX
+                    ? ThickKnife.Part.HANDLE
+                    : above == proposal.spineOnLeft() ? ThickKnife.Part.SPINE : ThickKnife.Part.EDGE;
+            Point outward = outward(points, i);
+            excess[i] = thickness.excessMm(
+                    part,
+                    view,
+                    midPlane,
+                    axis.apply(p),
+                    axis.rotate(outward),
+                    Math.abs(outward.y()),
+                    (high - low) / 2);
+        }
+        return excess;
+    }
+
+    private static Polyline inward(Polyline along, double[] excess) {
+        List<Point> moved = new ArrayList<>();
+        for (int i = 0; i < excess.length; i++) {
+            moved.add(along.points().get(i).minus(outward(along.points(), i).times(excess[i])));
+        }
+        return Polyline.closed(moved);
+    }
+
+    private static Point outward(List<Point> points, int i) {
+        int n = points.size();
+        return points.get((i + 4) % n).minus(points.get((i - 4 + n) % n)).unit().left().times(-1);
+    }
+
+    private Built fitted(
+            Polyline ring, double[] weight, double[] excess, LandmarkProposal proposal, Plane midPlane, Placement axis) {
+        TreeSet<Integer> corners = new TreeSet<>(new Corners(ring).find());
+        int tip = joined(corners, ring, proposal.tip());
+        int heel = joined(corners, ring, proposal.heel());
+        int[] at = corners.stream().mapToInt(Integer::intValue).toArray();
+        Outline outline = OutlineFit.fit(ring.points(), weight, at, TOLERANCE_MM);
+        if (!outline.sampled(0.5).polygon().isValid()) {
+            throw new Trouble(
+                    "The knife's edge could not be followed all round in this picture.",
+                    "Photograph it again in flat, even light, with nothing touching the knife.");
+        }
+        List<Point> sharp =
+                outline.nodes().stream().filter(Node::sharp).map(Node::at).toList();
+        Point heelAt = sharp.get(index(at, heel));
+        Point tipAt = sharp.get(index(at, tip));
+        Point toHeel = new Point(-heelAt.x(), 0);
+        Landmarks landmarks = new Landmarks(
+                tipAt.plus(toHeel),
+                heelAt.plus(toHeel),
+                ring.points().get(proposal.spineStart()).plus(toHeel),
+                ring.points().get(proposal.butt()).plus(toHeel));
+        Silhouette silhouette =
+                new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
+        Placement onGround = new Placement(axis.angleRad(), axis.apply(new Point(heelAt.x(), 0)));
+        return new Built(silhouette, midPlane, onGround, ring.map(p -> p.plus(toHeel)), excess);
+    }
+
+    /** Makes a landmark a corner, in place of those found right beside it; where one of them is very near, that one. */
+    private static int joined(TreeSet<Integer> corners, Polyline ring, int landmark) {
+        Point at = ring.points().get(landmark);
+        int nearest = -1;
+        for (int corner : corners) {
+            double distance = ring.points().get(corner).distance(at);
+            if (distance < SAME_CORNER_MM
+                    && (nearest < 0 || distance < ring.points().get(nearest).distance(at))) {
+                nearest = corner;
+            }
+        }
+        int kept = nearest >= 0 ? nearest : landmark;
+        corners.add(kept);
+        return kept;
+    }
+
+    private static int index(int[] sorted, int value) {
+        return java.util.Arrays.binarySearch(sorted, value);
+    }
+}
