@@ -11,16 +11,18 @@ import java.util.List;
  * two arms, which leave out the points right at the corner because a lens rounds them off.
  */
 public final class Corners {
-    private static final double SHORT_FROM_MM = 0.35;
-    private static final double SHORT_TO_MM = 1.5;
+    private static final double SHORT_FROM_MM = 0.25;
+    private static final double SHORT_TO_MM = 1.1;
     private static final double LONG_FROM_MM = 0.6;
     private static final double LONG_TO_MM = 3.2;
 
-    private static final double LEAST_TURN_RAD = Math.toRadians(24);
-    private static final double CLEAR_TURN_RAD = Math.toRadians(40);
+    private static final double LEAST_TURN_RAD = Math.toRadians(28);
+    private static final double CLEAR_TURN_RAD = Math.toRadians(48);
 
     /** How much of its turn over long arms a corner makes within the short ones. */
     private static final double SHARPNESS = 0.7;
+
+    private static final double STEADIED_MM = 0.25;
 
     /** Two corners are at least this far apart. */
     private static final double APART_MM = 1.0;
@@ -30,8 +32,23 @@ public final class Corners {
 
     /** @param ring closed, its points at about equal distances */
     public Corners(Polyline ring) {
-        this.ring = ring;
         this.step = ring.lengthMm() / ring.points().size();
+        this.ring = steadied(ring, step);
+    }
+
+    /** Each point averaged with its nearest neighbours, or noise would make corners. */
+    private static Polyline steadied(Polyline ring, double step) {
+        List<Point> points = ring.points();
+        int reach = (int) Math.round(STEADIED_MM / step);
+        List<Point> steady = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            Point sum = new Point(0, 0);
+            for (int k = -reach; k <= reach; k++) {
+                sum = sum.plus(points.get(Math.floorMod(i + k, points.size())));
+            }
+            steady.add(sum.times(1.0 / (2 * reach + 1)));
+        }
+        return Polyline.closed(steady);
     }
 
     /** Indices of the points at corners, rising; possibly none. */
@@ -53,18 +70,6 @@ public final class Corners {
             }
         }
         return corners;
-    }
-
-    /** Of the points of a stretch, the one where the outline turns most over long arms. */
-    public int sharpest(int from, int to) {
-        int best = from;
-        for (int i = from; i <= to; i++) {
-            int at = Math.floorMod(i, ring.points().size());
-            if (Math.abs(turnAt(at)) > Math.abs(turnAt(Math.floorMod(best, ring.points().size())))) {
-                best = i;
-            }
-        }
-        return Math.floorMod(best, ring.points().size());
     }
 
     /** The turn at a point over long arms, in radians; positive to the left. */

@@ -57,7 +57,9 @@ public final class OutlineFit {
         OutlineFit fit = new OutlineFit(ring, weight, toleranceMm);
         Point[] place = new Point[corners.length];
         for (int c = 0; c < corners.length; c++) {
-            place[c] = fit.corner(corners[c]);
+            int before = corners[(c + corners.length - 1) % corners.length];
+            int after = corners[(c + 1) % corners.length];
+            place[c] = fit.corner(corners[c], before, after);
         }
         List<Node> nodes = new ArrayList<>();
         for (int c = 0; c < corners.length; c++) {
@@ -70,10 +72,11 @@ public final class OutlineFit {
         return new Outline(nodes);
     }
 
-    /** Where the runs of points on either side meet. */
-    private Point corner(int index) {
-        Line before = line(index, -1);
-        Line after = line(index, 1);
+    /** Where the runs of points on either side meet; they go no farther than the next corners. */
+    private Point corner(int index, int previous, int next) {
+        double total = station[ring.size()];
+        Line before = line(index, -1, index == previous ? total : away(index, previous, -1));
+        Line after = line(index, 1, index == next ? total : away(index, next, 1));
         Point measured = ring.get(index);
         if (before == null || after == null) {
             return measured;
@@ -90,15 +93,17 @@ public final class OutlineFit {
     private record Line(Point through, Point direction) {}
 
     /** The line of least squares through the points from a corner on, by the axis of their inertia. */
-    private Line line(int index, int step) {
+    private Line line(int index, int step, double room) {
+        double rounded = Math.min(ROUNDED_MM, room / 4);
+        double reach = Math.min(CORNER_REACH_MM, room - rounded);
         List<Point> used = new ArrayList<>();
         for (int k = 1; k < ring.size() / 2; k++) {
             int i = Math.floorMod(index + step * k, ring.size());
             double away = away(index, i, step);
-            if (away > CORNER_REACH_MM) {
+            if (away > reach) {
                 break;
             }
-            if (away > ROUNDED_MM && weight[i] > 0) {
+            if (away > rounded && weight[i] > 0) {
                 used.add(ring.get(i));
             }
         }
@@ -129,6 +134,7 @@ public final class OutlineFit {
     private List<Point> between(int from, int to, Point start, Point end) {
         int n = ring.size();
         double total = from == to ? station[n] : away(from, to, 1);
+        double rounded = Math.min(ROUNDED_MM, total / 4);
         List<Sample> samples = new ArrayList<>();
         for (int k = 1; k < n; k++) {
             int i = (from + k) % n;
@@ -136,7 +142,7 @@ public final class OutlineFit {
                 break;
             }
             double s = away(from, i, 1);
-            if (s > ROUNDED_MM && s < total - ROUNDED_MM && weight[i] > 0) {
+            if (s > rounded && s < total - rounded && weight[i] > 0) {
                 samples.add(new Sample(s, ring.get(i), weight[i]));
             }
         }

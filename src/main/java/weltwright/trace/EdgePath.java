@@ -38,11 +38,8 @@ final class EdgePath {
     /** Width of the smoothing across the edge, in pixels: about that of the blur of a sharp photo. */
     private static final double ACROSS_SIGMA_PX = 1.0;
 
-    /** Smoothing along the edge, in rows. */
-    private static final double ALONG_SIGMA_ROWS = 1.5;
-
     /** How many samples the path may move across from one row to the next. */
-    private static final int MOST_JUMP = 3;
+    private static final int MOST_JUMP = 5;
 
     /** What a move by one sample costs, in units of a strong edge's gain. */
     private static final double JUMP_COST = 0.04;
@@ -63,6 +60,7 @@ final class EdgePath {
     private final Ground ground;
     private final double stepPx;
     private final double reachPx;
+    private final double alongPx;
 
     /** What the ground shows of itself. */
     interface Ground {
@@ -84,12 +82,14 @@ final class EdgePath {
      * @param bgr the picture
      * @param stepPx distance between points along the contour
      * @param reachPx how far to look to either side
+     * @param alongPx standard deviation of the smoothing along the edge: steadies it, and rounds its corners
      */
-    EdgePath(Mat bgr, Ground ground, double stepPx, double reachPx) {
+    EdgePath(Mat bgr, Ground ground, double stepPx, double reachPx, double alongPx) {
         this.bgr = bgr;
         this.ground = ground;
         this.stepPx = stepPx;
         this.reachPx = reachPx;
+        this.alongPx = alongPx;
     }
 
     /** @param rough a closed contour in pixels that keeps the knife to one side of it all round */
@@ -237,7 +237,7 @@ final class EdgePath {
         Mat band = new Mat();
         Imgproc.remap(bgr, band, mapX, mapY, Imgproc.INTER_CUBIC, Core.BORDER_REPLICATE);
         band.convertTo(band, CvType.CV_32F);
-        Imgproc.GaussianBlur(band, band, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, ALONG_SIGMA_ROWS);
+        Imgproc.GaussianBlur(band, band, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, alongPx / stepPx);
         float[] colour = new float[n * width * 3];
         Mat inner = band.rowRange(wrap, wrap + n).clone();
         inner.get(0, 0, colour);

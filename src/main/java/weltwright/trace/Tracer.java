@@ -23,7 +23,11 @@ public final class Tracer {
     private static final double ROUGH_REACH_MM = 2.2;
 
     private static final double FINE_REACH_MM = 0.9;
+    private static final double LAST_REACH_MM = 0.8;
     private static final double STEP_PX = 2;
+
+    /** On rows this close the path can turn into a step of the outline, such as a guard's. */
+    private static final double LAST_STEP_PX = 1;
 
     /** Nearer than this to the picture's rim the knife may go on outside it. */
     private static final double RIM_PX = 4;
@@ -41,6 +45,7 @@ public final class Tracer {
     /** Diagonal of the 36 × 24 mm frame that "35 mm terms" refer to. */
     private static final double DIAGONAL_35MM = Math.hypot(36, 24);
 
+    static List<EdgePoint> dbgEdge;
     private Tracer() {}
 
     /** Throws {@link Trouble} where the photo cannot be traced. */
@@ -56,6 +61,7 @@ public final class Tracer {
             KnifeMask.Cover cover = KnifeMask.find(picture, view, sheet.sheet(), settings.sheetScale());
             progress.at("Following its edge", 0.6);
             List<EdgePoint> edge = edge(picture, view, cover);
+            dbgEdge = edge;
             checkInside(picture, edge);
             progress.at("Building the outline", 0.8);
             SilhouetteBuilder.Built built = new SilhouetteBuilder(
@@ -107,10 +113,15 @@ public final class Tracer {
         };
         double pxPerMm = view.pixel(new Vector3(0, 0, 0)).distance(view.pixel(new Vector3(1, 0, 0)));
         Polyline rough = cover.contour().smoothed(1.2, 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
-        List<EdgePoint> first = new EdgePath(picture.bgr(), ground, STEP_PX, ROUGH_REACH_MM * pxPerMm).near(rough);
-        Polyline near = Polyline.closed(first.stream().map(EdgePoint::pixel).toList())
-                .smoothed(0.5 * pxPerMm, STEP_PX);
-        return new EdgePath(picture.bgr(), ground, STEP_PX, FINE_REACH_MM * pxPerMm).near(near);
+        List<EdgePoint> first = new EdgePath(picture.bgr(), ground, STEP_PX, ROUGH_REACH_MM * pxPerMm, 3).near(rough);
+        List<EdgePoint> second = new EdgePath(picture.bgr(), ground, STEP_PX, FINE_REACH_MM * pxPerMm, 1.5)
+                .near(smooth(first, 0.5 * pxPerMm));
+        return new EdgePath(picture.bgr(), ground, LAST_STEP_PX, LAST_REACH_MM * pxPerMm, 1)
+                .near(smooth(second, 0.3 * pxPerMm));
+    }
+
+    private static Polyline smooth(List<EdgePoint> edge, double sigmaPx) {
+        return Polyline.closed(edge.stream().map(EdgePoint::pixel).toList()).smoothed(sigmaPx, STEP_PX);
     }
 
     private static void checkInside(Picture picture, List<EdgePoint> edge) {
