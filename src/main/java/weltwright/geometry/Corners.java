@@ -11,18 +11,18 @@ import java.util.List;
  * two arms, which leave out the points right at the corner because a lens rounds them off.
  */
 public final class Corners {
-    private static final double SHORT_FROM_MM = 0.25;
-    private static final double SHORT_TO_MM = 1.1;
+    private static final double SHORT_FROM_MM = 0.2;
+    private static final double SHORT_TO_MM = 0.8;
     private static final double LONG_FROM_MM = 0.6;
     private static final double LONG_TO_MM = 3.2;
 
-    private static final double LEAST_TURN_RAD = Math.toRadians(28);
-    private static final double CLEAR_TURN_RAD = Math.toRadians(48);
+    private static final double LEAST_TURN_RAD = Math.toRadians(30);
+    private static final double CLEAR_TURN_RAD = Math.toRadians(45);
 
     /** How much of its turn over long arms a corner makes within the short ones. */
     private static final double SHARPNESS = 0.7;
 
-    private static final double STEADIED_MM = 0.25;
+    private static final double STEADIED_MM = 0.15;
 
     /** Two corners are at least this far apart. */
     private static final double APART_MM = 1.0;

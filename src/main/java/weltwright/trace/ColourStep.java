@@ -59,24 +59,41 @@ final class ColourStep {
     }
 
     /**
-     * Weights of blue, green and red for a row, judged over the rows up to {@code reach} away. Weighted so, the colours
-     * on each side vary by 1 and the step from near to far is positive and as large as it is clear.
+     * Weights of blue, green and red for a row, judged over {@code 2 reach + 1} rows round it or to one side of it,
+     * whichever tells the sides apart best: next to where one material ends, the rows of the other would only confuse.
+     * Weighted so, the colours on each side vary by 1 and the step from near to far is positive and as large as it is
+     * clear.
      */
     double[] weights(int row, int reach) {
-        double[] near = sums(cumulative[0], row, reach);
-        double[] far = sums(cumulative[1], row, reach);
+        double[] best = null;
+        double clearest = -1;
+        for (int middle : new int[] {row, row - reach, row + reach}) {
+            double[] near = sums(cumulative[0], middle, reach);
+            double[] far = sums(cumulative[1], middle, reach);
+            double[] step = new double[3];
+            for (int i = 0; i < 3; i++) {
+                step[i] = far[1 + i] / far[0] - near[1 + i] / near[0];
+            }
+            double[] weights = new SymmetricSystem(within(near, far)).solve(step);
+            double clear = weights[0] * step[0] + weights[1] * step[1] + weights[2] * step[2];
+            if (clear > clearest) {
+                clearest = clear;
+                best = weights;
+            }
+        }
+        double length = Math.sqrt(Math.max(1e-12, clearest));
+        return new double[] {best[0] / length, best[1] / length, best[2] / length};
+    }
+
+    private static double[][] within(double[] near, double[] far) {
         double[][] within = new double[3][3];
-        double[] step = new double[3];
         for (int i = 0; i < 3; i++) {
-            step[i] = far[1 + i] / far[0] - near[1 + i] / near[0];
             for (int j = 0; j <= i; j++) {
                 within[i][j] = (covariance(near, j, i) + covariance(far, j, i)) / 2 + (i == j ? NOISE : 0);
                 within[j][i] = within[i][j];
             }
         }
-        double[] weights = new SymmetricSystem(within).solve(step);
-        double clear = Math.sqrt(Math.max(1e-12, weights[0] * step[0] + weights[1] * step[1] + weights[2] * step[2]));
-        return new double[] {weights[0] / clear, weights[1] / clear, weights[2] / clear};
+        return within;
     }
 
     private static double covariance(double[] sums, int i, int j) {
@@ -86,8 +103,8 @@ final class ColourStep {
 
     private double[] sums(double[] cumulative, int row, int reach) {
         double[] sums = new double[SUMS];
-        int from = row - reach;
-        int to = row + reach + 1;
+        int from = Math.floorMod(row, rows) - reach;
+        int to = from + 2 * reach + 1;
         if (to - from >= rows) {
             addRange(sums, cumulative, 0, rows);
         } else if (from < 0) {

@@ -45,7 +45,7 @@ final class EdgePath {
     private static final double JUMP_COST = 0.04;
 
     /** Rows over which the colours inside and outside are judged, to either side. */
-    private static final int COLOUR_ROWS = 25;
+    private static final int COLOUR_ROWS = 20;
 
     /** Next to black print an edge is believed this much: print is the stronger by far. */
     private static final double TRUST_AT_PRINT = 0.2;

@@ -1,8 +1,11 @@
 package weltwright.trace;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
+import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
 import weltwright.photo.Photo;
@@ -31,6 +34,13 @@ public record RectifiedPhoto(BufferedImage image, Point topLeft, double mmPerPx)
             Point bottomLeft,
             Point topRight,
             double mmPerPx) {
-        throw new UnsupportedOperationException();
+        GroundRaster raster = GroundRaster.covering(bottomLeft, topRight, mmPerPx);
+        try (Picture picture = Picture.decode(photo)) {
+            Mat seen = raster.rectified(picture, seenFrom, midPlane, onSheet);
+            BufferedImage image = new BufferedImage(raster.columns(), raster.rows(), BufferedImage.TYPE_3BYTE_BGR);
+            seen.get(0, 0, ((DataBufferByte) image.getRaster().getDataBuffer()).getData());
+            seen.release();
+            return new RectifiedPhoto(image, raster.topLeft(), mmPerPx);
+        }
     }
 }

@@ -210,7 +210,7 @@ final class SilhouetteBuilder {
         int heel = joined(corners, ring, proposal.heel());
         int[] at = corners.stream().mapToInt(Integer::intValue).toArray();
         Outline outline = OutlineFit.fit(ring.points(), weight, at, TOLERANCE_MM);
-        if (!outline.sampled(0.5).polygon().isValid() && System.getenv("V") == null) {
+        if (!outline.sampled(0.5).polygon().isValid()) {
             throw new Trouble(
                     "The knife's edge could not be followed all round in this picture.",
                     "Photograph it again in flat, even light, with nothing touching the knife.");

@@ -45,7 +45,9 @@ public final class Tracer {
     /** Diagonal of the 36 × 24 mm frame that "35 mm terms" refer to. */
     private static final double DIAGONAL_35MM = Math.hypot(36, 24);
 
-    static List<EdgePoint> dbgEdge;
+    /** Thickness just behind a cutting edge, as a part of the spine's. Common practice. */
+    private static final double EDGE_PART = 0.12;
+
     private Tracer() {}
 
     /** Throws {@link Trouble} where the photo cannot be traced. */
@@ -61,7 +63,6 @@ public final class Tracer {
             KnifeMask.Cover cover = KnifeMask.find(picture, view, sheet.sheet(), settings.sheetScale());
             progress.at("Following its edge", 0.6);
             List<EdgePoint> edge = edge(picture, view, cover);
-            dbgEdge = edge;
             checkInside(picture, edge);
             progress.at("Building the outline", 0.8);
             SilhouetteBuilder.Built built = new SilhouetteBuilder(
@@ -84,9 +85,6 @@ public final class Tracer {
                     notes(photo, settings, picture, sheet, solution));
         }
     }
-
-    /** Thickness just behind a cutting edge, as a part of the spine's. Common practice. */
-    private static final double EDGE_PART = 0.12;
 
     private static ViewSolver.FocalPrior prior(Photo photo, TraceSettings settings, Picture picture) {
         double pxPer35mm = picture.diagonalPx() / DIAGONAL_35MM;
