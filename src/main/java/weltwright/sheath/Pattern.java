@@ -1,17 +1,24 @@
 package weltwright.sheath;
 
 import java.util.List;
+import weltwright.fit.DrawCheck;
 
 /**
  * All that is cut for one sheath, and what the maker should know before cutting it.
  *
  * @param pieces in the order in which they are listed to the maker
+ * @param seams the rows of stitches that join them
+ * @param drawCheck how the knife comes out
+ * @param sizes the main sizes of the finished sheath
  * @param advice plain sentences: where the knife would bind, whether a strap is needed, how many welt layers were chosen
  */
-public record Pattern(List<Piece> pieces, List<String> advice) {
+public record Pattern(
+        List<Piece> pieces, List<Seam> seams, DrawCheck drawCheck, List<Size> sizes, List<String> advice) {
 
     public Pattern {
         pieces = List.copyOf(pieces);
+        seams = List.copyOf(seams);
+        sizes = List.copyOf(sizes);
         advice = List.copyOf(advice);
     }
 }

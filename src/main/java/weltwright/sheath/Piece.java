@@ -4,7 +4,7 @@ import java.util.List;
 import weltwright.geometry.Polyline;
 
 /**
- * A piece of leather to cut, seen from its grain side.
+ * A piece of leather to cut, seen from its grain side, with the throat up and the tip of the knife down.
  *
  * @param name what a maker calls it: body, face, back, welt
  * @param count how many of it to cut

@@ -32,4 +32,27 @@ public record SheathSpec(
         double beltWidthMm,
         double beltThicknessMm,
         double handleDepthMm,
-        double drainHoleDiameterMm) {}
+        double drainHoleDiameterMm) {
+
+    /** A sheath of 7/8 oz leather (7.5/64 in) with stitches 1/8 in from the edge: common practice for a belt knife. */
+    public static SheathSpec standard(SheathKind kind) {
+        return new SheathSpec(kind, Hand.RIGHT, 3.0, OptionalInt.empty(), 25.4 / 8, 4, 0.8, 4, 0.5, 38, 4, 0, 4);
+    }
+
+    public SheathSpec withHand(Hand other) {
+        return new SheathSpec(
+                kind,
+                other,
+                leatherThicknessMm,
+                weltLayers,
+                stitchMarginMm,
+                weltInnerMarginMm,
+                easeMm,
+                pitchMm,
+                neutralFactor,
+                beltWidthMm,
+                beltThicknessMm,
+                handleDepthMm,
+                drainHoleDiameterMm);
+    }
+}
