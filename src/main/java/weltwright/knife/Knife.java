@@ -23,4 +23,14 @@ public record Knife(
     public double bladeLengthMm() {
         return landmarks.tip().x() - landmarks.heel().x();
     }
+
+    /** The cross-sections of this knife. Ask once and keep them where many are wanted. */
+    public Sections sections() {
+        return new Sections(this);
+    }
+
+    /** The cross-section at station {@code xMm}, which must lie between butt and tip. */
+    public Section sectionAt(double xMm) {
+        return sections().at(xMm);
+    }
 }

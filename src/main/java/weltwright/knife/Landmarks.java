@@ -1,5 +1,6 @@
 package weltwright.knife;
 
+import java.util.function.UnaryOperator;
 import weltwright.geometry.Point;
 
 /**
@@ -11,4 +12,10 @@ import weltwright.geometry.Point;
  * @param spineStart the point of the spine across from the heel, where the handle begins on that side
  * @param butt the far end of the handle
  */
-public record Landmarks(Point tip, Point heel, Point spineStart, Point butt) {}
+public record Landmarks(Point tip, Point heel, Point spineStart, Point butt) {
+
+    /** Each landmark moved. */
+    public Landmarks map(UnaryOperator<Point> motion) {
+        return new Landmarks(motion.apply(tip), motion.apply(heel), motion.apply(spineStart), motion.apply(butt));
+    }
+}

@@ -1,5 +1,8 @@
 package weltwright.knife;
 
+import java.util.ArrayList;
+import java.util.List;
+import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 
@@ -13,9 +16,27 @@ import weltwright.geometry.Point;
  */
 public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLeft) {
 
-    /** The knife with the spine up, whichever face it lay on. */
+    /** The knife with the spine up, whichever face it lay on; its thicknesses by caliper, in mm. */
     public Knife knife(double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm) {
-        throw new UnsupportedOperationException();
+        return new Knife(
+                spineOnLeft ? outline : turnedOver(),
+                spineOnLeft ? landmarks : landmarks.map(Silhouette::acrossAxis),
+                spineThicknessMm,
+                edgeThicknessMm,
+                handleThicknessMm);
+    }
+
+    /** Mirroring turns the sense of the outline, so its nodes are taken backwards. */
+    private Outline turnedOver() {
+        List<Node> nodes = new ArrayList<>();
+        for (Node node : outline.nodes()) {
+            nodes.add(0, new Node(acrossAxis(node.at()), node.sharp()));
+        }
+        return new Outline(nodes);
+    }
+
+    private static Point acrossAxis(Point p) {
+        return new Point(p.x(), -p.y());
     }
 
     /** From heel to tip along the knife, in mm. */

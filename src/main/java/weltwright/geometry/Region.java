@@ -1,0 +1,116 @@
+package weltwright.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.linemerge.LineMerger;
+
+/**
+ * An area with one boundary and no holes, and what a maker does with such: cut it larger, round its corners, take a piece
+ * away. Where an operation leaves several parts the largest is kept.
+ *
+ * @param area in mm; not empty
+ */
+public record Region(Polygon area) {
+    /** A quarter circle in 24 chords: off a radius of 30 mm by less than 0.02 mm. */
+    private static final BufferParameters ROUND = new BufferParameters(24);
+
+    public Region {
+        if (area.isEmpty()) {
+            throw new IllegalArgumentException("an empty region");
+        }
+    }
+
+    /** What a closed chain encloses. */
+    public static Region of(Polyline boundary) {
+        return new Region(boundary.polygon());
+    }
+
+    public static Region box(double x0, double y0, double x1, double y1) {
+        return of(Polyline.closed(List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1))));
+    }
+
+    /** All within a distance of a line. */
+    public static Region along(Polyline line, double radiusMm) {
+        return largest(BufferOp.bufferOp(line.lineString(), radiusMm, ROUND));
+    }
+
+    /** All within {@code byMm} of this; where negative, all farther than that from the outside. */
+    public Region grown(double byMm) {
+        return largest(BufferOp.bufferOp(area, byMm, ROUND));
+    }
+
+    /** With every inward corner filled so that a disc of the radius could roll round the outside: a closing. */
+    public Region withNotchesFilled(double radiusMm) {
+        return grown(radiusMm).grown(-radiusMm);
+    }
+
+    /** With every outward corner rounded so that a disc of the radius could roll round the inside: an opening. */
+    public Region withCornersRounded(double radiusMm) {
+        return grown(-radiusMm).grown(radiusMm);
+    }
+
+    public Region union(Region other) {
+        return largest(area.union(other.area));
+    }
+
+    public Region minus(Region other) {
+        return largest(area.difference(other.area));
+    }
+
+    public Region within(Region other) {
+        return largest(area.intersection(other.area));
+    }
+
+    /** Counter-clockwise. */
+    public Polyline boundary() {
+        Polyline shell = Polyline.shell(area);
+        return shell.signedAreaMm2() > 0 ? shell : shell.reversed();
+    }
+
+    /** The longest stretch of the boundary that runs inside another region, in either sense. */
+    public Polyline boundaryWithin(Region other) {
+        LineMerger merger = new LineMerger();
+        merger.add(area.getExteriorRing().intersection(other.area));
+        List<Point> points = new ArrayList<>();
+        for (Object line : merger.getMergedLineStrings()) {
+            LineString candidate = (LineString) line;
+            if (points.isEmpty()
+                    || candidate.getLength() > Polyline.open(points).lengthMm()) {
+                points = Arrays.stream(candidate.getCoordinates())
+                        .map(Point::of)
+                        .toList();
+            }
+        }
+        return Polyline.open(points);
+    }
+
+    public boolean contains(Region other) {
+        return area.contains(other.area);
+    }
+
+    /** The smallest upright box round it. */
+    public Envelope extent() {
+        return area.getEnvelopeInternal();
+    }
+
+    private static Region largest(Geometry geometry) {
+        List<Polygon> parts = new ArrayList<>();
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            if (geometry.getGeometryN(i) instanceof Polygon part) {
+                parts.add(part);
+            }
+        }
+        Polygon largest = parts.stream()
+                .max(Comparator.comparingDouble(Polygon::getArea))
+                .orElseThrow(() -> new IllegalArgumentException("nothing is left of the region"));
+        return new Region(largest.getFactory().createPolygon(largest.getExteriorRing().getCoordinates()));
+    }
+}

@@ -1,0 +1,161 @@
+package weltwright.sheath;
+
+import java.util.ArrayList;
+import java.util.List;
+import weltwright.fit.Cavity;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.Region;
+import weltwright.trouble.Trouble;
+
+/**
+ * A sheath in the knife's own plane, as the welt lies in it: cavity, stitch row and outer edge, each the parallel of the
+ * one before. All of them are fair because the cavity is: the room that the knife sweeps, with its hollows filled to a wide
+ * radius.
+ *
+ * <p>A folded sheath is worked out together with its mirror image across the fold. So its edge meets the fold square, and
+ * runs on smoothly into the other half when it is laid flat.
+ */
+final class Planform {
+    /** A hollow of the outer edge is no tighter than this: a knife can follow it, and the eye too. */
+    private static final double FAIR_RADIUS_MM = 25;
+
+    /** Room between the knife's tip and the drain hole, so that the hole does not show the tip. */
+    private static final double TIP_TO_DRAIN_MM = 1;
+
+    /** By so much the two halves of a folded cavity overlap at the fold, that they become one. */
+    private static final double OVERLAP_MM = 0.01;
+
+    private static final double ROW_STEP_MM = 0.5;
+    private static final double FAR_MM = 1000;
+
+    private final SheathSpec spec;
+    private final double throatMm;
+    private final double weltMm;
+    private final double foldMm;
+    private final Point drain;
+    private final Region cavity;
+    private final Polyline row;
+    private final double sewnMm;
+
+    /** @param weltMm thickness of all layers of the welt together */
+    Planform(Cavity cavity, SheathSpec spec, double weltMm) {
+        this.spec = spec;
+        this.weltMm = weltMm;
+        throatMm = cavity.stationMm(0);
+        foldMm = cavity.highestSpineMm() + spec.easeMm();
+        double drainRadius = spec.drainHoleDiameterMm() / 2;
+        drain = cavity.tip().plus(new Point(drainRadius + TIP_TO_DRAIN_MM, 0));
+        this.cavity = fairCavity(cavity, drainRadius);
+        Polyline whole = rowToItsEnd();
+        row = whole.resampled(ROW_STEP_MM);
+        sewnMm = folded() ? sewnLength() : row.lengthMm();
+        if (sewnMm < 4 * spec.pitchMm()) {
+            throw new Trouble(
+                    "The stitch row would be only " + Math.round(sewnMm) + " mm long.",
+                    "Choose a smaller pitch, or let the sheath hold more of the knife.");
+        }
+    }
+
+    boolean folded() {
+        return spec.kind() == SheathKind.FOLDED;
+    }
+
+    /** x of the throat. */
+    double throatMm() {
+        return throatMm;
+    }
+
+    /** y of the inside of the fold. */
+    double foldMm() {
+        return foldMm;
+    }
+
+    double weltMm() {
+        return weltMm;
+    }
+
+    /** Middle of the drain hole, just past the tip, in a bay of the cavity of its own. */
+    Point drain() {
+        return drain;
+    }
+
+    /** The knife's room, up to the throat and a good way out of it; for a folded sheath with its mirror image. */
+    Region cavity() {
+        return cavity;
+    }
+
+    /**
+     * The row, from the throat on the edge's side to the throat on the spine's side, or to the fold. It is cut into short
+     * pieces of equal length; its outside is on its right.
+     */
+    Polyline row() {
+        return row;
+    }
+
+    /** How much of the row is sewn. A folded sheath is sewn as far as its welt reaches towards the fold. */
+    double sewnMm() {
+        return sewnMm;
+    }
+
+    /** The sewn sheath's shape, without its belt loop: what all layers are trimmed to. */
+    Region outer() {
+        Region all = cavity.grown(spec.weltInnerMarginMm() + spec.stitchMarginMm());
+        return all.within(Region.box(throatMm, -FAR_MM, FAR_MM, folded() ? foldMm : FAR_MM))
+                .withCornersRounded(folded() ? 0 : spec.stitchMarginMm());
+    }
+
+    /** From the cavity to the outer edge; in a folded sheath it stops where the leather draws together to the fold. */
+    Region welt() {
+        Region all = cavity.grown(spec.weltInnerMarginMm() + spec.stitchMarginMm());
+        return all.within(Region.box(throatMm, -FAR_MM, FAR_MM, FAR_MM))
+                .withCornersRounded(spec.stitchMarginMm())
+                .minus(cavity)
+                .within(Region.box(throatMm, -FAR_MM, FAR_MM, folded() ? weltEndMm() : FAR_MM));
+    }
+
+    private double weltEndMm() {
+        return foldMm - weltMm / 2;
+    }
+
+    private Region fairCavity(Cavity swept, double drainRadius) {
+        List<Point> round = new ArrayList<>(swept.sweptEdge().points());
+        List<Point> spine = swept.sweptSpine().reversed().points();
+        round.addAll(spine.subList(1, spine.size()));
+        // Straight on out of the throat, so that all that is parallel to the cavity crosses the throat square.
+        round.add(new Point(throatMm - FAR_MM / 5, spine.get(spine.size() - 1).y()));
+        round.add(new Point(throatMm - FAR_MM / 5, round.get(0).y()));
+        Region room = Region.of(Polyline.closed(round));
+        if (drainRadius > 0) {
+            double radius = Math.max(0.1, drainRadius + TIP_TO_DRAIN_MM / 2 - spec.easeMm());
+            room = room.union(Region.along(Polyline.open(List.of(swept.tip(), drain)), radius));
+        }
+        if (!folded()) {
+            return room.grown(spec.easeMm() + FAIR_RADIUS_MM).grown(-FAIR_RADIUS_MM);
+        }
+        Region half = room.grown(spec.easeMm() + OVERLAP_MM);
+        Region mirrored = Region.of(half.boundary().map(p -> new Point(p.x(), 2 * foldMm - p.y())));
+        // Wide enough that the hollow between the two tips is filled and not only narrowed.
+        return half.union(mirrored).withNotchesFilled(Math.max(FAIR_RADIUS_MM, 1.5 * (foldMm - drain.y())));
+    }
+
+    private Polyline rowToItsEnd() {
+        double from = throatMm + spec.stitchMarginMm();
+        Polyline part = cavity.grown(spec.weltInnerMarginMm())
+                .boundaryWithin(Region.box(from, -FAR_MM, FAR_MM, folded() ? foldMm : FAR_MM));
+        Point a = part.points().get(0);
+        Point b = part.points().get(part.points().size() - 1);
+        boolean startsAtEdge = folded() ? a.x() < b.x() : a.y() < b.y();
+        return startsAtEdge ? part : part.reversed();
+    }
+
+    private double sewnLength() {
+        double lastHole = weltEndMm() - spec.stitchMarginMm();
+        double[] s = row.stationsMm();
+        int i = row.points().size() - 1;
+        while (i > 0 && row.points().get(i).y() > lastHole) {
+            i--;
+        }
+        return s[i];
+    }
+}

@@ -1,0 +1,256 @@
+package weltwright.sheath;
+
+import java.util.ArrayList;
+import java.util.List;
+import weltwright.fit.Cavity;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.Region;
+import weltwright.knife.Knife;
+
+/** The pieces and seams of one sheath, drawn from its planform and its flat leather, and laid before the maker. */
+final class SheathDraft {
+    /** How far the throat of the face is hollowed for the hand, at most, and as a share of its width. */
+    private static final double HOLLOW_MM = 4;
+
+    private static final double HOLLOW_SHARE = 0.12;
+    /** Where the belt loop's tail leaves the throat, no sharp corner from which the leather would tear. */
+    private static final double FILLET_MM = 6;
+
+    private static final double FAR_MM = 200;
+
+    private final SheathSpec spec;
+    private final Knife knife;
+    private final Cavity cavity;
+    private final Planform form;
+    private final Development leather;
+    private final StitchRow stitches;
+    private final int weltLayers;
+    private final double throat;
+    private final BeltLoop loop;
+    private final Laying back;
+    private final Laying face;
+
+    SheathDraft(Knife knife, SheathSpec spec, Cavity cavity, Planform form, Development leather, int weltLayers) {
+        this.spec = spec;
+        this.knife = knife;
+        this.cavity = cavity;
+        this.form = form;
+        this.leather = leather;
+        this.weltLayers = weltLayers;
+        stitches = new StitchRow(form.row(), form.sewnMm(), spec.pitchMm());
+        throat = throat();
+        loop = beltLoop();
+        back = new Laying(spec.hand() == Hand.LEFT);
+        face = new Laying(!back.turnedOver());
+    }
+
+    BeltLoop loop() {
+        return loop;
+    }
+
+    /** The stitches of the main seam, in the knife's plane. */
+    List<Point> stitchesInPlane() {
+        return stitches.on(form.row());
+    }
+
+    List<Piece> pieces() {
+        return form.folded() ? List.of(body(), welt()) : List.of(face(), back(), welt());
+    }
+
+    List<Seam> seams() {
+        String name = form.folded() ? "body" : "back";
+        Seam belt = new Seam(
+                "belt loop",
+                spec.pitchMm(),
+                List.of(
+                        back.lay(new Seam.Layer(name, "below the throat", loop.holesOnBack())),
+                        back.lay(new Seam.Layer(name, "tail", loop.holesInTail()))));
+        return List.of(mainSeam(), belt);
+    }
+
+    private Seam mainSeam() {
+        List<Point> flat = stitches.on(leather.row());
+        List<Point> inPlane = stitches.on(form.row());
+        List<Seam.Layer> layers = form.folded()
+                ? List.of(
+                        back.lay(new Seam.Layer("body", "face half", acrossFold(flat))),
+                        face.lay(new Seam.Layer("welt", "", inPlane)),
+                        back.lay(new Seam.Layer("body", "back half", flat)))
+                : List.of(
+                        face.lay(new Seam.Layer("face", "", flat)),
+                        face.lay(new Seam.Layer("welt", "", inPlane)),
+                        back.lay(new Seam.Layer("back", "", flat)));
+        return new Seam("welt seam", stitches.pitchMm(), layers);
+    }
+
+    private Piece body() {
+        double fold = form.foldMm();
+        Polyline row = leather.row();
+        List<Point> round = new ArrayList<>(row.points());
+        round.addAll(row.map(this::acrossFold).reversed().points());
+        double rowTop = row.points().get(0).y();
+        Region hollow = hollow(fold, 2 * fold - rowTop - 1.5 * spec.stitchMarginMm());
+        Region outline = trimmed(round)
+                .union(loop.tail())
+                .withNotchesFilled(FILLET_MM)
+                .minus(hollow);
+        List<Hole> holes = new ArrayList<>();
+        holes.addAll(StitchRow.holes(stitches.on(row)));
+        holes.addAll(StitchRow.holes(acrossFold(stitches.on(row))));
+        holes.addAll(loopHoles());
+        List<Mark> marks = new ArrayList<>();
+        var extent = outline.extent();
+        marks.add(new Mark(
+                Polyline.open(List.of(new Point(throat, fold), new Point(extent.getMaxX(), fold))),
+                Mark.Kind.FOLD,
+                "fold round the spine"));
+        for (Mark mark : stitches.marks(row, spec.stitchMarginMm())) {
+            marks.add(mark);
+            marks.add(new Mark(mark.line().map(this::acrossFold), mark.kind(), mark.label()));
+        }
+        marks.addAll(loop.marks());
+        marks.add(knifeMark());
+        marks.add(grain(acrossFold(middleOfFace())));
+        if (hasDrain()) {
+            Hole drain = drain(leather.flat(form.drain()));
+            holes.add(drain);
+            holes.add(drain(acrossFold(drain.centre())));
+        }
+        return back.lay(new Piece("body", 1, spec.leatherThicknessMm(), outline.boundary(), holes, marks));
+    }
+
+    private Piece face() {
+        List<Point> row = leather.row().points();
+        double inset = 1.5 * spec.stitchMarginMm();
+        Region hollow = hollow(row.get(0).y() + inset, row.get(row.size() - 1).y() - inset);
+        return face.lay(panel("face", trimmed(row).minus(hollow), List.of(), List.of()));
+    }
+
+    private Piece back() {
+        Region outline =
+                trimmed(leather.row().points()).union(loop.tail()).withNotchesFilled(FILLET_MM);
+        return back.lay(panel("back", outline, loopHoles(), loop.marks()));
+    }
+
+    private Piece panel(String name, Region outline, List<Hole> moreHoles, List<Mark> moreMarks) {
+        List<Hole> holes = new ArrayList<>(StitchRow.holes(stitches.on(leather.row())));
+        holes.addAll(moreHoles);
+        if (hasDrain()) {
+            holes.add(drain(form.drain()));
+        }
+        List<Mark> marks = new ArrayList<>(stitches.marks(leather.row(), spec.stitchMarginMm()));
+        marks.addAll(moreMarks);
+        marks.add(knifeMark());
+        marks.add(grain(middleOfFace()));
+        return new Piece(name, 1, spec.leatherThicknessMm(), outline.boundary(), holes, marks);
+    }
+
+    private Piece welt() {
+        List<Hole> holes = StitchRow.holes(stitches.on(form.row()));
+        List<Mark> marks = stitches.marks(form.row(), spec.stitchMarginMm());
+        return face.lay(new Piece(
+                "welt", weltLayers, spec.leatherThicknessMm(), form.welt().boundary(), holes, marks));
+    }
+
+    /** A row grown by the stitch margin, cut square at the throat, its corners rounded no farther than the holes allow. */
+    private Region trimmed(List<Point> row) {
+        List<Point> round = new ArrayList<>(row);
+        Point first = row.get(0);
+        Point last = row.get(row.size() - 1);
+        round.add(new Point(last.x() - FAR_MM, last.y()));
+        round.add(new Point(first.x() - FAR_MM, first.y()));
+        Region grown = Region.of(Polyline.closed(round)).grown(spec.stitchMarginMm());
+        return grown.within(Region.box(throat, -2 * FAR_MM, 10 * FAR_MM, 2 * FAR_MM))
+                .withCornersRounded(spec.stitchMarginMm());
+    }
+
+    /** What is cut from the throat of the face: a wave that starts and ends without a corner. */
+    private Region hollow(double fromY, double toY) {
+        double depth = Math.min(HOLLOW_MM, HOLLOW_SHARE * (toY - fromY));
+        List<Point> points = new ArrayList<>();
+        int n = 48;
+        for (int i = 0; i <= n; i++) {
+            double t = (double) i / n;
+            points.add(new Point(
+                    throat + depth * (1 - Math.cos(2 * Math.PI * t)) / 2, fromY + t * (toY - fromY)));
+        }
+        points.add(new Point(throat - 1, toY));
+        points.add(new Point(throat - 1, fromY));
+        return Region.of(Polyline.closed(points));
+    }
+
+    private double throat() {
+        List<Point> row = leather.row().points();
+        double first = row.get(0).x();
+        return (form.folded() ? first : Math.min(first, row.get(row.size() - 1).x())) - spec.stitchMarginMm();
+    }
+
+    private BeltLoop beltLoop() {
+        double reach = cavity.stationMm(0) + BeltLoop.reachMm(spec);
+        double safe = BeltLoop.safeAcrossMm(form.weltMm());
+        double low = Double.NEGATIVE_INFINITY;
+        for (Point p : cavity.sweptEdge().points()) {
+            if (p.x() <= reach) {
+                low = Math.max(low, leather.flat(p).y() + safe);
+            }
+        }
+        List<Point> row = leather.row().points();
+        double edgeRow = row.get(0).y();
+        double room = cavity.tip().x() - cavity.stationMm(0);
+        if (form.folded()) {
+            double middle = (edgeRow - spec.stitchMarginMm() + form.foldMm()) / 2;
+            double high = leather.flat(new Point(cavity.stationMm(0), form.foldMm())).y();
+            return new BeltLoop(spec, throat, low, high, middle, room);
+        }
+        double high = Double.POSITIVE_INFINITY;
+        for (Point p : cavity.sweptSpine().points()) {
+            if (p.x() <= reach) {
+                high = Math.min(high, p.y());
+            }
+        }
+        double middle = (edgeRow + row.get(row.size() - 1).y()) / 2;
+        return new BeltLoop(spec, throat, low, high, middle, room);
+    }
+
+    private List<Hole> loopHoles() {
+        List<Hole> holes = new ArrayList<>(StitchRow.holes(loop.holesOnBack()));
+        holes.addAll(StitchRow.holes(loop.holesInTail()));
+        return holes;
+    }
+
+    private boolean hasDrain() {
+        return spec.drainHoleDiameterMm() > 0;
+    }
+
+    private Hole drain(Point at) {
+        return new Hole(at, spec.drainHoleDiameterMm(), Hole.Use.DRAIN);
+    }
+
+    /** The knife below the throat, from the throat along its edge, round the tip and back. */
+    private Mark knifeMark() {
+        Polyline below = Region.of(knife.sections().outline())
+                .boundaryWithin(Region.box(form.throatMm(), -10 * FAR_MM, 10 * FAR_MM, 10 * FAR_MM));
+        return new Mark(below.map(leather::flat), Mark.Kind.KNIFE, "knife");
+    }
+
+    private Point middleOfFace() {
+        Point tip = cavity.tip();
+        double x = (cavity.stationMm(0) + tip.x()) / 2;
+        return leather.flat(new Point(x, (cavity.sweptEdge().points().get(0).y() + form.foldMm()) / 2));
+    }
+
+    private static Mark grain(Point middle) {
+        Point half = new Point(15, 0);
+        return new Mark(
+                Polyline.open(List.of(middle.minus(half), middle.plus(half))), Mark.Kind.GRAIN, "least stretch");
+    }
+
+    private Point acrossFold(Point p) {
+        return new Point(p.x(), 2 * form.foldMm() - p.y());
+    }
+
+    private List<Point> acrossFold(List<Point> points) {
+        return points.stream().map(this::acrossFold).toList();
+    }
+}
