@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -20,7 +23,14 @@ import org.locationtech.jts.operation.linemerge.LineMerger;
  */
 public record Region(Polygon area) {
     /** A quarter circle in 24 chords: off a radius of 30 mm by less than 0.02 mm. */
-    private static final BufferParameters ROUND = new BufferParameters(24);
+    private static final BufferParameters ROUND = round();
+
+    private static BufferParameters round() {
+        BufferParameters round = new BufferParameters(24);
+        // JTS first straightens its input by this share of the distance; its own 1 % shows as corners on paper.
+        round.setSimplifyFactor(0.0004);
+        return round;
+    }
 
     public Region {
         if (area.isEmpty()) {
@@ -37,9 +47,14 @@ public record Region(Polygon area) {
         return of(Polyline.closed(List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1))));
     }
 
-    /** All within a distance of a line. */
-    public static Region along(Polyline line, double radiusMm) {
-        return largest(BufferOp.bufferOp(line.lineString(), radiusMm, ROUND));
+    public static Region disc(Point centre, double radiusMm) {
+        return largest(BufferOp.bufferOp(new GeometryFactory().createPoint(centre.coordinate()), radiusMm, ROUND));
+    }
+
+    /** The tightest convex region round some points. */
+    public static Region hull(List<Point> points) {
+        Coordinate[] all = points.stream().map(Point::coordinate).toArray(Coordinate[]::new);
+        return largest(new ConvexHull(all, new GeometryFactory()).getConvexHull());
     }
 
     /** All within {@code byMm} of this; where negative, all farther than that from the outside. */

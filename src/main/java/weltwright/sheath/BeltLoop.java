@@ -29,6 +29,9 @@ final class BeltLoop {
     private final SheathSpec spec;
     private final double throat;
     private final double middle;
+    private final int across;
+    private final int along;
+    private final double pitch;
     private final double halfBox;
     private final double boxHeight;
     private final double belowThroat;
@@ -44,16 +47,18 @@ final class BeltLoop {
     BeltLoop(SheathSpec spec, double throat, double low, double high, double wishedMiddle, double roomMm) {
         this.spec = spec;
         this.throat = throat;
-        double pitch = spec.pitchMm();
-        double least = LEAST_STITCHES_ACROSS * pitch;
+        double least = LEAST_STITCHES_ACROSS * spec.pitchMm();
         double half = Math.min(wishedMiddle - low, high - wishedMiddle);
-        middle = 2 * half >= 2 * least ? wishedMiddle : (low + high) / 2;
-        double widest = Math.min(BOX_WIDTH_MM, 2 * Math.min(middle - low, high - middle));
-        halfBox = Math.max(least, pitch * Math.floor(widest / pitch)) / 2;
-        boxHeight = pitch * Math.max(2, Math.round(BOX_HEIGHT_MM / pitch));
+        middle = half >= least ? wishedMiddle : (low + high) / 2;
+        double width = Math.min(BOX_WIDTH_MM, 2 * Math.min(middle - low, high - middle));
+        across = (int) Math.max(1, Math.round(width / spec.pitchMm()));
+        pitch = width / across;
+        along = (int) Math.max(2, Math.round(BOX_HEIGHT_MM / pitch));
+        halfBox = width / 2;
+        boxHeight = along * pitch;
         opening = spec.beltWidthMm() + PLAY_MM;
         belowThroat = Math.min(2 * spec.stitchMarginMm(), opening / 3);
-        if (high - low < least) {
+        if (width < least) {
             throw new Trouble(
                     "The knife is too slim for a belt loop whose stitches the edge cannot reach.",
                     "Choose a smaller pitch, or leather and welt that are thicker.");
@@ -67,7 +72,7 @@ final class BeltLoop {
 
     /** How far below the throat the lowest stitch of a loop comes, for any sheath of these choices. */
     static double reachMm(SheathSpec spec) {
-        return 2 * spec.stitchMarginMm() + BOX_HEIGHT_MM + spec.pitchMm();
+        return 2 * spec.stitchMarginMm() + BOX_HEIGHT_MM + 1.5 * spec.pitchMm();
     }
 
     /**
@@ -82,6 +87,11 @@ final class BeltLoop {
     /** How far the top of the loop stands above the throat. */
     double heightMm() {
         return opening - belowThroat;
+    }
+
+    /** From stitch to stitch; it divides both sides of the box. */
+    double pitchMm() {
+        return pitch;
     }
 
     double widthMm() {
@@ -160,7 +170,7 @@ final class BeltLoop {
         for (int i = 0; i < 4; i++) {
             Point from = corners.get(i);
             Point to = corners.get((i + 1) % 4);
-            int steps = (int) Math.round(from.distance(to) / spec.pitchMm());
+            int steps = i % 2 == 0 ? along : across;
             for (int k = 0; k < steps; k++) {
                 holes.add(from.towards(to, (double) k / steps));
             }

@@ -51,8 +51,8 @@ final class Development {
         double[] edge = edgeGrowth;
         double[] spine = spineGrowth;
         for (int over : LEVELLED_OVER) {
-            edgeGrowth = levelled(edge, over);
-            spineGrowth = levelled(spine, over);
+            edgeGrowth = Fairing.levelled(edge, over);
+            spineGrowth = Fairing.levelled(spine, over);
             if (layFlat()) {
                 return;
             }
@@ -167,23 +167,5 @@ final class Development {
     private static double fade(double beforeTurnMm) {
         double t = Math.max(0, Math.min(1, beforeTurnMm / FADE_MM));
         return t * t * (3 - 2 * t);
-    }
-
-    /** The greatest value within some stations, then the mean of that within as many: smooth, and nowhere less. */
-    private static double[] levelled(double[] values, int over) {
-        double[] greatest = new double[values.length];
-        double[] mean = new double[values.length];
-        for (int i = 0; i < values.length; i++) {
-            greatest[i] = values[i];
-            for (int k = i - over; k <= i + over; k++) {
-                greatest[i] = Math.max(greatest[i], values[Math.max(0, Math.min(values.length - 1, k))]);
-            }
-        }
-        for (int i = 0; i < values.length; i++) {
-            for (int k = i - over; k <= i + over; k++) {
-                mean[i] += greatest[Math.max(0, Math.min(values.length - 1, k))] / (2 * over + 1);
-            }
-        }
-        return mean;
     }
 }

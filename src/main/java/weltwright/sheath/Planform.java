@@ -1,6 +1,7 @@
 package weltwright.sheath;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import weltwright.fit.Cavity;
 import weltwright.geometry.Point;
@@ -22,6 +23,12 @@ final class Planform {
 
     /** Room between the knife's tip and the drain hole, so that the hole does not show the tip. */
     private static final double TIP_TO_DRAIN_MM = 1;
+
+    /** Stations of the cavity, about 1 mm apart, to either side of one that its sides are faired with. */
+    private static final int FAIRED_OVER = 6;
+
+    /** How far back from the drain hole the sheath draws together to its tip. */
+    private static final double NOSE_MM = 30;
 
     /** By so much the two halves of a folded cavity overlap at the fold, that they become one. */
     private static final double OVERLAP_MM = 0.01;
@@ -45,7 +52,7 @@ final class Planform {
         throatMm = cavity.stationMm(0);
         foldMm = cavity.highestSpineMm() + spec.easeMm();
         double drainRadius = spec.drainHoleDiameterMm() / 2;
-        drain = cavity.tip().plus(new Point(drainRadius + TIP_TO_DRAIN_MM, 0));
+        drain = cavity.tip().plus(new Point(drainRadius > 0 ? drainRadius + TIP_TO_DRAIN_MM : 0, 0));
         this.cavity = fairCavity(cavity, drainRadius);
         Polyline whole = rowToItsEnd();
         row = whole.resampled(ROW_STEP_MM);
@@ -119,17 +126,16 @@ final class Planform {
     }
 
     private Region fairCavity(Cavity swept, double drainRadius) {
-        List<Point> round = new ArrayList<>(swept.sweptEdge().points());
-        List<Point> spine = swept.sweptSpine().reversed().points();
-        round.addAll(spine.subList(1, spine.size()));
+        List<Point> round = new ArrayList<>(faired(swept.sweptEdge(), -1));
+        List<Point> spine = new ArrayList<>(faired(swept.sweptSpine(), 1));
+        Collections.reverse(spine);
+        round.add(swept.tip());
+        round.addAll(spine);
         // Straight on out of the throat, so that all that is parallel to the cavity crosses the throat square.
         round.add(new Point(throatMm - FAR_MM / 5, spine.get(spine.size() - 1).y()));
         round.add(new Point(throatMm - FAR_MM / 5, round.get(0).y()));
         Region room = Region.of(Polyline.closed(round));
-        if (drainRadius > 0) {
-            double radius = Math.max(0.1, drainRadius + TIP_TO_DRAIN_MM / 2 - spec.easeMm());
-            room = room.union(Region.along(Polyline.open(List.of(swept.tip(), drain)), radius));
-        }
+        room = room.union(nose(swept, Math.max(0.1, drainRadius + TIP_TO_DRAIN_MM / 2 - spec.easeMm())));
         if (!folded()) {
             return room.grown(spec.easeMm() + FAIR_RADIUS_MM).grown(-FAIR_RADIUS_MM);
         }
@@ -137,6 +143,27 @@ final class Planform {
         Region mirrored = Region.of(half.boundary().map(p -> new Point(p.x(), 2 * foldMm - p.y())));
         // Wide enough that the hollow between the two tips is filled and not only narrowed.
         return half.union(mirrored).withNotchesFilled(Math.max(FAIR_RADIUS_MM, 1.5 * (foldMm - drain.y())));
+    }
+
+    /** One side of the cavity, its stations in line, without the tip; {@code outwards} is the sign of y outside it. */
+    private static List<Point> faired(Polyline side, int outwards) {
+        List<Point> points = side.points().subList(0, side.points().size() - 1);
+        double[] y = Fairing.faired(
+                points.stream().mapToDouble(p -> outwards * p.y()).toArray(), FAIRED_OVER);
+        List<Point> fair = new ArrayList<>();
+        for (int i = 0; i < y.length; i++) {
+            fair.add(new Point(points.get(i).x(), outwards * y[i]));
+        }
+        return fair;
+    }
+
+    /** The last of the knife drawn together with the bay of the drain hole, so that the tip of the sheath has no neck. */
+    private Region nose(Cavity swept, double bayRadius) {
+        List<Point> points = new ArrayList<>(Region.disc(drain, bayRadius).boundary().points());
+        for (Polyline side : List.of(swept.sweptEdge(), swept.sweptSpine())) {
+            side.points().stream().filter(p -> p.x() > drain.x() - NOSE_MM).forEach(points::add);
+        }
+        return Region.hull(points);
     }
 
     private Polyline rowToItsEnd() {

@@ -62,7 +62,7 @@ final class SheathDraft {
         String name = form.folded() ? "body" : "back";
         Seam belt = new Seam(
                 "belt loop",
-                spec.pitchMm(),
+                loop.pitchMm(),
                 List.of(
                         back.lay(new Seam.Layer(name, "below the throat", loop.holesOnBack())),
                         back.lay(new Seam.Layer(name, "tail", loop.holesInTail()))));
@@ -200,7 +200,8 @@ final class SheathDraft {
         double room = cavity.tip().x() - cavity.stationMm(0);
         if (form.folded()) {
             double middle = (edgeRow - spec.stitchMarginMm() + form.foldMm()) / 2;
-            double high = leather.flat(new Point(cavity.stationMm(0), form.foldMm())).y();
+            // The foot of the tail stays clear of the fold.
+            double high = form.foldMm() - FILLET_MM - spec.stitchMarginMm();
             return new BeltLoop(spec, throat, low, high, middle, room);
         }
         double high = Double.POSITIVE_INFINITY;
