@@ -59,9 +59,14 @@ final class Advice {
 
     private static String bind(Bind bind) {
         return text(
-                "On the %s side, from %.0f to %.0f mm in front of the heel, the knife is up to %.1f mm narrower than"
-                        + " nearer its tip; the sheath is kept open there, so that the knife can be drawn.",
-                bind.side() == Side.EDGE ? "edge" : "spine", bind.fromMm(), bind.toMm(), bind.depthMm());
+                "On the %s side, from %s to %s, the knife is up to %.1f mm narrower than nearer its tip;"
+                        + " the sheath is kept open there, so that the knife can be drawn.",
+                bind.side() == Side.EDGE ? "edge" : "spine", place(bind.fromMm()), place(bind.toMm()), bind.depthMm());
+    }
+
+    private static String place(double xMm) {
+        long whole = Math.round(Math.abs(xMm));
+        return whole == 0 ? "the heel" : whole + " mm " + (xMm < 0 ? "behind" : "in front of") + " the heel";
     }
 
     private static String text(String format, Object... values) {

@@ -27,7 +27,7 @@ final class Development {
     private static final double FADE_MM = 15;
 
     /** Stations to either side: as few as let the row keep its length. */
-    private static final int[] LEVELLED_OVER = {5, 10, 20, 40};
+    private static final int[] LEVELLED_OVER = {8, 16, 32, 64};
 
     private final Planform form;
     private final Cavity cavity;

@@ -1,13 +1,15 @@
 package weltwright.sheath;
 
-/**
- * Makes a row of values at equal steps fair to the eye without making any of them less. What lies beyond an end is taken to
- * go on as it came (the values turned about that end), so that a slope at an end stays.
- */
+import java.util.function.ToDoubleBiFunction;
+
+/** Makes a row of values at equal steps fair to the eye without making any of them less. */
 final class Fairing {
     private Fairing() {}
 
-    /** The greatest value within some steps, then the mean of that within as many: no steps are left, only slopes. */
+    /**
+     * The greatest value within some steps, then twice the mean of that within half as many: no steps are left, and no
+     * corners. Beyond an end the value there goes on.
+     */
     static double[] levelled(double[] values, int over) {
         double[] greatest = values.clone();
         for (int i = 0; i < values.length; i++) {
@@ -15,13 +17,7 @@ final class Fairing {
                 greatest[i] = Math.max(greatest[i], values[k]);
             }
         }
-        double[] mean = new double[values.length];
-        for (int i = 0; i < values.length; i++) {
-            for (int k = i - over; k <= i + over; k++) {
-                mean[i] += greatest[Math.max(0, Math.min(values.length - 1, k))] / (2 * over + 1);
-            }
-        }
-        return mean;
+        return mean(mean(greatest, over / 2, Fairing::level), over / 2, Fairing::level);
     }
 
     /**
@@ -29,7 +25,7 @@ final class Fairing {
      * nearly as it was; a corner is rounded from outside.
      */
     static double[] faired(double[] values, int over) {
-        double[] smooth = mean(mean(values, over), over);
+        double[] smooth = mean(mean(values, over, Fairing::sloping), over, Fairing::sloping);
         double[] cutOff = new double[values.length];
         for (int i = 0; i < values.length; i++) {
             cutOff[i] = Math.max(0, values[i] - smooth[i]);
@@ -41,21 +37,26 @@ final class Fairing {
         return smooth;
     }
 
-    private static double[] mean(double[] values, int over) {
+    private static double[] mean(double[] values, int over, ToDoubleBiFunction<double[], Integer> beyond) {
         double[] mean = new double[values.length];
         for (int i = 0; i < values.length; i++) {
             for (int k = i - over; k <= i + over; k++) {
-                mean[i] += beyond(values, k) / (2 * over + 1);
+                boolean within = k >= 0 && k < values.length;
+                mean[i] += (within ? values[k] : beyond.applyAsDouble(values, k)) / (2 * over + 1);
             }
         }
         return mean;
     }
 
-    private static double beyond(double[] values, int k) {
+    private static double level(double[] values, int k) {
+        return values[k < 0 ? 0 : values.length - 1];
+    }
+
+    /** As it came: the values turned about the end, so that a slope at the end stays. */
+    private static double sloping(double[] values, int k) {
         int last = values.length - 1;
-        if (k < 0) {
-            return 2 * values[0] - values[Math.min(last, -k)];
-        }
-        return k > last ? 2 * values[last] - values[Math.max(0, 2 * last - k)] : values[k];
+        return k < 0
+                ? 2 * values[0] - values[Math.min(last, -k)]
+                : 2 * values[last] - values[Math.max(0, 2 * last - k)];
     }
 }
