@@ -1,6 +1,7 @@
 package weltwright.fit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import weltwright.geometry.Point;
@@ -16,6 +17,10 @@ public record Hull(List<Point> corners) {
 
     private static final Comparator<Point> LEFT_TO_RIGHT =
             Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y);
+
+    /** Of points over one another the highest is to come last, for only a later one can lift the thread. */
+    private static final Comparator<Point> BACK_TO_FRONT_RISING =
+            Comparator.comparingDouble(Point::x).reversed().thenComparingDouble(Point::y);
 
     public Hull {
         corners = List.copyOf(corners);
@@ -49,11 +54,11 @@ public record Hull(List<Point> corners) {
         points.add(to);
         over.stream()
                 .filter(p -> p.x() > from.x() && p.x() <= to.x())
-                .sorted(LEFT_TO_RIGHT.reversed())
+                .sorted(BACK_TO_FRONT_RISING)
                 .forEach(points::add);
         points.add(from);
         List<Point> thread = chain(points);
-        java.util.Collections.reverse(thread);
+        Collections.reverse(thread);
         return thread;
     }
 

@@ -41,16 +41,14 @@ final class BeltLoop {
      * @param throat x of the throat
      * @param low the least y that a stitch may have, lest the edge come near it
      * @param high the greatest
-     * @param wishedMiddle y at which the loop looks best
      * @param roomMm from the throat to the tip
      */
-    BeltLoop(SheathSpec spec, double throat, double low, double high, double wishedMiddle, double roomMm) {
+    BeltLoop(SheathSpec spec, double throat, double low, double high, double roomMm) {
         this.spec = spec;
         this.throat = throat;
         double least = LEAST_STITCHES_ACROSS * spec.pitchMm();
-        double half = Math.min(wishedMiddle - low, high - wishedMiddle);
-        middle = half >= least ? wishedMiddle : (low + high) / 2;
-        double width = Math.min(BOX_WIDTH_MM, 2 * Math.min(middle - low, high - middle));
+        middle = (low + high) / 2;
+        double width = Math.min(BOX_WIDTH_MM, high - low);
         across = (int) Math.max(1, Math.round(width / spec.pitchMm()));
         pitch = width / across;
         along = (int) Math.max(2, Math.round(BOX_HEIGHT_MM / pitch));
@@ -96,6 +94,11 @@ final class BeltLoop {
 
     double widthMm() {
         return 2 * (halfBox + spec.stitchMarginMm());
+    }
+
+    /** y of the tail's side towards the spine. */
+    double highMm() {
+        return middle + widthMm() / 2;
     }
 
     /** From the throat to the end of the tail, flat. */

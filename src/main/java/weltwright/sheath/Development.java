@@ -23,11 +23,8 @@ import weltwright.geometry.Polyline;
  * </ol>
  */
 final class Development {
-    /** Over so much of the knife's length a panel's growth dies away towards its tip. */
-    private static final double FADE_MM = 15;
-
-    /** Stations to either side: as few as let the row keep its length. */
-    private static final int[] LEVELLED_OVER = {8, 16, 32, 64};
+    /** Stations to either side, about 1 mm each: as few as let the row keep its length. */
+    private static final int[] LEVELLED_OVER = {12, 18, 27, 40, 60, 90};
 
     private final Planform form;
     private final Cavity cavity;
@@ -51,8 +48,8 @@ final class Development {
         double[] edge = edgeGrowth;
         double[] spine = spineGrowth;
         for (int over : LEVELLED_OVER) {
-            edgeGrowth = Fairing.levelled(edge, over);
-            spineGrowth = Fairing.levelled(spine, over);
+            edgeGrowth = faded(Fairing.levelled(edge, over), over);
+            spineGrowth = faded(Fairing.levelled(spine, over), over);
             if (layFlat()) {
                 return;
             }
@@ -67,6 +64,17 @@ final class Development {
     /** Where a point between fold and edge lies on the flat leather; over a panel it stays where it is. */
     Point flat(Point p) {
         return form.folded() ? new Point(p.x(), p.y() - growth(edgeGrowth, edgeTurnMm, p.x())) : p;
+    }
+
+    /**
+     * Where a point of the sheath's tip lies on the flat leather, beyond the last growth: as far from the row as it is in
+     * the knife's plane.
+     */
+    Point flatAtTip(Point p) {
+        if (!form.folded()) {
+            return p;
+        }
+        return p.plus(row.points().get(deepest).minus(points.get(deepest)));
     }
 
     private int deepest() {
@@ -111,9 +119,8 @@ final class Development {
             Hull section = cavity.section(i);
             if (!form.folded()) {
                 Wrap wrap = Wrap.panel(edge, new Point(points.get(spineAt).y(), face), section, neutralMm);
-                double fade = fade(Math.min(edgeTurnMm, spineTurnMm) - x);
-                edgeGrowth[i] = fade * wrap.bulgeOnEdgeSideMm();
-                spineGrowth[i] = fade * wrap.bulgeOnSpineSideMm();
+                edgeGrowth[i] = wrap.bulgeOnEdgeSideMm();
+                spineGrowth[i] = wrap.bulgeOnSpineSideMm();
             } else if (x <= edgeTurnMm || i == 0) {
                 edgeGrowth[i] = Wrap.folded(edge, form.foldMm(), section, neutralMm)
                                 .flatMm()
@@ -124,12 +131,12 @@ final class Development {
         }
     }
 
-    /** Lays the row flat; says whether every piece of it could keep its length. */
+    /** Lays the row flat; says whether every piece of it was long enough to go as far across as was wanted. */
     private boolean layFlat() {
         Point[] flat = new Point[points.size()];
         boolean kept = true;
         int anchor = form.folded() ? 0 : deepest;
-        flat[anchor] = across(anchor);
+        flat[anchor] = new Point(points.get(anchor).x(), across(anchor));
         for (int k = anchor; k + 1 < flat.length; k++) {
             kept &= lay(flat, k, k + 1);
         }
@@ -140,20 +147,22 @@ final class Development {
         return kept;
     }
 
+    /** One piece of the row at its own length: as far across as is wanted, if it is long enough, the rest along. */
     private boolean lay(Point[] flat, int from, int to) {
         Point piece = points.get(to).minus(points.get(from));
-        double across = across(to).y() - flat[from].y();
-        double left = piece.dot(piece) - across * across;
-        flat[to] = new Point(
-                flat[from].x() + Math.copySign(Math.sqrt(Math.max(0, left)), piece.x()), flat[from].y() + across);
-        return left >= 0;
+        double length = piece.norm();
+        double wanted = across(to) - flat[from].y();
+        double across = Math.max(-length, Math.min(length, wanted));
+        double along = Math.sqrt(length * length - across * across);
+        flat[to] = flat[from].plus(new Point(Math.copySign(along, piece.x()), across));
+        return across == wanted;
     }
 
-    private Point across(int k) {
+    private double across(int k) {
         Point p = points.get(k);
         return k <= deepest || form.folded()
-                ? new Point(p.x(), p.y() - growth(edgeGrowth, edgeTurnMm, p.x()))
-                : new Point(p.x(), p.y() + growth(spineGrowth, spineTurnMm, p.x()));
+                ? p.y() - growth(edgeGrowth, edgeTurnMm, p.x())
+                : p.y() + growth(spineGrowth, spineTurnMm, p.x());
     }
 
     private double growth(double[] atStations, double turnMm, double x) {
@@ -164,8 +173,15 @@ final class Development {
         return atStations[i] + (at - i) * (atStations[i + 1] - atStations[i]);
     }
 
-    private static double fade(double beforeTurnMm) {
-        double t = Math.max(0, Math.min(1, beforeTurnMm / FADE_MM));
-        return t * t * (3 - 2 * t);
+    /** A panel's growth, dying away over a stretch to nothing where the row turns across the tip. */
+    private double[] faded(double[] growth, double overMm) {
+        if (!form.folded()) {
+            for (int i = 0; i < growth.length; i++) {
+                double beforeTurn = Math.min(edgeTurnMm, spineTurnMm) - cavity.stationMm(i);
+                double t = Math.max(0, Math.min(1, beforeTurn / overMm));
+                growth[i] *= t * t * (3 - 2 * t);
+            }
+        }
+        return growth;
     }
 }

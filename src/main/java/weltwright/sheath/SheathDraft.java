@@ -17,6 +17,8 @@ final class SheathDraft {
     /** Where the belt loop's tail leaves the throat, no sharp corner from which the leather would tear. */
     private static final double FILLET_MM = 6;
 
+    private static final double LEAST_FILLET_MM = 2;
+
     private static final double FAR_MM = 200;
 
     private final SheathSpec spec;
@@ -93,7 +95,7 @@ final class SheathDraft {
         Region hollow = hollow(fold, 2 * fold - rowTop - 1.5 * spec.stitchMarginMm());
         Region outline = trimmed(round)
                 .union(loop.tail())
-                .withNotchesFilled(FILLET_MM)
+                .withNotchesFilled(Math.min(FILLET_MM, fold - loop.highMm()))
                 .minus(hollow);
         List<Hole> holes = new ArrayList<>();
         holes.addAll(StitchRow.holes(stitches.on(row)));
@@ -113,7 +115,7 @@ final class SheathDraft {
         marks.add(knifeMark());
         marks.add(grain(acrossFold(middleOfFace())));
         if (hasDrain()) {
-            Hole drain = drain(leather.flat(form.drain()));
+            Hole drain = drain(leather.flatAtTip(form.drain()));
             holes.add(drain);
             holes.add(drain(acrossFold(drain.centre())));
         }
@@ -137,7 +139,7 @@ final class SheathDraft {
         List<Hole> holes = new ArrayList<>(StitchRow.holes(stitches.on(leather.row())));
         holes.addAll(moreHoles);
         if (hasDrain()) {
-            holes.add(drain(form.drain()));
+            holes.add(drain(leather.flatAtTip(form.drain())));
         }
         List<Mark> marks = new ArrayList<>(stitches.marks(leather.row(), spec.stitchMarginMm()));
         marks.addAll(moreMarks);
@@ -195,23 +197,17 @@ final class SheathDraft {
                 low = Math.max(low, leather.flat(p).y() + safe);
             }
         }
-        List<Point> row = leather.row().points();
-        double edgeRow = row.get(0).y();
         double room = cavity.tip().x() - cavity.stationMm(0);
-        if (form.folded()) {
-            double middle = (edgeRow - spec.stitchMarginMm() + form.foldMm()) / 2;
-            // The foot of the tail stays clear of the fold.
-            double high = form.foldMm() - FILLET_MM - spec.stitchMarginMm();
-            return new BeltLoop(spec, throat, low, high, middle, room);
+        // The foot of the tail stays clear of the fold.
+        double high = form.foldMm() - LEAST_FILLET_MM - spec.stitchMarginMm();
+        if (!form.folded()) {
+            high = cavity.sweptSpine().points().stream()
+                    .filter(p -> p.x() <= reach)
+                    .mapToDouble(Point::y)
+                    .min()
+                    .orElseThrow();
         }
-        double high = Double.POSITIVE_INFINITY;
-        for (Point p : cavity.sweptSpine().points()) {
-            if (p.x() <= reach) {
-                high = Math.min(high, p.y());
-            }
-        }
-        double middle = (edgeRow + row.get(row.size() - 1).y()) / 2;
-        return new BeltLoop(spec, throat, low, high, middle, room);
+        return new BeltLoop(spec, throat, low, high, room);
     }
 
     private List<Hole> loopHoles() {

@@ -1,0 +1,82 @@
+package weltwright.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Polygon;
+import weltwright.fit.DrawCheck.Side;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.knife.Knife;
+import weltwright.knife.TestKnives;
+
+class CavityTest {
+
+    @Test
+    void aTaperingKnifeDrawsFreely() {
+        Cavity cavity = new Cavity(TestKnives.straight(), 0, 0.8);
+
+        DrawCheck check = cavity.check(List.of(new Point(20, -20)));
+
+        assertThat(check.binds()).isEmpty();
+        assertThat(check.throatSlackMm()).isCloseTo(1.6, within(0.3));
+    }
+
+    @Test
+    void aLeafIsLockedInByItsBelly() {
+        Knife leaf = TestKnives.leaf();
+        DrawCheck check = new Cavity(leaf, 0, 0.8).check(List.of(new Point(20, -30)));
+        double belly = leaf.outline().sampled(0.1).points().stream()
+                .mapToDouble(Point::y)
+                .min()
+                .orElseThrow();
+
+        assertThat(check.binds()).anySatisfy(bind -> {
+            assertThat(bind.side()).isEqualTo(Side.EDGE);
+            assertThat(bind.fromMm()).isZero();
+            assertThat(bind.depthMm()).isCloseTo(-8 - belly, within(0.6));
+        });
+        assertThat(check.throatSlackMm()).isGreaterThan(8);
+    }
+
+    @Test
+    void theEdgeIsMeasuredToTheNearestStitch() {
+        DrawCheck check = new Cavity(TestKnives.wedge(3, 0.3), 0, 0.8)
+                .check(List.of(new Point(30, -16), new Point(60, -13.5), new Point(50, 40)));
+
+        assertThat(check.leastEdgeToStitchMm()).isCloseTo(3.5, within(1e-9));
+        assertThat(check.stitchesAreSafe()).isFalse();
+    }
+
+    /** The knife is drawn in steps, as an animation would; at every step all of it that is inside stays in the cavity. */
+    @Property(tries = 40)
+    void theKnifeStaysInTheCavityAllTheWayOut(@ForAll("knives") Knife knife) {
+        Cavity cavity = new Cavity(knife, 0, 0.8);
+        List<Point> round = new java.util.ArrayList<>(cavity.sweptEdge().points());
+        round.addAll(cavity.sweptSpine().reversed().points().subList(1, cavity.size() + 1));
+        Polygon room = (Polygon) Polyline.closed(round).polygon().buffer(0.05);
+        Polyline outline = knife.outline().sampled(1);
+
+        for (double drawn = 0; drawn < knife.bladeLengthMm(); drawn += 7) {
+            for (Point p : outline.points()) {
+                Point now = new Point(p.x() - drawn, p.y());
+                if (now.x() >= 0 && p.x() >= 0) {
+                    assertThat(room.covers(room.getFactory().createPoint(now.coordinate())))
+                            .as("%s, drawn by %s", now, drawn)
+                            .isTrue();
+                }
+            }
+        }
+    }
+
+    @Provide
+    Arbitrary<Knife> knives() {
+        return TestKnives.any();
+    }
+}

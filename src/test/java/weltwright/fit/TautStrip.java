@@ -1,0 +1,55 @@
+package weltwright.fit;
+
+import java.util.List;
+import weltwright.geometry.Point;
+
+/**
+ * A strip of leather as a mechanic would model it, to check {@link Wrap} by: its neutral fibre is a chain of small links
+ * under tension, kept at least the neutral distance from every solid point under it, both ends clamped flat. The chain is
+ * pulled tight by relaxation. It shares nothing with the code it checks: no hull, no turning angle.
+ */
+public final class TautStrip {
+    private static final int SWEEPS = 60_000;
+
+    private TautStrip() {}
+
+    /**
+     * Length of the neutral fibre, pulled tight.
+     *
+     * @param from one end of the fibre
+     * @param to its other end
+     * @param solid points of what it is pulled over, close together
+     * @param clearance the least distance of the fibre from each of them
+     */
+    public static double lengthMm(Point from, Point to, List<Point> solid, double clearance) {
+        // The fibre starts as a high arch and comes down; each link is a height over a fixed y, so it cannot tangle.
+        int n = 400;
+        double step = (to.x() - from.x()) / n;
+        double[] z = new double[n + 1];
+        double[] floor = new double[n + 1];
+        for (int i = 0; i <= n; i++) {
+            double y = from.x() + i * step;
+            floor[i] = Double.NEGATIVE_INFINITY;
+            for (Point p : solid) {
+                double across = Math.abs(p.x() - y);
+                if (across < clearance) {
+                    floor[i] = Math.max(floor[i], p.y() + Math.sqrt(clearance * clearance - across * across));
+                }
+            }
+            z[i] = Math.max(floor[i], 40 * Math.sin(Math.PI * i / n));
+        }
+        z[0] = from.y();
+        z[n] = to.y();
+        for (int sweep = 0; sweep < SWEEPS; sweep++) {
+            for (int i = 1; i < n; i++) {
+                double pulled = (z[i - 1] + z[i + 1]) / 2;
+                z[i] = Math.max(floor[i], z[i] + 1.9 * (pulled - z[i]));
+            }
+        }
+        double length = 0;
+        for (int i = 0; i < n; i++) {
+            length += Math.hypot(step, z[i + 1] - z[i]);
+        }
+        return length;
+    }
+}

@@ -1,0 +1,101 @@
+package weltwright.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.knife.SuperEllipse;
+
+class WrapTest {
+    private static final double NEUTRAL = 1.5;
+
+    /** A slab as thick as its welt: straight up its face, round half its back, and a quarter turn at each corner. */
+    @Test
+    void foldsRoundASlab() {
+        Wrap wrap = Wrap.folded(new Point(-20, 3), 10, box(-10, 10, 3), NEUTRAL);
+
+        assertThat(wrap.flatMm()).isCloseTo(30 + 3 + NEUTRAL * Math.PI / 2, within(1e-9));
+    }
+
+    /** A round bar that lies against the fold: the face of the welt runs on to the top of it, then a quarter of its girth. */
+    @Test
+    void foldsRoundABar() {
+        Wrap wrap = Wrap.folded(
+                new Point(-20, 5), 5, Hull.of(new SuperEllipse(5, 5, 2).points(new Point(0, 0), 720)), NEUTRAL);
+
+        assertThat(wrap.flatMm()).isCloseTo(20 + Math.PI / 2 * (5 + NEUTRAL), within(0.001));
+    }
+
+    /** A wedge with its point at the stitch: along its flat, half its back, and half a turn for both halves together. */
+    @Test
+    void foldsRoundAWedge() {
+        Hull wedge = Hull.of(List.of(new Point(0, 0), new Point(24, -3), new Point(24, 3)));
+
+        Wrap wrap = Wrap.folded(new Point(0, 0), 24, wedge, NEUTRAL);
+
+        assertThat(wrap.flatMm()).isCloseTo(Math.hypot(24, 3) + 3 + NEUTRAL * Math.PI / 2, within(1e-9));
+    }
+
+    @Test
+    void aPanelOverAThinnerBladeIsFlat() {
+        Wrap wrap = Wrap.panel(new Point(-15, 3), new Point(15, 3), box(-10, 10, 2), NEUTRAL);
+
+        assertThat(wrap.flatMm()).isEqualTo(30);
+        assertThat(wrap.bulgeOnEdgeSideMm()).isZero();
+        assertThat(wrap.bulgeOnSpineSideMm()).isZero();
+    }
+
+    /** Over a slab that stands 4 mm higher than the welt, 3 mm from each stitch: two sides of 5 mm instead of 3. */
+    @Test
+    void aPanelSharesItsBulge() {
+        Wrap wrap = Wrap.panel(new Point(-13, 3), new Point(13, 3), box(-10, 10, 7), NEUTRAL);
+
+        assertThat(wrap.flatMm()).isCloseTo(30, within(1e-9));
+        assertThat(wrap.bulgeOnEdgeSideMm() + wrap.bulgeOnSpineSideMm()).isCloseTo(4, within(1e-9));
+    }
+
+    /** Against a chain of links that is pulled tight over handle and welt, within half a millimetre. */
+    @Test
+    void aPanelOverAHandleIsAsLongAsAStripPulledTight() {
+        List<Point> handle = new SuperEllipse(12, 9, 2.5).points(new Point(0, 0), 2000);
+        Wrap wrap = Wrap.panel(new Point(-19, 3), new Point(19, 3), Hull.of(handle), NEUTRAL);
+
+        double strip = TautStrip.lengthMm(
+                new Point(-19, 3 + NEUTRAL), new Point(19, 3 + NEUTRAL), handle, NEUTRAL);
+
+        assertThat(wrap.flatMm()).isCloseTo(strip, within(0.5));
+    }
+
+    /**
+     * The same round a fold. The strip is laid over the half of the section that faces up, and over the round of the fold
+     * itself as far as it faces up; from there to the middle of the fold it goes round the spine's corner.
+     */
+    @Test
+    void aFoldRoundABladeIsAsLongAsAStripPulledTight() {
+        double spine = 1.75;
+        List<Point> blade = new ArrayList<>(
+                Polyline.open(List.of(new Point(-14, 0.2), new Point(12, spine))).resampled(0.02).points());
+        blade.addAll(
+                Polyline.open(List.of(new Point(-23, 3), new Point(-15, 3))).resampled(0.02).points());
+        Hull section = Hull.of(List.of(
+                new Point(-14, -0.2), new Point(12, -spine), new Point(12, spine), new Point(-14, 0.2)));
+        Wrap wrap = Wrap.folded(new Point(-19, 3), 12, section, NEUTRAL);
+
+        // The fibre passes right over the spine's corner and goes on as a quarter circle about it, then down half the spine.
+        double strip = TautStrip.lengthMm(
+                        new Point(-19, 3 + NEUTRAL), new Point(12, spine + NEUTRAL), blade, NEUTRAL)
+                + Math.PI / 2 * NEUTRAL
+                + spine;
+
+        assertThat(wrap.flatMm()).isCloseTo(strip, within(0.5));
+    }
+
+    private static Hull box(double from, double to, double half) {
+        return Hull.of(
+                List.of(new Point(from, -half), new Point(to, -half), new Point(to, half), new Point(from, half)));
+    }
+}

@@ -1,0 +1,161 @@
+package weltwright.knife;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import weltwright.geometry.Node;
+import weltwright.geometry.Outline;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/** Invented knives of the usual shapes, random ones, and the measured ones of the shared photos where they are at hand. */
+public final class TestKnives {
+    private static final Path PHOTOS = Path.of("..", "shared", "photos");
+
+    private TestKnives() {}
+
+    public static Knife dropPoint() {
+        return knife(100, 12, -13, smooth(35, -14.2), smooth(75, -10), smooth(75, 9), smooth(40, 12.6), 3.5, 18);
+    }
+
+    /** Edge and spine nearly parallel, the tip on the spine's line of a third down. */
+    public static Knife straight() {
+        return knife(110, 10, -10, smooth(40, -9.3), smooth(90, -6), smooth(90, 6), smooth(40, 9.3), 3, 20);
+    }
+
+    /** Narrow at the heel, wide before the tip: a sheath cut to its outline would lock it in. */
+    public static Knife leaf() {
+        return knife(120, 8, -8, smooth(30, -8.5), smooth(80, -17), smooth(90, 8), smooth(40, 9), 4, 22);
+    }
+
+    /** A straight edge to which the spine falls. */
+    public static Knife droppedSpine() {
+        return knife(60, 9.5, -9.5, smooth(20, -9.6), smooth(50, -9.2), smooth(42, 3), smooth(20, 9), 3, 12);
+    }
+
+    /** A blade that is a plain rectangle, so that all of its sections are one wedge. */
+    public static Knife wedge(double spineThicknessMm, double edgeThicknessMm) {
+        Outline box = Outline.polygon(
+                List.of(new Point(-100, -10), new Point(100, -10), new Point(100, 10), new Point(-100, 10)));
+        return new Knife(
+                box,
+                new Landmarks(new Point(100, 10), new Point(0, -10), new Point(0, 10), new Point(-100, -10)),
+                spineThicknessMm,
+                edgeThicknessMm,
+                16);
+    }
+
+    public static List<Knife> all() {
+        return List.of(dropPoint(), straight(), leaf(), droppedSpine());
+    }
+
+    /** The knives of the shared photos; none where the photos are not at hand. */
+    public static List<Knife> measured() {
+        if (!Files.isDirectory(PHOTOS)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(PHOTOS)) {
+            return files.filter(file -> file.toString().endsWith(".truth.json"))
+                    .sorted()
+                    .map(TestKnives::measured)
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Knives with blades of 70 to 200 mm, of any shape between those above. */
+    public static Arbitrary<Knife> any() {
+        Arbitrary<Double> length = Arbitraries.doubles().between(70, 200);
+        Arbitrary<Double> spine = Arbitraries.doubles().between(8, 16);
+        Arbitrary<Double> edge = Arbitraries.doubles().between(-20, -8);
+        Arbitrary<Double> belly = Arbitraries.doubles().between(-1, 6);
+        Arbitrary<Double> drop = Arbitraries.doubles().between(0.2, 0.9);
+        Arbitrary<Double> rise = Arbitraries.doubles().between(0.2, 0.9);
+        Arbitrary<Double> spineThickness = Arbitraries.doubles().between(1.5, 6);
+        Arbitrary<Double> handle = Arbitraries.doubles().between(10, 26);
+        return Combinators.combine(length, spine, edge, belly, drop, rise, spineThickness, handle)
+                .as((l, s, e, b, d, r, t, h) -> knife(
+                        l, s, e, smooth(0.4 * l, e - b), smooth(0.8 * l, e * r), smooth(0.8 * l, s * d),
+                        smooth(0.4 * l, s), t, h));
+    }
+
+    private static Knife knife(
+            double length,
+            double spine,
+            double edge,
+            Node edgeMiddle,
+            Node edgeFront,
+            Node spineFront,
+            Node spineMiddle,
+            double spineThickness,
+            double handleThickness) {
+        Point heel = new Point(0, edge);
+        Point spineStart = new Point(0, spine);
+        Point tip = new Point(length, (edgeFront.at().y() + spineFront.at().y()) / 3);
+        Point butt = new Point(-110, 0);
+        Outline outline = new Outline(List.of(
+                new Node(butt, true),
+                smooth(-100, -12),
+                smooth(-60, -11.5),
+                smooth(-15, -12),
+                new Node(heel, true),
+                edgeMiddle,
+                edgeFront,
+                new Node(tip, true),
+                spineFront,
+                spineMiddle,
+                new Node(spineStart, true),
+                smooth(-50, 10),
+                smooth(-100, 10)));
+        return new Knife(outline, new Landmarks(tip, heel, spineStart, butt), spineThickness, 0.4, handleThickness);
+    }
+
+    private static Node smooth(double x, double y) {
+        return new Node(new Point(x, y), false);
+    }
+
+    private static Knife measured(Path file) {
+        try {
+            JsonNode truth = new ObjectMapper().readTree(file.toFile());
+            List<Point> points = new ArrayList<>();
+            for (JsonNode p : truth.get("knife_outline")) {
+                points.add(new Point(p.get(0).asDouble(), p.get(1).asDouble()));
+            }
+            if (points.get(0).equals(points.get(points.size() - 1))) {
+                points.remove(points.size() - 1);
+            }
+            Polyline ring = Polyline.closed(points);
+            List<Point> round = (ring.signedAreaMm2() > 0 ? ring : ring.reversed()).points();
+            Point tip = round.stream().max(Comparator.comparingDouble(Point::x)).orElseThrow();
+            Point butt = round.stream().min(Comparator.comparingDouble(Point::x)).orElseThrow();
+            Point heel = nearest(round, -1);
+            Point spineStart = nearest(round, 1);
+            return new Knife(
+                    Outline.polygon(round),
+                    new Landmarks(tip, heel, spineStart, butt),
+                    truth.get("spine_thickness").asDouble(),
+                    truth.get("edge_thickness").asDouble(),
+                    truth.get("handle_thickness").asDouble());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Point nearest(List<Point> points, int side) {
+        return points.stream()
+                .filter(p -> side * p.y() > 0)
+                .min(Comparator.comparingDouble(p -> Math.abs(p.x())))
+                .orElseThrow();
+    }
+}
