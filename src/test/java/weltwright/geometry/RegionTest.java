@@ -1,0 +1,64 @@
+package weltwright.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class RegionTest {
+    private static final Region SQUARE = Region.box(0, 0, 40, 40);
+
+    /** Steiner: a convex region grown by r has its area, its perimeter times r, and one disc of radius r. */
+    @Test
+    void growsByItsPerimeterAndADisc() {
+        assertThat(SQUARE.grown(5).area().getArea()).isCloseTo(1600 + 160 * 5 + Math.PI * 25, within(0.1));
+    }
+
+    @Test
+    void roundingACornerTakesWhatASquareHasMoreThanItsDisc() {
+        assertThat(SQUARE.withCornersRounded(6).area().getArea()).isCloseTo(1600 - (4 - Math.PI) * 36, within(0.15));
+    }
+
+    @Test
+    void fillingANotchLeavesARoundInsideCorner() {
+        Region angle = SQUARE.minus(Region.box(20, 20, 50, 50));
+
+        assertThat(angle.withNotchesFilled(6).area().getArea())
+                .isCloseTo(1200 + (1 - Math.PI / 4) * 36, within(0.05));
+    }
+
+    @Test
+    void keepsTheLargestOfSeveralParts() {
+        Region cut = SQUARE.minus(Region.box(10, -1, 12, 41));
+
+        assertThat(cut.area().getArea()).isCloseTo(28 * 40, within(1e-9));
+    }
+
+    @Test
+    void runsCounterClockwise() {
+        assertThat(SQUARE.boundary().signedAreaMm2()).isEqualTo(1600);
+        assertThat(SQUARE.grown(1).boundary().signedAreaMm2()).isPositive();
+    }
+
+    @Test
+    void givesAStretchOfItsBoundaryInOnePieceWhereverTheRingBegins() {
+        Polyline stretch = SQUARE.boundaryWithin(Region.box(-5, -5, 45, 15));
+
+        assertThat(stretch.closed()).isFalse();
+        assertThat(stretch.lengthMm()).isCloseTo(15 + 40 + 15, within(1e-9));
+    }
+
+    @Test
+    void theHullOfPointsHasNoneOutside() {
+        Region hull = Region.hull(List.of(new Point(0, 0), new Point(6, 0), new Point(0, 8), new Point(1, 1)));
+
+        assertThat(hull.area().getArea()).isEqualTo(24);
+    }
+
+    @Test
+    void nothingIsLeftOfARegionShrunkTooFar() {
+        assertThatThrownBy(() -> SQUARE.grown(-21)).isInstanceOf(IllegalArgumentException.class);
+    }
+}

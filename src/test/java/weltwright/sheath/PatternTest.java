@@ -1,0 +1,291 @@
+package weltwright.sheath;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import weltwright.fit.TautStrip;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.knife.Knife;
+import weltwright.knife.SuperEllipse;
+import weltwright.knife.TestKnives;
+import weltwright.trouble.Trouble;
+
+class PatternTest {
+    private static final double NEUTRAL = 0.5 * 3.0;
+
+    @Test
+    void aFoldedSheathIsABodyAndAWelt() {
+        Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.FOLDED));
+
+        assertThat(pattern.pieces()).extracting(Piece::name).containsExactly("body", "welt");
+        assertThat(pattern.seams()).extracting(Seam::name).containsExactly("welt seam", "belt loop");
+        assertThat(pattern.seams().get(0).layers())
+                .extracting(Seam.Layer::part)
+                .containsExactly("face half", "", "back half");
+    }
+
+    @Test
+    void aPanelSheathIsAFaceABackAndAWelt() {
+        Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS));
+
+        assertThat(pattern.pieces()).extracting(Piece::name).containsExactly("face", "back", "welt");
+        // 3.5 mm of blade, 3 mm leather: two layers.
+        assertThat(pattern.pieces().get(2).count()).isEqualTo(2);
+    }
+
+    /** The edge looks forward on the hip of the hand that draws: to the right in the face of a right-handed sheath. */
+    @ParameterizedTest
+    @EnumSource(Hand.class)
+    void theEdgeIsOnTheSideOfTheHand(Hand hand) {
+        // Of this knife the edge is straight and the spine falls to it: the tip lies on the edge's side.
+        Pattern pattern = PatternMaker.make(
+                TestKnives.droppedSpine(), SheathSpec.standard(SheathKind.PANELS).withHand(hand));
+        Piece face = pattern.pieces().get(0);
+        Point tip = face.holes().stream()
+                .filter(hole -> hole.use() == Hole.Use.DRAIN)
+                .findFirst()
+                .orElseThrow()
+                .centre();
+        double middle = face.outline().polygon().getEnvelopeInternal().centre().x;
+
+        assertThat(Math.signum(tip.x() - middle)).isEqualTo(hand == Hand.RIGHT ? 1 : -1);
+        assertThat(tip.y()).as("tip down").isLessThan(face.outline().polygon().getCentroid().getY());
+    }
+
+    /** Across the body from stitch to stitch, against a strip pulled tight round blade and ease. */
+    @Test
+    void theFoldedBodyIsAsWideAsAStripRoundTheBlade() {
+        double ease = 0.8;
+        double spine = 3.5 / 2;
+        Pattern pattern =
+                PatternMaker.make(TestKnives.wedge(3.5, 0.4), SheathSpec.standard(SheathKind.FOLDED));
+        Seam seam = pattern.seams().get(0);
+        int i = holeAt(seam, 50);
+        double row = Math.abs(seam.layers().get(1).holes().get(i).x());
+        List<Point> blade = Polyline.open(List.of(new Point(-10, 0.2), new Point(10, spine)))
+                .resampled(0.02)
+                .points();
+        double half = TautStrip.lengthMm(
+                        new Point(-row, 3 + NEUTRAL),
+                        new Point(10, spine + ease + NEUTRAL),
+                        blade,
+                        ease + NEUTRAL)
+                + Math.PI / 2 * (ease + NEUTRAL)
+                + spine;
+
+        double body = seam.layers().get(0).holes().get(i).distance(seam.layers().get(2).holes().get(i));
+
+        assertThat(row).isCloseTo(10 + 0.8 + 4, within(0.1));
+        assertThat(body).isCloseTo(2 * half, within(0.5));
+    }
+
+    /** A panel over the handle, from the stitch on one side to that on the other; this knife's two sides are alike. */
+    @Test
+    void thePanelIsAsWideAsAStripOverTheHandle() {
+        double ease = 0.8;
+        Pattern pattern = PatternMaker.make(
+                TestKnives.wedge(3.5, 0.4), with(SheathKind.PANELS, OptionalInt.empty(), 3.175, 60));
+        Seam seam = pattern.seams().get(0);
+        int i = holeAt(seam, -30);
+        int across = seam.holeCount() - 1 - i;
+        double row = 10 + ease + 4;
+        List<Point> handle = new SuperEllipse(10, 8, 2.5).points(new Point(0, 0), 3000);
+        double strip = TautStrip.lengthMm(
+                new Point(-row, 3 + NEUTRAL), new Point(row, 3 + NEUTRAL), handle, ease + NEUTRAL);
+
+        List<Point> back = seam.layers().get(2).holes();
+
+        assertThat(back.get(i).distance(back.get(across))).isCloseTo(strip, within(0.5));
+    }
+
+    /** Worked by hand: belt 38 × 4 mm, 6 mm of play, leather 3 mm with K 0.5, first stitches two margins down. */
+    @Test
+    void theTailGoesUpRoundTheBeltAndDownToItsStitches() {
+        Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS));
+        Seam loop = pattern.seams().get(1);
+        Piece back = pattern.pieces().get(1);
+        double throat = pattern.pieces().get(2).outline().polygon().getEnvelopeInternal().getMaxY();
+        double up = 44 - 2 * 3.175 - 2;
+        double bend = Math.PI * (2 + 1.5);
+        double down = Math.hypot(44 - 2, 4);
+
+        double place = loop.layers().get(0).holes().get(0).y();
+        double tail = loop.layers().get(1).holes().get(0).y();
+
+        assertThat(throat - place).isCloseTo(2 * 3.175, within(0.01));
+        assertThat(tail - throat).isCloseTo(up + bend + down, within(0.01));
+        double fold = back.marks().stream()
+                .filter(mark -> mark.kind() == Mark.Kind.FOLD)
+                .findFirst()
+                .orElseThrow()
+                .line()
+                .points()
+                .get(0)
+                .y();
+        assertThat(fold - throat).isCloseTo(up + bend / 2, within(0.01));
+    }
+
+    /** Folded down, each hole of the tail comes to lie on its partner: both sets are mirror images in a level line. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void theTailsHolesFoldOntoTheirPartners(SheathKind kind) {
+        Seam loop = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(kind)).seams().get(1);
+        List<Point> place = loop.layers().get(0).holes();
+        List<Point> tail = loop.layers().get(1).holes();
+        double level = place.get(0).y() + tail.get(0).y();
+
+        for (int i = 0; i < place.size(); i++) {
+            assertThat(tail.get(i).x()).isCloseTo(place.get(i).x(), within(1e-9));
+            assertThat(tail.get(i).y() + place.get(i).y()).isCloseTo(level, within(1e-9));
+        }
+    }
+
+    @Test
+    void theFoldIsAStraightLineBetweenHalvesThatAreAlike() {
+        Pattern pattern = PatternMaker.make(TestKnives.leaf(), SheathSpec.standard(SheathKind.FOLDED));
+        Piece body = pattern.pieces().get(0);
+        Polyline fold = body.marks().stream()
+                .filter(mark -> mark.kind() == Mark.Kind.FOLD && mark.label().contains("spine"))
+                .findFirst()
+                .orElseThrow()
+                .line();
+        Seam seam = pattern.seams().get(0);
+
+        assertThat(fold.points()).hasSize(2);
+        double x = fold.points().get(0).x();
+        assertThat(fold.points().get(1).x()).isEqualTo(x);
+        for (int i = 0; i < seam.holeCount(); i++) {
+            Point face = seam.layers().get(0).holes().get(i);
+            Point back = seam.layers().get(2).holes().get(i);
+            assertThat((face.x() + back.x()) / 2).isCloseTo(x, within(1e-9));
+            assertThat(face.y()).isCloseTo(back.y(), within(1e-9));
+        }
+    }
+
+    @Test
+    void aLeafIsToldOfWithAStrap() {
+        Pattern pattern = PatternMaker.make(TestKnives.leaf(), SheathSpec.standard(SheathKind.PANELS));
+
+        assertThat(pattern.drawCheck().binds()).isNotEmpty();
+        assertThat(pattern.advice()).anyMatch(text -> text.contains("On the edge side"));
+        assertThat(pattern.advice()).anyMatch(text -> text.contains("strap"));
+    }
+
+    @Test
+    void aThinWeltAndAThinMarginAreToldOf() {
+        SheathSpec thin = new SheathSpec(
+                SheathKind.PANELS, Hand.RIGHT, 2, OptionalInt.of(1), 3, 2, 0.8, 4, 0.5, 38, 4, 0, 4);
+        Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), thin);
+
+        assertThat(pattern.drawCheck().stitchesAreSafe()).isFalse();
+        assertThat(pattern.advice()).anyMatch(text -> text.contains("take more layers"));
+        assertThat(pattern.advice()).anyMatch(text -> text.contains("make the welt inner margin wider"));
+    }
+
+    /** A punched hole and a cut thread are for ever: the drain lies clear of the welt, and of the knife. */
+    @Test
+    void theDrainLiesInTheCavityPastTheTip() {
+        Knife knife = TestKnives.straight();
+        Pattern pattern = PatternMaker.make(knife, SheathSpec.standard(SheathKind.PANELS));
+        Hole drain = pattern.pieces().get(0).holes().stream()
+                .filter(hole -> hole.use() == Hole.Use.DRAIN)
+                .findFirst()
+                .orElseThrow();
+        Piece welt = pattern.pieces().get(2);
+        var hole = welt.outline().polygon().getFactory().createPoint(drain.centre().coordinate());
+
+        assertThat(welt.outline().polygon().distance(hole)).isGreaterThanOrEqualTo(2);
+        assertThat(-drain.centre().y() - 2).isGreaterThan(knife.landmarks().tip().x());
+    }
+
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void theMeasuredKnivesGetWholeSheaths(SheathKind kind) {
+        List<Knife> knives = TestKnives.measured();
+        assumeThat(knives).as("the shared photos are not at hand").isNotEmpty();
+
+        for (Knife knife : knives) {
+            Pattern pattern = PatternMaker.make(knife, SheathSpec.standard(kind));
+            assertThat(pattern.drawCheck().stitchesAreSafe()).isTrue();
+            for (Piece piece : pattern.pieces()) {
+                assertThat(piece.outline().polygon().isValid()).isTrue();
+                assertThat(sharpestInwardCornerDeg(piece.outline()))
+                        .as("%s of a sheath is fair to the eye", piece.name())
+                        .isLessThan(piece.name().equals("welt") ? 100 : 8);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource
+    void absurdChoicesAreNamed(SheathSpec spec, String choice) {
+        assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining(choice)
+                .hasMessageContaining("Change the");
+    }
+
+    static Stream<Arguments> absurdChoicesAreNamed() {
+        return Stream.of(
+                Arguments.of(spec(0, 3, 4, 0.8, 4, 0.5, 38, 4, 0, 4), "leather thickness"),
+                Arguments.of(spec(3, -3, 4, 0.8, 4, 0.5, 38, 4, 0, 4), "stitch margin"),
+                Arguments.of(spec(3, 90, 4, 0.8, 4, 0.5, 38, 4, 0, 4), "stitch margin"),
+                Arguments.of(spec(3, 3, 0, 0.8, 4, 0.5, 38, 4, 0, 4), "welt inner margin"),
+                Arguments.of(spec(3, 3, 4, 50, 4, 0.5, 38, 4, 0, 4), "ease"),
+                Arguments.of(spec(3, 3, 4, 0.8, 0, 0.5, 38, 4, 0, 4), "pitch"),
+                Arguments.of(spec(3, 3, 4, 0.8, Double.NaN, 0.5, 38, 4, 0, 4), "pitch"),
+                Arguments.of(spec(3, 3, 4, 0.8, 4, 1.5, 38, 4, 0, 4), "neutral factor"),
+                Arguments.of(spec(3, 3, 4, 0.8, 4, 0.5, -38, 4, 0, 4), "belt width"),
+                Arguments.of(spec(3, 3, 4, 0.8, 4, 0.5, 38, 40, 0, 4), "belt thickness"),
+                Arguments.of(spec(3, 3, 4, 0.8, 4, 0.5, 38, 4, 500, 4), "depth of the handle"),
+                Arguments.of(spec(3, 3, 4, 0.8, 4, 0.5, 38, 4, 0, 40), "drain hole"));
+    }
+
+    private static SheathSpec spec(
+            double leather, double margin, double inner, double ease, double pitch, double k, double beltWidth,
+            double beltThickness, double handleDepth, double drain) {
+        return new SheathSpec(
+                SheathKind.FOLDED, Hand.RIGHT, leather, OptionalInt.empty(), margin, inner, ease, pitch, k, beltWidth,
+                beltThickness, handleDepth, drain);
+    }
+
+    private static SheathSpec with(SheathKind kind, OptionalInt layers, double margin, double handleDepth) {
+        return new SheathSpec(
+                kind, Hand.RIGHT, 3, layers, margin, 4, 0.8, 4, 0.5, 38, 4, handleDepth, 4);
+    }
+
+    /** The hole of the first half of a row that is nearest to a station of the knife: pieces are laid tip down. */
+    private static int holeAt(Seam seam, double xMm) {
+        List<Point> welt = seam.layers().get(1).holes();
+        int best = 0;
+        for (int i = 0; i < welt.size() / 2; i++) {
+            if (Math.abs(-welt.get(i).y() - xMm) < Math.abs(-welt.get(best).y() - xMm)) {
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    private static double sharpestInwardCornerDeg(Polyline outline) {
+        double sharpest = 0;
+        List<Point> points = outline.points();
+        int n = points.size();
+        for (int i = 0; i < n; i++) {
+            Point in = points.get(i).minus(points.get((i + n - 1) % n));
+            Point out = points.get((i + 1) % n).minus(points.get(i));
+            sharpest = Math.max(sharpest, Math.toDegrees(-Math.atan2(in.cross(out), in.dot(out))));
+        }
+        return sharpest;
+    }
+}
