@@ -9,10 +9,15 @@ final class Choices {
     private Choices() {}
 
     static void check(Knife knife, SheathSpec spec) {
+        if (!knife.outline().sampled(1).polygon().isValid()) {
+            throw new Trouble(
+                    "The outline of the knife crosses itself.", "Move its points so that it runs round the knife once.");
+        }
         within("thickness of the blade at the spine", knife.spineThicknessMm(), 0.3, 15);
         within("thickness of the blade behind the edge", knife.edgeThicknessMm(), 0, knife.spineThicknessMm());
         within("thickness of the handle", knife.handleThicknessMm(), 0.3, 60);
         within("length of the blade", knife.bladeLengthMm(), 25, 600);
+        within("length of the handle", handleLength(knife), 10, 600);
         within("height of the blade at the heel", heightAtHeel(knife), 3, 150);
 
         within("leather thickness", spec.leatherThicknessMm(), 0.8, 8);
@@ -34,9 +39,13 @@ final class Choices {
         return knife.landmarks().spineStart().y() - knife.landmarks().heel().y();
     }
 
+    private static double handleLength(Knife knife) {
+        return knife.landmarks().heel().x() - knife.landmarks().butt().x();
+    }
+
     /** The hand must still find the end of the handle. */
     private static double longestHandleDepth(Knife knife) {
-        return 0.8 * (knife.landmarks().heel().x() - knife.landmarks().butt().x());
+        return 0.8 * handleLength(knife);
     }
 
     private static void within(String choice, double value, double least, double greatest) {

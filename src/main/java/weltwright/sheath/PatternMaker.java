@@ -46,7 +46,7 @@ public final class PatternMaker {
     }
 
     private static List<Size> sizes(SheathSpec spec, Planform form, BeltLoop loop, double weltMm) {
-        var outer = form.outer().extent();
+        var outer = form.extent();
         return List.of(
                 new Size("length of the sheath, throat to tip", outer.getWidth()),
                 new Size("length with the belt loop", outer.getWidth() + loop.heightMm() + spec.leatherThicknessMm()),

@@ -3,6 +3,7 @@ package weltwright.sheath;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import weltwright.fit.Cavity;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -43,6 +44,7 @@ final class Planform {
     private final Point drain;
     private final Region cavity;
     private final Polyline row;
+    private final Region outer;
     private final double sewnMm;
 
     /** @param weltMm thickness of all layers of the welt together */
@@ -54,8 +56,11 @@ final class Planform {
         double drainRadius = spec.drainHoleDiameterMm() / 2;
         drain = cavity.tip().plus(new Point(drainRadius > 0 ? drainRadius + TIP_TO_DRAIN_MM : 0, 0));
         this.cavity = fairCavity(cavity, drainRadius);
-        Polyline whole = rowToItsEnd();
-        row = whole.resampled(ROW_STEP_MM);
+        row = rowToItsEnd().resampled(ROW_STEP_MM);
+        outer = this.cavity
+                .grown(spec.weltInnerMarginMm() + spec.stitchMarginMm())
+                .within(Region.box(throatMm, -FAR_MM, FAR_MM, FAR_MM))
+                .withCornersRounded(spec.stitchMarginMm());
         sewnMm = folded() ? sewnLength() : row.lengthMm();
         if (sewnMm < 4 * spec.pitchMm()) {
             throw new Trouble(
@@ -105,20 +110,16 @@ final class Planform {
         return sewnMm;
     }
 
-    /** The sewn sheath's shape, without its belt loop: what all layers are trimmed to. */
-    Region outer() {
-        Region all = cavity.grown(spec.weltInnerMarginMm() + spec.stitchMarginMm());
-        return all.within(Region.box(throatMm, -FAR_MM, FAR_MM, folded() ? foldMm : FAR_MM))
-                .withCornersRounded(folded() ? 0 : spec.stitchMarginMm());
+    /** The sewn sheath's extent, without its belt loop. */
+    Envelope extent() {
+        Envelope extent = new Envelope(outer.extent());
+        return folded() ? extent.intersection(new Envelope(-FAR_MM, FAR_MM, -FAR_MM, foldMm)) : extent;
     }
 
     /** From the cavity to the outer edge; in a folded sheath it stops where the leather draws together to the fold. */
     Region welt() {
-        Region all = cavity.grown(spec.weltInnerMarginMm() + spec.stitchMarginMm());
-        return all.within(Region.box(throatMm, -FAR_MM, FAR_MM, FAR_MM))
-                .withCornersRounded(spec.stitchMarginMm())
-                .minus(cavity)
-                .within(Region.box(throatMm, -FAR_MM, FAR_MM, folded() ? weltEndMm() : FAR_MM));
+        Region band = outer.minus(cavity);
+        return folded() ? band.within(Region.box(throatMm, -FAR_MM, FAR_MM, weltEndMm())) : band;
     }
 
     private double weltEndMm() {

@@ -18,6 +18,8 @@ final class SheathDraft {
     private static final double FILLET_MM = 6;
 
     private static final double LEAST_FILLET_MM = 2;
+    /** A box of stitches of this width holds any belt knife. Common practice; no source. */
+    private static final double GOOD_BOX_MM = 14;
 
     private static final double FAR_MM = 200;
 
@@ -57,7 +59,11 @@ final class SheathDraft {
     }
 
     List<Piece> pieces() {
-        return form.folded() ? List.of(body(), welt()) : List.of(face(), back(), welt());
+        if (form.folded()) {
+            return List.of(body(), welt());
+        }
+        Region panel = trimmed(leather.row().points());
+        return List.of(face(panel), back(panel), welt());
     }
 
     List<Seam> seams() {
@@ -102,9 +108,9 @@ final class SheathDraft {
         holes.addAll(StitchRow.holes(acrossFold(stitches.on(row))));
         holes.addAll(loopHoles());
         List<Mark> marks = new ArrayList<>();
-        var extent = outline.extent();
+        double end = row.points().get(row.points().size() - 1).x() + spec.stitchMarginMm();
         marks.add(new Mark(
-                Polyline.open(List.of(new Point(throat, fold), new Point(extent.getMaxX(), fold))),
+                Polyline.open(List.of(new Point(throat, fold), new Point(end, fold))),
                 Mark.Kind.FOLD,
                 "fold round the spine"));
         for (Mark mark : stitches.marks(row, spec.stitchMarginMm())) {
@@ -122,16 +128,15 @@ final class SheathDraft {
         return back.lay(new Piece("body", 1, spec.leatherThicknessMm(), outline.boundary(), holes, marks));
     }
 
-    private Piece face() {
+    private Piece face(Region panel) {
         List<Point> row = leather.row().points();
         double inset = 1.5 * spec.stitchMarginMm();
         Region hollow = hollow(row.get(0).y() + inset, row.get(row.size() - 1).y() - inset);
-        return face.lay(panel("face", trimmed(row).minus(hollow), List.of(), List.of()));
+        return face.lay(panel("face", panel.minus(hollow), List.of(), List.of()));
     }
 
-    private Piece back() {
-        Region outline =
-                trimmed(leather.row().points()).union(loop.tail()).withNotchesFilled(FILLET_MM);
+    private Piece back(Region panel) {
+        Region outline = panel.union(loop.tail()).withNotchesFilled(FILLET_MM);
         return back.lay(panel("back", outline, loopHoles(), loop.marks()));
     }
 
@@ -198,8 +203,9 @@ final class SheathDraft {
             }
         }
         double room = cavity.tip().x() - cavity.stationMm(0);
-        // The foot of the tail stays clear of the fold.
-        double high = form.foldMm() - LEAST_FILLET_MM - spec.stitchMarginMm();
+        // The foot of the tail stays clear of the fold, farther where the knife is wide enough.
+        double toFold = form.foldMm() - spec.stitchMarginMm();
+        double high = toFold - Math.max(LEAST_FILLET_MM, Math.min(FILLET_MM, toFold - low - GOOD_BOX_MM));
         if (!form.folded()) {
             high = cavity.sweptSpine().points().stream()
                     .filter(p -> p.x() <= reach)
@@ -226,8 +232,9 @@ final class SheathDraft {
 
     /** The knife below the throat, from the throat along its edge, round the tip and back. */
     private Mark knifeMark() {
-        Polyline below = Region.of(knife.sections().outline())
-                .boundaryWithin(Region.box(form.throatMm(), -10 * FAR_MM, 10 * FAR_MM, 10 * FAR_MM));
+        // A hair below the throat, where a knife that ends square at its heel would lie along it.
+        Polyline below = Region.of(knife.outline().sampled(0.5))
+                .boundaryWithin(Region.box(throat + 0.1, -10 * FAR_MM, 10 * FAR_MM, 10 * FAR_MM));
         return new Mark(below.map(leather::flat), Mark.Kind.KNIFE, "knife");
     }
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -14,6 +16,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import weltwright.fit.TautStrip;
+import weltwright.geometry.Node;
+import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
@@ -107,6 +111,39 @@ class PatternTest {
         List<Point> back = seam.layers().get(2).holes();
 
         assertThat(back.get(i).distance(back.get(across))).isCloseTo(strip, within(0.5));
+    }
+
+    /** "Fitted": the flat body is wider than the folded sheath by more at the thick heel than at the thin tip. */
+    @Test
+    void theBodyGrowsMoreWhereTheBladeIsThicker() {
+        Seam seam = PatternMaker.make(TestKnives.straight(), SheathSpec.standard(SheathKind.FOLDED))
+                .seams()
+                .get(0);
+
+        assertThat(growth(seam, 5)).isGreaterThan(growth(seam, 60) + 0.1);
+        assertThat(growth(seam, 60)).isGreaterThan(growth(seam, 95) + 0.1);
+        // Never less than the bend alone: a quarter turn of the neutral fibre for each half.
+        assertThat(growth(seam, 95)).isGreaterThan(Math.PI / 2 * NEUTRAL);
+    }
+
+    /** By how much half the flat body is wider than from stitch to fold in the knife's plane, where the fold is at 10.8. */
+    private static double growth(Seam seam, double xMm) {
+        int i = holeAt(seam, xMm);
+        double flat = seam.layers().get(0).holes().get(i).distance(seam.layers().get(2).holes().get(i)) / 2;
+        // A right-handed welt is laid with the edge's side to positive x.
+        return flat - (10 + 0.8 + seam.layers().get(1).holes().get(i).x());
+    }
+
+    @Test
+    void anOutlineThatCrossesItselfIsRefused() {
+        Knife drop = TestKnives.dropPoint();
+        List<Node> nodes = new ArrayList<>(drop.outline().nodes());
+        Collections.swap(nodes, 5, 9);
+        Knife crossed = new Knife(new Outline(nodes), drop.landmarks(), 3, 0.3, 18);
+
+        assertThatThrownBy(() -> PatternMaker.make(crossed, SheathSpec.standard(SheathKind.PANELS)))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("crosses itself");
     }
 
     /** Worked by hand: belt 38 × 4 mm, 6 mm of play, leather 3 mm with K 0.5, first stitches two margins down. */
