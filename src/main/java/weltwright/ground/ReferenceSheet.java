@@ -39,6 +39,9 @@ public enum ReferenceSheet {
     /** Cells along the side of a marker: 5 of code, and 1 of black border at either end. */
     public static final int MARKER_CELLS = 7;
 
+    /** Nominal length of the bar that is printed in each direction for the user to measure. */
+    public static final double BAR_MM = 100;
+
     private final String pageName;
     private final double pageWidthMm;
     private final double pageHeightMm;
