@@ -19,6 +19,9 @@ final class Lettering {
     /** Height of a capital over the size of the letters. From the font's OS/2 table: 1409 of 2048 units. */
     static final double CAPITAL = 1409.0 / 2048;
 
+    /** How far a letter such as g reaches below the base line, over the size of the letters; the same table: 434. */
+    static final double DESCENT = 434.0 / 2048;
+
     /** From one line to the next over the size of the letters. */
     static final double LINE = 1.25;
 

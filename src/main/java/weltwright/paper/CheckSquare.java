@@ -1,0 +1,113 @@
+package weltwright.paper;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import weltwright.geometry.Point;
+import weltwright.measure.PrintScale;
+
+/**
+ * The square to measure in the corner of each page, and in it, where it takes no room from the pieces, what page this
+ * is: the job, the number, the pieces, and for a part of a large piece which part, with a map of all.
+ */
+final class CheckSquare {
+    private static final double SIZE_MM = 2.6;
+    private static final double LARGE_MM = 3.4;
+    private static final double INSET_MM = 2;
+    private static final double CELL_MM = 6;
+    private static final Pen LINE = Pen.unbroken(0.2, Color.BLACK);
+    private static final Pen MAP = Pen.unbroken(0.12, Color.BLACK);
+    private static final Color HERE = new Color(0xD0D0D0);
+
+    private final Ink ink;
+    private final Lettering lettering;
+    private final Point corner;
+    /** The upper edge of the next line of words. */
+    private double y;
+
+    CheckSquare(Ink ink, Lettering lettering, PageFrame frame) {
+        this.ink = ink;
+        this.lettering = lettering;
+        this.corner = frame.squareCorner();
+        this.y = corner.y() + PageFrame.SQUARE_MM - INSET_MM;
+    }
+
+    void draw(PlannedPage page, int number, int of, Heading heading, PrintScale scale) throws IOException {
+        ink.rectangle(LINE, corner, corner.plus(new Point(PageFrame.SQUARE_MM, PageFrame.SQUARE_MM)));
+        write("50 mm each way", LARGE_MM, 1);
+        write("Print at 100 % (actual size), then measure this square.", SIZE_MM, 2);
+        if (!scale.equals(PrintScale.TRUE)) {
+            write(
+                    String.format(
+                            Locale.ROOT,
+                            "Corrected for a printer that prints %.2f %% across and %.2f %% up.",
+                            100 * scale.x(),
+                            100 * scale.y()),
+                    SIZE_MM,
+                    2);
+        }
+        y -= 1;
+        write(heading.line(), SIZE_MM, 2);
+        write("Page %d of %d".formatted(number, of), SIZE_MM, 1);
+        List<String> pieces = new ArrayList<>();
+        page.pieces().forEach(laid -> pieces.add(named(laid.drawing())));
+        if (!pieces.isEmpty()) {
+            write(String.join(", ", pieces), SIZE_MM, page.share().isPresent() ? 1 : 4);
+        }
+        if (page.share().isPresent()) {
+            PlannedPage.Share share = page.share().get();
+            write(named(share.drawing()) + ": page " + share.tile().spot().name(), LARGE_MM, 1);
+            drawMap(share.tile());
+        }
+    }
+
+    private static String named(PieceDrawing drawing) {
+        return drawing.piece().name() + " (cut " + drawing.piece().count() + ")";
+    }
+
+    private void write(String text, double size, int mostLines) throws IOException {
+        double width = PageFrame.SQUARE_MM - 2 * INSET_MM;
+        List<String> lines = lettering.wrap(text, width, size);
+        for (int i = 0; i < Math.min(mostLines, lines.size()); i++) {
+            boolean leftOut = i == mostLines - 1 && lines.size() > mostLines;
+            String line = leftOut ? lettering.cut(lines.get(i) + " " + lines.get(i + 1), width, size) : lines.get(i);
+            ink.write(
+                    line,
+                    new Point(corner.x() + INSET_MM, y - size * Lettering.CAPITAL),
+                    0,
+                    size,
+                    Color.BLACK);
+            y -= size * Lettering.LINE;
+        }
+    }
+
+    /** All parts side by side, this one grey; beside them, what joins where. */
+    private void drawMap(Tile tile) throws IOException {
+        double room = Math.min(y - corner.y() - INSET_MM, PageFrame.SQUARE_MM - 2 * INSET_MM);
+        double cell = Math.min(CELL_MM, room / Math.max(tile.rows(), tile.columns()));
+        Point upperLeft = new Point(corner.x() + INSET_MM, y - 0.5);
+        for (Tile.Spot spot : tile.all()) {
+            Point lowerLeft = upperLeft.plus(new Point(spot.column() * cell, -(spot.row() + 1) * cell));
+            Point upperRight = lowerLeft.plus(new Point(cell, cell));
+            if (spot.equals(tile.spot())) {
+                ink.fill(HERE, List.of(Ink.box(lowerLeft, upperRight)));
+            }
+            ink.rectangle(MAP, lowerLeft, upperRight);
+            double size = cell * 0.42;
+            Point name = lowerLeft
+                    .towards(upperRight, 0.5)
+                    .minus(new Point(lettering.widthMm(spot.name(), size) / 2, size * Lettering.CAPITAL / 2));
+            ink.write(spot.name(), name, 0, size, Color.BLACK);
+        }
+        double left = upperLeft.x() + tile.columns() * cell + 2;
+        double leading = SIZE_MM * Lettering.LINE;
+        double base = upperLeft.y() - SIZE_MM * Lettering.CAPITAL;
+        for (Tile.Side side : tile.joins()) {
+            String words = "%s: %s".formatted(side.words(), tile.spot().neighbour(side).name());
+            ink.write(words, new Point(left, base), 0, SIZE_MM, Color.BLACK);
+            base -= leading;
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package weltwright.paper;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.List;
+import org.locationtech.jts.geom.Polygon;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+
+/**
+ * A few lines of words in a box that may be turned.
+ *
+ * @param lines printable, from the top
+ * @param sizeMm of the letters
+ * @param centre of the box
+ * @param angleRad from the x axis to the direction of reading, counter-clockwise
+ * @param widthMm of the box: that of the longest line
+ */
+record Label(List<String> lines, double sizeMm, Point centre, double angleRad, double widthMm) {
+
+    static Label of(Lettering lettering, List<String> lines, double sizeMm, Point centre, double angleRad) {
+        List<String> printable = lines.stream().map(lettering::printable).toList();
+        double width =
+                printable.stream().mapToDouble(line -> lettering.widthMm(line, sizeMm)).max().orElse(0);
+        return new Label(printable, sizeMm, centre, angleRad, width);
+    }
+
+    double heightMm() {
+        return sizeMm * (Lettering.CAPITAL + Lettering.DESCENT + Lettering.LINE * (lines.size() - 1));
+    }
+
+    Polygon box() {
+        Placement turned = new Placement(angleRad, centre);
+        Point half = new Point(widthMm / 2, heightMm() / 2);
+        return Ink.box(half.times(-1), half).map(turned::apply).polygon();
+    }
+
+    /** The same where a sheet of pieces puts it: kept on the same spot, and turned on so that it is not upside down. */
+    Label placed(Placement placement) {
+        return new Label(
+                lines, sizeMm, placement.apply(centre), readable(angleRad + placement.angleRad()), widthMm);
+    }
+
+    /** A direction or its opposite, whichever reads from the left or from below: from -45° exclusive to 135°. */
+    static double readable(double angleRad) {
+        double turn = Math.floor((angleRad + Math.PI / 4 - 1e-9) / Math.PI);
+        return angleRad - turn * Math.PI;
+    }
+
+    void draw(Ink ink, Lettering lettering) throws IOException {
+        Placement turned = new Placement(angleRad, centre);
+        double base = heightMm() / 2 - sizeMm * Lettering.CAPITAL;
+        for (int i = 0; i < lines.size(); i++) {
+            double width = lettering.widthMm(lines.get(i), sizeMm);
+            Point from = turned.apply(new Point(-width / 2, base - i * sizeMm * Lettering.LINE));
+            ink.write(lines.get(i), from, angleRad, sizeMm, Color.BLACK);
+        }
+    }
+}

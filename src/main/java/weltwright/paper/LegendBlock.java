@@ -1,0 +1,81 @@
+package weltwright.paper;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.List;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.sheath.Mark;
+
+/**
+ * What the lines mean: a sample of each and its meaning.
+ *
+ * @param styles those that the pattern uses
+ * @param widthMm of the whole
+ */
+record LegendBlock(List<LineStyle> styles, double widthMm) implements Block {
+    private static final double TITLE_MM = 3.6;
+    private static final double SIZE_MM = 2.7;
+    private static final double ROW_MM = 5;
+    private static final double SAMPLE_MM = 24;
+    private static final double GAP_MM = 3;
+
+    static LegendBlock of(Lettering lettering, List<LineStyle> styles) {
+        double words = styles.stream()
+                .mapToDouble(style -> lettering.widthMm(style.meaning(), SIZE_MM))
+                .max()
+                .orElse(0);
+        return new LegendBlock(styles, SAMPLE_MM + GAP_MM + words);
+    }
+
+    @Override
+    public double heightMm() {
+        return TITLE_MM * Lettering.LINE * 1.2 + styles.size() * ROW_MM;
+    }
+
+    @Override
+    public void draw(Ink ink, Lettering lettering, Point upperLeft) throws IOException {
+        Point title = upperLeft.minus(new Point(0, TITLE_MM * Lettering.CAPITAL));
+        ink.write("What the lines mean", title, 0, TITLE_MM, Color.BLACK);
+        double y = upperLeft.y() - TITLE_MM * Lettering.LINE * 1.2 - ROW_MM / 2;
+        for (LineStyle style : styles) {
+            sample(ink, style, new Point(upperLeft.x(), y));
+            Point words = new Point(upperLeft.x() + SAMPLE_MM + GAP_MM, y - SIZE_MM * Lettering.CAPITAL / 2);
+            ink.write(style.meaning(), words, 0, SIZE_MM, Color.BLACK);
+            y -= ROW_MM;
+        }
+    }
+
+    private static void sample(Ink ink, LineStyle style, Point left) throws IOException {
+        Point right = left.plus(new Point(SAMPLE_MM, 0));
+        Point middle = left.towards(right, 0.5);
+        switch (style) {
+            case HOLE -> {
+                ink.circle(style.pen(), middle, 1.5);
+                ink.dot(Color.BLACK, middle, 0.15);
+            }
+            case STITCH_ROW -> {
+                ink.draw(style.pen(), left, right);
+                for (double at = 0.1; at < 1; at += 0.2) {
+                    ink.circle(LineStyle.HOLE.pen(), left.towards(right, at), 0.6);
+                    ink.dot(Color.BLACK, left.towards(right, at), 0.12);
+                }
+            }
+            case NOTCH, STITCH_END -> {
+                Point half = new Point(0, 1.6);
+                ink.draw(style.pen(), middle.minus(half), middle.plus(half));
+                // Its line at the edge or in the row: what tells the two strokes apart is what they stand on.
+                Pen stoodOn = (style == LineStyle.NOTCH ? LineStyle.CUT : LineStyle.STITCH_ROW).pen();
+                Point base = style == LineStyle.NOTCH ? new Point(0, -1.6) : new Point(0, 0);
+                ink.draw(stoodOn, left.plus(base), right.plus(base));
+            }
+            case GRAIN -> {
+                Mark arrow = new Mark(Polyline.open(List.of(left, right)), Mark.Kind.GRAIN, "");
+                for (Polyline stroke : PieceDrawing.strokes(arrow)) {
+                    ink.draw(style.pen(), stroke);
+                }
+            }
+            default -> ink.draw(style.pen(), left, right);
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package weltwright.paper;
+
+import java.awt.Color;
+import java.util.Locale;
+import weltwright.sheath.Mark;
+
+/**
+ * The kinds of line on a pattern, told apart by their dashes and width so that a black and white printer loses nothing.
+ */
+enum LineStyle {
+    CUT("cut here", Pen.unbroken(0.35, Color.BLACK)),
+    FOLD("fold here", Pen.dashed(0.3, Color.BLACK, 8.0, 1.5, 1.0, 1.5)),
+    STITCH_ROW("stitch row; holes as circles", Pen.unbroken(0.12, Color.GRAY)),
+    STITCH_END("stitching begins or ends here", Pen.unbroken(0.6, Color.BLACK)),
+    NOTCH("notch: meets the one on the other piece", Pen.unbroken(0.6, Color.BLACK)),
+    GRAIN("direction of least stretch", Pen.unbroken(0.25, Color.BLACK)),
+    KNIFE("the knife under the leather", Pen.dashed(0.2, Color.GRAY, 1.0, 1.5)),
+    PLACE("another piece is glued on here", Pen.dashed(0.3, Color.BLACK, 3.0, 1.5)),
+    HOLE("hole", Pen.unbroken(0.15, Color.BLACK));
+
+    private final String meaning;
+    private final Pen pen;
+
+    LineStyle(String meaning, Pen pen) {
+        this.meaning = meaning;
+        this.pen = pen;
+    }
+
+    /** In a maker's words. */
+    String meaning() {
+        return meaning;
+    }
+
+    Pen pen() {
+        return pen;
+    }
+
+    /** Its class in an SVG. */
+    String cssClass() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static LineStyle of(Mark.Kind kind) {
+        return switch (kind) {
+            case FOLD -> FOLD;
+            case STITCH_ROW -> STITCH_ROW;
+            case STITCH_END -> STITCH_END;
+            case NOTCH -> NOTCH;
+            case GRAIN -> GRAIN;
+            case KNIFE -> KNIFE;
+            case PLACE -> PLACE;
+        };
+    }
+
+}

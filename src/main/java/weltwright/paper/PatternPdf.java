@@ -1,0 +1,160 @@
+package weltwright.paper;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.locationtech.jts.geom.Envelope;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.measure.PrintScale;
+import weltwright.sheath.Hole;
+import weltwright.sheath.Pattern;
+import weltwright.sheath.Piece;
+
+/**
+ * A pattern as a PDF, true to size. Each page carries a square of 50 mm to check, bars in millimetres and inches along
+ * two margins, the job, and its number; the job's notes, the meaning of the lines and the cautions are printed once, where
+ * there is room.
+ *
+ * <p>For a printer that does not print true, measure a print's square, and say by {@link PrintScale} what 1 mm came out
+ * as: the next print is then true on that printer.
+ */
+public final class PatternPdf {
+    /** Widths that words may be set in, in mm; the narrow one leaves pages tidier, the others fit where it does not. */
+    private static final List<Double> COLUMNS_MM = List.of(75.0, 110.0, 55.0, 150.0);
+
+    private static final List<String> CAUTIONS = List.of(
+            "Tape the blade's edge and point while you fit the knife and trace round it.",
+            "Cut and punch on a board, away from your hand. Keep fingers off the line of the knife.",
+            "Use glue, dye and finish with the window open; wear a mask when you sand leather edges.",
+            "Test how the knife is held, upside down and shaken, over a soft surface. Never carry a knife in a sheath that"
+                    + " you have not tested.",
+            "The law on carrying knives where you are comes first.");
+
+    private PatternPdf() {}
+
+    /** Writes the PDF. Throws {@link weltwright.trouble.Trouble} where the file cannot be written. */
+    public static void write(Pattern pattern, Heading heading, PaperSize paper, PrintScale scale, Path file) {
+        TruePdf.write(bytes(pattern, heading, paper, scale), file);
+    }
+
+    /** The pattern for a printer, at actual size. */
+    public static PrintPages pages(Pattern pattern, Heading heading, PaperSize paper, PrintScale scale) {
+        return new PrintPages(bytes(pattern, heading, paper, scale));
+    }
+
+    private static byte[] bytes(Pattern pattern, Heading heading, PaperSize paper, PrintScale scale) {
+        return TruePdf.bytes(heading.title(), (document, lettering) -> {
+            List<PieceDrawing> pieces =
+                    pattern.pieces().stream().map(piece -> PieceDrawing.of(piece, lettering)).toList();
+            List<PlannedPage> pages = plan(paper, scale, pieces, blocks(pattern, heading, lettering));
+            for (int i = 0; i < pages.size(); i++) {
+                draw(document, lettering, pages.get(i), i + 1, pages.size(), heading, scale);
+            }
+        });
+    }
+
+    private static List<PlannedPage> plan(
+            PaperSize paper, PrintScale scale, List<PieceDrawing> pieces, List<List<? extends Block>> blocks) {
+        return switch (paper) {
+            case A4 -> PagePlan.of(PageFrame.of(210, 297, scale), pieces, blocks);
+            case LETTER -> PagePlan.of(PageFrame.of(215.9, 279.4, scale), pieces, blocks);
+            case ONE_LARGE_PAGE -> onOnePage(scale, pieces, blocks);
+        };
+    }
+
+    /** From A3 on, each size of ISO 216 as long as two of the one before are wide. */
+    private static List<PlannedPage> onOnePage(
+            PrintScale scale, List<PieceDrawing> pieces, List<List<? extends Block>> blocks) {
+        List<PlannedPage> pages = List.of();
+        for (PageFrame size : List.of(
+                PageFrame.of(297, 420, scale),
+                PageFrame.of(420, 594, scale),
+                PageFrame.of(594, 841, scale),
+                PageFrame.of(841, 1189, scale))) {
+            pages = PagePlan.of(size, pieces, blocks);
+            if (pages.size() == 1) {
+                return pages;
+            }
+        }
+        return pages;
+    }
+
+    private static List<List<? extends Block>> blocks(Pattern pattern, Heading heading, Lettering lettering) {
+        List<String> job = new ArrayList<>();
+        job.add(heading.line());
+        for (Piece piece : pattern.pieces()) {
+            job.add("%s: cut %d from leather of %s mm."
+                    .formatted(piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
+        }
+        job.addAll(pattern.advice());
+        if (!heading.notes().isBlank()) {
+            job.add("Notes: " + heading.notes());
+        }
+        return List.of(
+                List.of(LegendBlock.of(lettering, styles(pattern))),
+                columns(lettering, "This sheath", job),
+                columns(lettering, "Take care", CAUTIONS));
+    }
+
+    private static List<TextBlock> columns(Lettering lettering, String title, List<String> paragraphs) {
+        return COLUMNS_MM.stream()
+                .map(width -> TextBlock.of(lettering, title, paragraphs, width))
+                .toList();
+    }
+
+    private static List<LineStyle> styles(Pattern pattern) {
+        Set<LineStyle> used = EnumSet.of(LineStyle.CUT);
+        for (Piece piece : pattern.pieces()) {
+            piece.marks().forEach(mark -> used.add(LineStyle.of(mark.kind())));
+            if (piece.holes().stream().anyMatch(hole -> hole.use() != Hole.Use.STITCH)) {
+                used.add(LineStyle.HOLE);
+            }
+        }
+        return List.copyOf(used);
+    }
+
+    private static void draw(
+            PDDocument document,
+            Lettering lettering,
+            PlannedPage page,
+            int number,
+            int of,
+            Heading heading,
+            PrintScale scale)
+            throws IOException {
+        PageFrame frame = page.frame();
+        try (Ink ink = Ink.onNewPage(document, lettering, frame.widthMm(), frame.heightMm(), scale)) {
+            new CheckSquare(ink, lettering, frame).draw(page, number, of, heading, scale);
+            new Rulers(ink, lettering).draw(frame);
+            for (PlannedPage.Laid laid : page.pieces()) {
+                laid.drawing().draw(ink, laid.placement());
+                for (Label label : laid.drawing().labels()) {
+                    label.placed(laid.placement()).draw(ink, lettering);
+                }
+            }
+            if (page.share().isPresent()) {
+                draw(ink, lettering, page.share().get());
+            }
+            for (PlannedPage.LaidBlock laid : page.blocks()) {
+                laid.block().draw(ink, lettering, laid.upperLeft());
+            }
+        }
+    }
+
+    private static void draw(Ink ink, Lettering lettering, PlannedPage.Share share) throws IOException {
+        Envelope window = share.window();
+        Placement placement = share.placement();
+        ink.clip(new Point(window.getMinX(), window.getMinY()), new Point(window.getMaxX(), window.getMaxY()));
+        share.drawing().draw(ink, placement);
+        for (Label label : share.drawing().labels()) {
+            label.placed(placement).draw(ink, lettering);
+        }
+        RegisterMarks.draw(ink, window, share.tile());
+        ink.unclip();
+    }
+}

@@ -1,0 +1,96 @@
+package weltwright.paper;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.sheath.Hole;
+import weltwright.sheath.Mark;
+import weltwright.sheath.Piece;
+
+/**
+ * A piece with its words, ready to be laid on a page.
+ *
+ * @param piece what is drawn
+ * @param labels the words on it, in its frame
+ * @param footprint the area that it needs on the paper, in its frame: it, its marks and its words, and some air
+ */
+record PieceDrawing(Piece piece, List<Label> labels, Geometry footprint) {
+    private static final double AIR_MM = 2;
+    private static final double HEAD_MM = 4;
+
+    static PieceDrawing of(Piece piece, Lettering lettering) {
+        List<Polyline> drawn = new ArrayList<>(List.of(piece.outline()));
+        piece.marks().forEach(mark -> drawn.addAll(strokes(mark)));
+        piece.holes().forEach(hole -> drawn.add(square(hole)));
+
+        LabelSpots spots = new LabelSpots(lettering, piece.outline().polygon(), drawn);
+        List<Label> labels = new ArrayList<>(List.of(spots.name(List.of(
+                capital(piece.name()),
+                "cut %d · leather %s mm".formatted(piece.count(), millimetres(piece.thicknessMm()))))));
+        for (Mark mark : piece.marks()) {
+            if (!mark.label().isBlank()) {
+                labels.add(spots.along(mark.line(), mark.label()));
+            }
+        }
+        return new PieceDrawing(piece, List.copyOf(labels), footprint(piece, drawn, labels));
+    }
+
+    /** The lines that a mark is drawn with: itself, and the head of an arrow. */
+    static List<Polyline> strokes(Mark mark) {
+        if (mark.kind() != Mark.Kind.GRAIN) {
+            return List.of(mark.line());
+        }
+        List<Point> points = mark.line().points();
+        Point tip = points.get(points.size() - 1);
+        Point back = points.get(points.size() - 2).minus(tip).unit().times(HEAD_MM);
+        Polyline head = Polyline.open(List.of(
+                tip.plus(new Placement(0.4, tip).rotate(back)), tip, tip.plus(new Placement(-0.4, tip).rotate(back))));
+        return List.of(mark.line(), head);
+    }
+
+    /** Draws the piece where {@code placement} puts its frame on the page. */
+    void draw(Ink ink, Placement placement) throws IOException {
+        for (Mark mark : piece.marks()) {
+            for (Polyline stroke : strokes(mark)) {
+                ink.draw(LineStyle.of(mark.kind()).pen(), stroke.map(placement::apply));
+            }
+        }
+        ink.draw(LineStyle.CUT.pen(), piece.outline().map(placement::apply));
+        for (Hole hole : piece.holes()) {
+            Point centre = placement.apply(hole.centre());
+            ink.circle(LineStyle.HOLE.pen(), centre, hole.diameterMm() / 2);
+            ink.dot(Color.BLACK, centre, Math.min(0.15, hole.diameterMm() / 6));
+        }
+    }
+
+    private static Geometry footprint(Piece piece, List<Polyline> drawn, List<Label> labels) {
+        List<Geometry> parts = new ArrayList<>(List.of(piece.outline().polygon().buffer(AIR_MM)));
+        drawn.forEach(line -> parts.add(line.lineString().buffer(AIR_MM)));
+        labels.forEach(label -> parts.add(label.box().buffer(AIR_MM)));
+        // Packing tries thousands of places; a tenth of the air is well spent on fewer corners.
+        return TopologyPreservingSimplifier.simplify(UnaryUnionOp.union(parts), AIR_MM / 10);
+    }
+
+    private static Polyline square(Hole hole) {
+        Point half = new Point(hole.diameterMm() / 2, hole.diameterMm() / 2);
+        return Ink.box(hole.centre().minus(half), hole.centre().plus(half));
+    }
+
+    private static String capital(String name) {
+        return name.isEmpty() ? name : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    }
+
+    static String millimetres(double mm) {
+        return String.format(Locale.ROOT, "%.1f", mm);
+    }
+}

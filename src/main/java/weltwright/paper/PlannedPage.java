@@ -1,0 +1,67 @@
+package weltwright.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+
+/** What goes where on one page; filled while the pages are planned, and only read after. */
+final class PlannedPage {
+    private final PageFrame frame;
+    private final List<Laid> pieces = new ArrayList<>();
+    private final List<LaidBlock> blocks = new ArrayList<>();
+    private Share share;
+    private Geometry free;
+
+    PlannedPage(PageFrame frame) {
+        this.frame = frame;
+        this.free = frame.free();
+    }
+
+    /** A whole piece on the page. */
+    record Laid(PieceDrawing drawing, Placement placement) {}
+
+    record LaidBlock(Block block, Point upperLeft) {}
+
+    /** A part of a piece, shown in a rectangle of the page. */
+    record Share(PieceDrawing drawing, Placement placement, Envelope window, Tile tile) {}
+
+    void lay(PieceDrawing drawing, Placement placement, Geometry covered) {
+        pieces.add(new Laid(drawing, placement));
+        free = free.difference(covered);
+    }
+
+    void lay(Block block, Point upperLeft, Geometry covered) {
+        blocks.add(new LaidBlock(block, upperLeft));
+        free = free.difference(covered);
+    }
+
+    void show(Share part, Geometry covered) {
+        share = part;
+        free = free.difference(covered);
+    }
+
+    PageFrame frame() {
+        return frame;
+    }
+
+    List<Laid> pieces() {
+        return pieces;
+    }
+
+    List<LaidBlock> blocks() {
+        return blocks;
+    }
+
+    Optional<Share> share() {
+        return Optional.ofNullable(share);
+    }
+
+    /** Where nothing is yet. */
+    Geometry free() {
+        return free;
+    }
+}

@@ -1,0 +1,50 @@
+package weltwright.paper;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import weltwright.geometry.Point;
+
+/**
+ * Marks in the overlap of two pages: laid over each other they coincide, and the piece is whole. A cross in a circle
+ * near either end of the overlap, and a broken line down its middle to cut along.
+ */
+final class RegisterMarks {
+    private static final double RADIUS_MM = 2.5;
+    private static final double ARM_MM = 4;
+    private static final Pen PEN = Pen.unbroken(0.15, Color.BLACK);
+    private static final Pen SEAM = Pen.dashed(0.1, Color.GRAY, 0.5, 1.5);
+
+    private RegisterMarks() {}
+
+    /** The part of a window that its neighbour on this side shows too. */
+    static Envelope strip(Envelope window, Tile.Side side) {
+        double overlap = PagePlan.OVERLAP_MM;
+        return switch (side) {
+            case LEFT -> new Envelope(
+                    window.getMinX(), window.getMinX() + overlap, window.getMinY(), window.getMaxY());
+            case RIGHT -> new Envelope(
+                    window.getMaxX() - overlap, window.getMaxX(), window.getMinY(), window.getMaxY());
+            case LOWER -> new Envelope(
+                    window.getMinX(), window.getMaxX(), window.getMinY(), window.getMinY() + overlap);
+            case UPPER -> new Envelope(
+                    window.getMinX(), window.getMaxX(), window.getMaxY() - overlap, window.getMaxY());
+        };
+    }
+
+    static void draw(Ink ink, Envelope window, Tile tile) throws IOException {
+        for (Tile.Side side : tile.joins()) {
+            Envelope strip = strip(window, side);
+            boolean upright = strip.getHeight() > strip.getWidth();
+            Point centre = Point.of(strip.centre());
+            Point half = upright ? new Point(0, strip.getHeight() / 2) : new Point(strip.getWidth() / 2, 0);
+            ink.draw(SEAM, centre.minus(half), centre.plus(half));
+            for (Point at : List.of(centre.minus(half.times(0.7)), centre.plus(half.times(0.7)))) {
+                ink.circle(PEN, at, RADIUS_MM);
+                ink.draw(PEN, at.minus(new Point(ARM_MM, 0)), at.plus(new Point(ARM_MM, 0)));
+                ink.draw(PEN, at.minus(new Point(0, ARM_MM)), at.plus(new Point(0, ARM_MM)));
+            }
+        }
+    }
+}
