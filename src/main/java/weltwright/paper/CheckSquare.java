@@ -37,12 +37,12 @@ final class CheckSquare {
     void draw(PlannedPage page, int number, int of, Heading heading, PrintScale scale) throws IOException {
         ink.rectangle(LINE, corner, corner.plus(new Point(PageFrame.SQUARE_MM, PageFrame.SQUARE_MM)));
         write("50 mm each way", LARGE_MM, 1);
-        write("Print at 100 % (actual size), then measure this square.", SIZE_MM, 2);
+        write("Print at 100\u00a0% (actual size), then measure this square.", SIZE_MM, 2);
         if (!scale.equals(PrintScale.TRUE)) {
             write(
                     String.format(
                             Locale.ROOT,
-                            "Corrected for a printer that prints %.2f %% across and %.2f %% up.",
+                            "Corrected for a printer that prints %.2f\u00a0%% across and %.2f\u00a0%% up.",
                             100 * scale.x(),
                             100 * scale.y()),
                     SIZE_MM,
@@ -58,13 +58,14 @@ final class CheckSquare {
         }
         if (page.share().isPresent()) {
             PlannedPage.Share share = page.share().get();
+            y -= 1;
             write(named(share.drawing()) + ": page " + share.tile().spot().name(), LARGE_MM, 1);
             drawMap(share.tile());
         }
     }
 
     private static String named(PieceDrawing drawing) {
-        return drawing.piece().name() + " (cut " + drawing.piece().count() + ")";
+        return drawing.piece().name() + " (cut\u00a0" + drawing.piece().count() + ")";
     }
 
     private void write(String text, double size, int mostLines) throws IOException {

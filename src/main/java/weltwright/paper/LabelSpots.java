@@ -25,7 +25,7 @@ import weltwright.geometry.Polyline;
  */
 final class LabelSpots {
     private static final GeometryFactory JTS = new GeometryFactory();
-    private static final double CLEAR_MM = 0.6;
+    private static final double CLEAR_MM = 0.8;
     private static final double[] NAME_SIZES_MM = {4.5, 3.6, 2.9, 2.4};
     private static final double MARK_SIZE_MM = 2.4;
     private static final double NAME_STEP_MM = 2;

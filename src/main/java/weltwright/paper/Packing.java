@@ -60,6 +60,13 @@ final class Packing {
         return Optional.empty();
     }
 
+    /** The shape where a placement puts it. */
+    static Geometry moved(Geometry shape, Placement place) {
+        return AffineTransformation.rotationInstance(place.angleRad())
+                .translate(place.shift().x(), place.shift().y())
+                .transform(shape);
+    }
+
     private static void shift(Geometry geometry, Point by) {
         geometry.apply((Coordinate c) -> {
             c.x += by.x();

@@ -4,6 +4,8 @@ import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.geometry.Point;
 import weltwright.measure.PrintScale;
 
@@ -57,7 +59,7 @@ record PageFrame(double widthMm, double heightMm, Envelope printable) {
                 new Envelope(printable.getMinX(), x + BAR_LENGTH_MM, printable.getMinY(), y + AIR_MM),
                 new Envelope(printable.getMinX(), x + AIR_MM, printable.getMinY(), y + BAR_LENGTH_MM),
                 new Envelope(x, x + SQUARE_MM + AIR_MM, y, y + SQUARE_MM + AIR_MM))) {
-            free = free.difference(JTS.toGeometry(used));
+            free = OverlayNGRobust.overlay(free, JTS.toGeometry(used), OverlayNG.DIFFERENCE);
         }
         return free;
     }

@@ -27,6 +27,13 @@ public final class PatternPdf {
     /** Widths that words may be set in, in mm; the narrow one leaves pages tidier, the others fit where it does not. */
     private static final List<Double> COLUMNS_MM = List.of(75.0, 110.0, 55.0, 150.0);
 
+    private static final List<String> PRINTING = List.of(
+            "Print at 100\u00a0%, actual size: not \"fit to page\". Then measure the square on each page. If it is not"
+                    + " 50.0\u00a0mm both ways, tell the program what it measures, and print again.",
+            "A piece that is larger than a page runs over several. Cut one page along the dotted line, lay it over the"
+                    + " other, cross on cross, and stick them together. The map in the square tells which page goes"
+                    + " where.");
+
     private static final List<String> CAUTIONS = List.of(
             "Tape the blade's edge and point while you fit the knife and trace round it.",
             "Cut and punch on a board, away from your hand. Keep fingers off the line of the knife.",
@@ -98,6 +105,7 @@ public final class PatternPdf {
         return List.of(
                 List.of(LegendBlock.of(lettering, styles(pattern))),
                 columns(lettering, "This sheath", job),
+                columns(lettering, "Before you cut", PRINTING),
                 columns(lettering, "Take care", CAUTIONS));
     }
 
@@ -151,8 +159,8 @@ public final class PatternPdf {
         Placement placement = share.placement();
         ink.clip(new Point(window.getMinX(), window.getMinY()), new Point(window.getMaxX(), window.getMaxY()));
         share.drawing().draw(ink, placement);
-        for (Label label : share.drawing().labels()) {
-            label.placed(placement).draw(ink, lettering);
+        for (Label label : share.labels()) {
+            label.draw(ink, lettering);
         }
         RegisterMarks.draw(ink, window, share.tile());
         ink.unclip();

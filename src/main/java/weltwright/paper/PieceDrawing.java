@@ -5,10 +5,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
@@ -45,6 +43,14 @@ record PieceDrawing(Piece piece, List<Label> labels, Geometry footprint) {
         return new PieceDrawing(piece, List.copyOf(labels), footprint(piece, drawn, labels));
     }
 
+    /** All that is drawn of the piece but its words, as lines, in its frame. */
+    Geometry lines() {
+        List<Geometry> lines = new ArrayList<>(List.of(piece.outline().lineString()));
+        piece.marks().forEach(mark -> strokes(mark).forEach(stroke -> lines.add(stroke.lineString())));
+        piece.holes().forEach(hole -> lines.add(square(hole).lineString()));
+        return lines.get(0).getFactory().buildGeometry(lines);
+    }
+
     /** The lines that a mark is drawn with: itself, and the head of an arrow. */
     static List<Polyline> strokes(Mark mark) {
         if (mark.kind() != Mark.Kind.GRAIN) {
@@ -78,7 +84,7 @@ record PieceDrawing(Piece piece, List<Label> labels, Geometry footprint) {
         drawn.forEach(line -> parts.add(line.lineString().buffer(AIR_MM)));
         labels.forEach(label -> parts.add(label.box().buffer(AIR_MM)));
         // Packing tries thousands of places; a tenth of the air is well spent on fewer corners.
-        return TopologyPreservingSimplifier.simplify(UnaryUnionOp.union(parts), AIR_MM / 10);
+        return TopologyPreservingSimplifier.simplify(OverlayNGRobust.union(parts), AIR_MM / 10);
     }
 
     private static Polyline square(Hole hole) {

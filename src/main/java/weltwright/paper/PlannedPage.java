@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 
@@ -26,22 +28,30 @@ final class PlannedPage {
 
     record LaidBlock(Block block, Point upperLeft) {}
 
-    /** A part of a piece, shown in a rectangle of the page. */
-    record Share(PieceDrawing drawing, Placement placement, Envelope window, Tile tile) {}
+    /**
+     * A part of a piece, shown in a rectangle of the page.
+     *
+     * @param labels those of the piece's words that go on this page, in its frame
+     */
+    record Share(PieceDrawing drawing, List<Label> labels, Placement placement, Envelope window, Tile tile) {}
 
     void lay(PieceDrawing drawing, Placement placement, Geometry covered) {
         pieces.add(new Laid(drawing, placement));
-        free = free.difference(covered);
+        take(covered);
     }
 
     void lay(Block block, Point upperLeft, Geometry covered) {
         blocks.add(new LaidBlock(block, upperLeft));
-        free = free.difference(covered);
+        take(covered);
     }
 
     void show(Share part, Geometry covered) {
         share = part;
-        free = free.difference(covered);
+        take(covered);
+    }
+
+    private void take(Geometry covered) {
+        free = OverlayNGRobust.overlay(free, covered, OverlayNG.DIFFERENCE);
     }
 
     PageFrame frame() {

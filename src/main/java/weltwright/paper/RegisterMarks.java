@@ -20,7 +20,7 @@ final class RegisterMarks {
 
     /** The part of a window that its neighbour on this side shows too. */
     static Envelope strip(Envelope window, Tile.Side side) {
-        double overlap = PagePlan.OVERLAP_MM;
+        double overlap = TileGrid.OVERLAP_MM;
         return switch (side) {
             case LEFT -> new Envelope(
                     window.getMinX(), window.getMinX() + overlap, window.getMinY(), window.getMaxY());
