@@ -1,7 +1,10 @@
 package weltwright.paper;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -28,12 +31,13 @@ final class LabelSpots {
     private static final double CLEAR_MM = 0.8;
     private static final double[] NAME_SIZES_MM = {4.5, 3.6, 2.9, 2.4};
     private static final double MARK_SIZE_MM = 2.4;
-    private static final double NAME_STEP_MM = 2;
+    private static final double STEP_MM = 2;
+    /** Level and upright first; all of them read from the left or from below. */
+    private static final double[] NAME_DIRECTIONS = {0, 90, 45, -44, 15, 30, 60, 75, -15, -30};
 
     private final Lettering lettering;
     private final Polygon piece;
     private final PreparedGeometry inside;
-    private final List<LineString> lines;
     private final IndexedFacetDistance distance;
     private final STRtree index = new STRtree();
     private final List<Polygon> taken = new ArrayList<>();
@@ -42,14 +46,13 @@ final class LabelSpots {
         this.lettering = lettering;
         this.piece = piece;
         this.inside = PreparedGeometryFactory.prepare(piece);
-        this.lines = drawn.stream().map(Polyline::lineString).toList();
+        List<LineString> lines = drawn.stream().map(Polyline::lineString).toList();
         this.distance = new IndexedFacetDistance(JTS.createMultiLineString(lines.toArray(new LineString[0])));
         // Segment by segment: a long row of stitches must not be looked at whole for each place tried.
         for (LineString line : lines) {
             for (int i = 0; i + 1 < line.getNumPoints(); i++) {
                 LineString segment = JTS.createLineString(
-                        new org.locationtech.jts.geom.Coordinate[] {line.getCoordinateN(i), line.getCoordinateN(i + 1)
-                        });
+                        new Coordinate[] {line.getCoordinateN(i), line.getCoordinateN(i + 1)});
                 index.insert(segment.getEnvelopeInternal(), segment);
             }
         }
@@ -58,11 +61,12 @@ final class LabelSpots {
     /** The name of the piece: on several lines, or on one where that alone finds room. */
     Label name(List<String> words) {
         List<String> oneLine = List.of(String.join(" · ", words));
+        List<Spot> spots = spotsInside();
         for (double size : NAME_SIZES_MM) {
             for (List<String> text : List.of(words, oneLine)) {
-                Label best = roomiest(text, size);
-                if (best != null) {
-                    return take(best);
+                Optional<Label> best = roomiest(text, size, spots);
+                if (best.isPresent()) {
+                    return take(best.get());
                 }
             }
         }
@@ -96,31 +100,43 @@ final class LabelSpots {
         return take(beside(text));
     }
 
-    private Label roomiest(List<String> text, double size) {
-        Envelope box = piece.getEnvelopeInternal();
-        Label best = null;
-        double most = 0;
-        for (double angle : new double[] {0, Math.PI / 2, Math.PI / 4, -Math.PI / 4 + 1e-6, Math.PI / 12, Math.PI / 6,
-            Math.PI / 3, -Math.PI / 12, -Math.PI / 6, 5 * Math.PI / 12}) {
-            for (double x = box.getMinX(); x <= box.getMaxX(); x += NAME_STEP_MM) {
-                for (double y = box.getMinY(); y <= box.getMaxY(); y += NAME_STEP_MM) {
-                    Point at = new Point(x, y);
-                    double room = distance.distance(JTS.createPoint(at.coordinate()));
-                    if (room <= most) {
-                        continue;
-                    }
-                    Label trial = Label.of(lettering, text, size, at, angle);
-                    if (room > trial.heightMm() / 2 && isInside(trial) && isFree(trial)) {
-                        best = trial;
-                        most = room;
-                    }
+    /** The free place inside the piece that is farthest from every line, in the first direction that has one. */
+    private Optional<Label> roomiest(List<String> text, double sizeMm, List<Spot> spots) {
+        for (double degrees : NAME_DIRECTIONS) {
+            for (Spot spot : spots) {
+                Label trial = Label.of(lettering, text, sizeMm, spot.at(), Math.toRadians(degrees));
+                if (spot.roomMm() < trial.heightMm() / 2) {
+                    break;
+                }
+                if (isFree(trial) && isInside(trial)) {
+                    return Optional.of(trial);
                 }
             }
-            if (best != null) {
-                return best;
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * A place to try.
+     *
+     * @param roomMm how far it is from the nearest line
+     */
+    private record Spot(Point at, double roomMm) {}
+
+    /** A grid of places inside the piece, those with most room first. */
+    private List<Spot> spotsInside() {
+        List<Spot> spots = new ArrayList<>();
+        Envelope box = piece.getEnvelopeInternal();
+        for (double x = box.getMinX(); x <= box.getMaxX(); x += STEP_MM) {
+            for (double y = box.getMinY(); y <= box.getMaxY(); y += STEP_MM) {
+                org.locationtech.jts.geom.Point at = JTS.createPoint(new Coordinate(x, y));
+                if (inside.covers(at)) {
+                    spots.add(new Spot(new Point(x, y), distance.distance(at)));
+                }
             }
         }
-        return null;
+        spots.sort(Comparator.comparingDouble(Spot::roomMm).reversed());
+        return spots;
     }
 
     /** Outside, level, as near to the piece as can be: above it, or further up until nothing is in the way. */
@@ -130,8 +146,8 @@ final class LabelSpots {
         Label best = null;
         double least = Double.POSITIVE_INFINITY;
         double reach = trial.heightMm() * 2;
-        for (double x = box.getMinX(); x <= box.getMaxX(); x += NAME_STEP_MM) {
-            for (double y = box.getMinY() - reach; y <= box.getMaxY() + reach; y += NAME_STEP_MM / 2) {
+        for (double x = box.getMinX(); x <= box.getMaxX(); x += STEP_MM) {
+            for (double y = box.getMinY() - reach; y <= box.getMaxY() + reach; y += STEP_MM / 2) {
                 Label there = Label.of(lettering, text, MARK_SIZE_MM, new Point(x, y), 0);
                 if (isOutside(there) && isFree(there)) {
                     double far = there.box().distance(piece);

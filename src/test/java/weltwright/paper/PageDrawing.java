@@ -16,12 +16,19 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.locationtech.jts.geom.Envelope;
 import weltwright.geometry.Point;
+import weltwright.measure.PrintScale;
 
 /**
  * What the path operators of one page of a PDF say, in mm of the page from its lower left corner. Independent of what
  * drew it.
  */
 final class PageDrawing extends PDFGraphicsStreamEngine {
+    /** A point is 1/72 in. */
+    private static final double MM_PER_POINT = 25.4 / 72;
+
+    private final double widthMm;
+    private final double heightMm;
+    private final AffineTransform onPaper;
     private final List<Line> strokes = new ArrayList<>();
     private final List<Line> fills = new ArrayList<>();
     private GeneralPath path = new GeneralPath();
@@ -29,10 +36,16 @@ final class PageDrawing extends PDFGraphicsStreamEngine {
     private Envelope clip;
     private final List<Envelope> clips = new ArrayList<>();
 
-    private PageDrawing(PDPage page) {
+    private PageDrawing(PDPage page, PrintScale printer) {
         super(page);
-        clip = new Envelope(
-                0, page.getMediaBox().getWidth() * 25.4 / 72, 0, page.getMediaBox().getHeight() * 25.4 / 72);
+        widthMm = page.getMediaBox().getWidth() * MM_PER_POINT;
+        heightMm = page.getMediaBox().getHeight() * MM_PER_POINT;
+        clip = new Envelope(0, widthMm, 0, heightMm);
+        onPaper = new AffineTransform();
+        onPaper.translate(widthMm / 2, heightMm / 2);
+        onPaper.scale(printer.x(), printer.y());
+        onPaper.translate(-widthMm / 2, -heightMm / 2);
+        onPaper.scale(MM_PER_POINT, MM_PER_POINT);
     }
 
     /**
@@ -45,37 +58,48 @@ final class PageDrawing extends PDFGraphicsStreamEngine {
      * @param clip the rectangle outside which it does not show
      */
     record Line(List<Point> points, boolean curved, double widthMm, int dashes, Envelope clip) {
-        Box box() {
+        Envelope box() {
             Envelope box = new Envelope();
             points.forEach(p -> box.expandToInclude(p.coordinate()));
-            return new Box(box);
+            return box;
         }
 
-        boolean shows() {
-            return clip.intersects(box().envelope());
-        }
-    }
-
-    record Box(Envelope envelope) {
-        double getWidth() {
-            return envelope.getWidth();
+        Point centre() {
+            return Point.of(box().centre());
         }
 
-        double getHeight() {
-            return envelope.getHeight();
-        }
-
-        org.locationtech.jts.geom.Coordinate centre() {
-            return envelope.centre();
+        /** Whether it is a circle of this diameter. */
+        boolean isCircle(double diameterMm) {
+            return curved
+                    && Math.abs(box().getWidth() - diameterMm) < 0.01
+                    && Math.abs(box().getHeight() - diameterMm) < 0.01;
         }
     }
 
+    /** A page as its file has it: what a true printer prints. */
     static PageDrawing read(Path pdf, int page) throws IOException {
+        return readAll(pdf, PrintScale.TRUE).get(page);
+    }
+
+    /** All pages as they come out of a printer that scales from the middle of the page. */
+    static List<PageDrawing> readAll(Path pdf, PrintScale printer) throws IOException {
+        List<PageDrawing> drawings = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
-            PageDrawing drawing = new PageDrawing(document.getPage(page));
-            drawing.processPage(document.getPage(page));
-            return drawing;
+            for (PDPage page : document.getPages()) {
+                PageDrawing drawing = new PageDrawing(page, printer);
+                drawing.processPage(page);
+                drawings.add(drawing);
+            }
         }
+        return drawings;
+    }
+
+    double widthMm() {
+        return widthMm;
+    }
+
+    double heightMm() {
+        return heightMm;
     }
 
     List<Line> strokes() {
@@ -145,7 +169,7 @@ final class PageDrawing extends PDFGraphicsStreamEngine {
     @Override
     public void endPath() {
         if (pendingClip != null) {
-            var bounds = pendingClip.createTransformedShape(MM).getBounds2D();
+            var bounds = pendingClip.createTransformedShape(onPaper).getBounds2D();
             clip = clip.intersection(
                     new Envelope(bounds.getMinX(), bounds.getMaxX(), bounds.getMinY(), bounds.getMaxY()));
             pendingClip = null;
@@ -155,7 +179,7 @@ final class PageDrawing extends PDFGraphicsStreamEngine {
 
     @Override
     public void strokePath() {
-        double width = getGraphicsState().getLineWidth() * 25.4 / 72;
+        double width = getGraphicsState().getLineWidth() * MM_PER_POINT;
         collect(strokes, width, getGraphicsState().getLineDashPattern().getDashArray().length);
     }
 
@@ -174,13 +198,11 @@ final class PageDrawing extends PDFGraphicsStreamEngine {
         throw new IllegalStateException("no page of ours has a shading");
     }
 
-    private static final AffineTransform MM = AffineTransform.getScaleInstance(25.4 / 72, 25.4 / 72);
-
     private void collect(List<Line> lines, double widthMm, int dashes) {
         double[] c = new double[6];
         List<Point> points = new ArrayList<>();
         boolean curved = false;
-        for (PathIterator i = path.getPathIterator(MM); !i.isDone(); i.next()) {
+        for (PathIterator i = path.getPathIterator(onPaper); !i.isDone(); i.next()) {
             switch (i.currentSegment(c)) {
                 case PathIterator.SEG_MOVETO -> {
                     if (points.size() > 1) {

@@ -34,7 +34,6 @@ final class SamplePatterns {
     /** An upright leaf of a piece with a stitch row along its right side. */
     static Piece body(String name, double width, double height) {
         List<Point> outline = new ArrayList<>();
-        outline.add(new Point(0, height * 0.25));
         for (int i = 0; i <= 30; i++) {
             double t = Math.PI + Math.PI * i / 30;
             outline.add(new Point(width / 2 + width / 2 * Math.cos(t), height * 0.25 * (1 + Math.sin(t))));
@@ -71,7 +70,7 @@ final class SamplePatterns {
                                 new Point(width * 0.55, height * 0.78))),
                         Mark.Kind.KNIFE,
                         ""));
-        return new Piece(name, 1, 3.2, Polyline.closed(outline).map(p -> p), holes, marks);
+        return new Piece(name, 1, 3.2, Polyline.closed(outline), holes, marks);
     }
 
     /** A quarter of a ring, too narrow for much lettering. */
