@@ -28,9 +28,14 @@ import weltwright.geometry.Polyline;
  */
 final class LabelSpots {
     private static final GeometryFactory JTS = new GeometryFactory();
-    private static final double CLEAR_MM = 0.8;
-    private static final double[] NAME_SIZES_MM = {4.5, 3.6, 2.9, 2.4};
+    /** Between words and lines, over the size of the letters. */
+    private static final double CLEAR = 0.33;
+
+    private static final double[] NAME_SIZES_MM = {4.5, 3.6, 2.9, 2.4, 2.1};
     private static final double MARK_SIZE_MM = 2.4;
+    /** Between a mark's line and its label; and where along the line it may stand: in the middle if it can. */
+    private static final double[] MARK_DISTANCES_MM = {0.9, 1.5, 2.5, 4, 6};
+    private static final double[] MARK_FRACTIONS = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1};
     private static final double STEP_MM = 2;
     /** Level and upright first; all of them read from the left or from below. */
     private static final double[] NAME_DIRECTIONS = {0, 90, 45, -44, 15, 30, 60, 75, -15, -30};
@@ -70,34 +75,52 @@ final class LabelSpots {
                 }
             }
         }
-        return take(beside(oneLine));
+        return take(beside(oneLine, piece));
     }
 
-    /** The label of a mark. */
+    /** The label of a mark: inside the piece where there is room, on one line or on two, else outside. */
     Label along(Polyline line, String words) {
-        List<String> text = List.of(words);
-        double length = line.lengthMm();
-        double[] fractions = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1};
+        List<List<String>> texts = List.of(List.of(words), halved(words));
         for (boolean within : new boolean[] {true, false}) {
-            for (double off = 0.9; off < 25; off *= 1.6) {
-                for (double fraction : fractions) {
-                    Point at = line.at(fraction * length);
-                    Point ahead = line.at(Math.min(length, fraction * length + 1));
-                    Point behind = line.at(Math.max(0, fraction * length - 1));
-                    Point along = ahead.minus(behind).unit();
-                    for (double side : new double[] {1, -1}) {
-                        double angle = Label.readable(Math.atan2(along.y(), along.x()));
-                        Label trial = Label.of(lettering, text, MARK_SIZE_MM, at, angle);
-                        Point centre = at.plus(along.left().times(side * (off + trial.heightMm() / 2)));
-                        Label moved = Label.of(lettering, text, MARK_SIZE_MM, centre, angle);
-                        if (within == isInside(moved) && isFree(moved)) {
-                            return take(moved);
-                        }
+            for (List<String> text : texts) {
+                Optional<Label> found = along(line, text, within);
+                if (found.isPresent()) {
+                    return take(found.get());
+                }
+            }
+        }
+        return take(beside(texts.get(0), line.lineString()));
+    }
+
+    private Optional<Label> along(Polyline line, List<String> text, boolean within) {
+        double length = line.lengthMm();
+        for (double off : MARK_DISTANCES_MM) {
+            for (double fraction : MARK_FRACTIONS) {
+                Point at = line.at(fraction * length);
+                Point ahead = line.at(Math.min(length, fraction * length + 1));
+                Point behind = line.at(Math.max(0, fraction * length - 1));
+                Point along = ahead.minus(behind).unit();
+                double angle = Label.readable(Math.atan2(along.y(), along.x()));
+                double half = Label.of(lettering, text, MARK_SIZE_MM, at, angle).heightMm() / 2;
+                for (double side : new double[] {1, -1}) {
+                    Point centre = at.plus(along.left().times(side * (off + half)));
+                    Label label = Label.of(lettering, text, MARK_SIZE_MM, centre, angle);
+                    if (within == isInside(label) && isFree(label)) {
+                        return Optional.of(label);
                     }
                 }
             }
         }
-        return take(beside(text));
+        return Optional.empty();
+    }
+
+    /** Two lines as nearly alike in length as the words allow; one word stays one line. */
+    private static List<String> halved(String words) {
+        int middle = words.length() / 2;
+        int before = words.lastIndexOf(' ', middle);
+        int after = words.indexOf(' ', middle);
+        int at = before < 0 || after >= 0 && after - middle < middle - before ? after : before;
+        return at < 0 ? List.of(words) : List.of(words.substring(0, at), words.substring(at + 1));
     }
 
     /** The free place inside the piece that is farthest from every line, in the first direction that has one. */
@@ -139,28 +162,30 @@ final class LabelSpots {
         return spots;
     }
 
-    /** Outside, level, as near to the piece as can be: above it, or further up until nothing is in the way. */
-    private Label beside(List<String> text) {
-        Envelope box = piece.getEnvelopeInternal();
+    /** Outside the piece, level, as near as can be to what it belongs to. */
+    private Label beside(List<String> text, Geometry near) {
         Label trial = Label.of(lettering, text, MARK_SIZE_MM, new Point(0, 0), 0);
-        Label best = null;
-        double least = Double.POSITIVE_INFINITY;
-        double reach = trial.heightMm() * 2;
-        for (double x = box.getMinX(); x <= box.getMaxX(); x += STEP_MM) {
-            for (double y = box.getMinY() - reach; y <= box.getMaxY() + reach; y += STEP_MM / 2) {
+        Envelope reach = piece.getEnvelopeInternal();
+        reach.expandBy(trial.widthMm(), 2 * trial.heightMm());
+        // Level with the far corner, beyond everything drawn: there is always room there.
+        Label best = Label.of(
+                lettering,
+                text,
+                MARK_SIZE_MM,
+                new Point(reach.getMaxX() + trial.widthMm(), reach.getMaxY() + trial.heightMm()),
+                0);
+        double least = best.box().distance(near);
+        for (double x = reach.getMinX(); x <= reach.getMaxX(); x += STEP_MM) {
+            for (double y = reach.getMinY(); y <= reach.getMaxY(); y += STEP_MM / 2) {
                 Label there = Label.of(lettering, text, MARK_SIZE_MM, new Point(x, y), 0);
-                if (isOutside(there) && isFree(there)) {
-                    double far = there.box().distance(piece);
-                    if (far < least) {
-                        best = there;
-                        least = far;
-                    }
+                double far = there.box().distance(near);
+                if (far < least && isFree(there) && isOutside(there)) {
+                    best = there;
+                    least = far;
                 }
             }
         }
-        return best != null
-                ? best
-                : Label.of(lettering, text, MARK_SIZE_MM, new Point(box.centre().x, box.getMaxY() + reach), 0);
+        return best;
     }
 
     private Label take(Label label) {
@@ -178,13 +203,14 @@ final class LabelSpots {
 
     private boolean isFree(Label label) {
         Polygon box = label.box();
+        double clear = CLEAR * label.sizeMm();
         Envelope near = new Envelope(box.getEnvelopeInternal());
-        near.expandBy(CLEAR_MM);
+        near.expandBy(clear);
         for (Object segment : index.query(near)) {
-            if (((Geometry) segment).isWithinDistance(box, CLEAR_MM)) {
+            if (((Geometry) segment).isWithinDistance(box, clear)) {
                 return false;
             }
         }
-        return taken.stream().noneMatch(other -> other.isWithinDistance(box, CLEAR_MM));
+        return taken.stream().noneMatch(other -> other.isWithinDistance(box, clear));
     }
 }
