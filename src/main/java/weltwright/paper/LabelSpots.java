@@ -75,7 +75,7 @@ final class LabelSpots {
                 }
             }
         }
-        return take(beside(oneLine, piece));
+        return take(beside(words, piece));
     }
 
     /** The label of a mark: inside the piece where there is room, on one line or on two, else outside. */
@@ -162,7 +162,7 @@ final class LabelSpots {
         return spots;
     }
 
-    /** Outside the piece, level, as near as can be to what it belongs to. */
+    /** Outside the piece, level, as near as can be to what it belongs to, and to the middle of it rather than an end. */
     private Label beside(List<String> text, Geometry near) {
         Label trial = Label.of(lettering, text, MARK_SIZE_MM, new Point(0, 0), 0);
         Envelope reach = piece.getEnvelopeInternal();
@@ -174,11 +174,12 @@ final class LabelSpots {
                 MARK_SIZE_MM,
                 new Point(reach.getMaxX() + trial.widthMm(), reach.getMaxY() + trial.heightMm()),
                 0);
-        double least = best.box().distance(near);
+        Point middle = Point.of(near.getEnvelopeInternal().centre());
+        double least = Double.POSITIVE_INFINITY;
         for (double x = reach.getMinX(); x <= reach.getMaxX(); x += STEP_MM) {
             for (double y = reach.getMinY(); y <= reach.getMaxY(); y += STEP_MM / 2) {
                 Label there = Label.of(lettering, text, MARK_SIZE_MM, new Point(x, y), 0);
-                double far = there.box().distance(near);
+                double far = there.box().distance(near) + there.centre().distance(middle) / 20;
                 if (far < least && isFree(there) && isOutside(there)) {
                     best = there;
                     least = far;

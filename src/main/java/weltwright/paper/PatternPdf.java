@@ -24,9 +24,6 @@ import weltwright.sheath.Piece;
  * as: the next print is then true on that printer.
  */
 public final class PatternPdf {
-    /** Widths that words may be set in, in mm; the narrow one leaves pages tidier, the others fit where it does not. */
-    private static final List<Double> COLUMNS_MM = List.of(75.0, 110.0, 55.0, 150.0);
-
     private static final List<String> PRINTING = List.of(
             "Print at 100\u00a0%, actual size: not \"fit to page\". Then measure the square on each page. If it is not"
                     + " 50.0\u00a0mm both ways, tell the program what it measures, and print again.",
@@ -102,17 +99,12 @@ public final class PatternPdf {
         if (!heading.notes().isBlank()) {
             job.add("Notes: " + heading.notes());
         }
-        return List.of(
-                List.of(LegendBlock.of(lettering, styles(pattern))),
-                columns(lettering, "This sheath", job),
-                columns(lettering, "Before you cut", PRINTING),
-                columns(lettering, "Take care", CAUTIONS));
-    }
-
-    private static List<TextBlock> columns(Lettering lettering, String title, List<String> paragraphs) {
-        return COLUMNS_MM.stream()
-                .map(width -> TextBlock.of(lettering, title, paragraphs, width))
-                .toList();
+        List<List<? extends Block>> blocks = new ArrayList<>();
+        blocks.add(List.of(LegendBlock.of(lettering, styles(pattern))));
+        blocks.addAll(TextBlock.columns(lettering, "This sheath", job));
+        blocks.addAll(TextBlock.columns(lettering, "Before you cut", PRINTING));
+        blocks.addAll(TextBlock.columns(lettering, "Take care", CAUTIONS));
+        return blocks;
     }
 
     private static List<LineStyle> styles(Pattern pattern) {

@@ -2,7 +2,9 @@ package weltwright.paper;
 
 import java.awt.Color;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import weltwright.geometry.Point;
 
@@ -16,6 +18,42 @@ import weltwright.geometry.Point;
 record TextBlock(String title, List<String> lines, double widthMm) implements Block {
     private static final double TITLE_MM = 3.6;
     private static final double SIZE_MM = 2.7;
+    /** Widths to be set in: the first leaves pages tidiest, the others fit where it does not. */
+    private static final List<Double> COLUMNS_MM = List.of(75.0, 110.0, 55.0, 150.0);
+    /** So that the first of these widths fits on any page, whatever was written. */
+    private static final double HIGHEST_MM = 150;
+
+    /** The words as one block or, where they are many, several; each in the shapes that it may take, best first. */
+    static List<List<TextBlock>> columns(Lettering lettering, String title, List<String> paragraphs) {
+        List<List<TextBlock>> blocks = new ArrayList<>();
+        List<String> some = new ArrayList<>();
+        Deque<String> rest = new ArrayDeque<>(paragraphs);
+        while (!rest.isEmpty()) {
+            String next = rest.pop();
+            some.add(next);
+            if (of(lettering, title, some, COLUMNS_MM.get(0)).heightMm() <= HIGHEST_MM) {
+                continue;
+            }
+            some.remove(some.size() - 1);
+            if (some.isEmpty()) {
+                int middle = next.offsetByCodePoints(0, next.codePointCount(0, next.length()) / 2);
+                int space = next.indexOf(' ', middle);
+                int end = space < 0 ? middle : space;
+                rest.push(next.substring(end));
+                rest.push(next.substring(0, end));
+            } else {
+                rest.push(next);
+                blocks.add(shapes(lettering, title, some));
+                some.clear();
+            }
+        }
+        blocks.add(shapes(lettering, title, some));
+        return blocks;
+    }
+
+    private static List<TextBlock> shapes(Lettering lettering, String title, List<String> paragraphs) {
+        return COLUMNS_MM.stream().map(width -> of(lettering, title, paragraphs, width)).toList();
+    }
 
     static TextBlock of(Lettering lettering, String title, List<String> paragraphs, double widthMm) {
         List<String> lines = new ArrayList<>();

@@ -8,8 +8,11 @@ import java.awt.print.PageFormat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -287,6 +290,26 @@ class PatternPdfTest {
                 .contains("body (cut 1): page A2")
                 .contains("body (cut 1): page B1")
                 .contains("body (cut 1): page B2");
+    }
+
+    /** People paste whole letters into a field for notes. */
+    @Test
+    void longNotesAndNamesArePrintedOverAsManyPagesAsTheyTake() throws IOException {
+        String notes = IntStream.range(0, 3000).mapToObj(i -> "word" + i).collect(Collectors.joining(" "));
+        Heading heading = new Heading(
+                "A name that is long ".repeat(20), "x".repeat(500), LocalDate.of(2024, 3, 9), notes);
+        Path file = folder.resolve("long.pdf");
+        PatternPdf.write(SamplePatterns.small(), heading, PaperSize.LETTER, new PrintScale(0.9, 0.9), file);
+        assertThat(String.join(" ", words(file))).contains("word0 ").contains("word1500 ").contains("word2999");
+    }
+
+    /** Letters that the typeface lacks must not stop the print: here Chinese and a picture, and a control character. */
+    @Test
+    void namesInAnyScriptArePrintedAsFarAsTheTypefaceGoes() throws IOException {
+        Heading heading = new Heading("Łukasz Žižka Ωμέγα Юрий 李", "\uD83D\uDD2A\u0007", LocalDate.of(2024, 3, 9), "a\tb\n\nc");
+        Path file = folder.resolve("scripts.pdf");
+        PatternPdf.write(SamplePatterns.small(), heading, PaperSize.A4, PrintScale.TRUE, file);
+        assertThat(words(file).get(0)).contains("Łukasz Žižka Ωμέγα Юрий ?");
     }
 
     @ParameterizedTest
