@@ -175,11 +175,16 @@ final class LabelSpots {
                 new Point(reach.getMaxX() + trial.widthMm(), reach.getMaxY() + trial.heightMm()),
                 0);
         Point middle = Point.of(near.getEnvelopeInternal().centre());
+        IndexedFacetDistance toNear = new IndexedFacetDistance(near);
         double least = Double.POSITIVE_INFINITY;
         for (double x = reach.getMinX(); x <= reach.getMaxX(); x += STEP_MM) {
             for (double y = reach.getMinY(); y <= reach.getMaxY(); y += STEP_MM / 2) {
                 Label there = Label.of(lettering, text, MARK_SIZE_MM, new Point(x, y), 0);
-                double far = there.box().distance(near) + there.centre().distance(middle) / 20;
+                double aside = there.centre().distance(middle) / 20;
+                if (aside >= least) {
+                    continue;
+                }
+                double far = aside + toNear.distance(there.box());
                 if (far < least && isFree(there) && isOutside(there)) {
                     best = there;
                     least = far;
