@@ -162,7 +162,7 @@ final class LabelSpots {
         return spots;
     }
 
-    /** Outside the piece, level, as near as can be to what it belongs to, and to the middle of it rather than an end. */
+    /** Outside the piece, level, as near as can be to what it belongs to, and rather to its middle than to an end. */
     private Label beside(List<String> text, Geometry near) {
         Label trial = Label.of(lettering, text, MARK_SIZE_MM, new Point(0, 0), 0);
         Envelope reach = piece.getEnvelopeInternal();

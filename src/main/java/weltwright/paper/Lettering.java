@@ -11,7 +11,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
  * The one typeface of everything that is printed, embedded in the document so that it looks the same on every printer:
- * Liberation Sans, which PDFBox carries with it. It has the Latin, Greek and Cyrillic letters that names are written in.
+ * Liberation Sans, which PDFBox carries with it. It has the Latin, Greek and Cyrillic letters that names are made of.
  */
 final class Lettering {
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";

@@ -51,5 +51,4 @@ enum LineStyle {
             case PLACE -> PLACE;
         };
     }
-
 }

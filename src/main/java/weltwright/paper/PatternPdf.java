@@ -17,8 +17,8 @@ import weltwright.sheath.Piece;
 
 /**
  * A pattern as a PDF, true to size. Each page carries a square of 50 mm to check, bars in millimetres and inches along
- * two margins, the job, and its number; the job's notes, the meaning of the lines and the cautions are printed once, where
- * there is room.
+ * two margins, the job, and its number; the job's notes, the meaning of the lines and the cautions are printed once,
+ * where there is room.
  *
  * <p>For a printer that does not print true, measure a print's square, and say by {@link PrintScale} what 1 mm came out
  * as: the next print is then true on that printer.
@@ -35,8 +35,8 @@ public final class PatternPdf {
             "Tape the blade's edge and point while you fit the knife and trace round it.",
             "Cut and punch on a board, away from your hand. Keep fingers off the line of the knife.",
             "Use glue, dye and finish with the window open; wear a mask when you sand leather edges.",
-            "Test how the knife is held, upside down and shaken, over a soft surface. Never carry a knife in a sheath that"
-                    + " you have not tested.",
+            "Test how the knife is held, upside down and shaken, over a soft surface. Never carry a knife in a sheath"
+                    + " that you have not tested.",
             "The law on carrying knives where you are comes first.");
 
     private PatternPdf() {}

@@ -22,12 +22,13 @@ import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
 
 /**
- * A pattern as an SVG for a cutter: its user unit is the millimetre, and the pieces stand one below the other, each once,
- * as they are seen from the grain side.
+ * A pattern as an SVG for a cutter: its user unit is the millimetre, and the pieces stand one below the other, each
+ * once, as they are seen from the grain side.
  *
  * <p>Each piece is a group of class {@code piece} with its name, count and thickness as its title; in it one group for
- * each kind of line: {@code cut}, {@code hole-stitch} and the like, {@code fold}, {@code stitch-row} and so on. What goes
- * through the leather is black (outlines) or red (holes); what is only drawn is blue, for machines that go by colour.
+ * each kind of line: {@code cut}, {@code hole-stitch} and the like, {@code fold}, {@code stitch-row} and so on. What
+ * goes through the leather is black (outlines) or red (holes); what is only drawn is blue, for machines that go by
+ * colour.
  */
 public final class PatternSvg {
     private static final String SVG = "http://www.w3.org/2000/svg";
@@ -92,7 +93,9 @@ public final class PatternSvg {
                         .formatted(piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
 
         Map<LineStyle, List<Mark>> marks = new EnumMap<>(LineStyle.class);
-        piece.marks().forEach(mark -> marks.computeIfAbsent(LineStyle.of(mark.kind()), k -> new ArrayList<>()).add(mark));
+        for (Mark mark : piece.marks()) {
+            marks.computeIfAbsent(LineStyle.of(mark.kind()), style -> new ArrayList<>()).add(mark);
+        }
         for (Map.Entry<LineStyle, List<Mark>> kind : marks.entrySet()) {
             startGroup(xml, kind.getKey().cssClass(), "#0000ff");
             for (Mark mark : kind.getValue()) {
@@ -104,7 +107,9 @@ public final class PatternSvg {
         }
 
         Map<Hole.Use, List<Hole>> holes = new TreeMap<>();
-        piece.holes().forEach(hole -> holes.computeIfAbsent(hole.use(), k -> new ArrayList<>()).add(hole));
+        for (Hole hole : piece.holes()) {
+            holes.computeIfAbsent(hole.use(), use -> new ArrayList<>()).add(hole);
+        }
         for (Map.Entry<Hole.Use, List<Hole>> use : holes.entrySet()) {
             startGroup(xml, "hole-" + use.getKey().name().toLowerCase(Locale.ROOT), "#ff0000");
             for (Hole hole : use.getValue()) {

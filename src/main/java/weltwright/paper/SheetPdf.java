@@ -47,7 +47,7 @@ public final class SheetPdf {
         return TruePdf.bytes("Reference sheet, " + sheet.pageName(), (document, lettering) -> {
             try (Ink ink = Ink.onNewPage(
                     document, lettering, sheet.pageWidthMm(), sheet.pageHeightMm(), PrintScale.TRUE)) {
-                new SheetPdf.Drawing(sheet, ink, lettering).draw();
+                new Drawing(sheet, ink, lettering).draw();
             }
         });
     }

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
@@ -22,8 +23,7 @@ final class TruePdf {
         try (PDDocument document = new PDDocument()) {
             document.getDocumentInformation().setTitle(title);
             document.getDocumentInformation().setCreator("Weltwright");
-            PDViewerPreferences preferences =
-                    new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+            PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
             // Viewers that heed it offer "actual size" instead of "fit to page" (ISO 32000-1, table 150).
             preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
             document.getDocumentCatalog().setViewerPreferences(preferences);

@@ -13,7 +13,10 @@ import weltwright.sheath.Piece;
 /** Patterns made by hand: shaped as a sheath's are, and known to the last hole. */
 final class SamplePatterns {
     static final Heading HEADING = new Heading(
-            "Ylva Bräntholm", "Drop point, 105 mm", LocalDate.of(2024, 3, 9), "Likes a dark brown edge. Needs it by May.");
+            "Ylva Bräntholm",
+            "Drop point, 105 mm",
+            LocalDate.of(2024, 3, 9),
+            "Likes a dark brown edge. Needs it by May.");
 
     private SamplePatterns() {}
 
