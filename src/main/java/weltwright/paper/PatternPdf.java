@@ -154,7 +154,7 @@ public final class PatternPdf {
         for (Label label : share.labels()) {
             label.draw(ink, lettering);
         }
-        RegisterMarks.draw(ink, window, share.tile());
+        RegisterMarks.draw(ink, share);
         ink.unclip();
     }
 }

@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.io.IOException;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import weltwright.geometry.Point;
 
 /**
@@ -13,6 +14,9 @@ import weltwright.geometry.Point;
 final class RegisterMarks {
     private static final double RADIUS_MM = 2.5;
     private static final double ARM_MM = 4;
+    /** From the middle of the seam to its end. */
+    private static final List<Double> PLACES = List.of(0.7, 0.6, 0.8, 0.5, 0.9, 0.4);
+
     private static final Pen PEN = Pen.unbroken(0.15, Color.BLACK);
     private static final Pen SEAM = Pen.dashed(0.1, Color.GRAY, 0.5, 1.5);
 
@@ -33,18 +37,34 @@ final class RegisterMarks {
         };
     }
 
-    static void draw(Ink ink, Envelope window, Tile tile) throws IOException {
-        for (Tile.Side side : tile.joins()) {
-            Envelope strip = strip(window, side);
+    static void draw(Ink ink, PlannedPage.Share share) throws IOException {
+        Geometry lines = Packing.moved(share.drawing().lines(), share.placement());
+        for (Tile.Side side : share.tile().joins()) {
+            Envelope strip = strip(share.window(), side);
             boolean upright = strip.getHeight() > strip.getWidth();
             Point centre = Point.of(strip.centre());
             Point half = upright ? new Point(0, strip.getHeight() / 2) : new Point(strip.getWidth() / 2, 0);
             ink.draw(SEAM, centre.minus(half), centre.plus(half));
-            for (Point at : List.of(centre.minus(half.times(0.7)), centre.plus(half.times(0.7)))) {
+            for (Point towardsEnd : List.of(half.times(-1), half)) {
+                Point at = place(centre, towardsEnd, lines);
                 ink.circle(PEN, at, RADIUS_MM);
                 ink.draw(PEN, at.minus(new Point(ARM_MM, 0)), at.plus(new Point(ARM_MM, 0)));
                 ink.draw(PEN, at.minus(new Point(0, ARM_MM)), at.plus(new Point(0, ARM_MM)));
             }
         }
+    }
+
+    /**
+     * Where along a half of the seam its mark stands: the first place that is clear of the piece. What is near a seam is
+     * on both pages, so that both come to the same place.
+     */
+    private static Point place(Point centre, Point towardsEnd, Geometry lines) {
+        for (double share : PLACES) {
+            Point at = centre.plus(towardsEnd.times(share));
+            if (!lines.isWithinDistance(lines.getFactory().createPoint(at.coordinate()), ARM_MM + 0.5)) {
+                return at;
+            }
+        }
+        return centre.plus(towardsEnd.times(PLACES.get(0)));
     }
 }

@@ -182,9 +182,11 @@ class PatternPdfTest {
                                 .filter(at -> box.contains(at.coordinate()))
                                 .toList();
                         assertThat(marks).hasSizeGreaterThanOrEqualTo(2);
-                        assertThat(marks)
-                                .allSatisfy(at -> assertThat(registerMarks(piece, other))
-                                        .anyMatch(partner -> partner.distance(at) < 0.01));
+                        assertThat(marks).allSatisfy(at -> {
+                            assertThat(registerMarks(piece, other)).anyMatch(partner -> partner.distance(at) < 0.01);
+                            assertThat(piece.holes()).as("no hole is taken for a mark").allSatisfy(hole ->
+                                    assertThat(hole.centre().distance(at)).isGreaterThan(4));
+                        });
                     }
                 }
             }
