@@ -1,0 +1,39 @@
+package weltwright.job;
+
+import weltwright.measure.LengthField;
+import weltwright.measure.NumberField;
+
+/**
+ * The measures that a job is asked for: what makers call them, and between which bounds they make sense. The bounds are
+ * wide: they keep out slips of the hand and the wrong unit, not odd knives.
+ */
+public final class Fields {
+    public static final LengthField HANDLE_THICKNESS = LengthField.of("handle thickness", 2, 80);
+    public static final LengthField SPINE_THICKNESS = LengthField.of("spine thickness", 0.3, 15);
+    public static final LengthField EDGE_THICKNESS = LengthField.of("edge thickness", 0, 15);
+    public static final LengthField TIP_DROP = LengthField.of("tip drop", 0, 40);
+
+    /** The sheet's bars are 100 mm where the printer prints true, and no printer is a tenth off. */
+    public static final LengthField SHEET_BAR_ACROSS = LengthField.of("bar across the sheet", 90, 110);
+
+    public static final LengthField SHEET_BAR_DOWN = LengthField.of("bar down the sheet", 90, 110);
+
+    public static final LengthField LEATHER_THICKNESS = LengthField.ofLeather("leather thickness", 0.5, 8);
+    public static final LengthField STITCH_MARGIN = LengthField.of("stitch margin", 1.5, 20);
+    public static final LengthField WELT_INNER_MARGIN = LengthField.of("inner margin of the welt", 0, 30);
+    public static final LengthField EASE = LengthField.of("ease", 0, 5);
+    public static final LengthField PITCH = LengthField.of("stitch pitch", 1.5, 12);
+    public static final LengthField BELT_WIDTH = LengthField.of("belt width", 10, 120);
+    public static final LengthField BELT_THICKNESS = LengthField.of("belt thickness", 1, 12);
+    public static final LengthField HANDLE_DEPTH = LengthField.of("depth of the handle in the sheath", 0, 200);
+    public static final LengthField DRAIN_HOLE = LengthField.of("drain hole", 0, 10);
+
+    public static final NumberField FOCAL_35MM = NumberField.of("focal length in 35 mm terms", 5, 2000);
+    /** What {@code SHEET_BAR_ACROSS} and {@code SHEET_BAR_DOWN} leave room for. */
+    public static final NumberField SHEET_SCALE = NumberField.of("scale of the printed sheet", 0.9, 1.1);
+
+    public static final NumberField WELT_LAYERS = NumberField.count("number of welt layers", 1, 8);
+    public static final NumberField NEUTRAL_FACTOR = NumberField.of("neutral factor K", 0, 1);
+
+    private Fields() {}
+}

@@ -1,0 +1,338 @@
+package weltwright.job;
+
+import com.fasterxml.jackson.annotation.JsonFormat;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonPropertyOrder;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
+import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import weltwright.geometry.Node;
+import weltwright.geometry.Outline;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.ground.Camera;
+import weltwright.ground.Plane;
+import weltwright.ground.Vector3;
+import weltwright.ground.View;
+import weltwright.knife.Landmarks;
+import weltwright.knife.Silhouette;
+import weltwright.measure.PrintScale;
+import weltwright.photo.Photo;
+import weltwright.sheath.Hand;
+import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
+import weltwright.trace.ErrorBudget;
+import weltwright.trace.Trace;
+import weltwright.trace.TraceSettings;
+
+/**
+ * The {@code job.json} of a job file, field for field; its names are the file format, and outlive those of the classes
+ * that the program happens to have. Lengths in mm, angles in radians.
+ *
+ * <p>Whoever changes a field here raises {@link #VERSION}: a reader takes its own version and older ones, and refuses
+ * newer ones and unknown fields, so nothing that a newer program saved is lost by opening and saving it in an old one.
+ */
+@JsonNaming(SnakeCaseStrategy.class)
+record JobDocument(
+        String format,
+        int version,
+        String units,
+        String customer,
+        String knife,
+        LocalDate begun,
+        @JsonSetter(nulls = Nulls.SET) LocalDate due,
+        String notes,
+        @JsonSetter(nulls = Nulls.SET) PictureEntry photo,
+        Measured measured,
+        @JsonSetter(nulls = Nulls.SET) Traced trace,
+        @JsonSetter(nulls = Nulls.SET) Shape outline,
+        Sheath sheath) {
+    static final String FORMAT = "weltwright job";
+    static final int VERSION = 1;
+
+    /** Longer than any knife: a coordinate beyond is damage. */
+    private static final double FARTHEST_MM = 2000;
+
+    static JobDocument of(Job job) {
+        return new JobDocument(
+                FORMAT,
+                VERSION,
+                "mm",
+                job.customer(),
+                job.knifeName(),
+                job.begun(),
+                job.due().orElse(null),
+                job.notes(),
+                job.photo().map(PictureEntry::of).orElse(null),
+                Measured.of(job.settings(), job.edgeThicknessMm()),
+                job.trace().map(Traced::of).orElse(null),
+                job.silhouette().map(Shape::of).orElse(null),
+                Sheath.of(job.spec()));
+    }
+
+    /**
+     * The job that this describes.
+     *
+     * @param picture the photo that {@link #photo} names, if it names one
+     * @throws IllegalArgumentException where the numbers describe no job
+     * @throws weltwright.trouble.Trouble where a measure is out of its bounds
+     */
+    Job job(Optional<Photo> picture) {
+        return new Job(
+                customer,
+                knife,
+                begun,
+                Optional.ofNullable(due),
+                notes,
+                picture,
+                measured.settings(),
+                Optional.ofNullable(trace).map(Traced::trace),
+                Optional.ofNullable(outline).map(Shape::silhouette),
+                Fields.EDGE_THICKNESS.checkedMm(measured.edgeThickness),
+                sheath.spec());
+    }
+
+    /**
+     * @param name what the user calls the photo
+     * @param entry its place in the job file
+     */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record PictureEntry(String name, String entry) {
+
+        /** A name of our own: a stranger's could be none that every system can unpack. */
+        static PictureEntry of(Photo photo) {
+            return new PictureEntry(photo.name(), "photo." + photo.format().extension());
+        }
+    }
+
+    /** What was told about the knife and the sheet; the scale is measured over nominal length, across and down. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record Measured(
+            double handleThickness,
+            double spineThickness,
+            double edgeThickness,
+            double tipDrop,
+            @JsonProperty("focal_35mm") @JsonSetter(nulls = Nulls.SET) Double focal35mm,
+            Pair sheetScale) {
+
+        static Measured of(TraceSettings settings, double edgeThicknessMm) {
+            return new Measured(
+                    settings.handleThicknessMm(),
+                    settings.spineThicknessMm(),
+                    edgeThicknessMm,
+                    settings.tipDropMm(),
+                    settings.focal35mm().isPresent() ? settings.focal35mm().getAsDouble() : null,
+                    new Pair(settings.sheetScale().x(), settings.sheetScale().y()));
+        }
+
+        TraceSettings settings() {
+            return new TraceSettings(
+                    Fields.HANDLE_THICKNESS.checkedMm(handleThickness),
+                    Fields.SPINE_THICKNESS.checkedMm(spineThickness),
+                    Fields.TIP_DROP.checkedMm(tipDrop),
+                    focal35mm == null ? OptionalDouble.empty() : OptionalDouble.of(Fields.FOCAL_35MM.checked(focal35mm)),
+                    new PrintScale(Fields.SHEET_SCALE.checked(sheetScale.x), Fields.SHEET_SCALE.checked(sheetScale.y)));
+        }
+    }
+
+    /** What came out of the photo, before corrections. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record Traced(
+            Shape outline,
+            Lens lens,
+            Triple rotation,
+            Triple translation,
+            double midPlaneHeight,
+            Pair midPlaneSlope,
+            double onSheetAngle,
+            Pair onSheetShift,
+            double error95,
+            List<ErrorPart> errorParts,
+            List<String> notes) {
+
+        static Traced of(Trace trace) {
+            View view = trace.seenFrom();
+            return new Traced(
+                    Shape.of(trace.silhouette()),
+                    Lens.of(view.camera()),
+                    Triple.of(view.rotation()),
+                    Triple.of(view.translation()),
+                    trace.midPlane().heightMm(),
+                    Pair.of(trace.midPlane().slope()),
+                    trace.onSheet().angleRad(),
+                    Pair.of(trace.onSheet().shift()),
+                    trace.error().error95Mm(),
+                    trace.error().parts().stream().map(ErrorPart::of).toList(),
+                    trace.notes());
+        }
+
+        Trace trace() {
+            return new Trace(
+                    outline.silhouette(),
+                    new View(lens.camera(), rotation.vector(), translation.vector()),
+                    new Plane(midPlaneHeight, midPlaneSlope.point()),
+                    new Placement(onSheetAngle, onSheetShift.point()),
+                    new ErrorBudget(error95, errorParts.stream().map(ErrorPart::part).toList()),
+                    List.copyOf(notes));
+        }
+    }
+
+    /** A pinhole camera: focal length and centre in pixels, two terms of radial distortion. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record Lens(double focalPx, Pair centrePx, double k1, double k2) {
+
+        static Lens of(Camera camera) {
+            return new Lens(
+                    camera.focalPx(), new Pair(camera.centreXPx(), camera.centreYPx()), camera.k1(), camera.k2());
+        }
+
+        Camera camera() {
+            return new Camera(focalPx, centrePx.x, centrePx.y, k1, k2);
+        }
+    }
+
+    @JsonNaming(SnakeCaseStrategy.class)
+    record ErrorPart(String cause, double error95, String remedy) {
+
+        static ErrorPart of(ErrorBudget.Part part) {
+            return new ErrorPart(part.cause(), part.error95Mm(), part.remedy());
+        }
+
+        ErrorBudget.Part part() {
+            return new ErrorBudget.Part(cause, error95, remedy);
+        }
+    }
+
+    /** A silhouette: its nodes counter-clockwise as seen from above, and its landmarks. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record Shape(List<ShapeNode> nodes, Pair tip, Pair heel, Pair spineStart, Pair butt, Side spineSide) {
+
+        static Shape of(Silhouette silhouette) {
+            Landmarks at = silhouette.landmarks();
+            return new Shape(
+                    silhouette.outline().nodes().stream().map(ShapeNode::of).toList(),
+                    Pair.of(at.tip()),
+                    Pair.of(at.heel()),
+                    Pair.of(at.spineStart()),
+                    Pair.of(at.butt()),
+                    silhouette.spineOnLeft() ? Side.LEFT : Side.RIGHT);
+        }
+
+        Silhouette silhouette() {
+            return new Silhouette(
+                    new Outline(nodes.stream().map(ShapeNode::node).toList()),
+                    new Landmarks(tip.place(), heel.place(), spineStart.place(), butt.place()),
+                    spineSide == Side.LEFT);
+        }
+    }
+
+    /** A side as seen along the knife towards its tip, from above. */
+    enum Side {
+        LEFT,
+        RIGHT
+    }
+
+    @JsonFormat(shape = JsonFormat.Shape.ARRAY)
+    @JsonPropertyOrder({"x", "y", "sharp"})
+    record ShapeNode(double x, double y, boolean sharp) {
+
+        static ShapeNode of(Node node) {
+            return new ShapeNode(node.at().x(), node.at().y(), node.sharp());
+        }
+
+        Node node() {
+            return new Node(new Pair(x, y).place(), sharp);
+        }
+    }
+
+    @JsonNaming(SnakeCaseStrategy.class)
+    record Sheath(
+            SheathKind kind,
+            Hand hand,
+            double leatherThickness,
+            @JsonSetter(nulls = Nulls.SET) Integer weltLayers,
+            double stitchMargin,
+            double weltInnerMargin,
+            double ease,
+            double pitch,
+            double neutralFactor,
+            double beltWidth,
+            double beltThickness,
+            double handleDepth,
+            double drainHole) {
+
+        static Sheath of(SheathSpec spec) {
+            return new Sheath(
+                    spec.kind(),
+                    spec.hand(),
+                    spec.leatherThicknessMm(),
+                    spec.weltLayers().isPresent() ? spec.weltLayers().getAsInt() : null,
+                    spec.stitchMarginMm(),
+                    spec.weltInnerMarginMm(),
+                    spec.easeMm(),
+                    spec.pitchMm(),
+                    spec.neutralFactor(),
+                    spec.beltWidthMm(),
+                    spec.beltThicknessMm(),
+                    spec.handleDepthMm(),
+                    spec.drainHoleDiameterMm());
+        }
+
+        SheathSpec spec() {
+            return new SheathSpec(
+                    kind,
+                    hand,
+                    Fields.LEATHER_THICKNESS.checkedMm(leatherThickness),
+                    weltLayers == null ? OptionalInt.empty() : OptionalInt.of(Fields.WELT_LAYERS.checked(weltLayers)),
+                    Fields.STITCH_MARGIN.checkedMm(stitchMargin),
+                    Fields.WELT_INNER_MARGIN.checkedMm(weltInnerMargin),
+                    Fields.EASE.checkedMm(ease),
+                    Fields.PITCH.checkedMm(pitch),
+                    Fields.NEUTRAL_FACTOR.checked(neutralFactor),
+                    Fields.BELT_WIDTH.checkedMm(beltWidth),
+                    Fields.BELT_THICKNESS.checkedMm(beltThickness),
+                    Fields.HANDLE_DEPTH.checkedMm(handleDepth),
+                    Fields.DRAIN_HOLE.checkedMm(drainHole));
+        }
+    }
+
+    @JsonFormat(shape = JsonFormat.Shape.ARRAY)
+    @JsonPropertyOrder({"x", "y"})
+    record Pair(double x, double y) {
+
+        static Pair of(Point point) {
+            return new Pair(point.x(), point.y());
+        }
+
+        Point point() {
+            return new Point(x, y);
+        }
+
+        /** A point of a knife. */
+        Point place() {
+            if (Math.abs(x) > FARTHEST_MM || Math.abs(y) > FARTHEST_MM) {
+                throw new IllegalArgumentException("a point of the knife at " + this);
+            }
+            return point();
+        }
+    }
+
+    @JsonFormat(shape = JsonFormat.Shape.ARRAY)
+    @JsonPropertyOrder({"x", "y", "z"})
+    record Triple(double x, double y, double z) {
+
+        static Triple of(Vector3 vector) {
+            return new Triple(vector.x(), vector.y(), vector.z());
+        }
+
+        Vector3 vector() {
+            return new Vector3(x, y, z);
+        }
+    }
+}

@@ -1,0 +1,171 @@
+package weltwright.job;
+
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.cfg.EnumFeature;
+import com.fasterxml.jackson.databind.deser.std.StdScalarDeserializer;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
+import weltwright.paper.WholeFile;
+import weltwright.photo.Photo;
+import weltwright.trouble.Trouble;
+
+/**
+ * A job on disk: a zip file, by custom named {@code .wwj}, with {@code job.json} ({@link JobDocument}) and the photo as
+ * its own file's bytes. What is written reads back equal, each number to its last bit.
+ */
+public final class JobFile {
+    /** The usual ending of a job file's name, with its dot. */
+    public static final String EXTENSION = ".wwj";
+
+    private static final String DOCUMENT = "job.json";
+    private static final int GREATEST_DOCUMENT_BYTES = 16_000_000;
+    private static final int GREATEST_PHOTO_BYTES = 200_000_000;
+    private static final byte[] ZIP_MAGIC = {'P', 'K', 3, 4};
+
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .addModule(new JavaTimeModule())
+            .addModule(new SimpleModule()
+                    .addDeserializer(double.class, new FiniteNumber())
+                    .addDeserializer(Double.class, new FiniteNumber()))
+            .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
+            .enable(EnumFeature.WRITE_ENUMS_TO_LOWERCASE)
+            .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.FAIL_ON_NUMBERS_FOR_ENUMS)
+            .enable(SerializationFeature.INDENT_OUTPUT)
+            .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
+            .defaultSetterInfo(JsonSetter.Value.construct(Nulls.FAIL, Nulls.FAIL))
+            .build();
+
+    private JobFile() {}
+
+    /** Whether a file is meant to be a job rather than a photo: by its first bytes, or by its name. */
+    public static boolean isJob(Path file) {
+        if (String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(EXTENSION)) {
+            return true;
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return Arrays.equals(in.readNBytes(ZIP_MAGIC.length), ZIP_MAGIC);
+        } catch (IOException e) {
+            return false; // whoever reads it as a photo says what is wrong
+        }
+    }
+
+    /** Writes the job whole or not at all, over what was there; throws {@link Trouble} where it cannot. */
+    public static void write(Job job, Path file) {
+        WholeFile.write(file, out -> write(job, out));
+    }
+
+    /** Writes the job's bytes; leaves the stream open. */
+    public static void write(Job job, OutputStream out) throws IOException {
+        JobDocument document = JobDocument.of(job);
+        ZipOutputStream zip = new ZipOutputStream(out);
+        zip.putNextEntry(new ZipEntry(DOCUMENT));
+        zip.write(JSON.writeValueAsBytes(document));
+        zip.closeEntry();
+        if (job.photo().isPresent()) {
+            zip.putNextEntry(new ZipEntry(document.photo().entry()));
+            zip.write(job.photo().get().bytes());
+            zip.closeEntry();
+        }
+        zip.finish();
+    }
+
+    /** Reads a job; throws {@link Trouble} where the file is none, is damaged, or is of a newer version. */
+    public static Job read(Path file) {
+        if (Files.notExists(file)) {
+            throw new Trouble("There is no file " + file + ".", "Check its name and folder.");
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new Trouble(file + " is not a file.", "Name the job file itself, such as knife" + EXTENSION + ".");
+        }
+        if (!Files.isReadable(file)) {
+            throw new Trouble(file + " cannot be read.", "Check that you may open it.");
+        }
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            JobDocument document = document(file, bytes(zip, DOCUMENT, GREATEST_DOCUMENT_BYTES));
+            Optional<Photo> photo = Optional.empty();
+            if (document.photo() != null) {
+                byte[] picture = bytes(zip, document.photo().entry(), GREATEST_PHOTO_BYTES);
+                photo = Optional.of(Photo.of(document.photo().name(), picture));
+            }
+            return document.job(photo);
+        } catch (Trouble trouble) {
+            throw trouble;
+        } catch (IOException | IllegalArgumentException e) {
+            throw new Trouble(file.getFileName() + " is not a job file, or is damaged.",
+                    "Open a copy of it, or begin the job again from its photo.", e);
+        }
+    }
+
+    private static JobDocument document(Path file, byte[] json) throws IOException {
+        JsonNode tree = JSON.readTree(json);
+        if (!JobDocument.FORMAT.equals(tree.path("format").asText())) {
+            throw new IOException("format " + tree.path("format"));
+        }
+        if (tree.path("version").asInt() > JobDocument.VERSION) {
+            throw new Trouble(file.getFileName() + " was saved by a newer version of this program.",
+                    "Update the program to open it.");
+        }
+        return JSON.treeToValue(tree, JobDocument.class);
+    }
+
+    /** An entry's bytes, checked for length and against the entry's checksum, which {@link ZipFile} leaves to us. */
+    private static byte[] bytes(ZipFile zip, String name, int greatest) throws IOException {
+        ZipEntry entry = zip.getEntry(name);
+        if (entry == null) {
+            throw new IOException("no entry " + name);
+        }
+        try (InputStream in = zip.getInputStream(entry)) {
+            byte[] bytes = in.readNBytes(greatest + 1);
+            if (bytes.length > greatest) {
+                throw new IOException(name + " is too long");
+            }
+            CRC32 checksum = new CRC32();
+            checksum.update(bytes);
+            if (checksum.getValue() != entry.getCrc()) {
+                throw new IOException(name + " does not match its checksum");
+            }
+            return bytes;
+        }
+    }
+
+    /** A number as JSON has it: no text, no "NaN", nothing too large to be kept. */
+    private static final class FiniteNumber extends StdScalarDeserializer<Double> {
+        private static final long serialVersionUID = 1L;
+
+        FiniteNumber() {
+            super(Double.class);
+        }
+
+        @Override
+        public Double deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+            if (!parser.currentToken().isNumeric() || !Double.isFinite(parser.getDoubleValue())) {
+                return (Double) context.handleUnexpectedToken(Double.class, parser);
+            }
+            return parser.getDoubleValue();
+        }
+    }
+}

@@ -1,0 +1,261 @@
+package weltwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import java.util.function.Consumer;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import weltwright.geometry.Outline;
+import weltwright.geometry.Point;
+import weltwright.knife.Silhouette;
+import weltwright.trouble.Trouble;
+
+class JobFileTest {
+    @TempDir
+    Path folder;
+
+    private Path file;
+
+    @BeforeEach
+    void nameTheFile() {
+        file = folder.resolve("anouk.wwj");
+    }
+
+    /** Records compare doubles by {@code Double.compare}: to the last bit, and 0 apart from -0. */
+    @Test
+    void whatIsWrittenReadsBackTheSameToTheLastBit() {
+        Job job = Jobs.full();
+        JobFile.write(job, file);
+        assertThat(JobFile.read(file)).isEqualTo(job);
+    }
+
+    @Test
+    void aJobThatHasOnlyBegunReadsBackTheSame() {
+        Job job = Job.begin(LocalDate.of(2024, 5, 6));
+        JobFile.write(job, file);
+        assertThat(JobFile.read(file)).isEqualTo(job);
+    }
+
+    @Property(tries = 200)
+    void everyCoordinateKeepsItsLastBit(@ForAll long bits, @ForAll long otherBits) throws IOException {
+        double x = -1000 * (1 + (bits >>> 11) * 0x1p-53);
+        double y = (otherBits >>> 11) * 0x1p-73;
+        Outline outline = Outline.polygon(List.of(new Point(x, y), new Point(0, -5), new Point(9, 0)));
+        Job job = Job.begin(LocalDate.of(2024, 5, 6))
+                .withSilhouette(new Silhouette(outline, Jobs.silhouette().landmarks(), true));
+        Path temporary = Files.createTempFile("job", JobFile.EXTENSION);
+        try {
+            JobFile.write(job, temporary);
+            assertThat(JobFile.read(temporary)).isEqualTo(job);
+        } finally {
+            Files.delete(temporary);
+        }
+    }
+
+    @Test
+    void keepsThePhotoAsAFileThatAnyoneCanTakeOut() throws IOException {
+        JobFile.write(Jobs.full(), file);
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            assertThat(zip.stream().map(ZipEntry::getName)).containsExactly("job.json", "photo.png");
+            assertThat(zip.getInputStream(zip.getEntry("photo.png")).readAllBytes())
+                    .isEqualTo(Jobs.photo().bytes());
+        }
+    }
+
+    @Test
+    void isKnownByItsNameOrItsContent() throws IOException {
+        JobFile.write(Jobs.full(), file);
+        Path renamed = Files.copy(file, folder.resolve("anouk.zip"));
+        Path photo = Files.write(folder.resolve("knife.png"), Jobs.photo().bytes());
+        assertThat(JobFile.isJob(file)).isTrue();
+        assertThat(JobFile.isJob(renamed)).isTrue();
+        assertThat(JobFile.isJob(folder.resolve("MISSING.WWJ"))).isTrue();
+        assertThat(JobFile.isJob(photo)).isFalse();
+        assertThat(JobFile.isJob(folder)).isFalse();
+    }
+
+    @Test
+    void refusesAFileThatIsNotThereOrNoJob() throws IOException {
+        assertTrouble(folder.resolve("none.wwj"), "There is no file");
+        assertTrouble(folder, "is not a file");
+        assertTrouble(Files.createFile(folder.resolve("empty.wwj")), "empty.wwj is not a job file, or is damaged.");
+        assertTrouble(Files.writeString(folder.resolve("letter.wwj"), "Dear sir"), "is not a job file, or is damaged.");
+    }
+
+    @Test
+    void aFileCutOffAnywhereIsRefused() throws IOException {
+        JobFile.write(Jobs.full(), file);
+        byte[] whole = Files.readAllBytes(file);
+        for (int length = 1; length < whole.length; length += 97) {
+            assertTrouble(Files.write(folder.resolve("cut.wwj"), Arrays.copyOf(whole, length)), "cut.wwj");
+        }
+    }
+
+    /** A changed byte is found by a checksum, or lies where it changes nothing. */
+    @Test
+    void aDamagedFileIsRefusedOrReadsTheSame() throws IOException {
+        Job job = Jobs.full();
+        JobFile.write(job, file);
+        byte[] whole = Files.readAllBytes(file);
+        Random random = new Random(1);
+        for (int i = 0; i < 1000; i++) {
+            byte[] damaged = whole.clone();
+            damaged[random.nextInt(damaged.length)] ^= (byte) (1 << random.nextInt(8));
+            Path path = Files.write(folder.resolve("damaged.wwj"), damaged);
+            assertThatCode(() -> {
+                        try {
+                            assertThat(JobFile.read(path)).isEqualTo(job);
+                        } catch (Trouble trouble) {
+                            assertThat(trouble).hasMessageContaining("damaged.wwj");
+                        }
+                    })
+                    .doesNotThrowAnyException();
+        }
+    }
+
+    @Test
+    void refusesANewerVersion() throws IOException {
+        rewrite(json -> json.put("version", 2).put("rune", "carved"));
+        assertTrouble(file, "anouk.wwj was saved by a newer version of this program. Update the program");
+    }
+
+    @Test
+    void refusesFieldsThatItDoesNotKnowRatherThanLoseThem() throws IOException {
+        rewrite(json -> json.put("rune", "carved"));
+        assertTrouble(file, "is not a job file, or is damaged.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "format", "version", "customer", "begun", "due", "photo", "measured", "trace", "outline", "sheath"
+            })
+    void refusesAFileThatLacksAField(String field) throws IOException {
+        rewrite(json -> json.remove(field));
+        assertTrouble(file, "is not a job file, or is damaged.");
+    }
+
+    @Test
+    void refusesNumbersThatAreNone() throws IOException {
+        for (Consumer<ObjectNode> harm : List.<Consumer<ObjectNode>>of(
+                json -> ((ArrayNode) json.at("/outline/nodes/0")).set(0, "NaN"),
+                json -> ((ArrayNode) json.at("/outline/nodes/0")).set(0, "12"),
+                json -> ((ArrayNode) json.at("/outline/nodes/0")).set(0, 1e12),
+                json -> ((ArrayNode) json.at("/outline/nodes/0")).setNull(0),
+                json -> ((ArrayNode) json.at("/outline/nodes/0")).remove(2),
+                json -> ((ArrayNode) json.at("/outline/nodes")).removeAll(),
+                json -> ((ArrayNode) json.at("/outline/nodes")).setNull(0),
+                json -> ((ObjectNode) json.at("/outline")).putNull("tip"),
+                json -> ((ObjectNode) json.at("/outline")).put("spine_side", "up"),
+                json -> ((ObjectNode) json.at("/trace")).put("error95", "Infinity"),
+                json -> ((ObjectNode) json.at("/sheath")).put("kind", 1),
+                json -> ((ObjectNode) json.at("/sheath")).put("kind", "purse"),
+                json -> json.put("begun", "yesterday"),
+                json -> json.putNull("customer"))) {
+            rewrite(harm);
+            assertTrouble(file, "is not a job file, or is damaged.");
+        }
+    }
+
+    @Test
+    void namesAMeasureThatIsOutOfBounds() throws IOException {
+        rewrite(json -> ((ObjectNode) json.at("/sheath")).put("pitch", 0));
+        assertTrouble(file, "stitch pitch");
+        rewrite(json -> ((ObjectNode) json.at("/measured")).put("handle_thickness", -19));
+        assertTrouble(file, "handle thickness");
+    }
+
+    @Test
+    void refusesAJobWhosePhotoIsMissing() throws IOException {
+        JobFile.write(Jobs.full(), file);
+        byte[] json;
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            json = zip.getInputStream(zip.getEntry("job.json")).readAllBytes();
+        }
+        zip(json, out -> {});
+        assertTrouble(file, "is not a job file, or is damaged.");
+    }
+
+    /** 100 MB of blanks pack into 100 kB; they are not unpacked beyond what a job can hold. */
+    @Test
+    void refusesAFileThatUnpacksToMuchMoreThanAJob() throws IOException {
+        byte[] blanks = new byte[100_000_000];
+        Arrays.fill(blanks, (byte) ' ');
+        zip(blanks, out -> {});
+        assertThat(Files.size(file)).isLessThan(1_000_000);
+        assertTrouble(file, "is not a job file, or is damaged.");
+    }
+
+    /** Nested brackets without end are a known way to exhaust the stack of a reader of JSON. */
+    @Test
+    void refusesDeeplyNestedJson() throws IOException {
+        zip("[".repeat(1_000_000).getBytes(StandardCharsets.US_ASCII), out -> {});
+        assertTrouble(file, "is not a job file, or is damaged.");
+    }
+
+    @Test
+    void aFailedWriteLeavesTheOldFileAsItWas() throws IOException {
+        Path missing = folder.resolve("no such folder").resolve("anouk.wwj");
+        assertThatThrownBy(() -> JobFile.write(Jobs.full(), missing)).isInstanceOf(Trouble.class);
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    private void assertTrouble(Path path, String message) {
+        assertThatThrownBy(() -> JobFile.read(path))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining(message)
+                .message()
+                .doesNotContain("\n", "Exception");
+    }
+
+    /** Writes a full job, then its document again with something done to it. */
+    private void rewrite(Consumer<ObjectNode> harm) throws IOException {
+        JobFile.write(Jobs.full(), file);
+        ObjectMapper mapper = new ObjectMapper();
+        ObjectNode json;
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            json = (ObjectNode) mapper.readTree(zip.getInputStream(zip.getEntry("job.json")));
+        }
+        harm.accept(json);
+        zip(mapper.writeValueAsBytes(json), out -> {
+            out.putNextEntry(new ZipEntry("photo.png"));
+            out.write(Jobs.photo().bytes());
+        });
+    }
+
+    private void zip(byte[] json, More more) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            zip.putNextEntry(new ZipEntry("job.json"));
+            zip.write(json);
+            more.write(zip);
+        }
+        Files.write(file, bytes.toByteArray());
+    }
+
+    private interface More {
+        void write(ZipOutputStream zip) throws IOException;
+    }
+}

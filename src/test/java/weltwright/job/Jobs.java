@@ -1,0 +1,92 @@
+package weltwright.job;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import javax.imageio.ImageIO;
+import weltwright.geometry.Node;
+import weltwright.geometry.Outline;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.ground.Camera;
+import weltwright.ground.Plane;
+import weltwright.ground.Vector3;
+import weltwright.ground.View;
+import weltwright.knife.Landmarks;
+import weltwright.knife.Silhouette;
+import weltwright.measure.PrintScale;
+import weltwright.photo.Photo;
+import weltwright.sheath.Hand;
+import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
+import weltwright.trace.ErrorBudget;
+import weltwright.trace.Trace;
+import weltwright.trace.TraceSettings;
+
+/** Invented jobs for tests, their numbers chosen to need every bit of a double. */
+public final class Jobs {
+    private Jobs() {}
+
+    /** A knife of 100 mm blade and 110 mm handle: straight spine, curved belly. */
+    public static Silhouette silhouette() {
+        Outline outline = new Outline(List.of(
+                new Node(new Point(-110, -12), true),
+                new Node(new Point(-50, -14 - 1 / 3.0), false),
+                new Node(new Point(0, -12), true),
+                new Node(new Point(40, -13.1), false),
+                new Node(new Point(75, -9), false),
+                new Node(new Point(100, 2), true),
+                new Node(new Point(60, 11.7), false),
+                new Node(new Point(0, 12), true),
+                new Node(new Point(-110, 12), true)));
+        return new Silhouette(
+                outline,
+                new Landmarks(new Point(100, 2), new Point(0, -12), new Point(0, 12), new Point(-110, 0)),
+                true);
+    }
+
+    public static Photo photo() {
+        try {
+            ByteArrayOutputStream png = new ByteArrayOutputStream();
+            ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", png);
+            return Photo.of("Anouk's knife, näher dran.png", png.toByteArray());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Every field filled in. */
+    public static Job full() {
+        Silhouette traced = silhouette();
+        Trace trace = new Trace(
+                traced,
+                new View(
+                        new Camera(2271.5 / 3, 1511.5, Math.PI * 300, -0.03, 1e-17),
+                        new Vector3(Math.sqrt(2), -0.0, Double.MIN_VALUE),
+                        new Vector3(0.1 + 0.2, 1 / 3.0, 360)),
+                new Plane(9.5, new Point(1e-4, -0.01 / 3)),
+                new Placement(Math.E / 3, new Point(4.1, -7.7)),
+                new ErrorBudget(0.21, List.of(new ErrorBudget.Part("height", 0.2, "Measure the handle again."))),
+                List.of("Focal length from the photo: 26 mm.", "Zeile mit ½ und “Anführung”"));
+        Outline corrected = traced.outline().map(p -> p.times(1 + 1e-3 / 3));
+        return new Job(
+                "Anouk",
+                "drop point, bog oak",
+                LocalDate.of(2024, 2, 29),
+                Optional.of(LocalDate.of(2024, 4, 1)),
+                "Belt is worn high.\nWants brass.",
+                Optional.of(photo()),
+                new TraceSettings(19 + 1 / 7.0, 3.5, 0.3, OptionalDouble.of(26.1), new PrintScale(0.997, 1 / 0.999)),
+                Optional.of(trace),
+                Optional.of(new Silhouette(corrected, traced.landmarks(), false)),
+                0.4,
+                new SheathSpec(SheathKind.PANELS, Hand.LEFT, 25.4 / 8, OptionalInt.of(2), 3.2, 5, 0.8, 25.4 / 7, 0.45,
+                        38, 4, 12, 0));
+    }
+}
