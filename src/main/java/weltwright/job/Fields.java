@@ -18,6 +18,9 @@ public final class Fields {
 
     public static final LengthField SHEET_BAR_DOWN = LengthField.of("bar down the sheet", 90, 110);
 
+    public static final LengthField PRINTED_SQUARE_ACROSS = LengthField.of("width of the printed square", 45, 55);
+    public static final LengthField PRINTED_SQUARE_DOWN = LengthField.of("height of the printed square", 45, 55);
+
     public static final LengthField LEATHER_THICKNESS = LengthField.ofLeather("leather thickness", 0.5, 8);
     public static final LengthField STITCH_MARGIN = LengthField.of("stitch margin", 1.5, 20);
     public static final LengthField WELT_INNER_MARGIN = LengthField.of("inner margin of the welt", 0, 30);

@@ -1,0 +1,50 @@
+package weltwright;
+
+import java.awt.AWTError;
+import java.awt.GraphicsEnvironment;
+import java.io.Console;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.util.logging.LogManager;
+import weltwright.command.Commands;
+import weltwright.command.TerminalLine;
+import weltwright.window.MainWindow;
+
+/** The program's front door: the window where nothing is given, else the command line. */
+public final class Weltwright {
+    private Weltwright() {}
+
+    public static void main(String[] args) {
+        LogManager.getLogManager().reset(); // what libraries log helps no user
+        if (args.length == 0) {
+            openWindow();
+        } else {
+            System.exit(command(args));
+        }
+    }
+
+    private static void openWindow() {
+        try {
+            if (!GraphicsEnvironment.isHeadless()) {
+                MainWindow.open();
+                return;
+            }
+        } catch (AWTError e) {
+            // A display is named, but nothing answers there: the same as none.
+        }
+        System.err.println("There is no screen to open the window on."
+                + " Start it on a desktop, or give a command: --help tells which.");
+        System.exit(Commands.TROUBLE);
+    }
+
+    private static int command(String[] args) {
+        System.setProperty("java.awt.headless", "true"); // no second icon in the dock for a command
+        // From Java 22 on there is a console even on a pipe, unless this one is asked for.
+        System.setProperty("jdk.console", "java.base");
+        Console console = System.console();
+        Charset charset = console == null ? Charset.defaultCharset() : console.charset();
+        PrintWriter out = new PrintWriter(System.out, true, charset);
+        PrintWriter err = new PrintWriter(System.err, true, charset);
+        return Commands.run(args, out, err, console == null ? TerminalLine.silent() : TerminalLine.on(err));
+    }
+}

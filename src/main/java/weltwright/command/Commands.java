@@ -1,0 +1,90 @@
+package weltwright.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import weltwright.trouble.Trouble;
+
+/**
+ * The command line. Whatever happens, the user gets plain words and a code:
+ *
+ * <ul>
+ *   <li>{@value #DONE}: it is done;
+ *   <li>{@value #TROUBLE}: it could not be done, and the user can put that right ({@link Trouble});
+ *   <li>{@value #MISUSE}: the command was not understood;
+ *   <li>{@value #DEFECT}: the program has a defect; what happened is in a log file.
+ * </ul>
+ */
+public final class Commands {
+    public static final int DONE = 0;
+    public static final int TROUBLE = 1;
+    public static final int MISUSE = 2;
+    public static final int DEFECT = 70;
+
+    private Commands() {}
+
+    /**
+     * Carries out one command.
+     *
+     * @param out for what the command has to tell
+     * @param err for what went wrong
+     * @param line where the steps of long work are shown
+     * @return the code to end the program with
+     */
+    public static int run(String[] args, PrintWriter out, PrintWriter err, TerminalLine line) {
+        try {
+            return commandLine(line)
+                    .setOut(out)
+                    .setErr(err)
+                    .setCaseInsensitiveEnumValuesAllowed(true)
+                    .setParameterExceptionHandler((misuse, given) -> misuse(misuse, err))
+                    .setExecutionExceptionHandler((e, command, parsed) -> failure(e, err))
+                    .execute(args);
+        } catch (Error e) { // such as a missing native library, which picocli lets through
+            return failure(e, err);
+        } finally {
+            out.flush();
+            err.flush();
+        }
+    }
+
+    private static CommandLine commandLine(TerminalLine line) {
+        return new CommandLine(new RootCommand())
+                .addSubcommand(new SheetCommand())
+                .addSubcommand(new TraceCommand(line))
+                .addSubcommand(new MakeCommand(line));
+    }
+
+    private static int misuse(ParameterException e, PrintWriter err) {
+        String command = e.getCommandLine().getCommandSpec().qualifiedName();
+        String said = e.getMessage().strip().replaceAll("\\R+", " ");
+        err.println(said + (said.endsWith(".") ? "" : ".") + " \"" + command + " --help\" tells what can be given.");
+        return MISUSE;
+    }
+
+    private static int failure(Throwable e, PrintWriter err) {
+        if (e instanceof Trouble) {
+            err.println(e.getMessage());
+            return TROUBLE;
+        }
+        err.println("The program came upon a defect of its own and stopped. " + logged(e));
+        return DEFECT;
+    }
+
+    /** Says where the details of a defect are, having written them there. */
+    private static String logged(Throwable e) {
+        StringWriter details = new StringWriter();
+        e.printStackTrace(new PrintWriter(details, true));
+        try {
+            Path log = Files.createTempFile("weltwright-", ".log");
+            Files.writeString(log, details.toString());
+            return "Its makers need the details, which are in " + log + ".";
+        } catch (IOException unwritable) {
+            return "The details could not be written to a file: " + e + ".";
+        }
+    }
+}

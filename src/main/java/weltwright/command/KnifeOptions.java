@@ -1,0 +1,65 @@
+package weltwright.command;
+
+import java.io.PrintWriter;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Option;
+import weltwright.job.Fields;
+import weltwright.measure.Length;
+import weltwright.trace.TraceSettings;
+
+/** What is told about the knife and its photo. */
+final class KnifeOptions {
+    @Option(
+            names = "--handle-thickness",
+            paramLabel = "LENGTH",
+            description = "Greatest thickness of the handle across its flats, by caliper. The knife rests on its handle,"
+                    + " so this says how high its outline lies over the sheet: give it if you can. Default: 19mm.")
+    private String handleThickness;
+
+    @Option(
+            names = "--spine-thickness",
+            paramLabel = "LENGTH",
+            description = "Thickness of the blade at its back (the spine) next to the handle. Default: 3.5mm.")
+    private String spineThickness;
+
+    @Option(
+            names = "--tip-drop",
+            paramLabel = "LENGTH",
+            description = "How much lower the tip lies than the blade next to the handle, where the knife lies tilted."
+                    + " Default: 0.")
+    private String tipDrop;
+
+    @Option(
+            names = "--focal-35mm",
+            paramLabel = "NUMBER",
+            description = "Focal length of the lens in 35 mm terms, such as 26. Only needed where the photo does not"
+                    + " tell it itself.")
+    private String focal35mm;
+
+    @Option(
+            names = "--sheet-bars",
+            paramLabel = "ACROSS,DOWN",
+            description = "What the two bars on the printed reference sheet measure, such as 99.7mm,99.9mm: the one"
+                    + " across the page, then the one down it. Default: 100mm,100mm.")
+    private String sheetBars;
+
+    /** The settings with what was given in place of what was there. */
+    TraceSettings over(TraceSettings settings) {
+        return new TraceSettings(
+                handleThickness == null
+                        ? settings.handleThicknessMm()
+                        : Fields.HANDLE_THICKNESS.readMm(handleThickness),
+                spineThickness == null ? settings.spineThicknessMm() : Fields.SPINE_THICKNESS.readMm(spineThickness),
+                tipDrop == null ? settings.tipDropMm() : Fields.TIP_DROP.readMm(tipDrop),
+                focal35mm == null ? settings.focal35mm() : OptionalDouble.of(Fields.FOCAL_35MM.read(focal35mm)),
+                sheetBars == null ? settings.sheetScale() : Measured.SHEET_BARS.read(sheetBars));
+    }
+
+    /** A wrong thickness makes a wrong size, and nobody sees it in the picture. */
+    void remindOfHandleThickness(TraceSettings settings, PrintWriter say) {
+        if (handleThickness == null) {
+            say.println("The handle was taken to be " + new Length(settings.handleThicknessMm()).inMillimetres()
+                    + " thick. Measure it and give it as --handle-thickness, for the size depends on it.");
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package weltwright.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.measure.PrintScale;
+import weltwright.paper.Heading;
+import weltwright.paper.PaperSize;
+import weltwright.paper.PatternPdf;
+import weltwright.paper.PatternSvg;
+import weltwright.sheath.Pattern;
+import weltwright.trouble.Trouble;
+
+/** The files that {@code make} writes, named after the photo or job that they are made from. */
+record MadeFiles(Path folder, Path job, Path pdf, Path svg) {
+
+    /**
+     * The files, none of them written yet.
+     *
+     * @throws Trouble where the folder cannot take them, which is better known before the long work than after
+     */
+    static MadeFiles in(Path folder, Path source) {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw new Trouble(folder + " is not a folder.", "Give another folder for the files.");
+        }
+        if (Files.exists(folder) && !Files.isWritable(folder)) {
+            throw unwritable(folder, null);
+        }
+        String name = String.valueOf(source.getFileName()).replaceFirst("\\.[^.]*$", "");
+        MadeFiles files = new MadeFiles(
+                folder,
+                folder.resolve(name + JobFile.EXTENSION),
+                folder.resolve(name + "-pattern.pdf"),
+                folder.resolve(name + "-pattern.svg"));
+        files.spareCorrections(source);
+        return files;
+    }
+
+    /** What a hand corrected is the one thing that the program cannot make again. */
+    private void spareCorrections(Path source) {
+        if (Files.exists(job) && !sameFile(job, source) && JobFile.read(job).isCorrected()) {
+            throw new Trouble(
+                    "There is a job " + job + " already, with an outline corrected by hand.",
+                    "Make the pattern from that job, or give another folder.");
+        }
+    }
+
+    private static boolean sameFile(Path one, Path other) {
+        try {
+            return Files.isSameFile(one, other);
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    List<Path> files() {
+        return List.of(job, pdf, svg);
+    }
+
+    void write(Job made, Pattern pattern, Heading heading, PaperSize paper, PrintScale printer) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw unwritable(folder, e);
+        }
+        // The job first: from it the others can be made again.
+        JobFile.write(made, job);
+        PatternPdf.write(pattern, heading, paper, printer, pdf);
+        PatternSvg.write(pattern, heading, svg);
+    }
+
+    private static Trouble unwritable(Path folder, IOException cause) {
+        return new Trouble(
+                "The folder " + folder + " cannot be written.",
+                "Choose another, or have the right to write there given to you.",
+                cause);
+    }
+}

@@ -1,0 +1,122 @@
+package weltwright.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import weltwright.job.Fields;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.measure.PrintScale;
+import weltwright.paper.Heading;
+import weltwright.paper.PaperSize;
+import weltwright.photo.Photo;
+import weltwright.sheath.Pattern;
+import weltwright.trace.TraceSettings;
+import weltwright.trouble.Trouble;
+
+@Command(
+        name = "make",
+        description = "Makes a sheath pattern from a photo of a knife on the reference sheet, or from a job: writes the"
+                + " job, the pattern as a PDF to print true to size, and as SVG in mm for a cutter.",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        footer = {
+            "",
+            "Options given for a job take the place of what the job holds.",
+            "",
+            "spine: the back of the blade. heel: where the cutting edge begins, next to the handle. throat: the open end"
+                    + " of the sheath. welt: a strip of leather between the layers along the edge, which the edge meets"
+                    + " before the stitches. pitch: from one stitch to the next. ease: air round the knife. stitch"
+                    + " margin: leather between the stitches and the outer edge."
+        })
+final class MakeCommand implements Runnable {
+    private final TerminalLine line;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "PHOTO|JOB", description = "A photo (JPEG, PNG, TIFF, BMP, WebP) or a job (.wwj).")
+    private Path file;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "DIR",
+            required = true,
+            description = "The folder for what is made; it is made too where it is missing.")
+    private Path folder;
+
+    @Mixin
+    private KnifeOptions knife;
+
+    @Option(
+            names = "--edge-thickness",
+            paramLabel = "LENGTH",
+            description = "Thickness of the blade just behind its edge. Default: 0.4mm.")
+    private String edgeThickness;
+
+    @Mixin
+    private SheathOptions sheath;
+
+    @Mixin
+    private OrderOptions order;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            defaultValue = "A4",
+            description = "Paper to print on: a4, letter, or one_large_page for a print shop. Default: a4.")
+    private PaperSize paper;
+
+    @Option(
+            names = "--printed-square",
+            paramLabel = "ACROSS,DOWN",
+            description = "What the 50 mm square of a printed pattern measures, such as 49.6mm,49.8mm: the next print"
+                    + " makes up for it.")
+    private String printedSquare;
+
+    MakeCommand(TerminalLine line) {
+        this.line = line;
+    }
+
+    @Override
+    public void run() {
+        PrintScale printer = printedSquare == null ? PrintScale.TRUE : Measured.PRINTED_SQUARE.read(printedSquare);
+        MadeFiles made = MadeFiles.in(folder, file);
+        Job job = given();
+        Pattern pattern;
+        try (line) {
+            job = job.traced((step, done) -> line.at(step, 0.9 * done));
+            line.at("Making the pattern", 0.9);
+            pattern = job.pattern();
+            line.at("Writing", 0.95);
+            Heading heading = new Heading(job.customer(), job.knifeName(), job.begun(), job.notes());
+            made.write(job, pattern, heading, paper, printer);
+        }
+        PrintWriter say = spec.commandLine().getOut();
+        job.trace().ifPresent(trace -> Report.of(trace, say));
+        pattern.advice().forEach(say::println);
+        made.files().forEach(written -> say.println("Written: " + written));
+    }
+
+    /** The job before its photo is traced, with all that was given on the command line. */
+    private Job given() {
+        boolean isJob = JobFile.isJob(file);
+        Job job = isJob ? JobFile.read(file) : Job.begin(LocalDate.now()).withPhoto(Photo.read(file));
+        TraceSettings settings = knife.over(job.settings());
+        if (job.isCorrected() && !settings.equals(job.settings())) {
+            throw new Trouble(
+                    "The outline in " + file + " was corrected by hand, and other measures of the knife or sheet would"
+                            + " trace it anew without the corrections.",
+                    "Leave those options out, or open the job in the window.");
+        }
+        job = order.over(job.withSettings(settings));
+        job = job.withSpec(sheath.over(job.spec()));
+        return edgeThickness == null ? job : job.withEdgeThicknessMm(Fields.EDGE_THICKNESS.readMm(edgeThickness));
+    }
+}

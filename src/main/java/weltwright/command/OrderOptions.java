@@ -1,0 +1,41 @@
+package weltwright.command;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import weltwright.job.Job;
+import weltwright.trouble.Trouble;
+
+/** Whose job it is. */
+final class OrderOptions {
+    @Option(names = "--customer", paramLabel = "NAME", description = "Whose knife it is.")
+    private String customer;
+
+    @Option(names = "--knife", paramLabel = "NAME", description = "What you call the knife.")
+    private String knife;
+
+    @Option(names = "--due", paramLabel = "DATE", description = "The day it is to be ready, such as 2026-03-31.")
+    private String due;
+
+    @Option(names = "--notes", paramLabel = "TEXT", description = "Anything to remember.")
+    private String notes;
+
+    /** The job with what was given in place of what was there. */
+    Job over(Job job) {
+        return job.withOrder(
+                customer == null ? job.customer() : customer,
+                knife == null ? job.knifeName() : knife,
+                due == null ? job.due() : Optional.of(date(due)),
+                notes == null ? job.notes() : notes);
+    }
+
+    private static LocalDate date(String typed) {
+        try {
+            return LocalDate.parse(typed.strip());
+        } catch (DateTimeParseException e) {
+            throw new Trouble("The day cannot be read from \"" + typed + "\".",
+                    "Write year, month and day, such as 2026-03-31.", e);
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package weltwright.command;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "weltwright",
+        description = "From a photo of a knife to a sheath pattern, printed true to size. Without a command it opens its"
+                + " window.",
+        subcommands = HelpCommand.class,
+        mixinStandardHelpOptions = true,
+        versionProvider = RootCommand.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {
+            "",
+            "First print the reference sheet (sheet), lay the knife on it and photograph it from straight above, from as"
+                    + " far as fits. Then make the pattern from the photo (make).",
+            "",
+            "Lengths: 19mm, 1.9cm, 0.75in, 3/4in, \"1 3/8in\"; without a unit they are mm. Thickness of leather also in"
+                    + " ounces: 8oz, or 7/8oz for a side of 7 to 8 ounces.",
+            "",
+            "A file of options, one to a line, can be given as @FILE."
+        })
+final class RootCommand implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new ParameterException(
+                spec.commandLine(), "A command is missing: sheet, trace or make.");
+    }
+
+    /** The version as the jar's manifest tells it. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = RootCommand.class.getPackage().getImplementationVersion();
+            return new String[] {"Weltwright " + (version == null ? "(not built as a jar)" : version)};
+        }
+    }
+}

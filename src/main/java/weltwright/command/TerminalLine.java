@@ -1,0 +1,45 @@
+package weltwright.command;
+
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.util.Locale;
+import weltwright.trace.Progress;
+
+/** Progress as one line of a terminal, written over and over. Closing wipes the line; it may be used again after. */
+public final class TerminalLine implements Progress, AutoCloseable {
+    private final PrintWriter terminal;
+    private int shown;
+
+    private TerminalLine(PrintWriter terminal) {
+        this.terminal = terminal;
+    }
+
+    public static TerminalLine on(PrintWriter terminal) {
+        return new TerminalLine(terminal);
+    }
+
+    /** For a pipe or a file: shows nothing. */
+    public static TerminalLine silent() {
+        return new TerminalLine(new PrintWriter(Writer.nullWriter()));
+    }
+
+    @Override
+    public synchronized void at(String step, double done) {
+        show(String.format(Locale.ROOT, "%3.0f %%  %s", 100 * Math.max(0, Math.min(1, done)), step));
+    }
+
+    @Override
+    public synchronized void close() {
+        if (shown > 0) {
+            show("");
+            terminal.print('\r');
+            terminal.flush();
+        }
+    }
+
+    private void show(String line) {
+        terminal.print("\r" + line + " ".repeat(Math.max(0, shown - line.length())));
+        terminal.flush();
+        shown = line.length();
+    }
+}

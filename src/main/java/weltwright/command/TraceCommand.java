@@ -1,0 +1,73 @@
+package weltwright.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import weltwright.job.Job;
+import weltwright.paper.WholeFile;
+import weltwright.photo.Photo;
+import weltwright.trace.Trace;
+import weltwright.trace.TraceSettings;
+import weltwright.trace.Tracer;
+
+@Command(
+        name = "trace",
+        description = "Traces the outline of a knife photographed on the reference sheet, and writes it in mm as JSON.",
+        mixinStandardHelpOptions = true,
+        footer = {
+            "",
+            "heel: where the cutting edge begins, next to the handle. butt: the far end of the handle. error95: 95 of"
+                    + " 100 points of the outline lie within this many mm of the true one."
+        })
+final class TraceCommand implements Runnable {
+    /** What a knife can lie on. */
+    enum Ground {
+        SHEET
+    }
+
+    private final TerminalLine line;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "PHOTO", description = "A JPEG, PNG, TIFF, BMP or WebP file.")
+    private Path file;
+
+    @Option(
+            names = "--ground",
+            paramLabel = "GROUND",
+            defaultValue = "SHEET",
+            description = "What the knife lies on: sheet, the printed reference sheet. Default: sheet.")
+    private Ground ground;
+
+    @Mixin
+    private KnifeOptions knife;
+
+    @Option(names = {"-o", "--output"}, paramLabel = "FILE", required = true, description = "The JSON file to write.")
+    private Path output;
+
+    TraceCommand(TerminalLine line) {
+        this.line = line;
+    }
+
+    @Override
+    public void run() {
+        TraceSettings settings = knife.over(Job.begin(LocalDate.now()).settings());
+        Photo photo = Photo.read(file);
+        Trace trace;
+        try (line) {
+            trace = Tracer.trace(photo, settings, line);
+        }
+        WholeFile.write(output, out -> KnifeJson.write(trace, out));
+        PrintWriter say = spec.commandLine().getOut();
+        Report.of(trace, say);
+        knife.remindOfHandleThickness(settings, say);
+        say.println("Written: " + output);
+    }
+}
