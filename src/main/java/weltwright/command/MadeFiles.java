@@ -23,11 +23,15 @@ record MadeFiles(Path folder, Path job, Path pdf, Path svg) {
      * @throws Trouble where the folder cannot take them, which is better known before the long work than after
      */
     static MadeFiles in(Path folder, Path source) {
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw new Trouble(folder + " is not a folder.", "Give another folder for the files.");
+        Path there = folder.toAbsolutePath();
+        while (!Files.exists(there) && there.getParent() != null) {
+            there = there.getParent();
         }
-        if (Files.exists(folder) && !Files.isWritable(folder)) {
-            throw unwritable(folder, null);
+        if (!Files.isDirectory(there)) {
+            throw new Trouble(there + " is not a folder.", "Give another folder for the files.");
+        }
+        if (!Files.isWritable(there)) {
+            throw unwritable(there, null);
         }
         String name = String.valueOf(source.getFileName()).replaceFirst("\\.[^.]*$", "");
         MadeFiles files = new MadeFiles(

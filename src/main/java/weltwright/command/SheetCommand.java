@@ -14,7 +14,7 @@ import weltwright.paper.SheetPdf;
         mixinStandardHelpOptions = true,
         footer = {
             "",
-            "Print it at actual size (100 %), on matt paper. It has a bar of 100 mm in each direction: measure both on"
+            "Print it at actual size (100 %%), on matt paper. It has a bar of 100 mm in each direction: measure both on"
                     + " the paper and give them to trace or make as --sheet-bars, for no printer is quite true."
         })
 final class SheetCommand implements Runnable {

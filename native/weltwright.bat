@@ -1,0 +1,43 @@
+@echo off
+rem Starts Weltwright on Windows, by double click too; passes on whatever it is given.
+rem Java is taken from JAVA_HOME, or else from the PATH.
+setlocal
+
+set "JAR=%~dp0..\target\weltwright.jar"
+set "JAVA=java"
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java"
+
+rem The third word of: openjdk version "17.0.15" 2025-04-15; then what stands before its first dot.
+rem Java 8 says 1.8, and so counts as 1.
+set "VERSION="
+for /f "tokens=3" %%v in ('call "%JAVA%" -version 2^>^&1 ^| findstr /i /c:" version "') do set "VERSION=%%~v"
+set "MAJOR=0"
+for /f "delims=.-+" %%m in ("%VERSION%") do set "MAJOR=%%m"
+
+if not defined VERSION (
+    echo Weltwright needs Java 17 or newer, and finds none.>&2
+    goto :install
+)
+if %MAJOR% LSS 17 (
+    echo Weltwright needs Java 17 or newer, and this one is older: %VERSION%>&2
+    goto :install
+)
+if not exist "%JAR%" (
+    echo Weltwright is not built yet. Build it in the folder above this one with: mvn package>&2
+    goto :stop
+)
+
+rem Half of the memory: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
+if "%~1"=="" (
+    start "Weltwright" "%JAVA%w" -XX:MaxRAMPercentage=50 -jar "%JAR%"
+    exit /b 0
+)
+"%JAVA%" -XX:MaxRAMPercentage=50 -jar "%JAR%" %*
+exit /b %ERRORLEVEL%
+
+:install
+echo Install a JDK 17 or newer for x86-64, on Windows on ARM too, then start Weltwright again.>&2
+:stop
+rem A double click would close the window before it can be read.
+if "%~1"=="" pause
+exit /b 1

@@ -1,0 +1,36 @@
+#!/bin/sh
+# Starts Weltwright on Linux, and for weltwright.command on macOS; passes on whatever it is given.
+# Java is taken from JAVA_HOME, or else from the PATH.
+
+here=$(cd "$(dirname "$(readlink -f "$0" 2>/dev/null || echo "$0")")" && pwd)
+jar=$here/../target/weltwright.jar
+
+if [ -n "$JAVA_HOME" ] && [ -x "$JAVA_HOME/bin/java" ]; then
+    java=$JAVA_HOME/bin/java
+else
+    java=java
+fi
+
+# The first number of: openjdk version "17.0.15" 2025-04-15. Java 8 says 1.8, and so counts as 1.
+version=$("$java" -version 2>&1 | sed -n 's/.* version "\([0-9]*\).*/\1/p' | head -n 1)
+
+if [ -z "$version" ] || [ "$version" -lt 17 ]; then
+    if [ -z "$version" ]; then
+        echo "Weltwright needs Java 17 or newer, and finds none." >&2
+    else
+        echo "Weltwright needs Java 17 or newer, and this one is older: $("$java" -version 2>&1 | head -n 1)" >&2
+    fi
+    case $(uname) in
+        Darwin) echo "Install a JDK 17 or newer for macOS, then start Weltwright again." >&2 ;;
+        *) echo "Install it, for instance with: sudo apt install openjdk-17-jdk" >&2 ;;
+    esac
+    exit 1
+fi
+
+if [ ! -f "$jar" ]; then
+    echo "Weltwright is not built yet. Build it in $(dirname "$here") with: mvn package" >&2
+    exit 1
+fi
+
+# Half of the memory: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
+exec "$java" -XX:MaxRAMPercentage=50 -jar "$jar" "$@"
