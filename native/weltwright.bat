@@ -15,15 +15,15 @@ set "MAJOR=0"
 for /f "delims=.-+" %%m in ("%VERSION%") do set "MAJOR=%%m"
 
 if not defined VERSION (
-    echo Weltwright needs Java 17 or newer, and finds none.>&2
+    >&2 echo Weltwright needs Java 17 or newer, and finds none.
     goto :install
 )
 if %MAJOR% LSS 17 (
-    echo Weltwright needs Java 17 or newer, and this one is older: %VERSION%>&2
+    >&2 echo Weltwright needs Java 17 or newer, and this one is older: %VERSION%
     goto :install
 )
 if not exist "%JAR%" (
-    echo Weltwright is not built yet. Build it in the folder above this one with: mvn package>&2
+    >&2 echo Weltwright is not built yet. Build it in the folder above this one with: mvn package
     goto :stop
 )
 
@@ -36,7 +36,7 @@ if "%~1"=="" (
 exit /b %ERRORLEVEL%
 
 :install
-echo Install a JDK 17 or newer for x86-64, on Windows on ARM too, then start Weltwright again.>&2
+>&2 echo Install a JDK 17 or newer for x86-64, on Windows on ARM too, then start Weltwright again.
 :stop
 rem A double click would close the window before it can be read.
 if "%~1"=="" pause

@@ -100,7 +100,7 @@ final class MakeCommand implements Runnable {
         }
         PrintWriter say = spec.commandLine().getOut();
         job.trace().ifPresent(trace -> Report.of(trace, say));
-        pattern.advice().forEach(say::println);
+        Report.of(pattern, say);
         made.files().forEach(written -> say.println("Written: " + written));
     }
 

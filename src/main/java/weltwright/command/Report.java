@@ -2,9 +2,10 @@ package weltwright.command;
 
 import java.io.PrintWriter;
 import weltwright.measure.Length;
+import weltwright.sheath.Pattern;
 import weltwright.trace.Trace;
 
-/** What came out of a photo, in a few lines. */
+/** What came out of the work, in a few lines. */
 final class Report {
     private Report() {}
 
@@ -13,6 +14,17 @@ final class Report {
                 + both(trace.silhouette().overallLengthMm()) + ". 95 of 100 points of the outline lie within "
                 + new Length(trace.error().error95Mm()).inMillimetres() + " of the knife's.");
         trace.notes().forEach(say::println);
+    }
+
+    static void of(Pattern pattern, PrintWriter say) {
+        pattern.sizes().forEach(size -> say.println(capitalised(size.name()) + ": " + both(size.lengthMm()) + "."));
+        pattern.seams().forEach(seam -> say.println(capitalised(seam.name()) + ": " + seam.holeCount() + " holes, "
+                + new Length(seam.pitchMm()).inMillimetres() + " apart."));
+        pattern.advice().forEach(say::println);
+    }
+
+    private static String capitalised(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private static String both(double mm) {

@@ -36,13 +36,13 @@ final class SheathOptions {
     @Option(
             names = "--stitch-margin",
             paramLabel = "LENGTH",
-            description = "From the stitch row to the outer edge. Default: 3.2mm.")
+            description = "From the stitch row to the outer edge. Default: 1/8in.")
     private String stitchMargin;
 
     @Option(
             names = "--welt-margin",
             paramLabel = "LENGTH",
-            description = "Of welt between the knife and the stitch row. Default: 5mm.")
+            description = "Of welt between the knife and the stitch row. Default: 4mm.")
     private String weltMargin;
 
     @Option(

@@ -8,7 +8,7 @@ import weltwright.measure.NumberField;
  * wide: they keep out slips of the hand and the wrong unit, not odd knives.
  */
 public final class Fields {
-    public static final LengthField HANDLE_THICKNESS = LengthField.of("handle thickness", 2, 80);
+    public static final LengthField HANDLE_THICKNESS = LengthField.of("handle thickness", 0.3, 60);
     public static final LengthField SPINE_THICKNESS = LengthField.of("spine thickness", 0.3, 15);
     public static final LengthField EDGE_THICKNESS = LengthField.of("edge thickness", 0, 15);
     public static final LengthField TIP_DROP = LengthField.of("tip drop", 0, 40);
@@ -21,12 +21,12 @@ public final class Fields {
     public static final LengthField PRINTED_SQUARE_ACROSS = LengthField.of("width of the printed square", 45, 55);
     public static final LengthField PRINTED_SQUARE_DOWN = LengthField.of("height of the printed square", 45, 55);
 
-    public static final LengthField LEATHER_THICKNESS = LengthField.ofLeather("leather thickness", 0.5, 8);
-    public static final LengthField STITCH_MARGIN = LengthField.of("stitch margin", 1.5, 20);
-    public static final LengthField WELT_INNER_MARGIN = LengthField.of("inner margin of the welt", 0, 30);
+    public static final LengthField LEATHER_THICKNESS = LengthField.ofLeather("leather thickness", 0.8, 8);
+    public static final LengthField STITCH_MARGIN = LengthField.of("stitch margin", 1.5, 15);
+    public static final LengthField WELT_INNER_MARGIN = LengthField.of("inner margin of the welt", 1, 25);
     public static final LengthField EASE = LengthField.of("ease", 0, 5);
     public static final LengthField PITCH = LengthField.of("stitch pitch", 1.5, 12);
-    public static final LengthField BELT_WIDTH = LengthField.of("belt width", 10, 120);
+    public static final LengthField BELT_WIDTH = LengthField.of("belt width", 12, 120);
     public static final LengthField BELT_THICKNESS = LengthField.of("belt thickness", 1, 12);
     public static final LengthField HANDLE_DEPTH = LengthField.of("depth of the handle in the sheath", 0, 200);
     public static final LengthField DRAIN_HOLE = LengthField.of("drain hole", 0, 10);
@@ -35,7 +35,7 @@ public final class Fields {
     /** What {@code SHEET_BAR_ACROSS} and {@code SHEET_BAR_DOWN} leave room for. */
     public static final NumberField SHEET_SCALE = NumberField.of("scale of the printed sheet", 0.9, 1.1);
 
-    public static final NumberField WELT_LAYERS = NumberField.count("number of welt layers", 1, 8);
+    public static final NumberField WELT_LAYERS = NumberField.count("number of welt layers", 1, 12);
     public static final NumberField NEUTRAL_FACTOR = NumberField.of("neutral factor K", 0, 1);
 
     private Fields() {}

@@ -4,12 +4,10 @@ import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import weltwright.knife.Knife;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
-import weltwright.sheath.Hand;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.SheathKind;
@@ -61,16 +59,11 @@ public record Job(
         Objects.requireNonNull(spec);
     }
 
-    /**
-     * A job with nothing in it yet, for a knife and a sheath of the usual measures: leather of 7/8 oz, the stitch row
-     * 1/8 in from the edge (common practice), a belt of 1 1/2 in.
-     */
+    /** A job with nothing in it yet, for a knife of a usual size and the standard sheath. */
     public static Job begin(LocalDate today) {
         TraceSettings knife = new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
-        SheathSpec sheath = new SheathSpec(
-                SheathKind.FOLDED, Hand.RIGHT, 3, OptionalInt.empty(), 3.2, 5, 0.8, 4, 0.5, 38, 4, 0, 4);
         return new Job("", "", today, Optional.empty(), "", Optional.empty(), knife, Optional.empty(),
-                Optional.empty(), 0.4, sheath);
+                Optional.empty(), 0.4, SheathSpec.standard(SheathKind.FOLDED));
     }
 
     public Job withOrder(String customer, String knifeName, Optional<LocalDate> due, String notes) {

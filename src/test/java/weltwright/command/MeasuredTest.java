@@ -1,6 +1,7 @@
 package weltwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +20,7 @@ class MeasuredTest {
             """)
     void readsTwoLengthsWithAPointOrAComma(String typed, double across, double down) {
         PrintScale scale = Measured.SHEET_BARS.read(typed);
-        assertThat(scale.x()).isCloseTo(across, org.assertj.core.api.Assertions.within(1e-12));
-        assertThat(scale.y()).isCloseTo(down, org.assertj.core.api.Assertions.within(1e-12));
+        assertThat(scale.x()).isCloseTo(across, within(1e-12));
+        assertThat(scale.y()).isCloseTo(down, within(1e-12));
     }
 }

@@ -1,0 +1,144 @@
+package weltwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.OptionalInt;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weltwright.geometry.Outline;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.job.Jobs;
+import weltwright.knife.Silhouette;
+import weltwright.sheath.Hand;
+import weltwright.sheath.SheathKind;
+
+class MakeCommandTest {
+    @TempDir
+    Path folder;
+
+    private Path jobFile;
+    private Path out;
+
+    /** A job whose outline was drawn by hand: no photo, nothing to trace. */
+    @BeforeEach
+    void saveAJob() {
+        Job job = Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(Jobs.silhouette());
+        jobFile = folder.resolve("anouk.wwj");
+        out = folder.resolve("made/here");
+        JobFile.write(job, jobFile);
+    }
+
+    @Test
+    void writesJobAndPatternInOneGo() throws Exception {
+        Run run = Run.of("make", jobFile, "-o", out).succeeds();
+
+        Path pdf = out.resolve("anouk-pattern.pdf");
+        Path svg = out.resolve("anouk-pattern.svg");
+        Path job = out.resolve("anouk.wwj");
+        assertThat(Files.list(out)).containsExactlyInAnyOrder(job, pdf, svg);
+        assertThat(run.out()).contains("Written: " + job, "Written: " + pdf, "Written: " + svg);
+        assertThat(JobFile.read(job)).isEqualTo(JobFile.read(jobFile));
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            assertThat(document.getNumberOfPages()).isPositive();
+        }
+        assertThat(DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(svg.toFile())
+                        .getDocumentElement()
+                        .getTagName())
+                .isEqualTo("svg");
+    }
+
+    @Test
+    void theJobThatItWritesGivesTheSamePatternToTheLastHole() {
+        Run.of("make", jobFile, "--kind", "panels", "--pitch", "25.4/7 mm", "-o", out)
+                .fails(Commands.TROUBLE, "stitch pitch");
+        Run.of("make", jobFile, "--kind", "panels", "--pitch", "1/7 in", "-o", out).succeeds();
+        Job made = JobFile.read(out.resolve("anouk.wwj"));
+        assertThat(made.spec().pitchMm()).isCloseTo(25.4 / 7, within(1e-12));
+        Run.of("make", out.resolve("anouk.wwj"), "-o", folder.resolve("again")).succeeds();
+        Job again = JobFile.read(folder.resolve("again/anouk.wwj"));
+        assertThat(again.pattern()).isEqualTo(made.pattern());
+    }
+
+    @Test
+    void optionsTakeThePlaceOfWhatTheJobHolds() throws IOException {
+        Run.of(
+                        "make", jobFile, "--kind=panels", "--hand=LEFT", "--leather=7/8 oz", "--welt-layers=2",
+                        "--stitch-margin=3/16 in", "--welt-margin=6", "--ease=1", "--pitch=3.85", "--neutral-factor=0.4",
+                        "--belt-width=1 1/2in", "--belt-thickness=3.5", "--handle-depth=0", "--drain-hole=0",
+                        "--edge-thickness=0.5", "--customer", "Anouk", "--knife", "drop point", "--due", "2024-06-01",
+                        "--notes", "brass", "--paper", "letter", "-o", out)
+                .succeeds();
+
+        Job made = JobFile.read(out.resolve("anouk.wwj"));
+
+        assertThat(made.spec().kind()).isEqualTo(SheathKind.PANELS);
+        assertThat(made.spec().hand()).isEqualTo(Hand.LEFT);
+        assertThat(made.spec().leatherThicknessMm()).isCloseTo(7.5 * 25.4 / 64, within(1e-12));
+        assertThat(made.spec().weltLayers()).isEqualTo(OptionalInt.of(2));
+        assertThat(made.spec().stitchMarginMm()).isCloseTo(25.4 * 3 / 16, within(1e-12));
+        assertThat(made.spec().weltInnerMarginMm()).isEqualTo(6);
+        assertThat(made.spec().easeMm()).isEqualTo(1);
+        assertThat(made.spec().pitchMm()).isEqualTo(3.85);
+        assertThat(made.spec().neutralFactor()).isEqualTo(0.4);
+        assertThat(made.spec().beltWidthMm()).isCloseTo(38.1, within(1e-12));
+        assertThat(made.spec().beltThicknessMm()).isEqualTo(3.5);
+        assertThat(made.spec().drainHoleDiameterMm()).isZero();
+        assertThat(made.edgeThicknessMm()).isEqualTo(0.5);
+        assertThat(made.customer()).isEqualTo("Anouk");
+        assertThat(made.knifeName()).isEqualTo("drop point");
+        assertThat(made.due()).contains(LocalDate.of(2024, 6, 1));
+        assertThat(made.notes()).isEqualTo("brass");
+        assertThat(made.silhouette()).contains(Jobs.silhouette());
+        try (PDDocument document = Loader.loadPDF(out.resolve("anouk-pattern.pdf").toFile())) {
+            assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(612); // 8.5 in
+            assertThat(new PDFTextStripper().getText(document)).contains("Anouk", "drop point");
+        }
+    }
+
+    @Test
+    void doesNotLoseCorrectionsByTracingAnew() throws IOException {
+        byte[] before = Files.readAllBytes(jobFile);
+        Run.of("make", jobFile, "--handle-thickness", "21mm", "-o", out).fails(Commands.TROUBLE, "corrected by hand");
+        assertThat(out).doesNotExist();
+        assertThat(jobFile).hasBinaryContent(before);
+    }
+
+    @Test
+    void doesNotWriteOverAnotherJobThatWasCorrectedByHand() throws IOException {
+        Files.createDirectories(out);
+        Outline corrected = Jobs.silhouette().outline().map(p -> p.times(1.01));
+        JobFile.write(
+                JobFile.read(jobFile)
+                        .withSilhouette(new Silhouette(corrected, Jobs.silhouette().landmarks(), true)),
+                out.resolve("anouk.wwj"));
+        byte[] before = Files.readAllBytes(out.resolve("anouk.wwj"));
+        Run.of("make", jobFile, "-o", out).fails(Commands.TROUBLE, "corrected by hand");
+        assertThat(Files.list(out)).hasSize(1);
+        assertThat(out.resolve("anouk.wwj")).hasBinaryContent(before);
+    }
+
+    @Test
+    void mayWriteAJobOverItself() {
+        Run.of("make", jobFile, "--customer", "Anouk", "-o", folder).succeeds();
+        assertThat(JobFile.read(jobFile).customer()).isEqualTo("Anouk");
+    }
+
+    @Test
+    void aSheathThatCannotBeMadeLeavesNothingBehind() {
+        Run.of("make", jobFile, "--handle-depth", "200mm", "-o", out).fails(Commands.TROUBLE, "handle");
+        assertThat(folder.resolve("made")).doesNotExist();
+    }
+}
