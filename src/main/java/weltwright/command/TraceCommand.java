@@ -20,6 +20,8 @@ import weltwright.trace.Tracer;
         name = "trace",
         description = "Traces the outline of a knife photographed on the reference sheet, and writes it in mm as JSON.",
         mixinStandardHelpOptions = true,
+        abbreviateSynopsis = true,
+        sortOptions = false,
         footer = {
             "",
             "heel: where the cutting edge begins, next to the handle. butt: the far end of the handle. error95: 95 of"
