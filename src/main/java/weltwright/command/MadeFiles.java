@@ -34,22 +34,33 @@ record MadeFiles(Path folder, Path job, Path pdf, Path svg) {
             throw unwritable(there, null);
         }
         String name = String.valueOf(source.getFileName()).replaceFirst("\\.[^.]*$", "");
-        MadeFiles files = new MadeFiles(
+        return new MadeFiles(
                 folder,
                 folder.resolve(name + JobFile.EXTENSION),
                 folder.resolve(name + "-pattern.pdf"),
                 folder.resolve(name + "-pattern.svg"));
-        files.spareCorrections(source);
-        return files;
     }
 
-    /** What a hand corrected is the one thing that the program cannot make again. */
-    private void spareCorrections(Path source) {
-        if (Files.exists(job) && !sameFile(job, source) && JobFile.read(job).isCorrected()) {
+    /**
+     * Makes sure that nothing is written over that the program could not make again: an outline corrected by hand, or
+     * what somebody wrote into another job of that name.
+     */
+    void spareHandwork(Path source, Job next) {
+        if (!Files.exists(job) || sameFile(job, source)) {
+            return;
+        }
+        Job there = JobFile.read(job);
+        if (there.isCorrected() || holdsMore(there.customer(), next.customer())
+                || holdsMore(there.knifeName(), next.knifeName()) || holdsMore(there.notes(), next.notes())
+                || there.due().isPresent() && !there.due().equals(next.due())) {
             throw new Trouble(
-                    "There is a job " + job + " already, with an outline corrected by hand.",
+                    "There is a job " + job + " already, with an outline corrected by hand or with other words in it.",
                     "Make the pattern from that job, or give another folder.");
         }
+    }
+
+    private static boolean holdsMore(String there, String next) {
+        return !there.isBlank() && !there.equals(next);
     }
 
     private static boolean sameFile(Path one, Path other) {

@@ -90,6 +90,7 @@ final class MakeCommand implements Runnable {
         PrintScale printer = printedSquare == null ? PrintScale.TRUE : Measured.PRINTED_SQUARE.read(printedSquare);
         MadeFiles made = MadeFiles.in(folder, file);
         Job job = given();
+        made.spareHandwork(file, job);
         Pattern pattern;
         try (line) {
             job = job.traced((step, done) -> line.at(step, 0.9 * done));

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.OptionalInt;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
@@ -20,6 +21,7 @@ import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.Jobs;
 import weltwright.knife.Silhouette;
+import weltwright.photo.Photo;
 import weltwright.sheath.Hand;
 import weltwright.sheath.SheathKind;
 
@@ -128,6 +130,17 @@ class MakeCommandTest {
         Run.of("make", jobFile, "-o", out).fails(Commands.TROUBLE, "corrected by hand");
         assertThat(Files.list(out)).hasSize(1);
         assertThat(out.resolve("anouk.wwj")).hasBinaryContent(before);
+    }
+
+    @Test
+    void doesNotWriteOverWordsInAnotherJob() throws IOException {
+        Files.createDirectories(out);
+        Photo photo = Jobs.photo();
+        Path file = Files.write(folder.resolve("anouk.png"), photo.bytes());
+        Job job = Job.begin(LocalDate.of(2024, 5, 6)).withPhoto(photo);
+        JobFile.write(job.withOrder("", "", Optional.empty(), "call her on Monday"), out.resolve("anouk.wwj"));
+        Run.of("make", file, "-o", out).fails(Commands.TROUBLE, "There is a job", "anouk.wwj");
+        assertThat(JobFile.read(out.resolve("anouk.wwj")).notes()).isEqualTo("call her on Monday");
     }
 
     @Test

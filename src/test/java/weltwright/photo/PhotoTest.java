@@ -8,11 +8,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Random;
 import javax.imageio.ImageIO;
 import org.assertj.core.api.InstanceOfAssertFactories;
@@ -178,6 +180,17 @@ class PhotoTest {
                 .hasMessageContaining("20000 by 10001 pixels");
     }
 
+    @Test
+    void refusesAFileLargerThanAnyPhoto() throws IOException {
+        Path file = folder.resolve("film.jpg");
+        try (RandomAccessFile film = new RandomAccessFile(file.toFile(), "rw")) {
+            film.setLength(200_000_001); // takes no room on the disk
+        }
+        assertThatThrownBy(() -> Photo.read(file))
+                .isInstanceOf(Trouble.class)
+                .hasMessageStartingWith("film.jpg is larger than 200 MB.");
+    }
+
     /** Whatever a stranger's file holds, it is read or refused, and nothing else happens. */
     @Test
     void damagedFilesAreReadOrRefused() throws IOException {
@@ -188,7 +201,7 @@ class PhotoTest {
                 .bytes(picture(64, 48));
         Random random = new Random(1);
         for (int i = 0; i < 3000; i++) {
-            byte[] damaged = java.util.Arrays.copyOf(whole, 1 + random.nextInt(whole.length));
+            byte[] damaged = Arrays.copyOf(whole, 1 + random.nextInt(whole.length));
             for (int flips = random.nextInt(4); flips > 0; flips--) {
                 damaged[random.nextInt(Math.min(damaged.length, 400))] = (byte) random.nextInt();
             }
