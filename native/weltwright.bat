@@ -27,12 +27,16 @@ if not exist "%JAR%" (
     goto :stop
 )
 
+rem From Java 23 on, the way that OpenCV's bindings reach their memory is warned about on the screen unless it is allowed.
+set "QUIET="
+if %MAJOR% GEQ 23 set "QUIET=--sun-misc-unsafe-memory-access=allow"
+
 rem Half of the memory: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
 if "%~1"=="" (
-    start "Weltwright" "%JAVA%w" -XX:MaxRAMPercentage=50 -jar "%JAR%"
+    start "Weltwright" "%JAVA%w" -XX:MaxRAMPercentage=50 %QUIET% -jar "%JAR%"
     exit /b 0
 )
-"%JAVA%" -XX:MaxRAMPercentage=50 -jar "%JAR%" %*
+"%JAVA%" -XX:MaxRAMPercentage=50 %QUIET% -jar "%JAR%" %*
 exit /b %ERRORLEVEL%
 
 :install

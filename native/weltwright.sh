@@ -32,5 +32,11 @@ if [ ! -f "$jar" ]; then
     exit 1
 fi
 
+# From Java 23 on, the way that OpenCV's bindings reach their memory is warned about on the screen unless it is allowed.
+quiet=
+if [ "$version" -ge 23 ]; then
+    quiet=--sun-misc-unsafe-memory-access=allow
+fi
+
 # Half of the memory: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
-exec "$java" -XX:MaxRAMPercentage=50 -jar "$jar" "$@"
+exec "$java" -XX:MaxRAMPercentage=50 $quiet -jar "$jar" "$@"
