@@ -5,6 +5,7 @@ import java.awt.GraphicsEnvironment;
 import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.util.Optional;
 import java.util.logging.LogManager;
 import weltwright.command.Commands;
 import weltwright.command.TerminalLine;
@@ -26,7 +27,7 @@ public final class Weltwright {
     private static void openWindow() {
         try {
             if (!GraphicsEnvironment.isHeadless()) {
-                MainWindow.open();
+                MainWindow.open(Optional.empty());
                 return;
             }
         } catch (AWTError e) {
