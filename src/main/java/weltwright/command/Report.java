@@ -28,7 +28,7 @@ final class Report {
     }
 
     private static String both(double mm) {
-        Length length = new Length(mm);
+        Length length = new Length(Math.round(mm * 10) / 10.0); // no photo tells more
         return length.inMillimetres() + " (" + length.inInches() + ")";
     }
 }
