@@ -41,6 +41,7 @@ public final class Commands {
                     .setOut(out)
                     .setErr(err)
                     .setCaseInsensitiveEnumValuesAllowed(true)
+                    .setOverwrittenOptionsAllowed(true) // the last one holds: a file of options can be departed from
                     .setParameterExceptionHandler((misuse, given) -> misuse(misuse, err))
                     .setExecutionExceptionHandler((e, command, parsed) -> failure(e, err))
                     .execute(args);
