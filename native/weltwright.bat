@@ -31,6 +31,9 @@ rem From Java 23 on, the way that OpenCV's bindings reach their memory is warned
 set "QUIET="
 if %MAJOR% GEQ 23 set "QUIET=--sun-misc-unsafe-memory-access=allow"
 
+rem What OpenCV logs of a damaged picture is said again by the program, in plain words.
+set "OPENCV_LOG_LEVEL=SILENT"
+
 rem Half of the memory: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
 if "%~1"=="" (
     start "Weltwright" "%JAVA%w" -XX:MaxRAMPercentage=50 %QUIET% -jar "%JAR%"

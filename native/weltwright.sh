@@ -38,5 +38,8 @@ if [ "$version" -ge 23 ]; then
     quiet=--sun-misc-unsafe-memory-access=allow
 fi
 
+# What OpenCV logs of a damaged picture is said again by the program, in plain words.
+export OPENCV_LOG_LEVEL=SILENT
+
 # Half of the memory: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
 exec "$java" -XX:MaxRAMPercentage=50 $quiet -jar "$jar" "$@"
