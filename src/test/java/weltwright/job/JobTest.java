@@ -1,0 +1,58 @@
+package weltwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import weltwright.knife.Silhouette;
+import weltwright.measure.PrintScale;
+import weltwright.trace.Progress;
+import weltwright.trace.TraceSettings;
+import weltwright.trouble.Trouble;
+
+class JobTest {
+    private static final Job EMPTY = Job.begin(LocalDate.of(2024, 5, 6));
+    private static final TraceSettings OTHER = new TraceSettings(22, 4.2, 0, OptionalDouble.empty(), PrintScale.TRUE);
+
+    @Test
+    void anOutlineDoesNotOutliveThePhotoAndTheMeasuresThatItCameFrom() {
+        Job full = Jobs.full();
+        assertThat(full.withPhoto(Jobs.photo()).trace()).isEmpty();
+        assertThat(full.withPhoto(Jobs.photo()).silhouette()).isEmpty();
+        assertThat(full.withSettings(OTHER).trace()).isEmpty();
+        assertThat(full.withSettings(OTHER).silhouette()).isEmpty();
+        assertThat(full.withSettings(full.settings())).isEqualTo(full);
+    }
+
+    @Test
+    void knowsWhetherAHandCorrectedTheOutline() {
+        Job traced = EMPTY.withTrace(Jobs.full().trace().orElseThrow());
+        assertThat(EMPTY.isCorrected()).isFalse();
+        assertThat(traced.isCorrected()).isFalse();
+        Silhouette otherSide = new Silhouette(
+                Jobs.silhouette().outline(), Jobs.silhouette().landmarks(), !Jobs.silhouette().spineOnLeft());
+        assertThat(traced.withSilhouette(otherSide).isCorrected()).isTrue();
+        assertThat(EMPTY.withSilhouette(otherSide).isCorrected()).isTrue();
+    }
+
+    @Test
+    void aJobWithAnOutlineIsNotTracedAgain() {
+        assertThat(Jobs.full().traced(Progress.NONE)).isEqualTo(Jobs.full());
+    }
+
+    @Test
+    void saysWhatIsMissingForAPattern() {
+        assertThatThrownBy(() -> EMPTY.traced(Progress.NONE))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("photo");
+        assertThatThrownBy(EMPTY::pattern).isInstanceOf(Trouble.class).hasMessageContaining("outline");
+    }
+
+    /** What a new job begins with can be typed and saved. */
+    @Test
+    void beginsWithinTheBoundsOfItsOwnFields() {
+        assertThat(JobDocument.of(EMPTY).job(EMPTY.photo())).isEqualTo(EMPTY);
+    }
+}
