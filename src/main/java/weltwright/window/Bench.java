@@ -1,0 +1,123 @@
+package weltwright.window;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import weltwright.job.Job;
+
+/**
+ * The one job that the window works on, its history, and the file that it was last saved to. Used on the event thread
+ * only. Views ask it for the job, change the job through it, and are told when the job is another one.
+ */
+final class Bench {
+    private final List<Runnable> watchers = new ArrayList<>();
+    private History<Job> history;
+    private Job saved;
+    private Optional<Path> file;
+    private Object lastSource;
+    private Object laid;
+
+    Bench(Job first) {
+        lay(first, Optional.empty());
+    }
+
+    /** Lays another job on the bench; the one before it is gone, with its history. */
+    void lay(Job job, Optional<Path> from) {
+        history = History.of(job);
+        laid = new Object();
+        saved = job;
+        file = from;
+        lastSource = null;
+        tell();
+    }
+
+    Job job() {
+        return history.present();
+    }
+
+    /** Where the job was opened from or last saved to. */
+    Optional<Path> file() {
+        return file;
+    }
+
+    /** A step that can be undone. */
+    void change(UnaryOperator<Job> how) {
+        change(null, how);
+    }
+
+    /**
+     * The same; but steps of one source, with none other between them, are one step: typing on in one field, one drag.
+     *
+     * @param source equal only for changes that belong together; null for a step of its own
+     */
+    void change(Object source, UnaryOperator<Job> how) {
+        Job next = how.apply(job());
+        if (next.equals(job())) {
+            return;
+        }
+        boolean sameStep = source != null && source.equals(lastSource) && history.canUndo() && !history.canRedo();
+        history = sameStep ? history.amended(next) : history.then(next);
+        lastSource = source;
+        tell();
+    }
+
+    /** Fills in what the present step brought about: no step of its own. */
+    void complete(UnaryOperator<Job> how) {
+        history = history.amended(how.apply(job()));
+        tell();
+    }
+
+    boolean canUndo() {
+        return history.canUndo();
+    }
+
+    boolean canRedo() {
+        return history.canRedo();
+    }
+
+    void undo() {
+        history = history.undone();
+        lastSource = null;
+        tell();
+    }
+
+    void redo() {
+        history = history.redone();
+        lastSource = null;
+        tell();
+    }
+
+    /** Whether closing now would lose something. */
+    boolean unsaved() {
+        return !job().equals(saved);
+    }
+
+    /**
+     * What to call, with the file, once the present job is safe in it. By then the job may have changed further, or lie
+     * here no longer.
+     */
+    Consumer<Path> saving() {
+        Job job = job();
+        Object now = laid;
+        return where -> {
+            if (laid == now) {
+                saved = job;
+                file = Optional.of(where);
+                tell();
+            }
+        };
+    }
+
+    /** Calls {@code watcher} now and after each change. */
+    void watch(Runnable watcher) {
+        watchers.add(watcher);
+        watcher.run();
+    }
+
+    private void tell() {
+        List.copyOf(watchers).forEach(Runnable::run);
+    }
+}

@@ -1,0 +1,35 @@
+package weltwright.window;
+
+import java.util.stream.IntStream;
+import javax.swing.JComboBox;
+
+/**
+ * A value and how it reads in a list.
+ *
+ * @param words what the user sees
+ */
+record Choice<T>(T value, String words) {
+
+    static <T> T chosen(JComboBox<Choice<T>> box) {
+        return box.getItemAt(box.getSelectedIndex()).value();
+    }
+
+    /** Shows a value; one from a file that is not among the choices is added to them. */
+    static <T> void choose(JComboBox<Choice<T>> box, T value) {
+        int index = IntStream.range(0, box.getItemCount())
+                .filter(i -> box.getItemAt(i).value().equals(value))
+                .findFirst()
+                .orElseGet(() -> {
+                    box.addItem(new Choice<>(value, value.toString()));
+                    return box.getItemCount() - 1;
+                });
+        if (index != box.getSelectedIndex()) {
+            box.setSelectedIndex(index);
+        }
+    }
+
+    @Override
+    public String toString() {
+        return words;
+    }
+}

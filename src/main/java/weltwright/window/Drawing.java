@@ -1,0 +1,237 @@
+package weltwright.window;
+
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+import javax.swing.UIManager;
+import weltwright.geometry.Point;
+
+/**
+ * A drawing in mm that can be zoomed (wheel, + and −), moved (drag, or Ctrl and arrow keys) and fitted to the window (0
+ * or a double click). It stays fitted while the window is resized, until the user chooses a part of it.
+ */
+abstract class Drawing extends JComponent {
+    private static final double ZOOM_STEP = 1.25;
+    private static final double MARGIN_PX = 28;
+    private static final double REACH_PX = 12;
+    private static final int KEY_PAN_PX = 60;
+
+    private Viewport viewport = new Viewport(1, new Point(0, 0), 1, 1);
+    private boolean fitted = true;
+
+    Drawing() {
+        setFocusable(true);
+        setMinimumSize(new Dimension(200, 150));
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                follow();
+            }
+        });
+        addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                repaint();
+            }
+        });
+        Mouse mouse = new Mouse();
+        addMouseListener(mouse);
+        addMouseMotionListener(mouse);
+        addMouseWheelListener(mouse);
+        for (String key : new String[] {"typed +", "typed =", "ADD"}) {
+            onKey(key, () -> zoom(ZOOM_STEP));
+        }
+        for (String key : new String[] {"typed -", "SUBTRACT"}) {
+            onKey(key, () -> zoom(1 / ZOOM_STEP));
+        }
+        onKey("typed 0", this::fit);
+        onKey("ctrl LEFT", () -> pan(KEY_PAN_PX, 0));
+        onKey("ctrl RIGHT", () -> pan(-KEY_PAN_PX, 0));
+        onKey("ctrl UP", () -> pan(0, KEY_PAN_PX));
+        onKey("ctrl DOWN", () -> pan(0, -KEY_PAN_PX));
+    }
+
+    /** What there is to see, in mm; empty where there is nothing. */
+    protected abstract Optional<Rectangle2D> extent();
+
+    /** Paints it; pixels are those of the component, {@code at} says where a place in mm falls. */
+    protected abstract void paint(Graphics2D g, Viewport at);
+
+    /** Whether something to be dragged lies within {@code reachMm}; the drawing moves with the mouse where not. */
+    protected boolean grab(Point mm, double reachMm) {
+        return false;
+    }
+
+    /** The mouse has moved, holding what was grabbed. */
+    protected void drag(Point mm) {}
+
+    /** What was grabbed is let go. */
+    protected void letGo() {}
+
+    /** Whether the mouse is over something to be dragged. */
+    protected boolean over(Point mm, double reachMm) {
+        return false;
+    }
+
+    final Viewport viewport() {
+        return viewport;
+    }
+
+    final void fit() {
+        fitted = true;
+        follow();
+    }
+
+    final void zoomIn() {
+        zoom(ZOOM_STEP);
+    }
+
+    final void zoomOut() {
+        zoom(1 / ZOOM_STEP);
+    }
+
+    /** To be called when what is drawn is another thing. */
+    protected final void changed() {
+        follow();
+    }
+
+    protected final void onKey(String keyStroke, Runnable what) {
+        getInputMap().put(KeyStroke.getKeyStroke(keyStroke), keyStroke);
+        getActionMap().put(keyStroke, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                what.run();
+            }
+        });
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+            };
+        }
+        return accessibleContext;
+    }
+
+    @Override
+    protected final void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setColor(Look.table());
+        g.fillRect(0, 0, getWidth(), getHeight());
+        g.setFont(UIManager.getFont("Label.font"));
+        paint(g, viewport);
+        if (isFocusOwner()) {
+            g.setColor(UIManager.getColor("Component.focusColor"));
+            g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+        }
+        g.dispose();
+    }
+
+    private void follow() {
+        viewport = viewport.sized(getWidth(), getHeight());
+        if (fitted) {
+            extent().ifPresent(all -> viewport = Viewport.fit(all, getWidth(), getHeight(), MARGIN_PX));
+        }
+        repaint();
+    }
+
+    private void zoom(double factor) {
+        show(viewport.zoomed(factor, new Point(getWidth() / 2.0, getHeight() / 2.0)));
+    }
+
+    private void pan(double rightPx, double downPx) {
+        show(viewport.panned(rightPx, downPx));
+    }
+
+    private void show(Viewport part) {
+        fitted = false;
+        viewport = part;
+        repaint();
+    }
+
+    private final class Mouse extends MouseAdapter {
+        private Point lastPx;
+        private boolean holding;
+
+        @Override
+        public void mousePressed(MouseEvent e) {
+            requestFocusInWindow();
+            lastPx = px(e);
+            holding = e.getButton() == MouseEvent.BUTTON1 && grab(viewport.toMm(lastPx), REACH_PX / viewport.pxPerMm());
+            repaint();
+        }
+
+        @Override
+        public void mouseDragged(MouseEvent e) {
+            Point now = px(e);
+            if (holding) {
+                drag(viewport.toMm(now));
+                repaint();
+            } else if (lastPx != null) {
+                pan(now.x() - lastPx.x(), now.y() - lastPx.y());
+            }
+            lastPx = now;
+        }
+
+        @Override
+        public void mouseReleased(MouseEvent e) {
+            if (holding) {
+                holding = false;
+                letGo();
+                repaint();
+            }
+        }
+
+        @Override
+        public void mouseClicked(MouseEvent e) {
+            if (e.getClickCount() == 2 && !over(viewport.toMm(px(e)), REACH_PX / viewport.pxPerMm())) {
+                fit();
+            }
+        }
+
+        @Override
+        public void mouseMoved(MouseEvent e) {
+            boolean over = over(viewport.toMm(px(e)), REACH_PX / viewport.pxPerMm());
+            setCursor(Cursor.getPredefinedCursor(over ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
+        }
+
+        @Override
+        public void mouseWheelMoved(MouseWheelEvent e) {
+            show(viewport.zoomed(Math.pow(ZOOM_STEP, -e.getPreciseWheelRotation()), px(e)));
+        }
+
+        private static Point px(MouseEvent e) {
+            return new Point(e.getX(), e.getY());
+        }
+    }
+}

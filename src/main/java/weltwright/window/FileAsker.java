@@ -1,0 +1,92 @@
+package weltwright.window;
+
+import java.awt.Component;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.prefs.Preferences;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+
+/** Asks the user for a file, beginning in the folder that was used last. */
+final class FileAsker {
+    private static final String FOLDER = "folder";
+
+    private final Component over;
+    private final Preferences memory;
+
+    /** @param over the window that the question belongs to */
+    FileAsker(Component over, Preferences memory) {
+        this.over = over;
+        this.memory = memory;
+    }
+
+    /** A file to read, or empty where the user thinks better of it. */
+    Optional<Path> toOpen(String title, String kind, String... endings) {
+        JFileChooser chooser = chooser(title, kind, endings);
+        return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
+    }
+
+    /**
+     * A file to write. The ending is added where it is missing; before another file is written over, the user is asked.
+     *
+     * @param proposed its name, without ending
+     * @param ending without dot
+     */
+    Optional<Path> toSave(String title, String proposed, String kind, String ending) {
+        JFileChooser chooser = chooser(title, kind, ending);
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), proposed + "." + ending));
+        while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
+            Path file = withEnding(chooser.getSelectedFile().toPath(), ending);
+            if (!Files.exists(file) || mayReplace(file)) {
+                remember(file);
+                return Optional.of(file);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean mayReplace(Path file) {
+        Object[] answers = {"Replace it", "Choose another name"};
+        return JOptionPane.showOptionDialog(
+                        over,
+                        "There is a file " + file.getFileName() + " already.",
+                        "Replace the file?",
+                        JOptionPane.DEFAULT_OPTION,
+                        JOptionPane.QUESTION_MESSAGE,
+                        null,
+                        answers,
+                        answers[1])
+                == 0;
+    }
+
+    private JFileChooser chooser(String title, String kind, String... endings) {
+        JFileChooser chooser = new JFileChooser(memory.get(FOLDER, null));
+        chooser.setDialogTitle(title);
+        chooser.setFileFilter(new FileNameExtensionFilter(kind, endings));
+        return chooser;
+    }
+
+    private Optional<Path> chosen(JFileChooser chooser) {
+        Path file = chooser.getSelectedFile().toPath();
+        remember(file);
+        return Optional.of(file);
+    }
+
+    private void remember(Path file) {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null && folder.toString().length() <= Preferences.MAX_VALUE_LENGTH) {
+            memory.put(FOLDER, folder.toString());
+        }
+    }
+
+    static Path withEnding(Path file, String ending) {
+        String name = file.getFileName().toString();
+        return name.toLowerCase(Locale.ROOT).endsWith("." + ending)
+                ? file
+                : file.resolveSibling(name + "." + ending);
+    }
+}

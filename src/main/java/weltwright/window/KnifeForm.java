@@ -1,0 +1,116 @@
+package weltwright.window;
+
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import javax.swing.JToggleButton;
+import weltwright.ground.ReferenceSheet;
+import weltwright.job.Fields;
+import weltwright.job.Job;
+import weltwright.knife.Silhouette;
+import weltwright.measure.Length;
+import weltwright.measure.PrintScale;
+import weltwright.trace.ErrorBudget;
+import weltwright.trace.Trace;
+import weltwright.trace.TraceSettings;
+
+/** What the maker knows of the knife and of the photo, and what came out of it. */
+final class KnifeForm extends Form {
+    private static final double SHORTEST_FOCAL = 10;
+    private static final double LONGEST_FOCAL = 400;
+    private static final int PARTS_TOLD = 3;
+
+    private final Bench bench;
+    private final Entry<Double> handle = Lines.slowLength(Fields.HANDLE_THICKNESS, 1);
+    private final Entry<Double> spine = Lines.slowLength(Fields.SPINE_THICKNESS, 1);
+    private final Entry<Double> edge = Lines.length(Fields.EDGE_THICKNESS, 1);
+    private final Entry<Double> drop = Lines.slowLength(Fields.TIP_DROP, 1);
+    private final Entry<Double> barAcross = Lines.slowLength(Fields.SHEET_BAR_ACROSS, 1);
+    private final Entry<Double> barDown = Lines.slowLength(Fields.SHEET_BAR_DOWN, 1);
+    private final Entry<OptionalDouble> focal =
+            Lines.numberIfAny("focal length, 35 mm", OptionalDouble.empty(), SHORTEST_FOCAL, LONGEST_FOCAL);
+    private final JToggleButton otherSide = new JToggleButton("The other side is the edge");
+    private final WrappedText result = new WrappedText(Look::text);
+    private final WrappedText error = new WrappedText(Look::faint);
+    private final WrappedText notes = new WrappedText(Look::faint);
+
+    KnifeForm(Bench bench) {
+        this.bench = bench;
+        heading("Measured with a caliper");
+        line("Handle, thickest", 'H', handle, "Greatest thickness of the handle across the flats, such as 19 mm or 3/4 in");
+        line("Spine, by the handle", 'S', spine, "Thickness of the blade's back where it meets the handle");
+        line("Behind the edge", 'B', edge, "Thickness of the blade just behind its cutting edge");
+        words("The blade floats above the sheet by half the handle, so the pattern's size hangs on these.");
+        heading("How it lay");
+        line("Tip lower by", 'T', drop, "How much nearer to the sheet the tip lay than the handle; 0 where it lay level");
+        line("Sheet's bar across", 'A', barAcross, "What the bar across the printed sheet measures; 100 mm if the printer is true");
+        line("Sheet's bar down", 'D', barDown, "What the bar down the printed sheet measures");
+        line("Focal length, 35 mm", 'L', focal, "Only where the photo does not tell; empty takes it from the photo");
+        heading("What the photo says");
+        wide(result);
+        otherSide.setName("other side");
+        otherSide.setMnemonic('O');
+        otherSide.setToolTipText("Exchange edge and spine, where the program took one for the other");
+        otherSide.addActionListener(e -> bench.job()
+                .silhouette()
+                .ifPresent(s -> bench.change(job -> job.withSilhouette(Place.otherSide(s)))));
+        wide(otherSide);
+        wide(error);
+        wide(notes);
+        for (Entry<?> entry : new Entry<?>[] {handle, spine, drop, barAcross, barDown, focal}) {
+            entry.onTaken(() -> bench.change(entry.session(), job -> job.withSettings(settings())));
+        }
+        edge.onTaken(() -> bench.change(edge.session(), job -> job.withEdgeThicknessMm(edge.value())));
+        bench.watch(this::follow);
+    }
+
+    /** Puts the cursor where the maker begins. */
+    void begin() {
+        handle.field().requestFocusInWindow();
+    }
+
+    private TraceSettings settings() {
+        return new TraceSettings(
+                handle.value(),
+                spine.value(),
+                drop.value(),
+                focal.value(),
+                new PrintScale(barAcross.value() / ReferenceSheet.BAR_MM, barDown.value() / ReferenceSheet.BAR_MM));
+    }
+
+    private void follow() {
+        Job job = bench.job();
+        TraceSettings told = job.settings();
+        handle.show(told.handleThicknessMm());
+        spine.show(told.spineThicknessMm());
+        edge.show(job.edgeThicknessMm());
+        drop.show(told.tipDropMm());
+        barAcross.show(told.sheetScale().x() * ReferenceSheet.BAR_MM);
+        barDown.show(told.sheetScale().y() * ReferenceSheet.BAR_MM);
+        focal.show(told.focal35mm());
+        otherSide.setEnabled(job.silhouette().isPresent());
+        otherSide.setSelected(job.silhouette().isPresent()
+                && job.trace().isPresent()
+                && job.silhouette().get().spineOnLeft() != job.trace().get().silhouette().spineOnLeft());
+        result.say(job.silhouette().map(KnifeForm::told).orElse("No outline yet."));
+        error.say(job.trace().map(Trace::error).map(KnifeForm::told).orElse(""));
+        notes.say(job.trace().map(t -> String.join(" ", t.notes())).orElse(""));
+    }
+
+    private static String told(Silhouette s) {
+        Length blade = new Length(Math.round(s.bladeLengthMm() * 10) / 10.0);
+        Length overall = new Length(Math.round(s.overallLengthMm() * 10) / 10.0);
+        return "Blade %s (%s), overall %s (%s).".formatted(
+                blade.inMillimetres(), blade.inInches(), overall.inMillimetres(), overall.inInches());
+    }
+
+    /** The error in words: how far off, what of, and what to do about the greatest part. */
+    private static String told(ErrorBudget error) {
+        String causes = error.parts().stream()
+                .limit(PARTS_TOLD)
+                .map(part -> "%s %.2f mm".formatted(part.cause(), part.error95Mm()))
+                .collect(Collectors.joining(", "));
+        String remedy = error.parts().isEmpty() ? "" : " To be surer: " + error.parts().get(0).remedy();
+        return "Of 100 places on the outline, 95 lie within %.2f mm of the true one. The error comes from: %s.%s"
+                .formatted(error.error95Mm(), causes, remedy);
+    }
+}

@@ -1,0 +1,107 @@
+package weltwright.window;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import weltwright.measure.Length;
+import weltwright.measure.LengthField;
+import weltwright.trouble.Trouble;
+
+/** The kinds of line that the forms are made of. */
+final class Lines {
+    private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+    private static final List<DateTimeFormatter> READ = List.of(
+            new DateTimeFormatterBuilder()
+                    .parseCaseInsensitive()
+                    .appendPattern("d MMM uuuu")
+                    .toFormatter(Locale.ENGLISH),
+            new DateTimeFormatterBuilder()
+                    .parseCaseInsensitive()
+                    .appendPattern("d MMMM uuuu")
+                    .toFormatter(Locale.ENGLISH),
+            DateTimeFormatter.ISO_LOCAL_DATE,
+            DateTimeFormatter.ofPattern("d.M.uuuu"));
+
+    private Lines() {}
+
+    /** A length in mm, typed in any unit that its field takes. */
+    static Entry<Double> length(LengthField field, double mm) {
+        return new Entry<>(field.name(), mm, field::readMm, v -> new Length(v).inMillimetres(), true);
+    }
+
+    /** The same, not taken before Enter or leaving the line: where each new value sets long work off. */
+    static Entry<Double> slowLength(LengthField field, double mm) {
+        return new Entry<>(field.name(), mm, field::readMm, v -> new Length(v).inMillimetres(), false);
+    }
+
+    static Entry<String> words(String name, String value) {
+        return new Entry<>(name, value, String::strip, Function.identity(), true);
+    }
+
+    static Entry<Double> number(String name, double value, double least, double greatest) {
+        return new Entry<>(name, value, text -> readNumber(name, text, least, greatest), Lines::plain, true);
+    }
+
+    /** A number that may be left out. */
+    static Entry<OptionalDouble> numberIfAny(String name, OptionalDouble value, double least, double greatest) {
+        return new Entry<>(
+                name,
+                value,
+                text -> text.isBlank()
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(readNumber(name, text, least, greatest)),
+                v -> v.isPresent() ? plain(v.getAsDouble()) : "",
+                false);
+    }
+
+    /** A day that may be left out. */
+    static Entry<Optional<LocalDate>> dayIfAny(String name, Optional<LocalDate> value) {
+        return new Entry<>(
+                name,
+                value,
+                text -> text.isBlank() ? Optional.empty() : Optional.of(readDay(name, text.strip())),
+                v -> v.map(Lines::day).orElse(""),
+                false);
+    }
+
+    static String day(LocalDate day) {
+        return SHOWN.format(day);
+    }
+
+    private static LocalDate readDay(String name, String text) {
+        for (DateTimeFormatter format : READ) {
+            try {
+                return LocalDate.parse(text, format);
+            } catch (DateTimeParseException e) {
+                // perhaps written in the next way
+            }
+        }
+        throw new Trouble(
+                "“" + text + "” cannot be read as a day (" + name + ").",
+                "Write it like " + day(LocalDate.of(2027, 3, 24)) + ", or leave it empty.");
+    }
+
+    private static double readNumber(String name, String text, double least, double greatest) {
+        String range = "Give a number from " + plain(least) + " to " + plain(greatest) + ".";
+        double number;
+        try {
+            number = Double.parseDouble(text.strip().replace(',', '.'));
+        } catch (NumberFormatException e) {
+            throw new Trouble("“" + text.strip() + "” is not a number (" + name + ").", range);
+        }
+        if (!(number >= least && number <= greatest)) {
+            throw new Trouble("The " + name + " cannot be " + text.strip() + ".", range);
+        }
+        return number;
+    }
+
+    private static String plain(double number) {
+        return number == Math.rint(number) ? Long.toString(Math.round(number)) : Double.toString(number);
+    }
+}

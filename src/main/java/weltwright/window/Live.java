@@ -1,0 +1,118 @@
+package weltwright.window;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import weltwright.job.Job;
+import weltwright.trace.Progress;
+import weltwright.trouble.Trouble;
+
+/**
+ * Something that follows from the job and is made anew, beside the window, whenever that which it is made from is
+ * another: the pattern, the picture seen from above. On the event thread.
+ *
+ * @param <Q> what it is made from, with {@code equals}
+ * @param <A> what is made
+ */
+final class Live<Q, A> {
+    private final Bench bench;
+    private final Work work;
+    private final String title;
+    private final Function<Job, Optional<Q>> from;
+    private final Function<Q, A> maker;
+    private final Consumer<State<A>> shown;
+    private Optional<Q> question = Optional.empty();
+    private Optional<Work.Running<?>> running = Optional.empty();
+    private State<A> state = new State<>(Optional.empty(), "", false);
+
+    /**
+     * @param from that which it is made from, or empty where the job has not come that far
+     * @param maker makes it; not on the event thread
+     * @param shown told of each new state
+     */
+    Live(
+            Bench bench,
+            Work work,
+            String title,
+            Function<Job, Optional<Q>> from,
+            Function<Q, A> maker,
+            Consumer<State<A>> shown) {
+        this.bench = bench;
+        this.work = work;
+        this.title = title;
+        this.from = from;
+        this.maker = maker;
+        this.shown = shown;
+        bench.watch(this::look);
+    }
+
+    State<A> state() {
+        return state;
+    }
+
+    private void look() {
+        Optional<Q> now = from.apply(bench.job());
+        if (now.equals(question)) {
+            return;
+        }
+        question = now;
+        running.ifPresent(Work.Running::cancel);
+        running = Optional.empty();
+        if (now.isEmpty()) {
+            become(new State<>(Optional.empty(), "", false));
+            return;
+        }
+        become(new State<>(state.made(), "", true));
+        running = Optional.of(work.start(new Make(now.get())));
+    }
+
+    private void become(State<A> next) {
+        state = next;
+        shown.accept(next);
+    }
+
+    /**
+     * @param made the newest that there is; while another is being made, the one before it
+     * @param trouble why there is none, for the user; or empty
+     * @param inWork whether another is being made
+     */
+    record State<A>(Optional<A> made, String trouble, boolean inWork) {}
+
+    /** What came of it: that which was asked for, or why it cannot be. */
+    private final class Make implements Task<State<A>> {
+        private final Q question;
+
+        Make(Q question) {
+            this.question = question;
+        }
+
+        @Override
+        public String title() {
+            return title;
+        }
+
+        @Override
+        public State<A> work(Progress progress) {
+            progress.at("", 0);
+            try {
+                return new State<>(Optional.of(maker.apply(question)), "", false);
+            } catch (Trouble e) {
+                return new State<>(Optional.empty(), e.getMessage(), false);
+            }
+        }
+
+        @Override
+        public void done(State<A> result) {
+            running = Optional.empty();
+            become(result);
+        }
+
+        @Override
+        public void gaveUp() {
+            if (running.isPresent()) { // failed, not overtaken by a newer one
+                running = Optional.empty();
+                become(new State<>(Optional.empty(), "", false));
+            }
+        }
+    }
+}

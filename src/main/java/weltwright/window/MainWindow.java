@@ -1,0 +1,247 @@
+package weltwright.window;
+
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.prefs.Preferences;
+import javax.swing.BorderFactory;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JRootPane;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.JTextField;
+import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.WindowConstants;
+import net.miginfocom.swing.MigLayout;
+import weltwright.job.Job;
+import weltwright.photo.Photo;
+
+/**
+ * The window: four stages of a job side by side in its head, beneath them what to do next, at the left the form of the
+ * stage, at the right the drawing that it changes.
+ */
+public final class MainWindow {
+    private static final String START = "start";
+    private static final String OUTLINE = "outline";
+    private static final String PATTERN = "pattern";
+
+    private final JFrame frame = new JFrame("Weltwright");
+    private final NoticeBar notice = new NoticeBar();
+    private final Bench bench = new Bench(Job.begin(LocalDate.now()));
+    private final Work work = new Work(notice::say);
+    private final Tracing tracing = new Tracing(bench, work);
+    private final JobDesk desk;
+    private final OutlineView outline = new OutlineView(bench);
+    private final PatternPane pattern;
+    private final Output output;
+    private final Acts acts;
+    private final KnifeForm knifeForm;
+    private final WrappedText next = new WrappedText(Look::text);
+    private final JButton onward = new JButton();
+    private final JLabel where = new JLabel();
+    private final JPanel forms = new JPanel(new CardLayout());
+    private final JPanel drawings = new JPanel(new CardLayout());
+    private final Map<Stage, JToggleButton> stages = new EnumMap<>(Stage.class);
+    private Stage stage = Stage.KNIFE;
+    private NextStep step;
+    private Optional<Photo> photoSeen = Optional.empty();
+
+    /** @param memory what is remembered from one start to the next: look, printer, folder */
+    MainWindow(Preferences memory) {
+        FileAsker asker = new FileAsker(frame, memory);
+        HomePrinter printer = new HomePrinter(memory);
+        desk = new JobDesk(bench, work, frame, asker, notice::say);
+        pattern = new PatternPane(bench, work);
+        output = new Output(bench, pattern::pattern, printer, work, asker, notice::say);
+        acts = new Acts(this, desk, output, bench, memory);
+        knifeForm = new KnifeForm(bench);
+        addForm(Stage.ORDER, new OrderForm(bench));
+        addForm(Stage.KNIFE, knifeForm);
+        addForm(Stage.SHEATH, new SheathForm(bench));
+        addForm(Stage.PAPER, new PaperForm(printer, acts.savePdf, acts.print, acts.saveSvg));
+        drawings.add(new StartPage(acts.saveSheet, acts.printSheet, acts.openPhoto, acts.openJob), START);
+        drawings.add(outline, OUTLINE);
+        drawings.add(pattern, PATTERN);
+        onward.setName("onward");
+        onward.setToolTipText("Ctrl Enter");
+        onward.putClientProperty("FlatLaf.style", "font: bold");
+        onward.addActionListener(e -> step.deed().ifPresent(this::goOn));
+        next.setName("next step");
+        frame.setJMenuBar(acts.menuBar());
+        frame.setContentPane(content());
+        JRootPane root = frame.getRootPane();
+        root.setDefaultButton(onward);
+        root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke("ctrl ENTER"), "onward");
+        root.getActionMap().put("onward", new Act("Onward", "", onward::doClick));
+        frame.getRootPane().setTransferHandler(new PhotoDrop(desk::open, notice::say));
+        frame.setIconImages(WindowIcon.images());
+        frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent e) {
+                close();
+            }
+        });
+        new Live<>(bench, work, "Turning the photo to be seen from above", UnderOutline::of, UnderOutline::picture,
+                state -> outline.show(state.made().flatMap(p -> p)));
+        bench.watch(this::look);
+        work.watch(this::look);
+        pattern.watch(this::look);
+        go(Stage.KNIFE);
+    }
+
+    /** Opens the window, with a job or a photo in it where a file is given. Returns at once. */
+    public static void open(Optional<Path> file) {
+        SwingUtilities.invokeLater(() -> {
+            Preferences memory = Preferences.userNodeForPackage(MainWindow.class);
+            Look.chosen(memory).wear();
+            MainWindow window = new MainWindow(memory);
+            window.appear();
+            file.ifPresent(window.desk::open);
+        });
+    }
+
+    void appear() {
+        Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
+            String message = Work.defect("showing the window", e);
+            SwingUtilities.invokeLater(() -> notice.say(message));
+        });
+        Dimension screen = frame.getToolkit().getScreenSize();
+        frame.setSize(Math.min(1360, screen.width), Math.min(860, screen.height - 40));
+        frame.setMinimumSize(new Dimension(760, 520));
+        frame.setLocationRelativeTo(null);
+        frame.setVisible(true);
+    }
+
+    /** Closes the window and with it the program, unless the user wants to keep an unsaved job. */
+    void close() {
+        takeWhatIsTyped();
+        desk.leave(() -> {
+            work.close();
+            frame.dispose();
+        });
+    }
+
+    /** What stands in a line but was not yet left is in the job before it is saved or closed. */
+    void takeWhatIsTyped() {
+        if (frame.getFocusOwner() instanceof JTextField line) {
+            line.postActionEvent();
+        }
+    }
+
+    /** The drawing that is seen. */
+    Drawing drawing() {
+        return pattern.isShowing() ? pattern.drawing() : outline;
+    }
+
+    void go(Stage to) {
+        stage = to;
+        stages.get(to).setSelected(true);
+        ((CardLayout) forms.getLayout()).show(forms, to.name());
+        look();
+    }
+
+    private void look() {
+        if (stages.isEmpty()) {
+            return;
+        }
+        Job job = bench.job();
+        acts.patternIsThere(pattern.pattern().isPresent());
+        step = NextStep.of(job, stage, tracing.running(), pattern.trouble());
+        next.say(step.words());
+        onward.setVisible(step.deed().isPresent());
+        step.deed().ifPresent(deed -> onward.setText(deed.words()));
+        boolean empty = job.photo().isEmpty() && job.silhouette().isEmpty();
+        boolean onKnife = stage == Stage.ORDER || stage == Stage.KNIFE;
+        String shown = empty ? START : onKnife ? OUTLINE : PATTERN;
+        ((CardLayout) drawings.getLayout()).show(drawings, shown);
+        String name = bench.file().map(f -> f.getFileName().toString()).orElse("not saved yet");
+        where.setText(name + (bench.unsaved() && bench.file().isPresent() ? ", changed since" : ""));
+        frame.setTitle((bench.unsaved() ? "* " : "") + JobDesk.name(job) + " – Weltwright");
+        if (!photoSeen.equals(job.photo())) {
+            photoSeen = job.photo();
+            if (job.silhouette().isEmpty() && job.photo().isPresent()) {
+                go(Stage.KNIFE);
+                knifeForm.begin();
+            }
+        }
+    }
+
+    private void goOn(NextStep.Deed deed) {
+        switch (deed) {
+            case OPEN_PHOTO -> desk.openChosenPhoto();
+            case FIND_OUTLINE -> tracing.trace();
+            case GO_TO_KNIFE -> go(Stage.KNIFE);
+            case GO_TO_SHEATH -> go(Stage.SHEATH);
+            case GO_TO_PAPER -> go(Stage.PAPER);
+            case SAVE_PDF -> output.savePdf();
+        }
+    }
+
+    private JPanel content() {
+        JPanel content = new JPanel(new MigLayout("insets 0, fill"));
+        JPanel top = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]"));
+        top.add(head());
+        JPanel guide = new JPanel(new MigLayout("insets 8 16 10 12, fillx, hidemode 3", "[grow,fill]12[]"));
+        guide.add(next, "wmin 0");
+        guide.add(onward, "hmin 32");
+        top.add(guide, "wmin 0");
+        top.add(notice, "wmin 0");
+        content.add(top, "dock north");
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, forms, drawings);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        split.setDividerLocation(350);
+        forms.setMinimumSize(new Dimension(260, 100));
+        
+        JPanel foot = new JPanel(new MigLayout("insets 5 12 5 12", "[grow,fill][pref]"));
+        foot.add(where, "wmin 0");
+        foot.add(new WorkStrip(work), "hmin 24");
+        content.add(foot, "dock south");
+        content.add(split, "push, grow, wmin 0, hmin 0");
+        return content;
+    }
+
+    private JPanel head() {
+        JPanel head = new JPanel(new MigLayout("insets 10 12 0 12, gap 6"));
+        ButtonGroup group = new ButtonGroup();
+        for (Stage s : Stage.values()) {
+            JToggleButton button = new JToggleButton(s.key() + "  " + s.words());
+            button.setName("stage " + s.words());
+            button.setMnemonic(s.key());
+            button.setToolTipText(s.tip() + " (Alt " + s.key() + ")");
+            button.addActionListener(e -> go(s));
+            stages.put(s, button);
+            group.add(button);
+            head.add(button, "sizegroup stage, hmin 34, wmin 110");
+        }
+        head.add(new JLabel(), "pushx");
+        for (Act act : acts.handy()) {
+            JButton button = new JButton(act);
+            button.putClientProperty("JButton.buttonType", "toolBarButton");
+            button.setMnemonic(KeyEvent.VK_UNDEFINED);
+            head.add(button);
+        }
+        return head;
+    }
+
+    private void addForm(Stage of, Form form) {
+        JScrollPane scroll = new JScrollPane(form);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        forms.add(scroll, of.name());
+    }
+}

@@ -1,0 +1,41 @@
+package weltwright.window;
+
+import java.awt.Graphics;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** A message to the user that stays until it is read or overtaken. Takes no room where there is none. */
+final class NoticeBar extends JPanel {
+    private final WrappedText text = new WrappedText(Look::text);
+
+    NoticeBar() {
+        super(new MigLayout("insets 8 12 8 8, fillx", "[grow,fill][]"));
+        setName("notice");
+        setOpaque(false);
+        JButton close = new JButton("Close");
+        close.setName("close notice");
+        close.addActionListener(e -> say(""));
+        add(text, "wmin 0");
+        add(close, "aligny top");
+        setVisible(false);
+    }
+
+    /** Shows it; an empty message takes away what is shown. */
+    void say(String message) {
+        text.say(message);
+        setVisible(!message.isEmpty());
+        revalidate();
+        repaint();
+    }
+
+    String said() {
+        return text.getText();
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        g.setColor(Look.notice());
+        g.fillRect(0, 0, getWidth(), getHeight());
+    }
+}

@@ -1,0 +1,140 @@
+package weltwright.window;
+
+import java.awt.print.PrinterException;
+import java.awt.print.PrinterJob;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import weltwright.ground.ReferenceSheet;
+import weltwright.job.Job;
+import weltwright.paper.Heading;
+import weltwright.paper.PaperSize;
+import weltwright.paper.PatternPdf;
+import weltwright.paper.PatternSvg;
+import weltwright.paper.PrintPages;
+import weltwright.paper.SheetPdf;
+import weltwright.sheath.Pattern;
+import weltwright.trouble.Trouble;
+
+/** The reference sheet and the pattern to files and to the printer. */
+final class Output {
+    private final Bench bench;
+    private final Supplier<Optional<Pattern>> pattern;
+    private final HomePrinter printer;
+    private final Work work;
+    private final FileAsker asker;
+    private final Consumer<String> notice;
+
+    /** @param pattern the pattern of the job as it now is */
+    Output(
+            Bench bench,
+            Supplier<Optional<Pattern>> pattern,
+            HomePrinter printer,
+            Work work,
+            FileAsker asker,
+            Consumer<String> notice) {
+        this.bench = bench;
+        this.pattern = pattern;
+        this.printer = printer;
+        this.work = work;
+        this.asker = asker;
+        this.notice = notice;
+    }
+
+    void saveSheet() {
+        ReferenceSheet sheet = sheet();
+        asker.toSave("Save the reference sheet", "reference-sheet-" + sheet.pageName(), "PDF", "pdf")
+                .ifPresent(file -> write("Saving the sheet", file, () -> SheetPdf.write(sheet, file)));
+    }
+
+    void printSheet() {
+        ReferenceSheet sheet = sheet();
+        print("Printing the sheet", () -> SheetPdf.pages(sheet));
+    }
+
+    void savePdf() {
+        pattern.get().ifPresent(made -> asker.toSave("Save the pattern", name() + "-pattern", "PDF", "pdf")
+                .ifPresent(file -> {
+                    Heading heading = heading();
+                    PaperSize paper = printer.paper();
+                    var scale = printer.scale();
+                    write("Saving the pattern", file, () -> PatternPdf.write(made, heading, paper, scale, file));
+                }));
+    }
+
+    void saveSvg() {
+        pattern.get().ifPresent(made -> asker.toSave("Save for a cutter", name() + "-pattern", "SVG", "svg")
+                .ifPresent(file -> {
+                    Heading heading = heading();
+                    write("Saving the pattern", file, () -> PatternSvg.write(made, heading, file));
+                }));
+    }
+
+    void print() {
+        pattern.get().ifPresent(made -> {
+            Heading heading = heading();
+            PaperSize paper = printer.paper();
+            var scale = printer.scale();
+            print("Printing the pattern", () -> PatternPdf.pages(made, heading, paper, scale));
+        });
+    }
+
+    private void write(String title, Path file, Runnable how) {
+        work.start(
+                title,
+                () -> {
+                    how.run();
+                    return file;
+                },
+                written -> notice.accept("Saved: " + written + ". Print it at actual size (100 %) and measure before"
+                        + " you trust it."));
+    }
+
+    private void print(String title, Callable<PrintPages> pages) {
+        work.start(title, pages, made -> ask(title, made));
+    }
+
+    /** The printer's own dialog, then the printing beside the window. */
+    private void ask(String title, PrintPages pages) {
+        PrinterJob job = PrinterJob.getPrinterJob();
+        if (job.getPrintService() == null) {
+            pages.close();
+            notice.accept("This computer knows of no printer. Save the PDF and print it where there is one, at actual"
+                    + " size (100 %).");
+            return;
+        }
+        job.setPageable(pages);
+        if (!job.printDialog()) {
+            pages.close();
+            return;
+        }
+        work.start(
+                title,
+                () -> {
+                    try (pages) {
+                        job.print();
+                        return pages;
+                    } catch (PrinterException e) {
+                        throw new Trouble("The printer did not take the pages.",
+                                "See whether it is on and has paper, or save the PDF and print that.", e);
+                    }
+                },
+                done -> notice.accept("Sent to the printer. Measure the 50 mm square on the paper before you cut."));
+    }
+
+    private String name() {
+        return JobDesk.name(bench.job());
+    }
+
+    private Heading heading() {
+        Job job = bench.job();
+        return new Heading(job.customer(), job.knifeName(), job.begun(), job.notes());
+    }
+
+    /** The sheet for the paper that this printer takes. */
+    private ReferenceSheet sheet() {
+        return printer.paper() == PaperSize.LETTER ? ReferenceSheet.LETTER : ReferenceSheet.A4;
+    }
+}

@@ -1,0 +1,59 @@
+package weltwright.window;
+
+import java.util.Map;
+import javax.swing.Action;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import weltwright.measure.LengthField;
+import weltwright.measure.PrintScale;
+import weltwright.paper.PaperSize;
+
+/** The paper, and how true the printer is. */
+final class PaperForm extends Form {
+    private static final double SQUARE_MM = 50;
+    private static final LengthField ACROSS = LengthField.of("square from side to side", 45, 55);
+    private static final LengthField DOWN = LengthField.of("square from top to bottom", 45, 55);
+    private static final Map<PaperSize, String> WORDS = Map.of(
+            PaperSize.A4, "A4",
+            PaperSize.LETTER, "Letter",
+            PaperSize.ONE_LARGE_PAGE, "One large page");
+
+    private final HomePrinter printer;
+    private final Entry<Double> across;
+    private final Entry<Double> down;
+
+    PaperForm(HomePrinter printer, Action savePdf, Action print, Action saveSvg) {
+        this.printer = printer;
+        across = Lines.length(ACROSS, SQUARE_MM * printer.scale().x());
+        down = Lines.length(DOWN, SQUARE_MM * printer.scale().y());
+        JComboBox<Choice<PaperSize>> size = new JComboBox<>();
+        for (PaperSize each : PaperSize.values()) {
+            size.addItem(new Choice<>(each, WORDS.get(each)));
+        }
+        Choice.choose(size, printer.paper());
+        size.setName("paper size");
+        size.addActionListener(e -> printer.paper(Choice.chosen(size)));
+        heading("The paper");
+        line("Paper size", 'Z', size, "Larger patterns go over several pages, to be joined at their marks");
+        wide(new JButton(savePdf));
+        wide(new JButton(print));
+        words("In the printer's own window choose “actual size” or 100 %, never “fit to page”.");
+        heading("Is the printer true?");
+        words("Measure the 50 mm square on a printed page, both ways, and type what you find: the next print is"
+                + " corrected by it. Measure a page that was printed with 50 in both lines.");
+        line("Side to side", 'S', across, "What the 50 mm square measures along the page's width");
+        line("Top to bottom", 'B', down, "What the 50 mm square measures along the page's height");
+        across.onTaken(this::take);
+        down.onTaken(this::take);
+        heading("For a cutter");
+        wide(new JButton(saveSvg));
+        words("In mm, true to size, without the printer's correction.");
+        heading("Before you cut");
+        words("Check the square on every page. Cut the pattern in card first and try the knife in it, its blade taped."
+                + " Try the finished sheath over a soft surface before anybody wears it.");
+    }
+
+    private void take() {
+        printer.scale(new PrintScale(across.value() / SQUARE_MM, down.value() / SQUARE_MM));
+    }
+}

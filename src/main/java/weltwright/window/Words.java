@@ -1,0 +1,44 @@
+package weltwright.window;
+
+import java.awt.Color;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.RoundRectangle2D;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/** Words and lines on a drawing, in pixels. */
+final class Words {
+    private static final Color PLATE = new Color(20, 20, 20, 190);
+    private static final int PAD = 5;
+
+    private Words() {}
+
+    /** White words on a dark plate, to be read over any picture. Returns the x of the plate's right side. */
+    static double plate(Graphics2D g, String words, double x, double top) {
+        return plate(g, words, x, top, Color.WHITE);
+    }
+
+    static double plate(Graphics2D g, String words, double x, double top, Color colour) {
+        FontMetrics metrics = g.getFontMetrics();
+        double width = metrics.stringWidth(words) + 2.0 * PAD;
+        g.setColor(PLATE);
+        g.fill(new RoundRectangle2D.Double(x, top, width, metrics.getHeight() + 2, 8, 8));
+        g.setColor(colour);
+        g.drawString(words, (float) (x + PAD), (float) (top + 1 + metrics.getAscent()));
+        return x + width;
+    }
+
+    /** The chain as a shape, in the chain's own units. */
+    static Path2D path(Polyline line) {
+        Path2D path = new Path2D.Double();
+        Point first = line.points().get(0);
+        path.moveTo(first.x(), first.y());
+        line.points().stream().skip(1).forEach(p -> path.lineTo(p.x(), p.y()));
+        if (line.closed()) {
+            path.closePath();
+        }
+        return path;
+    }
+}

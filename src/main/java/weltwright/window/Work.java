@@ -1,0 +1,171 @@
+package weltwright.window;
+
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+import weltwright.trace.Progress;
+import weltwright.trouble.Trouble;
+
+/**
+ * Runs tasks one after another on one thread beside the window's. Started, cancelled and watched on the event thread.
+ */
+final class Work {
+    private static final Logger LOG = System.getLogger(Work.class.getName());
+
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(runnable -> {
+        Thread worker = new Thread(runnable, "work");
+        worker.setDaemon(true);
+        return worker;
+    });
+    private final List<Running<?>> waiting = new ArrayList<>();
+    private final List<Runnable> watchers = new ArrayList<>();
+    private final Consumer<String> trouble;
+
+    /** @param trouble shows a plain message to the user; called on the event thread */
+    Work(Consumer<String> trouble) {
+        this.trouble = trouble;
+    }
+
+    <T> Running<T> start(Task<T> task) {
+        Running<T> running = new Running<>(task);
+        waiting.add(running);
+        tell();
+        thread.execute(running::run);
+        return running;
+    }
+
+    /** A task that is told of in two lines: what to do beside the window, and what to do with the result. */
+    <T> void start(String title, Callable<T> what, Consumer<T> then) {
+        start(new Task<T>() {
+            @Override
+            public String title() {
+                return title;
+            }
+
+            @Override
+            public T work(Progress progress) throws Exception {
+                return what.call();
+            }
+
+            @Override
+            public void done(T result) {
+                then.accept(result);
+            }
+        });
+    }
+
+    /** What runs or waits to run, the running one first. */
+    List<Running<?>> waiting() {
+        return List.copyOf(waiting);
+    }
+
+    /** Calls {@code watcher} whenever a task starts, moves on or ends. */
+    void watch(Runnable watcher) {
+        watchers.add(watcher);
+    }
+
+    void close() {
+        waiting().forEach(Running::cancel);
+        thread.shutdown();
+    }
+
+    /** What to say of a failure that is none of the user's making. */
+    static String defect(String doing, Throwable cause) {
+        LOG.log(Level.ERROR, doing, cause);
+        return "Something inside the program failed (" + doing + "). Your job is as it was: save it, then try again.";
+    }
+
+    private void tell() {
+        List.copyOf(watchers).forEach(Runnable::run);
+    }
+
+    /** A task on its way. */
+    final class Running<T> {
+        private final Task<T> task;
+        private volatile boolean cancelled;
+        private String step = "";
+        private double done;
+
+        private Running(Task<T> task) {
+            this.task = task;
+        }
+
+        String title() {
+            return task.title();
+        }
+
+        /** What it is at, in a few words; may be empty. */
+        String step() {
+            return step;
+        }
+
+        /** From 0 to 1. */
+        double done() {
+            return done;
+        }
+
+        /** Its result will not be used; it ends at its next report. */
+        void cancel() {
+            if (waiting.contains(this) && !cancelled) {
+                cancelled = true;
+                leave();
+                task.gaveUp();
+            }
+        }
+
+        private void run() {
+            if (cancelled) {
+                return;
+            }
+            try {
+                T result = task.work(progress());
+                SwingUtilities.invokeLater(() -> end(() -> task.done(result)));
+            } catch (CancellationException e) {
+                SwingUtilities.invokeLater(() -> end(task::gaveUp));
+            } catch (Trouble e) {
+                SwingUtilities.invokeLater(() -> end(() -> fail(e.getMessage())));
+            } catch (Throwable e) {
+                String message = defect(task.title().toLowerCase(Locale.ROOT), e);
+                SwingUtilities.invokeLater(() -> end(() -> fail(message)));
+            }
+        }
+
+        private Progress progress() {
+            return (newStep, newDone) -> {
+                if (cancelled) {
+                    throw new CancellationException();
+                }
+                SwingUtilities.invokeLater(() -> {
+                    step = newStep;
+                    done = newDone;
+                    tell();
+                });
+            };
+        }
+
+        private void end(Runnable how) {
+            if (!cancelled) {
+                leave();
+                how.run();
+            }
+        }
+
+        private void fail(String message) {
+            trouble.accept(message);
+            task.gaveUp();
+        }
+
+        private void leave() {
+            waiting.remove(this);
+            tell();
+        }
+    }
+}

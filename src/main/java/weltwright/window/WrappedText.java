@@ -1,0 +1,53 @@
+package weltwright.window;
+
+import java.awt.Color;
+import java.util.function.Supplier;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+import javax.swing.text.DefaultCaret;
+
+/** A few sentences to read, broken into lines as wide as there is room for. Hidden while there is nothing to say. */
+final class WrappedText extends JTextArea {
+    private final transient Supplier<Color> colour;
+
+    WrappedText() {
+        this(Look::wrong);
+    }
+
+    /** @param colour asked again whenever the look changes */
+    WrappedText(Supplier<Color> colour) {
+        this.colour = colour;
+        setLineWrap(true);
+        setWrapStyleWord(true);
+        setEditable(false);
+        setFocusable(false);
+        setOpaque(false);
+        setBorder(null);
+        setColumns(1); // the layout gives the width; the text must not ask for one
+        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // new words must not scroll to themselves
+        dress();
+    }
+
+    void say(String text) {
+        if (!text.equals(getText())) {
+            setText(text);
+            getAccessibleContext().setAccessibleName(text);
+        }
+        setVisible(!text.isEmpty());
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (colour != null) {
+            dress();
+        }
+    }
+
+    private void dress() {
+        setForeground(colour.get());
+        setFont(UIManager.getFont("Label.font"));
+        setOpaque(false);
+        setBorder(null);
+    }
+}
