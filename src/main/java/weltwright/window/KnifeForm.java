@@ -15,8 +15,6 @@ import weltwright.trace.TraceSettings;
 
 /** What the maker knows of the knife and of the photo, and what came out of it. */
 final class KnifeForm extends Form {
-    private static final double SHORTEST_FOCAL = 10;
-    private static final double LONGEST_FOCAL = 400;
     private static final int PARTS_TOLD = 3;
 
     private final Bench bench;
@@ -27,7 +25,7 @@ final class KnifeForm extends Form {
     private final Entry<Double> barAcross = Lines.slowLength(Fields.SHEET_BAR_ACROSS, 1);
     private final Entry<Double> barDown = Lines.slowLength(Fields.SHEET_BAR_DOWN, 1);
     private final Entry<OptionalDouble> focal =
-            Lines.numberIfAny("focal length, 35 mm", OptionalDouble.empty(), SHORTEST_FOCAL, LONGEST_FOCAL);
+            Lines.numberIfAny(Fields.FOCAL_35MM, OptionalDouble.empty());
     private final JToggleButton otherSide = new JToggleButton("The other side is the edge");
     private final WrappedText result = new WrappedText(Look::text);
     private final WrappedText error = new WrappedText(Look::faint);

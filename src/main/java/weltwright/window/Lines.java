@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import weltwright.measure.Length;
 import weltwright.measure.LengthField;
+import weltwright.measure.NumberField;
 import weltwright.trouble.Trouble;
 
 /** The kinds of line that the forms are made of. */
@@ -44,18 +45,16 @@ final class Lines {
         return new Entry<>(name, value, String::strip, Function.identity(), true);
     }
 
-    static Entry<Double> number(String name, double value, double least, double greatest) {
-        return new Entry<>(name, value, text -> readNumber(name, text, least, greatest), Lines::plain, true);
+    static Entry<Double> number(NumberField field, double value) {
+        return new Entry<>(field.name(), value, field::read, Lines::plain, true);
     }
 
-    /** A number that may be left out. */
-    static Entry<OptionalDouble> numberIfAny(String name, OptionalDouble value, double least, double greatest) {
+    /** A number that may be left out; not taken before Enter or leaving the line. */
+    static Entry<OptionalDouble> numberIfAny(NumberField field, OptionalDouble value) {
         return new Entry<>(
-                name,
+                field.name(),
                 value,
-                text -> text.isBlank()
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(readNumber(name, text, least, greatest)),
+                text -> text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(field.read(text)),
                 v -> v.isPresent() ? plain(v.getAsDouble()) : "",
                 false);
     }
@@ -85,20 +84,6 @@ final class Lines {
         throw new Trouble(
                 "“" + text + "” cannot be read as a day (" + name + ").",
                 "Write it like " + day(LocalDate.of(2027, 3, 24)) + ", or leave it empty.");
-    }
-
-    private static double readNumber(String name, String text, double least, double greatest) {
-        String range = "Give a number from " + plain(least) + " to " + plain(greatest) + ".";
-        double number;
-        try {
-            number = Double.parseDouble(text.strip().replace(',', '.'));
-        } catch (NumberFormatException e) {
-            throw new Trouble("“" + text.strip() + "” is not a number (" + name + ").", range);
-        }
-        if (!(number >= least && number <= greatest)) {
-            throw new Trouble("The " + name + " cannot be " + text.strip() + ".", range);
-        }
-        return number;
     }
 
     private static String plain(double number) {

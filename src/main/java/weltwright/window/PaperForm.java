@@ -4,15 +4,13 @@ import java.util.Map;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import weltwright.measure.LengthField;
+import weltwright.job.Fields;
 import weltwright.measure.PrintScale;
 import weltwright.paper.PaperSize;
 
 /** The paper, and how true the printer is. */
 final class PaperForm extends Form {
     private static final double SQUARE_MM = 50;
-    private static final LengthField ACROSS = LengthField.of("square from side to side", 45, 55);
-    private static final LengthField DOWN = LengthField.of("square from top to bottom", 45, 55);
     private static final Map<PaperSize, String> WORDS = Map.of(
             PaperSize.A4, "A4",
             PaperSize.LETTER, "Letter",
@@ -24,8 +22,8 @@ final class PaperForm extends Form {
 
     PaperForm(HomePrinter printer, Action savePdf, Action print, Action saveSvg) {
         this.printer = printer;
-        across = Lines.length(ACROSS, SQUARE_MM * printer.scale().x());
-        down = Lines.length(DOWN, SQUARE_MM * printer.scale().y());
+        across = Lines.length(Fields.PRINTED_SQUARE_ACROSS, SQUARE_MM * printer.scale().x());
+        down = Lines.length(Fields.PRINTED_SQUARE_DOWN, SQUARE_MM * printer.scale().y());
         JComboBox<Choice<PaperSize>> size = new JComboBox<>();
         for (PaperSize each : PaperSize.values()) {
             size.addItem(new Choice<>(each, WORDS.get(each)));

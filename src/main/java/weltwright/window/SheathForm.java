@@ -10,7 +10,7 @@ import weltwright.sheath.SheathSpec;
 
 /** What the maker chooses for the sheath. */
 final class SheathForm extends Form {
-    private static final int MOST_LAYERS = 6;
+    private static final int MOST_LAYERS_OFFERED = 6;
 
     private final Bench bench;
     private final JComboBox<Choice<SheathKind>> kind = new JComboBox<>();
@@ -25,7 +25,7 @@ final class SheathForm extends Form {
     private final Entry<Double> beltThickness = Lines.length(Fields.BELT_THICKNESS, 1);
     private final Entry<Double> depth = Lines.length(Fields.HANDLE_DEPTH, 1);
     private final Entry<Double> drain = Lines.length(Fields.DRAIN_HOLE, 1);
-    private final Entry<Double> neutral = Lines.number("bend factor", 0.5, 0, 1);
+    private final Entry<Double> neutral = Lines.number(Fields.NEUTRAL_FACTOR, 0.5);
     private boolean showing;
 
     SheathForm(Bench bench) {
@@ -35,7 +35,7 @@ final class SheathForm extends Form {
         hand.addItem(new Choice<>(Hand.RIGHT, "Right hand"));
         hand.addItem(new Choice<>(Hand.LEFT, "Left hand"));
         layers.addItem(new Choice<>(OptionalInt.empty(), "As many as needed"));
-        for (int n = 1; n <= MOST_LAYERS; n++) {
+        for (int n = 1; n <= MOST_LAYERS_OFFERED; n++) {
             layers.addItem(new Choice<>(OptionalInt.of(n), Integer.toString(n)));
         }
         heading("The sheath");
@@ -55,7 +55,7 @@ final class SheathForm extends Form {
         line("Belt thickness", 'C', beltThickness, "Of that belt");
         line("Drain hole", 'O', drain, "Hole at the tip that lets water out; 0 for none");
         heading("Seldom changed");
-        line("Bend factor", 'N', neutral, "Where in its thickness bent leather keeps its length: 0.5 is the middle");
+        line("Neutral factor K", 'N', neutral, "Where in its thickness bent leather keeps its length: 0.5 is the middle");
         for (Entry<?> entry : new Entry<?>[] {
             leather, stitchMargin, innerMargin, ease, pitch, beltWidth, beltThickness, depth, drain, neutral
         }) {
