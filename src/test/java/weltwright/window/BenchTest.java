@@ -1,0 +1,89 @@
+package weltwright.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+
+class BenchTest {
+    private static final Path FILE = Path.of("trial.wwj");
+    private final Bench bench = new Bench(Samples.outlined());
+
+    @Test
+    void aChangeCanBeTakenBackAndIsThenSavedAgain() {
+        assertThat(bench.unsaved()).isFalse();
+        bench.change(job -> job.withEdgeThicknessMm(0.7));
+        assertThat(bench.unsaved()).isTrue();
+        bench.undo();
+        assertThat(bench.job()).isEqualTo(Samples.outlined());
+        assertThat(bench.unsaved()).isFalse();
+        bench.redo();
+        assertThat(bench.job().edgeThicknessMm()).isEqualTo(0.7);
+    }
+
+    @Test
+    void whatOneSourceDoesInOneGoIsOneStep() {
+        bench.change("line", job -> job.withEdgeThicknessMm(0.5));
+        bench.change("line", job -> job.withEdgeThicknessMm(0.55));
+        bench.undo();
+        assertThat(bench.job()).isEqualTo(Samples.outlined());
+    }
+
+    @Test
+    void twoSourcesAreTwoSteps() {
+        bench.change("line", job -> job.withEdgeThicknessMm(0.5));
+        bench.change("another", job -> job.withEdgeThicknessMm(0.55));
+        bench.undo();
+        assertThat(bench.job().edgeThicknessMm()).isEqualTo(0.5);
+    }
+
+    @Test
+    void afterUndoTheSameSourceBeginsAStepOfItsOwn() {
+        bench.change("line", job -> job.withEdgeThicknessMm(0.5));
+        bench.change("another", job -> job.withEdgeThicknessMm(0.55));
+        bench.undo();
+        bench.change("line", job -> job.withEdgeThicknessMm(0.6));
+        bench.undo();
+        assertThat(bench.job().edgeThicknessMm()).isEqualTo(0.5);
+    }
+
+    @Test
+    void completingIsPartOfTheStepBefore() {
+        bench.change(job -> job.withEdgeThicknessMm(0.5));
+        bench.complete(job -> job.withSilhouette(Place.otherSide(Samples.KNIFE)));
+        bench.undo();
+        assertThat(bench.job()).isEqualTo(Samples.outlined());
+    }
+
+    @Test
+    void changesMadeWhileSavingAreStillUnsaved() {
+        Consumer<Path> safe = bench.saving();
+        bench.change(job -> job.withEdgeThicknessMm(0.5));
+        safe.accept(FILE);
+        assertThat(bench.file()).contains(FILE);
+        assertThat(bench.unsaved()).isTrue();
+        bench.undo();
+        assertThat(bench.unsaved()).isFalse();
+    }
+
+    @Test
+    void aJobSavedAfterItLeftTheBenchDoesNotGiveItsFileToTheNextOne() {
+        Consumer<Path> safe = bench.saving();
+        bench.lay(Samples.empty(), Optional.empty());
+        safe.accept(FILE);
+        assertThat(bench.file()).isEmpty();
+    }
+
+    @Test
+    void watchersAreToldOfEachChangeAndOfNothingElse() {
+        AtomicInteger told = new AtomicInteger();
+        bench.watch(told::incrementAndGet);
+        bench.change(job -> job);
+        assertThat(told).hasValue(1);
+        bench.change(job -> job.withEdgeThicknessMm(0.5));
+        assertThat(told).hasValue(2);
+    }
+}

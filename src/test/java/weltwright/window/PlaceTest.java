@@ -1,0 +1,83 @@
+package weltwright.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import weltwright.geometry.Point;
+import weltwright.knife.Landmarks;
+import weltwright.knife.Silhouette;
+
+class PlaceTest {
+    private static final Silhouette KNIFE = Samples.KNIFE;
+
+    @Property(tries = 50)
+    void whereverALandmarkIsPulledItLiesOnTheOutline(
+            @ForAll Place place,
+            @ForAll @DoubleRange(min = -150, max = 150) double x,
+            @ForAll @DoubleRange(min = -60, max = 60) double y) {
+        Point at = place.of(place.pulled(KNIFE, new Point(x, y)));
+        assertThat(KNIFE.outline().sampled(0.1).lineString().distance(
+                        new org.locationtech.jts.geom.GeometryFactory().createPoint(at.coordinate())))
+                .isLessThan(1e-6);
+    }
+
+    @Test
+    void pullingOneLeavesTheOthersAndTheOutline() {
+        Silhouette pulled = Place.HEEL.pulled(KNIFE, new Point(10, -30));
+        assertThat(pulled.outline()).isEqualTo(KNIFE.outline());
+        assertThat(pulled.landmarks())
+                .isEqualTo(new Landmarks(
+                        KNIFE.landmarks().tip(),
+                        pulled.landmarks().heel(),
+                        KNIFE.landmarks().spineStart(),
+                        KNIFE.landmarks().butt()));
+        assertThat(pulled.landmarks().heel().x()).isCloseTo(10, within(1.0));
+    }
+
+    @Test
+    void nudgingGoesAlongTheOutlineAndBack() {
+        Silhouette there = Place.HEEL.nudged(KNIFE, 2);
+        assertThat(Place.HEEL.of(there).distance(Place.HEEL.of(KNIFE))).isCloseTo(2, within(0.01));
+        Silhouette back = Place.HEEL.nudged(there, -2);
+        assertThat(Place.HEEL.of(back).distance(Place.HEEL.of(KNIFE))).isLessThan(0.01);
+    }
+
+    @Test
+    void nudgingGoesOnPastTheOutlinesFirstPoint() {
+        // The outline begins at the tip: one step either way of it is still on the outline, at both sides.
+        assertThat(Place.TIP.of(Place.TIP.nudged(KNIFE, 1)).y()).isGreaterThan(Place.TIP.of(KNIFE).y());
+        assertThat(Place.TIP.of(Place.TIP.nudged(KNIFE, -1)).y()).isLessThan(Place.TIP.of(KNIFE).y());
+    }
+
+    @Test
+    void twiceTheOtherSideIsTheFirstAgain() {
+        Silhouette other = Place.otherSide(KNIFE);
+        assertThat(other.spineOnLeft()).isFalse();
+        assertThat(other.landmarks().heel()).isEqualTo(KNIFE.landmarks().spineStart());
+        assertThat(Place.otherSide(other)).isEqualTo(KNIFE);
+    }
+
+    @Test
+    void correctionsAreMadeAgainOnANewOutlineOfTheSameKnife() {
+        Silhouette corrected = Place.BUTT.pulled(Place.otherSide(KNIFE), new Point(-105, 30));
+        Silhouette anew = new Silhouette(
+                KNIFE.outline().map(p -> p.times(1.01)),
+                new Landmarks(
+                        KNIFE.landmarks().tip().times(1.01),
+                        KNIFE.landmarks().heel().times(1.01),
+                        KNIFE.landmarks().spineStart().times(1.01),
+                        KNIFE.landmarks().butt().times(1.01)),
+                true);
+        Silhouette again = Place.correctedAgain(KNIFE, corrected, anew);
+        assertThat(again.outline()).isEqualTo(anew.outline());
+        assertThat(again.spineOnLeft()).isFalse();
+        assertThat(again.landmarks().tip()).isEqualTo(anew.landmarks().tip());
+        assertThat(again.landmarks().heel()).isEqualTo(anew.landmarks().spineStart());
+        assertThat(again.landmarks().butt().distance(corrected.landmarks().butt())).isLessThan(2);
+        assertThat(again.landmarks().butt()).isNotEqualTo(anew.landmarks().butt());
+    }
+}
