@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import weltwright.measure.Length;
 import weltwright.measure.LengthField;
 import weltwright.measure.NumberField;
@@ -17,17 +19,8 @@ import weltwright.trouble.Trouble;
 /** The kinds of line that the forms are made of. */
 final class Lines {
     private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-    private static final List<DateTimeFormatter> READ = List.of(
-            new DateTimeFormatterBuilder()
-                    .parseCaseInsensitive()
-                    .appendPattern("d MMM uuuu")
-                    .toFormatter(Locale.ENGLISH),
-            new DateTimeFormatterBuilder()
-                    .parseCaseInsensitive()
-                    .appendPattern("d MMMM uuuu")
-                    .toFormatter(Locale.ENGLISH),
-            DateTimeFormatter.ISO_LOCAL_DATE,
-            DateTimeFormatter.ofPattern("d.M.uuuu"));
+    private static final List<DateTimeFormatter> READ =
+            Stream.of("d MMM uuuu", "d MMMM uuuu", "uuuu-M-d", "d.M.uuuu").map(Lines::reading).toList();
 
     private Lines() {}
 
@@ -71,6 +64,15 @@ final class Lines {
 
     static String day(LocalDate day) {
         return SHOWN.format(day);
+    }
+
+    /** Strict: there is no 31 February. */
+    private static DateTimeFormatter reading(String pattern) {
+        return new DateTimeFormatterBuilder()
+                .parseCaseInsensitive()
+                .appendPattern(pattern)
+                .toFormatter(Locale.ENGLISH)
+                .withResolverStyle(ResolverStyle.STRICT);
     }
 
     private static LocalDate readDay(String name, String text) {

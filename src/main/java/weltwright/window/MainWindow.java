@@ -11,6 +11,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.prefs.Preferences;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -29,6 +31,7 @@ import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import weltwright.job.Job;
 import weltwright.photo.Photo;
+import weltwright.sheath.Pattern;
 
 /**
  * The window: four stages of a job side by side in its head, beneath them what to do next, at the left the form of the
@@ -127,6 +130,19 @@ public final class MainWindow {
         frame.setVisible(true);
     }
 
+    JFrame frame() {
+        return frame;
+    }
+
+    Bench bench() {
+        return bench;
+    }
+
+    /** The pattern of the job as it now is; empty where there is none, or not yet. */
+    Optional<Pattern> pattern() {
+        return pattern.pattern();
+    }
+
     /** Closes the window and with it the program, unless the user wants to keep an unsaved job. */
     void close() {
         takeWhatIsTyped();
@@ -171,7 +187,10 @@ public final class MainWindow {
         ((CardLayout) drawings.getLayout()).show(drawings, shown);
         String name = bench.file().map(f -> f.getFileName().toString()).orElse("not saved yet");
         where.setText(name + (bench.unsaved() && bench.file().isPresent() ? ", changed since" : ""));
-        frame.setTitle((bench.unsaved() ? "* " : "") + JobDesk.name(job) + " – Weltwright");
+        String whose = Stream.of(job.knifeName(), job.customer())
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(", "));
+        frame.setTitle((bench.unsaved() ? "* " : "") + (whose.isEmpty() ? "" : whose + " – ") + "Weltwright");
         if (!photoSeen.equals(job.photo())) {
             photoSeen = job.photo();
             if (job.silhouette().isEmpty() && job.photo().isPresent()) {

@@ -24,6 +24,8 @@ final class PatternView extends Drawing {
     private static final float[] DASHES = {7, 4};
     private static final float[] DOTS = {1.5f, 4};
     private static final double HEAD_PX = 9;
+    private static final float LABEL_SHARE = 0.85f;
+    private static final double NEAR_PX_PER_MM = 4;
 
     private Optional<Pattern> pattern = Optional.empty();
     private boolean inWork;
@@ -38,10 +40,6 @@ final class PatternView extends Drawing {
         inWork = state.inWork();
         getAccessibleContext().setAccessibleDescription(pattern.map(PatternView::told).orElse("No pattern yet"));
         changed();
-    }
-
-    Optional<Pattern> pattern() {
-        return pattern;
     }
 
     @Override
@@ -74,7 +72,7 @@ final class PatternView extends Drawing {
         Shape cut = toPx.createTransformedShape(Words.path(piece.outline()));
         g.setColor(Look.leather());
         g.fill(cut);
-        piece.marks().forEach(mark -> paint(g, toPx, mark));
+        piece.marks().forEach(mark -> paint(g, toPx, at.pxPerMm(), mark));
         piece.holes().forEach(hole -> paint(g, toPx, at.pxPerMm(), hole));
         g.setColor(Look.cut());
         g.setStroke(new BasicStroke(1.6f));
@@ -102,7 +100,7 @@ final class PatternView extends Drawing {
         g.fill(new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r));
     }
 
-    private static void paint(Graphics2D g, AffineTransform toPx, Mark mark) {
+    private static void paint(Graphics2D g, AffineTransform toPx, double pxPerMm, Mark mark) {
         g.setColor(mark.kind() == Mark.Kind.KNIFE ? Look.knife() : Look.line());
         g.setStroke(stroke(mark.kind()));
         g.draw(toPx.createTransformedShape(Words.path(mark.line())));
@@ -116,22 +114,26 @@ final class PatternView extends Drawing {
             }
         }
         if (!mark.label().isEmpty()) {
-            label(g, toPx, mark);
+            label(g, toPx, pxPerMm, mark);
         }
     }
 
-    /** The words along the middle of the line, never upside down. */
-    private static void label(Graphics2D g, AffineTransform toPx, Mark mark) {
-        double half = mark.line().lengthMm() / 2;
-        Point middle = at(toPx, mark.line().at(half));
-        Point along = at(toPx, mark.line().at(half + 0.5)).minus(at(toPx, mark.line().at(half - 0.5)));
-        double angle = Math.atan2(along.y(), along.x());
-        boolean upsideDown = angle > Math.PI / 2 - 1e-6 || angle < -Math.PI / 2 - 1e-6;
+    /** The words along the middle of the line, never upside down; where they are longer than it, only from near by. */
+    private static void label(Graphics2D g, AffineTransform toPx, double pxPerMm, Mark mark) {
         Graphics2D turned = (Graphics2D) g.create();
-        turned.translate(middle.x(), middle.y());
-        turned.rotate(upsideDown ? angle + Math.PI : angle);
-        turned.setColor(Look.text());
-        turned.drawString(mark.label(), -turned.getFontMetrics().stringWidth(mark.label()) / 2f, -4f);
+        turned.setFont(g.getFont().deriveFont(g.getFont().getSize2D() * LABEL_SHARE));
+        double half = mark.line().lengthMm() / 2;
+        int width = turned.getFontMetrics().stringWidth(mark.label());
+        if (width <= 2 * half * pxPerMm || pxPerMm >= NEAR_PX_PER_MM) {
+            Point middle = at(toPx, mark.line().at(half));
+            Point along = at(toPx, mark.line().at(half + 0.5)).minus(at(toPx, mark.line().at(half - 0.5)));
+            double angle = Math.atan2(along.y(), along.x());
+            boolean upsideDown = angle > Math.PI / 2 - 1e-6 || angle < -Math.PI / 2 - 1e-6;
+            turned.translate(middle.x(), middle.y());
+            turned.rotate(upsideDown ? angle + Math.PI : angle);
+            turned.setColor(Look.text());
+            turned.drawString(mark.label(), -width / 2f, -4f);
+        }
         turned.dispose();
     }
 

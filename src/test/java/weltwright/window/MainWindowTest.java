@@ -1,0 +1,276 @@
+package weltwright.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+import static org.assertj.swing.timing.Pause.pause;
+
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.assertj.swing.finder.JFileChooserFinder;
+import org.assertj.swing.finder.JOptionPaneFinder;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JOptionPaneFixture;
+import org.assertj.swing.timing.Condition;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weltwright.geometry.Point;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.knife.Silhouette;
+import weltwright.sheath.Pattern;
+
+/** The window as a user works it: with mouse and keys, on a real display. */
+class MainWindowTest {
+    private static final int PATIENCE_MS = 60_000;
+
+    @TempDir
+    private Path folder;
+
+    private Robot robot;
+    private MainWindow window;
+    private FrameFixture frame;
+
+    @BeforeEach
+    void openWindow() {
+        OwnDisplay.assumeThere();
+        FailOnThreadViolationRepaintManager.install();
+        robot = BasicRobot.robotWithNewAwtHierarchy();
+        window = execute(() -> {
+            Look.LIGHT.wear();
+            return new MainWindow(new MemoryPreferences());
+        });
+        frame = new FrameFixture(robot, window.frame());
+        execute(window::appear);
+        robot.waitForIdle();
+    }
+
+    @AfterEach
+    void closeWindow() {
+        if (robot != null) {
+            robot.cleanUp();
+        }
+    }
+
+    @Test
+    void anEmptyWindowSaysWhatToDoFirst() {
+        frame.panel("start page").requireVisible();
+        assertThat(frame.textBox("next step").text()).contains("print the sheet", "drop the photo here");
+    }
+
+    @Test
+    void anEmptyWindowClosesWithoutAsking() {
+        execute(window::close);
+        assertThat(execute(() -> window.frame().isDisplayable())).isFalse();
+    }
+
+    @Test
+    void thePatternFollowsTheChoicesAndABadLengthChangesNothing() {
+        lay(Samples.outlined());
+        frame.toggleButton("stage Sheath").click();
+        awaitPattern();
+        frame.textBox("leather thickness").deleteText().enterText("1/8 in\n");
+        awaitPattern();
+        // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
+        assertThat(pattern().pieces().get(0).thicknessMm()).isCloseTo(25.4 / 8, within(1e-12));
+
+        frame.textBox("leather thickness").deleteText().enterText("7/0 in\n");
+        robot.waitForIdle();
+        assertThat(job().spec().leatherThicknessMm()).isCloseTo(25.4 / 8, within(1e-12));
+        frame.textBox("leather thickness").requireText("7/0 in");
+        assertThat(execute(() -> frame.textBox("leather thickness").target().getClientProperty("JComponent.outline")))
+                .isEqualTo("error");
+    }
+
+    @Test
+    void undoAndRedoGoThroughTheChoicesByTheUsualKeys() {
+        lay(Samples.outlined());
+        frame.toggleButton("stage Sheath").click();
+        frame.comboBox("drawn with").selectItem("Left hand");
+        assertThat(job()).isNotEqualTo(Samples.outlined());
+        Job left = job();
+        frame.textBox("ease").focus();
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        assertThat(job()).isEqualTo(Samples.outlined());
+        frame.comboBox("drawn with").requireSelection("Right hand");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
+        assertThat(job()).isEqualTo(left);
+    }
+
+    @Test
+    void aLandmarkIsPulledAlongTheOutlineWithTheMouse() {
+        lay(Samples.outlined());
+        OutlineView view = (OutlineView) robot.finder().findByName("outline drawing");
+        pull(view, Samples.KNIFE.landmarks().heel(), new Point(20, -40));
+        Silhouette pulled = job().silhouette().orElseThrow();
+        assertThat(pulled.landmarks().heel().x()).isCloseTo(20, within(3.0));
+        assertThat(pulled.landmarks().heel().y()).isCloseTo(-13, within(1.5)); // on the edge, not under the mouse
+        assertThat(pulled.outline()).isEqualTo(Samples.KNIFE.outline());
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        assertThat(job().silhouette()).contains(Samples.KNIFE);
+    }
+
+    @Test
+    void aLandmarkIsMovedWithTheKeys() {
+        lay(Samples.outlined());
+        robot.focus(robot.finder().findByName("outline drawing"));
+        press(KeyEvent.VK_H);
+        press(KeyEvent.VK_LEFT);
+        assertThat(job().silhouette().orElseThrow().landmarks().heel()).isNotEqualTo(Samples.KNIFE.landmarks().heel());
+    }
+
+    @Test
+    void theOtherSideIsTheEdge() {
+        lay(Samples.outlined());
+        frame.toggleButton("other side").click();
+        assertThat(job().silhouette()).contains(Place.otherSide(Samples.KNIFE));
+    }
+
+    @Test
+    void thePatternIsSavedAsAPdfOnThePaperChosen() throws IOException {
+        lay(Samples.outlined());
+        frame.toggleButton("stage Paper").click();
+        frame.comboBox("paper size").selectItem("Letter");
+        awaitPattern();
+        frame.button("onward").requireText("Save as PDF…").click();
+        Path file = folder.resolve("pattern.pdf");
+        choose(file);
+        await("the PDF", () -> Files.exists(file));
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            PDRectangle page = pdf.getPage(0).getMediaBox();
+            // US Letter, 8.5 in by 11 in (ANSI/ASME Y14.1), at 72 points an inch
+            assertThat(page.getWidth()).isCloseTo(612, within(0.1f));
+            assertThat(page.getHeight()).isCloseTo(792, within(0.1f));
+        }
+    }
+
+    @Test
+    void aJobIsSavedAndOpenedAgainAsItWas() {
+        lay(Samples.empty());
+        frame.toggleButton("stage Order").click();
+        frame.textBox("customer").enterText("A. Customer");
+        frame.textBox("notes").enterText("brown thread");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+        Path file = folder.resolve("trial"); // the ending is added
+        choose(file);
+        Path written = folder.resolve("trial" + JobFile.EXTENSION);
+        await("the job's file", () -> Files.exists(written) && !execute(() -> window.bench().unsaved()));
+        Job saved = job();
+        assertThat(saved.customer()).isEqualTo("A. Customer");
+        assertThat(saved.notes()).isEqualTo("brown thread");
+        assertThat(JobFile.read(written)).isEqualTo(saved);
+
+        lay(Samples.empty());
+        frame.menuItemWithPath("File", "Open job…").click();
+        choose(written);
+        await("the job", () -> job().equals(saved));
+    }
+
+    @Test
+    void anUnsavedJobIsNotLostByClosing() {
+        lay(Samples.outlined());
+        frame.toggleButton("other side").click();
+        Job changed = job();
+        frame.close();
+        JOptionPaneFixture question = JOptionPaneFinder.findOptionPane().using(robot);
+        question.buttonWithText("Cancel").click();
+        await("the question to go", () -> execute(() -> !question.target().isShowing()));
+        assertThat(execute(() -> window.frame().isDisplayable())).isTrue();
+        assertThat(job()).isEqualTo(changed);
+
+        frame.close();
+        JOptionPaneFinder.findOptionPane().using(robot).buttonWithText("Do not save").click();
+        await("the end", () -> execute(() -> !window.frame().isDisplayable()));
+    }
+
+    @Test
+    void aFileThatIsNoPhotoIsRefusedInPlainWordsAndTheJobStays() throws IOException {
+        lay(Samples.outlined());
+        Path file = Files.writeString(folder.resolve("letter.jpg"), "Dear customer");
+        frame.menuItemWithPath("File", "Open photo…").click();
+        choose(file);
+        await("the message", () -> execute(() -> frame.panel("notice").target().isVisible()));
+        assertThat(frame.panel("notice").textBox().text()).contains("letter.jpg").doesNotContain("Exception");
+        assertThat(job()).isEqualTo(Samples.outlined());
+    }
+
+    private void lay(Job job) {
+        execute(() -> window.bench().lay(job, Optional.empty()));
+        robot.waitForIdle();
+    }
+
+    private Job job() {
+        return execute(() -> window.bench().job());
+    }
+
+    private Pattern pattern() {
+        return execute(() -> window.pattern().orElseThrow());
+    }
+
+    private void awaitPattern() {
+        await("the pattern", () -> execute(() -> window.pattern().isPresent()));
+    }
+
+    /** The keys pressed one after another and held, then released. */
+    private void press(int... keys) {
+        for (int key : keys) {
+            robot.pressKey(key);
+        }
+        for (int i = keys.length - 1; i >= 0; i--) {
+            robot.releaseKey(keys[i]);
+        }
+        robot.waitForIdle();
+    }
+
+    private void choose(Path file) {
+        var chooser = JFileChooserFinder.findFileChooser().using(robot);
+        chooser.setCurrentDirectory(folder.toFile());
+        chooser.fileNameTextBox().deleteText().enterText(file.toString());
+        chooser.approve();
+        robot.waitForIdle();
+    }
+
+    private void pull(OutlineView view, Point fromMm, Point toMm) {
+        Point from = execute(() -> view.viewport().toPx(fromMm));
+        Point to = execute(() -> view.viewport().toPx(toMm));
+        robot.moveMouse(view, awt(from));
+        robot.pressMouse(MouseButton.LEFT_BUTTON);
+        for (double t = 0.25; t <= 1; t += 0.25) {
+            robot.moveMouse(view, awt(from.towards(to, t)));
+        }
+        robot.releaseMouseButtons();
+        robot.waitForIdle();
+    }
+
+    private static java.awt.Point awt(Point px) {
+        return new java.awt.Point((int) Math.round(px.x()), (int) Math.round(px.y()));
+    }
+
+    private static void await(String what, Callable<Boolean> there) {
+        pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        try {
+                            return there.call();
+                        } catch (Exception e) {
+                            throw new AssertionError(e);
+                        }
+                    }
+                },
+                PATIENCE_MS);
+    }
+}
