@@ -1,6 +1,7 @@
 package weltwright.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -29,9 +30,16 @@ public final class Corners {
 
     private final Polyline ring;
     private final double step;
+    private final double[] weight;
 
     /** @param ring closed, its points at about equal distances */
     public Corners(Polyline ring) {
+        this(ring, ones(ring.points().size()));
+    }
+
+    /** @param weight how far each point is to be trusted, from 0 to 1: where they are not, a turn must be clearer */
+    public Corners(Polyline ring, double[] weight) {
+        this.weight = weight;
         this.step = ring.lengthMm() / ring.points().size();
         this.ring = steadied(ring, step);
     }
@@ -56,8 +64,9 @@ public final class Corners {
         int n = ring.points().size();
         double[] strength = new double[n];
         for (int i = 0; i < n; i++) {
-            double near = Math.abs(turn(i, SHORT_FROM_MM, SHORT_TO_MM));
-            double far = Math.abs(turn(i, LONG_FROM_MM, LONG_TO_MM));
+            double trust = trust(i);
+            double near = trust * Math.abs(turn(i, SHORT_FROM_MM, SHORT_TO_MM));
+            double far = trust * Math.abs(turn(i, LONG_FROM_MM, LONG_TO_MM));
             boolean corner = near > SHARPNESS * far && near > LEAST_TURN_RAD && far > LEAST_TURN_RAD;
             // Two corners of a small step cancel out over long arms, but each is clear over short ones.
             strength[i] = corner || near > CLEAR_TURN_RAD ? near : 0;
@@ -70,6 +79,22 @@ public final class Corners {
             }
         }
         return corners;
+    }
+
+    private static double[] ones(int n) {
+        double[] ones = new double[n];
+        Arrays.fill(ones, 1);
+        return ones;
+    }
+
+    /** The root of the mean weight over the short arms. */
+    private double trust(int index) {
+        int reach = (int) Math.max(1, Math.round(SHORT_TO_MM / step));
+        double sum = 0;
+        for (int k = -reach; k <= reach; k++) {
+            sum += weight[Math.floorMod(index + k, weight.length)];
+        }
+        return Math.sqrt(sum / (2 * reach + 1));
     }
 
     /** The turn at a point over long arms, in radians; positive to the left. */

@@ -307,7 +307,9 @@ public final class OutlineFit {
                 first++;
             }
             double middle = s - WINDOW_MM / 2;
-            if (middle > from && middle < to && i - first >= 3 && Math.abs(sum / weights) > toleranceMm) {
+            // The mean of points that count for little is no sharper than they are.
+            double tolerance = toleranceMm / Math.sqrt(weights / (i - first + 1));
+            if (middle > from && middle < to && i - first >= 3 && Math.abs(sum / weights) > tolerance) {
                 return true;
             }
         }

@@ -1,6 +1,7 @@
 package weltwright.ground;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -223,19 +224,22 @@ public final class SheetFinder {
 
     /** Corners along one side only leave the pose to swing about it; three sides of the frame hold it. */
     private static void checkSpread(ReferenceSheet sheet, List<Reference> corners) {
-        boolean[] side = new boolean[4];
+        int[] onSide = new int[4];
+        double reach = (ReferenceSheet.FRAME_SQUARES + 0.5) * sheet.squareMm();
         for (Reference corner : corners) {
-            double u = corner.onGround().x() / sheet.boardWidthMm();
-            double v = corner.onGround().y() / sheet.boardHeightMm();
-            side[0] |= u < -0.3;
-            side[1] |= u > 0.3;
-            side[2] |= v < -0.3;
-            side[3] |= v > 0.3;
+            double fromLeft = corner.onGround().x() + sheet.boardWidthMm() / 2;
+            double fromRight = sheet.boardWidthMm() - fromLeft;
+            double fromBottom = corner.onGround().y() + sheet.boardHeightMm() / 2;
+            double fromTop = sheet.boardHeightMm() - fromBottom;
+            // Where two sides meet, a corner speaks for neither.
+            boolean upright = Math.min(fromBottom, fromTop) > reach;
+            boolean level = Math.min(fromLeft, fromRight) > reach;
+            onSide[0] += upright && fromLeft < reach ? 1 : 0;
+            onSide[1] += upright && fromRight < reach ? 1 : 0;
+            onSide[2] += level && fromBottom < reach ? 1 : 0;
+            onSide[3] += level && fromTop < reach ? 1 : 0;
         }
-        int sides = 0;
-        for (boolean seen : side) {
-            sides += seen ? 1 : 0;
-        }
+        long sides = Arrays.stream(onSide).filter(n -> n >= 2).count();
         if (corners.size() < FEWEST_CORNERS || sides < 3) {
             throw tooLittle();
         }

@@ -1,6 +1,8 @@
 package weltwright.knife;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import weltwright.geometry.Corners;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -17,8 +19,11 @@ import weltwright.geometry.Polyline;
  * @param spineStart the same
  * @param butt the same
  * @param spineOnLeft whether the spine is at positive y
+ * @param steps indices of the corners of steps in the outline where the handle ends; possibly none
  */
-public record LandmarkProposal(int tip, int heel, int spineStart, int butt, boolean spineOnLeft) {
+public record LandmarkProposal(
+        int tip, int heel, int spineStart, int butt, boolean spineOnLeft, List<Integer> steps) {
+
     /** A notch is looked for this far to both sides of where the handle ends. */
     private static final double NOTCH_MM = 12;
 
@@ -46,10 +51,19 @@ public record LandmarkProposal(int tip, int heel, int spineStart, int butt, bool
         }
         boolean spineOnLeft = spineOnLeft(ring, handleFront, points.get(tip).x());
         double search = HEEL_SEARCH_MM + uncertaintyMm;
-        int heel = corner(ring, !spineOnLeft, handleFront, search);
+        Optional<FrontStep> heelStep = FrontStep.find(ring, !spineOnLeft, handleFront, search);
+        int heel = heelStep.map(FrontStep::onBlade).orElseGet(() -> corner(ring, !spineOnLeft, handleFront, search));
         // With the heel known, the handle's end on the spine side is sought level with it.
-        int spineStart = corner(ring, spineOnLeft, points.get(heel).x(), HEEL_SEARCH_MM);
-        return new LandmarkProposal(tip, heel, spineStart, butt, spineOnLeft);
+        double heelX = points.get(heel).x();
+        Optional<FrontStep> spineStep = FrontStep.find(ring, spineOnLeft, heelX, HEEL_SEARCH_MM);
+        int spineStart = spineStep
+                .map(FrontStep::onBlade)
+                .orElseGet(() -> corner(ring, spineOnLeft, heelX, HEEL_SEARCH_MM));
+        List<Integer> steps = Stream.of(heelStep, spineStep)
+                .flatMap(Optional::stream)
+                .flatMap(step -> Stream.of(step.onHandle(), step.onBlade()))
+                .toList();
+        return new LandmarkProposal(tip, heel, spineStart, butt, spineOnLeft, steps);
     }
 
     private static boolean spineOnLeft(Polyline ring, double front, double tipX) {
@@ -68,11 +82,11 @@ public record LandmarkProposal(int tip, int heel, int spineStart, int butt, bool
     private static double notch(Polyline ring, boolean above, double front) {
         double deepest = 0;
         for (double reach = 4; reach <= NOTCH_MM; reach += 2) {
-            double a = side(ring, above, front - reach);
-            double b = side(ring, above, front + reach);
+            double a = FrontStep.side(ring, above, front - reach);
+            double b = FrontStep.side(ring, above, front + reach);
             for (double d = -reach; d <= reach; d += 0.5) {
                 double straight = a + (b - a) * (d + reach) / (2 * reach);
-                deepest = Math.max(deepest, straight - side(ring, above, front + d));
+                deepest = Math.max(deepest, straight - FrontStep.side(ring, above, front + d));
             }
         }
         return deepest;
@@ -80,22 +94,13 @@ public record LandmarkProposal(int tip, int heel, int spineStart, int butt, bool
 
     /** The farthest that a side departs from its chord. */
     private static double bow(Polyline ring, boolean above, double from, double to) {
-        double a = side(ring, above, from);
-        double b = side(ring, above, to);
+        double a = FrontStep.side(ring, above, from);
+        double b = FrontStep.side(ring, above, to);
         double most = 0;
         for (double x = from; x <= to; x += 0.5) {
-            most = Math.max(most, Math.abs(side(ring, above, x) - a - (b - a) * (x - from) / (to - from)));
+            most = Math.max(most, Math.abs(FrontStep.side(ring, above, x) - a - (b - a) * (x - from) / (to - from)));
         }
         return most;
-    }
-
-    /** Distance of the outline from the axis on one side, outward positive. */
-    private static double side(Polyline ring, boolean above, double x) {
-        double[] ys = ring.crossings(x);
-        if (ys.length == 0) {
-            return 0;
-        }
-        return above ? ys[ys.length - 1] : -ys[0];
     }
 
     /** The point of clearest corner on one side near x, or the point level with x where there is none. */

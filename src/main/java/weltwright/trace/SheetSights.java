@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.opencv.core.Mat;
 import weltwright.geometry.Point;
 import weltwright.ground.ReferenceSheet;
@@ -53,27 +54,43 @@ final class SheetSights {
 
     Looked look() {
         List<LineLook> lines = lineLooks();
-        double[] sorted = lines.stream().mapToDouble(LineLook::blueness).sorted().toArray();
-        double usual = sorted[(int) (0.7 * sorted.length)];
         List<Sight> sights = new ArrayList<>(frame());
         double[] lineColour = new double[3];
-        // Lines that drown in noise tell nothing.
-        if (usual > 4 * noise(sorted, usual)) {
-            for (LineLook look : lines) {
-                if (look.even() && Math.abs(look.blueness() - usual) < 0.35 * usual) {
-                    sights.add(new Sight(look.at(), true));
-                    for (int k = 0; k < 3; k++) {
-                        lineColour[k] += look.paperLessLine()[k];
-                    }
-                } else if (look.even() && Math.abs(look.blueness()) < 0.2 * usual) {
-                    sights.add(new Sight(look.at(), false));
-                }
-            }
+        // In a picture without colour the lines are merely darker than the paper.
+        if (!judge(lines, LineLook::blueness, sights, lineColour)) {
+            judge(lines, LineLook::darkness, sights, lineColour);
         }
         return new Looked(sights, lineColour);
     }
 
-    private record LineLook(Point at, double blueness, boolean even, double[] paperLessLine) {}
+    /** False where lines drown in noise and so tell nothing. */
+    private static boolean judge(
+            List<LineLook> lines, ToDoubleFunction<LineLook> measure, List<Sight> sights, double[] lineColour) {
+        double[] sorted = lines.stream().mapToDouble(measure).sorted().toArray();
+        double usual = sorted[(int) (0.7 * sorted.length)];
+        if (usual < 4 * noise(sorted, usual)) {
+            return false;
+        }
+        for (LineLook look : lines) {
+            double seen = measure.applyAsDouble(look);
+            if (look.even() && Math.abs(seen - usual) < 0.35 * usual) {
+                sights.add(new Sight(look.at(), true));
+                for (int k = 0; k < 3; k++) {
+                    lineColour[k] += look.paperLessLine()[k];
+                }
+            } else if (look.even() && Math.abs(seen) < 0.2 * usual) {
+                sights.add(new Sight(look.at(), false));
+            }
+        }
+        return true;
+    }
+
+    /**
+     * @param blueness how much less the line lowers blue than red, as a part of the paper's brightness
+     * @param darkness how much it lowers green
+     * @param even whether the paper on its two sides is equally bright
+     */
+    private record LineLook(Point at, double blueness, double darkness, boolean even, double[] paperLessLine) {}
 
     private List<LineLook> lineLooks() {
         List<LineLook> looks = new ArrayList<>();
@@ -117,7 +134,8 @@ final class SheetSights {
             for (int k = 0; k < 3; k++) {
                 step[k] = (left[k] + right[k]) / 2 - middle[k];
             }
-            looks.add(new LineLook(at, blue - red, even, step));
+            double darkness = 2 * step[1] / (left[1] + right[1]);
+            looks.add(new LineLook(at, blue - red, darkness, even, step));
         }
     }
 

@@ -205,9 +205,19 @@ final class SilhouetteBuilder {
 
     private Built fitted(
             Polyline ring, double[] weight, double[] excess, LandmarkProposal proposal, Plane midPlane, Placement axis) {
-        TreeSet<Integer> corners = new TreeSet<>(new Corners(ring).find());
+        TreeSet<Integer> corners = new TreeSet<>(new Corners(ring, weight).find());
         int tip = joined(corners, ring, proposal.tip());
-        int heel = joined(corners, ring, proposal.heel());
+        int heel;
+        if (proposal.steps().contains(proposal.heel())) {
+            // A step's corners are close together, and known better than by the turn at each.
+            for (int step : proposal.steps()) {
+                corners.removeIf(c -> ring.points().get(c).distance(ring.points().get(step)) < SAME_CORNER_MM);
+            }
+            corners.addAll(proposal.steps());
+            heel = proposal.heel();
+        } else {
+            heel = joined(corners, ring, proposal.heel());
+        }
         int[] at = corners.stream().mapToInt(Integer::intValue).toArray();
         Outline outline = OutlineFit.fit(ring.points(), weight, at, TOLERANCE_MM);
         if (!outline.sampled(0.5).polygon().isValid()) {

@@ -19,15 +19,25 @@ import weltwright.trouble.Trouble;
  * and pose, find what hides the sheet, follow its edge on the picture's own pixels, and build the silhouette.
  */
 public final class Tracer {
-    /** The rough contour is off by up to a millimetre, and two where it jumps from line to line. */
-    private static final double ROUGH_REACH_MM = 2.2;
+    /**
+     * One way along the edge.
+     *
+     * @param smoothMm how the contour of the pass before is smoothed to look along its normals
+     * @param stepMm from row to row
+     * @param reachMm how far to look to either side
+     * @param alongMm smoothing along the edge
+     */
+    private record Pass(double smoothMm, double stepMm, double reachMm, double alongMm) {}
 
-    private static final double FINE_REACH_MM = 0.9;
-    private static final double LAST_REACH_MM = 0.8;
-    private static final double STEP_PX = 2;
+    /**
+     * The rough contour is off by up to a millimetre, and two where it jumps from line to line; so the first pass looks
+     * far and steadily, and the last one closely, on rows near enough to turn into a step of the outline.
+     */
+    private static final List<Pass> PASSES =
+            List.of(new Pass(0, 0.32, 2.2, 0.45), new Pass(0.5, 0.32, 0.9, 0.24), new Pass(0.3, 0.16, 0.8, 0.16));
 
-    /** On rows this close the path can turn into a step of the outline, such as a guard's. */
-    private static final double LAST_STEP_PX = 1;
+    /** Coarser pictures hide the sheet's lines and the knife's corners. */
+    private static final double LEAST_PX_PER_MM = 2.2;
 
     /** Nearer than this to the picture's rim the knife may go on outside it. */
     private static final double RIM_PX = 4;
@@ -59,6 +69,7 @@ public final class Tracer {
             ViewSolver.Solution solution = ViewSolver.solve(
                     sheet.corners(), picture.widthPx(), picture.heightPx(), prior(photo, settings, picture));
             View view = solution.view();
+            checkFine(view);
             progress.at("Looking for the knife", 0.4);
             KnifeMask.Cover cover = KnifeMask.find(picture, view, sheet.sheet(), settings.sheetScale());
             progress.at("Following its edge", 0.6);
@@ -109,17 +120,36 @@ public final class Tracer {
                 return cover.lineColour();
             }
         };
-        double pxPerMm = view.pixel(new Vector3(0, 0, 0)).distance(view.pixel(new Vector3(1, 0, 0)));
+        double pxPerMm = pxPerMm(view);
         Polyline rough = cover.contour().smoothed(1.2, 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
-        List<EdgePoint> first = new EdgePath(picture.bgr(), ground, STEP_PX, ROUGH_REACH_MM * pxPerMm, 3).near(rough);
-        List<EdgePoint> second = new EdgePath(picture.bgr(), ground, STEP_PX, FINE_REACH_MM * pxPerMm, 1.5)
-                .near(smooth(first, 0.5 * pxPerMm));
-        return new EdgePath(picture.bgr(), ground, LAST_STEP_PX, LAST_REACH_MM * pxPerMm, 1)
-                .near(smooth(second, 0.3 * pxPerMm));
+        List<EdgePoint> edge = new ArrayList<>();
+        for (Pass pass : PASSES) {
+            Polyline near = edge.isEmpty()
+                    ? rough
+                    : Polyline.closed(edge.stream().map(EdgePoint::pixel).toList())
+                            .smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
+            edge = new EdgePath(
+                            picture.bgr(),
+                            ground,
+                            pass.stepMm() * pxPerMm,
+                            pass.reachMm() * pxPerMm,
+                            pass.alongMm() * pxPerMm)
+                    .near(near);
+        }
+        return edge;
     }
 
-    private static Polyline smooth(List<EdgePoint> edge, double sigmaPx) {
-        return Polyline.closed(edge.stream().map(EdgePoint::pixel).toList()).smoothed(sigmaPx, STEP_PX);
+    private static double pxPerMm(View view) {
+        return view.pixel(new Vector3(0, 0, 0)).distance(view.pixel(new Vector3(1, 0, 0)));
+    }
+
+    private static void checkFine(View view) {
+        if (pxPerMm(view) < LEAST_PX_PER_MM) {
+            throw new Trouble(
+                    "The picture is too coarse to measure in: one of its pixels covers "
+                            + String.format(Locale.ROOT, "%.1f mm of the sheet.", 1 / pxPerMm(view)),
+                    "Use the picture at its full size, with the sheet filling most of it.");
+        }
     }
 
     private static void checkInside(Picture picture, List<EdgePoint> edge) {
