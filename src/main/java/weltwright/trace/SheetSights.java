@@ -56,33 +56,56 @@ final class SheetSights {
         List<LineLook> lines = lineLooks();
         List<Sight> sights = new ArrayList<>(frame());
         double[] lineColour = new double[3];
+        Measure blueness = new Measure(lines, LineLook::blueness);
+        Measure darkness = new Measure(lines, LineLook::darkness);
         // In a picture without colour the lines are merely darker than the paper.
-        if (!judge(lines, LineLook::blueness, sights, lineColour)) {
-            judge(lines, LineLook::darkness, sights, lineColour);
+        Measure telling = blueness.tells() ? blueness : darkness;
+        if (telling.tells()) {
+            for (LineLook look : lines) {
+                if (look.even() && telling.isUsual(look)) {
+                    sights.add(new Sight(look.at(), true));
+                    for (int k = 0; k < 3; k++) {
+                        lineColour[k] += look.paperLessLine()[k];
+                    }
+                } else if (look.even() && telling.isNone(look) && (!darkness.tells() || darkness.isNone(look))) {
+                    sights.add(new Sight(look.at(), false));
+                }
+            }
         }
         return new Looked(sights, lineColour);
     }
 
-    /** False where lines drown in noise and so tell nothing. */
-    private static boolean judge(
-            List<LineLook> lines, ToDoubleFunction<LineLook> measure, List<Sight> sights, double[] lineColour) {
-        double[] sorted = lines.stream().mapToDouble(measure).sorted().toArray();
-        double usual = sorted[(int) (0.7 * sorted.length)];
-        if (usual < 4 * noise(sorted, usual)) {
-            return false;
+    /** One way to see a line, and what it gives where a line is seen. */
+    private static final class Measure {
+        private final ToDoubleFunction<LineLook> of;
+        private final double usual;
+        private final double noise;
+
+        Measure(List<LineLook> looks, ToDoubleFunction<LineLook> of) {
+            this.of = of;
+            double[] sorted = looks.stream().mapToDouble(of).sorted().toArray();
+            // Most of the lines are to be seen in any picture of use, so the middle of the upper part is a line's.
+            usual = sorted[(int) (0.7 * sorted.length)];
+            double[] off = Arrays.stream(sorted)
+                    .skip(sorted.length / 2)
+                    .map(seen -> Math.abs(seen - usual))
+                    .sorted()
+                    .toArray();
+            noise = off[off.length / 2];
         }
-        for (LineLook look : lines) {
-            double seen = measure.applyAsDouble(look);
-            if (look.even() && Math.abs(seen - usual) < 0.35 * usual) {
-                sights.add(new Sight(look.at(), true));
-                for (int k = 0; k < 3; k++) {
-                    lineColour[k] += look.paperLessLine()[k];
-                }
-            } else if (look.even() && Math.abs(seen) < 0.2 * usual) {
-                sights.add(new Sight(look.at(), false));
-            }
+
+        /** False where lines drown in noise. */
+        boolean tells() {
+            return usual > 4 * noise;
         }
-        return true;
+
+        boolean isUsual(LineLook look) {
+            return Math.abs(of.applyAsDouble(look) - usual) < 0.35 * usual;
+        }
+
+        boolean isNone(LineLook look) {
+            return Math.abs(of.applyAsDouble(look)) < 0.2 * usual;
+        }
     }
 
     /**
@@ -102,12 +125,6 @@ final class SheetSights {
             alongLine(sheet.gridPoint(frame, row), sheet.gridPoint(sheet.squaresAcross() - frame, row), looks);
         }
         return looks;
-    }
-
-    /** The usual distance from the usual blueness among the bluer half of the looks, which are those of bare paper. */
-    private static double noise(double[] sorted, double usual) {
-        double[] off = Arrays.stream(sorted).skip(sorted.length / 2).map(b -> Math.abs(b - usual)).sorted().toArray();
-        return off[off.length / 2];
     }
 
     private void alongLine(Point from, Point to, List<LineLook> looks) {
