@@ -14,8 +14,8 @@ import weltwright.geometry.Polyline;
  *
  * <ol>
  *   <li>At each station the leather is wrapped over all that passes there, from the stitch on the welt.
- *   <li>Leather cannot follow a sudden step, such as from blade to handle. So each growth is carried to its surroundings and
- *       then levelled, which never makes it less.
+ *   <li>Leather cannot follow a sudden step, such as from blade to handle. So next to a step the growth is made
+ *       larger, until it falls off gently; it is never made less.
  *   <li>Where the row turns across the knife at its tip, the leather lies flat on the welt: from there on the growth is that
  *       of the last station before, in a panel none.
  *   <li>The row keeps its length when it is laid flat, for leather is not gathered along a seam. So what a growing width
@@ -23,8 +23,17 @@ import weltwright.geometry.Polyline;
  * </ol>
  */
 final class Development {
-    /** Stations to either side, about 1 mm each: as few as let the row keep its length. */
-    private static final int[] LEVELLED_OVER = {12, 18, 27, 40, 60, 90};
+    /** By how much the growth may change along 1 mm: the first that lets the row keep its length. */
+    private static final double[] SLOPES = {0.4, 0.3, 0.2, 0.12, 0.06, 0.02};
+
+    /** Over so many mm, divided by the slope, a panel's growth dies away towards its tip. */
+    private static final double FADE_MM = 6;
+
+    /** Stations to either side that a growth is faired with. */
+    private static final int FAIRED_OVER = 4;
+
+    /** A piece that runs square across the knife may seem too short by the last bits of its length. */
+    private static final double ROUNDING_MM = 1e-9;
 
     private final Planform form;
     private final Cavity cavity;
@@ -47,9 +56,10 @@ final class Development {
         wrap(neutralMm);
         double[] edge = edgeGrowth;
         double[] spine = spineGrowth;
-        for (int over : LEVELLED_OVER) {
-            edgeGrowth = faded(Fairing.levelled(edge, over), over);
-            spineGrowth = faded(Fairing.levelled(spine, over), over);
+        double step = cavity.stationMm(1) - cavity.stationMm(0);
+        for (double slope : SLOPES) {
+            edgeGrowth = faded(Fairing.faired(Fairing.sloped(edge, slope * step), FAIRED_OVER), FADE_MM / slope);
+            spineGrowth = faded(Fairing.faired(Fairing.sloped(spine, slope * step), FAIRED_OVER), FADE_MM / slope);
             if (layFlat()) {
                 return;
             }
@@ -155,7 +165,7 @@ final class Development {
         double across = Math.max(-length, Math.min(length, wanted));
         double along = Math.sqrt(length * length - across * across);
         flat[to] = flat[from].plus(new Point(Math.copySign(along, piece.x()), across));
-        return across == wanted;
+        return Math.abs(across - wanted) < ROUNDING_MM;
     }
 
     private double across(int k) {

@@ -10,7 +10,7 @@ final class Fairing {
      * The greatest value within some steps, then twice the mean of that within half as many: no steps are left, and no
      * corners. Beyond an end the value there goes on.
      */
-    static double[] levelled(double[] values, int over) {
+    private static double[] levelled(double[] values, int over) {
         double[] greatest = values.clone();
         for (int i = 0; i < values.length; i++) {
             for (int k = Math.max(0, i - over); k <= Math.min(values.length - 1, i + over); k++) {
@@ -18,6 +18,18 @@ final class Fairing {
             }
         }
         return mean(mean(greatest, over / 2, Fairing::level), over / 2, Fairing::level);
+    }
+
+    /** Raised next to great values, so that none is more than {@code slope} less than its neighbour; else left alone. */
+    static double[] sloped(double[] values, double slope) {
+        double[] sloped = values.clone();
+        for (int i = 1; i < sloped.length; i++) {
+            sloped[i] = Math.max(sloped[i], sloped[i - 1] - slope);
+        }
+        for (int i = sloped.length - 2; i >= 0; i--) {
+            sloped[i] = Math.max(sloped[i], sloped[i + 1] - slope);
+        }
+        return sloped;
     }
 
     /**

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.fit.TautStrip;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
@@ -92,6 +93,44 @@ class PatternTest {
 
         assertThat(row).isCloseTo(10 + 0.8 + 4, within(0.1));
         assertThat(body).isCloseTo(2 * half, within(0.5));
+    }
+
+    /**
+     * The same all along a drop point, whose spine falls away from the fold: a strip over all sections that pass a station,
+     * down to the fold and a quarter turn round it.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {15, 45, 65, 80, 90})
+    void theFoldedBodyIsAsWideAsAStripAtEveryStation(double xMm) {
+        double ease = 0.8;
+        Knife knife = TestKnives.dropPoint();
+        Seam seam = PatternMaker.make(knife, SheathSpec.standard(SheathKind.FOLDED))
+                .seams()
+                .get(0);
+        int i = holeAt(seam, xMm);
+        double fold = ease
+                + knife.outline().sampled(0.2).points().stream()
+                        .filter(p -> p.x() >= 0)
+                        .mapToDouble(Point::y)
+                        .max()
+                        .orElseThrow();
+        List<Point> passing = new ArrayList<>();
+        for (double x = xMm; x < 99.5; x += 1) {
+            List<Point> section = knife.sectionAt(x).boundary();
+            passing.addAll(Polyline.open(List.of(section.get(2), section.get(3)))
+                    .resampled(0.1)
+                    .points());
+        }
+        double half = TautStrip.lengthMm(
+                        new Point(-seam.layers().get(1).holes().get(i).x(), 3 + NEUTRAL),
+                        new Point(fold, NEUTRAL),
+                        passing,
+                        ease + NEUTRAL)
+                + Math.PI / 2 * NEUTRAL;
+
+        double body = seam.layers().get(0).holes().get(i).distance(seam.layers().get(2).holes().get(i));
+
+        assertThat(body / 2).isCloseTo(half, within(0.5));
     }
 
     /** A panel over the handle, from the stitch on one side to that on the other; this knife's two sides are alike. */
@@ -302,11 +341,11 @@ class PatternTest {
                 kind, Hand.RIGHT, 3, layers, margin, 4, 0.8, 4, 0.5, 38, 4, handleDepth, 4);
     }
 
-    /** The hole of the first half of a row that is nearest to a station of the knife: pieces are laid tip down. */
+    /** The hole on the edge's side that is nearest to a station of the knife: pieces are laid tip down. */
     private static int holeAt(Seam seam, double xMm) {
         List<Point> welt = seam.layers().get(1).holes();
         int best = 0;
-        for (int i = 0; i < welt.size() / 2; i++) {
+        for (int i = 1; i < welt.size() && welt.get(i).y() < welt.get(i - 1).y(); i++) {
             if (Math.abs(-welt.get(i).y() - xMm) < Math.abs(-welt.get(best).y() - xMm)) {
                 best = i;
             }
