@@ -6,20 +6,6 @@ import java.util.function.ToDoubleBiFunction;
 final class Fairing {
     private Fairing() {}
 
-    /**
-     * The greatest value within some steps, then twice the mean of that within half as many: no steps are left, and no
-     * corners. Beyond an end the value there goes on.
-     */
-    private static double[] levelled(double[] values, int over) {
-        double[] greatest = values.clone();
-        for (int i = 0; i < values.length; i++) {
-            for (int k = Math.max(0, i - over); k <= Math.min(values.length - 1, i + over); k++) {
-                greatest[i] = Math.max(greatest[i], values[k]);
-            }
-        }
-        return mean(mean(greatest, over / 2, Fairing::level), over / 2, Fairing::level);
-    }
-
     /** Raised next to great values, so that none is more than {@code slope} less than its neighbour; else left alone. */
     static double[] sloped(double[] values, double slope) {
         double[] sloped = values.clone();
@@ -33,8 +19,8 @@ final class Fairing {
     }
 
     /**
-     * Smoothed by running means, and then raised, smoothly as well and from afar, where that cut something off. A smooth curve comes out
-     * nearly as it was; a corner is rounded from outside.
+     * Smoothed by running means, and then raised, smoothly as well and from afar, where that cut something off. A smooth
+     * curve comes out nearly as it was; a corner is rounded from outside.
      */
     static double[] faired(double[] values, int over) {
         double[] smooth = mean(mean(values, over, Fairing::sloping), over, Fairing::sloping);
@@ -47,6 +33,20 @@ final class Fairing {
             smooth[i] += raise[i];
         }
         return smooth;
+    }
+
+    /**
+     * The greatest value within some steps, then twice the mean of that within half as many: no steps are left, and no
+     * corners. Beyond an end the value there goes on.
+     */
+    private static double[] levelled(double[] values, int over) {
+        double[] greatest = values.clone();
+        for (int i = 0; i < values.length; i++) {
+            for (int k = Math.max(0, i - over); k <= Math.min(values.length - 1, i + over); k++) {
+                greatest[i] = Math.max(greatest[i], values[k]);
+            }
+        }
+        return mean(mean(greatest, over / 2, Fairing::level), over / 2, Fairing::level);
     }
 
     private static double[] mean(double[] values, int over, ToDoubleBiFunction<double[], Integer> beyond) {

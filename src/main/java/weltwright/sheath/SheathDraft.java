@@ -14,10 +14,12 @@ final class SheathDraft {
     private static final double HOLLOW_MM = 4;
 
     private static final double HOLLOW_SHARE = 0.12;
+
     /** Where the belt loop's tail leaves the throat, no sharp corner from which the leather would tear. */
     private static final double FILLET_MM = 6;
 
     private static final double LEAST_FILLET_MM = 2;
+
     /** A box of stitches of this width holds any belt knife. Common practice; no source. */
     private static final double GOOD_BOX_MM = 14;
 
