@@ -3,6 +3,7 @@ package weltwright.paper;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import weltwright.fit.DrawCheck;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Hole;
@@ -22,7 +23,7 @@ final class SamplePatterns {
 
     /** A body, a strap and two welts: all smaller than a page. */
     static Pattern small() {
-        return new Pattern(
+        return pattern(
                 List.of(body("body", 92, 205), welt(), strap()),
                 List.of(
                         "Two layers of welt, 6.4 mm, are as thick as the blade at the spine and more.",
@@ -31,7 +32,12 @@ final class SamplePatterns {
 
     /** A body that no A4 page takes in one piece, and a welt that shares one of its pages. */
     static Pattern large() {
-        return new Pattern(List.of(body("body", 230, 420), welt()), List.of());
+        return pattern(List.of(body("body", 230, 420), welt()), List.of());
+    }
+
+    /** Pieces to print, of a sheath of which nothing else matters here. */
+    static Pattern pattern(List<Piece> pieces, List<String> advice) {
+        return new Pattern(pieces, List.of(), new DrawCheck(List.of(), 5, 1.6), List.of(), advice);
     }
 
     /** An upright leaf of a piece with a stitch row along its right side. */
