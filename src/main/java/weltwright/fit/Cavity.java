@@ -7,6 +7,7 @@ import weltwright.fit.DrawCheck.Side;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
+import weltwright.knife.Section;
 import weltwright.knife.Sections;
 
 /**
@@ -50,12 +51,12 @@ public final class Cavity {
         for (int i = n - 1; i >= 0; i--) {
             boolean deepest = i == n - 1;
             stations[i] = throatMm + (end - throatMm) * i / (n - 1);
-            Sections.Reach reach = cuts.reachAt(stations[i]);
-            ownEdge[i] = reach.edge();
-            ownSpine[i] = reach.spine();
-            edge[i] = deepest ? reach.edge() : Math.min(reach.edge(), edge[i + 1]);
-            spine[i] = deepest ? reach.spine() : Math.max(reach.spine(), spine[i + 1]);
-            Hull own = Hull.of(cuts.at(stations[i]).boundary()).grown(easeMm);
+            Section cut = cuts.at(stations[i]);
+            ownEdge[i] = cut.edgeMm();
+            ownSpine[i] = cut.spineMm();
+            edge[i] = deepest ? ownEdge[i] : Math.min(ownEdge[i], edge[i + 1]);
+            spine[i] = deepest ? ownSpine[i] : Math.max(ownSpine[i], spine[i + 1]);
+            Hull own = Hull.of(cut.boundary()).grown(easeMm);
             sections[i] = deepest ? own : own.with(sections[i + 1]);
         }
     }

@@ -23,6 +23,16 @@ public record Section(double xMm, Part part, List<Point> boundary) {
         HANDLE
     }
 
+    /** y of its side towards the edge, in mm. */
+    public double edgeMm() {
+        return boundary.stream().mapToDouble(Point::x).min().orElseThrow();
+    }
+
+    /** y of its side towards the spine, in mm. */
+    public double spineMm() {
+        return boundary.stream().mapToDouble(Point::x).max().orElseThrow();
+    }
+
     /** Greatest thickness across the flats, in mm. */
     public double thicknessMm() {
         return 2 * boundary.stream().mapToDouble(Point::y).max().orElseThrow();

@@ -34,16 +34,6 @@ public final class Sections {
         toMm = xs.getMax();
     }
 
-    /** The outline that the sections are cut from, sampled finely. */
-    public Polyline outline() {
-        return outline;
-    }
-
-    /** The knife's least x, in mm: the butt. */
-    public double fromMm() {
-        return fromMm;
-    }
-
     /** The knife's greatest x, in mm: the tip. */
     public double toMm() {
         return toMm;
@@ -57,8 +47,7 @@ public final class Sections {
                 : new Section(xMm, Section.Part.BLADE, blade(reach));
     }
 
-    /** From where to where the knife reaches across, at a station strictly between butt and tip. */
-    public Reach reachAt(double xMm) {
+    private Reach reachAt(double xMm) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         List<Point> points = outline.points();
@@ -97,14 +86,9 @@ public final class Sections {
                 .points(new Point((reach.edge() + reach.spine()) / 2, 0), HANDLE_POINTS);
     }
 
-    /**
-     * How far the knife reaches across its axis at a station.
-     *
-     * @param edge y of its side towards the edge, in mm
-     * @param spine y of its side towards the spine, in mm
-     */
-    public record Reach(double edge, double spine) {
-        public double mm() {
+    /** From where to where the knife reaches across its axis, y in mm. */
+    private record Reach(double edge, double spine) {
+        double mm() {
             return spine - edge;
         }
     }
