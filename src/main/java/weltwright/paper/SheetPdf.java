@@ -5,10 +5,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.ReferenceSheet;
+import weltwright.ground.ReferenceSheet.Area;
 import weltwright.ground.ReferenceSheet.Marker;
 import weltwright.measure.PrintScale;
 
@@ -96,37 +99,39 @@ public final class SheetPdf {
 
         /** One line to each square, but for where words and bars stand. */
         private void drawLines() throws IOException {
-            int inside = ReferenceSheet.FRAME_SQUARES;
-            Pen pen = Pen.unbroken(LINE_MM, LINES);
-            double left = insideArea().getMinX();
-            double right = insideArea().getMaxX();
-            for (int column = inside + 1; column < sheet.squaresAcross() - inside; column++) {
-                double x = sheet.gridPoint(column, 0).x();
-                boolean meetsBar = Math.abs(x) < ReferenceSheet.BAR_MM / 2 + sheet.squareMm() / 4;
-                ink.draw(
-                        pen,
-                        onPage(new Point(x, wordsRow().getMinY())),
-                        onPage(new Point(x, meetsBar ? barRow().getMaxY() : barRow().getMinY())));
+            int frame = ReferenceSheet.FRAME_SQUARES;
+            int right = sheet.squaresAcross() - frame;
+            int lower = sheet.squaresDown() - frame;
+            for (int column = frame + 1; column < right; column++) {
+                drawLine(sheet.gridPoint(column, lower), sheet.gridPoint(column, frame));
             }
-            for (int row = inside + 1; row < sheet.squaresDown() - inside; row++) {
-                double y = sheet.gridPoint(0, row).y();
-                boolean meetsBar = Math.abs(y) < ReferenceSheet.BAR_MM / 2 + sheet.squareMm() / 4;
-                ink.draw(
-                        pen,
-                        onPage(new Point(meetsBar ? left + sheet.squareMm() : left, y)),
-                        onPage(new Point(right, y)));
+            for (int row = frame + 1; row < lower; row++) {
+                drawLine(sheet.gridPoint(frame, row), sheet.gridPoint(right, row));
             }
+        }
+
+        private void drawLine(Point from, Point to) throws IOException {
+            Geometry line = Polyline.open(List.of(from, to)).lineString();
+            for (Area area : List.of(sheet.words(), sheet.barAcross(), sheet.barUp())) {
+                Polygon box = Ink.box(area.lowerLeft(), area.upperRight()).polygon();
+                // A line along the rim of the words keeps them apart from the rest.
+                if (box.getBoundary().intersection(line).getLength() == 0) {
+                    line = line.difference(box);
+                }
+            }
+            Coordinate[] ends = line.getCoordinates();
+            ink.draw(Pen.unbroken(LINE_MM, LINES), onPage(Point.of(ends[0])), onPage(Point.of(ends[ends.length - 1])));
         }
 
         private void drawBarAcross() throws IOException {
             double half = ReferenceSheet.BAR_MM / 2;
-            double y = barRow().getMinY() + sheet.squareMm() * 0.3;
+            double y = sheet.barAcross().lowerLeft().y() + sheet.squareMm() * 0.3;
             drawBar(new Point(-half, y), new Point(half, y));
         }
 
         private void drawBarUp() throws IOException {
             double half = ReferenceSheet.BAR_MM / 2;
-            double x = insideArea().getMinX() + sheet.squareMm() * 0.7;
+            double x = sheet.barUp().lowerLeft().x() + sheet.squareMm() * 0.7;
             drawBar(new Point(x, -half), new Point(x, half));
         }
 
@@ -148,41 +153,20 @@ public final class SheetPdf {
 
         /** As large as three lines allow in the row of squares that they stand in. */
         private void writeHowTo() throws IOException {
-            Envelope room = wordsRow();
+            Area room = sheet.words();
             double margin = 1.5;
+            Point upperLeft = new Point(room.lowerLeft().x() + margin, room.upperRight().y() - margin);
+            double width = room.upperRight().x() - room.lowerLeft().x() - 2 * margin;
+            double leading = (sheet.squareMm() - 2 * margin) / HOW_TO.size();
             double widest = HOW_TO.stream()
                     .mapToDouble(line -> lettering.widthMm(line, 1))
                     .max()
                     .orElseThrow();
-            double size = Math.min(
-                    (room.getWidth() - 2 * margin) / widest,
-                    (room.getHeight() - 2 * margin) / (Lettering.LINE * HOW_TO.size()));
-            double leading = (room.getHeight() - 2 * margin) / HOW_TO.size();
+            double size = Math.min(width / widest, leading / Lettering.LINE);
             for (int i = 0; i < HOW_TO.size(); i++) {
-                double middle = room.getMaxY() - margin - (i + 0.5) * leading;
-                Point from = new Point(room.getMinX() + margin, middle - size * Lettering.CAPITAL / 2);
-                ink.write(HOW_TO.get(i), onPage(from), 0, size, WORDS);
+                double base = upperLeft.y() - (i + 0.5) * leading - size * Lettering.CAPITAL / 2;
+                ink.write(HOW_TO.get(i), onPage(new Point(upperLeft.x(), base)), 0, size, WORDS);
             }
-        }
-
-        /** The working area inside the frame. */
-        private Envelope insideArea() {
-            int inside = ReferenceSheet.FRAME_SQUARES;
-            return new Envelope(
-                    sheet.gridPoint(inside, inside).coordinate(),
-                    sheet.gridPoint(sheet.squaresAcross() - inside, sheet.squaresDown() - inside).coordinate());
-        }
-
-        /** The uppermost row of squares of the working area. */
-        private Envelope wordsRow() {
-            Envelope area = insideArea();
-            return new Envelope(area.getMinX(), area.getMaxX(), area.getMaxY() - sheet.squareMm(), area.getMaxY());
-        }
-
-        /** The lowest row of squares of the working area. */
-        private Envelope barRow() {
-            Envelope area = insideArea();
-            return new Envelope(area.getMinX(), area.getMaxX(), area.getMinY(), area.getMinY() + sheet.squareMm());
         }
 
         private Polyline box(Point lowerLeft, Point upperRight) {

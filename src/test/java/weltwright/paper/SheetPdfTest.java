@@ -116,6 +116,42 @@ class SheetPdfTest {
         assertThat(Math.abs(up.get(0).centre().y - up.get(1).centre().y)).isEqualTo(100, within(0.001));
     }
 
+    /** One pale line for each square's edge inside the frame, 0.25 mm wide, that words and bars interrupt. */
+    @ParameterizedTest
+    @EnumSource
+    void thePaleLinesAreOneSquareApart(ReferenceSheet sheet) throws IOException {
+        PageDrawing drawing = PageDrawing.read(written(sheet), 0);
+        Point centre = new Point(sheet.pageWidthMm() / 2, sheet.pageHeightMm() / 2);
+        var lines = drawing.strokes().stream()
+                .filter(line -> Math.abs(line.widthMm() - 0.25) < 0.001)
+                .map(line -> line.points().stream().map(p -> p.minus(centre)).toList())
+                .filter(ends -> !isDeepAmongWords(sheet, ends.get(0).towards(ends.get(1), 0.5)))
+                .toList();
+        var upright = lines.stream().filter(e -> Math.abs(e.get(0).x() - e.get(1).x()) < 1e-3).toList();
+        var level = lines.stream().filter(e -> Math.abs(e.get(0).y() - e.get(1).y()) < 1e-3).toList();
+        assertThat(upright).hasSize(sheet.squaresAcross() - 5);
+        assertThat(level).hasSize(sheet.squaresDown() - 5);
+        for (var ends : lines) {
+            Point middle = ends.get(0).towards(ends.get(1), 0.5);
+            double across = (middle.x() + sheet.boardWidthMm() / 2) / sheet.squareMm();
+            double down = (sheet.boardHeightMm() / 2 - middle.y()) / sheet.squareMm();
+            double off = upright.contains(ends) ? across - Math.rint(across) : down - Math.rint(down);
+            assertThat(off).isEqualTo(0, within(1e-4));
+            for (double t = 0; t <= 1; t += 0.01) {
+                assertThat(isDeepAmongWords(sheet, ends.get(0).towards(ends.get(1), t))).isFalse();
+            }
+        }
+    }
+
+    /** Lines end at the rim of the words' room, and run along it; rounding must not count them in. */
+    private static boolean isDeepAmongWords(ReferenceSheet sheet, Point at) {
+        double a = 0.01;
+        return sheet.isLettered(at.plus(new Point(a, a)))
+                && sheet.isLettered(at.plus(new Point(-a, a)))
+                && sheet.isLettered(at.plus(new Point(a, -a)))
+                && sheet.isLettered(at.plus(new Point(-a, -a)));
+    }
+
     @ParameterizedTest
     @EnumSource
     void theSheetSaysHowToPhotographInALetteringOfItsOwn(ReferenceSheet sheet) throws IOException {
