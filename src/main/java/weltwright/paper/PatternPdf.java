@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.locationtech.jts.geom.Envelope;
 import weltwright.geometry.Placement;
@@ -94,6 +95,11 @@ public final class PatternPdf {
         for (Piece piece : pattern.pieces()) {
             job.add("%s: cut %d from leather of %s mm."
                     .formatted(piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
+        }
+        if (!pattern.sizes().isEmpty()) {
+            job.add(pattern.sizes().stream()
+                    .map(size -> "%s %s\u00a0mm".formatted(size.name(), PieceDrawing.millimetres(size.lengthMm())))
+                    .collect(Collectors.joining("; ", "When it is sewn: ", ".")));
         }
         job.addAll(pattern.advice());
         if (!heading.notes().isBlank()) {

@@ -33,10 +33,14 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.knife.TestKnives;
 import weltwright.measure.PrintScale;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Pattern;
+import weltwright.sheath.PatternMaker;
 import weltwright.sheath.Piece;
+import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
 
 /** Patterns printed and read back: from the path operators of the PDF, and from a rendering at 300 dpi. */
 class PatternPdfTest {
@@ -61,7 +65,15 @@ class PatternPdfTest {
                         0.961, 0.972)),
                 new Print("large on Letter, corrected", SamplePatterns.large(), PaperSize.LETTER, new PrintScale(
                         1.013, 0.987)),
+                new Print("a folded sheath on A4", sewn(SheathKind.FOLDED), PaperSize.A4, PrintScale.TRUE),
+                new Print("panels on Letter, corrected", sewn(SheathKind.PANELS), PaperSize.LETTER, new PrintScale(
+                        0.983, 0.99)),
                 new Print("large on one page", SamplePatterns.large(), PaperSize.ONE_LARGE_PAGE, PrintScale.TRUE));
+    }
+
+    /** A pattern as it is made for a knife. */
+    private static Pattern sewn(SheathKind kind) {
+        return PatternMaker.make(TestKnives.leaf(), SheathSpec.standard(kind));
     }
 
     /** ISO 216 for A4; ANSI/ASME Y14.1 for Letter, 8.5 in by 11 in of 25.4 mm. */
@@ -281,7 +293,8 @@ class PatternPdfTest {
                 .contains("law on carrying knives")
                 .contains("Likes a dark brown edge");
         for (Piece piece : print.pattern().pieces()) {
-            assertThat(all).contains("%s: cut %d from leather of 3.2 mm".formatted(piece.name(), piece.count()));
+            assertThat(all).contains("%s: cut %d from leather of %s mm"
+                    .formatted(piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
         }
         if (!print.printer().equals(PrintScale.TRUE)) {
             assertThat(pages).allSatisfy(page -> assertThat(page).contains("Corrected for a printer"));

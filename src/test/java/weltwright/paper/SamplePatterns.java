@@ -10,6 +10,7 @@ import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
+import weltwright.sheath.Size;
 
 /** Patterns made by hand: shaped as a sheath's are, and known to the last hole. */
 final class SamplePatterns {
@@ -19,12 +20,17 @@ final class SamplePatterns {
             LocalDate.of(2024, 3, 9),
             "Likes a dark brown edge. Needs it by May.");
 
+    static final DrawCheck DRAW = new DrawCheck(List.of(), 6, 1.6);
+
     private SamplePatterns() {}
 
     /** A body, a strap and two welts: all smaller than a page. */
     static Pattern small() {
-        return pattern(
+        return new Pattern(
                 List.of(body("body", 92, 205), welt(), strap()),
+                List.of(),
+                DRAW,
+                List.of(new Size("length with the belt loop", 205), new Size("greatest width", 46)),
                 List.of(
                         "Two layers of welt, 6.4 mm, are as thick as the blade at the spine and more.",
                         "The knife slides out straight without binding. A strap is not needed."));
@@ -32,12 +38,7 @@ final class SamplePatterns {
 
     /** A body that no A4 page takes in one piece, and a welt that shares one of its pages. */
     static Pattern large() {
-        return pattern(List.of(body("body", 230, 420), welt()), List.of());
-    }
-
-    /** Pieces to print, of a sheath of which nothing else matters here. */
-    static Pattern pattern(List<Piece> pieces, List<String> advice) {
-        return new Pattern(pieces, List.of(), new DrawCheck(List.of(), 5, 1.6), List.of(), advice);
+        return new Pattern(List.of(body("body", 230, 420), welt()), List.of(), DRAW, List.of(), List.of());
     }
 
     /** An upright leaf of a piece with a stitch row along its right side. */
