@@ -24,7 +24,7 @@ final class BeltLoop {
     private static final double BOX_HEIGHT_MM = 18;
 
     private static final double BOX_WIDTH_MM = 28;
-    private static final int LEAST_STITCHES_ACROSS = 2;
+    private static final double LEAST_BOX_WIDTH_MM = 6;
 
     private final SheathSpec spec;
     private final double throat;
@@ -46,7 +46,6 @@ final class BeltLoop {
     BeltLoop(SheathSpec spec, double throat, double low, double high, double roomMm) {
         this.spec = spec;
         this.throat = throat;
-        double least = LEAST_STITCHES_ACROSS * spec.pitchMm();
         middle = (low + high) / 2;
         double width = Math.min(BOX_WIDTH_MM, high - low);
         across = (int) Math.max(1, Math.round(width / spec.pitchMm()));
@@ -56,10 +55,10 @@ final class BeltLoop {
         boxHeight = along * pitch;
         opening = spec.beltWidthMm() + PLAY_MM;
         belowThroat = Math.min(2 * spec.stitchMarginMm(), opening / 3);
-        if (width < least) {
+        if (width < LEAST_BOX_WIDTH_MM) {
             throw new Trouble(
                     "The knife is too slim for a belt loop whose stitches the edge cannot reach.",
-                    "Choose a smaller pitch, or leather and welt that are thicker.");
+                    "Choose a smaller stitch margin, or leather and welt that are thicker.");
         }
         if (belowThroat + boxHeight + 2 * spec.stitchMarginMm() > roomMm) {
             throw new Trouble(

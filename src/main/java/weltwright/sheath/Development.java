@@ -23,17 +23,14 @@ import weltwright.geometry.Polyline;
  * </ol>
  */
 final class Development {
-    /** By how much the growth may change along 1 mm: the first that lets the row keep its length. */
-    private static final double[] SLOPES = {0.4, 0.3, 0.2, 0.12, 0.06, 0.02};
-
-    /** Over so many mm, divided by the slope, a panel's growth dies away towards its tip. */
-    private static final double FADE_MM = 6;
+    /**
+     * The growth changes by no more than this along 1 mm. Before its turn the row runs more along than across, and there a
+     * row that is widened at 0.3 can still keep its length.
+     */
+    private static final double SLOPE = 0.3;
 
     /** Stations to either side that a growth is faired with. */
     private static final int FAIRED_OVER = 4;
-
-    /** A piece that runs square across the knife may seem too short by the last bits of its length. */
-    private static final double ROUNDING_MM = 1e-9;
 
     private final Planform form;
     private final Cavity cavity;
@@ -41,9 +38,9 @@ final class Development {
     private final int deepest;
     private final double edgeTurnMm;
     private final double spineTurnMm;
-    private double[] edgeGrowth;
-    private double[] spineGrowth;
-    private Polyline row;
+    private final double[] edgeGrowth;
+    private final double[] spineGrowth;
+    private final Polyline row;
 
     /** @param neutralMm from the inside of the leather to its neutral fibre */
     Development(Planform form, Cavity cavity, double neutralMm) {
@@ -53,17 +50,12 @@ final class Development {
         deepest = deepest();
         edgeTurnMm = points.get(turn(-1)).x();
         spineTurnMm = form.folded() ? edgeTurnMm : points.get(turn(1)).x();
+        edgeGrowth = new double[cavity.size()];
+        spineGrowth = new double[cavity.size()];
         wrap(neutralMm);
-        double[] edge = edgeGrowth;
-        double[] spine = spineGrowth;
-        double step = cavity.stationMm(1) - cavity.stationMm(0);
-        for (double slope : SLOPES) {
-            edgeGrowth = faded(Fairing.faired(Fairing.sloped(edge, slope * step), FAIRED_OVER), FADE_MM / slope);
-            spineGrowth = faded(Fairing.faired(Fairing.sloped(spine, slope * step), FAIRED_OVER), FADE_MM / slope);
-            if (layFlat()) {
-                return;
-            }
-        }
+        fair(edgeGrowth);
+        fair(spineGrowth);
+        row = laidFlat();
     }
 
     /** The row, laid flat, in as many pieces as {@link Planform#row()} has, each as long as it is there. */
@@ -112,8 +104,6 @@ final class Development {
 
     private void wrap(double neutralMm) {
         int n = cavity.size();
-        edgeGrowth = new double[n];
-        spineGrowth = new double[n];
         double face = form.weltMm() / 2;
         int edgeAt = 0;
         int spineAt = points.size() - 1;
@@ -141,37 +131,39 @@ final class Development {
         }
     }
 
-    /** Lays the row flat; says whether every piece of it was long enough to go as far across as was wanted. */
-    private boolean layFlat() {
+    private Polyline laidFlat() {
         Point[] flat = new Point[points.size()];
-        boolean kept = true;
         int anchor = form.folded() ? 0 : deepest;
         flat[anchor] = new Point(points.get(anchor).x(), across(anchor));
         for (int k = anchor; k + 1 < flat.length; k++) {
-            kept &= lay(flat, k, k + 1);
+            flat[k + 1] = next(flat[k], k, k + 1);
         }
         for (int k = anchor; k > 0; k--) {
-            kept &= lay(flat, k, k - 1);
+            flat[k - 1] = next(flat[k], k, k - 1);
         }
-        row = Polyline.open(Arrays.asList(flat));
-        return kept;
+        return Polyline.open(Arrays.asList(flat));
     }
 
-    /** One piece of the row at its own length: as far across as is wanted, if it is long enough, the rest along. */
-    private boolean lay(Point[] flat, int from, int to) {
-        Point piece = points.get(to).minus(points.get(from));
+    /**
+     * The end of a piece of the row, laid at its own length: as far across as is wanted, the rest along. A piece that is too
+     * short for that goes square across, and those after it make good what is missing.
+     */
+    private Point next(Point from, int start, int end) {
+        Point piece = points.get(end).minus(points.get(start));
         double length = piece.norm();
-        double wanted = across(to) - flat[from].y();
-        double across = Math.max(-length, Math.min(length, wanted));
+        double across = Math.max(-length, Math.min(length, across(end) - from.y()));
         double along = Math.sqrt(length * length - across * across);
-        flat[to] = flat[from].plus(new Point(Math.copySign(along, piece.x()), across));
-        return Math.abs(across - wanted) < ROUNDING_MM;
+        return from.plus(new Point(Math.copySign(along, piece.x()), across));
     }
 
     private double across(int k) {
         Point p = points.get(k);
-        return k <= deepest || form.folded()
-                ? p.y() - growth(edgeGrowth, edgeTurnMm, p.x())
+        if (k <= deepest) {
+            return p.y() - growth(edgeGrowth, edgeTurnMm, p.x());
+        }
+        // Past its deepest point the row of a folded sheath runs across to the fold, and may come back a little.
+        return form.folded()
+                ? p.y() - growth(edgeGrowth, edgeTurnMm, edgeTurnMm)
                 : p.y() + growth(spineGrowth, spineTurnMm, p.x());
     }
 
@@ -183,15 +175,18 @@ final class Development {
         return atStations[i] + (at - i) * (atStations[i + 1] - atStations[i]);
     }
 
-    /** A panel's growth, dying away over a stretch to nothing where the row turns across the tip. */
-    private double[] faded(double[] growth, double overMm) {
-        if (!form.folded()) {
-            for (int i = 0; i < growth.length; i++) {
-                double beforeTurn = Math.min(edgeTurnMm, spineTurnMm) - cavity.stationMm(i);
-                double t = Math.max(0, Math.min(1, beforeTurn / overMm));
-                growth[i] *= t * t * (3 - 2 * t);
-            }
+    /** Takes the steps out of a growth; a panel's dies away to nothing where the row turns across the tip. */
+    private void fair(double[] growth) {
+        double step = cavity.stationMm(1) - cavity.stationMm(0);
+        double[] fair = Fairing.faired(Fairing.sloped(growth, SLOPE * step), FAIRED_OVER);
+        for (int i = 0; i < growth.length; i++) {
+            double most = SLOPE * Math.max(0, Math.min(edgeTurnMm, spineTurnMm) - cavity.stationMm(i));
+            growth[i] = form.folded() ? fair[i] : smoothLeast(fair[i], most);
         }
-        return growth;
+    }
+
+    /** The lesser of two lengths, without a corner where they cross. */
+    private static double smoothLeast(double a, double b) {
+        return a == 0 || b == 0 ? 0 : a * b / Math.pow(Math.pow(a, 4) + Math.pow(b, 4), 0.25);
     }
 }
