@@ -23,6 +23,9 @@ final class SheathDraft {
     /** A box of stitches of this width holds any belt knife. Common practice; no source. */
     private static final double GOOD_BOX_MM = 14;
 
+    /** The hollow starts so far outside the throat, that it comes in at a slant and not on the throat's own line. */
+    private static final double GRAZE_MM = 0.02;
+
     private static final double FAR_MM = 200;
 
     private final SheathSpec spec;
@@ -181,8 +184,8 @@ final class SheathDraft {
         int n = 48;
         for (int i = 0; i <= n; i++) {
             double t = (double) i / n;
-            points.add(new Point(
-                    throat + depth * (1 - Math.cos(2 * Math.PI * t)) / 2, fromY + t * (toY - fromY)));
+            double wave = (1 - Math.cos(2 * Math.PI * t)) / 2;
+            points.add(new Point(throat - GRAZE_MM + (depth + GRAZE_MM) * wave, fromY + t * (toY - fromY)));
         }
         points.add(new Point(throat - 1, toY));
         points.add(new Point(throat - 1, fromY));
