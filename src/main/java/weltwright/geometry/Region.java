@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.linemerge.LineMerger;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 
 /**
  * An area with one boundary and no holes, and what a maker does with such: cut it larger, round its corners, take a piece
@@ -107,8 +108,9 @@ public record Region(Polygon area) {
         return Polyline.open(points);
     }
 
-    public boolean contains(Region other) {
-        return area.contains(other.area);
+    /** Without the specks and needless points that other operations leave: nowhere off by more than {@code byMm}. */
+    public Region cleaned(double byMm) {
+        return largest(TopologyPreservingSimplifier.simplify(area, byMm));
     }
 
     /** The smallest upright box round it. */

@@ -26,6 +26,9 @@ final class SheathDraft {
     /** The hollow starts so far outside the throat, that it comes in at a slant and not on the throat's own line. */
     private static final double GRAZE_MM = 0.02;
 
+    /** What no knife and no eye can follow. */
+    private static final double SPECK_MM = 0.003;
+
     private static final double FAR_MM = 200;
 
     private final SheathSpec spec;
@@ -130,7 +133,7 @@ final class SheathDraft {
             holes.add(drain);
             holes.add(drain(acrossFold(drain.centre())));
         }
-        return back.lay(new Piece("body", 1, spec.leatherThicknessMm(), outline.boundary(), holes, marks));
+        return back.lay(new Piece("body", 1, spec.leatherThicknessMm(), cut(outline), holes, marks));
     }
 
     private Piece face(Region panel) {
@@ -155,14 +158,18 @@ final class SheathDraft {
         marks.addAll(moreMarks);
         marks.add(knifeMark());
         marks.add(grain(middleOfFace()));
-        return new Piece(name, 1, spec.leatherThicknessMm(), outline.boundary(), holes, marks);
+        return new Piece(name, 1, spec.leatherThicknessMm(), cut(outline), holes, marks);
     }
 
     private Piece welt() {
         List<Hole> holes = StitchRow.holes(stitches.on(form.row()));
         List<Mark> marks = stitches.marks(form.row(), spec.stitchMarginMm());
         return face.lay(new Piece(
-                "welt", weltLayers, spec.leatherThicknessMm(), form.welt().boundary(), holes, marks));
+                "welt", weltLayers, spec.leatherThicknessMm(), cut(form.welt()), holes, marks));
+    }
+
+    private static Polyline cut(Region outline) {
+        return outline.cleaned(SPECK_MM).boundary();
     }
 
     /** A row grown by the stitch margin, cut square at the throat, its corners rounded no farther than the holes allow. */
