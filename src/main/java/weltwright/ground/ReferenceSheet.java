@@ -79,16 +79,6 @@ public enum ReferenceSheet {
      */
     public record Marker(int id, int column, int row) {}
 
-    /** An upright rectangle of the sheet. */
-    public record Area(Point lowerLeft, Point upperRight) {
-        private boolean contains(Point at) {
-            return lowerLeft.x() < at.x()
-                    && at.x() < upperRight.x()
-                    && lowerLeft.y() < at.y()
-                    && at.y() < upperRight.y();
-        }
-    }
-
     /** What a stationer calls the page. */
     public String pageName() {
         return pageName;
@@ -149,35 +139,6 @@ public enum ReferenceSheet {
      */
     public Point gridPoint(int column, int row) {
         return new Point(column * squareMm - boardWidthMm() / 2, boardHeightMm() / 2 - row * squareMm);
-    }
-
-    /** The uppermost row of squares of the working area: there the sheet says how to photograph. */
-    public Area words() {
-        Point upperLeft = gridPoint(FRAME_SQUARES, FRAME_SQUARES);
-        Point lowerRight = gridPoint(squaresAcross - FRAME_SQUARES, FRAME_SQUARES + 1);
-        return new Area(new Point(upperLeft.x(), lowerRight.y()), new Point(lowerRight.x(), upperLeft.y()));
-    }
-
-    /** Room for the bar to measure across the page, in the lowest row of squares of the working area. */
-    public Area barAcross() {
-        double bottom = gridPoint(0, squaresDown - FRAME_SQUARES).y();
-        double half = BAR_MM / 2 + squareMm / 4;
-        return new Area(new Point(-half, bottom), new Point(half, bottom + squareMm));
-    }
-
-    /** Room for the bar to measure up the page, in the leftmost column of squares of the working area. */
-    public Area barUp() {
-        double left = gridPoint(FRAME_SQUARES, 0).x();
-        double half = BAR_MM / 2 + squareMm / 4;
-        return new Area(new Point(left, -half), new Point(left + squareMm, half));
-    }
-
-    /**
-     * Whether a place is inside one of the parts that are kept for words and bars. The pale lines stop short of them:
-     * that a line is not to be seen there says nothing.
-     */
-    public boolean isLettered(Point at) {
-        return words().contains(at) || barAcross().contains(at) || barUp().contains(at);
     }
 
     /** How many inner chessboard corners the whole board has: those that four squares share. */

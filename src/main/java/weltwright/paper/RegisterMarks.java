@@ -55,8 +55,8 @@ final class RegisterMarks {
     }
 
     /**
-     * Where along a half of the seam its mark stands: the first place that is clear of the piece. What is near a seam is
-     * on both pages, so that both come to the same place.
+     * Where along a half of the seam its mark stands: the first place that is clear of the piece. What is near a seam
+     * is on both pages, so that both come to the same place.
      */
     private static Point place(Point centre, Point towardsEnd, Geometry lines) {
         for (double share : PLACES) {

@@ -5,13 +5,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.ReferenceSheet;
-import weltwright.ground.ReferenceSheet.Area;
 import weltwright.ground.ReferenceSheet.Marker;
 import weltwright.measure.PrintScale;
 
@@ -19,8 +15,9 @@ import weltwright.measure.PrintScale;
  * The reference sheet as a PDF, true to size: the frame, thin pale lines inside it, a bar to measure in each direction,
  * and how to photograph.
  *
- * <p>Words and bars stand in the outermost row and column of the working area, out of the way of the knife, in the same
- * pale blue as the lines: what looks for the knife takes them for ruled ground.
+ * <p>No pale line is interrupted, for a line that is missing in a photo tells that the knife hides it. So the words
+ * stand in the wider margins outside the frame, and each bar, in the outermost squares of the working area, out of the
+ * way of the knife, has its length named between two lines.
  */
 public final class SheetPdf {
     private static final Color LINES = new Color(0xA9C6DE);
@@ -29,10 +26,15 @@ public final class SheetPdf {
     /** A hairline: a measure from line to line must not depend on which side of the line is meant. */
     private static final double TICK_MM = 0.1;
 
-    private static final List<String> HOW_TO = List.of(
-            "Photograph from straight above, from as far away as fits: zoom in rather than go near.",
-            "Flat, even light, no flash. Lay the knife inside the frame, on this plain side.",
-            "Print at actual size (100 %), then measure both bars and tell the program.");
+    private static final String HOW_TO_PHOTOGRAPH = "Photograph from straight above, from as far away as fits: zoom in"
+            + " rather than go near. Flat, even light, no flash. Knife inside the frame.";
+    private static final String HOW_TO_PRINT = "Print at actual size (100\u00a0%). Measure both bars from end line to end"
+            + " line, and tell the program.";
+    private static final double LARGEST_WORDS_MM = 2.6;
+    private static final double WORDS_OFF_FRAME_MM = 2;
+    private static final double BAR_NAME_MM = 2.6;
+    /** How far into its squares, from their edge that is the first to its right, a bar stands; in squares. */
+    private static final double BAR_IN = 0.3;
 
     private SheetPdf() {}
 
@@ -97,76 +99,70 @@ public final class SheetPdf {
             return cells;
         }
 
-        /** One line to each square, but for where words and bars stand. */
+        /** One line to each square. */
         private void drawLines() throws IOException {
             int frame = ReferenceSheet.FRAME_SQUARES;
             int right = sheet.squaresAcross() - frame;
             int lower = sheet.squaresDown() - frame;
+            Pen pen = Pen.unbroken(LINE_MM, LINES);
             for (int column = frame + 1; column < right; column++) {
-                drawLine(sheet.gridPoint(column, lower), sheet.gridPoint(column, frame));
+                ink.draw(pen, onPage(sheet.gridPoint(column, lower)), onPage(sheet.gridPoint(column, frame)));
             }
             for (int row = frame + 1; row < lower; row++) {
-                drawLine(sheet.gridPoint(frame, row), sheet.gridPoint(right, row));
+                ink.draw(pen, onPage(sheet.gridPoint(frame, row)), onPage(sheet.gridPoint(right, row)));
             }
         }
 
-        private void drawLine(Point from, Point to) throws IOException {
-            Geometry line = Polyline.open(List.of(from, to)).lineString();
-            for (Area area : List.of(sheet.words(), sheet.barAcross(), sheet.barUp())) {
-                Polygon box = Ink.box(area.lowerLeft(), area.upperRight()).polygon();
-                // A line along the rim of the words keeps them apart from the rest.
-                if (box.getBoundary().intersection(line).getLength() == 0) {
-                    line = line.difference(box);
-                }
-            }
-            Coordinate[] ends = line.getCoordinates();
-            ink.draw(Pen.unbroken(LINE_MM, LINES), onPage(Point.of(ends[0])), onPage(Point.of(ends[ends.length - 1])));
-        }
-
+        /** In the lowest squares of the working area. */
         private void drawBarAcross() throws IOException {
-            double half = ReferenceSheet.BAR_MM / 2;
-            double y = sheet.barAcross().lowerLeft().y() + sheet.squareMm() * 0.3;
-            drawBar(new Point(-half, y), new Point(half, y));
+            double y = sheet.gridPoint(0, sheet.squaresDown() - ReferenceSheet.FRAME_SQUARES).y();
+            drawBar(new Point(0, y + BAR_IN * sheet.squareMm()), new Point(1, 0), sheet.squaresAcross());
         }
 
+        /** In the squares furthest to the left. */
         private void drawBarUp() throws IOException {
-            double half = ReferenceSheet.BAR_MM / 2;
-            double x = sheet.barUp().lowerLeft().x() + sheet.squareMm() * 0.7;
-            drawBar(new Point(x, -half), new Point(x, half));
+            double x = sheet.gridPoint(ReferenceSheet.FRAME_SQUARES + 1, 0).x();
+            drawBar(new Point(x - BAR_IN * sheet.squareMm(), 0), new Point(0, 1), sheet.squaresDown());
         }
 
-        /** A bar with its name on its left side as seen along it. */
-        private void drawBar(Point from, Point to) throws IOException {
-            Point along = to.minus(from).unit();
+        /**
+         * A bar, and its length on its left side as seen along it.
+         *
+         * @param squares of the board along it: where they are an even number, its middle is on a pale line, and the
+         *     name half a square aside
+         */
+        private void drawBar(Point middle, Point along, int squares) throws IOException {
+            Point half = along.times(ReferenceSheet.BAR_MM / 2);
+            ink.draw(Pen.unbroken(LINE_MM, WORDS), onPage(middle.minus(half)), onPage(middle.plus(half)));
             Point tick = along.left().times(2);
-            ink.draw(Pen.unbroken(LINE_MM, WORDS), onPage(from), onPage(to));
-            for (Point end : List.of(from, to)) {
+            for (Point end : List.of(middle.minus(half), middle.plus(half))) {
                 ink.draw(Pen.unbroken(TICK_MM, WORDS), onPage(end.minus(tick)), onPage(end.plus(tick)));
             }
-            double size = 3;
-            String name = "%.0f mm from end line to end line".formatted(ReferenceSheet.BAR_MM);
-            Point start = from.towards(to, 0.5)
-                    .minus(along.times(lettering.widthMm(name, size) / 2))
-                    .plus(along.left().times(1.8));
-            ink.write(name, onPage(start), Math.atan2(along.y(), along.x()), size, WORDS);
+            String name = "%.0f mm".formatted(ReferenceSheet.BAR_MM);
+            double aside = squares % 2 == 0 ? sheet.squareMm() / 2 : 0;
+            write(name, middle.plus(along.times(aside)).plus(along.left().times(2.5)), along, BAR_NAME_MM);
         }
 
-        /** As large as three lines allow in the row of squares that they stand in. */
+        /** Above and below the frame, or on its left and right, wherever the margins are wider. */
         private void writeHowTo() throws IOException {
-            Area room = sheet.words();
-            double margin = 1.5;
-            Point upperLeft = new Point(room.lowerLeft().x() + margin, room.upperRight().y() - margin);
-            double width = room.upperRight().x() - room.lowerLeft().x() - 2 * margin;
-            double leading = (sheet.squareMm() - 2 * margin) / HOW_TO.size();
-            double widest = HOW_TO.stream()
-                    .mapToDouble(line -> lettering.widthMm(line, 1))
-                    .max()
-                    .orElseThrow();
-            double size = Math.min(width / widest, leading / Lettering.LINE);
-            for (int i = 0; i < HOW_TO.size(); i++) {
-                double base = upperLeft.y() - (i + 0.5) * leading - size * Lettering.CAPITAL / 2;
-                ink.write(HOW_TO.get(i), onPage(new Point(upperLeft.x(), base)), 0, size, WORDS);
-            }
+            double aside = sheet.pageWidthMm() - sheet.boardWidthMm();
+            double above = sheet.pageHeightMm() - sheet.boardHeightMm();
+            Point along = above > aside ? new Point(1, 0) : new Point(0, 1);
+            double toFrame = (above > aside ? sheet.boardHeightMm() : sheet.boardWidthMm()) / 2;
+            double length = above > aside ? sheet.boardWidthMm() : sheet.boardHeightMm();
+            double size = Math.min(LARGEST_WORDS_MM, length / lettering.widthMm(HOW_TO_PHOTOGRAPH, 1));
+            Point outwards = along.left();
+            // As far from the frame on either side: letters stand on their base line, which is below the upper words
+            // and above the lower ones.
+            double height = size * Lettering.CAPITAL;
+            write(HOW_TO_PHOTOGRAPH, outwards.times(toFrame + WORDS_OFF_FRAME_MM), along, size);
+            write(HOW_TO_PRINT, outwards.times(-toFrame - WORDS_OFF_FRAME_MM - height), along, size);
+        }
+
+        /** @param middle of the words' base line */
+        private void write(String words, Point middle, Point along, double size) throws IOException {
+            Point from = middle.minus(along.times(lettering.widthMm(words, size) / 2));
+            ink.write(words, onPage(from), Math.atan2(along.y(), along.x()), size, WORDS);
         }
 
         private Polyline box(Point lowerLeft, Point upperRight) {

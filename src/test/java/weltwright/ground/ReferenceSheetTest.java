@@ -142,27 +142,6 @@ class ReferenceSheetTest {
         assertThat(ReferenceSheet.ofMarker(999)).isEmpty();
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void wordsAndBarsKeepToTheRimOfTheWorkingArea(ReferenceSheet sheet) {
-        double halfWidth = sheet.boardWidthMm() / 2 - 2 * sheet.squareMm();
-        double halfHeight = sheet.boardHeightMm() / 2 - 2 * sheet.squareMm();
-        for (double x = -halfWidth - 5; x <= halfWidth + 5; x += 1.1) {
-            for (double y = -halfHeight - 5; y <= halfHeight + 5; y += 1.1) {
-                double fromFrame = Math.min(halfWidth - Math.abs(x), halfHeight - Math.abs(y));
-                if (sheet.isLettered(new Point(x, y))) {
-                    assertThat(fromFrame).isBetween(0.0, sheet.squareMm());
-                }
-            }
-        }
-        // A knife laid along the page, in the middle, has none of them under it but at the ends.
-        assertThat(sheet.isLettered(new Point(0, 0))).isFalse();
-        assertThat(sheet.isLettered(new Point(0, halfHeight - 1))).isTrue();
-        assertThat(sheet.isLettered(new Point(0, 1 - halfHeight))).isTrue();
-        assertThat(sheet.isLettered(new Point(1 - halfWidth, 0))).isTrue();
-        assertThat(sheet.isLettered(new Point(halfWidth - 1, 0))).isFalse();
-    }
-
     /** OpenCV's board frame is from the top left corner, y down; its numbers are 32-bit. */
     private static void assertSamePlace(ReferenceSheet sheet, Point ours, Point3f theirs) {
         assertThat(ours.x() + sheet.boardWidthMm() / 2).isEqualTo(theirs.x(), within(1e-4));
