@@ -34,7 +34,7 @@ public final class SheetPdf {
     private static final double WORDS_OFF_FRAME_MM = 2;
     private static final double BAR_NAME_MM = 2.6;
     /** How far into its squares, from their edge that is the first to its right, a bar stands; in squares. */
-    private static final double BAR_IN = 0.3;
+    private static final double BAR_IN = 0.2;
 
     private SheetPdf() {}
 
@@ -128,19 +128,20 @@ public final class SheetPdf {
         /**
          * A bar, and its length on its left side as seen along it.
          *
-         * @param squares of the board along it: where they are an even number, its middle is on a pale line, and the
-         *     name half a square aside
+         * @param squares of the board along it: where they are an even number, its middle is on a pale line, else half a
+         *     square from one
          */
         private void drawBar(Point middle, Point along, int squares) throws IOException {
             Point half = along.times(ReferenceSheet.BAR_MM / 2);
             ink.draw(Pen.unbroken(LINE_MM, WORDS), onPage(middle.minus(half)), onPage(middle.plus(half)));
-            Point tick = along.left().times(2);
+            Point tick = along.left().times(1.6);
             for (Point end : List.of(middle.minus(half), middle.plus(half))) {
                 ink.draw(Pen.unbroken(TICK_MM, WORDS), onPage(end.minus(tick)), onPage(end.plus(tick)));
             }
             String name = "%.0f mm".formatted(ReferenceSheet.BAR_MM);
-            double aside = squares % 2 == 0 ? sheet.squareMm() / 2 : 0;
-            write(name, middle.plus(along.times(aside)).plus(along.left().times(2.5)), along, BAR_NAME_MM);
+            // Off the page's middle, where knives lie.
+            double aside = sheet.squareMm() * (squares % 2 == 0 ? 2.5 : 2);
+            write(name, middle.minus(along.times(aside)).plus(along.left().times(2.5)), along, BAR_NAME_MM);
         }
 
         /** Above and below the frame, or on its left and right, wherever the margins are wider. */
