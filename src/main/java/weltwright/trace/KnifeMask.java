@@ -218,11 +218,9 @@ final class KnifeMask {
         byte[] bgr = new byte[3 * columns * rows];
         byte[] paper = new byte[columns * rows];
         byte[] black = new byte[columns * rows];
-        byte[] lettered = new byte[columns * rows];
         smooth.get(0, 0, bgr);
         pattern.paper().get(0, 0, paper);
         pattern.black().get(0, 0, black);
-        pattern.lettered().get(0, 0, lettered);
         smooth.release();
         int[] seeds = new int[columns * rows];
         for (int i = 0; i < seeds.length; i++) {
@@ -235,7 +233,7 @@ final class KnifeMask {
                 double colour = Math.max(Math.abs(b / mean - 1), Math.max(Math.abs(g / mean - 1), Math.abs(r / mean - 1)));
                 if (offPaper < PAPER_TOLERANCE) {
                     seeds[i] = GROUND;
-                } else if (lettered[i] == 0 && (colour > COLOUR || mean < DARK)) {
+                } else if (colour > COLOUR || mean < DARK) {
                     seeds[i] = KNIFE;
                 }
             } else if (black[i] != 0 && mean > NOT_BLACK) {

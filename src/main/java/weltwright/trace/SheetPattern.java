@@ -24,15 +24,13 @@ final class SheetPattern implements AutoCloseable {
     private final GroundRaster raster;
     private final Mat paper;
     private final Mat black;
-    private final Mat lettered;
     private final byte[] prints;
 
     /** @param prints for each pixel the ordinal of the {@link EdgePath.Print} there */
-    private SheetPattern(GroundRaster raster, Mat paper, Mat black, Mat lettered, byte[] prints) {
+    private SheetPattern(GroundRaster raster, Mat paper, Mat black, byte[] prints) {
         this.raster = raster;
         this.paper = paper;
         this.black = black;
-        this.lettered = lettered;
         this.prints = prints;
     }
 
@@ -77,12 +75,7 @@ final class SheetPattern implements AutoCloseable {
         for (Mat used : List.of(print, printed, lines, edges)) {
             used.release();
         }
-        Mat lettered = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        for (ReferenceSheet.Area area : List.of(sheet.words(), sheet.barAcross(), sheet.barUp())) {
-            Point size = area.upperRight().minus(area.lowerLeft());
-            fill(lettered, raster, scale, new Point(area.lowerLeft().x(), area.upperRight().y()), size.x(), size.y(), 255);
-        }
-        return new SheetPattern(raster, paper, black, lettered, prints);
+        return new SheetPattern(raster, paper, black, prints);
     }
 
     /** What is printed at a place of the ground, or so near it that it shows there. */
@@ -157,14 +150,8 @@ final class SheetPattern implements AutoCloseable {
         return black;
     }
 
-    /** 255 where the sheet may bear words or a bar, whose print is not the knife's; 0 elsewhere. */
-    Mat lettered() {
-        return lettered;
-    }
-
     @Override
     public void close() {
-        lettered.release();
         paper.release();
         black.release();
     }

@@ -141,9 +141,6 @@ final class SheetSights {
                 continue;
             }
             Point at = a.plus(along.times(s));
-            if (sheet.isLettered(new Point(at.x() / scale.x(), at.y() / scale.y()))) {
-                continue;
-            }
             double[] middle = mean(at, along);
             double[] left = mean(at.plus(aside), along);
             double[] right = mean(at.minus(aside), along);
