@@ -1,5 +1,6 @@
 package weltwright.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -29,8 +30,8 @@ import weltwright.geometry.Point;
  */
 abstract class Drawing extends JComponent {
     private static final double ZOOM_STEP = 1.25;
-    private static final double MARGIN_PX = 28;
-    private static final double REACH_PX = 12;
+    private static final float MARGIN_PX = 28;
+    private static final float REACH_PX = 12;
     private static final int KEY_PAN_PX = 60;
 
     private Viewport viewport = new Viewport(1, new Point(0, 0), 1, 1);
@@ -160,9 +161,13 @@ abstract class Drawing extends JComponent {
     private void follow() {
         viewport = viewport.sized(getWidth(), getHeight());
         if (fitted) {
-            extent().ifPresent(all -> viewport = Viewport.fit(all, getWidth(), getHeight(), MARGIN_PX));
+            extent().ifPresent(all -> viewport = Viewport.fit(all, getWidth(), getHeight(), UIScale.scale(MARGIN_PX)));
         }
         repaint();
+    }
+
+    private double reachMm() {
+        return UIScale.scale(REACH_PX) / viewport.pxPerMm();
     }
 
     private void zoom(double factor) {
@@ -187,7 +192,7 @@ abstract class Drawing extends JComponent {
         public void mousePressed(MouseEvent e) {
             requestFocusInWindow();
             lastPx = px(e);
-            holding = e.getButton() == MouseEvent.BUTTON1 && grab(viewport.toMm(lastPx), REACH_PX / viewport.pxPerMm());
+            holding = e.getButton() == MouseEvent.BUTTON1 && grab(viewport.toMm(lastPx), reachMm());
             repaint();
         }
 
@@ -214,14 +219,14 @@ abstract class Drawing extends JComponent {
 
         @Override
         public void mouseClicked(MouseEvent e) {
-            if (e.getClickCount() == 2 && !over(viewport.toMm(px(e)), REACH_PX / viewport.pxPerMm())) {
+            if (e.getClickCount() == 2 && !over(viewport.toMm(px(e)), reachMm())) {
                 fit();
             }
         }
 
         @Override
         public void mouseMoved(MouseEvent e) {
-            boolean over = over(viewport.toMm(px(e)), REACH_PX / viewport.pxPerMm());
+            boolean over = over(viewport.toMm(px(e)), reachMm());
             setCursor(Cursor.getPredefinedCursor(over ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
         }
 

@@ -1,6 +1,7 @@
 package weltwright.window;
 
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.JToggleButton;
 import weltwright.ground.ReferenceSheet;
@@ -27,11 +28,13 @@ final class KnifeForm extends Form {
     private final Entry<OptionalDouble> focal =
             Lines.numberIfAny(Fields.FOCAL_35MM, OptionalDouble.empty());
     private final JToggleButton otherSide = new JToggleButton("The other side is the edge");
+    private final JToggleButton loose = new JToggleButton("Pull the outline");
     private final WrappedText result = new WrappedText(Look::text);
     private final WrappedText error = new WrappedText(Look::faint);
     private final WrappedText notes = new WrappedText(Look::faint);
 
-    KnifeForm(Bench bench) {
+    /** @param loosened told whether the outline itself is to be pulled */
+    KnifeForm(Bench bench, Consumer<Boolean> loosened) {
         this.bench = bench;
         heading("Measured with a caliper");
         line("Handle, thickest", 'H', handle, "Greatest thickness of the handle across the flats, such as 19 mm or 3/4 in");
@@ -52,6 +55,11 @@ final class KnifeForm extends Form {
                 .silhouette()
                 .ifPresent(s -> bench.change(job -> job.withSilhouette(Place.otherSide(s)))));
         wide(otherSide);
+        loose.setName("pull outline");
+        loose.setMnemonic('P');
+        loose.setToolTipText("Shows the points that the outline runs through; pull one where the outline left the knife");
+        loose.addActionListener(e -> loosened.accept(loose.isSelected()));
+        wide(loose);
         wide(error);
         wide(notes);
         for (Entry<?> entry : new Entry<?>[] {handle, spine, drop, barAcross, barDown, focal}) {
@@ -85,6 +93,7 @@ final class KnifeForm extends Form {
         barAcross.show(told.sheetScale().x() * ReferenceSheet.BAR_MM);
         barDown.show(told.sheetScale().y() * ReferenceSheet.BAR_MM);
         focal.show(told.focal35mm());
+        loose.setEnabled(job.silhouette().isPresent());
         otherSide.setEnabled(job.silhouette().isPresent());
         otherSide.setSelected(job.silhouette().isPresent()
                 && job.trace().isPresent()

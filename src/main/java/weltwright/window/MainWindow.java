@@ -1,6 +1,8 @@
 package weltwright.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.CardLayout;
+import java.awt.Desktop;
 import java.awt.Dimension;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
@@ -71,7 +73,7 @@ public final class MainWindow {
         pattern = new PatternPane(bench, work);
         output = new Output(bench, pattern::pattern, printer, work, asker, notice::say);
         acts = new Acts(this, desk, output, bench, memory);
-        knifeForm = new KnifeForm(bench);
+        knifeForm = new KnifeForm(bench, outline::loosenNodes);
         addForm(Stage.ORDER, new OrderForm(bench));
         addForm(Stage.KNIFE, knifeForm);
         addForm(Stage.SHEATH, new SheathForm(bench));
@@ -109,6 +111,7 @@ public final class MainWindow {
 
     /** Opens the window, with a job or a photo in it where a file is given. Returns at once. */
     public static void open(Optional<Path> file) {
+        System.setProperty("apple.laf.useScreenMenuBar", "true"); // heeded on a Mac alone
         SwingUtilities.invokeLater(() -> {
             Preferences memory = Preferences.userNodeForPackage(MainWindow.class);
             Look.chosen(memory).wear();
@@ -123,9 +126,15 @@ public final class MainWindow {
             String message = Work.defect("showing the window", e);
             SwingUtilities.invokeLater(() -> notice.say(message));
         });
+        if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.APP_QUIT_HANDLER)) {
+            Desktop.getDesktop().setQuitHandler((quit, answer) -> {
+                answer.cancelQuit(); // the window may have something to ask; it ends the program itself
+                close();
+            });
+        }
         Dimension screen = frame.getToolkit().getScreenSize();
-        frame.setSize(Math.min(1360, screen.width), Math.min(860, screen.height - 40));
-        frame.setMinimumSize(new Dimension(760, 520));
+        frame.setSize(Math.min(UIScale.scale(1360), screen.width), Math.min(UIScale.scale(860), screen.height - 40));
+        frame.setMinimumSize(UIScale.scale(new Dimension(760, 520)));
         frame.setLocationRelativeTo(null);
         frame.setVisible(true);
     }
@@ -223,8 +232,8 @@ public final class MainWindow {
         content.add(top, "dock north");
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, forms, drawings);
         split.setBorder(BorderFactory.createEmptyBorder());
-        split.setDividerLocation(350);
-        forms.setMinimumSize(new Dimension(260, 100));
+        split.setDividerLocation(UIScale.scale(350));
+        forms.setMinimumSize(UIScale.scale(new Dimension(260, 100)));
         
         JPanel foot = new JPanel(new MigLayout("insets 5 12 5 12", "[grow,fill][pref]"));
         foot.add(where, "wmin 0");

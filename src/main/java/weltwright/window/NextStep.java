@@ -58,8 +58,8 @@ record NextStep(String words, Optional<Deed> deed) {
             case ORDER -> step("Fill in whose knife it is, and when the sheath is to be ready.", Deed.GO_TO_KNIFE);
             case KNIFE ->
                 step(
-                        "Zoom in and look along the whole outline. Pull the four marks where they belong. Red must run"
-                                + " along the edge; if it does not, press “The other side is the edge”.",
+                        "Zoom in and look along the whole outline; where it left the knife, pull it back. Pull the four"
+                                + " marks where they belong. Red must run along the edge.",
                         Deed.GO_TO_SHEATH);
             case SHEATH ->
                 step(

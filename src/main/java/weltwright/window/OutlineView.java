@@ -1,5 +1,6 @@
 package weltwright.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.FontMetrics;
@@ -8,8 +9,10 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -17,7 +20,7 @@ import weltwright.knife.Silhouette;
 
 /**
  * The outline over the photo, with the four landmarks to be pulled where they belong: with the mouse, or by their letter
- * and then the arrow keys.
+ * and then the arrow keys. On demand the outline itself can be pulled, node by node.
  */
 final class OutlineView extends Drawing {
     private static final double OUTLINE_STEP_MM = 0.25;
@@ -31,7 +34,8 @@ final class OutlineView extends Drawing {
     private final Bench bench;
     private Optional<Picture> picture = Optional.empty();
     private Optional<Silhouette> pulled = Optional.empty();
-    private Optional<Place> held = Optional.empty();
+    private Optional<Grip> held = Optional.empty();
+    private boolean nodesLoose;
 
     OutlineView(Bench bench) {
         this.bench = bench;
@@ -50,6 +54,12 @@ final class OutlineView extends Drawing {
             pulled = Optional.empty();
             changed();
         });
+    }
+
+    /** Whether the outline itself can be pulled, by its nodes, and not the landmarks alone. */
+    void loosenNodes(boolean loose) {
+        nodesLoose = loose;
+        repaint();
     }
 
     void show(Optional<Picture> under) {
@@ -77,7 +87,7 @@ final class OutlineView extends Drawing {
 
     @Override
     protected void drag(Point mm) {
-        pulled = silhouette().flatMap(s -> held.map(place -> place.pulled(s, mm)));
+        pulled = silhouette().flatMap(s -> held.map(grip -> grip.pulled(s, mm)));
     }
 
     @Override
@@ -96,10 +106,22 @@ final class OutlineView extends Drawing {
         return fits ? pulled.or(() -> bench.job().silhouette()) : Optional.empty();
     }
 
-    private Optional<Place> near(Point mm, double reachMm) {
-        return silhouette().flatMap(s -> List.of(Place.values()).stream()
-                .filter(place -> place.of(s).distance(mm) <= reachMm)
-                .min((a, b) -> Double.compare(a.of(s).distance(mm), b.of(s).distance(mm))));
+    private Optional<Grip> near(Point mm, double reachMm) {
+        return silhouette().flatMap(s -> nearest(s, nodesLoose ? nodes(s) : List.of(), mm, reachMm)
+                .or(() -> nearest(s, List.of(Place.values()), mm, reachMm)));
+    }
+
+    private static Optional<Grip> nearest(Silhouette s, List<? extends Grip> grips, Point mm, double reachMm) {
+        return grips.stream()
+                .filter(grip -> grip.of(s).distance(mm) <= reachMm)
+                .min(Comparator.comparingDouble(grip -> grip.of(s).distance(mm)))
+                .map(grip -> (Grip) grip);
+    }
+
+    private static List<NodeGrip> nodes(Silhouette s) {
+        return IntStream.range(0, s.outline().nodes().size())
+                .mapToObj(NodeGrip::new)
+                .toList();
     }
 
     private void hold(Place place) {
@@ -108,9 +130,11 @@ final class OutlineView extends Drawing {
     }
 
     private void nudge(double mm) {
-        held.ifPresent(place -> bench.job()
-                .silhouette()
-                .ifPresent(s -> bench.change("nudge " + place, job -> job.withSilhouette(place.nudged(s, mm)))));
+        if (held.isPresent() && held.get() instanceof Place place) {
+            bench.job()
+                    .silhouette()
+                    .ifPresent(s -> bench.change("nudge " + place, job -> job.withSilhouette(place.nudged(s, mm))));
+        }
     }
 
     private void paint(Graphics2D g, Viewport at, Silhouette s) {
@@ -126,15 +150,28 @@ final class OutlineView extends Drawing {
         g.draw(at.transform().createTransformedShape(stretch(outline, Place.HEEL.of(s), Place.TIP.of(s))));
         g.setColor(SPINE);
         g.draw(at.transform().createTransformedShape(stretch(outline, Place.SPINE.of(s), Place.TIP.of(s))));
+        if (nodesLoose) {
+            nodes(s).forEach(node -> paint(g, at.toPx(node.of(s)), node));
+        }
         for (Place place : Place.values()) {
             paint(g, at.toPx(place.of(s)), place, place.of(s), s);
         }
         legend(g);
     }
 
+    private void paint(Graphics2D g, Point px, NodeGrip node) {
+        double r = UIScale.scale(held.equals(Optional.of(node)) ? 5f : 3.5f);
+        Shape square = new Rectangle2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
+        g.setColor(Color.WHITE);
+        g.fill(square);
+        g.setStroke(new BasicStroke(1));
+        g.setColor(Color.BLACK);
+        g.draw(square);
+    }
+
     private void paint(Graphics2D g, Point px, Place place, Point mm, Silhouette s) {
         boolean taken = held.equals(Optional.of(place));
-        double r = taken ? 8 : 6;
+        double r = UIScale.scale(taken ? 8f : 6f);
         Shape dot = new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
         g.setColor(new Color(255, 255, 255, 90));
         g.fill(dot);

@@ -67,7 +67,8 @@ record Picture(BufferedImage image, Point topLeft, double mmPerPx, boolean fromA
             } finally {
                 reader.dispose();
             }
-        } catch (IOException e) {
+        } catch (IOException | RuntimeException e) {
+            // Java's readers throw all sorts of things at a damaged file; what is wrong with it, the tracing says.
             return Optional.empty();
         }
     }

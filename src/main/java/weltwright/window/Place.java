@@ -8,7 +8,7 @@ import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 
 /** A landmark that the user can pull along the outline. */
-enum Place {
+enum Place implements Grip {
     TIP("tip", 'T', Landmarks::tip, (l, p) -> new Landmarks(p, l.heel(), l.spineStart(), l.butt())),
     HEEL("heel", 'H', Landmarks::heel, (l, p) -> new Landmarks(l.tip(), p, l.spineStart(), l.butt())),
     SPINE("spine meets handle", 'S', Landmarks::spineStart, (l, p) -> new Landmarks(l.tip(), l.heel(), p, l.butt())),
@@ -38,12 +38,14 @@ enum Place {
         return key;
     }
 
-    Point of(Silhouette silhouette) {
+    @Override
+    public Point of(Silhouette silhouette) {
         return get.apply(silhouette.landmarks());
     }
 
     /** Moved to the point of the outline that lies nearest to {@code to}. */
-    Silhouette pulled(Silhouette silhouette, Point to) {
+    @Override
+    public Silhouette pulled(Silhouette silhouette, Point to) {
         LengthIndexedLine line = line(silhouette);
         return at(silhouette, line, line.project(to.coordinate()));
     }

@@ -202,8 +202,9 @@ class MainWindowTest {
         Path file = Files.writeString(folder.resolve("letter.jpg"), "Dear customer");
         frame.menuItemWithPath("File", "Open photo…").click();
         choose(file);
-        await("the message", () -> execute(() -> frame.panel("notice").target().isVisible()));
-        assertThat(frame.panel("notice").textBox().text()).contains("letter.jpg").doesNotContain("Exception");
+        NoticeBar notice = (NoticeBar) robot.finder().findByName("notice", false);
+        await("the message", () -> execute(notice::isShowing));
+        assertThat(execute(notice::said)).contains("letter.jpg").doesNotContain("Exception");
         assertThat(job()).isEqualTo(Samples.outlined());
     }
 

@@ -1,0 +1,13 @@
+package weltwright.window;
+
+import weltwright.geometry.Point;
+import weltwright.knife.Silhouette;
+
+/** Something on an outline that the user can take hold of and pull. */
+interface Grip {
+    /** Where it is. */
+    Point of(Silhouette silhouette);
+
+    /** The silhouette with it pulled towards {@code to}, as near as it can go. */
+    Silhouette pulled(Silhouette silhouette, Point to);
+}
