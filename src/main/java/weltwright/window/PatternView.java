@@ -124,7 +124,8 @@ final class PatternView extends Drawing {
         turned.setFont(g.getFont().deriveFont(g.getFont().getSize2D() * LABEL_SHARE));
         double half = mark.line().lengthMm() / 2;
         int width = turned.getFontMetrics().stringWidth(mark.label());
-        if (width <= 2 * half * pxPerMm || pxPerMm >= NEAR_PX_PER_MM) {
+        var box = mark.line().lineString().getEnvelopeInternal();
+        if (width <= Math.max(box.getWidth(), box.getHeight()) * pxPerMm || pxPerMm >= NEAR_PX_PER_MM) {
             Point middle = at(toPx, mark.line().at(half));
             Point along = at(toPx, mark.line().at(half + 0.5)).minus(at(toPx, mark.line().at(half - 0.5)));
             double angle = Math.atan2(along.y(), along.x());

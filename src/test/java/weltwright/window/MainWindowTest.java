@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 import static org.assertj.swing.timing.Pause.pause;
 
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import javax.swing.JComponent;
+import javax.swing.TransferHandler;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -32,6 +37,7 @@ import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.knife.Silhouette;
 import weltwright.sheath.Pattern;
+import weltwright.trace.Trace;
 
 /** The window as a user works it: with mouse and keys, on a real display. */
 class MainWindowTest {
@@ -206,6 +212,63 @@ class MainWindowTest {
         await("the message", () -> execute(notice::isShowing));
         assertThat(execute(notice::said)).contains("letter.jpg").doesNotContain("Exception");
         assertThat(job()).isEqualTo(Samples.outlined());
+    }
+
+    @Test
+    void aPhotoBecomesAPatternAndOtherMeasuresAnotherOutline() {
+        drop(Path.of("sample-images", "drop-point.jpg"));
+        await("the photo", () -> job().photo().isPresent());
+        frame.textBox("handle thickness").deleteText().enterText("19 mm\n");
+        frame.textBox("spine thickness").deleteText().enterText("3.5\n");
+        frame.button("onward").requireText("Find the outline").click();
+        await("the outline", () -> job().trace().isPresent());
+        Job traced = job();
+        assertThat(traced.silhouette()).isEqualTo(traced.trace().map(Trace::silhouette));
+        frame.button("onward").requireText("To the sheath").click();
+        awaitPattern();
+
+        frame.toggleButton("stage Knife").click();
+        frame.textBox("handle thickness").deleteText().enterText("25 mm\n");
+        await("the outline anew", () -> job().trace().isPresent());
+        // A higher blade is nearer to the camera, so the same picture is that of a smaller knife (similar triangles).
+        assertThat(job().silhouette().orElseThrow().overallLengthMm())
+                .isLessThan(traced.silhouette().orElseThrow().overallLengthMm() - 1);
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        assertThat(job()).isEqualTo(traced);
+    }
+
+    @Test
+    void aFileThatIsNoPhotoDroppedOnTheWindowIsRefused() throws IOException {
+        drop(Files.writeString(folder.resolve("letter.txt"), "Dear customer"));
+        NoticeBar notice = (NoticeBar) robot.finder().findByName("notice", false);
+        await("the message", () -> execute(notice::isShowing));
+        assertThat(execute(notice::said)).contains("letter.txt");
+        assertThat(execute(() -> window.bench().unsaved())).isFalse();
+    }
+
+    /** As the desktop hands a dropped file over. */
+    private void drop(Path file) {
+        Transferable dropped = new Transferable() {
+            @Override
+            public DataFlavor[] getTransferDataFlavors() {
+                return new DataFlavor[] {DataFlavor.javaFileListFlavor};
+            }
+
+            @Override
+            public boolean isDataFlavorSupported(DataFlavor flavor) {
+                return flavor.equals(DataFlavor.javaFileListFlavor);
+            }
+
+            @Override
+            public Object getTransferData(DataFlavor flavor) {
+                return List.of(file.toFile());
+            }
+        };
+        execute(() -> {
+            JComponent root = window.frame().getRootPane();
+            root.getTransferHandler().importData(new TransferHandler.TransferSupport(root, dropped));
+        });
+        robot.waitForIdle();
     }
 
     private void lay(Job job) {
