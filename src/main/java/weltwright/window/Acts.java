@@ -7,6 +7,7 @@ import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JRadioButtonMenuItem;
+import weltwright.ground.ReferenceSheet;
 
 /** All that the user can do from the menus, with its keys; the same acts stand behind buttons. */
 final class Acts {
@@ -50,8 +51,14 @@ final class Acts {
             desk.saveAs(() -> {});
         });
         Act quit = new Act("&Quit", "Close the window", window::close).on(KeyEvent.VK_Q);
-        menu("&File", begin, openPhoto, openJob, null, save, saveAs, null, saveSheet, printSheet, null, savePdf, saveSvg,
-                print, null, quit);
+        JMenu sheets = new JMenu("Save reference sheet");
+        sheets.setMnemonic('R');
+        for (ReferenceSheet sheet : ReferenceSheet.values()) {
+            sheets.add(new Act(sheet.pageName() + "…", "To lay the knife on, as a PDF", () -> output.saveSheet(sheet)));
+        }
+        JMenu file = menu("&File", begin, openPhoto, openJob, null, save, saveAs, null);
+        file.add(sheets);
+        add(file, printSheet, null, savePdf, saveSvg, print, null, quit);
         menu("&Edit", undo, redo);
         JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
         looks(view, memory);
@@ -80,6 +87,13 @@ final class Acts {
     private JMenu menu(String name, Act... acts) {
         JMenu menu = new JMenu(name.replace("&", ""));
         menu.setMnemonic(name.charAt(name.indexOf('&') + 1));
+        add(menu, acts);
+        menuBar.add(menu);
+        return menu;
+    }
+
+    /** Null stands for a line between. */
+    private static void add(JMenu menu, Act... acts) {
         for (Act act : acts) {
             if (act == null) {
                 menu.addSeparator();
@@ -87,8 +101,6 @@ final class Acts {
                 menu.add(act);
             }
         }
-        menuBar.add(menu);
-        return menu;
     }
 
     private static void looks(JMenu menu, Preferences memory) {

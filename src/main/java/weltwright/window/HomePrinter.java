@@ -1,5 +1,8 @@
 package weltwright.window;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Set;
 import java.util.prefs.Preferences;
 import weltwright.measure.PrintScale;
 import weltwright.paper.PaperSize;
@@ -10,6 +13,9 @@ final class HomePrinter {
     private static final String SCALE_X = "print scale x";
     private static final String SCALE_Y = "print scale y";
 
+    /** Where shops sell Letter and not A4, the largest of them. */
+    private static final Set<String> LETTER_COUNTRIES = Set.of("US", "CA", "MX");
+
     private final Preferences memory;
 
     HomePrinter(Preferences memory) {
@@ -17,13 +23,11 @@ final class HomePrinter {
     }
 
     PaperSize paper() {
-        String name = memory.get(SIZE, PaperSize.A4.name());
-        for (PaperSize size : PaperSize.values()) {
-            if (size.name().equals(name)) {
-                return size;
-            }
-        }
-        return PaperSize.A4;
+        String name = memory.get(SIZE, "");
+        return Arrays.stream(PaperSize.values())
+                .filter(size -> size.name().equals(name))
+                .findFirst()
+                .orElse(LETTER_COUNTRIES.contains(Locale.getDefault().getCountry()) ? PaperSize.LETTER : PaperSize.A4);
     }
 
     void paper(PaperSize size) {

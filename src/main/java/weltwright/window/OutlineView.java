@@ -1,7 +1,6 @@
 package weltwright.window;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
@@ -140,10 +139,10 @@ final class OutlineView extends Drawing {
     private void paint(Graphics2D g, Viewport at, Silhouette s) {
         Polyline outline = s.outline().sampled(OUTLINE_STEP_MM);
         Shape whole = at.transform().createTransformedShape(path(outline));
-        g.setStroke(new BasicStroke(3.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.setStroke(Words.pen(3.6f));
         g.setColor(HALO);
         g.draw(whole);
-        g.setStroke(new BasicStroke(1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.setStroke(Words.pen(1.6f));
         g.setColor(HANDLE);
         g.draw(whole);
         g.setColor(EDGE);
@@ -164,7 +163,7 @@ final class OutlineView extends Drawing {
         Shape square = new Rectangle2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
         g.setColor(Color.WHITE);
         g.fill(square);
-        g.setStroke(new BasicStroke(1));
+        g.setStroke(Words.pen(1));
         g.setColor(Color.BLACK);
         g.draw(square);
     }
@@ -175,10 +174,10 @@ final class OutlineView extends Drawing {
         Shape dot = new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
         g.setColor(new Color(255, 255, 255, 90));
         g.fill(dot);
-        g.setStroke(new BasicStroke(4));
+        g.setStroke(Words.pen(4));
         g.setColor(HALO);
         g.draw(dot);
-        g.setStroke(new BasicStroke(2));
+        g.setStroke(Words.pen(2));
         g.setColor(taken ? HANDLE : Color.WHITE);
         g.draw(dot);
         boolean above = mm.y() >= middle(s);
@@ -193,7 +192,11 @@ final class OutlineView extends Drawing {
         double x = 12;
         x = Words.plate(g, "edge", x, y, EDGE) + 6;
         x = Words.plate(g, "spine", x, y, SPINE) + 6;
-        Words.plate(g, "handle", x, y, HANDLE);
+        x = Words.plate(g, "handle", x, y, HANDLE) + 18;
+        if (bench.job().trace().isPresent()) {
+            double error = bench.job().trace().get().error().error95Mm();
+            Words.plate(g, "95 of 100 places within %.2f mm".formatted(error), x, y);
+        }
     }
 
     private static double middle(Silhouette s) {

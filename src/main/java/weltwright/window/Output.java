@@ -43,8 +43,12 @@ final class Output {
         this.notice = notice;
     }
 
+    /** The sheet for the paper that this printer takes. */
     void saveSheet() {
-        ReferenceSheet sheet = sheet();
+        saveSheet(sheet());
+    }
+
+    void saveSheet(ReferenceSheet sheet) {
         asker.toSave("Save the reference sheet", "reference-sheet-" + sheet.pageName(), "PDF", "pdf")
                 .ifPresent(file -> write("Saving the sheet", file, () -> SheetPdf.write(sheet, file)));
     }
@@ -133,7 +137,6 @@ final class Output {
         return new Heading(job.customer(), job.knifeName(), job.begun(), job.notes());
     }
 
-    /** The sheet for the paper that this printer takes. */
     private ReferenceSheet sheet() {
         return printer.paper() == PaperSize.LETTER ? ReferenceSheet.LETTER : ReferenceSheet.A4;
     }

@@ -75,7 +75,7 @@ final class PatternView extends Drawing {
         piece.marks().forEach(mark -> paint(g, toPx, at.pxPerMm(), mark));
         piece.holes().forEach(hole -> paint(g, toPx, at.pxPerMm(), hole));
         g.setColor(Look.cut());
-        g.setStroke(new BasicStroke(1.6f));
+        g.setStroke(Words.pen(1.6f));
         g.draw(cut);
         title(g, at, placed);
     }
@@ -141,10 +141,10 @@ final class PatternView extends Drawing {
     private static BasicStroke stroke(Mark.Kind kind) {
         return switch (kind) {
             case FOLD -> dashed(1.4f, DASHES);
-            case STITCH_ROW -> new BasicStroke(0.6f);
-            case KNIFE -> new BasicStroke(1.2f);
+            case STITCH_ROW -> Words.pen(0.6f);
+            case KNIFE -> Words.pen(1.2f);
             case PLACE -> dashed(1.2f, DOTS);
-            case STITCH_END, NOTCH, GRAIN -> new BasicStroke(1.4f);
+            case STITCH_END, NOTCH, GRAIN -> Words.pen(1.4f);
         };
     }
 
@@ -157,7 +157,7 @@ final class PatternView extends Drawing {
         double length = 50 * at.pxPerMm();
         double y = getHeight() - 16;
         g.setColor(Look.text());
-        g.setStroke(new BasicStroke(1.4f));
+        g.setStroke(Words.pen(1.4f));
         g.draw(new Line2D.Double(16, y, 16 + length, y));
         g.draw(new Line2D.Double(16, y - 4, 16, y + 4));
         g.draw(new Line2D.Double(16 + length, y - 4, 16 + length, y + 4));

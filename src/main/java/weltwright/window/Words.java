@@ -1,5 +1,7 @@
 package weltwright.window;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
@@ -28,6 +30,11 @@ final class Words {
         g.setColor(colour);
         g.drawString(words, (float) (x + PAD), (float) (top + 1 + metrics.getAscent()));
         return x + width;
+    }
+
+    /** A round pen so many pixels wide, at the user's scale. */
+    static BasicStroke pen(float widthPx) {
+        return new BasicStroke(UIScale.scale(widthPx), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     }
 
     /** The chain as a shape, in the chain's own units. */

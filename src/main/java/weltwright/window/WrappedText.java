@@ -24,7 +24,6 @@ final class WrappedText extends JTextArea {
         setOpaque(false);
         setBorder(null);
         setColumns(1); // the layout gives the width; the text must not ask for one
-        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // new words must not scroll to themselves
         dress();
     }
 
@@ -44,7 +43,9 @@ final class WrappedText extends JTextArea {
         }
     }
 
+    /** Each look brings its own caret and colours. */
     private void dress() {
+        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // new words must not scroll to themselves
         setForeground(colour.get());
         setFont(UIManager.getFont("Label.font"));
         setOpaque(false);

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javax.swing.JComponent;
+import javax.swing.JFileChooser;
 import javax.swing.TransferHandler;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -191,14 +192,12 @@ class MainWindowTest {
         frame.toggleButton("other side").click();
         Job changed = job();
         frame.close();
-        JOptionPaneFixture question = JOptionPaneFinder.findOptionPane().using(robot);
-        question.buttonWithText("Cancel").click();
-        await("the question to go", () -> execute(() -> !question.target().isShowing()));
+        answer("Cancel");
         assertThat(execute(() -> window.frame().isDisplayable())).isTrue();
         assertThat(job()).isEqualTo(changed);
 
         frame.close();
-        JOptionPaneFinder.findOptionPane().using(robot).buttonWithText("Do not save").click();
+        answer("Do not save");
         await("the end", () -> execute(() -> !window.frame().isDisplayable()));
     }
 
@@ -299,11 +298,22 @@ class MainWindowTest {
         robot.waitForIdle();
     }
 
+    /**
+     * Presses a button of the question that is asked. Not with the mouse: without a window manager a dialog may still be
+     * on its way to its place when it is there.
+     */
+    private void answer(String button) {
+        JOptionPaneFixture question = JOptionPaneFinder.findOptionPane().using(robot);
+        execute(() -> question.buttonWithText(button).target().doClick());
+        await("the question to go", () -> execute(() -> !question.target().isShowing()));
+    }
+
     private void choose(Path file) {
-        var chooser = JFileChooserFinder.findFileChooser().using(robot);
-        chooser.setCurrentDirectory(folder.toFile());
-        chooser.fileNameTextBox().deleteText().enterText(file.toString());
-        chooser.approve();
+        JFileChooser chooser = JFileChooserFinder.findFileChooser().using(robot).target();
+        execute(() -> {
+            chooser.setSelectedFile(file.toFile());
+            chooser.approveSelection();
+        });
         robot.waitForIdle();
     }
 
