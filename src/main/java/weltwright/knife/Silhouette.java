@@ -7,8 +7,9 @@ import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 
 /**
- * A knife's outline in its mid-plane, as it lies and is seen from above: never mirrored. The heel is on x = 0, x runs to
- * the tip along the knife's long axis, y to the left of that, in mm.
+ * A knife's outline in its mid-plane, as it lies and is seen from above: never mirrored. The heel, as it was proposed, is
+ * on x = 0, x runs to the tip along the knife's long axis, y to the left of that, in mm. A heel that the user moves leaves
+ * the frame where it is.
  *
  * @param outline counter-clockwise
  * @param landmarks in the same frame

@@ -37,14 +37,14 @@ final class KnifeForm extends Form {
     KnifeForm(Bench bench, Consumer<Boolean> loosened) {
         this.bench = bench;
         heading("Measured with a caliper");
-        line("Handle, thickest", 'H', handle, "Greatest thickness of the handle across the flats, such as 19 mm or 3/4 in");
+        line("Handle, thickest", 'H', handle, "Greatest thickness across the flats, such as 19 mm or 3/4 in");
         line("Spine, by the handle", 'S', spine, "Thickness of the blade's back where it meets the handle");
         line("Behind the edge", 'B', edge, "Thickness of the blade just behind its cutting edge");
         words("The blade floats above the sheet by half the handle, so the pattern's size hangs on these.");
         heading("How it lay");
-        line("Tip lower by", 'T', drop, "How much nearer to the sheet the tip lay than the handle; 0 where it lay level");
-        line("Sheet's bar across", 'A', barAcross, "What the bar across the printed sheet measures; 100 mm if the printer is true");
-        line("Sheet's bar down", 'D', barDown, "What the bar down the printed sheet measures");
+        line("Tip lower by", 'T', drop, "How much nearer to the sheet the tip lay than the heel; 0 if level");
+        line("Sheet's bar across", 'A', barAcross, "What it measures on the printed sheet; 100 mm if the printer is true");
+        line("Sheet's bar down", 'D', barDown, "What it measures on the printed sheet");
         line("Focal length, 35 mm", 'L', focal, "Only where the photo does not tell; empty takes it from the photo");
         heading("What the photo says");
         wide(result);
@@ -57,7 +57,7 @@ final class KnifeForm extends Form {
         wide(otherSide);
         loose.setName("pull outline");
         loose.setMnemonic('P');
-        loose.setToolTipText("Shows the points that the outline runs through; pull one where the outline left the knife");
+        loose.setToolTipText("Shows the points that the outline runs through: pull them where it left the knife");
         loose.addActionListener(e -> loosened.accept(loose.isSelected()));
         wide(loose);
         wide(error);

@@ -18,8 +18,8 @@ import weltwright.geometry.Polyline;
 import weltwright.knife.Silhouette;
 
 /**
- * The outline over the photo, with the four landmarks to be pulled where they belong: with the mouse, or by their letter
- * and then the arrow keys. On demand the outline itself can be pulled, node by node.
+ * The outline over the photo, with the four landmarks to be pulled where they belong: with the mouse, or by their
+ * letter and then the arrow keys. On demand the outline itself can be pulled, node by node.
  */
 final class OutlineView extends Drawing {
     private static final double OUTLINE_STEP_MM = 0.25;

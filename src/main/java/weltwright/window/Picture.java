@@ -86,8 +86,8 @@ record Picture(BufferedImage image, Point topLeft, double mmPerPx, boolean fromA
     }
 
     /**
-     * @param orientation as in Exif 2.32, tag 274: 2 mirrored left to right, 3 turned by half, 4 mirrored top to bottom,
-     *     5 transposed, 6 to be turned right, 7 transposed about the other diagonal, 8 to be turned left
+     * @param orientation as in Exif 2.32, tag 274: 2 mirrored left to right, 3 turned by half, 4 mirrored top to
+     *     bottom, 5 transposed, 6 to be turned right, 7 transposed about the other diagonal, 8 to be turned left
      */
     private static BufferedImage upright(BufferedImage stored, int orientation) {
         int w = stored.getWidth();

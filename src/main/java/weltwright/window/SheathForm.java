@@ -44,7 +44,7 @@ final class SheathForm extends Form {
         line("Handle held", 'H', depth, "How much of the handle the sheath holds; 0 seats the knife to its guard");
         heading("Leather");
         line("Thickness", 'T', leather, "Such as 3 mm, 1/8 in or 7/8 oz");
-        choice("Welt layers", 'W', layers, "The strip between the edge and the stitches; as thick as the blade or thicker");
+        choice("Welt layers", 'W', layers, "The strip between edge and stitches; as thick as the blade or thicker");
         line("Ease", 'A', ease, "Air round the blade, all in all");
         heading("Stitches");
         line("From the edge", 'R', stitchMargin, "From the row of stitches to the outer edge");
@@ -55,7 +55,7 @@ final class SheathForm extends Form {
         line("Belt thickness", 'C', beltThickness, "Of that belt");
         line("Drain hole", 'O', drain, "Hole at the tip that lets water out; 0 for none");
         heading("Seldom changed");
-        line("Neutral factor K", 'N', neutral, "Where in its thickness bent leather keeps its length: 0.5 is the middle");
+        line("Neutral factor K", 'N', neutral, "Where bent leather keeps its length: 0 inside, 0.5 in the middle");
         for (Entry<?> entry : new Entry<?>[] {
             leather, stitchMargin, innerMargin, ease, pitch, beltWidth, beltThickness, depth, drain, neutral
         }) {

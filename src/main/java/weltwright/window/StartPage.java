@@ -16,7 +16,9 @@ final class StartPage extends JPanel {
 
     StartPage(Action saveSheet, Action printSheet, Action openPhoto, Action openJob) {
         super(new MigLayout(
-                "insets 36 44 36 44, wrap 2, hidemode 3", "[40!][180:480:560,grow,fill]", "push[]18[top]18[top]18[top]push"));
+                "insets 36 44 36 44, wrap 2, hidemode 3",
+                "[40!][180:480:560,grow,fill]",
+                "push[]18[top]18[top]18[top]push"));
         setName("start page");
         JLabel title = new JLabel("From a photo of the knife to a sheath pattern");
         title.putClientProperty("FlatLaf.styleClass", "h2");

@@ -93,7 +93,9 @@ final class Tracing {
         return lastTraced
                 .filter(before -> before.photo().equals(bench.job().photo()) && before.isCorrected())
                 .map(before -> Place.correctedAgain(
-                        before.trace().orElseThrow().silhouette(), before.silhouette().orElseThrow(), anew.silhouette()))
+                        before.trace().orElseThrow().silhouette(),
+                        before.silhouette().orElseThrow(),
+                        anew.silhouette()))
                 .orElse(anew.silhouette());
     }
 

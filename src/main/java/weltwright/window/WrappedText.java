@@ -45,7 +45,8 @@ final class WrappedText extends JTextArea {
 
     /** Each look brings its own caret and colours. */
     private void dress() {
-        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // new words must not scroll to themselves
+        // New words must not scroll the form to themselves.
+        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         setForeground(colour.get());
         setFont(UIManager.getFont("Label.font"));
         setOpaque(false);

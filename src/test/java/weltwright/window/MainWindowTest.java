@@ -299,8 +299,8 @@ class MainWindowTest {
     }
 
     /**
-     * Presses a button of the question that is asked. Not with the mouse: without a window manager a dialog may still be
-     * on its way to its place when it is there.
+     * Presses a button of the question that is asked. Not with the mouse: without a window manager a dialog may still
+     * be on its way to its place when it is there.
      */
     private void answer(String button) {
         JOptionPaneFixture question = JOptionPaneFinder.findOptionPane().using(robot);

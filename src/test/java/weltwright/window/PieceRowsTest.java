@@ -44,8 +44,9 @@ class PieceRowsTest {
     }
 
     private static boolean near(Rectangle2D box, Point p) {
-        return new Rectangle2D.Double(box.getX() - 1e-9, box.getY() - 1e-9, box.getWidth() + 2e-9, box.getHeight() + 2e-9)
-                .contains(p.x(), p.y());
+        Rectangle2D wider = new Rectangle2D.Double(
+                box.getX() - 1e-9, box.getY() - 1e-9, box.getWidth() + 2e-9, box.getHeight() + 2e-9);
+        return wider.contains(p.x(), p.y());
     }
 
     @Provide

@@ -22,7 +22,8 @@ class ViewportTest {
 
     @Property
     void toPixelsAndBackIsWhereItBegan(
-            @ForAll @DoubleRange(min = -500, max = 500) double x, @ForAll @DoubleRange(min = -500, max = 500) double y) {
+            @ForAll @DoubleRange(min = -500, max = 500) double x,
+            @ForAll @DoubleRange(min = -500, max = 500) double y) {
         Point back = VIEW.toMm(VIEW.toPx(new Point(x, y)));
         assertThat(back.distance(new Point(x, y))).isLessThan(1e-9);
     }

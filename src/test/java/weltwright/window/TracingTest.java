@@ -1,0 +1,106 @@
+package weltwright.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import weltwright.geometry.Point;
+import weltwright.job.Job;
+import weltwright.photo.Photo;
+import weltwright.trace.TraceSettings;
+
+/** On the sample photo, without a window. */
+class TracingTest {
+    private static final Photo PHOTO = Photo.read(Path.of("sample-images", "drop-point.jpg"));
+
+    private final List<String> messages = new ArrayList<>();
+    private Work work;
+    private Bench bench;
+    private Tracing tracing;
+
+    @BeforeEach
+    void photoOnTheBench() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            work = new Work(messages::add);
+            bench = new Bench(Samples.empty().withPhoto(PHOTO));
+            tracing = new Tracing(bench, work);
+        });
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        SwingUtilities.invokeAndWait(work::close);
+    }
+
+    @Test
+    void aPhotoIsNotTracedBeforeTheUserAsks() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            bench.change(job -> job.withSettings(thicker(job)));
+            assertThat(tracing.running()).isFalse();
+        });
+    }
+
+    @Test
+    void stoppedItIsNotTriedAgainUntilTheUserAsks() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            tracing.trace();
+            assertThat(tracing.running()).isTrue();
+            work.waiting().get(0).cancel();
+            bench.change(job -> job.withEdgeThicknessMm(0.7));
+            assertThat(tracing.running()).isFalse();
+            assertThat(bench.job().trace()).isEmpty();
+        });
+        assertThat(messages).isEmpty();
+    }
+
+    @Test
+    void whatWasCorrectedByHandIsKeptWhenItIsTracedAnew() throws Exception {
+        Job traced = afterTrace(tracing::trace);
+        Point butt = traced.silhouette().orElseThrow().landmarks().butt().plus(new Point(4, 10));
+        Job anew = afterTrace(() -> {
+            bench.change(job -> job.withSilhouette(
+                    Place.BUTT.pulled(Place.otherSide(job.silhouette().orElseThrow()), butt)));
+            bench.change(job -> job.withSettings(thicker(job)));
+        });
+        var proposed = anew.trace().orElseThrow().silhouette();
+        var kept = anew.silhouette().orElseThrow();
+        assertThat(kept.outline()).isEqualTo(proposed.outline()).isNotEqualTo(traced.silhouette().get().outline());
+        assertThat(kept.spineOnLeft()).isNotEqualTo(proposed.spineOnLeft());
+        assertThat(kept.landmarks().tip()).isEqualTo(proposed.landmarks().tip());
+        assertThat(kept.landmarks().butt().distance(butt)).isCloseTo(0, within(6.0));
+        assertThat(kept.landmarks().butt()).isNotEqualTo(proposed.landmarks().butt());
+        // The measures and the outline that follows from them are one step.
+        SwingUtilities.invokeAndWait(bench::undo);
+        assertThat(bench.job().trace()).isEqualTo(traced.trace());
+        assertThat(bench.job().settings()).isEqualTo(traced.settings());
+    }
+
+    /** The job once it has a trace again. */
+    private Job afterTrace(Runnable what) throws Exception {
+        CompletableFuture<Job> traced = new CompletableFuture<>();
+        SwingUtilities.invokeAndWait(() -> {
+            what.run();
+            assertThat(tracing.running()).isTrue();
+            bench.watch(() -> {
+                if (bench.job().trace().isPresent()) {
+                    traced.complete(bench.job());
+                }
+            });
+        });
+        return traced.get(2, TimeUnit.MINUTES);
+    }
+
+    private static TraceSettings thicker(Job job) {
+        TraceSettings s = job.settings();
+        return new TraceSettings(
+                s.handleThicknessMm() + 4, s.spineThicknessMm(), s.tipDropMm(), s.focal35mm(), s.sheetScale());
+    }
+}
