@@ -32,6 +32,9 @@ public final class OutlineFit {
     private static final double FIRST_SPAN_MM = 24;
     private static final double LEAST_SPAN_MM = 2.4;
 
+    /** Knots to either side at which a cardinal spline is still worth counting: a quarter to the twelfth is 6e-8. */
+    private static final int CARDINAL_REACH = 12;
+
     /** A deviation must last this long to be a shape and not noise. */
     private static final double WINDOW_MM = 2;
 
@@ -176,6 +179,7 @@ public final class OutlineFit {
         if (n == 2) {
             return List.of(start, end);
         }
+        // A cardinal spline falls off to a quarter from knot to knot: beyond a few it is nothing.
         NaturalSpline[] cardinal = new NaturalSpline[n];
         for (int j = 0; j < n; j++) {
             double[] unit = new double[n];
@@ -185,8 +189,11 @@ public final class OutlineFit {
         double[][] basis = new double[samples.size()][n];
         double[] robust = new double[samples.size()];
         Arrays.fill(robust, 1);
+        int[] first = new int[samples.size()];
         for (int i = 0; i < basis.length; i++) {
-            for (int j = 0; j < n; j++) {
+            int found = Arrays.binarySearch(knots, samples.get(i).s());
+            first[i] = Math.max(0, (found >= 0 ? found : -found - 2) - CARDINAL_REACH);
+            for (int j = first[i]; j < Math.min(n, first[i] + 2 * CARDINAL_REACH + 2); j++) {
                 basis[i][j] = cardinal[j].at(samples.get(i).s());
             }
         }
@@ -197,9 +204,9 @@ public final class OutlineFit {
         x[n - 1] = end.x();
         y[n - 1] = end.y();
         for (int round = 0; round < 3; round++) {
-            solve(samples, basis, robust, x, y);
+            solve(samples, basis, first, robust, x, y);
             for (int i = 0; i < robust.length; i++) {
-                double off = at(basis[i], x, y).distance(samples.get(i).at()) / (3 * toleranceMm);
+                double off = at(basis[i], first[i], x, y).distance(samples.get(i).at()) / (3 * toleranceMm);
                 robust[i] = 1 / (1 + off * off);
             }
         }
@@ -210,7 +217,8 @@ public final class OutlineFit {
         return nodes;
     }
 
-    private static void solve(List<Sample> samples, double[][] basis, double[] robust, double[] x, double[] y) {
+    private static void solve(
+            List<Sample> samples, double[][] basis, int[] first, double[] robust, double[] x, double[] y) {
         int inner = x.length - 2;
         double[][] matrix = new double[inner][inner];
         double[] rightX = new double[inner];
@@ -220,10 +228,11 @@ public final class OutlineFit {
             double w = samples.get(i).weight() * robust[i];
             double dx = samples.get(i).at().x() - b[0] * x[0] - b[inner + 1] * x[inner + 1];
             double dy = samples.get(i).at().y() - b[0] * y[0] - b[inner + 1] * y[inner + 1];
-            for (int j = 0; j < inner; j++) {
+            int from = Math.max(0, first[i] - 1);
+            for (int j = from; j < Math.min(inner, from + 2 * CARDINAL_REACH + 2); j++) {
                 rightX[j] += w * b[j + 1] * dx;
                 rightY[j] += w * b[j + 1] * dy;
-                for (int k = 0; k <= j; k++) {
+                for (int k = from; k <= j; k++) {
                     matrix[j][k] += w * b[j + 1] * b[k + 1];
                 }
             }
@@ -237,10 +246,10 @@ public final class OutlineFit {
         System.arraycopy(system.solve(rightY), 0, y, 1, inner);
     }
 
-    private static Point at(double[] basis, double[] x, double[] y) {
+    private static Point at(double[] basis, int first, double[] x, double[] y) {
         double px = 0;
         double py = 0;
-        for (int j = 0; j < basis.length; j++) {
+        for (int j = first; j < Math.min(basis.length, first + 2 * CARDINAL_REACH + 2); j++) {
             px += basis[j] * x[j];
             py += basis[j] * y[j];
         }

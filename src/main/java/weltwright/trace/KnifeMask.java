@@ -39,6 +39,12 @@ import weltwright.trouble.Trouble;
 final class KnifeMask {
     static final double MM_PER_PX = 0.2;
 
+    /** Fine enough for the light over the whole sheet. */
+    private static final double COARSE_MM_PER_PX = 0.6;
+
+    /** A tip may reach so far beyond the last line that it hides: the pitch of the widest sheet's lines. */
+    private static final double ROOM_MM = 17;
+
     /** The ratio to lit paper is kept in 8 bits, lit paper being this. */
     private static final double LIT = 110;
 
@@ -57,36 +63,59 @@ final class KnifeMask {
     /** Black print that looks this much brighter than black print is not to be seen. */
     private static final double NOT_BLACK = 2.2;
 
+    /** A gap is at most the zone of a printed line wide: from any of its points known ones lie within this, and few more. */
+    private static final double FILL_REACH_MM = SheetPattern.LINE_ZONE_MM + 0.55;
+
     private static final double SMALLEST_KNIFE_MM2 = 600;
 
     private final GroundRaster raster;
     private final Mat seen;
+    private final SheetLook look;
 
-    private KnifeMask(GroundRaster raster, Mat seen) {
+    private KnifeMask(GroundRaster raster, Mat seen, SheetLook look) {
         this.raster = raster;
         this.seen = seen;
+        this.look = look;
     }
 
     /**
      * @param contour of what hides the sheet, on the sheet's plane, closed and counter-clockwise, in mm
      * @param pattern what the bare sheet would show; its rasters are closed, its {@code printAt} is not
-     * @param lineColour the colour of paper less that of its lines: blue, green, red
+     * @param looked what the sheet's print says of what is hidden
      */
-    record Cover(Polyline contour, SheetPattern pattern, double[] lineColour) {}
+    record Cover(Polyline contour, SheetPattern pattern, SheetSights.Looked looked) {}
 
     static Cover find(Picture picture, View view, ReferenceSheet sheet, PrintScale scale) {
-        double halfWidth = sheet.pageWidthMm() / 2 * scale.x() - 1;
-        double halfHeight = sheet.pageHeightMm() / 2 * scale.y() - 1;
-        GroundRaster raster = GroundRaster.covering(
-                new Point(-halfWidth, -halfHeight), new Point(halfWidth, halfHeight), MM_PER_PX);
+        SheetSights.Looked looked = new SheetSights(sheet, scale, picture, view).look();
+        Point half = new Point(sheet.pageWidthMm() / 2 * scale.x() - 1, sheet.pageHeightMm() / 2 * scale.y() - 1);
+        SheetLook look = SheetLook.of(
+                picture, view, sheet, scale, GroundRaster.covering(half.times(-1), half, COARSE_MM_PER_PX));
+        GroundRaster raster = round(looked.sights(), half);
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
-        SheetSights.Looked looked = new SheetSights(sheet, scale, raster, seen).look();
         try (SheetPattern pattern = SheetPattern.of(sheet, scale, raster)) {
             return new Cover(
-                    new KnifeMask(raster, seen).contour(pattern, looked.sights()), pattern, looked.lineColour());
+                    new KnifeMask(raster, seen, look).contour(pattern, looked.sights()),
+                    pattern,
+                    looked);
         } finally {
             seen.release();
         }
+    }
+
+    /** The part of the sheet in which its print is hidden, with room for as much again as no print may show. */
+    private static GroundRaster round(List<SheetSights.Sight> sights, Point half) {
+        List<Point> hidden = HiddenCluster.largest(
+                sights.stream().filter(s -> !s.visible()).map(SheetSights.Sight::at).toList());
+        if (hidden.isEmpty()) {
+            throw noKnife();
+        }
+        var xs = hidden.stream().mapToDouble(Point::x).summaryStatistics();
+        var ys = hidden.stream().mapToDouble(Point::y).summaryStatistics();
+        return GroundRaster.covering(
+                new Point(
+                        Math.max(-half.x(), xs.getMin() - ROOM_MM), Math.max(-half.y(), ys.getMin() - ROOM_MM)),
+                new Point(Math.min(half.x(), xs.getMax() + ROOM_MM), Math.min(half.y(), ys.getMax() + ROOM_MM)),
+                MM_PER_PX);
     }
 
     private Polyline contour(SheetPattern pattern, List<SheetSights.Sight> sights) {
@@ -121,9 +150,7 @@ final class KnifeMask {
             }
         }
         if (largest == null) {
-            throw new Trouble(
-                    "No knife is to be seen on the sheet.",
-                    "Lay the knife inside the frame, so that it stands out from the white paper.");
+            throw noKnife();
         }
         List<Point> places = new ArrayList<>();
         for (org.opencv.core.Point p : largest.toArray()) {
@@ -133,81 +160,52 @@ final class KnifeMask {
         return contour.signedAreaMm2() > 0 ? contour : contour.reversed();
     }
 
+    private static Trouble noKnife() {
+        return new Trouble(
+                "No knife is to be seen on the sheet.",
+                "Lay the knife inside the frame, so that it stands out from the white paper.");
+    }
+
     /** What is seen over what the bare lit sheet would show, {@link #LIT} where they agree; 8 bits, three channels. */
     private Mat ratio(SheetPattern pattern) {
-        Mat light = PaperLight.over(seen, pattern.paper(), MM_PER_PX);
-        Mat ratio = new Mat();
+        Mat expected = look.expected(raster, pattern);
         Mat seenFloat = new Mat();
         seen.convertTo(seenFloat, CvType.CV_32F);
-        Core.divide(seenFloat, light, ratio, LIT);
-        seenFloat.release();
-        light.release();
-        Scalar blackness = median(ratio, pattern.black());
-        Mat black = new Mat();
-        Core.multiply(
-                ratio,
-                new Scalar(LIT / blackness.val[0], LIT / blackness.val[1], LIT / blackness.val[2]),
-                black);
-        black.copyTo(ratio, pattern.black());
-        black.release();
+        Mat ratio = new Mat();
+        Core.divide(seenFloat, expected, ratio, LIT, CvType.CV_8U);
         Mat known = new Mat();
         Core.bitwise_or(pattern.paper(), pattern.black(), known);
         fillGaps(ratio, known);
-        known.release();
         Imgproc.GaussianBlur(ratio, ratio, new Size(0, 0), 1);
-        Mat bytes = new Mat();
-        ratio.convertTo(bytes, CvType.CV_8U);
-        ratio.release();
-        return bytes;
+        for (Mat used : List.of(expected, seenFloat, known)) {
+            used.release();
+        }
+        return ratio;
     }
 
-    private static Scalar median(Mat ratio, Mat mask) {
-        double[] median = new double[3];
-        float[] row = new float[ratio.cols() * 3];
-        byte[] use = new byte[ratio.cols()];
-        int[][] histogram = new int[3][512];
-        int count = 0;
-        for (int y = 0; y < ratio.rows(); y += 2) {
-            ratio.get(y, 0, row);
-            mask.get(y, 0, use);
-            for (int x = 0; x < use.length; x++) {
-                if (use[x] != 0) {
-                    count++;
-                    for (int k = 0; k < 3; k++) {
-                        histogram[k][(int) Math.max(0, Math.min(511, 2 * row[3 * x + k]))]++;
-                    }
-                }
-            }
-        }
-        for (int k = 0; k < 3; k++) {
-            int sum = 0;
-            while (2 * sum < count) {
-                sum += histogram[k][(int) median[k]++];
-            }
-        }
-        return new Scalar(Math.max(1, median[0] / 2), Math.max(1, median[1] / 2), Math.max(1, median[2] / 2));
-    }
-
-    /** Replaces what is not known by the weighted mean of what is known nearby. */
+    /** Replaces what is not known by the mean of what is known nearby. */
     private static void fillGaps(Mat values, Mat known) {
-        Mat weight = new Mat();
-        known.convertTo(weight, CvType.CV_32F, 1 / 255.0);
-        Mat three = new Mat();
-        Core.merge(List.of(weight, weight, weight), three);
-        Mat weighted = new Mat();
-        Core.multiply(values, three, weighted);
-        double sigma = 0.5 / MM_PER_PX;
-        Imgproc.GaussianBlur(weighted, weighted, new Size(0, 0), sigma);
-        Imgproc.GaussianBlur(three, three, new Size(0, 0), sigma);
-        Core.add(three, Scalar.all(1e-6), three);
-        Core.divide(weighted, three, weighted);
         Mat unknown = new Mat();
         Core.bitwise_not(known, unknown);
-        weighted.copyTo(values, unknown);
-        weight.release();
-        three.release();
-        weighted.release();
-        unknown.release();
+        values.setTo(Scalar.all(0), unknown);
+        int width = 2 * (int) Math.round(FILL_REACH_MM / MM_PER_PX) + 1;
+        Size box = new Size(width, width);
+        Mat sum = new Mat();
+        Imgproc.boxFilter(values, sum, CvType.CV_32F, box, new org.opencv.core.Point(-1, -1), false);
+        Mat count = new Mat();
+        Imgproc.boxFilter(known, count, CvType.CV_32F, box, new org.opencv.core.Point(-1, -1), false);
+        Mat counts = new Mat();
+        Core.merge(List.of(count, count, count), counts);
+        Core.max(counts, Scalar.all(1), counts);
+        Mat mean = new Mat();
+        Core.divide(sum, counts, mean, 255, CvType.CV_8U);
+        // Where nothing near is known, nothing speaks against the ground.
+        Core.compare(count, Scalar.all(0), known, Core.CMP_EQ);
+        mean.setTo(Scalar.all(LIT), known);
+        mean.copyTo(values, unknown);
+        for (Mat used : List.of(unknown, sum, count, counts, mean)) {
+            used.release();
+        }
     }
 
     private Mat seeds(Mat ratio, SheetPattern pattern, List<SheetSights.Sight> sights) {
@@ -249,6 +247,9 @@ final class KnifeMask {
         for (SheetSights.Sight sight : sights) {
             int label = sight.visible() ? GROUND : KNIFE;
             Point px = raster.pixel(sight.at());
+            if (!raster.covers(px)) {
+                continue;
+            }
             seedMat.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});
         }
         return seedMat;

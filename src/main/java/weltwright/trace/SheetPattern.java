@@ -16,8 +16,11 @@ import weltwright.measure.PrintScale;
  * so near to a printed edge or line that their colour is not to be relied on.
  */
 final class SheetPattern implements AutoCloseable {
-    /** Printed edges are blurred and pale lines are 0.25 mm wide: this far from one, paper is paper again. */
-    private static final double EDGE_ZONE_MM = 0.45;
+    /** An edge of black print is blurred over a pixel or two of the picture: this far from it, its colour is its own. */
+    private static final double PRINT_EDGE_MM = 0.3;
+
+    /** Pale lines are 0.25 mm wide and blurred, too: this far from a line's middle, paper is paper again. */
+    static final double LINE_ZONE_MM = 0.45;
 
     private static final EdgePath.Print[] PRINT = EdgePath.Print.values();
 
@@ -81,14 +84,13 @@ final class SheetPattern implements AutoCloseable {
     /** What is printed at a place of the ground, or so near it that it shows there. */
     EdgePath.Print printAt(Point place) {
         Point px = raster.pixel(place);
-        int column = (int) Math.round(px.x());
-        int row = (int) Math.round(px.y());
-        boolean inside = column >= 0 && row >= 0 && column < raster.columns() && row < raster.rows();
-        return inside ? PRINT[prints[row * raster.columns() + column]] : EdgePath.Print.NONE;
+        return raster.covers(px)
+                ? PRINT[prints[(int) Math.round(px.y()) * raster.columns() + (int) Math.round(px.x())]]
+                : EdgePath.Print.NONE;
     }
 
     private static Mat printEdges(Mat print, GroundRaster raster) {
-        int reach = reach(raster);
+        int reach = (int) Math.max(1, Math.round(PRINT_EDGE_MM / raster.mmPerPx()));
         Mat kernel = Imgproc.getStructuringElement(
                 Imgproc.MORPH_ELLIPSE, new org.opencv.core.Size(2 * reach + 1, 2 * reach + 1));
         Mat edges = new Mat();
@@ -98,13 +100,9 @@ final class SheetPattern implements AutoCloseable {
         return edges;
     }
 
-    private static int reach(GroundRaster raster) {
-        return (int) Math.ceil(EDGE_ZONE_MM / raster.mmPerPx());
-    }
-
     private static Mat lines(ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
         Mat edges = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        int thickness = 2 * reach(raster) + 1;
+        int thickness = 2 * (int) Math.ceil(LINE_ZONE_MM / raster.mmPerPx()) + 1;
         int frame = ReferenceSheet.FRAME_SQUARES;
         for (int column = frame; column <= sheet.squaresAcross() - frame; column++) {
             line(edges, raster, scale, sheet.gridPoint(column, frame),

@@ -4,9 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
 import weltwright.ground.ReferenceSheet;
+import weltwright.ground.View;
 import weltwright.measure.PrintScale;
 
 /**
@@ -20,6 +26,9 @@ final class SheetSights {
     /** Looked at together, so that grain averages out: this far to both sides along the line. */
     private static final double ALONG_MM = 1.2;
 
+    private static final int SAMPLES = 13;
+    private static final int MOST_ROWS = 30_000;
+
     /** Paper is looked at this far from a line's middle. */
     private static final double LINE_ASIDE_MM = 0.9;
 
@@ -28,16 +37,15 @@ final class SheetSights {
 
     private final ReferenceSheet sheet;
     private final PrintScale scale;
-    private final GroundRaster raster;
-    private final byte[] bgr;
+    private final Picture picture;
+    private final View view;
 
-    SheetSights(ReferenceSheet sheet, PrintScale scale, GroundRaster raster, Mat seen) {
+    SheetSights(ReferenceSheet sheet, PrintScale scale, Picture picture, View view) {
         this.sheet = sheet;
         this.scale = scale;
-        this.raster = raster;
+        this.picture = picture;
+        this.view = view;
         this.frameAsideMm = (sheet.squareMm() - sheet.markerMm()) / 4;
-        this.bgr = new byte[3 * raster.columns() * raster.rows()];
-        seen.get(0, 0, bgr);
     }
 
     /**
@@ -115,19 +123,28 @@ final class SheetSights {
      */
     private record LineLook(Point at, double blueness, double darkness, boolean even, double[] paperLessLine) {}
 
+    /** A short line on the sheet along which the picture's colours are averaged. */
+    private record Strip(Point middle, Point along) {}
+
     private List<LineLook> lineLooks() {
-        List<LineLook> looks = new ArrayList<>();
+        List<Strip> strips = new ArrayList<>();
         int frame = ReferenceSheet.FRAME_SQUARES;
         for (int column = frame + 1; column < sheet.squaresAcross() - frame; column++) {
-            alongLine(sheet.gridPoint(column, frame), sheet.gridPoint(column, sheet.squaresDown() - frame), looks);
+            alongLine(sheet.gridPoint(column, frame), sheet.gridPoint(column, sheet.squaresDown() - frame), strips);
         }
         for (int row = frame + 1; row < sheet.squaresDown() - frame; row++) {
-            alongLine(sheet.gridPoint(frame, row), sheet.gridPoint(sheet.squaresAcross() - frame, row), looks);
+            alongLine(sheet.gridPoint(frame, row), sheet.gridPoint(sheet.squaresAcross() - frame, row), strips);
+        }
+        float[][] seen = means(strips);
+        List<LineLook> looks = new ArrayList<>();
+        for (int i = 0; i < seen.length; i += 3) {
+            looks.add(lineLook(strips.get(i).middle(), seen[i], seen[i + 1], seen[i + 2]));
         }
         return looks;
     }
 
-    private void alongLine(Point from, Point to, List<LineLook> looks) {
+    /** Three strips for each look at a line: on it, to its left, to its right. */
+    private void alongLine(Point from, Point to, List<Strip> strips) {
         Point a = scaled(from);
         Point b = scaled(to);
         double length = a.distance(b);
@@ -137,36 +154,44 @@ final class SheetSights {
         for (double s = STEP_MM; s < length; s += STEP_MM) {
             // The frame and the lines that cross spoil a look.
             double fromCrossing = Math.abs(s - crossing * Math.round(s / crossing));
-            if (fromCrossing < ALONG_MM + 0.5) {
-                continue;
+            if (fromCrossing >= ALONG_MM + 0.5) {
+                Point at = a.plus(along.times(s));
+                strips.add(new Strip(at, along));
+                strips.add(new Strip(at.plus(aside), along));
+                strips.add(new Strip(at.minus(aside), along));
             }
-            Point at = a.plus(along.times(s));
-            double[] middle = mean(at, along);
-            double[] left = mean(at.plus(aside), along);
-            double[] right = mean(at.minus(aside), along);
-            double red = 2 * middle[2] / (left[2] + right[2]);
-            double blue = 2 * middle[0] / (left[0] + right[0]);
-            boolean even = Math.abs(left[1] - right[1]) < 0.06 * (left[1] + right[1]);
-            double[] step = new double[3];
-            for (int k = 0; k < 3; k++) {
-                step[k] = (left[k] + right[k]) / 2 - middle[k];
-            }
-            double darkness = 2 * step[1] / (left[1] + right[1]);
-            looks.add(new LineLook(at, blue - red, darkness, even, step));
         }
+    }
+
+    private static LineLook lineLook(Point at, float[] middle, float[] left, float[] right) {
+        double[] step = new double[3];
+        for (int k = 0; k < 3; k++) {
+            step[k] = (left[k] + right[k]) / 2 - middle[k];
+        }
+        double red = 2 * step[2] / (left[2] + right[2]);
+        double blue = 2 * step[0] / (left[0] + right[0]);
+        double darkness = 2 * step[1] / (left[1] + right[1]);
+        boolean even = Math.abs(left[1] - right[1]) < 0.06 * (left[1] + right[1]);
+        return new LineLook(at, red - blue, darkness, even, step);
     }
 
     /** @param contrast of the white side over the black one */
     private record FrameLook(Point white, Point black, double contrast) {}
 
     private List<Sight> frame() {
-        List<FrameLook> looks = new ArrayList<>();
+        List<Strip> strips = new ArrayList<>();
         for (int row = 0; row < sheet.squaresDown(); row++) {
             for (int column = 0; column < sheet.squaresAcross(); column++) {
                 if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
-                    aroundSquare(column, row, looks);
+                    aroundSquare(column, row, strips);
                 }
             }
+        }
+        float[][] seen = means(strips);
+        List<FrameLook> looks = new ArrayList<>();
+        for (int i = 0; i < seen.length; i += 2) {
+            looks.add(new FrameLook(
+                    strips.get(i).middle(), strips.get(i + 1).middle(), seen[i][1] / (double) seen[i + 1][1]));
         }
         double[] sorted = looks.stream().mapToDouble(FrameLook::contrast).sorted().toArray();
         double usual = sorted[(int) (0.6 * sorted.length)];
@@ -181,8 +206,11 @@ final class SheetSights {
         return sights;
     }
 
-    /** Black meets white along all four sides of a black square: a white square's rim, or paper. */
-    private void aroundSquare(int column, int row, List<FrameLook> looks) {
+    /**
+     * Black meets white along all four sides of a black square: a white square's rim, or paper. Two strips for each look:
+     * outside, inside.
+     */
+    private void aroundSquare(int column, int row, List<Strip> strips) {
         Point[] corner = {
             scaled(sheet.gridPoint(column, row)),
             scaled(sheet.gridPoint(column, row + 1)),
@@ -198,9 +226,8 @@ final class SheetSights {
             Point inward = along.left().times(frameAsideMm);
             for (double s = ALONG_MM + 0.5; s <= length - ALONG_MM - 0.5; s += STEP_MM) {
                 Point at = a.plus(along.times(s));
-                double white = mean(at.minus(inward), along)[1];
-                double black = mean(at.plus(inward), along)[1];
-                looks.add(new FrameLook(at.minus(inward), at.plus(inward), white / black));
+                strips.add(new Strip(at.minus(inward), along));
+                strips.add(new Strip(at.plus(inward), along));
             }
         }
     }
@@ -209,30 +236,47 @@ final class SheetSights {
         return new Point(p.x() * scale.x(), p.y() * scale.y());
     }
 
-    private double[] mean(Point at, Point along) {
-        double[] sum = new double[3];
-        int count = 0;
-        for (double s = -ALONG_MM; s <= ALONG_MM + 1e-9; s += raster.mmPerPx()) {
-            Point px = raster.pixel(at.plus(along.times(s)));
-            int x = (int) Math.floor(px.x());
-            int y = (int) Math.floor(px.y());
-            double fx = px.x() - x;
-            double fy = px.y() - y;
-            for (int k = 0; k < 3; k++) {
-                sum[k] += (1 - fy) * ((1 - fx) * level(x, y, k) + fx * level(x + 1, y, k))
-                        + fy * ((1 - fx) * level(x, y + 1, k) + fx * level(x + 1, y + 1, k));
+    /** The mean colour along each strip: blue, green, red; never below 1. */
+    private float[][] means(List<Strip> strips) {
+        float[] xs = new float[strips.size() * SAMPLES];
+        float[] ys = new float[xs.length];
+        for (int i = 0; i < strips.size(); i++) {
+            Strip strip = strips.get(i);
+            Point reach = strip.along().times(ALONG_MM);
+            // Over two millimetres a lens bends nothing.
+            Point from = view.pixel(Plane.GROUND.over(strip.middle().minus(reach)));
+            Point to = view.pixel(Plane.GROUND.over(strip.middle().plus(reach)));
+            for (int k = 0; k < SAMPLES; k++) {
+                Point px = from.towards(to, k / (SAMPLES - 1.0));
+                xs[i * SAMPLES + k] = (float) px.x();
+                ys[i * SAMPLES + k] = (float) px.y();
             }
-            count++;
         }
-        for (int k = 0; k < 3; k++) {
-            sum[k] = Math.max(1, sum[k] / count);
+        // remap takes no more than 32767 rows or columns; one row of samples for each strip fits where strips are cut up.
+        float[][] means = new float[strips.size()][3];
+        for (int first = 0; first < strips.size(); first += MOST_ROWS) {
+            int rows = Math.min(MOST_ROWS, strips.size() - first);
+            int from = first * SAMPLES;
+            int to = from + rows * SAMPLES;
+            Mat mapX = new Mat(rows, SAMPLES, CvType.CV_32F);
+            Mat mapY = new Mat(rows, SAMPLES, CvType.CV_32F);
+            mapX.put(0, 0, Arrays.copyOfRange(xs, from, to));
+            mapY.put(0, 0, Arrays.copyOfRange(ys, from, to));
+            Mat seen = new Mat();
+            Imgproc.remap(picture.bgr(), seen, mapX, mapY, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
+            Mat mean = new Mat();
+            Core.reduce(seen, mean, 1, Core.REDUCE_AVG, CvType.CV_32F);
+            float[] bgr = new float[3 * rows];
+            mean.get(0, 0, bgr);
+            for (int i = 0; i < rows; i++) {
+                for (int k = 0; k < 3; k++) {
+                    means[first + i][k] = Math.max(1, bgr[3 * i + k]);
+                }
+            }
+            for (Mat used : List.of(mapX, mapY, seen, mean)) {
+                used.release();
+            }
         }
-        return sum;
-    }
-
-    private int level(int x, int y, int channel) {
-        int column = Math.max(0, Math.min(raster.columns() - 1, x));
-        int row = Math.max(0, Math.min(raster.rows() - 1, y));
-        return bgr[3 * (row * raster.columns() + column) + channel] & 255;
+        return means;
     }
 }

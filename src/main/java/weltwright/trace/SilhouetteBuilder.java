@@ -16,6 +16,7 @@ import weltwright.ground.View;
 import weltwright.knife.LandmarkProposal;
 import weltwright.knife.Landmarks;
 import weltwright.knife.LongAxis;
+import weltwright.knife.Sides;
 import weltwright.knife.Silhouette;
 import weltwright.trouble.Trouble;
 
@@ -125,14 +126,13 @@ final class SilhouetteBuilder {
         double heelX = points.get(proposal.heel()).x();
         double tipX = points.get(proposal.tip()).x();
         double buttX = points.get(proposal.butt()).x();
+        Sides sides = new Sides(along);
         double[] excess = new double[points.size()];
         for (int i = 0; i < excess.length; i++) {
             Point p = points.get(i);
             // At the very end a width says nothing of how round the handle is.
-            double[] ys = along.crossings(Math.max(p.x(), buttX + BUTT_END_MM));
-            double low = ys.length < 2 ? p.y() : ys[0];
-            double high = ys.length < 2 ? p.y() : ys[ys.length - 1];
-            boolean above = p.y() > (low + high) / 2;
+            double x = Math.max(p.x(), buttX + BUTT_END_MM);
+            boolean above = p.y() > sides.middle(x);
             ThickKnife.Part part = p.x() < heelX
                     ? ThickKnife.Part.HANDLE
                     : above == proposal.spineOnLeft() ? ThickKnife.Part.SPINE : ThickKnife.Part.EDGE;
@@ -144,7 +144,7 @@ final class SilhouetteBuilder {
                     axis.apply(p),
                     axis.rotate(outward),
                     Math.abs(outward.y()),
-                    (high - low) / 2,
+                    sides.width(x) / 2,
                     (p.x() - heelX) / (tipX - heelX));
         }
         return excess;

@@ -3,6 +3,11 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
@@ -38,6 +43,14 @@ public final class Tracer {
 
     /** Coarser pictures hide the sheet's lines and the knife's corners. */
     private static final double LEAST_PX_PER_MM = 2.2;
+
+    /** What the print says counts where it is farther than this from the outline. */
+    private static final double NEAR_RIM_MM = 2;
+
+    /** A picture's noise makes so many of the looks at the print err, and no more. */
+    private static final double CONTRADICTED = 0.06;
+
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     /** Nearer than this to the picture's rim the knife may go on outside it. */
     private static final double RIM_PX = 4;
@@ -75,6 +88,7 @@ public final class Tracer {
             progress.at("Following its edge", 0.6);
             List<EdgePoint> edge = edge(picture, view, cover);
             checkInside(picture, edge);
+            checkAgainstPrint(view, edge, cover.looked().sights());
             progress.at("Building the outline", 0.8);
             SilhouetteBuilder.Built built = new SilhouetteBuilder(
                             picture,
@@ -117,7 +131,7 @@ public final class Tracer {
 
             @Override
             public double[] lineColour() {
-                return cover.lineColour();
+                return cover.looked().lineColour();
             }
         };
         double pxPerMm = pxPerMm(view);
@@ -163,6 +177,33 @@ public final class Tracer {
                         "The knife runs out of the picture.",
                         "Photograph it again from farther away, with the whole knife and the sheet's frame in view.");
             }
+        }
+    }
+
+    /**
+     * The sheet's print must be hidden inside the outline and seen outside it. The mask began from that, but may have
+     * gone astray since; an outline that contradicts it is none.
+     */
+    private static void checkAgainstPrint(View view, List<EdgePoint> edge, List<SheetSights.Sight> sights) {
+        Polyline onSheet = Polyline.closed(edge.stream()
+                .map(point -> view.meets(point.pixel(), Plane.GROUND))
+                .toList());
+        IndexedPointInAreaLocator area = new IndexedPointInAreaLocator(onSheet.polygon());
+        IndexedFacetDistance rim = new IndexedFacetDistance(onSheet.lineString());
+        int inside = 0;
+        int wrong = 0;
+        for (SheetSights.Sight sight : sights) {
+            Coordinate at = sight.at().coordinate();
+            boolean isInside = area.locate(at) == Location.INTERIOR;
+            inside += isInside ? 1 : 0;
+            if (sight.visible() == isInside && rim.distance(GEOMETRY.createPoint(at)) > NEAR_RIM_MM) {
+                wrong++;
+            }
+        }
+        if (wrong > CONTRADICTED * inside) {
+            throw new Trouble(
+                    "Something else than the knife's edge was followed in this picture.",
+                    "Photograph it again in flat, even light, with nothing but the knife on the sheet.");
         }
     }
 
