@@ -64,8 +64,11 @@ final class EdgePath {
 
     /** What the ground shows of itself. */
     interface Ground {
-        /** What is printed at a pixel. */
-        Print printAt(Point pixel);
+        /** The place of the ground that is seen at a pixel, in mm. */
+        Point place(Point pixel);
+
+        /** What is printed at a place of the ground. */
+        Print printAt(Point place);
 
         /** The colour of paper less that of its lines: blue, green, red. */
         double[] lineColour();
@@ -153,8 +156,11 @@ final class EdgePath {
         Print[] print = new Print[width];
         for (int i = 0; i < n; i++) {
             boolean nearBlack = false;
+            // Over a row, which is short, pixels and places go in step.
+            Point inmost = ground.place(at(base.get(i), normal[i], -half));
+            Point outmost = ground.place(at(base.get(i), normal[i], half));
             for (int k = 0; k < width; k++) {
-                print[k] = ground.printAt(at(base.get(i), normal[i], k - half));
+                print[k] = ground.printAt(inmost.towards(outmost, k / (width - 1.0)));
                 nearBlack |= print[k] == Print.BLACK;
             }
             if (nearBlack) {

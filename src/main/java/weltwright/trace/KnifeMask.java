@@ -222,19 +222,17 @@ final class KnifeMask {
         smooth.release();
         int[] seeds = new int[columns * rows];
         for (int i = 0; i < seeds.length; i++) {
-            double b = (bgr[3 * i] & 255) / LIT;
-            double g = (bgr[3 * i + 1] & 255) / LIT;
-            double r = (bgr[3 * i + 2] & 255) / LIT;
-            double mean = (b + g + r) / 3;
+            int b = bgr[3 * i] & 255;
+            int g = bgr[3 * i + 1] & 255;
+            int r = bgr[3 * i + 2] & 255;
+            double mean = (b + g + r) / 3.0;
             if (paper[i] != 0) {
-                double offPaper = Math.max(Math.abs(b - 1), Math.max(Math.abs(g - 1), Math.abs(r - 1)));
-                double colour = Math.max(Math.abs(b / mean - 1), Math.max(Math.abs(g / mean - 1), Math.abs(r / mean - 1)));
-                if (offPaper < PAPER_TOLERANCE) {
+                if (farthest(b, g, r, LIT) < PAPER_TOLERANCE * LIT) {
                     seeds[i] = GROUND;
-                } else if (colour > COLOUR || mean < DARK) {
+                } else if (mean < DARK * LIT || farthest(b, g, r, mean) > COLOUR * mean) {
                     seeds[i] = KNIFE;
                 }
-            } else if (black[i] != 0 && mean > NOT_BLACK) {
+            } else if (black[i] != 0 && mean > NOT_BLACK * LIT) {
                 seeds[i] = KNIFE;
             }
         }
@@ -253,6 +251,10 @@ final class KnifeMask {
             seedMat.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});
         }
         return seedMat;
+    }
+
+    private static double farthest(int b, int g, int r, double from) {
+        return Math.max(Math.abs(b - from), Math.max(Math.abs(g - from), Math.abs(r - from)));
     }
 
     private static void erode(Mat seeds, int label, int radius) {

@@ -125,8 +125,13 @@ public final class Tracer {
     private static List<EdgePoint> edge(Picture picture, View view, KnifeMask.Cover cover) {
         EdgePath.Ground ground = new EdgePath.Ground() {
             @Override
-            public EdgePath.Print printAt(Point pixel) {
-                return cover.pattern().printAt(view.meets(pixel, Plane.GROUND));
+            public Point place(Point pixel) {
+                return view.meets(pixel, Plane.GROUND);
+            }
+
+            @Override
+            public EdgePath.Print printAt(Point place) {
+                return cover.pattern().printAt(place);
             }
 
             @Override
