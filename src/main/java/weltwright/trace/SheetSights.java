@@ -32,7 +32,7 @@ final class SheetSights {
     /** Paper is looked at this far from a line's middle. */
     private static final double LINE_ASIDE_MM = 0.9;
 
-    /** Half of the white that the board leaves between a square's edge and its marker. */
+    /** Half of the white that the board leaves between a square's edge and its marker; half a marker's cell is more. */
     private final double frameAsideMm;
 
     private final ReferenceSheet sheet;
@@ -183,9 +183,18 @@ final class SheetSights {
         for (int row = 0; row < sheet.squaresDown(); row++) {
             for (int column = 0; column < sheet.squaresAcross(); column++) {
                 if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
-                    aroundSquare(column, row, strips);
+                    aroundBlack(
+                            List.of(
+                                    sheet.gridPoint(column, row),
+                                    sheet.gridPoint(column + 1, row),
+                                    sheet.gridPoint(column + 1, row + 1),
+                                    sheet.gridPoint(column, row + 1)),
+                            strips);
                 }
             }
+        }
+        for (ReferenceSheet.Marker marker : sheet.markers()) {
+            aroundBlack(sheet.markerCorners(marker), strips);
         }
         float[][] seen = means(strips);
         List<FrameLook> looks = new ArrayList<>();
@@ -207,19 +216,15 @@ final class SheetSights {
     }
 
     /**
-     * Black meets white along all four sides of a black square: a white square's rim, or paper. Two strips for each look:
-     * outside, inside.
+     * Black meets white along all four sides of a black square, and of a marker: a rim of white, or paper. Two strips for
+     * each look: outside, inside.
+     *
+     * @param corners clockwise as printed
      */
-    private void aroundSquare(int column, int row, List<Strip> strips) {
-        Point[] corner = {
-            scaled(sheet.gridPoint(column, row)),
-            scaled(sheet.gridPoint(column, row + 1)),
-            scaled(sheet.gridPoint(column + 1, row + 1)),
-            scaled(sheet.gridPoint(column + 1, row))
-        };
+    private void aroundBlack(List<Point> corners, List<Strip> strips) {
         for (int side = 0; side < 4; side++) {
-            Point a = corner[side];
-            Point b = corner[(side + 1) % 4];
+            Point a = scaled(corners.get((side + 1) % 4));
+            Point b = scaled(corners.get(side));
             double length = a.distance(b);
             Point along = b.minus(a).unit();
             // Anticlockwise round the square, the black lies to the left.

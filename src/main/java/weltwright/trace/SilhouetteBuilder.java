@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import weltwright.geometry.Corners;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
@@ -42,6 +43,13 @@ final class SilhouetteBuilder {
     private static final double BUTT_END_MM = 5;
 
     private static final double BUTT_FADE_MM = 13;
+
+    /** A face of the outline that looks so far towards the tip, so near the heel, is the handle's front. */
+    private static final double FACES_FRONT = 0.7;
+
+    private static final double FRONT_MM = 2;
+
+    private static final double HEEL_REACH_MM = 15;
 
     /** Corners nearer than this to a landmark are the landmark. */
     private static final double SAME_CORNER_MM = 1.6;
@@ -102,63 +110,80 @@ final class SilhouetteBuilder {
         double front = HandleFront.find(picture, view, midPlane, along, axis);
         LandmarkProposal proposal = LandmarkProposal.of(along, front, frontShift(midPlane, axis, front));
         List<Point> normals = normals(along);
-        double[] excess = excess(along, normals, proposal, midPlane, axis);
-        double buttExcess = thickness.buttExcessMm(
-                view, midPlane, axis.apply(along.points().get(proposal.butt())), axis.rotate(new Point(1, 0)));
-        Polyline thin = drawnIn(inward(along, excess, normals), buttExcess);
+        List<ThickKnife.Shift> shifts = shifts(along, normals, proposal, midPlane, axis);
+        double buttExcess = thickness.buttExcessMm(lean(midPlane, axis, along.points().get(proposal.butt()))
+                .x());
+        double heelX = along.points().get(proposal.heel()).x();
+        Polyline thin = drawnIn(withoutShifts(along, shifts, normals, heelX), buttExcess);
         // Taking the thickness off moves the middles of the widths a little, and so the axis.
         Placement correction = LongAxis.of(thin);
         Placement trueAxis = new Placement(
                 axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
+        double[] excess = shifts.stream().mapToDouble(ThickKnife.Shift::outMm).toArray();
         return fitted(ring, weight, excess, proposal, midPlane, trueAxis);
+    }
+
+    /** The lean of the line of sight at a point of the axis frame, in that frame. */
+    private Point lean(Plane midPlane, Placement axis, Point at) {
+        return axis.inverse().rotate(view.lean(midPlane.over(axis.apply(at))));
     }
 
     /** How far the front of the handle, which is thick, may seem shifted along a mid-plane looked at aslant. */
     private double frontShift(Plane midPlane, Placement axis, double front) {
-        Point lean = view.lean(midPlane.over(axis.apply(new Point(front, 0))));
-        return thickness.handleThicknessMm() / 2 * Math.abs(lean.dot(axis.rotate(new Point(1, 0))));
+        return thickness.handleThicknessMm() / 2 * Math.abs(lean(midPlane, axis, new Point(front, 0)).x());
     }
 
-    private double[] excess(
+    private List<ThickKnife.Shift> shifts(
             Polyline along, List<Point> normals, LandmarkProposal proposal, Plane midPlane, Placement axis) {
         List<Point> points = along.points();
         double heelX = points.get(proposal.heel()).x();
         double tipX = points.get(proposal.tip()).x();
         double buttX = points.get(proposal.butt()).x();
         Sides sides = new Sides(along);
-        double[] excess = new double[points.size()];
-        for (int i = 0; i < excess.length; i++) {
+        List<ThickKnife.Shift> shifts = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
             Point p = points.get(i);
+            Point outward = normals.get(i);
+            Point lean = lean(midPlane, axis, p);
+            double across = lean.dot(outward);
             // At the very end a width says nothing of how round the handle is.
             double x = Math.max(p.x(), buttX + BUTT_END_MM);
             boolean above = p.y() > sides.middle(x);
-            ThickKnife.Part part = p.x() < heelX
-                    ? ThickKnife.Part.HANDLE
-                    : above == proposal.spineOnLeft() ? ThickKnife.Part.SPINE : ThickKnife.Part.EDGE;
-            Point outward = normals.get(i);
-            excess[i] = thickness.excessMm(
-                    part,
-                    view,
-                    midPlane,
-                    axis.apply(p),
-                    axis.rotate(outward),
-                    Math.abs(outward.y()),
-                    sides.width(x) / 2,
-                    (p.x() - heelX) / (tipX - heelX));
+            if (outward.x() > FACES_FRONT && Math.abs(p.x() - heelX) < FRONT_MM) {
+                double handleX = heelX - FRONT_MM;
+                shifts.add(thickness.front(
+                        2 * Math.abs(p.y() - sides.middle(handleX)) / sides.width(handleX), across));
+            } else if (p.x() < heelX) {
+                // What a handle's ends show is the butt's to say.
+                shifts.add(thickness
+                        .side(sides.width(x) / 2, across, lean.dot(outward.left()))
+                        .times(outward.y() * outward.y()));
+            } else {
+                double rim = above == proposal.spineOnLeft()
+                        ? thickness.spineThicknessMm()
+                        : thickness.edgeThicknessMm();
+                shifts.add(ThickKnife.rim(
+                        rim, (p.x() - heelX) / (tipX - heelX), across, lean.dot(outward.left())));
+            }
         }
-        return excess;
+        return shifts;
     }
 
-    private static Polyline inward(Polyline along, double[] excess, List<Point> normals) {
+    private static Polyline withoutShifts(
+            Polyline along, List<ThickKnife.Shift> shifts, List<Point> normals, double heelX) {
         List<Point> moves = new ArrayList<>();
-        for (int i = 0; i < excess.length; i++) {
-            moves.add(normals.get(i).times(-excess[i]));
+        for (int i = 0; i < shifts.size(); i++) {
+            Point outward = normals.get(i);
+            // A shift along an outline shows only where the outline ends at another one's.
+            double nearHeel = 1 - Math.abs(along.points().get(i).x() - heelX) / HEEL_REACH_MM;
+            moves.add(outward.times(-shifts.get(i).outMm())
+                    .plus(outward.left().times(-Math.max(0, nearHeel) * shifts.get(i).alongMm())));
         }
         // What is taken off changes along the knife, but never by leaps.
-        List<Point> even = averaged(along, averaged(along, moves));
+        List<Point> even = averaged(along, moves, p -> p.x() < heelX);
         List<Point> moved = new ArrayList<>();
-        for (int i = 0; i < excess.length; i++) {
+        for (int i = 0; i < even.size(); i++) {
             moved.add(along.points().get(i).plus(even.get(i)));
         }
         return Polyline.closed(moved);
@@ -184,21 +209,26 @@ final class SilhouetteBuilder {
         for (int i = 0; i < n; i++) {
             steps.add(points.get((i + 1) % n).minus(points.get((i - 1 + n) % n)));
         }
-        return averaged(along, steps).stream().map(v -> v.unit().left().times(-1)).toList();
+        return averaged(along, steps, p -> true).stream().map(v -> v.unit().left().times(-1)).toList();
     }
 
-    /** Each vector averaged with those of the points nearby along the outline. */
-    private static List<Point> averaged(Polyline along, List<Point> vectors) {
+    /** Each vector averaged with those of the points nearby along the outline that are of its own part. */
+    private static List<Point> averaged(Polyline along, List<Point> vectors, Predicate<Point> part) {
         int n = vectors.size();
         int reach = (int) Math.max(1, Math.round(AVERAGED_MM * n / along.lengthMm()));
-        Point sum = new Point(0, 0);
-        for (int k = -reach; k <= reach; k++) {
-            sum = sum.plus(vectors.get(Math.floorMod(k, n)));
-        }
         List<Point> averaged = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            averaged.add(sum.times(1.0 / (2 * reach + 1)));
-            sum = sum.plus(vectors.get(Math.floorMod(i + reach + 1, n))).minus(vectors.get(Math.floorMod(i - reach, n)));
+            boolean mine = part.test(along.points().get(i));
+            Point sum = new Point(0, 0);
+            int count = 0;
+            for (int k = i - reach; k <= i + reach; k++) {
+                int at = Math.floorMod(k, n);
+                if (part.test(along.points().get(at)) == mine) {
+                    sum = sum.plus(vectors.get(at));
+                    count++;
+                }
+            }
+            averaged.add(sum.times(1.0 / count));
         }
         return averaged;
     }
