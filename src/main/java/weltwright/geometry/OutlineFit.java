@@ -23,10 +23,16 @@ public final class OutlineFit {
     /** How much of the curve on either side of a corner the lens rounds off. */
     private static final double ROUNDED_MM = 0.6;
 
-    /** The lines that meet in a corner are fitted to points up to here. */
-    private static final double CORNER_REACH_MM = 2.6;
+    /** The lines that meet in a corner are fitted to so much of the curve beyond that. */
+    private static final double CORNER_REACH_MM = 2;
 
-    /** A corner computed farther than this from the measured one is not believed. */
+    /** Rounding reaches so much farther at the most acute of corners than at a square one. */
+    private static final double MOST_STRETCH = 3.5;
+
+    /** Lines nearer to parallel than this meet anywhere. */
+    private static final double LEAST_SINE = 0.15;
+
+    /** A square corner computed farther than this from the measured one is not believed. */
     private static final double CORNER_MOST_MM = 1.5;
 
     private static final double FIRST_SPAN_MM = 24;
@@ -58,7 +64,7 @@ public final class OutlineFit {
      */
     public static Outline fit(List<Point> ring, double[] weight, int[] corners, double toleranceMm) {
         OutlineFit fit = new OutlineFit(ring, weight, toleranceMm);
-        Point[] place = new Point[corners.length];
+        Corner[] place = new Corner[corners.length];
         for (int c = 0; c < corners.length; c++) {
             int before = corners[(c + corners.length - 1) % corners.length];
             int after = corners[(c + 1) % corners.length];
@@ -67,7 +73,7 @@ public final class OutlineFit {
         List<Node> nodes = new ArrayList<>();
         for (int c = 0; c < corners.length; c++) {
             int next = (c + 1) % corners.length;
-            nodes.add(new Node(place[c], true));
+            nodes.add(new Node(place[c].at(), true));
             for (Point p : fit.between(corners[c], corners[next], place[c], place[next])) {
                 nodes.add(new Node(p, false));
             }
@@ -75,30 +81,48 @@ public final class OutlineFit {
         return new Outline(nodes);
     }
 
+    /**
+     * @param at where the corner is
+     * @param roundedMm how much of the curve on either side is rounded off
+     */
+    private record Corner(Point at, double roundedMm) {}
+
     /** Where the runs of points on either side meet; they go no farther than the next corners. */
-    private Point corner(int index, int previous, int next) {
+    private Corner corner(int index, int previous, int next) {
         double total = station[ring.size()];
-        Line before = line(index, -1, index == previous ? total : away(index, previous, -1));
-        Line after = line(index, 1, index == next ? total : away(index, next, 1));
-        Point measured = ring.get(index);
-        if (before == null || after == null) {
-            return measured;
+        double roomBefore = index == previous ? total : away(index, previous, -1);
+        double roomAfter = index == next ? total : away(index, next, 1);
+        Corner corner = new Corner(ring.get(index), ROUNDED_MM);
+        // The more acute a corner, the farther from it it is rounded; how acute it is, the first round tells.
+        for (int round = 0; round < 2; round++) {
+            Line before = line(index, -1, roomBefore, corner.roundedMm());
+            Line after = line(index, 1, roomAfter, corner.roundedMm());
+            if (before == null || after == null || Math.abs(before.away().cross(after.away())) < LEAST_SINE) {
+                return corner;
+            }
+            double half = Math.acos(Math.max(-1, Math.min(1, before.away().dot(after.away())))) / 2;
+            double stretch = Math.min(MOST_STRETCH, Math.sin(Math.PI / 4) / Math.sin(half));
+            Point meeting = before.meets(after);
+            if (meeting.distance(ring.get(index)) > CORNER_MOST_MM * Math.max(1, stretch)) {
+                return corner;
+            }
+            corner = new Corner(meeting, ROUNDED_MM * Math.max(1, stretch));
         }
-        double sine = before.direction().cross(after.direction());
-        if (Math.abs(sine) < 0.15) {
-            return measured;
-        }
-        double t = after.through().minus(before.through()).cross(after.direction()) / sine;
-        Point meeting = before.through().plus(before.direction().times(t));
-        return meeting.distance(measured) < CORNER_MOST_MM ? meeting : measured;
+        return corner;
     }
 
-    private record Line(Point through, Point direction) {}
+    /** @param away the direction away from the corner */
+    private record Line(Point through, Point away) {
+        Point meets(Line other) {
+            double t = other.through.minus(through).cross(other.away) / away.cross(other.away);
+            return through.plus(away.times(t));
+        }
+    }
 
     /** The line of least squares through the points from a corner on, by the axis of their inertia. */
-    private Line line(int index, int step, double room) {
-        double rounded = Math.min(ROUNDED_MM, room / 4);
-        double reach = Math.min(CORNER_REACH_MM, room - rounded);
+    private Line line(int index, int step, double room, double roundedMm) {
+        double rounded = Math.min(roundedMm, room / 4);
+        double reach = Math.min(rounded + CORNER_REACH_MM, room - rounded);
         List<Point> used = new ArrayList<>();
         for (int k = 1; k < ring.size() / 2; k++) {
             int i = Math.floorMod(index + step * k, ring.size());
@@ -124,7 +148,10 @@ public final class OutlineFit {
             yy += (p.y() - my) * (p.y() - my);
         }
         double angle = Math.atan2(2 * xy, xx - yy) / 2;
-        return new Line(new Point(mx, my), new Point(Math.cos(angle), Math.sin(angle)));
+        Point direction = new Point(Math.cos(angle), Math.sin(angle));
+        Point middle = new Point(mx, my);
+        boolean outward = direction.dot(middle.minus(ring.get(index))) > 0;
+        return new Line(middle, outward ? direction : direction.times(-1));
     }
 
     private double away(int from, int to, int step) {
@@ -134,10 +161,11 @@ public final class OutlineFit {
     }
 
     /** The smooth nodes between two corners. */
-    private List<Point> between(int from, int to, Point start, Point end) {
+    private List<Point> between(int from, int to, Corner start, Corner end) {
         int n = ring.size();
         double total = from == to ? station[n] : away(from, to, 1);
-        double rounded = Math.min(ROUNDED_MM, total / 4);
+        double roundedStart = Math.min(start.roundedMm(), total / 4);
+        double roundedEnd = Math.min(end.roundedMm(), total / 4);
         List<Sample> samples = new ArrayList<>();
         for (int k = 1; k < n; k++) {
             int i = (from + k) % n;
@@ -145,15 +173,15 @@ public final class OutlineFit {
                 break;
             }
             double s = away(from, i, 1);
-            if (s > rounded && s < total - rounded && weight[i] > 0) {
+            if (s > roundedStart && s < total - roundedEnd && weight[i] > 0) {
                 samples.add(new Sample(s, ring.get(i), weight[i]));
             }
         }
         // The corner moved from the rounded point to the true one, so the ends of the arc are a little farther out.
         double[] knots = evenKnots(
-                -start.distance(ring.get(from)), total + end.distance(ring.get(to)), FIRST_SPAN_MM);
+                -start.at().distance(ring.get(from)), total + end.at().distance(ring.get(to)), FIRST_SPAN_MM);
         while (true) {
-            List<Point> nodes = spline(samples, knots, start, end);
+            List<Point> nodes = spline(samples, knots, start.at(), end.at());
             double[] more = refined(samples, knots, nodes);
             if (more.length == knots.length) {
                 return nodes.subList(1, nodes.size() - 1);

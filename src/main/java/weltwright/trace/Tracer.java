@@ -140,13 +140,14 @@ public final class Tracer {
             }
         };
         double pxPerMm = pxPerMm(view);
-        Polyline rough = cover.contour().smoothed(1.2, 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
-        List<EdgePoint> edge = new ArrayList<>();
+        Polyline near = cover.contour().smoothed(1.2, 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
+        TipReach tips = new TipReach(picture.bgr(), pxPerMm);
+        List<EdgePoint> edge = List.of();
         for (Pass pass : PASSES) {
-            Polyline near = edge.isEmpty()
-                    ? rough
-                    : Polyline.closed(edge.stream().map(EdgePoint::pixel).toList())
-                            .smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
+            if (!edge.isEmpty()) {
+                Polyline last = Polyline.closed(edge.stream().map(EdgePoint::pixel).toList());
+                near = tips.sharpened(last).smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
+            }
             edge = new EdgePath(
                             picture.bgr(),
                             ground,
