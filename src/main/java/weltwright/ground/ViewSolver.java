@@ -73,7 +73,7 @@ public final class ViewSolver {
     }
 
     /**
-     * @param references at least six, not all on one line
+     * @param references at least six, not all on one line; those on an edge count across it only
      * @param widthPx of the picture
      * @param heightPx of the picture
      */
@@ -179,12 +179,23 @@ public final class ViewSolver {
 
         private double[] residuals(double[] q) {
             View view = viewOf(q, centre);
+            // The ground's axes are turned once, not each point of it.
+            Vector3 right = new Vector3(1, 0, 0).turned(view.rotation());
+            Vector3 up = new Vector3(0, 1, 0).turned(view.rotation());
             double[] r = new double[2 * references.size()];
             for (int i = 0; i < references.size(); i++) {
                 Reference reference = references.get(i);
-                Point seen = view.pixel(Plane.GROUND.over(reference.onGround()));
-                r[2 * i] = seen.x() - reference.pixel().x();
-                r[2 * i + 1] = seen.y() - reference.pixel().y();
+                Point at = reference.onGround();
+                Vector3 towards = view.translation().plus(right.times(at.x())).plus(up.times(at.y()));
+                Point off = view.camera().pixel(towards).minus(reference.pixel());
+                if (reference.edge().isPresent()) {
+                    Point edge = reference.edge().get();
+                    Vector3 farther = towards.plus(right.times(edge.x())).plus(up.times(edge.y()));
+                    Point run = view.camera().pixel(farther).minus(view.camera().pixel(towards)).unit();
+                    off = off.minus(run.times(off.dot(run)));
+                }
+                r[2 * i] = off.x();
+                r[2 * i + 1] = off.y();
             }
             return r;
         }
@@ -193,11 +204,12 @@ public final class ViewSolver {
             double[] r = residuals(p);
             double[] sizes = new double[references.size()];
             for (int i = 0; i < sizes.length; i++) {
-                sizes[i] = Math.hypot(r[2 * i], r[2 * i + 1]);
+                // The median size is 1.1774 sigma in two directions (Rayleigh), 0.6745 in one (half normal).
+                double median = references.get(i).edge().isPresent() ? 0.6745 : 1.1774;
+                sizes[i] = Math.hypot(r[2 * i], r[2 * i + 1]) / median;
             }
             Arrays.sort(sizes);
-            // The median of a Rayleigh distribution is 1.1774 of its sigma.
-            return sizes[sizes.length / 2] / 1.1774;
+            return sizes[sizes.length / 2];
         }
 
         private record Normal(double[][] matrix, double[] gradient) {

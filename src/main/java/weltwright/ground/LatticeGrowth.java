@@ -1,0 +1,150 @@
+package weltwright.ground;
+
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weltwright.geometry.Point;
+import weltwright.ground.Lattice.Cell;
+import weltwright.ground.Lattice.Expected;
+
+/**
+ * Grows a lattice of crossings from a seed, neighbour by neighbour, over all of a ruled ground that shows.
+ *
+ * <p>Each new crossing is looked for where those already found near it say that it must be, so the growth follows
+ * perspective, a lens that bends lines and a mat that is not quite flat, and never steps farther than one crossing: it
+ * goes round a knife along unbroken lines, and cannot lose count of them. It ends where lines end.
+ */
+final class LatticeGrowth {
+    /** A line this much weaker than those next to it is something else. */
+    private static final double LEAST_CONTRAST = 0.4;
+
+    /** Farther than this part of the pitch from where it must be, a crossing is another. */
+    private static final double GREATEST_MISS = 0.14;
+
+    private static final int[][] SIDES = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}};
+
+    private final Levels levels;
+    private final Lattice lattice = new Lattice();
+    private CrossingFinder finder;
+
+    private LatticeGrowth(Levels levels) {
+        this.levels = levels;
+    }
+
+    /** The lattice round a seed; without crossings where the seed is none. */
+    static LatticeGrowth from(LatticeSeed seed, Levels levels) {
+        LatticeGrowth growth = new LatticeGrowth(levels);
+        if (growth.start(seed)) {
+            growth.grow();
+        }
+        return growth;
+    }
+
+    Lattice lattice() {
+        return lattice;
+    }
+
+    /** The lines' width is not known at first: the best of a few guesses round the seed is the one to go on with. */
+    private boolean start(LatticeSeed seed) {
+        double pitch = Math.min(seed.right().norm(), seed.up().norm());
+        Map<Cell, Crossing> best = new HashMap<>();
+        for (double part : new double[] {0.03, 0.05, 0.08}) {
+            finder = new CrossingFinder(levels, seed.sign(), Math.max(1.5, part * pitch));
+            Map<Cell, Crossing> found = patch(seed);
+            best = found.size() > best.size() ? found : best;
+        }
+        if (best.size() < 5) {
+            return false;
+        }
+        finder = new CrossingFinder(levels, seed.sign(), Math.max(1.5, median(best, Crossing::widthPx)));
+        Map<Cell, Crossing> patch = patch(seed);
+        patch.forEach(lattice::put);
+        return patch.size() >= 4;
+    }
+
+    /** The crossings of a five by five patch that the seed alone predicts well enough. */
+    private Map<Cell, Crossing> patch(LatticeSeed seed) {
+        Map<Cell, Crossing> found = new HashMap<>();
+        Point off = new Point(0, 0);
+        for (int ring = 0; ring <= 2; ring++) {
+            for (int i = -ring; i <= ring; i++) {
+                for (int j = -ring; j <= ring; j++) {
+                    if (Math.max(Math.abs(i), Math.abs(j)) == ring) {
+                        Point guess = seed.crossing().plus(off).plus(seed.right().times(i)).plus(seed.up().times(j));
+                        Optional<Crossing> crossing = finder.near(guess, seed.right(), seed.up(), 0);
+                        if (crossing.isPresent() && crossing.get().arms() == 4) {
+                            if (found.isEmpty()) {
+                                off = off.plus(crossing.get().pixel().minus(guess));
+                            }
+                            found.put(new Cell(i, j), crossing.get());
+                        }
+                    }
+                }
+            }
+        }
+        return found;
+    }
+
+    private static double median(Map<Cell, Crossing> crossings, java.util.function.ToDoubleFunction<Crossing> of) {
+        double[] values = crossings.values().stream().mapToDouble(of).sorted().toArray();
+        return values[values.length / 2];
+    }
+
+    private void grow() {
+        Deque<Cell> front = new ArrayDeque<>(lattice.crossings().keySet());
+        while (!front.isEmpty()) {
+            Cell from = front.remove();
+            for (int[] side : SIDES) {
+                Cell cell = from.plus(side[0], side[1]);
+                if (!lattice.has(cell)) {
+                    Optional<Crossing> found = lattice.expected(cell).flatMap(this::look);
+                    if (found.isPresent()) {
+                        lattice.put(cell, found.get());
+                        front.add(cell);
+                    }
+                }
+            }
+        }
+    }
+
+    private Optional<Crossing> look(Expected expected) {
+        double pitch = Math.min(expected.right().norm(), expected.up().norm());
+        return finder.near(expected.pixel(), expected.right(), expected.up(), LEAST_CONTRAST * expected.contrast())
+                .filter(c -> c.pixel().distance(expected.pixel()) < GREATEST_MISS * pitch);
+    }
+
+    /** Looks for crossings that lines do not lead to: beyond a knife that lies across the whole ground. */
+    void growBeyond(List<Cell> cells, java.util.function.Function<Cell, Expected> where) {
+        int before = lattice.crossings().size();
+        for (Cell cell : cells) {
+            look(where.apply(cell)).filter(c -> c.arms() == 4).ifPresent(c -> lattice.put(cell, c));
+        }
+        if (lattice.crossings().size() > before) {
+            grow();
+        }
+    }
+
+    /** Looks at every crossing once more, from where it was found and with the true directions of its lines. */
+    void settle() {
+        Map<Cell, Crossing> settled = new HashMap<>();
+        lattice.crossings().forEach((cell, crossing) -> lattice.expected(cell)
+                .map(e -> new Expected(crossing.pixel(), e.right(), e.up(), crossing.contrast()))
+                .flatMap(this::look)
+                .ifPresent(c -> settled.put(cell, c)));
+        lattice.crossings().clear();
+        lattice.crossings().putAll(settled);
+    }
+
+    /** Usual width of the ground's lines. */
+    double lineWidthPx() {
+        double[] widths = lattice.crossings().values().stream()
+                .mapToDouble(Crossing::widthPx)
+                .toArray();
+        Arrays.sort(widths);
+        return widths[widths.length / 2];
+    }
+}

@@ -1,0 +1,299 @@
+package weltwright.ground;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Rect;
+import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Point;
+
+/**
+ * A first guess at a ruled lattice in one patch of a picture: one crossing, and the ways to its two neighbours.
+ *
+ * <p>The steps:
+ *
+ * <ol>
+ *   <li>the patch relative to its local mean, with a ceiling on contrast, so that a knife's edge outshouts no line;
+ *   <li>its autocorrelation, which adds up all lines of the patch, whatever hides some of them: two families of lines
+ *       make two ridges through its middle, along the lines, with knots where both families fall on themselves;
+ *   <li>the directions of the two ridges, and the spacing of the knots along each;
+ *   <li>the patch folded up by that spacing shows where in it the lines are, and whether lighter or darker.
+ * </ol>
+ *
+ * @param crossing in pixels of the full picture
+ * @param right to the next crossing along the line that is nearer to level, rightwards
+ * @param up to the next along the other line, upwards in the picture
+ * @param sign 1 where lines are lighter than the ground, -1 where darker
+ */
+record LatticeSeed(Point crossing, Point right, Point up, int sign) {
+    private static final int REDUCED_LONG_SIDE_PX = 1512;
+
+    /** Of the reduced picture; the second is for wide rulings, which show too few lines in the first. */
+    private static final int[] PATCH_PX = {192, 384};
+
+    private static final int PATCHES_TRIED = 6;
+
+    /** Contrast relative to the ground is cut off here: pale lines still show, an edge of the knife no more than they. */
+    private static final double CEILING = 0.12;
+
+    private static final double LEAST_PITCH_PX = 5;
+
+    private static final double DEGREE_STEP = 0.5;
+
+    /** Seen from up to 45 degrees aside, lines that are square to each other stay this far from parallel. */
+    private static final double LEAST_ANGLE = 50;
+
+    /** Guesses, the likeliest first. */
+    static List<LatticeSeed> in(Mat grey) {
+        double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / Math.max(grey.cols(), grey.rows()));
+        Mat relief = relief(grey, reduction);
+        List<LatticeSeed> seeds = new ArrayList<>();
+        for (int patchPx : PATCH_PX) {
+            for (Rect patch : busiest(relief, patchPx)) {
+                seed(relief.submat(patch)).map(s -> s.placed(patch, reduction)).ifPresent(seeds::add);
+            }
+        }
+        relief.release();
+        return seeds;
+    }
+
+    /** A reduced picture's pixel is the mean of a square of the full one's; its middle is shifted accordingly. */
+    private LatticeSeed placed(Rect patch, double reduction) {
+        Point inReduced = crossing.plus(new Point(patch.x + 0.5, patch.y + 0.5));
+        return new LatticeSeed(
+                inReduced.times(1 / reduction).minus(new Point(0.5, 0.5)),
+                right.times(1 / reduction),
+                up.times(1 / reduction),
+                sign);
+    }
+
+    private static Mat relief(Mat grey, double reduction) {
+        Mat reduced = new Mat();
+        Imgproc.resize(grey, reduced, new Size(), reduction, reduction, Imgproc.INTER_AREA);
+        reduced.convertTo(reduced, CvType.CV_32F, 1, 4);
+        Mat mean = new Mat();
+        Imgproc.blur(reduced, mean, new Size(25, 25));
+        Mat relief = new Mat();
+        Core.divide(reduced, mean, relief);
+        Core.subtract(relief, new Scalar(1), relief);
+        Core.min(relief, new Scalar(CEILING), relief);
+        Core.max(relief, new Scalar(-CEILING), relief);
+        reduced.release();
+        mean.release();
+        return relief;
+    }
+
+    private static List<Rect> busiest(Mat relief, int patchPx) {
+        record Busy(Rect patch, double relief) {}
+        int size = Math.min(patchPx, Math.min(relief.cols(), relief.rows()));
+        List<Busy> patches = new ArrayList<>();
+        for (int y = 0; y + size <= relief.rows(); y += size / 2) {
+            for (int x = 0; x + size <= relief.cols(); x += size / 2) {
+                Rect patch = new Rect(x, y, size, size);
+                patches.add(new Busy(patch, Core.norm(relief.submat(patch), Core.NORM_L1)));
+            }
+        }
+        patches.sort(Comparator.comparingDouble(Busy::relief).reversed());
+        return patches.stream().limit(PATCHES_TRIED).map(Busy::patch).toList();
+    }
+
+    private static Optional<LatticeSeed> seed(Mat patch) {
+        Autocorrelation echo = new Autocorrelation(patch);
+        double[] ridge = new double[(int) (180 / DEGREE_STEP)];
+        for (int k = 0; k < ridge.length; k++) {
+            ridge[k] = echo.along(direction(k));
+        }
+        int first = strongest(ridge, -1);
+        int second = strongest(ridge, first);
+        Optional<Point> a = echo.knot(direction(first));
+        Optional<Point> b = echo.knot(direction(second));
+        if (a.isEmpty() || b.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean firstIsLevel = Math.abs(a.get().unit().x()) > Math.abs(b.get().unit().x());
+        Point right = firstIsLevel ? a.get() : b.get();
+        Point up = firstIsLevel ? b.get() : a.get();
+        right = right.x() < 0 ? right.times(-1) : right;
+        // Pixels count downwards: seen from above, up is to the left of right where their cross product is negative.
+        up = right.cross(up) > 0 ? up.times(-1) : up;
+        return Optional.of(folded(patch, right, up));
+    }
+
+    private static Point direction(int k) {
+        double angle = Math.toRadians(k * DEGREE_STEP);
+        return new Point(Math.cos(angle), Math.sin(angle));
+    }
+
+    private static int strongest(double[] ridge, int awayFrom) {
+        int best = -1;
+        for (int k = 0; k < ridge.length; k++) {
+            int apart = Math.abs(k - awayFrom);
+            boolean free = awayFrom < 0 || Math.min(apart, ridge.length - apart) * DEGREE_STEP >= LEAST_ANGLE;
+            if (free && (best < 0 || ridge[k] > ridge[best])) {
+                best = k;
+            }
+        }
+        return best;
+    }
+
+    private static LatticeSeed folded(Mat patch, Point right, Point up) {
+        float[] relief = new float[patch.cols() * patch.rows()];
+        patch.clone().get(0, 0, relief);
+        Point middle = new Point((patch.cols() - 1) / 2.0, (patch.rows() - 1) / 2.0);
+        double det = right.cross(up);
+        Fold uprights = new Fold(right.norm());
+        Fold levels = new Fold(up.norm());
+        for (int y = 0; y < patch.rows(); y++) {
+            for (int x = 0; x < patch.cols(); x++) {
+                Point at = new Point(x, y).minus(middle);
+                double a = at.cross(up) / det;
+                double b = right.cross(at) / det;
+                // Farther out the lines draw together and the folds no longer fit.
+                if (Math.abs(a) < 1.5 && Math.abs(b) < 1.5) {
+                    uprights.add(a, relief[y * patch.cols() + x]);
+                    levels.add(b, relief[y * patch.cols() + x]);
+                }
+            }
+        }
+        int sign = uprights.skew() + levels.skew() >= 0 ? 1 : -1;
+        Point crossing = middle.plus(right.times(uprights.peak(sign))).plus(up.times(levels.peak(sign)));
+        return new LatticeSeed(crossing, right, up, sign);
+    }
+
+    /** Values by the fraction of their place. */
+    private static final class Fold {
+        private final double[] sums;
+        private final int[] counts;
+
+        Fold(double pitchPx) {
+            sums = new double[(int) Math.max(5, Math.min(48, pitchPx))];
+            counts = new int[sums.length];
+        }
+
+        void add(double place, double value) {
+            int bin = (int) ((place - Math.floor(place)) * sums.length) % sums.length;
+            sums[bin] += value;
+            counts[bin]++;
+        }
+
+        private double[] means() {
+            double[] means = new double[sums.length];
+            for (int k = 0; k < means.length; k++) {
+                means[k] = sums[k] / Math.max(1, counts[k]);
+            }
+            return means;
+        }
+
+        /** Lines take up less room than the ground, so theirs is the longer tail. */
+        double skew() {
+            double[] means = means();
+            double mean = 0;
+            for (double m : means) {
+                mean += m / means.length;
+            }
+            double skew = 0;
+            for (double m : means) {
+                skew += Math.pow(m - mean, 3);
+            }
+            return skew;
+        }
+
+        /** The place of the lines, from -1/2 to 1/2. */
+        double peak(int sign) {
+            double[] means = means();
+            int best = 0;
+            for (int k = 0; k < means.length; k++) {
+                best = sign * means[k] > sign * means[best] ? k : best;
+            }
+            double place = (best + 0.5) / means.length;
+            return place > 0.5 ? place - 1 : place;
+        }
+    }
+
+    /** How like a patch is to itself moved: per pixel that both share, by the move. */
+    private static final class Autocorrelation {
+        /** Moves farther than this leave too little in common. */
+        private static final double SHARED = 0.55;
+
+        private final int size;
+        private final int padded;
+        private final float[] echo;
+
+        Autocorrelation(Mat patch) {
+            size = Math.min(patch.cols(), patch.rows());
+            padded = Core.getOptimalDFTSize(2 * size);
+            Mat field = Mat.zeros(padded, padded, CvType.CV_32F);
+            Mat inside = field.submat(0, patch.rows(), 0, patch.cols());
+            patch.copyTo(inside);
+            Core.subtract(inside, Core.mean(inside), inside);
+            Core.dft(field, field);
+            Core.mulSpectrums(field, field, field, 0, true);
+            Core.idft(field, field, Core.DFT_SCALE);
+            echo = new float[padded * padded];
+            field.get(0, 0, echo);
+            field.release();
+        }
+
+        private double at(Point move) {
+            int x = (int) Math.floor(move.x());
+            int y = (int) Math.floor(move.y());
+            double fx = move.x() - x;
+            double fy = move.y() - y;
+            double sum = (1 - fy) * ((1 - fx) * raw(x, y) + fx * raw(x + 1, y))
+                    + fy * ((1 - fx) * raw(x, y + 1) + fx * raw(x + 1, y + 1));
+            return sum / ((size - Math.abs(move.x())) * (size - Math.abs(move.y())));
+        }
+
+        private double raw(int x, int y) {
+            return echo[Math.floorMod(y, padded) * padded + Math.floorMod(x, padded)];
+        }
+
+        /** The mean along a ray: great along a family of lines. */
+        double along(Point direction) {
+            double sum = 0;
+            int count = 0;
+            for (double r = LEAST_PITCH_PX; r < SHARED * size; r++) {
+                sum += at(direction.times(r));
+                count++;
+            }
+            return sum / count;
+        }
+
+        /** The first knot along a ridge: the way from crossing to crossing; empty where knots do not come evenly. */
+        Optional<Point> knot(Point direction) {
+            double reach = SHARED * size;
+            double step = 0.25;
+            double[] comb = new double[(int) (reach / step)];
+            double best = 0;
+            for (int k = (int) (LEAST_PITCH_PX / step); k < comb.length; k++) {
+                comb[k] = comb(direction, k * step, reach);
+                best = Math.max(best, comb[k]);
+            }
+            for (int k = (int) (LEAST_PITCH_PX / step) + 1; k < comb.length - 1; k++) {
+                // Every fifth line may be bold, which makes the fifth knot the best: take the first good one. Half the
+                // true spacing scores half, since every other tooth of the comb falls between knots.
+                if (comb[k] > 0.68 * best && comb[k] >= comb[k - 1] && comb[k] >= comb[k + 1]) {
+                    return Optional.of(direction.times(k * step));
+                }
+            }
+            return Optional.empty();
+        }
+
+        /** The teeth of a comb of this pitch, over the middles between them. */
+        private double comb(Point direction, double pitch, double reach) {
+            double sum = 0;
+            int teeth = 0;
+            for (double r = pitch; r <= reach && teeth < 4; r += pitch) {
+                sum += at(direction.times(r)) - at(direction.times(r - pitch / 2));
+                teeth++;
+            }
+            return sum / teeth;
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package weltwright.ground;
+
+import org.opencv.core.Mat;
+import weltwright.geometry.Point;
+
+/** Levels of one channel of a picture, from 0 to 255, copied out of OpenCV's memory to be read between its pixels. */
+final class Levels {
+    private final int columns;
+    private final int rows;
+    private final byte[] levels;
+
+    /** @param channel one channel, 8 bits */
+    Levels(Mat channel) {
+        columns = channel.cols();
+        rows = channel.rows();
+        levels = new byte[columns * rows];
+        channel.get(0, 0, levels);
+    }
+
+    int columns() {
+        return columns;
+    }
+
+    int rows() {
+        return rows;
+    }
+
+    boolean contains(Point p, double marginPx) {
+        return p.x() >= marginPx && p.y() >= marginPx && p.x() <= columns - 1 - marginPx && p.y() <= rows - 1 - marginPx;
+    }
+
+    /** Bilinear between pixel centres; outside, the nearest pixel of the rim. */
+    double at(double x, double y) {
+        double cx = Math.max(0, Math.min(columns - 1.001, x));
+        double cy = Math.max(0, Math.min(rows - 1.001, y));
+        int left = (int) cx;
+        int top = (int) cy;
+        double fx = cx - left;
+        double fy = cy - top;
+        int i = top * columns + left;
+        double upper = (1 - fx) * (levels[i] & 255) + fx * (levels[i + 1] & 255);
+        double lower = (1 - fx) * (levels[i + columns] & 255) + fx * (levels[i + columns + 1] & 255);
+        return (1 - fy) * upper + fy * lower;
+    }
+
+    /**
+     * Means along strips that lie beside each other: the profile across a line or an edge.
+     *
+     * @param middle the middle of the middle strip
+     * @param along of length 1, the strips' direction; the strips follow each other along its {@link Point#left}
+     * @param halfLengthPx half a strip's length
+     * @param alongStepPx between the samples of a strip
+     * @param reach how many strips there are on either side of the middle one
+     * @param stepPx between the strips
+     */
+    double[] profile(Point middle, Point along, double halfLengthPx, double alongStepPx, int reach, double stepPx) {
+        int half = (int) Math.round(halfLengthPx / alongStepPx);
+        Point across = along.left();
+        double[] means = new double[2 * reach + 1];
+        for (int k = -reach; k <= reach; k++) {
+            double x = middle.x() + k * stepPx * across.x();
+            double y = middle.y() + k * stepPx * across.y();
+            double sum = 0;
+            for (int s = -half; s <= half; s++) {
+                sum += at(x + s * alongStepPx * along.x(), y + s * alongStepPx * along.y());
+            }
+            means[k + reach] = sum / (2 * half + 1);
+        }
+        return means;
+    }
+}
