@@ -19,7 +19,7 @@ final class CrossingFinder {
     /** How far across a line is looked for, at most, as a part of the way to the next crossing. */
     private static final double REACH = 0.27;
 
-    private static final int SAMPLES_ALONG = 15;
+    private static final int SAMPLES_ALONG = 9;
 
     private final Levels levels;
     private final int sign;

@@ -1,12 +1,12 @@
 package weltwright.ground;
 
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import weltwright.geometry.Point;
 import weltwright.ground.Lattice.Cell;
 import weltwright.ground.Lattice.Expected;
@@ -60,7 +60,7 @@ final class LatticeGrowth {
         if (best.size() < 5) {
             return false;
         }
-        finder = new CrossingFinder(levels, seed.sign(), Math.max(1.5, median(best, Crossing::widthPx)));
+        finder = new CrossingFinder(levels, seed.sign(), Math.max(1.5, medianWidthPx(best)));
         Map<Cell, Crossing> patch = patch(seed);
         patch.forEach(lattice::put);
         return patch.size() >= 4;
@@ -89,9 +89,9 @@ final class LatticeGrowth {
         return found;
     }
 
-    private static double median(Map<Cell, Crossing> crossings, java.util.function.ToDoubleFunction<Crossing> of) {
-        double[] values = crossings.values().stream().mapToDouble(of).sorted().toArray();
-        return values[values.length / 2];
+    private static double medianWidthPx(Map<Cell, Crossing> crossings) {
+        double[] widths = crossings.values().stream().mapToDouble(Crossing::widthPx).sorted().toArray();
+        return widths[widths.length / 2];
     }
 
     private void grow() {
@@ -118,7 +118,7 @@ final class LatticeGrowth {
     }
 
     /** Looks for crossings that lines do not lead to: beyond a knife that lies across the whole ground. */
-    void growBeyond(List<Cell> cells, java.util.function.Function<Cell, Expected> where) {
+    void growBeyond(List<Cell> cells, Function<Cell, Expected> where) {
         int before = lattice.crossings().size();
         for (Cell cell : cells) {
             look(where.apply(cell)).filter(c -> c.arms() == 4).ifPresent(c -> lattice.put(cell, c));
@@ -128,23 +128,8 @@ final class LatticeGrowth {
         }
     }
 
-    /** Looks at every crossing once more, from where it was found and with the true directions of its lines. */
-    void settle() {
-        Map<Cell, Crossing> settled = new HashMap<>();
-        lattice.crossings().forEach((cell, crossing) -> lattice.expected(cell)
-                .map(e -> new Expected(crossing.pixel(), e.right(), e.up(), crossing.contrast()))
-                .flatMap(this::look)
-                .ifPresent(c -> settled.put(cell, c)));
-        lattice.crossings().clear();
-        lattice.crossings().putAll(settled);
-    }
-
     /** Usual width of the ground's lines. */
     double lineWidthPx() {
-        double[] widths = lattice.crossings().values().stream()
-                .mapToDouble(Crossing::widthPx)
-                .toArray();
-        Arrays.sort(widths);
-        return widths[widths.length / 2];
+        return medianWidthPx(lattice.crossings());
     }
 }

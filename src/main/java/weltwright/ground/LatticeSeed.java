@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -49,18 +51,14 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     /** Seen from up to 45 degrees aside, lines that are square to each other stay this far from parallel. */
     private static final double LEAST_ANGLE = 50;
 
-    /** Guesses, the likeliest first. */
-    static List<LatticeSeed> in(Mat grey) {
+    /** Guesses, the likeliest first, each made when it is asked for. */
+    static Stream<LatticeSeed> in(Mat grey) {
         double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / Math.max(grey.cols(), grey.rows()));
         Mat relief = relief(grey, reduction);
-        List<LatticeSeed> seeds = new ArrayList<>();
-        for (int patchPx : PATCH_PX) {
-            for (Rect patch : busiest(relief, patchPx)) {
-                seed(relief.submat(patch)).map(s -> s.placed(patch, reduction)).ifPresent(seeds::add);
-            }
-        }
-        relief.release();
-        return seeds;
+        return IntStream.of(PATCH_PX)
+                .boxed()
+                .flatMap(patchPx -> busiest(relief, patchPx).stream())
+                .flatMap(patch -> seed(relief.submat(patch)).map(s -> s.placed(patch, reduction)).stream());
     }
 
     /** A reduced picture's pixel is the mean of a square of the full one's; its middle is shifted accordingly. */
@@ -285,11 +283,11 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
             return Optional.empty();
         }
 
-        /** The teeth of a comb of this pitch, over the middles between them. */
+        /** The first teeth of a comb of this pitch, over the middles before them: farther ones blur with perspective. */
         private double comb(Point direction, double pitch, double reach) {
             double sum = 0;
             int teeth = 0;
-            for (double r = pitch; r <= reach && teeth < 4; r += pitch) {
+            for (double r = pitch; r <= reach && teeth < 2; r += pitch) {
                 sum += at(direction.times(r)) - at(direction.times(r - pitch / 2));
                 teeth++;
             }

@@ -31,16 +31,19 @@ final class Levels {
 
     /** Bilinear between pixel centres; outside, the nearest pixel of the rim. */
     double at(double x, double y) {
-        double cx = Math.max(0, Math.min(columns - 1.001, x));
-        double cy = Math.max(0, Math.min(rows - 1.001, y));
-        int left = (int) cx;
-        int top = (int) cy;
-        double fx = cx - left;
-        double fy = cy - top;
+        return inside(Math.max(0, Math.min(columns - 1.001, x)), Math.max(0, Math.min(rows - 1.001, y)));
+    }
+
+    private double inside(double x, double y) {
+        int left = (int) x;
+        int top = (int) y;
+        double fx = x - left;
+        double fy = y - top;
         int i = top * columns + left;
-        double upper = (1 - fx) * (levels[i] & 255) + fx * (levels[i + 1] & 255);
-        double lower = (1 - fx) * (levels[i + columns] & 255) + fx * (levels[i + columns + 1] & 255);
-        return (1 - fy) * upper + fy * lower;
+        int i1 = i + columns;
+        double upper = (levels[i] & 255) + fx * ((levels[i + 1] & 255) - (levels[i] & 255));
+        double lower = (levels[i1] & 255) + fx * ((levels[i1 + 1] & 255) - (levels[i1] & 255));
+        return upper + fy * (lower - upper);
     }
 
     /**

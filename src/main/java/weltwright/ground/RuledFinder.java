@@ -2,7 +2,10 @@ package weltwright.ground;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import weltwright.geometry.Point;
 import weltwright.geometry.Region;
 import weltwright.ground.Lattice.Cell;
@@ -20,7 +23,7 @@ import weltwright.trouble.Trouble;
  *   <li>in a few patches of a reduced picture, guess at lattices ({@link LatticeSeed});
  *   <li>from the first guess that holds, grow outwards on the full picture ({@link LatticeGrowth});
  *   <li>fit a view to the crossings; look where it says that there are more, beyond the reach of unbroken lines;
- *   <li>look at each once more from its final place, and drop those that the view contradicts.
+ *   <li>drop those that the view contradicts.
  * </ol>
  *
  * The pitch must be told: nothing in a picture tells a small ground seen from near from a large one seen from afar. Each
@@ -69,27 +72,21 @@ public final class RuledFinder {
         Levels levels = new Levels(picture.grey());
         LatticeGrowth best = null;
         LatticeSeed bestSeed = null;
-        for (LatticeSeed seed : LatticeSeed.in(picture.grey())) {
+        Iterator<LatticeSeed> seeds = LatticeSeed.in(picture.grey()).iterator();
+        while (seeds.hasNext() && (best == null || size(best) <= PLENTY)) {
+            LatticeSeed seed = seeds.next();
             LatticeGrowth growth = LatticeGrowth.from(seed, levels);
             if (best == null || size(growth) > size(best)) {
                 best = growth;
                 bestSeed = seed;
             }
-            if (size(best) > PLENTY) {
-                break;
-            }
         }
         if (best == null || !isEnough(best.lattice())) {
             throw nothing();
         }
-        ViewSolver.Solution fit = fit(best.lattice(), pitchXMm, pitchYMm, levels);
-        growBeyond(best, fit.view(), pitchXMm, pitchYMm, levels);
-        best.settle();
-        if (!isEnough(best.lattice())) {
-            throw nothing();
-        }
-        fit = fit(best.lattice(), pitchXMm, pitchYMm, levels);
-        List<Reference> crossings = fitting(best.lattice(), fit.view(), pitchXMm, pitchYMm);
+        View view = view(best.lattice(), pitchXMm, pitchYMm, levels);
+        growBeyond(best, view, pitchXMm, pitchYMm, levels);
+        List<Reference> crossings = fitting(best.lattice(), view, pitchXMm, pitchYMm);
         if (crossings.size() < 0.9 * size(best)) {
             throw new Trouble(
                     "The lines that are to be seen in the picture are not spaced evenly.",
@@ -122,7 +119,7 @@ public final class RuledFinder {
     private static List<Reference> references(Lattice lattice, double pitchXMm, double pitchYMm) {
         Cell middle = lattice.middle();
         return lattice.crossings().entrySet().stream()
-                .sorted(Comparator.comparingInt((java.util.Map.Entry<Cell, Crossing> e) -> e.getKey().row())
+                .sorted(Comparator.comparingInt((Map.Entry<Cell, Crossing> e) -> e.getKey().row())
                         .thenComparingInt(e -> e.getKey().column()))
                 .map(e -> new Reference(
                         place(e.getKey(), middle, pitchXMm, pitchYMm), e.getValue().pixel()))
@@ -133,7 +130,7 @@ public final class RuledFinder {
         return new Point((cell.column() - middle.column()) * pitchXMm, (cell.row() - middle.row()) * pitchYMm);
     }
 
-    private static ViewSolver.Solution fit(Lattice lattice, double pitchXMm, double pitchYMm, Levels levels) {
+    private static View view(Lattice lattice, double pitchXMm, double pitchYMm, Levels levels) {
         List<Reference> all = references(lattice, pitchXMm, pitchYMm);
         List<Reference> sample = new ArrayList<>();
         double step = Math.max(1, all.size() / (double) SAMPLE);
@@ -145,7 +142,8 @@ public final class RuledFinder {
                 sample,
                 levels.columns(),
                 levels.rows(),
-                new ViewSolver.FocalPrior(focalPx, USUAL_FOCAL_SIGMA));
+                        new ViewSolver.FocalPrior(focalPx, USUAL_FOCAL_SIGMA))
+                .view();
     }
 
     /** Every crossing that the view expects in the picture and that is not yet found, looked for once. */
@@ -153,7 +151,7 @@ public final class RuledFinder {
             LatticeGrowth growth, View view, double pitchXMm, double pitchYMm, Levels levels) {
         Lattice lattice = growth.lattice();
         Cell middle = lattice.middle();
-        java.util.function.Function<Cell, Point> seenAt =
+        Function<Cell, Point> seenAt =
                 cell -> view.pixel(Plane.GROUND.over(place(cell, middle, pitchXMm, pitchYMm)));
         double contrast = lattice.crossings().values().stream()
                 .mapToDouble(Crossing::contrast)

@@ -59,30 +59,8 @@ record Stroke(double offsetPx, double contrast, double widthPx) {
             bump[k] = Math.max(0, sign * (profile[k] - ground - slope * (k - top)));
             above += k >= leftEnd && k < rightStart ? bump[k] : 0;
         }
-        double centre = centre(bump, top, 2 * widthPx / stepPx);
+        double centre = Bump.centre(bump, top, 2 * widthPx / stepPx);
         return Optional.of(new Stroke((centre - (n - 1) / 2.0) * stepPx, contrast, stepPx * above / contrast));
-    }
-
-    /**
-     * The middle of a bump: its centroid under a window that tapers off, which is moved to the centroid until it stays.
-     * A symmetric bump has it in its middle wherever the samples fall.
-     */
-    private static double centre(double[] bump, int top, double halfWindow) {
-        double centre = top;
-        for (int i = 0; i < 6; i++) {
-            double sum = 0;
-            double moment = 0;
-            for (int k = 0; k < bump.length; k++) {
-                double u = (k - centre) / halfWindow;
-                if (Math.abs(u) < 1) {
-                    double weight = bump[k] * (1 - u * u);
-                    sum += weight;
-                    moment += weight * (k - centre);
-                }
-            }
-            centre += moment / sum;
-        }
-        return centre;
     }
 
     private static double median(double[] values, int from, int to) {
