@@ -25,6 +25,12 @@ final class LatticeGrowth {
     /** Farther than this part of the pitch from where it must be, a crossing is another. */
     private static final double GREATEST_MISS = 0.14;
 
+    /** Of the 25 of the first patch. */
+    private static final int FEWEST_TO_START = 5;
+
+    /** Narrower lines look as wide as this through any lens. */
+    private static final double LEAST_WIDTH_PX = 1.5;
+
     private static final int[][] SIDES = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}};
 
     private final Levels levels;
@@ -48,22 +54,50 @@ final class LatticeGrowth {
         return lattice;
     }
 
-    /** The lines' width is not known at first: the best of a few guesses round the seed is the one to go on with. */
+    /** Whether a first patch of crossings was found at the seed, or between it where it took several steps for one. */
     private boolean start(LatticeSeed seed) {
+        Map<Cell, Crossing> patch = patchOfAnyWidth(seed);
+        if (patch.size() < FEWEST_TO_START) {
+            return false;
+        }
+        for (int parts : new int[] {2, 3, 5}) {
+            Point right = seed.right().times(1.0 / parts);
+            Point up = seed.up().times(1.0 / parts);
+            if (hasLinesBetween(patch, right, right, seed.up())) {
+                return start(new LatticeSeed(seed.crossing(), right, seed.up(), seed.sign()));
+            }
+            if (hasLinesBetween(patch, up, seed.right(), up)) {
+                return start(new LatticeSeed(seed.crossing(), seed.right(), up, seed.sign()));
+            }
+        }
+        patch.forEach(lattice::put);
+        return true;
+    }
+
+    /** The lines' width is not known at first: the best of a few guesses is measured and used from then on. */
+    private Map<Cell, Crossing> patchOfAnyWidth(LatticeSeed seed) {
         double pitch = Math.min(seed.right().norm(), seed.up().norm());
         Map<Cell, Crossing> best = new HashMap<>();
         for (double part : new double[] {0.03, 0.05, 0.08}) {
-            finder = new CrossingFinder(levels, seed.sign(), Math.max(1.5, part * pitch));
+            finder = new CrossingFinder(levels, seed.sign(), Math.max(LEAST_WIDTH_PX, part * pitch));
             Map<Cell, Crossing> found = patch(seed);
             best = found.size() > best.size() ? found : best;
         }
-        if (best.size() < 5) {
-            return false;
+        if (best.size() < FEWEST_TO_START) {
+            return best;
         }
-        finder = new CrossingFinder(levels, seed.sign(), Math.max(1.5, medianWidthPx(best)));
-        Map<Cell, Crossing> patch = patch(seed);
-        patch.forEach(lattice::put);
-        return patch.size() >= 4;
+        finder = new CrossingFinder(levels, seed.sign(), Math.max(LEAST_WIDTH_PX, medianWidthPx(best)));
+        return patch(seed);
+    }
+
+    /** Whether most crossings have another one at a part of the way to the next, along lines as strong as theirs. */
+    private boolean hasLinesBetween(Map<Cell, Crossing> patch, Point off, Point right, Point up) {
+        long with = patch.values().stream()
+                .filter(c -> finder.near(c.pixel().plus(off), right, up, LEAST_CONTRAST * c.contrast())
+                        .filter(between -> between.arms() == 4)
+                        .isPresent())
+                .count();
+        return with > patch.size() / 2;
     }
 
     /** The crossings of a five by five patch that the seed alone predicts well enough. */
