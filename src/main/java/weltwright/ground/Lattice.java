@@ -1,8 +1,11 @@
 package weltwright.ground;
 
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 
@@ -20,10 +23,36 @@ final class Lattice {
         Cell plus(int columns, int rows) {
             return new Cell(column + columns, row + rows);
         }
+
+        List<Cell> neighbours() {
+            return List.of(plus(1, 0), plus(-1, 0), plus(0, 1), plus(0, -1));
+        }
     }
 
-    Map<Cell, Crossing> crossings() {
-        return crossings;
+    int size() {
+        return crossings.size();
+    }
+
+    Set<Cell> cells() {
+        return Set.copyOf(crossings.keySet());
+    }
+
+    /** Row by row from the lowest, each from the left. */
+    List<Map.Entry<Cell, Crossing>> inOrder() {
+        Comparator<Cell> order = Comparator.comparingInt(Cell::row).thenComparingInt(Cell::column);
+        return crossings.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey(order))
+                .toList();
+    }
+
+    double meanContrast() {
+        return crossings.values().stream().mapToDouble(Crossing::contrast).average().orElseThrow();
+    }
+
+    /** The usual width of the lines. */
+    double medianWidthPx() {
+        double[] widths = crossings.values().stream().mapToDouble(Crossing::widthPx).sorted().toArray();
+        return widths[widths.length / 2];
     }
 
     boolean has(Cell cell) {

@@ -1,11 +1,13 @@
 package weltwright.ground;
 
 import java.util.ArrayDeque;
+import java.util.Collection;
 import java.util.Deque;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import weltwright.geometry.Point;
 import weltwright.ground.Lattice.Cell;
@@ -31,8 +33,6 @@ final class LatticeGrowth {
     /** Narrower lines look as wide as this through any lens. */
     private static final double LEAST_WIDTH_PX = 1.5;
 
-    private static final int[][] SIDES = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}};
-
     private final Levels levels;
     private final Lattice lattice = new Lattice();
     private CrossingFinder finder;
@@ -45,7 +45,7 @@ final class LatticeGrowth {
     static LatticeGrowth from(LatticeSeed seed, Levels levels) {
         LatticeGrowth growth = new LatticeGrowth(levels);
         if (growth.start(seed)) {
-            growth.grow();
+            growth.grow(growth.lattice.cells());
         }
         return growth;
     }
@@ -54,9 +54,14 @@ final class LatticeGrowth {
         return lattice;
     }
 
+    /** 1 where lines are lighter than the ground, -1 where darker. */
+    int sign() {
+        return finder.sign();
+    }
+
     /** Whether a first patch of crossings was found at the seed, or between it where it took several steps for one. */
     private boolean start(LatticeSeed seed) {
-        Map<Cell, Crossing> patch = patchOfAnyWidth(seed);
+        Lattice patch = patchOfAnyWidth(seed);
         if (patch.size() < FEWEST_TO_START) {
             return false;
         }
@@ -70,29 +75,30 @@ final class LatticeGrowth {
                 return start(new LatticeSeed(seed.crossing(), seed.right(), up, seed.sign()));
             }
         }
-        patch.forEach(lattice::put);
+        patch.inOrder().forEach(e -> lattice.put(e.getKey(), e.getValue()));
         return true;
     }
 
     /** The lines' width is not known at first: the best of a few guesses is measured and used from then on. */
-    private Map<Cell, Crossing> patchOfAnyWidth(LatticeSeed seed) {
+    private Lattice patchOfAnyWidth(LatticeSeed seed) {
         double pitch = Math.min(seed.right().norm(), seed.up().norm());
-        Map<Cell, Crossing> best = new HashMap<>();
+        Lattice best = new Lattice();
         for (double part : new double[] {0.03, 0.05, 0.08}) {
             finder = new CrossingFinder(levels, seed.sign(), Math.max(LEAST_WIDTH_PX, part * pitch));
-            Map<Cell, Crossing> found = patch(seed);
+            Lattice found = patch(seed);
             best = found.size() > best.size() ? found : best;
         }
         if (best.size() < FEWEST_TO_START) {
             return best;
         }
-        finder = new CrossingFinder(levels, seed.sign(), Math.max(LEAST_WIDTH_PX, medianWidthPx(best)));
+        finder = new CrossingFinder(levels, seed.sign(), Math.max(LEAST_WIDTH_PX, best.medianWidthPx()));
         return patch(seed);
     }
 
     /** Whether most crossings have another one at a part of the way to the next, along lines as strong as theirs. */
-    private boolean hasLinesBetween(Map<Cell, Crossing> patch, Point off, Point right, Point up) {
-        long with = patch.values().stream()
+    private boolean hasLinesBetween(Lattice patch, Point off, Point right, Point up) {
+        long with = patch.inOrder().stream()
+                .map(Map.Entry::getValue)
                 .filter(c -> finder.near(c.pixel().plus(off), right, up, LEAST_CONTRAST * c.contrast())
                         .filter(between -> between.arms() == 4)
                         .isPresent())
@@ -101,8 +107,8 @@ final class LatticeGrowth {
     }
 
     /** The crossings of a five by five patch that the seed alone predicts well enough. */
-    private Map<Cell, Crossing> patch(LatticeSeed seed) {
-        Map<Cell, Crossing> found = new HashMap<>();
+    private Lattice patch(LatticeSeed seed) {
+        Lattice found = new Lattice();
         Point off = new Point(0, 0);
         for (int ring = 0; ring <= 2; ring++) {
             for (int i = -ring; i <= ring; i++) {
@@ -111,7 +117,7 @@ final class LatticeGrowth {
                         Point guess = seed.crossing().plus(off).plus(seed.right().times(i)).plus(seed.up().times(j));
                         Optional<Crossing> crossing = finder.near(guess, seed.right(), seed.up(), 0);
                         if (crossing.isPresent() && crossing.get().arms() == 4) {
-                            if (found.isEmpty()) {
+                            if (found.size() == 0) {
                                 off = off.plus(crossing.get().pixel().minus(guess));
                             }
                             found.put(new Cell(i, j), crossing.get());
@@ -123,17 +129,10 @@ final class LatticeGrowth {
         return found;
     }
 
-    private static double medianWidthPx(Map<Cell, Crossing> crossings) {
-        double[] widths = crossings.values().stream().mapToDouble(Crossing::widthPx).sorted().toArray();
-        return widths[widths.length / 2];
-    }
-
-    private void grow() {
-        Deque<Cell> front = new ArrayDeque<>(lattice.crossings().keySet());
+    private void grow(Collection<Cell> from) {
+        Deque<Cell> front = new ArrayDeque<>(from);
         while (!front.isEmpty()) {
-            Cell from = front.remove();
-            for (int[] side : SIDES) {
-                Cell cell = from.plus(side[0], side[1]);
+            for (Cell cell : front.remove().neighbours()) {
                 if (!lattice.has(cell)) {
                     Optional<Crossing> found = lattice.expected(cell).flatMap(this::look);
                     if (found.isPresent()) {
@@ -151,19 +150,39 @@ final class LatticeGrowth {
                 .filter(c -> c.pixel().distance(expected.pixel()) < GREATEST_MISS * pitch);
     }
 
-    /** Looks for crossings that lines do not lead to: beyond a knife that lies across the whole ground. */
-    void growBeyond(List<Cell> cells, Function<Cell, Expected> where) {
-        int before = lattice.crossings().size();
-        for (Cell cell : cells) {
-            look(where.apply(cell)).filter(c -> c.arms() == 4).ifPresent(c -> lattice.put(cell, c));
+    /**
+     * Looks for crossings that no lines lead to, beyond a knife that lies across the whole ground: where a fit to those
+     * found expects them, the nearest first, since the fit knows little of what is far. Grows on from each.
+     *
+     * @param expected by the fit; empty outside the picture
+     * @return whether there were any
+     */
+    boolean growBeyond(Function<Cell, Optional<Expected>> expected) {
+        int before = lattice.size();
+        Deque<Cell> front = new ArrayDeque<>(lattice.cells());
+        Set<Cell> seen = new HashSet<>(front);
+        while (!front.isEmpty()) {
+            for (Cell cell : front.remove().neighbours()) {
+                if (!seen.add(cell)) {
+                    continue;
+                }
+                Optional<Expected> here = expected.apply(cell);
+                if (here.isPresent()) {
+                    front.add(cell);
+                }
+                if (!lattice.has(cell)) {
+                    here.flatMap(this::look).filter(c -> c.arms() == 4).ifPresent(c -> {
+                        lattice.put(cell, c);
+                        grow(List.of(cell));
+                    });
+                }
+            }
         }
-        if (lattice.crossings().size() > before) {
-            grow();
-        }
+        return lattice.size() > before;
     }
 
     /** Usual width of the ground's lines. */
     double lineWidthPx() {
-        return medianWidthPx(lattice.crossings());
+        return lattice.medianWidthPx();
     }
 }

@@ -1,6 +1,7 @@
 package weltwright.ground;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +22,7 @@ import weltwright.geometry.Point;
  * <p>The steps:
  *
  * <ol>
- *   <li>the patch relative to its local mean, with a ceiling on contrast, so that a knife's edge outshouts no line;
+ *   <li>the patch relative to its local median, which follows edges but no lines, with a ceiling on contrast;
  *   <li>its autocorrelation, which adds up all lines of the patch, whatever hides some of them: two families of lines
  *       make two ridges through its middle, along the lines, with knots where both families fall on themselves;
  *   <li>the directions of the two ridges, and the spacing of the knots along each;
@@ -39,9 +40,15 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     /** Of the reduced picture; the second is for wide rulings, which show too few lines in the first. */
     private static final int[] PATCH_PX = {192, 384};
 
-    private static final int PATCHES_TRIED = 6;
+    /** The median of so wide a square has none of the lines in it, however close they are. */
+    private static final int GROUND_PX = 25;
 
-    /** Contrast relative to the ground is cut off here: pale lines still show, an edge of the knife no more than they. */
+    /** How many parts across a patch are looked at by themselves. */
+    private static final int PATCH_BLOCKS = 4;
+
+    private static final int PATCHES_TRIED = 8;
+
+    /** Contrast relative to the ground is cut off here: pale lines still show, and what glints no more than they. */
     private static final double CEILING = 0.12;
 
     private static final double LEAST_PITCH_PX = 5;
@@ -74,31 +81,59 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     private static Mat relief(Mat grey, double reduction) {
         Mat reduced = new Mat();
         Imgproc.resize(grey, reduced, new Size(), reduction, reduction, Imgproc.INTER_AREA);
+        Mat ground = new Mat();
+        Imgproc.medianBlur(reduced, ground, GROUND_PX);
+        // A little more than nothing, lest the dark of a shadow be divided by.
         reduced.convertTo(reduced, CvType.CV_32F, 1, 4);
-        Mat mean = new Mat();
-        Imgproc.blur(reduced, mean, new Size(25, 25));
+        ground.convertTo(ground, CvType.CV_32F, 1, 4);
         Mat relief = new Mat();
-        Core.divide(reduced, mean, relief);
+        Core.divide(reduced, ground, relief);
         Core.subtract(relief, new Scalar(1), relief);
         Core.min(relief, new Scalar(CEILING), relief);
         Core.max(relief, new Scalar(-CEILING), relief);
         reduced.release();
-        mean.release();
+        ground.release();
         return relief;
     }
 
+    /**
+     * Patches that are busy all over, the busiest first, not much of one in another: a ruling goes on through the whole
+     * patch, while the grain and glint of a knife leave parts of it quiet.
+     */
     private static List<Rect> busiest(Mat relief, int patchPx) {
         record Busy(Rect patch, double relief) {}
-        int size = Math.min(patchPx, Math.min(relief.cols(), relief.rows()));
+        int block = Math.min(patchPx, Math.min(relief.cols(), relief.rows())) / PATCH_BLOCKS;
+        int size = PATCH_BLOCKS * block;
+        int columns = relief.cols() / block;
+        int rows = relief.rows() / block;
+        float[] means = new float[columns * rows];
+        Mat absolute = new Mat();
+        Core.absdiff(relief.submat(0, rows * block, 0, columns * block), new Scalar(0), absolute);
+        Imgproc.resize(absolute, absolute, new Size(columns, rows), 0, 0, Imgproc.INTER_AREA);
+        absolute.get(0, 0, means);
+        absolute.release();
         List<Busy> patches = new ArrayList<>();
-        for (int y = 0; y + size <= relief.rows(); y += size / 2) {
-            for (int x = 0; x + size <= relief.cols(); x += size / 2) {
-                Rect patch = new Rect(x, y, size, size);
-                patches.add(new Busy(patch, Core.norm(relief.submat(patch), Core.NORM_L1)));
+        for (int j = 0; j + PATCH_BLOCKS <= rows; j++) {
+            for (int i = 0; i + PATCH_BLOCKS <= columns; i++) {
+                float[] blocks = new float[PATCH_BLOCKS * PATCH_BLOCKS];
+                for (int k = 0; k < blocks.length; k++) {
+                    blocks[k] = means[(j + k / PATCH_BLOCKS) * columns + i + k % PATCH_BLOCKS];
+                }
+                Arrays.sort(blocks);
+                patches.add(new Busy(new Rect(i * block, j * block, size, size), blocks[blocks.length / 4]));
             }
         }
         patches.sort(Comparator.comparingDouble(Busy::relief).reversed());
-        return patches.stream().limit(PATCHES_TRIED).map(Busy::patch).toList();
+        List<Rect> apart = new ArrayList<>();
+        for (Busy busy : patches) {
+            Rect patch = busy.patch();
+            boolean far = apart.stream()
+                    .allMatch(o -> Math.max(Math.abs(o.x - patch.x), Math.abs(o.y - patch.y)) > size / 2);
+            if (far && apart.size() < PATCHES_TRIED) {
+                apart.add(patch);
+            }
+        }
+        return apart;
     }
 
     private static Optional<LatticeSeed> seed(Mat patch) {

@@ -1,10 +1,10 @@
 package weltwright.ground;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import weltwright.geometry.Point;
 import weltwright.geometry.Region;
@@ -50,14 +50,25 @@ public final class RuledFinder {
     /** How far from the view's fit a crossing may be, as a part of the pitch, if it is one: mats are a little uneven. */
     private static final double GREATEST_MISFIT = 0.08;
 
-    private RuledFinder() {}
+    /** With fewer that fit, lines were miscounted or the ground is bent. */
+    private static final double LEAST_FITTING = 0.9;
+
+    private final Levels levels;
+    private final double pitchXMm;
+    private final double pitchYMm;
+
+    private RuledFinder(Levels levels, double pitchXMm, double pitchYMm) {
+        this.levels = levels;
+        this.pitchXMm = pitchXMm;
+        this.pitchYMm = pitchYMm;
+    }
 
     /**
      * A ruled ground. Its frame has x along the lines that are nearer to level, rightwards, y upwards in the picture, z
      * to the camera, and its origin on a crossing near the middle of what shows.
      *
-     * @param crossings where the picture shows them; hundreds as a rule
-     * @param extent what of the ground was seen: the smallest convex region round the crossings, in the ground frame
+     * @param crossings those seen whole, and where the picture shows them; hundreds as a rule
+     * @param extent what of the ground was seen: the smallest convex region round all crossings, in the ground frame
      * @param linesLighter whether lines are lighter than the ground between them
      * @param lineWidthPx usual width of the thinner lines
      */
@@ -69,42 +80,21 @@ public final class RuledFinder {
      * @throws Trouble where no such ground is to be seen, or too little of it
      */
     public static Found find(Picture picture, double pitchXMm, double pitchYMm) {
-        Levels levels = new Levels(picture.grey());
         LatticeGrowth best = null;
-        LatticeSeed bestSeed = null;
+        Levels levels = new Levels(picture.grey());
         Iterator<LatticeSeed> seeds = LatticeSeed.in(picture.grey()).iterator();
-        while (seeds.hasNext() && (best == null || size(best) <= PLENTY)) {
-            LatticeSeed seed = seeds.next();
-            LatticeGrowth growth = LatticeGrowth.from(seed, levels);
-            if (best == null || size(growth) > size(best)) {
-                best = growth;
-                bestSeed = seed;
-            }
+        while (seeds.hasNext() && (best == null || best.lattice().size() < PLENTY)) {
+            LatticeGrowth growth = LatticeGrowth.from(seeds.next(), levels);
+            best = best == null || growth.lattice().size() > best.lattice().size() ? growth : best;
         }
         if (best == null || !isEnough(best.lattice())) {
             throw nothing();
         }
-        View view = view(best.lattice(), pitchXMm, pitchYMm, levels);
-        growBeyond(best, view, pitchXMm, pitchYMm, levels);
-        List<Reference> crossings = fitting(best.lattice(), view, pitchXMm, pitchYMm);
-        if (crossings.size() < 0.9 * size(best)) {
-            throw new Trouble(
-                    "The lines that are to be seen in the picture are not spaced evenly.",
-                    "Lay the mat or the paper flat, or use the printed reference sheet.");
-        }
-        return new Found(
-                crossings,
-                Region.hull(crossings.stream().map(Reference::onGround).toList()),
-                bestSeed.sign() > 0,
-                best.lineWidthPx());
-    }
-
-    private static int size(LatticeGrowth growth) {
-        return growth.lattice().crossings().size();
+        return new RuledFinder(levels, pitchXMm, pitchYMm).found(best);
     }
 
     private static boolean isEnough(Lattice lattice) {
-        return lattice.crossings().size() >= FEWEST_CROSSINGS
+        return lattice.size() >= FEWEST_CROSSINGS
                 && lattice.columns() >= FEWEST_LINES
                 && lattice.rows() >= FEWEST_LINES;
     }
@@ -116,72 +106,76 @@ public final class RuledFinder {
                         + " evenly lit, or choose another kind of ground.");
     }
 
-    private static List<Reference> references(Lattice lattice, double pitchXMm, double pitchYMm) {
+    private Found found(LatticeGrowth growth) {
+        Lattice lattice = growth.lattice();
+        View fit = fit(lattice);
+        if (growth.growBeyond(expectedBy(fit, lattice))) {
+            fit = fit(lattice);
+        }
         Cell middle = lattice.middle();
-        return lattice.crossings().entrySet().stream()
-                .sorted(Comparator.comparingInt((Map.Entry<Cell, Crossing> e) -> e.getKey().row())
-                        .thenComparingInt(e -> e.getKey().column()))
-                .map(e -> new Reference(
-                        place(e.getKey(), middle, pitchXMm, pitchYMm), e.getValue().pixel()))
-                .toList();
+        List<Point> all = new ArrayList<>();
+        List<Reference> whole = new ArrayList<>();
+        for (Map.Entry<Cell, Crossing> entry : lattice.inOrder()) {
+            Reference reference = reference(entry, middle);
+            if (fit.meets(reference.pixel(), Plane.GROUND).distance(reference.onGround()) < greatestMisfitMm()) {
+                all.add(reference.onGround());
+                if (entry.getValue().arms() == 4) {
+                    whole.add(reference);
+                }
+            }
+        }
+        if (all.size() < LEAST_FITTING * lattice.size()) {
+            throw new Trouble(
+                    "The lines that are to be seen in the picture are not spaced evenly.",
+                    "Lay the mat or the paper flat, or use the printed reference sheet.");
+        }
+        if (whole.size() < FEWEST_CROSSINGS) {
+            throw nothing();
+        }
+        return new Found(whole, Region.hull(all), growth.sign() > 0, growth.lineWidthPx());
     }
 
-    private static Point place(Cell cell, Cell middle, double pitchXMm, double pitchYMm) {
+    private double greatestMisfitMm() {
+        return GREATEST_MISFIT * Math.min(pitchXMm, pitchYMm);
+    }
+
+    private Point place(Cell cell, Cell middle) {
         return new Point((cell.column() - middle.column()) * pitchXMm, (cell.row() - middle.row()) * pitchYMm);
     }
 
-    private static View view(Lattice lattice, double pitchXMm, double pitchYMm, Levels levels) {
-        List<Reference> all = references(lattice, pitchXMm, pitchYMm);
+    private Reference reference(Map.Entry<Cell, Crossing> entry, Cell middle) {
+        return new Reference(place(entry.getKey(), middle), entry.getValue().pixel());
+    }
+
+    private View fit(Lattice lattice) {
+        Cell middle = lattice.middle();
+        List<Map.Entry<Cell, Crossing>> all = lattice.inOrder();
         List<Reference> sample = new ArrayList<>();
-        double step = Math.max(1, all.size() / (double) SAMPLE);
+        double step = Math.max(1, (double) all.size() / SAMPLE);
         for (double k = 0; k < all.size(); k += step) {
-            sample.add(all.get((int) k));
+            sample.add(reference(all.get((int) k), middle));
         }
         double focalPx = USUAL_FOCAL_PER_DIAGONAL * Math.hypot(levels.columns(), levels.rows());
         return ViewSolver.solve(
-                sample,
-                levels.columns(),
-                levels.rows(),
+                        sample,
+                        levels.columns(),
+                        levels.rows(),
                         new ViewSolver.FocalPrior(focalPx, USUAL_FOCAL_SIGMA))
                 .view();
     }
 
-    /** Every crossing that the view expects in the picture and that is not yet found, looked for once. */
-    private static void growBeyond(
-            LatticeGrowth growth, View view, double pitchXMm, double pitchYMm, Levels levels) {
-        Lattice lattice = growth.lattice();
+    private Function<Cell, Optional<Expected>> expectedBy(View view, Lattice lattice) {
         Cell middle = lattice.middle();
-        Function<Cell, Point> seenAt =
-                cell -> view.pixel(Plane.GROUND.over(place(cell, middle, pitchXMm, pitchYMm)));
-        double contrast = lattice.crossings().values().stream()
-                .mapToDouble(Crossing::contrast)
-                .average()
-                .orElseThrow();
-        List<Cell> cells = new ArrayList<>();
-        int reachX = lattice.columns();
-        int reachY = lattice.rows();
-        for (int i = -reachX; i <= reachX; i++) {
-            for (int j = -reachY; j <= reachY; j++) {
-                Cell cell = middle.plus(i, j);
-                if (!lattice.has(cell) && levels.contains(seenAt.apply(cell), 4)) {
-                    cells.add(cell);
-                }
-            }
-        }
-        growth.growBeyond(cells, cell -> {
+        double contrast = lattice.meanContrast();
+        Function<Cell, Point> seenAt = cell -> view.pixel(Plane.GROUND.over(place(cell, middle)));
+        return cell -> {
             Point at = seenAt.apply(cell);
-            return new Expected(
-                    at,
-                    seenAt.apply(cell.plus(1, 0)).minus(at),
-                    seenAt.apply(cell.plus(0, 1)).minus(at),
-                    contrast);
-        });
-    }
-
-    private static List<Reference> fitting(Lattice lattice, View view, double pitchXMm, double pitchYMm) {
-        double greatestMm = GREATEST_MISFIT * Math.min(pitchXMm, pitchYMm);
-        return references(lattice, pitchXMm, pitchYMm).stream()
-                .filter(r -> view.meets(r.pixel(), Plane.GROUND).distance(r.onGround()) < greatestMm)
-                .toList();
+            return Optional.of(new Expected(
+                            at,
+                            seenAt.apply(cell.plus(1, 0)).minus(at),
+                            seenAt.apply(cell.plus(0, 1)).minus(at),
+                            contrast))
+                    .filter(expected -> levels.contains(at, 0));
+        };
     }
 }
