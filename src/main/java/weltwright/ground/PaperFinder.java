@@ -3,6 +3,7 @@ package weltwright.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfPoint2f;
 import org.opencv.imgproc.Imgproc;
@@ -26,6 +27,26 @@ import weltwright.trouble.Trouble;
  * It stops at points of edges in pixels; {@link ViewSolver} makes a camera and a pose of them.
  */
 public final class PaperFinder {
+    /**
+     * How far the proportions of paper are off, as the standard deviation of the ratio of width to height: half a mm or so
+     * in either. Common practice; ISO 216 allows more.
+     */
+    public static final double STRETCH_SIGMA = 0.002;
+
+    /** The sheet's proportions are checked by any phone's lens, within this. Common practice. */
+    private static final double USUAL_FOCAL_PER_DIAGONAL = 27 / Math.hypot(36, 24);
+
+    private static final double USUAL_FOCAL_SIGMA = 0.3;
+
+    /** Beyond these a lens that would explain the sheet's shape is not one of those that phones have. */
+    private static final double GREATEST_FOCAL_FACTOR = 4;
+
+    /** Less of the edges than this fits where one of the four does not. */
+    private static final double LEAST_FITTING = 0.85;
+
+    /** Every so many of the points of edges are enough for the check. */
+    private static final int SAMPLE_STEP = 8;
+
     private PaperFinder() {}
 
     /**
@@ -81,7 +102,30 @@ public final class PaperFinder {
             }
         }
         toSheet.release();
+        checkProportions(edges, picture);
         return new Found(edges, sizeX, sizeY);
+    }
+
+    /** On a sheet of other proportions one edge will not fit in, or only a lens that no phone has will fit all four. */
+    private static void checkProportions(List<Reference> edges, Picture picture) {
+        List<Reference> sample = IntStream.range(0, edges.size() / SAMPLE_STEP)
+                .mapToObj(k -> edges.get(SAMPLE_STEP * k))
+                .toList();
+        double usualPx = USUAL_FOCAL_PER_DIAGONAL * picture.diagonalPx();
+        ViewSolver.Solution fit = ViewSolver.solve(
+                sample,
+                picture.widthPx(),
+                picture.heightPx(),
+                new ViewSolver.FocalPrior(usualPx, USUAL_FOCAL_SIGMA),
+                STRETCH_SIGMA);
+        double factor = fit.view().camera().focalPx() / usualPx;
+        if (fit.used() < LEAST_FITTING * sample.size()
+                || factor > GREATEST_FOCAL_FACTOR
+                || factor < 1 / GREATEST_FOCAL_FACTOR) {
+            throw new Trouble(
+                    "The sheet of paper in the picture is not of the size that was given.",
+                    "Choose the size that it is, or photograph it again, lying flat.");
+        }
     }
 
     /** The same corners, the first side being the one along the lower edge of the picture. */

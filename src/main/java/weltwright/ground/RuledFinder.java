@@ -31,6 +31,9 @@ import weltwright.trouble.Trouble;
  * {@link ViewSolver} makes a camera and a pose of them.
  */
 public final class RuledFinder {
+    /** How far a ruling's proportions are off: standard deviation of the ratio of its pitches, over 1. Common practice. */
+    public static final double STRETCH_SIGMA = 0.0005;
+
     /** Fewer than this are a pattern on something else, or a ground hidden nearly wholly. */
     private static final int FEWEST_CROSSINGS = 30;
 
@@ -160,7 +163,8 @@ public final class RuledFinder {
                         sample,
                         levels.columns(),
                         levels.rows(),
-                        new ViewSolver.FocalPrior(focalPx, USUAL_FOCAL_SIGMA))
+                        new ViewSolver.FocalPrior(focalPx, USUAL_FOCAL_SIGMA),
+                        STRETCH_SIGMA)
                 .view();
     }
 

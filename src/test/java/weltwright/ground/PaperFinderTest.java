@@ -80,7 +80,8 @@ class PaperFinderTest {
                             found.edges(),
                             picture.widthPx(),
                             picture.heightPx(),
-                            new ViewSolver.FocalPrior(ground.focalPx(), 0.03))
+                            new ViewSolver.FocalPrior(ground.focalPx(), 0.03),
+                            PaperFinder.STRETCH_SIGMA)
                     .view();
 
             assertThat(view.camera().focalPx()).isCloseTo(ground.focalPx(), within(0.02 * ground.focalPx()));
@@ -110,6 +111,16 @@ class PaperFinderTest {
         }
     }
 
+    /** A4 and Letter differ by a tenth in their proportions: no lens of a phone makes one look like the other. */
+    @Test
+    void itDoesNotTakeOneSizeForAnother() {
+        try (Picture picture = Picture.decode(new RenderedGround(900, 0.02, 16, 80, 440, 0.5, 2).photo(A4, 2.2))) {
+            assertThatThrownBy(() -> PaperFinder.find(picture, 215.9, 279.4))
+                    .isInstanceOf(Trouble.class)
+                    .hasMessageContaining("size");
+        }
+    }
+
     @Test
     void withoutPaperItSaysSo() {
         RenderedGround.Paint wood = (at, footprint) -> 120 + 20 * Math.sin(at.x() / 3 + Math.sin(at.y() / 50));
@@ -135,7 +146,8 @@ class PaperFinderTest {
                     found.edges(),
                     picture.widthPx(),
                     picture.heightPx(),
-                    new ViewSolver.FocalPrior(1.1 * focal, 0.5));
+                    new ViewSolver.FocalPrior(1.1 * focal, 0.5),
+                    PaperFinder.STRETCH_SIGMA);
             assertThat(solution.view().camera().focalPx()).isCloseTo(focal, within(0.003 * focal));
             assertThat(solution.view().camera().k1()).isCloseTo(truth.get("k1").asDouble(), within(0.003));
         }

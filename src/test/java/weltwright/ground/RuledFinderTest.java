@@ -146,7 +146,11 @@ class RuledFinderTest {
             assertThat((double) crossings.size()).as("found, of " + open).isGreaterThan(0.93 * open);
 
             ViewSolver.Solution solution = ViewSolver.solve(
-                    crossings, picture.widthPx(), picture.heightPx(), ground.looseKnowledgeOfFocalLength());
+                    crossings,
+                    picture.widthPx(),
+                    picture.heightPx(),
+                    ground.looseKnowledgeOfFocalLength(),
+                    RuledFinder.STRETCH_SIGMA);
             Camera camera = solution.view().camera();
             assertThat(camera.focalPx()).isCloseTo(ground.focalPx(), within(0.006 * ground.focalPx()));
             assertThat(solution.view().eye().z()).isPositive();
@@ -237,7 +241,8 @@ class RuledFinderTest {
                     found.crossings(),
                     picture.widthPx(),
                     picture.heightPx(),
-                    new ViewSolver.FocalPrior(1.1 * focal, 0.5));
+                    new ViewSolver.FocalPrior(1.1 * focal, 0.5),
+                    RuledFinder.STRETCH_SIGMA);
 
             assertThat(found.linesLighter()).isEqualTo(lighter);
             assertThat(solution.pixelSigma()).isLessThan(0.15);
