@@ -51,21 +51,20 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     /** Contrast relative to the ground is cut off here: pale lines still show, and what glints no more than they. */
     private static final double CEILING = 0.12;
 
-    private static final double LEAST_PITCH_PX = 5;
-
     private static final double DEGREE_STEP = 0.5;
 
     /** Seen from up to 45 degrees aside, lines that are square to each other stay this far from parallel. */
     private static final double LEAST_ANGLE = 50;
 
-    /** Guesses, the likeliest first, each made when it is asked for. */
+    /** Guesses, the likeliest first, each made when it is asked for. To be closed. */
     static Stream<LatticeSeed> in(Mat grey) {
         double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / Math.max(grey.cols(), grey.rows()));
         Mat relief = relief(grey, reduction);
         return IntStream.of(PATCH_PX)
                 .boxed()
                 .flatMap(patchPx -> busiest(relief, patchPx).stream())
-                .flatMap(patch -> seed(relief.submat(patch)).map(s -> s.placed(patch, reduction)).stream());
+                .flatMap(patch -> seed(relief.submat(patch)).map(s -> s.placed(patch, reduction)).stream())
+                .onClose(relief::release);
     }
 
     /** A reduced picture's pixel is the mean of a square of the full one's; its middle is shifted accordingly. */
@@ -246,87 +245,6 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
             }
             double place = (best + 0.5) / means.length;
             return place > 0.5 ? place - 1 : place;
-        }
-    }
-
-    /** How like a patch is to itself moved: per pixel that both share, by the move. */
-    private static final class Autocorrelation {
-        /** Moves farther than this leave too little in common. */
-        private static final double SHARED = 0.55;
-
-        private final int size;
-        private final int padded;
-        private final float[] echo;
-
-        Autocorrelation(Mat patch) {
-            size = Math.min(patch.cols(), patch.rows());
-            padded = Core.getOptimalDFTSize(2 * size);
-            Mat field = Mat.zeros(padded, padded, CvType.CV_32F);
-            Mat inside = field.submat(0, patch.rows(), 0, patch.cols());
-            patch.copyTo(inside);
-            Core.subtract(inside, Core.mean(inside), inside);
-            Core.dft(field, field);
-            Core.mulSpectrums(field, field, field, 0, true);
-            Core.idft(field, field, Core.DFT_SCALE);
-            echo = new float[padded * padded];
-            field.get(0, 0, echo);
-            field.release();
-        }
-
-        private double at(Point move) {
-            int x = (int) Math.floor(move.x());
-            int y = (int) Math.floor(move.y());
-            double fx = move.x() - x;
-            double fy = move.y() - y;
-            double sum = (1 - fy) * ((1 - fx) * raw(x, y) + fx * raw(x + 1, y))
-                    + fy * ((1 - fx) * raw(x, y + 1) + fx * raw(x + 1, y + 1));
-            return sum / ((size - Math.abs(move.x())) * (size - Math.abs(move.y())));
-        }
-
-        private double raw(int x, int y) {
-            return echo[Math.floorMod(y, padded) * padded + Math.floorMod(x, padded)];
-        }
-
-        /** The mean along a ray: great along a family of lines. */
-        double along(Point direction) {
-            double sum = 0;
-            int count = 0;
-            for (double r = LEAST_PITCH_PX; r < SHARED * size; r++) {
-                sum += at(direction.times(r));
-                count++;
-            }
-            return sum / count;
-        }
-
-        /** The first knot along a ridge: the way from crossing to crossing; empty where knots do not come evenly. */
-        Optional<Point> knot(Point direction) {
-            double reach = SHARED * size;
-            double step = 0.25;
-            double[] comb = new double[(int) (reach / step)];
-            double best = 0;
-            for (int k = (int) (LEAST_PITCH_PX / step); k < comb.length; k++) {
-                comb[k] = comb(direction, k * step, reach);
-                best = Math.max(best, comb[k]);
-            }
-            for (int k = (int) (LEAST_PITCH_PX / step) + 1; k < comb.length - 1; k++) {
-                // Every fifth line may be bold, which makes the fifth knot the best: take the first good one. Half the
-                // true spacing scores half, since every other tooth of the comb falls between knots.
-                if (comb[k] > 0.68 * best && comb[k] >= comb[k - 1] && comb[k] >= comb[k + 1]) {
-                    return Optional.of(direction.times(k * step));
-                }
-            }
-            return Optional.empty();
-        }
-
-        /** The first teeth of a comb of this pitch, over the middles before them: farther ones blur with perspective. */
-        private double comb(Point direction, double pitch, double reach) {
-            double sum = 0;
-            int teeth = 0;
-            for (double r = pitch; r <= reach && teeth < 2; r += pitch) {
-                sum += at(direction.times(r)) - at(direction.times(r - pitch / 2));
-                teeth++;
-            }
-            return sum / teeth;
         }
     }
 }

@@ -26,7 +26,10 @@ final class Levels {
     }
 
     boolean contains(Point p, double marginPx) {
-        return p.x() >= marginPx && p.y() >= marginPx && p.x() <= columns - 1 - marginPx && p.y() <= rows - 1 - marginPx;
+        return p.x() >= marginPx
+                && p.y() >= marginPx
+                && p.x() <= columns - 1 - marginPx
+                && p.y() <= rows - 1 - marginPx;
     }
 
     /** Bilinear between pixel centres; outside, the nearest pixel of the rim. */

@@ -66,8 +66,9 @@ final class PaperEdge {
     }
 
     /**
-     * The light behind a grey level, from 0 to 1, by the curve of sRGB (IEC 61966-2-1). A blurred edge has half the light
-     * where it is, not half the grey: by grey levels white paper would seem to be larger by a fraction of a pixel.
+     * The light behind a grey level, from 0 to 1, by the curve of sRGB (IEC 61966-2-1). A blurred edge has half the
+     * light where it is, not half the grey: by grey levels white paper would seem to be larger by a fraction of a
+     * pixel.
      */
     private static double light(double level) {
         double v = level / 255;

@@ -13,23 +13,24 @@ import weltwright.trouble.Trouble;
 /**
  * Finds a blank sheet of white paper in a picture, and its four edges to a fraction of a pixel.
  *
- * <p>Made for a sheet that lies flat on a darker or coloured table with all four edges in view, each for half its length
- * at least; a knife or a shadow may cross edges, and corners may be bent or cut off by the picture's rim. The steps:
+ * <p>Made for a sheet that lies flat on a darker or coloured table with all four edges in view, each for half its
+ * length at least; a knife or a shadow may cross edges, and corners may be bent or cut off by the picture's rim. The
+ * steps:
  *
  * <ol>
  *   <li>the corners roughly, in a reduced picture ({@link PaperOutline});
  *   <li>each edge followed on the full picture ({@link PaperEdge}), which keeps the bend that the lens gives it;
  *   <li>which way the sheet lies, from its longer sides: right unless seen from more than 35 degrees aside;
- *   <li>each point of an edge given its place on the sheet, from the corners; a point counts across its edge only, so it
- *       is enough that the place is right to a few mm along it.
+ *   <li>each point of an edge given its place on the sheet, from the corners; a point counts across its edge only, so
+ *       it is enough that the place is right to a few mm along it.
  * </ol>
  *
  * It stops at points of edges in pixels; {@link ViewSolver} makes a camera and a pose of them.
  */
 public final class PaperFinder {
     /**
-     * How far the proportions of paper are off, as the standard deviation of the ratio of width to height: half a mm or so
-     * in either. Common practice; ISO 216 allows more.
+     * How far the proportions of paper are off, as the standard deviation of the ratio of width to height: half a mm
+     * or so in either. Common practice; ISO 216 allows more.
      */
     public static final double STRETCH_SIGMA = 0.002;
 

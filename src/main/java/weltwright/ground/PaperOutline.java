@@ -22,8 +22,8 @@ import weltwright.geometry.Point;
  * <ol>
  *   <li>whiteness: the least of blue, green and red, which sets white paper off from wood and other colours;
  *   <li>at several levels, the outlines of what is whiter, as chains of straight segments;
- *   <li>all sets of four of an outline's longer segments that enclose a convex region: a knife that hides part of an edge
- *       or sticks out over it adds segments, but takes none of the four away;
+ *   <li>all sets of four of an outline's longer segments that enclose a convex region: a knife that hides part of an
+ *       edge or sticks out over it adds segments, but takes none of the four away;
  *   <li>of these, the one along whose sides white most constantly meets less white.
  * </ol>
  */

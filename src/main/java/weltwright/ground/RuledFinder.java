@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.opencv.core.Core;
+import org.opencv.core.Mat;
 import weltwright.geometry.Point;
 import weltwright.geometry.Region;
 import weltwright.ground.Lattice.Cell;
@@ -13,11 +16,12 @@ import weltwright.ground.Lattice.Expected;
 import weltwright.trouble.Trouble;
 
 /**
- * Finds a ruled ground in a picture, such as a cutting mat or squared paper, and its crossings to a fraction of a pixel.
+ * Finds a ruled ground in a picture, such as a cutting mat or squared paper, and its crossings to a fraction of a
+ * pixel.
  *
- * <p>Made for two families of parallel lines square to each other, each evenly spaced, lighter or darker than the ground
- * between them, some of them bolder; for a knife that hides part of it, numbers, scars, the ground's edge, and a table
- * around it. The steps:
+ * <p>Made for two families of parallel lines square to each other, each evenly spaced, lighter or darker than the
+ * ground between them, some of them bolder; for a knife that hides part of it, numbers, scars, the ground's edge, and
+ * a table around it. The steps:
  *
  * <ol>
  *   <li>in a few patches of a reduced picture, guess at lattices ({@link LatticeSeed});
@@ -26,12 +30,14 @@ import weltwright.trouble.Trouble;
  *   <li>drop those that the view contradicts.
  * </ol>
  *
- * The pitch must be told: nothing in a picture tells a small ground seen from near from a large one seen from afar. Each
- * line that shows is taken to be one pitch from the next, bold or not. It stops at crossings in pixels;
- * {@link ViewSolver} makes a camera and a pose of them.
+ * The pitch must be told: nothing in a picture tells a small ground seen from near from a large one seen from afar.
+ * Each line that shows is taken to be one pitch from the next, bold or not. It stops at crossings in pixels; {@link
+ * ViewSolver} makes a camera and a pose of them.
  */
 public final class RuledFinder {
-    /** How far a ruling's proportions are off: standard deviation of the ratio of its pitches, over 1. Common practice. */
+    /**
+     * How far a ruling's proportions are off: standard deviation of the ratio of its pitches, over 1. Common practice.
+     */
     public static final double STRETCH_SIGMA = 0.0005;
 
     /** Fewer than this are a pattern on something else, or a ground hidden nearly wholly. */
@@ -50,18 +56,20 @@ public final class RuledFinder {
 
     private static final double USUAL_FOCAL_SIGMA = 0.3;
 
-    /** How far from the view's fit a crossing may be, as a part of the pitch, if it is one: mats are a little uneven. */
+    /**
+     * How far from the view's fit a crossing may be, as a part of the pitch, if it is one: mats are a little uneven.
+     */
     private static final double GREATEST_MISFIT = 0.08;
 
     /** With fewer that fit, lines were miscounted or the ground is bent. */
     private static final double LEAST_FITTING = 0.9;
 
-    private final Levels levels;
+    private final Picture picture;
     private final double pitchXMm;
     private final double pitchYMm;
 
-    private RuledFinder(Levels levels, double pitchXMm, double pitchYMm) {
-        this.levels = levels;
+    private RuledFinder(Picture picture, double pitchXMm, double pitchYMm) {
+        this.picture = picture;
         this.pitchXMm = pitchXMm;
         this.pitchYMm = pitchYMm;
     }
@@ -83,17 +91,30 @@ public final class RuledFinder {
      * @throws Trouble where no such ground is to be seen, or too little of it
      */
     public static Found find(Picture picture, double pitchXMm, double pitchYMm) {
+        Optional<LatticeGrowth> grown = grown(picture.grey());
+        // Lines as light as the ground, red on green, show in one colour only.
+        for (int channel = 0; grown.isEmpty() && channel < 3; channel++) {
+            Mat colour = new Mat();
+            Core.extractChannel(picture.bgr(), colour, channel);
+            grown = grown(colour);
+            colour.release();
+        }
+        LatticeGrowth growth = grown.orElseThrow(RuledFinder::nothing);
+        return new RuledFinder(picture, pitchXMm, pitchYMm).found(growth);
+    }
+
+    /** The first lattice that is large, or else the largest, if it is large enough to be one. */
+    private static Optional<LatticeGrowth> grown(Mat channel) {
+        Levels levels = new Levels(channel);
         LatticeGrowth best = null;
-        Levels levels = new Levels(picture.grey());
-        Iterator<LatticeSeed> seeds = LatticeSeed.in(picture.grey()).iterator();
-        while (seeds.hasNext() && (best == null || best.lattice().size() < PLENTY)) {
-            LatticeGrowth growth = LatticeGrowth.from(seeds.next(), levels);
-            best = best == null || growth.lattice().size() > best.lattice().size() ? growth : best;
+        try (Stream<LatticeSeed> all = LatticeSeed.in(channel)) {
+            Iterator<LatticeSeed> seeds = all.iterator();
+            while (seeds.hasNext() && (best == null || best.lattice().size() < PLENTY)) {
+                LatticeGrowth growth = LatticeGrowth.from(seeds.next(), levels);
+                best = best == null || growth.lattice().size() > best.lattice().size() ? growth : best;
+            }
         }
-        if (best == null || !isEnough(best.lattice())) {
-            throw nothing();
-        }
-        return new RuledFinder(levels, pitchXMm, pitchYMm).found(best);
+        return Optional.ofNullable(best).filter(growth -> isEnough(growth.lattice()));
     }
 
     private static boolean isEnough(Lattice lattice) {
@@ -158,11 +179,11 @@ public final class RuledFinder {
         for (double k = 0; k < all.size(); k += step) {
             sample.add(reference(all.get((int) k), middle));
         }
-        double focalPx = USUAL_FOCAL_PER_DIAGONAL * Math.hypot(levels.columns(), levels.rows());
+        double focalPx = USUAL_FOCAL_PER_DIAGONAL * picture.diagonalPx();
         return ViewSolver.solve(
                         sample,
-                        levels.columns(),
-                        levels.rows(),
+                        picture.widthPx(),
+                        picture.heightPx(),
                         new ViewSolver.FocalPrior(focalPx, USUAL_FOCAL_SIGMA),
                         STRETCH_SIGMA)
                 .view();
@@ -179,7 +200,14 @@ public final class RuledFinder {
                             seenAt.apply(cell.plus(1, 0)).minus(at),
                             seenAt.apply(cell.plus(0, 1)).minus(at),
                             contrast))
-                    .filter(expected -> levels.contains(at, 0));
+                    .filter(expected -> isInside(at));
         };
+    }
+
+    private boolean isInside(Point pixel) {
+        return pixel.x() >= 0
+                && pixel.y() >= 0
+                && pixel.x() <= picture.widthPx() - 1
+                && pixel.y() <= picture.heightPx() - 1;
     }
 }

@@ -88,10 +88,10 @@ public final class ViewSolver {
     }
 
     /**
-     * The same on a ground whose proportions are known no better than so: each x may be longer in truth by a small part,
-     * and each y shorter by as much. Tilt shortens the ground's picture one way too, and what is seen of that says how
-     * long the lens is; paper that is cut 0.1 % too narrow would be taken for a lens that is off by 2 %, were it not
-     * allowed for.
+     * The same on a ground whose proportions are known no better than so: each x may be longer in truth by a small
+     * part, and each y shorter by as much. Tilt shortens the ground's picture one way too, and what is seen of that
+     * says how long the lens is; paper that is cut 0.1 % too narrow would be taken for a lens that is off by 2 %, were
+     * it not allowed for.
      *
      * @param stretchSigma standard deviation of the ratio of the scales along x and y, over 1
      */

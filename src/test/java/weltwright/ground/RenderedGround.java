@@ -19,8 +19,8 @@ import weltwright.geometry.Point;
 import weltwright.photo.Photo;
 
 /**
- * A picture of a flat ground, rendered with OpenCV's camera model, which knows nothing of ours: where each of its points
- * is seen is known exactly.
+ * A picture of a flat ground, rendered with OpenCV's camera model, which knows nothing of ours: where each of its
+ * points is seen is known exactly.
  *
  * @param focalPx focal length
  * @param k1 radial distortion, as in OpenCV

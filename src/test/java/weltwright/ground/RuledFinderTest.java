@@ -16,8 +16,13 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.opencv.core.Core;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfByte;
+import org.opencv.imgcodecs.Imgcodecs;
 import weltwright.geometry.Point;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
@@ -106,7 +111,7 @@ class RuledFinderTest {
     private static final Ruling CUT_IN_TWO =
             new Ruling("cut in two", 10, 150, 200, 60, 170, 0.7, 5, 40, new double[] {-16, 23}, 500);
 
-    static Stream<org.junit.jupiter.params.provider.Arguments> scenes() {
+    static Stream<Arguments> scenes() {
         return Stream.of(
                 scene(GREEN_MAT, new RenderedGround(900, 0.06, 12, 31, 400, 0.6, 2)),
                 scene(GREEN_MAT, new RenderedGround(900, -0.06, 22, -8, 380, 0, 4)),
@@ -116,8 +121,8 @@ class RuledFinderTest {
                 scene(CUT_IN_TWO, new RenderedGround(900, 0.04, 14, 10, 420, 0.5, 2)));
     }
 
-    private static org.junit.jupiter.params.provider.Arguments scene(Ruling ruling, RenderedGround ground) {
-        return org.junit.jupiter.params.provider.Arguments.of(ruling, ground);
+    private static Arguments scene(Ruling ruling, RenderedGround ground) {
+        return Arguments.of(ruling, ground);
     }
 
     @ParameterizedTest
@@ -195,6 +200,23 @@ class RuledFinderTest {
             turned = turned.left();
         }
         return turned;
+    }
+
+    /** Red lines on a green mat that are just as light, by the weights of grey (ITU-R BT.601: 0.299 and 0.587). */
+    @Test
+    void linesMayShowInOneColourOnly() {
+        Photo grey = new RenderedGround(900, 0.02, 12, 31, 400, 0.6, 2).photo(GREEN_MAT, 1);
+        Mat green = Imgcodecs.imdecode(new MatOfByte(grey.bytes()), Imgcodecs.IMREAD_GRAYSCALE);
+        Mat red = new Mat();
+        Core.convertScaleAbs(green, red, -0.587 / 0.299 / 3, 160);
+        Core.convertScaleAbs(green, green, 1.0 / 3, 60);
+        Mat coloured = new Mat();
+        Core.merge(List.of(Mat.zeros(green.size(), green.type()), green, red), coloured);
+        MatOfByte png = new MatOfByte();
+        Imgcodecs.imencode(".png", coloured, png);
+        try (Picture picture = Picture.decode(Photo.of("coloured.png", png.toArray()))) {
+            assertThat(RuledFinder.find(picture, 10, 10).crossings()).hasSizeGreaterThan(900);
+        }
     }
 
     @Test
