@@ -6,10 +6,10 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 
 /** Choices that a maker might make. */
-final class TestSpecs {
+public final class TestSpecs {
     private TestSpecs() {}
 
-    static Arbitrary<SheathSpec> any() {
+    public static Arbitrary<SheathSpec> any() {
         Arbitrary<SheathKind> kind = Arbitraries.of(SheathKind.class);
         Arbitrary<Hand> hand = Arbitraries.of(Hand.class);
         Arbitrary<Double> leather = Arbitraries.doubles().between(2, 4);
