@@ -48,9 +48,9 @@ public final class PatternMaker {
     private static List<Size> sizes(SheathSpec spec, Planform form, BeltLoop loop, double weltMm) {
         var outer = form.extent();
         return List.of(
-                new Size("length of the sheath, throat to tip", outer.getWidth()),
-                new Size("length with the belt loop", outer.getWidth() + loop.heightMm() + spec.leatherThicknessMm()),
-                new Size("greatest width", outer.getHeight()),
+                new Size(Size.LENGTH, outer.getWidth()),
+                new Size(Size.LENGTH_WITH_LOOP, outer.getWidth() + loop.heightMm() + spec.leatherThicknessMm()),
+                new Size(Size.WIDTH, outer.getHeight()),
                 new Size("thickness of the sewn edge", weltMm + 2 * spec.leatherThicknessMm()),
                 new Size("thickness of the welt", weltMm),
                 new Size("width of the belt loop", loop.widthMm()));
