@@ -82,6 +82,36 @@ public final class OutlineFit {
     }
 
     /**
+     * The nodes of a curve along an open run of points, without its first and last point, which hold its ends.
+     *
+     * @param line measured points in order, each once, all counting alike
+     * @param corners indices of points at true corners, rising, none of them first or last; possibly none
+     * @param toleranceMm how far the curve may keep off the points' run
+     */
+    public static List<Node> fitBetween(List<Point> line, int[] corners, double toleranceMm) {
+        double[] weight = new double[line.size()];
+        Arrays.fill(weight, 1);
+        OutlineFit fit = new OutlineFit(line, weight, toleranceMm);
+        int last = line.size() - 1;
+        List<Node> nodes = new ArrayList<>();
+        int from = 0;
+        Corner start = new Corner(line.get(0), 0);
+        for (int c = 0; c <= corners.length; c++) {
+            int to = c < corners.length ? corners[c] : last;
+            Corner end = c < corners.length
+                    ? fit.corner(to, from, c + 1 < corners.length ? corners[c + 1] : last)
+                    : new Corner(line.get(last), 0);
+            fit.between(from, to, start, end).forEach(p -> nodes.add(new Node(p, false)));
+            if (c < corners.length) {
+                nodes.add(new Node(end.at(), true));
+            }
+            from = to;
+            start = end;
+        }
+        return nodes;
+    }
+
+    /**
      * @param at where the corner is
      * @param roundedMm how much of the curve on either side is rounded off
      */

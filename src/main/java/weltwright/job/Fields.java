@@ -13,6 +13,10 @@ public final class Fields {
     public static final LengthField EDGE_THICKNESS = LengthField.of("edge thickness", 0, 15);
     public static final LengthField TIP_DROP = LengthField.of("tip drop", 0, 40);
 
+    public static final LengthField BLADE_LENGTH = LengthField.of("length of the blade", 10, 1500);
+    public static final LengthField WIDTH = LengthField.of("width of the knife", 1, 300);
+    public static final LengthField WIDTH_PLACE = LengthField.of("place of the width, from the tip", 1, 1500);
+
     /** The sheet's bars are 100 mm where the printer prints true, and no printer is a tenth off. */
     public static final LengthField SHEET_BAR_ACROSS = LengthField.of("bar across the sheet", 90, 110);
 

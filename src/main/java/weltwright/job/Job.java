@@ -1,9 +1,12 @@
 package weltwright.job;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import weltwright.knife.Caliper;
 import weltwright.knife.Knife;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
@@ -30,6 +33,7 @@ import weltwright.trouble.Trouble;
  * @param settings what was told about the picture
  * @param trace what came out of the picture, before any correction; empty until it is traced
  * @param silhouette the outline that the pattern is made from: the trace's, or as the user corrected it
+ * @param calipers measures that the user took on the knife; the silhouette agrees with them
  * @param edgeThicknessMm thickness of the blade behind its edge
  * @param spec what the maker chose
  */
@@ -43,6 +47,7 @@ public record Job(
         TraceSettings settings,
         Optional<Trace> trace,
         Optional<Silhouette> silhouette,
+        List<Caliper> calipers,
         double edgeThicknessMm,
         SheathSpec spec) {
 
@@ -56,6 +61,7 @@ public record Job(
         Objects.requireNonNull(settings);
         Objects.requireNonNull(trace);
         Objects.requireNonNull(silhouette);
+        calipers = List.copyOf(calipers);
         Objects.requireNonNull(spec);
     }
 
@@ -63,44 +69,62 @@ public record Job(
     public static Job begin(LocalDate today) {
         TraceSettings knife = new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
         return new Job("", "", today, Optional.empty(), "", Optional.empty(), knife, Optional.empty(),
-                Optional.empty(), 0.4, SheathSpec.standard(SheathKind.FOLDED));
+                Optional.empty(), List.of(), 0.4, SheathSpec.standard(SheathKind.FOLDED));
     }
 
     public Job withOrder(String customer, String knifeName, Optional<LocalDate> due, String notes) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, edgeThicknessMm,
-                spec);
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, calipers,
+                edgeThicknessMm, spec);
     }
 
-    /** Another picture: what came out of the one before it goes. */
+    /** Another picture: what came out of the one before it goes, and what was measured on the knife in it. */
     public Job withPhoto(Photo photo) {
-        return withTracing(Optional.of(photo), settings, Optional.empty(), Optional.empty());
+        return withTracing(Optional.of(photo), settings, Optional.empty(), Optional.empty(), List.of());
     }
 
     /** Other things told about the picture: an outline that was made with the old ones goes. */
     public Job withSettings(TraceSettings settings) {
         return settings.equals(this.settings)
                 ? this
-                : withTracing(photo, settings, Optional.empty(), Optional.empty());
+                : withTracing(photo, settings, Optional.empty(), Optional.empty(), calipers);
     }
 
-    /** What came out of the picture, uncorrected. */
+    /** What came out of the picture, uncorrected but for what was measured on the knife. */
     public Job withTrace(Trace trace) {
-        return withTracing(photo, settings, Optional.of(trace), Optional.of(trace.silhouette()));
+        return withTracing(photo, settings, Optional.of(trace), Optional.empty(), calipers)
+                .withSilhouette(trace.silhouette());
     }
 
-    /** The outline as the user corrected it. */
+    /** The outline as the user corrected it, bent to what was measured on the knife. */
     public Job withSilhouette(Silhouette silhouette) {
-        return withTracing(photo, settings, trace, Optional.of(silhouette));
+        return withTracing(
+                photo, settings, trace, Optional.of(Caliper.honoured(silhouette, calipers)), calipers);
+    }
+
+    /** One more measure taken on the knife, in place of one taken at the same place, and the outline bent to it. */
+    public Job withCaliper(Caliper measured) {
+        List<Caliper> all = new ArrayList<>(calipers);
+        all.removeIf(measured::sameAs);
+        all.add(measured);
+        return withTracing(photo, settings, trace, silhouette.map(s -> Caliper.honoured(s, all)), all);
+    }
+
+    /** One measure fewer, and the outline as it was before it. */
+    public Job withoutCaliper(Caliper measured) {
+        List<Caliper> others = new ArrayList<>(calipers);
+        others.remove(measured);
+        return withTracing(
+                photo, settings, trace, silhouette.map(s -> Caliper.released(s, measured, calipers)), others);
     }
 
     public Job withEdgeThicknessMm(double edgeThicknessMm) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, edgeThicknessMm,
-                spec);
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, calipers,
+                edgeThicknessMm, spec);
     }
 
     public Job withSpec(SheathSpec spec) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, edgeThicknessMm,
-                spec);
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, calipers,
+                edgeThicknessMm, spec);
     }
 
     /** Whether the outline is no longer what came out of the picture. */
@@ -131,8 +155,12 @@ public record Job(
     }
 
     private Job withTracing(
-            Optional<Photo> photo, TraceSettings settings, Optional<Trace> trace, Optional<Silhouette> silhouette) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, edgeThicknessMm,
-                spec);
+            Optional<Photo> photo,
+            TraceSettings settings,
+            Optional<Trace> trace,
+            Optional<Silhouette> silhouette,
+            List<Caliper> calipers) {
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, calipers,
+                edgeThicknessMm, spec);
     }
 }

@@ -5,8 +5,10 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,7 @@ import weltwright.ground.Camera;
 import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
+import weltwright.knife.Caliper;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
@@ -30,6 +33,7 @@ import weltwright.sheath.SheathSpec;
 import weltwright.trace.ErrorBudget;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
+import weltwright.trace.Unsure;
 
 /**
  * The {@code job.json} of a job file, field for field; its names are the file format, and outlive those of the classes
@@ -52,9 +56,10 @@ record JobDocument(
         Measured measured,
         @JsonSetter(nulls = Nulls.SET) Traced trace,
         @JsonSetter(nulls = Nulls.SET) Shape outline,
+        List<CaliperEntry> calipers,
         Sheath sheath) {
     static final String FORMAT = "weltwright job";
-    static final int VERSION = 1;
+    static final int VERSION = 2;
 
     /** Longer than any knife: a coordinate beyond is damage. */
     private static final double FARTHEST_MM = 2000;
@@ -73,7 +78,20 @@ record JobDocument(
                 Measured.of(job.settings(), job.edgeThicknessMm()),
                 job.trace().map(Traced::of).orElse(null),
                 job.silhouette().map(Shape::of).orElse(null),
+                job.calipers().stream().map(CaliperEntry::of).toList(),
                 Sheath.of(job.spec()));
+    }
+
+    /** What an older version wrote, as this one would have. */
+    static JsonNode upToDate(JsonNode written) {
+        if (written.path("version").asInt() == 1) {
+            // Version 1 knew neither of stretches where the edge was weak nor of measures taken on the knife.
+            ((ObjectNode) written).putArray("calipers");
+            if (written.path("trace") instanceof ObjectNode trace) {
+                trace.putArray("unsure");
+            }
+        }
+        return written;
     }
 
     /**
@@ -94,6 +112,7 @@ record JobDocument(
                 measured.settings(),
                 Optional.ofNullable(trace).map(Traced::trace),
                 Optional.ofNullable(outline).map(Shape::silhouette),
+                calipers.stream().map(CaliperEntry::caliper).toList(),
                 Fields.EDGE_THICKNESS.checkedMm(measured.edgeThickness),
                 sheath.spec());
     }
@@ -154,6 +173,7 @@ record JobDocument(
             Pair onSheetShift,
             double error95,
             List<ErrorPart> errorParts,
+            List<UnsureEntry> unsure,
             List<String> notes) {
 
         static Traced of(Trace trace) {
@@ -169,6 +189,7 @@ record JobDocument(
                     Pair.of(trace.onSheet().shift()),
                     trace.error().error95Mm(),
                     trace.error().parts().stream().map(ErrorPart::of).toList(),
+                    trace.unsure().stream().map(UnsureEntry::of).toList(),
                     trace.notes());
         }
 
@@ -179,6 +200,7 @@ record JobDocument(
                     new Plane(midPlaneHeight, midPlaneSlope.point()),
                     new Placement(onSheetAngle, onSheetShift.point()),
                     new ErrorBudget(error95, errorParts.stream().map(ErrorPart::part).toList()),
+                    unsure.stream().map(UnsureEntry::unsure).toList(),
                     List.copyOf(notes));
         }
     }
@@ -206,6 +228,40 @@ record JobDocument(
 
         ErrorBudget.Part part() {
             return new ErrorBudget.Part(cause, error95, remedy);
+        }
+    }
+
+    /** A stretch of the traced outline where its edge was weak, counter-clockwise. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record UnsureEntry(Pair from, Pair to) {
+
+        static UnsureEntry of(Unsure unsure) {
+            return new UnsureEntry(Pair.of(unsure.from()), Pair.of(unsure.to()));
+        }
+
+        Unsure unsure() {
+            return new Unsure(from.place(), to.place());
+        }
+    }
+
+    /** A measure taken on the knife: its width so far from the tip, or, where that is null, the length of its blade. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record CaliperEntry(@JsonSetter(nulls = Nulls.SET) Double fromTip, double measured, double outline) {
+
+        static CaliperEntry of(Caliper caliper) {
+            return new CaliperEntry(
+                    caliper.fromTipMm().isPresent() ? caliper.fromTipMm().getAsDouble() : null,
+                    caliper.mm(),
+                    caliper.outlineMm());
+        }
+
+        Caliper caliper() {
+            return fromTip == null
+                    ? new Caliper(OptionalDouble.empty(), Fields.BLADE_LENGTH.checkedMm(measured), outline)
+                    : new Caliper(
+                            OptionalDouble.of(Fields.WIDTH_PLACE.checkedMm(fromTip)),
+                            Fields.WIDTH.checkedMm(measured),
+                            outline);
         }
     }
 

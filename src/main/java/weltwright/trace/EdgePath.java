@@ -95,16 +95,20 @@ final class EdgePath {
         this.alongPx = alongPx;
     }
 
-    /** @param rough a closed contour in pixels that keeps the knife to one side of it all round */
+    /**
+     * @param rough in pixels, closed round the knife; or a stretch of such a contour that has the knife on its left as
+     *     the picture is seen, and to which the edge then keeps the nearer the better
+     */
     List<EdgePoint> near(Polyline rough) {
         List<Point> base = rough.resampled(stepPx).points();
         int n = base.size();
         int half = (int) Math.round(reachPx * PER_PX);
         int width = 2 * half + 1;
-        Point[] normal = normals(base);
-        Band band = band(base, normal, half);
+        Point[] normal = normals(base, rough.closed());
+        Band band = band(base, normal, half, rough.closed());
         double strong = strong(band.path(), n, width);
-        int[] path = closedPath(gain(band.path(), strong), n, width);
+        float[] gain = gain(band.path(), strong);
+        int[] path = rough.closed() ? closedPath(gain, n, width) : openPath(nearer(gain, half), n, width);
         List<EdgePoint> edge = new ArrayList<>(n);
         for (int i = 0; i < n; i++) {
             int k = summit(band.slope(), i * width, width, path[i]);
@@ -127,16 +131,33 @@ final class EdgePath {
         return base.plus(normal.times(samples / PER_PX));
     }
 
-    /** Pointing out of the shape, whichever way round it is given. */
-    private static Point[] normals(List<Point> base) {
+    /** Whoever drew a stretch drew it where the edge is, as well as a hand can: what lies at the rim counts for half. */
+    private static float[] nearer(float[] gain, int half) {
+        int width = 2 * half + 1;
+        float[] nearer = new float[gain.length];
+        for (int i = 0; i < gain.length; i++) {
+            double off = (i % width - half) / (double) half;
+            nearer[i] = (float) (gain[i] * (1 - off * off / 2));
+        }
+        return nearer;
+    }
+
+    /** Pointing out of the shape: a closed one whichever way round it is given. */
+    private static Point[] normals(List<Point> base, boolean closed) {
         int n = base.size();
-        double out = Polyline.closed(base).signedAreaMm2() > 0 ? -1 : 1;
+        // Pixels count downwards, so what the eye sees on the left of a line is on its right in numbers.
+        double out = closed && Polyline.closed(base).signedAreaMm2() > 0 ? -1 : 1;
         Point[] normal = new Point[n];
         for (int i = 0; i < n; i++) {
-            Point chord = base.get((i + 2) % n).minus(base.get((i - 2 + n) % n));
+            Point chord = base.get(row(i + 2, n, closed)).minus(base.get(row(i - 2, n, closed)));
             normal[i] = chord.unit().left().times(out);
         }
         return normal;
+    }
+
+    /** A row of a closed contour, counted on round it; of an open one the last row at either end. */
+    private static int row(int i, int n, boolean closed) {
+        return closed ? Math.floorMod(i, n) : Math.max(0, Math.min(n - 1, i));
     }
 
     /**
@@ -145,10 +166,10 @@ final class EdgePath {
      */
     private record Band(float[] path, float[] slope) {}
 
-    private Band band(List<Point> base, Point[] normal, int half) {
+    private Band band(List<Point> base, Point[] normal, int half, boolean closed) {
         int n = base.size();
         int width = 2 * half + 1;
-        float[] colour = colours(base, normal, half);
+        float[] colour = colours(base, normal, half, closed);
         ColourStep steps = new ColourStep(colour, n, width);
         double[] line = unit(ground.lineColour());
         float[] path = new float[n * width];
@@ -222,7 +243,7 @@ final class EdgePath {
     }
 
     /** The smoothed colours of the band, row by row: blue, green, red. */
-    private float[] colours(List<Point> base, Point[] normal, int half) {
+    private float[] colours(List<Point> base, Point[] normal, int half, boolean closed) {
         int n = base.size();
         int width = 2 * half + 1;
         int wrap = 6;
@@ -231,7 +252,7 @@ final class EdgePath {
         float[] xs = new float[width];
         float[] ys = new float[width];
         for (int row = 0; row < n + 2 * wrap; row++) {
-            int i = Math.floorMod(row - wrap, n);
+            int i = row(row - wrap, n, closed);
             for (int k = 0; k < width; k++) {
                 Point p = at(base.get(i), normal[i], k - half);
                 xs[k] = (float) p.x();
@@ -307,34 +328,63 @@ final class EdgePath {
         double[] score = new double[width];
         Arrays.fill(score, Double.NEGATIVE_INFINITY);
         score[startAt] = 0;
-        byte[] came = new byte[(n + 1) * width];
+        byte[][] came = new byte[n + 1][];
         for (int row = 1; row <= n; row++) {
-            double[] next = new double[width];
-            int from = (start + row) % n * width;
-            for (int k = 0; k < width; k++) {
-                double best = Double.NEGATIVE_INFINITY;
-                int jumped = 0;
-                for (int j = -MOST_JUMP; j <= MOST_JUMP; j++) {
-                    if (k + j >= 0 && k + j < width) {
-                        double reached = score[k + j] - JUMP_COST * j * j;
-                        if (reached > best) {
-                            best = reached;
-                            jumped = j;
-                        }
-                    }
-                }
-                next[k] = best + gain[from + k];
-                came[row * width + k] = (byte) jumped;
-            }
-            score = next;
+            came[row] = new byte[width];
+            score = reached(score, gain, (start + row) % n * width, came[row]);
         }
         int[] path = new int[n];
         int k = startAt;
         for (int row = n; row >= 1; row--) {
             path[(start + row) % n] = k;
-            k += came[row * width + k];
+            k += came[row][k];
         }
         return path;
+    }
+
+    /** The path of most gain from the first row to the last. */
+    private static int[] openPath(float[] gain, int n, int width) {
+        double[] score = new double[width];
+        byte[][] came = new byte[n][width];
+        for (int row = 0; row < n; row++) {
+            score = reached(score, gain, row * width, came[row]);
+        }
+        int k = 0;
+        for (int j = 1; j < width; j++) {
+            k = score[j] > score[k] ? j : k;
+        }
+        int[] path = new int[n];
+        for (int row = n - 1; row >= 0; row--) {
+            path[row] = k;
+            k += came[row][k];
+        }
+        return path;
+    }
+
+    /**
+     * The best scores on the next row of a path.
+     *
+     * @param score the best on the row before
+     * @param from where the next row's gains begin
+     * @param came filled in: for each place, how far to the side the best way there comes from
+     */
+    private static double[] reached(double[] score, float[] gain, int from, byte[] came) {
+        int width = score.length;
+        double[] next = new double[width];
+        for (int k = 0; k < width; k++) {
+            double best = Double.NEGATIVE_INFINITY;
+            for (int j = -MOST_JUMP; j <= MOST_JUMP; j++) {
+                if (k + j >= 0 && k + j < width) {
+                    double reached = score[k + j] - JUMP_COST * j * j;
+                    if (reached > best) {
+                        best = reached;
+                        came[k] = (byte) j;
+                    }
+                }
+            }
+            next[k] = best + gain[from + k];
+        }
+        return next;
     }
 
     /** The nearest local maximum of contrast within a pixel of the path. */

@@ -1,6 +1,7 @@
 package weltwright.trace;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -71,10 +72,16 @@ final class SilhouetteBuilder {
      * @param midPlane in the ground frame
      * @param onGround the motion from the silhouette's frame to the ground frame
      * @param ring the measured points that the outline was fitted to, in the silhouette's frame
+     * @param clarity how clear the edge was at each of them, from 0 to 1
      * @param excessMm for each of them, what was taken off for the knife's thickness
      */
     record Built(
-            Silhouette silhouette, Plane midPlane, Placement onGround, Polyline ring, double[] excessMm) {}
+            Silhouette silhouette,
+            Plane midPlane,
+            Placement onGround,
+            Polyline ring,
+            double[] clarity,
+            double[] excessMm) {}
 
     Built build(double tipDropMm) {
         Plane level = new Plane(thickness.handleThicknessMm() / 2, new Point(0, 0));
@@ -268,7 +275,8 @@ final class SilhouetteBuilder {
         Silhouette silhouette =
                 new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
         Placement onGround = new Placement(axis.angleRad(), axis.apply(new Point(heelAt.x(), 0)));
-        return new Built(silhouette, midPlane, onGround, ring.map(p -> p.plus(toHeel)), excess);
+        double[] clarity = Arrays.stream(weight).map(Math::sqrt).toArray();
+        return new Built(silhouette, midPlane, onGround, ring.map(p -> p.plus(toHeel)), clarity, excess);
     }
 
     /** Makes a landmark a corner, in place of those found right beside it; where one of them is very near, that one. */
@@ -288,6 +296,6 @@ final class SilhouetteBuilder {
     }
 
     private static int index(int[] sorted, int value) {
-        return java.util.Arrays.binarySearch(sorted, value);
+        return Arrays.binarySearch(sorted, value);
     }
 }

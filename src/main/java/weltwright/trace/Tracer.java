@@ -107,6 +107,7 @@ public final class Tracer {
                     built.midPlane(),
                     built.onGround(),
                     error,
+                    Unsure.of(built.ring(), built.clarity()),
                     notes(photo, settings, picture, sheet, solution));
         }
     }

@@ -137,8 +137,21 @@ class JobFileTest {
 
     @Test
     void refusesANewerVersion() throws IOException {
-        rewrite(json -> json.put("version", 2).put("rune", "carved"));
+        rewrite(json -> json.put("version", JobDocument.VERSION + 1).put("rune", "carved"));
         assertTrouble(file, "anouk.wwj was saved by a newer version of this program. Update the program");
+    }
+
+    /** As version 1 wrote it: without the fields that came after it. */
+    @Test
+    void readsWhatTheFirstVersionWrote() throws IOException {
+        rewrite(json -> {
+            json.put("version", 1).remove("calipers");
+            ((ObjectNode) json.get("trace")).remove("unsure");
+        });
+        Job job = JobFile.read(file);
+        assertThat(job.calipers()).isEmpty();
+        assertThat(job.trace().orElseThrow().unsure()).isEmpty();
+        assertThat(job.silhouette()).isEqualTo(Jobs.full().silhouette());
     }
 
     @Test
@@ -150,7 +163,8 @@ class JobFileTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "format", "version", "customer", "begun", "due", "photo", "measured", "trace", "outline", "sheath"
+                "format", "version", "customer", "begun", "due", "photo", "measured", "trace", "outline", "calipers",
+                "sheath"
             })
     void refusesAFileThatLacksAField(String field) throws IOException {
         rewrite(json -> json.remove(field));

@@ -18,6 +18,7 @@ import weltwright.ground.Camera;
 import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
+import weltwright.knife.Caliper;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
@@ -28,6 +29,7 @@ import weltwright.sheath.SheathSpec;
 import weltwright.trace.ErrorBudget;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
+import weltwright.trace.Unsure;
 
 /** Invented jobs for tests, their numbers chosen to need every bit of a double. */
 public final class Jobs {
@@ -73,6 +75,7 @@ public final class Jobs {
                 new Plane(9.5, new Point(1e-4, -0.01 / 3)),
                 new Placement(Math.E / 3, new Point(4.1, -7.7)),
                 new ErrorBudget(0.21, List.of(new ErrorBudget.Part("height", 0.2, "Measure the handle again."))),
+                List.of(new Unsure(new Point(75.1, -9), new Point(99 + 1 / 3.0, 1.7))),
                 List.of("Focal length from the photo: 26 mm.", "Zeile mit ½ und “Anführung”"));
         Outline corrected = traced.outline().map(p -> p.times(1 + 1e-3 / 3));
         return new Job(
@@ -85,6 +88,9 @@ public final class Jobs {
                 new TraceSettings(19 + 1 / 7.0, 3.5, 0.3, OptionalDouble.of(26.1), new PrintScale(0.997, 1 / 0.999)),
                 Optional.of(trace),
                 Optional.of(new Silhouette(corrected, traced.landmarks(), false)),
+                List.of(
+                        new Caliper(OptionalDouble.empty(), 100 + 1 / 3.0, 99.7),
+                        new Caliper(OptionalDouble.of(Math.PI * 10), 24.9, 25 - 1 / 7.0)),
                 0.4,
                 new SheathSpec(SheathKind.PANELS, Hand.LEFT, 25.4 / 8, OptionalInt.of(2), 3.2, 5, 0.8, 25.4 / 7, 0.45,
                         38, 4, 12, 0));
