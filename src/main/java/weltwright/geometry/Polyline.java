@@ -198,6 +198,23 @@ public record Polyline(List<Point> points, boolean closed) {
         return twice / 2;
     }
 
+    /** The y at which the chain crosses an upright line, rising; empty where it does not. */
+    public double[] crossings(double x) {
+        double[] ys = new double[segments()];
+        int count = 0;
+        for (int i = 0; i < segments(); i++) {
+            Point a = point(i);
+            Point b = point(i + 1);
+            // Half open, so that a point on the line counts for one of its two segments only.
+            if (a.x() <= x != b.x() <= x) {
+                ys[count++] = a.towards(b, (x - a.x()) / (b.x() - a.x())).y();
+            }
+        }
+        double[] crossings = Arrays.copyOf(ys, count);
+        Arrays.sort(crossings);
+        return crossings;
+    }
+
     public LineString lineString() {
         Coordinate[] c = new Coordinate[segments() + 1];
         for (int i = 0; i < c.length; i++) {

@@ -41,14 +41,9 @@ final class SilhouetteBuilder {
     private static final double AVERAGED_MM = 1.5;
 
     /** So far from its end a butt is shaped by it, and so far on the rest of the handle makes up for it. */
-    private static final double BUTT_END_MM = 5;
+    static final double BUTT_END_MM = 5;
 
     private static final double BUTT_FADE_MM = 13;
-
-    /** A face of the outline that looks so far towards the tip, so near the heel, is the handle's front. */
-    private static final double FACES_FRONT = 0.7;
-
-    private static final double FRONT_MM = 2;
 
     private static final double HEEL_REACH_MM = 15;
 
@@ -144,35 +139,19 @@ final class SilhouetteBuilder {
     private List<ThickKnife.Shift> shifts(
             Polyline along, List<Point> normals, LandmarkProposal proposal, Plane midPlane, Placement axis) {
         List<Point> points = along.points();
-        double heelX = points.get(proposal.heel()).x();
-        double tipX = points.get(proposal.tip()).x();
-        double buttX = points.get(proposal.butt()).x();
-        Sides sides = new Sides(along);
+        Rim rim = new Rim(
+                thickness,
+                view,
+                midPlane,
+                axis,
+                along,
+                points.get(proposal.heel()).x(),
+                points.get(proposal.tip()).x(),
+                points.get(proposal.butt()).x(),
+                proposal.spineOnLeft());
         List<ThickKnife.Shift> shifts = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
-            Point p = points.get(i);
-            Point outward = normals.get(i);
-            Point lean = lean(midPlane, axis, p);
-            double across = lean.dot(outward);
-            // At the very end a width says nothing of how round the handle is.
-            double x = Math.max(p.x(), buttX + BUTT_END_MM);
-            boolean above = p.y() > sides.middle(x);
-            if (outward.x() > FACES_FRONT && Math.abs(p.x() - heelX) < FRONT_MM) {
-                double handleX = heelX - FRONT_MM;
-                shifts.add(thickness.front(
-                        2 * Math.abs(p.y() - sides.middle(handleX)) / sides.width(handleX), across));
-            } else if (p.x() < heelX) {
-                // What a handle's ends show is the butt's to say.
-                shifts.add(thickness
-                        .side(sides.width(x) / 2, across, lean.dot(outward.left()))
-                        .times(outward.y() * outward.y()));
-            } else {
-                double rim = above == proposal.spineOnLeft()
-                        ? thickness.spineThicknessMm()
-                        : thickness.edgeThicknessMm();
-                shifts.add(ThickKnife.rim(
-                        rim, (p.x() - heelX) / (tipX - heelX), across, lean.dot(outward.left())));
-            }
+            shifts.add(rim.shift(points.get(i), normals.get(i)));
         }
         return shifts;
     }
@@ -202,10 +181,12 @@ final class SilhouetteBuilder {
      */
     private static Polyline drawnIn(Polyline along, double excessMm) {
         double butt = along.points().stream().mapToDouble(Point::x).min().orElseThrow();
-        return along.map(p -> {
-            double share = (butt + BUTT_FADE_MM - p.x()) / (BUTT_FADE_MM - BUTT_END_MM);
-            return p.plus(new Point(excessMm * Math.max(0, Math.min(1, share)), 0));
-        });
+        return along.map(p -> drawnIn(p, butt, excessMm));
+    }
+
+    static Point drawnIn(Point p, double buttX, double excessMm) {
+        double share = (buttX + BUTT_FADE_MM - p.x()) / (BUTT_FADE_MM - BUTT_END_MM);
+        return p.plus(new Point(excessMm * Math.max(0, Math.min(1, share)), 0));
     }
 
     /** Outward normals of the outline over a few millimetres, so that the noise of its points does not turn them. */

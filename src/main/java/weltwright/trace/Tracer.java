@@ -90,15 +90,8 @@ public final class Tracer {
             checkInside(picture, edge);
             checkAgainstPrint(view, edge, cover.looked().sights());
             progress.at("Building the outline", 0.8);
-            SilhouetteBuilder.Built built = new SilhouetteBuilder(
-                            picture,
-                            view,
-                            edge,
-                            new ThickKnife(
-                                    settings.spineThicknessMm(),
-                                    EDGE_PART * settings.spineThicknessMm(),
-                                    settings.handleThicknessMm()))
-                    .build(settings.tipDropMm());
+            SilhouetteBuilder.Built built =
+                    new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
             ErrorBudget error = ErrorEstimate.of(solution, built);
             progress.at("Traced", 1);
             return new Trace(
@@ -110,6 +103,13 @@ public final class Tracer {
                     Unsure.of(built.ring(), built.clarity()),
                     notes(photo, settings, picture, sheet, solution));
         }
+    }
+
+    static ThickKnife thickness(TraceSettings settings) {
+        return new ThickKnife(
+                settings.spineThicknessMm(),
+                EDGE_PART * settings.spineThicknessMm(),
+                settings.handleThicknessMm());
     }
 
     private static ViewSolver.FocalPrior prior(Photo photo, TraceSettings settings, Picture picture) {
