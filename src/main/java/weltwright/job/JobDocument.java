@@ -56,6 +56,7 @@ record JobDocument(
         Measured measured,
         @JsonSetter(nulls = Nulls.SET) Traced trace,
         @JsonSetter(nulls = Nulls.SET) Shape outline,
+        List<UnsureEntry> toLookAt,
         List<CaliperEntry> calipers,
         Sheath sheath) {
     static final String FORMAT = "weltwright job";
@@ -78,6 +79,7 @@ record JobDocument(
                 Measured.of(job.settings(), job.edgeThicknessMm()),
                 job.trace().map(Traced::of).orElse(null),
                 job.silhouette().map(Shape::of).orElse(null),
+                job.unsure().stream().map(UnsureEntry::of).toList(),
                 job.calipers().stream().map(CaliperEntry::of).toList(),
                 Sheath.of(job.spec()));
     }
@@ -87,6 +89,7 @@ record JobDocument(
         if (written.path("version").asInt() == 1) {
             // Version 1 knew neither of stretches where the edge was weak nor of measures taken on the knife.
             ((ObjectNode) written).putArray("calipers");
+            ((ObjectNode) written).putArray("to_look_at");
             if (written.path("trace") instanceof ObjectNode trace) {
                 trace.putArray("unsure");
             }
@@ -112,6 +115,7 @@ record JobDocument(
                 measured.settings(),
                 Optional.ofNullable(trace).map(Traced::trace),
                 Optional.ofNullable(outline).map(Shape::silhouette),
+                toLookAt.stream().map(UnsureEntry::unsure).toList(),
                 calipers.stream().map(CaliperEntry::caliper).toList(),
                 Fields.EDGE_THICKNESS.checkedMm(measured.edgeThickness),
                 sheath.spec());

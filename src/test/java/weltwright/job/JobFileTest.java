@@ -145,11 +145,12 @@ class JobFileTest {
     @Test
     void readsWhatTheFirstVersionWrote() throws IOException {
         rewrite(json -> {
-            json.put("version", 1).remove("calipers");
+            json.put("version", 1).remove(List.of("calipers", "to_look_at"));
             ((ObjectNode) json.get("trace")).remove("unsure");
         });
         Job job = JobFile.read(file);
         assertThat(job.calipers()).isEmpty();
+        assertThat(job.unsure()).isEmpty();
         assertThat(job.trace().orElseThrow().unsure()).isEmpty();
         assertThat(job.silhouette()).isEqualTo(Jobs.full().silhouette());
     }
@@ -163,8 +164,8 @@ class JobFileTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "format", "version", "customer", "begun", "due", "photo", "measured", "trace", "outline", "calipers",
-                "sheath"
+                "format", "version", "customer", "begun", "due", "photo", "measured", "trace", "outline", "to_look_at",
+                "calipers", "sheath"
             })
     void refusesAFileThatLacksAField(String field) throws IOException {
         rewrite(json -> json.remove(field));

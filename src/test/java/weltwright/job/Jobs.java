@@ -88,6 +88,7 @@ public final class Jobs {
                 new TraceSettings(19 + 1 / 7.0, 3.5, 0.3, OptionalDouble.of(26.1), new PrintScale(0.997, 1 / 0.999)),
                 Optional.of(trace),
                 Optional.of(new Silhouette(corrected, traced.landmarks(), false)),
+                trace.unsure(),
                 List.of(
                         new Caliper(OptionalDouble.empty(), 100 + 1 / 3.0, 99.7),
                         new Caliper(OptionalDouble.of(Math.PI * 10), 24.9, 25 - 1 / 7.0)),
