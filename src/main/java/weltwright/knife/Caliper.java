@@ -81,7 +81,12 @@ public record Caliper(OptionalDouble fromTipMm, double mm, double outlineMm) {
         if (fromTipMm.isEmpty()) {
             return silhouette.bladeLengthMm();
         }
-        double[] ys = silhouette.outline().sampled(STEP_MM).crossings(station(silhouette));
+        return widthAt(silhouette, station(silhouette));
+    }
+
+    /** How wide an outline is at x, in mm; NaN where it does not reach to it. */
+    public static double widthAt(Silhouette silhouette, double x) {
+        double[] ys = silhouette.outline().sampled(STEP_MM).crossings(x);
         return ys.length < 2 ? Double.NaN : ys[ys.length - 1] - ys[0];
     }
 

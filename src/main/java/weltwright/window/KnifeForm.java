@@ -1,7 +1,6 @@
 package weltwright.window;
 
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.JToggleButton;
 import weltwright.ground.ReferenceSheet;
@@ -28,13 +27,12 @@ final class KnifeForm extends Form {
     private final Entry<OptionalDouble> focal =
             Lines.numberIfAny(Fields.FOCAL_35MM, OptionalDouble.empty());
     private final JToggleButton otherSide = new JToggleButton("The other side is the edge");
-    private final JToggleButton loose = new JToggleButton("Pull the outline");
+    private final CaliperRows calipers;
     private final WrappedText result = new WrappedText(Look::text);
     private final WrappedText error = new WrappedText(Look::faint);
     private final WrappedText notes = new WrappedText(Look::faint);
 
-    /** @param loosened told whether the outline itself is to be pulled */
-    KnifeForm(Bench bench, Consumer<Boolean> loosened) {
+    KnifeForm(Bench bench) {
         this.bench = bench;
         heading("Measured with a caliper");
         line("Handle, thickest", 'H', handle, "Greatest thickness across the flats, such as 19 mm or 3/4 in");
@@ -55,13 +53,11 @@ final class KnifeForm extends Form {
                 .silhouette()
                 .ifPresent(s -> bench.change(job -> job.withSilhouette(Place.otherSide(s)))));
         wide(otherSide);
-        loose.setName("pull outline");
-        loose.setMnemonic('P');
-        loose.setToolTipText("Shows the points that the outline runs through: pull them where it left the knife");
-        loose.addActionListener(e -> loosened.accept(loose.isSelected()));
-        wide(loose);
         wide(error);
         wide(notes);
+        heading("Measured on the knife itself");
+        calipers = new CaliperRows(bench);
+        calipers.addTo(this);
         for (Entry<?> entry : new Entry<?>[] {handle, spine, drop, barAcross, barDown, focal}) {
             entry.onTaken(() -> bench.change(entry.session(), job -> job.withSettings(settings())));
         }
@@ -72,6 +68,11 @@ final class KnifeForm extends Form {
     /** Puts the cursor where the maker begins. */
     void begin() {
         handle.field().requestFocusInWindow();
+    }
+
+    /** Puts the cursor where the width so far from the tip is typed. */
+    void measureWidth(double fromTipMm) {
+        calipers.measureWidth(fromTipMm);
     }
 
     private TraceSettings settings() {
@@ -93,7 +94,6 @@ final class KnifeForm extends Form {
         barAcross.show(told.sheetScale().x() * ReferenceSheet.BAR_MM);
         barDown.show(told.sheetScale().y() * ReferenceSheet.BAR_MM);
         focal.show(told.focal35mm());
-        loose.setEnabled(job.silhouette().isPresent());
         otherSide.setEnabled(job.silhouette().isPresent());
         otherSide.setSelected(job.silhouette().isPresent()
                 && job.trace().isPresent()
