@@ -33,7 +33,12 @@ public final class EdgePuller {
 
     private static final EdgePath.Ground BARE = new EdgePath.Ground() {
         @Override
-        public EdgePath.Print printAt(Point pixel) {
+        public Point place(Point pixel) {
+            return pixel;
+        }
+
+        @Override
+        public EdgePath.Print printAt(Point place) {
             return EdgePath.Print.NONE;
         }
 
@@ -108,11 +113,7 @@ public final class EdgePuller {
                 knife.landmarks().tip().x(),
                 buttX,
                 knife.spineOnLeft());
-        double buttExcess = thickness.buttExcessMm(
-                trace.seenFrom(),
-                trace.midPlane(),
-                trace.onSheet().apply(knife.landmarks().butt()),
-                trace.onSheet().rotate(new Point(1, 0)));
+        double buttExcess = thickness.buttExcessMm(rim.lean(knife.landmarks().butt()).x());
         double[] station = seen.stationsMm();
         List<Point> thin = new ArrayList<>();
         for (int i = 0; i < station.length; i++) {

@@ -56,6 +56,11 @@ final class Rim {
         this.spineOnLeft = spineOnLeft;
     }
 
+    /** How the line of sight to a place leans over for each mm of height; both in the outline's frame. */
+    Point lean(Point p) {
+        return toGround.inverse().rotate(view.lean(midPlane.over(toGround.apply(p))));
+    }
+
     /**
      * Where the knife is seen at a place, less its outline in the mid-plane there.
      *
@@ -63,7 +68,7 @@ final class Rim {
      * @param outward unit normal there
      */
     ThickKnife.Shift shift(Point p, Point outward) {
-        Point lean = toGround.inverse().rotate(view.lean(midPlane.over(toGround.apply(p))));
+        Point lean = lean(p);
         double across = lean.dot(outward);
         double alongTangent = lean.dot(outward.left());
         // At the very end a width says nothing of how round the handle is.
