@@ -13,26 +13,32 @@ import weltwright.geometry.Point;
  * left out, as are other things on the sheet that lie apart from the largest one.
  */
 final class HiddenCluster {
-    /** Points nearer than this to each other belong together: more than the pitch of any sheet's lines. */
-    private static final double NEAR_MM = 17;
+    private final double cellMm;
+    private final Map<Long, List<Point>> cells = new HashMap<>();
 
-    private HiddenCluster() {}
-
-    static List<Point> largest(List<Point> points) {
-        Map<Long, List<Point>> cells = new HashMap<>();
+    private HiddenCluster(List<Point> points, double nearMm) {
+        cellMm = nearMm / 2;
         for (Point p : points) {
             cells.computeIfAbsent(cell(p, 0, 0), key -> new ArrayList<>()).add(p);
         }
+    }
+
+    /** @param nearMm points nearer than this to each other belong together: more than the pitch of the ground's lines */
+    static List<Point> largest(List<Point> points, double nearMm) {
+        return new HiddenCluster(points, nearMm).largest();
+    }
+
+    private List<Point> largest() {
         List<Point> largest = List.of();
         while (!cells.isEmpty()) {
-            List<Point> group = take(cells, cells.keySet().iterator().next());
+            List<Point> group = take(cells.keySet().iterator().next());
             largest = group.size() > largest.size() ? group : largest;
         }
         return largest;
     }
 
     /** Takes out of the cells all that hangs together with one of them, cells touching by side or corner. */
-    private static List<Point> take(Map<Long, List<Point>> cells, long first) {
+    private List<Point> take(long first) {
         List<Point> group = new ArrayList<>();
         Deque<List<Point>> open = new ArrayDeque<>(List.of(cells.remove(first)));
         while (!open.isEmpty()) {
@@ -50,9 +56,9 @@ final class HiddenCluster {
         return group;
     }
 
-    private static long cell(Point p, int dx, int dy) {
-        long column = (long) Math.floor(2 * p.x() / NEAR_MM) + dx;
-        long row = (long) Math.floor(2 * p.y() / NEAR_MM) + dy;
+    private long cell(Point p, int dx, int dy) {
+        long column = (long) Math.floor(p.x() / cellMm) + dx;
+        long row = (long) Math.floor(p.y() / cellMm) + dy;
         return column << 32 ^ row & 0xffffffffL;
     }
 }

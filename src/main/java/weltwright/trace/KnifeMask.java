@@ -9,14 +9,8 @@ import org.opencv.core.MatOfPoint;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
-import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.Picture;
-import weltwright.ground.Plane;
-import weltwright.ground.ReferenceSheet;
-import weltwright.ground.View;
-import weltwright.measure.PrintScale;
 import weltwright.trouble.Trouble;
 
 /**
@@ -39,11 +33,8 @@ import weltwright.trouble.Trouble;
 final class KnifeMask {
     static final double MM_PER_PX = 0.2;
 
-    /** Fine enough for the light over the whole sheet. */
-    private static final double COARSE_MM_PER_PX = 0.6;
-
-    /** A tip may reach so far beyond the last line that it hides: the pitch of the widest sheet's lines. */
-    private static final double ROOM_MM = 17;
+    /** A tip may reach so far beyond the last line that it hides as to the next line, and a little. */
+    private static final double ROOM_MM = 4;
 
     /** The ratio to lit paper is kept in 8 bits, lit paper being this. */
     private static final double LIT = 110;
@@ -64,48 +55,40 @@ final class KnifeMask {
     private static final double NOT_BLACK = 2.2;
 
     /** A gap is at most the zone of a printed line wide: from any of its points known ones lie within this, and few more. */
-    private static final double FILL_REACH_MM = SheetPattern.LINE_ZONE_MM + 0.55;
+    private static final double FILL_REACH_MM = 1.0;
 
     private static final double SMALLEST_KNIFE_MM2 = 600;
 
     private final GroundRaster raster;
     private final Mat seen;
-    private final SheetLook look;
+    private final Mat expected;
+    private final GroundPattern pattern;
 
-    private KnifeMask(GroundRaster raster, Mat seen, SheetLook look) {
+    /**
+     * @param raster on which the others lie
+     * @param seen the rectified picture, 8 bits, three channels
+     * @param expected what the bare ground would show, float, three channels
+     */
+    KnifeMask(GroundRaster raster, Mat seen, Mat expected, GroundPattern pattern) {
         this.raster = raster;
         this.seen = seen;
-        this.look = look;
+        this.expected = expected;
+        this.pattern = pattern;
     }
 
     /**
-     * @param contour of what hides the sheet, on the sheet's plane, closed and counter-clockwise, in mm
-     * @param pattern what the bare sheet would show; its rasters are closed, its {@code printAt} is not
-     * @param looked what the sheet's print says of what is hidden
+     * The part of a ground in which its print is hidden, with room for as much again as no print may show.
+     *
+     * @param pitchMm of the ground's lines
      */
-    record Cover(Polyline contour, SheetPattern pattern, SheetSights.Looked looked) {}
-
-    static Cover find(Picture picture, View view, ReferenceSheet sheet, PrintScale scale) {
-        SheetSights.Looked looked = new SheetSights(sheet, scale, picture, view).look();
-        Point half = new Point(sheet.pageWidthMm() / 2 * scale.x() - 1, sheet.pageHeightMm() / 2 * scale.y() - 1);
-        SheetLook look = SheetLook.of(
-                picture, view, sheet, scale, GroundRaster.covering(half.times(-1), half, COARSE_MM_PER_PX));
-        GroundRaster raster = round(looked.sights(), half);
-        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
-        try (SheetPattern pattern = SheetPattern.of(sheet, scale, raster)) {
-            return new Cover(
-                    new KnifeMask(raster, seen, look).contour(pattern, looked.sights()),
-                    pattern,
-                    looked);
-        } finally {
-            seen.release();
-        }
-    }
-
-    /** The part of the sheet in which its print is hidden, with room for as much again as no print may show. */
-    private static GroundRaster round(List<SheetSights.Sight> sights, Point half) {
+    static GroundRaster around(List<PrintLook.Sight> sights, Point bottomLeft, Point topRight, double pitchMm) {
+        double room = pitchMm + ROOM_MM;
         List<Point> hidden = HiddenCluster.largest(
-                sights.stream().filter(s -> !s.visible()).map(SheetSights.Sight::at).toList());
+                sights.stream()
+                        .filter(s -> !s.visible())
+                        .map(PrintLook.Sight::at)
+                        .toList(),
+                room);
         if (hidden.isEmpty()) {
             throw noKnife();
         }
@@ -113,14 +96,15 @@ final class KnifeMask {
         var ys = hidden.stream().mapToDouble(Point::y).summaryStatistics();
         return GroundRaster.covering(
                 new Point(
-                        Math.max(-half.x(), xs.getMin() - ROOM_MM), Math.max(-half.y(), ys.getMin() - ROOM_MM)),
-                new Point(Math.min(half.x(), xs.getMax() + ROOM_MM), Math.min(half.y(), ys.getMax() + ROOM_MM)),
+                        Math.max(bottomLeft.x(), xs.getMin() - room), Math.max(bottomLeft.y(), ys.getMin() - room)),
+                new Point(Math.min(topRight.x(), xs.getMax() + room), Math.min(topRight.y(), ys.getMax() + room)),
                 MM_PER_PX);
     }
 
-    private Polyline contour(SheetPattern pattern, List<SheetSights.Sight> sights) {
-        Mat ratio = ratio(pattern);
-        Mat labels = seeds(ratio, pattern, sights);
+    /** The contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm. */
+    Polyline contour(List<PrintLook.Sight> sights) {
+        Mat ratio = ratio();
+        Mat labels = seeds(ratio, sights);
         Imgproc.watershed(ratio, labels);
         Mat knife = new Mat();
         Core.compare(labels, new Scalar(KNIFE), knife, Core.CMP_EQ);
@@ -162,13 +146,12 @@ final class KnifeMask {
 
     private static Trouble noKnife() {
         return new Trouble(
-                "No knife is to be seen on the sheet.",
-                "Lay the knife inside the frame, so that it stands out from the white paper.");
+                "No knife is to be seen on the ground.",
+                "Lay the knife where the ground's lines are, so that it stands out from it.");
     }
 
     /** What is seen over what the bare lit sheet would show, {@link #LIT} where they agree; 8 bits, three channels. */
-    private Mat ratio(SheetPattern pattern) {
-        Mat expected = look.expected(raster, pattern);
+    private Mat ratio() {
         Mat seenFloat = new Mat();
         seen.convertTo(seenFloat, CvType.CV_32F);
         Mat ratio = new Mat();
@@ -177,7 +160,7 @@ final class KnifeMask {
         Core.bitwise_or(pattern.paper(), pattern.black(), known);
         fillGaps(ratio, known);
         Imgproc.GaussianBlur(ratio, ratio, new Size(0, 0), 1);
-        for (Mat used : List.of(expected, seenFloat, known)) {
+        for (Mat used : List.of(seenFloat, known)) {
             used.release();
         }
         return ratio;
@@ -208,7 +191,7 @@ final class KnifeMask {
         }
     }
 
-    private Mat seeds(Mat ratio, SheetPattern pattern, List<SheetSights.Sight> sights) {
+    private Mat seeds(Mat ratio, List<PrintLook.Sight> sights) {
         Mat smooth = new Mat();
         Imgproc.GaussianBlur(ratio, smooth, new Size(0, 0), 1.5);
         int columns = smooth.cols();
@@ -242,7 +225,7 @@ final class KnifeMask {
         for (int label : new int[] {GROUND, KNIFE}) {
             erode(seedMat, label, label == GROUND ? 2 : 3);
         }
-        for (SheetSights.Sight sight : sights) {
+        for (PrintLook.Sight sight : sights) {
             int label = sight.visible() ? GROUND : KNIFE;
             Point px = raster.pixel(sight.at());
             if (!raster.covers(px)) {

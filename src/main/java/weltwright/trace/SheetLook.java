@@ -24,7 +24,7 @@ record SheetLook(PaperLight light, Scalar blackness) {
     /** @param raster over the whole page; half a millimetre is fine enough */
     static SheetLook of(Picture picture, View view, ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
-        try (SheetPattern pattern = SheetPattern.of(sheet, scale, raster)) {
+        try (GroundPattern pattern = SheetPattern.of(sheet, scale, raster)) {
             PaperLight light = PaperLight.fit(seen, pattern.paper(), raster);
             return new SheetLook(light, blackness(seen, light.over(raster), pattern.black()));
         } finally {
@@ -33,7 +33,7 @@ record SheetLook(PaperLight light, Scalar blackness) {
     }
 
     /** The bare sheet over a raster: paper where nothing else is known to be printed; float, three channels. */
-    Mat expected(GroundRaster raster, SheetPattern pattern) {
+    Mat expected(GroundRaster raster, GroundPattern pattern) {
         Mat expected = light.over(raster);
         Mat black = new Mat();
         Core.multiply(expected, blackness, black);

@@ -1,16 +1,9 @@
 package weltwright.trace;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
-import org.opencv.core.Core;
-import org.opencv.core.CvType;
-import org.opencv.core.Mat;
-import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.ground.Picture;
-import weltwright.ground.Plane;
 import weltwright.ground.ReferenceSheet;
 import weltwright.ground.View;
 import weltwright.measure.PrintScale;
@@ -23,11 +16,8 @@ import weltwright.measure.PrintScale;
 final class SheetSights {
     private static final double STEP_MM = 0.6;
 
-    /** Looked at together, so that grain averages out: this far to both sides along the line. */
+    /** PrintLook at together, so that grain averages out: this far to both sides along the line. */
     private static final double ALONG_MM = 1.2;
-
-    private static final int SAMPLES = 13;
-    private static final int MOST_ROWS = 30_000;
 
     /** Paper is looked at this far from a line's middle. */
     private static final double LINE_ASIDE_MM = 0.9;
@@ -48,72 +38,27 @@ final class SheetSights {
         this.frameAsideMm = (sheet.squareMm() - sheet.markerMm()) / 4;
     }
 
-    /**
-     * @param at a point of the sheet, in mm
-     * @param visible whether the print at it is seen; else something hides it
-     */
-    record Sight(Point at, boolean visible) {}
-
-    /**
-     * @param sights where it can be told with confidence; points where it cannot are left out
-     * @param lineColour the colour of paper less that of its lines where they are seen: blue, green, red
-     */
-    record Looked(List<Sight> sights, double[] lineColour) {}
-
-    Looked look() {
+    PrintLook look() {
         List<LineLook> lines = lineLooks();
-        List<Sight> sights = new ArrayList<>(frame());
+        List<PrintLook.Sight> sights = new ArrayList<>(frame());
         double[] lineColour = new double[3];
-        Measure blueness = new Measure(lines, LineLook::blueness);
-        Measure darkness = new Measure(lines, LineLook::darkness);
+        LineMeasure<LineLook> blueness = LineMeasure.of(lines, LineLook::blueness);
+        LineMeasure<LineLook> darkness = LineMeasure.of(lines, LineLook::darkness);
         // In a picture without colour the lines are merely darker than the paper.
-        Measure telling = blueness.tells() ? blueness : darkness;
+        LineMeasure<LineLook> telling = blueness.tells() ? blueness : darkness;
         if (telling.tells()) {
             for (LineLook look : lines) {
                 if (look.even() && telling.isUsual(look)) {
-                    sights.add(new Sight(look.at(), true));
+                    sights.add(new PrintLook.Sight(look.at(), true));
                     for (int k = 0; k < 3; k++) {
                         lineColour[k] += look.paperLessLine()[k];
                     }
                 } else if (look.even() && telling.isNone(look) && (!darkness.tells() || darkness.isNone(look))) {
-                    sights.add(new Sight(look.at(), false));
+                    sights.add(new PrintLook.Sight(look.at(), false));
                 }
             }
         }
-        return new Looked(sights, lineColour);
-    }
-
-    /** One way to see a line, and what it gives where a line is seen. */
-    private static final class Measure {
-        private final ToDoubleFunction<LineLook> of;
-        private final double usual;
-        private final double noise;
-
-        Measure(List<LineLook> looks, ToDoubleFunction<LineLook> of) {
-            this.of = of;
-            double[] sorted = looks.stream().mapToDouble(of).sorted().toArray();
-            // Most of the lines are to be seen in any picture of use, so the middle of the upper part is a line's.
-            usual = sorted[(int) (0.7 * sorted.length)];
-            double[] off = Arrays.stream(sorted)
-                    .skip(sorted.length / 2)
-                    .map(seen -> Math.abs(seen - usual))
-                    .sorted()
-                    .toArray();
-            noise = off[off.length / 2];
-        }
-
-        /** False where lines drown in noise. */
-        boolean tells() {
-            return usual > 4 * noise;
-        }
-
-        boolean isUsual(LineLook look) {
-            return Math.abs(of.applyAsDouble(look) - usual) < 0.35 * usual;
-        }
-
-        boolean isNone(LineLook look) {
-            return Math.abs(of.applyAsDouble(look)) < 0.2 * usual;
-        }
+        return new PrintLook(sights, lineColour);
     }
 
     /**
@@ -123,11 +68,8 @@ final class SheetSights {
      */
     private record LineLook(Point at, double blueness, double darkness, boolean even, double[] paperLessLine) {}
 
-    /** A short line on the sheet along which the picture's colours are averaged. */
-    private record Strip(Point middle, Point along) {}
-
     private List<LineLook> lineLooks() {
-        List<Strip> strips = new ArrayList<>();
+        List<Strips.Strip> strips = new ArrayList<>();
         int frame = ReferenceSheet.FRAME_SQUARES;
         for (int column = frame + 1; column < sheet.squaresAcross() - frame; column++) {
             alongLine(sheet.gridPoint(column, frame), sheet.gridPoint(column, sheet.squaresDown() - frame), strips);
@@ -135,7 +77,7 @@ final class SheetSights {
         for (int row = frame + 1; row < sheet.squaresDown() - frame; row++) {
             alongLine(sheet.gridPoint(frame, row), sheet.gridPoint(sheet.squaresAcross() - frame, row), strips);
         }
-        float[][] seen = means(strips);
+        float[][] seen = strips().means(strips);
         List<LineLook> looks = new ArrayList<>();
         for (int i = 0; i < seen.length; i += 3) {
             looks.add(lineLook(strips.get(i).middle(), seen[i], seen[i + 1], seen[i + 2]));
@@ -144,7 +86,7 @@ final class SheetSights {
     }
 
     /** Three strips for each look at a line: on it, to its left, to its right. */
-    private void alongLine(Point from, Point to, List<Strip> strips) {
+    private void alongLine(Point from, Point to, List<Strips.Strip> strips) {
         Point a = scaled(from);
         Point b = scaled(to);
         double length = a.distance(b);
@@ -156,9 +98,9 @@ final class SheetSights {
             double fromCrossing = Math.abs(s - crossing * Math.round(s / crossing));
             if (fromCrossing >= ALONG_MM + 0.5) {
                 Point at = a.plus(along.times(s));
-                strips.add(new Strip(at, along));
-                strips.add(new Strip(at.plus(aside), along));
-                strips.add(new Strip(at.minus(aside), along));
+                strips.add(new Strips.Strip(at, along));
+                strips.add(new Strips.Strip(at.plus(aside), along));
+                strips.add(new Strips.Strip(at.minus(aside), along));
             }
         }
     }
@@ -178,8 +120,8 @@ final class SheetSights {
     /** @param contrast of the white side over the black one */
     private record FrameLook(Point white, Point black, double contrast) {}
 
-    private List<Sight> frame() {
-        List<Strip> strips = new ArrayList<>();
+    private List<PrintLook.Sight> frame() {
+        List<Strips.Strip> strips = new ArrayList<>();
         for (int row = 0; row < sheet.squaresDown(); row++) {
             for (int column = 0; column < sheet.squaresAcross(); column++) {
                 if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
@@ -196,7 +138,7 @@ final class SheetSights {
         for (ReferenceSheet.Marker marker : sheet.markers()) {
             aroundBlack(sheet.markerCorners(marker), strips);
         }
-        float[][] seen = means(strips);
+        float[][] seen = strips().means(strips);
         List<FrameLook> looks = new ArrayList<>();
         for (int i = 0; i < seen.length; i += 2) {
             looks.add(new FrameLook(
@@ -204,12 +146,12 @@ final class SheetSights {
         }
         double[] sorted = looks.stream().mapToDouble(FrameLook::contrast).sorted().toArray();
         double usual = sorted[(int) (0.6 * sorted.length)];
-        List<Sight> sights = new ArrayList<>();
+        List<PrintLook.Sight> sights = new ArrayList<>();
         for (FrameLook look : looks) {
             boolean visible = look.contrast() > 0.6 * usual;
             if (visible || look.contrast() < Math.pow(usual, 0.25)) {
-                sights.add(new Sight(look.white(), visible));
-                sights.add(new Sight(look.black(), visible));
+                sights.add(new PrintLook.Sight(look.white(), visible));
+                sights.add(new PrintLook.Sight(look.black(), visible));
             }
         }
         return sights;
@@ -221,7 +163,7 @@ final class SheetSights {
      *
      * @param corners clockwise as printed
      */
-    private void aroundBlack(List<Point> corners, List<Strip> strips) {
+    private void aroundBlack(List<Point> corners, List<Strips.Strip> strips) {
         for (int side = 0; side < 4; side++) {
             Point a = scaled(corners.get((side + 1) % 4));
             Point b = scaled(corners.get(side));
@@ -231,57 +173,17 @@ final class SheetSights {
             Point inward = along.left().times(frameAsideMm);
             for (double s = ALONG_MM + 0.5; s <= length - ALONG_MM - 0.5; s += STEP_MM) {
                 Point at = a.plus(along.times(s));
-                strips.add(new Strip(at.minus(inward), along));
-                strips.add(new Strip(at.plus(inward), along));
+                strips.add(new Strips.Strip(at.minus(inward), along));
+                strips.add(new Strips.Strip(at.plus(inward), along));
             }
         }
+    }
+
+    private Strips strips() {
+        return new Strips(picture, view, ALONG_MM);
     }
 
     private Point scaled(Point p) {
         return new Point(p.x() * scale.x(), p.y() * scale.y());
-    }
-
-    /** The mean colour along each strip: blue, green, red; never below 1. */
-    private float[][] means(List<Strip> strips) {
-        float[] xs = new float[strips.size() * SAMPLES];
-        float[] ys = new float[xs.length];
-        for (int i = 0; i < strips.size(); i++) {
-            Strip strip = strips.get(i);
-            Point reach = strip.along().times(ALONG_MM);
-            // Over two millimetres a lens bends nothing.
-            Point from = view.pixel(Plane.GROUND.over(strip.middle().minus(reach)));
-            Point to = view.pixel(Plane.GROUND.over(strip.middle().plus(reach)));
-            for (int k = 0; k < SAMPLES; k++) {
-                Point px = from.towards(to, k / (SAMPLES - 1.0));
-                xs[i * SAMPLES + k] = (float) px.x();
-                ys[i * SAMPLES + k] = (float) px.y();
-            }
-        }
-        // remap takes no more than 32767 rows or columns; one row of samples for each strip fits where strips are cut up.
-        float[][] means = new float[strips.size()][3];
-        for (int first = 0; first < strips.size(); first += MOST_ROWS) {
-            int rows = Math.min(MOST_ROWS, strips.size() - first);
-            int from = first * SAMPLES;
-            int to = from + rows * SAMPLES;
-            Mat mapX = new Mat(rows, SAMPLES, CvType.CV_32F);
-            Mat mapY = new Mat(rows, SAMPLES, CvType.CV_32F);
-            mapX.put(0, 0, Arrays.copyOfRange(xs, from, to));
-            mapY.put(0, 0, Arrays.copyOfRange(ys, from, to));
-            Mat seen = new Mat();
-            Imgproc.remap(picture.bgr(), seen, mapX, mapY, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
-            Mat mean = new Mat();
-            Core.reduce(seen, mean, 1, Core.REDUCE_AVG, CvType.CV_32F);
-            float[] bgr = new float[3 * rows];
-            mean.get(0, 0, bgr);
-            for (int i = 0; i < rows; i++) {
-                for (int k = 0; k < 3; k++) {
-                    means[first + i][k] = Math.max(1, bgr[3 * i + k]);
-                }
-            }
-            for (Mat used : List.of(mapX, mapY, seen, mean)) {
-                used.release();
-            }
-        }
-        return means;
     }
 }

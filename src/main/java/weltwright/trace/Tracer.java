@@ -10,8 +10,10 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.ground.GroundChoice;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
+import weltwright.ground.RuledFinder;
 import weltwright.ground.SheetFinder;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
@@ -77,22 +79,26 @@ public final class Tracer {
     public static Trace trace(Photo photo, TraceSettings settings, Progress progress) {
         progress.at("Reading the picture", 0);
         try (Picture picture = Picture.decode(photo)) {
-            progress.at("Looking for the sheet", 0.2);
-            SheetFinder.Found sheet = SheetFinder.find(picture, settings.sheetScale());
+            progress.at("Looking for what the knife lies on", 0.2);
+            KnownGround ground = ground(picture, settings);
             ViewSolver.Solution solution = ViewSolver.solve(
-                    sheet.corners(), picture.widthPx(), picture.heightPx(), prior(photo, settings, picture));
+                    ground.references(),
+                    picture.widthPx(),
+                    picture.heightPx(),
+                    prior(photo, settings, picture),
+                    ground.stretchSigma());
             View view = solution.view();
             checkFine(view);
             progress.at("Looking for the knife", 0.4);
-            KnifeMask.Cover cover = KnifeMask.find(picture, view, sheet.sheet(), settings.sheetScale());
+            KnownGround.Cover cover = ground.cover(picture, view);
             progress.at("Following its edge", 0.6);
             List<EdgePoint> edge = edge(picture, view, cover);
             checkInside(picture, edge);
-            checkAgainstPrint(view, edge, cover.looked().sights());
+            checkAgainstPrint(view, edge, cover.look().sights());
             progress.at("Building the outline", 0.8);
             SilhouetteBuilder.Built built =
                     new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
-            ErrorBudget error = ErrorEstimate.of(solution, built);
+            ErrorBudget error = ErrorEstimate.of(solution, ground.scaleSigma(), built);
             progress.at("Traced", 1);
             return new Trace(
                     built.silhouette(),
@@ -101,8 +107,17 @@ public final class Tracer {
                     built.onGround(),
                     error,
                     Unsure.of(built.ring(), built.clarity()),
-                    notes(photo, settings, picture, sheet, solution));
+                    notes(photo, settings, picture, ground, solution));
         }
+    }
+
+    private static KnownGround ground(Picture picture, TraceSettings settings) {
+        GroundChoice choice = settings.ground();
+        if (choice instanceof GroundChoice.Ruled ruled) {
+            return new RuledGround(
+                    RuledFinder.find(picture, ruled.pitchMm(), ruled.pitchMm()), ruled.pitchMm());
+        }
+        return new SheetGround(SheetFinder.find(picture, settings.sheetScale()), settings.sheetScale());
     }
 
     static ThickKnife thickness(TraceSettings settings) {
@@ -123,7 +138,7 @@ public final class Tracer {
         return new ViewSolver.FocalPrior(USUAL_FOCAL_35MM * pxPer35mm, USUAL_FOCAL_SIGMA);
     }
 
-    private static List<EdgePoint> edge(Picture picture, View view, KnifeMask.Cover cover) {
+    private static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
         EdgePath.Ground ground = new EdgePath.Ground() {
             @Override
             public Point place(Point pixel) {
@@ -137,7 +152,7 @@ public final class Tracer {
 
             @Override
             public double[] lineColour() {
-                return cover.looked().lineColour();
+                return cover.look().lineColour();
             }
         };
         double pxPerMm = pxPerMm(view);
@@ -191,7 +206,7 @@ public final class Tracer {
      * The sheet's print must be hidden inside the outline and seen outside it. The mask began from that, but may have
      * gone astray since; an outline that contradicts it is none.
      */
-    private static void checkAgainstPrint(View view, List<EdgePoint> edge, List<SheetSights.Sight> sights) {
+    private static void checkAgainstPrint(View view, List<EdgePoint> edge, List<PrintLook.Sight> sights) {
         Polyline onSheet = Polyline.closed(edge.stream()
                 .map(point -> view.meets(point.pixel(), Plane.GROUND))
                 .toList());
@@ -199,7 +214,7 @@ public final class Tracer {
         IndexedFacetDistance rim = new IndexedFacetDistance(onSheet.lineString());
         int inside = 0;
         int wrong = 0;
-        for (SheetSights.Sight sight : sights) {
+        for (PrintLook.Sight sight : sights) {
             Coordinate at = sight.at().coordinate();
             boolean isInside = area.locate(at) == Location.INTERIOR;
             inside += isInside ? 1 : 0;
@@ -218,19 +233,13 @@ public final class Tracer {
             Photo photo,
             TraceSettings settings,
             Picture picture,
-            SheetFinder.Found sheet,
+            KnownGround ground,
             ViewSolver.Solution solution) {
         List<String> notes = new ArrayList<>();
-        notes.add(String.format(
-                Locale.ROOT,
-                "%s sheet: %d corners found, %d of them used, each to %.2f pixels.",
-                sheet.sheet().pageName(),
-                sheet.corners().size(),
-                solution.used(),
-                solution.pixelSigma()));
+        notes.add(ground.note(solution));
         String source = settings.focal35mm().isPresent()
-                ? "as typed, checked against the sheet"
-                : photo.focal35mm().isPresent() ? "from the picture's data and the sheet" : "from the sheet alone";
+                ? "as typed, checked against the ground"
+                : photo.focal35mm().isPresent() ? "from the picture's data and the ground" : "from the ground alone";
         notes.add(String.format(
                 Locale.ROOT,
                 "Focal length %.1f mm in 35 mm terms, to %.1f %%: %s.",
