@@ -66,33 +66,32 @@ final class Autocorrelation {
         return sum / count;
     }
 
-    /** The first knot along a ridge: the way from crossing to crossing; empty where knots do not come evenly. */
+    /** The first knot along a ridge: the way from crossing to crossing; empty where there is none. */
     Optional<Point> knot(Point direction) {
-        double reach = SHARED * size;
-        double[] comb = new double[(int) (reach / STEP_PX)];
+        int first = (int) (LEAST_PITCH_PX / STEP_PX);
+        double[] prominence = new double[(int) (SHARED * size / 1.5 / STEP_PX)];
         double best = 0;
-        for (int k = (int) (LEAST_PITCH_PX / STEP_PX); k < comb.length; k++) {
-            comb[k] = comb(direction, k * STEP_PX, reach);
-            best = Math.max(best, comb[k]);
+        for (int k = first; k < prominence.length; k++) {
+            prominence[k] = prominence(direction, k * STEP_PX);
+            best = Math.max(best, prominence[k]);
         }
-        for (int k = (int) (LEAST_PITCH_PX / STEP_PX) + 1; k < comb.length - 1; k++) {
-            // Every fifth line may be bold, which makes the fifth knot the best: take the first good one. Half the
-            // true spacing scores half, since every other tooth of the comb falls between knots.
-            if (comb[k] > GOOD * best && comb[k] >= comb[k - 1] && comb[k] >= comb[k + 1]) {
+        for (int k = first + 1; k < prominence.length - 1; k++) {
+            // Every fifth line may be bold, which makes the fifth knot the best: take the first good one.
+            if (prominence[k] > GOOD * best
+                    && prominence[k] >= prominence[k - 1]
+                    && prominence[k] >= prominence[k + 1]) {
                 return Optional.of(direction.times(k * STEP_PX));
             }
         }
         return Optional.empty();
     }
 
-    /** The first teeth of a comb of this pitch, over the middles before them: farther ones blur with perspective. */
-    private double comb(Point direction, double pitch, double reach) {
-        double sum = 0;
-        int teeth = 0;
-        for (double r = pitch; r <= reach && teeth < 2; r += pitch) {
-            sum += at(direction.times(r)) - at(direction.times(r - pitch / 2));
-            teeth++;
-        }
-        return sum / teeth;
+    /**
+     * How far the likeness at a move rises over that at half of it and at half as much again. At parts of the true
+     * spacing it does not rise, at twice that it is lower than beside. Farther knots are left out, which perspective
+     * blurs.
+     */
+    private double prominence(Point direction, double pitch) {
+        return at(direction.times(pitch)) - (at(direction.times(pitch / 2)) + at(direction.times(1.5 * pitch))) / 2;
     }
 }

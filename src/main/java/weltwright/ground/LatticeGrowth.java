@@ -66,12 +66,12 @@ final class LatticeGrowth {
             return false;
         }
         for (int parts : new int[] {2, 3, 5}) {
-            Point right = seed.right().times(1.0 / parts);
-            Point up = seed.up().times(1.0 / parts);
-            if (hasLinesBetween(patch, right, right, seed.up())) {
+            if (hasLinesBetween(patch, seed.right(), seed.up(), parts)) {
+                Point right = seed.right().times(1.0 / parts);
                 return start(new LatticeSeed(seed.crossing(), right, seed.up(), seed.sign()));
             }
-            if (hasLinesBetween(patch, up, seed.right(), up)) {
+            if (hasLinesBetween(patch, seed.up(), seed.right(), parts)) {
+                Point up = seed.up().times(1.0 / parts);
                 return start(new LatticeSeed(seed.crossing(), seed.right(), up, seed.sign()));
             }
         }
@@ -95,15 +95,29 @@ final class LatticeGrowth {
         return patch(seed);
     }
 
-    /** Whether most crossings have another one at a part of the way to the next, along lines as strong as theirs. */
-    private boolean hasLinesBetween(Lattice patch, Point off, Point right, Point up) {
+    /**
+     * Whether beside most crossings another line runs at a part of the way to the next. It need only rise over what is to
+     * both sides of it: lines so blurred that they run into each other must not pass for ground, or the ruling would be
+     * taken for one several times as wide.
+     */
+    private boolean hasLinesBetween(Lattice patch, Point step, Point along, int parts) {
         long with = patch.inOrder().stream()
                 .map(Map.Entry::getValue)
-                .filter(c -> finder.near(c.pixel().plus(off), right, up, LEAST_CONTRAST * c.contrast())
-                        .filter(between -> between.arms() == 4)
-                        .isPresent())
+                .filter(crossing -> {
+                    double line = level(crossing, step.times(1.0 / parts), along);
+                    double before = level(crossing, step.times(0.5 / parts), along);
+                    double after = level(crossing, step.times(1.5 / parts), along);
+                    double rise = finder.sign() * (line - (before + after) / 2);
+                    return rise > LEAST_CONTRAST * crossing.contrast();
+                })
                 .count();
         return with > patch.size() / 2;
+    }
+
+    /** The mean level beside a crossing, along the way to the next crossing but for its ends. */
+    private double level(Crossing crossing, Point aside, Point along) {
+        Point middle = crossing.pixel().plus(aside).plus(along.times(0.5));
+        return levels.profile(middle, along.unit(), 0.3 * along.norm(), 1, 0, 1)[0];
     }
 
     /** The crossings of a five by five patch that the seed alone predicts well enough. */

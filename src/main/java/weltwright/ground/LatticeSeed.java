@@ -49,7 +49,7 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     private static final int PATCHES_TRIED = 8;
 
     /** Contrast relative to the ground is cut off here: pale lines still show, and what glints no more than they. */
-    private static final double CEILING = 0.12;
+    private static final double CEILING = 0.5;
 
     private static final double DEGREE_STEP = 0.5;
 
@@ -97,7 +97,8 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
 
     /**
      * Patches that are busy all over, the busiest first, not much of one in another: a ruling goes on through the whole
-     * patch, while the grain and glint of a knife leave parts of it quiet.
+     * patch, while the grain and glint of a knife leave parts of it quiet. What counts is relief to one side, as lines
+     * have it, over that to the other: waves of a table's grain have as much of both.
      */
     private static List<Rect> busiest(Mat relief, int patchPx) {
         record Busy(Rect patch, double relief) {}
@@ -106,17 +107,24 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         int columns = relief.cols() / block;
         int rows = relief.rows() / block;
         float[] means = new float[columns * rows];
-        Mat absolute = new Mat();
-        Core.absdiff(relief.submat(0, rows * block, 0, columns * block), new Scalar(0), absolute);
-        Imgproc.resize(absolute, absolute, new Size(columns, rows), 0, 0, Imgproc.INTER_AREA);
-        absolute.get(0, 0, means);
-        absolute.release();
+        Mat oneSided = new Mat();
+        Core.absdiff(relief, new Scalar(0), oneSided);
+        Core.multiply(relief, oneSided, oneSided);
+        Imgproc.resize(
+                oneSided.submat(0, rows * block, 0, columns * block),
+                oneSided,
+                new Size(columns, rows),
+                0,
+                0,
+                Imgproc.INTER_AREA);
+        oneSided.get(0, 0, means);
+        oneSided.release();
         List<Busy> patches = new ArrayList<>();
         for (int j = 0; j + PATCH_BLOCKS <= rows; j++) {
             for (int i = 0; i + PATCH_BLOCKS <= columns; i++) {
                 float[] blocks = new float[PATCH_BLOCKS * PATCH_BLOCKS];
                 for (int k = 0; k < blocks.length; k++) {
-                    blocks[k] = means[(j + k / PATCH_BLOCKS) * columns + i + k % PATCH_BLOCKS];
+                    blocks[k] = Math.abs(means[(j + k / PATCH_BLOCKS) * columns + i + k % PATCH_BLOCKS]);
                 }
                 Arrays.sort(blocks);
                 patches.add(new Busy(new Rect(i * block, j * block, size, size), blocks[blocks.length / 4]));

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.opencv.core.Core;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfByte;
@@ -200,6 +201,25 @@ class RuledFinderTest {
             turned = turned.left();
         }
         return turned;
+    }
+
+    /** Lines that blur into each other must not be counted by threes: right, or refused, but never wrong. */
+    @ParameterizedTest
+    @ValueSource(doubles = {2, 3, 4, 5})
+    void aBlurredRulingIsNotTakenForAWiderOne(double blurPx) {
+        RenderedGround ground = new RenderedGround(900, 0.03, 14, 93, 260, blurPx, 1);
+        try (Picture picture = Picture.decode(ground.photo(SQUARED_PAPER, 1))) {
+            List<Reference> crossings = RuledFinder.find(picture, 5, 5).crossings();
+            View view = ViewSolver.solve(
+                            crossings,
+                            picture.widthPx(),
+                            picture.heightPx(),
+                            new ViewSolver.FocalPrior(900, 0.03))
+                    .view();
+            assertThat(view.eye().norm()).isCloseTo(260, within(13.0));
+        } catch (Trouble refused) {
+            assertThat(blurPx).as("refused: " + refused.getMessage()).isGreaterThan(2.5);
+        }
     }
 
     /** Red lines on a green mat that are just as light, by the weights of grey (ITU-R BT.601: 0.299 and 0.587). */
