@@ -16,8 +16,11 @@ public final class OutlineEdit {
 
     private static final double STEP_MM = 0.2;
 
-    /** A redrawn stretch begins and ends at a node that is this near; its own points begin this far from its ends. */
+    /** A redrawn stretch begins and ends at a node that is this near; its own points begin no nearer to its ends. */
     private static final double JOINT_MM = 1.0;
+
+    /** A line that ends beside the outline is led to it over so many times what it is off. */
+    private static final double BRIDGE_SLOPE = 3;
 
     /** A redrawn stretch begins and ends on the outline, give or take what a hand is off. */
     private static final double FARTHEST_END_MM = 5;
@@ -99,7 +102,7 @@ public final class OutlineEdit {
             throw new Trouble(
                     "That stretch is too short to be drawn anew.", "Draw along the edge for some millimetres.");
         }
-        Polyline stretch = trimmed(line, from.node().at(), to.node().at()).resampled(STEP_MM);
+        Polyline stretch = trimmed(line, from, to).resampled(STEP_MM);
         List<Node> nodes = new ArrayList<>();
         nodes.add(from.node());
         nodes.addAll(OutlineFit.fitBetween(stretch.points(), corners(stretch, curve, from, to), TOLERANCE_MM));
@@ -117,8 +120,10 @@ public final class OutlineEdit {
      * Where a redrawn stretch joins the rest: at a node, or a place of the curve that becomes one.
      *
      * @param station along the outline's curve
+     * @param bridgeMm over how much of its length the drawn line is left out, for the curve to find its own way from the
+     *     rest to it: the farther the line's end is off, the more, so that no step is left there
      */
-    private record Joint(Node node, double station) {
+    private record Joint(Node node, double station, double bridgeMm) {
 
         static Joint at(Outline outline, Polyline curve, Point end) {
             double station = curve.stationOf(end);
@@ -128,21 +133,26 @@ public final class OutlineEdit {
                         "That line neither begins nor ends on the outline.",
                         "Begin where the outline is right, follow the edge, and end where it is right again.");
             }
+            double bridge = JOINT_MM + BRIDGE_SLOPE * place.distance(end);
             return outline.nodes().stream()
                     .filter(node -> node.at().distance(place) < JOINT_MM)
                     .min(Comparator.comparingDouble(node -> node.at().distance(place)))
-                    .map(node -> new Joint(node, curve.stationOf(node.at())))
-                    .orElse(new Joint(new Node(place, false), station));
+                    .map(node -> new Joint(node, curve.stationOf(node.at()), bridge))
+                    .orElse(new Joint(new Node(place, false), station, bridge));
+        }
+
+        double awayFrom(Point p) {
+            return p.distance(node.at());
         }
     }
 
     /** The drawn points without those beside its ends, where the curve is to find its own way over. */
-    private static Polyline trimmed(Polyline line, Point from, Point to) {
-        List<Point> points = new ArrayList<>(List.of(from));
+    private static Polyline trimmed(Polyline line, Joint from, Joint to) {
+        List<Point> points = new ArrayList<>(List.of(from.node().at()));
         line.points().stream()
-                .filter(p -> p.distance(from) > JOINT_MM && p.distance(to) > JOINT_MM)
+                .filter(p -> from.awayFrom(p) > from.bridgeMm() && to.awayFrom(p) > to.bridgeMm())
                 .forEach(points::add);
-        points.add(to);
+        points.add(to.node().at());
         return Polyline.open(points);
     }
 
@@ -155,8 +165,8 @@ public final class OutlineEdit {
         return new Corners(Polyline.closed(ring))
                 .find().stream()
                         .filter(i -> i < stretch.points().size())
-                        .filter(i -> stretch.points().get(i).distance(from.node().at()) > 2 * JOINT_MM
-                                && stretch.points().get(i).distance(to.node().at()) > 2 * JOINT_MM)
+                        .filter(i -> from.awayFrom(stretch.points().get(i)) > from.bridgeMm() + JOINT_MM
+                                && to.awayFrom(stretch.points().get(i)) > to.bridgeMm() + JOINT_MM)
                         .mapToInt(Integer::intValue)
                         .toArray();
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import weltwright.job.Fields;
@@ -103,7 +102,9 @@ final class CaliperRows {
             remove.setName("remove " + told(caliper));
             remove.setToolTipText("Lets the outline go back to " + OutlineInk.said(caliper.outlineMm()));
             remove.addActionListener(e -> remove(caliper));
-            kept.add(new JLabel(told(caliper)), "wmin 0");
+            WrappedText words = new WrappedText(Look::text);
+            words.say(told(caliper));
+            kept.add(words, "wmin 0");
             kept.add(remove);
         }
         kept.revalidate();
@@ -111,9 +112,9 @@ final class CaliperRows {
     }
 
     private static String told(Caliper caliper) {
-        String was = " (outline: " + OutlineInk.said(caliper.outlineMm()) + ")";
-        return caliper.fromTipMm().isPresent()
-                ? OutlineInk.said(caliper.mm()) + " wide at " + OutlineInk.said(caliper.fromTipMm().getAsDouble()) + was
-                : "Blade " + OutlineInk.said(caliper.mm()) + was;
+        String what = caliper.fromTipMm().isPresent()
+                ? OutlineInk.said(caliper.fromTipMm().getAsDouble()) + " from the tip: "
+                : "Blade: ";
+        return what + OutlineInk.said(caliper.mm()) + ", was " + OutlineInk.said(caliper.outlineMm());
     }
 }

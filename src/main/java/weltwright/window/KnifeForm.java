@@ -53,11 +53,12 @@ final class KnifeForm extends Form {
                 .silhouette()
                 .ifPresent(s -> bench.change(job -> job.withSilhouette(Place.otherSide(s)))));
         wide(otherSide);
-        wide(error);
-        wide(notes);
         heading("Measured on the knife itself");
         calipers = new CaliperRows(bench);
         calipers.addTo(this);
+        heading("How sure it is");
+        wide(error);
+        wide(notes);
         for (Entry<?> entry : new Entry<?>[] {handle, spine, drop, barAcross, barDown, focal}) {
             entry.onTaken(() -> bench.change(entry.session(), job -> job.withSettings(settings())));
         }

@@ -58,16 +58,18 @@ final class OutlineInk {
     /** A band under the outline where the edge was weak; {@code present} is the one that is being looked at. */
     void unsure(Polyline stretch, boolean present) {
         Shape shape = shape(stretch);
-        g.setColor(new Color(UNSURE.getRed(), UNSURE.getGreen(), UNSURE.getBlue(), present ? 130 : 105));
+        g.setColor(new Color(UNSURE.getRed(), UNSURE.getGreen(), UNSURE.getBlue(), present ? 130 : 150));
         g.setStroke(Words.pen(present ? 20 : 15));
         g.draw(shape);
-        g.setColor(UNSURE);
+        if (!present) {
+            return;
+        }
         Point middle = at.toPx(stretch.at(stretch.lengthMm() / 2));
         Point along = stretch.points().get(stretch.points().size() - 1).minus(stretch.points().get(0));
-        // The knife is on the left of its outline, so the words go to the right; pixels count downwards.
-        Point out = along.norm() == 0 ? new Point(0, -1) : along.unit().left().times(-1);
-        double away = UIScale.scale(34f);
-        label("not sure", middle.plus(new Point(out.x() * away, -out.y() * away)), UNSURE);
+        // On the knife, which is on the left of its outline: outside stand the names of the marks.
+        Point in = along.norm() == 0 ? new Point(0, 1) : along.unit().left();
+        double away = UIScale.scale(36f);
+        label("not sure", middle.plus(new Point(in.x() * away, -in.y() * away)), UNSURE);
     }
 
     /** Corners are square, smooth points round. */
@@ -87,6 +89,9 @@ final class OutlineInk {
     void place(Place place, Silhouette s, boolean held) {
         Point mm = place.of(s);
         Point px = at.toPx(mm);
+        if (px.x() < 0 || px.y() < 0 || px.x() > width || px.y() > height) {
+            return;
+        }
         double r = UIScale.scale(held ? 8f : 6f);
         Shape dot = new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
         g.setColor(new Color(255, 255, 255, 90));

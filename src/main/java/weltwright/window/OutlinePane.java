@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
@@ -20,7 +21,7 @@ final class OutlinePane extends JPanel {
     private final WrappedText refusal = new WrappedText();
 
     OutlinePane(Bench bench, Work work) {
-        super(new MigLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]", "[][][][grow,fill]"));
+        super(new MigLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
         this.bench = bench;
         view = new OutlineView(bench, work);
         ButtonGroup group = new ButtonGroup();
@@ -42,14 +43,15 @@ final class OutlinePane extends JPanel {
         right.setName("right here");
         right.setToolTipText("The outline is right at this place: mark it as looked at (Y, in the drawing)");
         right.addActionListener(e -> view.rightHere());
-        row.add(next, "gapleft push");
+        row.add(new JLabel(), "pushx");
+        row.add(next);
         row.add(right);
         hint.setName("tool hint");
         refusal.setName("tool refusal");
         add(row, "wmin 0");
         add(hint, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
         add(refusal, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
-        add(view, "wmin 0, hmin 0, push");
+        add(view, "wmin 0, hmin 0, push, grow");
         bench.watch(this::look);
         view.watch(this::look);
         look();
@@ -73,7 +75,7 @@ final class OutlinePane extends JPanel {
     }
 
     private String said() {
-        return view.lookedAt().isPresent()
+        return view.leading()
                 ? "The photo's edge was weak along the violet band. If the line is right there, press Y. If it is not,"
                         + " press E to have it follow the edge again, or redraw it (R)."
                 : view.tool().hint();

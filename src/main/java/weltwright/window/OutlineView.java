@@ -54,6 +54,7 @@ final class OutlineView extends Drawing {
     private Optional<Unsure> lookedAt = Optional.empty();
     private List<Point> stroke = List.of();
     private boolean drawing;
+    private boolean leading;
     private double measuredX;
     private Tool tool = Tool.MARKS;
     private String refusal = "";
@@ -127,6 +128,7 @@ final class OutlineView extends Drawing {
 
     void take(Tool another) {
         tool = another;
+        leading = false;
         held = Optional.empty();
         stroke = List.of();
         if (another == Tool.WIDTH) {
@@ -162,8 +164,14 @@ final class OutlineView extends Drawing {
                 around.getWidth() + 2 * ROUND_UNSURE_MM,
                 around.getHeight() + 2 * ROUND_UNSURE_MM);
         lookAt(around);
+        leading = true;
         requestFocusInWindow();
         refuse("");
+    }
+
+    /** Whether the eye was just led to a stretch, and no tool taken up since. */
+    boolean leading() {
+        return leading && lookedAt.isPresent();
     }
 
     /** The stretch that the eye was led to; empty where it was led nowhere, or that has been dealt with. */

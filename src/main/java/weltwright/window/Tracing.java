@@ -3,6 +3,7 @@ package weltwright.window;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import weltwright.job.Job;
+import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
 import weltwright.photo.Photo;
 import weltwright.trace.Progress;
@@ -93,9 +94,9 @@ final class Tracing {
         return lastTraced
                 .filter(before -> before.photo().equals(bench.job().photo()) && before.isCorrected())
                 .map(before -> Place.correctedAgain(
-                        before.trace().orElseThrow().silhouette(),
+                        Caliper.honoured(before.trace().orElseThrow().silhouette(), before.calipers()),
                         before.silhouette().orElseThrow(),
-                        anew.silhouette()))
+                        Caliper.honoured(anew.silhouette(), bench.job().calipers())))
                 .orElse(anew.silhouette());
     }
 
