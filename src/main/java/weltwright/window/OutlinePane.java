@@ -68,14 +68,14 @@ final class OutlinePane extends JPanel {
         int left = bench.job().unsure().size();
         next.setText(left == 1 ? "1 place to look at" : left + " places to look at");
         next.setVisible(left > 0);
-        right.setVisible(view.lookedAt().isPresent());
+        right.setVisible(view.tour().present().isPresent());
         hint.say(there ? said() : "");
         refusal.say(view.refusal());
         revalidate();
     }
 
     private String said() {
-        return view.leading()
+        return view.tour().leading()
                 ? "The photo's edge was weak along the violet band. If the line is right there, press Y. If it is not,"
                         + " press E to have it follow the edge again, or redraw it (R)."
                 : view.tool().hint();

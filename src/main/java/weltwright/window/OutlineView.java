@@ -7,18 +7,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
-import java.util.function.UnaryOperator;
-import java.util.stream.IntStream;
 import javax.swing.JPopupMenu;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
-import weltwright.geometry.OutlineEdit;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
 import weltwright.trace.Unsure;
-import weltwright.trouble.Trouble;
 
 /**
  * The outline over the photo, and all that a hand does to it: four landmarks to be pulled, the points that the curve runs
@@ -34,9 +30,6 @@ final class OutlineView extends Drawing {
     private static final double STRIDE_MM = 1;
     private static final double FAR_STRIDE_MM = 10;
 
-    /** Round an unsure stretch, when the eye is led there. */
-    private static final double ROUND_UNSURE_MM = 7;
-
     /** Where the outline between two points or at an unsure stretch is sent to the edge, it may be this far off. */
     private static final double PULL_REACH_MM = 1.5;
 
@@ -46,15 +39,15 @@ final class OutlineView extends Drawing {
 
     private final Bench bench;
     private final Redrawing redrawing;
+    private final PointEdits points;
+    private final UnsureTour tour;
     private final List<Runnable> watchers = new ArrayList<>();
     private DoubleConsumer measuring = fromTip -> {};
     private Optional<Picture> picture = Optional.empty();
     private Optional<Silhouette> pulled = Optional.empty();
     private Optional<Grip> held = Optional.empty();
-    private Optional<Unsure> lookedAt = Optional.empty();
     private List<Point> stroke = List.of();
     private boolean drawing;
-    private boolean leading;
     private double measuredX;
     private Tool tool = Tool.MARKS;
     private String refusal = "";
@@ -62,6 +55,8 @@ final class OutlineView extends Drawing {
     OutlineView(Bench bench, Work work) {
         this.bench = bench;
         redrawing = new Redrawing(bench, work, this::refuse);
+        points = new PointEdits(bench, this::refuse);
+        tour = new UnsureTour(bench);
         setName("outline drawing");
         getAccessibleContext().setAccessibleName("Outline over the photo");
         getAccessibleContext().setAccessibleDescription(
@@ -82,11 +77,11 @@ final class OutlineView extends Drawing {
         onKey("shift DOWN", () -> arrow(0, -1, true));
         onKey("PERIOD", () -> step(1));
         onKey("COMMA", () -> step(-1));
-        onKey("INSERT", this::addAfterHeld);
-        onKey("pressed A", this::addAfterHeld);
-        onKey("DELETE", () -> heldNode().ifPresent(this::remove));
-        onKey("BACK_SPACE", () -> heldNode().ifPresent(this::remove));
-        onKey("pressed C", () -> heldNode().ifPresent(this::turn));
+        onKey("INSERT", () -> heldNode().ifPresent(node -> holdIf(points.addAfter(node))));
+        onKey("pressed A", () -> heldNode().ifPresent(node -> holdIf(points.addAfter(node))));
+        onKey("DELETE", () -> heldNode().ifPresent(node -> holdIf(points.remove(node))));
+        onKey("BACK_SPACE", () -> heldNode().ifPresent(node -> holdIf(points.remove(node))));
+        onKey("pressed C", () -> heldNode().ifPresent(points::turn));
         onKey("pressed E", this::pullToEdge);
         onKey("pressed N", () -> nextUnsure(1));
         onKey("shift N", () -> nextUnsure(-1));
@@ -106,8 +101,7 @@ final class OutlineView extends Drawing {
         onKey("shift F10", this::menuAtHeld);
         bench.watch(() -> {
             pulled = Optional.empty();
-            lookedAt = lookedAt.filter(bench.job().unsure()::contains);
-            heldNode().filter(node -> node.index() >= nodes().size()).ifPresent(gone -> held = Optional.empty());
+            heldNode().filter(node -> node.index() >= points.nodes().size()).ifPresent(gone -> held = Optional.empty());
             changed();
         });
     }
@@ -128,7 +122,7 @@ final class OutlineView extends Drawing {
 
     void take(Tool another) {
         tool = another;
-        leading = false;
+        tour.pause();
         held = Optional.empty();
         stroke = List.of();
         if (another == Tool.WIDTH) {
@@ -147,52 +141,27 @@ final class OutlineView extends Drawing {
         changed();
     }
 
+    UnsureTour tour() {
+        return tour;
+    }
+
     /** Leads the eye to the next stretch, or the one before, where the trace was not sure. */
     void nextUnsure(int step) {
-        List<Unsure> all = bench.job().unsure();
-        if (all.isEmpty() || silhouette().isEmpty()) {
-            return;
-        }
-        int now = lookedAt.map(all::indexOf).orElse(step > 0 ? -1 : 0);
-        Unsure next = all.get(Math.floorMod(now + step, all.size()));
-        lookedAt = Optional.of(next);
-        held = Optional.empty();
-        Rectangle2D around = Words.path(next.along(curve())).getBounds2D();
-        around.setFrame(
-                around.getX() - ROUND_UNSURE_MM,
-                around.getY() - ROUND_UNSURE_MM,
-                around.getWidth() + 2 * ROUND_UNSURE_MM,
-                around.getHeight() + 2 * ROUND_UNSURE_MM);
-        lookAt(around);
-        leading = true;
-        requestFocusInWindow();
-        refuse("");
-    }
-
-    /** Whether the eye was just led to a stretch, and no tool taken up since. */
-    boolean leading() {
-        return leading && lookedAt.isPresent();
-    }
-
-    /** The stretch that the eye was led to; empty where it was led nowhere, or that has been dealt with. */
-    Optional<Unsure> lookedAt() {
-        return lookedAt;
+        lead(tour.go(step));
     }
 
     /** Says of the stretch that the eye was led to that the outline is right there, and goes to the next. */
     void rightHere() {
-        lookedAt.ifPresent(stretch -> {
-            int index = bench.job().unsure().indexOf(stretch);
-            bench.change(job -> job.withLookedAt(stretch));
-            List<Unsure> left = bench.job().unsure();
-            if (!left.isEmpty()) {
-                lookedAt = Optional.of(left.get(Math.floorMod(index - 1, left.size())));
-                nextUnsure(1);
-            } else {
-                fit();
-                refuse("");
-            }
-        });
+        if (tour.present().isPresent()) {
+            lead(tour.done());
+        }
+    }
+
+    private void lead(Optional<Rectangle2D> to) {
+        held = Optional.empty();
+        to.ifPresentOrElse(this::lookAt, this::fit);
+        requestFocusInWindow();
+        refuse("");
     }
 
     @Override
@@ -209,7 +178,7 @@ final class OutlineView extends Drawing {
 
     private void paint(OutlineInk ink, Silhouette s) {
         Polyline curve = s.outline().sampled(STEP_MM);
-        bench.job().unsure().forEach(u -> ink.unsure(u.along(curve), lookedAt.equals(Optional.of(u))));
+        bench.job().unsure().forEach(u -> ink.unsure(u.along(curve), tour.present().equals(Optional.of(u))));
         ink.outline(s);
         bench.job().calipers().forEach(caliper -> ink.caliper(caliper, s));
         if (tool == Tool.WIDTH) {
@@ -290,7 +259,7 @@ final class OutlineView extends Drawing {
     @Override
     protected boolean doubleClicked(Point mm, double reachMm) {
         if (tool == Tool.POINTS && !over(mm, reachMm) && onLine(mm, reachMm)) {
-            add(mm);
+            holdIf(points.add(mm));
             return true;
         }
         return tool == Tool.REDRAW || over(mm, reachMm);
@@ -302,18 +271,21 @@ final class OutlineView extends Drawing {
         if (silhouette().isEmpty()) {
             return null;
         }
-        Optional<NodeGrip> node = nearest(nodes(), mm, reachMm);
+        Optional<NodeGrip> node = points.nearest(mm, reachMm);
         if (node.isPresent()) {
             take(Tool.POINTS);
             hold(Optional.of(node.get()));
-            boolean sharp = nodes().get(node.get().index()).sharp();
-            menu.add(new Act(sharp ? "Make it &smooth" : "Make it a &corner", "", () -> turn(node.get())));
-            menu.add(new Act("&Remove this point", "", () -> remove(node.get())));
+            boolean sharp = points.node(node.get()).sharp();
+            menu.add(new Act(sharp ? "Make it &smooth" : "Make it a &corner", "", () -> points.turn(node.get())));
+            menu.add(new Act("&Remove this point", "", () -> holdIf(points.remove(node.get()))));
             menu.add(new Act("Pull to the &edge here", "", this::pullToEdge));
         } else if (onLine(mm, reachMm)) {
-            menu.add(new Act("&Add a point here", "", () -> add(mm)));
+            menu.add(new Act("&Add a point here", "", () -> {
+                take(Tool.POINTS);
+                holdIf(points.add(mm));
+            }));
         }
-        lookedAt.ifPresent(stretch -> menu.add(new Act("The outline is r&ight here", "", this::rightHere)));
+        tour.present().ifPresent(stretch -> menu.add(new Act("The outline is r&ight here", "", this::rightHere)));
         return menu.getComponentCount() == 0 ? null : menu;
     }
 
@@ -327,16 +299,12 @@ final class OutlineView extends Drawing {
         return fits ? pulled.or(() -> bench.job().silhouette()) : Optional.empty();
     }
 
-    private List<Node> nodes() {
-        return bench.job().silhouette().map(s -> s.outline().nodes()).orElse(List.of());
-    }
-
     private Polyline curve() {
         return bench.job().silhouette().orElseThrow().outline().sampled(STEP_MM);
     }
 
     private Optional<Grip> near(Point mm, double reachMm) {
-        Optional<Grip> node = tool == Tool.POINTS ? nearest(nodes(), mm, reachMm).map(n -> n) : Optional.empty();
+        Optional<Grip> node = tool == Tool.POINTS ? points.nearest(mm, reachMm).map(n -> n) : Optional.empty();
         boolean marks = tool == Tool.MARKS || tool == Tool.POINTS;
         return node.or(() -> marks ? nearestPlace(mm, reachMm) : Optional.empty());
     }
@@ -345,14 +313,6 @@ final class OutlineView extends Drawing {
         return silhouette().flatMap(s -> List.of(Place.values()).stream()
                 .filter(place -> place.of(s).distance(mm) <= reachMm)
                 .min(Comparator.comparingDouble(place -> place.of(s).distance(mm))));
-    }
-
-    private static Optional<NodeGrip> nearest(List<Node> nodes, Point mm, double reachMm) {
-        return IntStream.range(0, nodes.size())
-                .filter(i -> nodes.get(i).at().distance(mm) <= reachMm)
-                .boxed()
-                .min(Comparator.comparingDouble(i -> nodes.get(i).at().distance(mm)))
-                .map(NodeGrip::new);
     }
 
     private boolean onLine(Point mm, double reachMm) {
@@ -365,25 +325,25 @@ final class OutlineView extends Drawing {
         refuse("");
     }
 
+    private void holdIf(Optional<NodeGrip> node) {
+        node.ifPresent(n -> hold(Optional.of(n)));
+    }
+
     private Optional<NodeGrip> heldNode() {
         return held.map(grip -> grip instanceof NodeGrip node ? node : null);
     }
 
     /** On from point to point round the outline; begins with the one nearest to the middle of the drawing. */
     private void step(int step) {
-        List<Node> nodes = nodes();
-        if (nodes.isEmpty()) {
+        if (points.nodes().isEmpty()) {
             return;
         }
         if (tool != Tool.POINTS) {
             take(Tool.POINTS);
         }
-        int next = heldNode()
-                .map(node -> Math.floorMod(node.index() + step, nodes.size()))
-                .orElseGet(() -> nearest(nodes, viewport().centre(), Double.MAX_VALUE)
-                        .orElseThrow()
-                        .index());
-        hold(Optional.of(new NodeGrip(next)));
+        holdIf(heldNode()
+                .map(node -> points.next(node, step))
+                .or(() -> points.nearest(viewport().centre(), Double.MAX_VALUE)));
     }
 
     private void arrow(int right, int up, boolean far) {
@@ -392,83 +352,27 @@ final class OutlineView extends Drawing {
             repaint();
         } else if (held.isPresent() && held.get() instanceof Place place && right != 0) {
             double mm = -right * (far ? FAR_NUDGE_MM : NUDGE_MM);
-            edit("nudge " + place, s -> place.nudged(s, mm));
+            points.edit("nudge " + place, s -> place.nudged(s, mm));
         } else {
             double mm = far ? FAR_POINT_NUDGE_MM : POINT_NUDGE_MM;
             heldNode()
-                    .ifPresent(node -> edit(
+                    .ifPresent(node -> points.edit(
                             "nudge " + node, s -> node.pulled(s, node.of(s).plus(new Point(right * mm, up * mm)))));
-        }
-    }
-
-    private void add(Point near) {
-        editOutline(outline -> OutlineEdit.added(outline, near));
-        if (refusal.isEmpty()) {
-            tool = Tool.POINTS;
-            hold(nearest(nodes(), near, Double.MAX_VALUE).map(n -> n));
-        }
-    }
-
-    /** Half-way from the held point to the next. */
-    private void addAfterHeld() {
-        heldNode().ifPresent(node -> {
-            Polyline curve = curve();
-            double from = curve.stationOf(nodes().get(node.index()).at());
-            double to = curve.stationOf(nodes().get((node.index() + 1) % nodes().size()).at());
-            Polyline between = curve.stretch(from, to);
-            add(between.at(between.lengthMm() / 2));
-        });
-    }
-
-    private void remove(NodeGrip node) {
-        editOutline(outline -> OutlineEdit.removed(outline, node.index()));
-        if (refusal.isEmpty()) {
-            hold(Optional.of(new NodeGrip(Math.floorMod(node.index() - 1, nodes().size()))));
-        }
-    }
-
-    private void turn(NodeGrip node) {
-        editOutline(outline -> OutlineEdit.turned(
-                outline, node.index(), !outline.nodes().get(node.index()).sharp()));
-    }
-
-    private void editOutline(UnaryOperator<Outline> how) {
-        edit(null, s -> s.withOutline(how.apply(s.outline())));
-    }
-
-    private void edit(Object source, UnaryOperator<Silhouette> how) {
-        refuse("");
-        try {
-            bench.job()
-                    .silhouette()
-                    .map(how)
-                    .ifPresent(s -> bench.change(source, job -> job.withSilhouette(s)));
-        } catch (Trouble cannot) {
-            refuse(cannot.getMessage());
         }
     }
 
     /** The outline about the held point, or at the unsure stretch, sent to the edge near it. */
     private void pullToEdge() {
-        if (heldNode().isPresent()) {
-            int n = nodes().size();
-            int index = heldNode().get().index();
-            Polyline curve = curve();
-            redraw(
-                    curve.stretch(
-                            curve.stationOf(nodes().get(Math.floorMod(index - 1, n)).at()),
-                            curve.stationOf(nodes().get((index + 1) % n).at())),
-                    PULL_REACH_MM);
-        } else {
-            lookedAt.ifPresent(unsure -> {
-                Polyline curve = curve();
-                redraw(
-                        curve.stretch(
-                                curve.stationOf(unsure.from()) - LEAST_STROKE_MM,
-                                curve.stationOf(unsure.to()) + LEAST_STROKE_MM),
-                        PULL_REACH_MM);
-            });
-        }
+        heldNode()
+                .map(node -> points.between(points.next(node, -1), points.next(node, 1)))
+                .or(() -> tour.present().map(this::aboutUnsure))
+                .ifPresent(stretch -> redraw(stretch, PULL_REACH_MM));
+    }
+
+    private Polyline aboutUnsure(Unsure unsure) {
+        Polyline curve = curve();
+        return curve.stretch(
+                curve.stationOf(unsure.from()) - LEAST_STROKE_MM, curve.stationOf(unsure.to()) + LEAST_STROKE_MM);
     }
 
     private void redraw(Polyline along, double reachMm) {

@@ -93,10 +93,10 @@ final class Tracing {
     private Silhouette corrected(Trace anew) {
         return lastTraced
                 .filter(before -> before.photo().equals(bench.job().photo()) && before.isCorrected())
-                .map(before -> Place.correctedAgain(
-                        Caliper.honoured(before.trace().orElseThrow().silhouette(), before.calipers()),
-                        before.silhouette().orElseThrow(),
-                        Caliper.honoured(anew.silhouette(), bench.job().calipers())))
+                .map(before -> new HandWork(
+                                Caliper.honoured(before.trace().orElseThrow().silhouette(), before.calipers()),
+                                before.silhouette().orElseThrow())
+                        .on(Caliper.honoured(anew.silhouette(), bench.job().calipers())))
                 .orElse(anew.silhouette());
     }
 
