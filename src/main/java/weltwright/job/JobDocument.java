@@ -19,6 +19,7 @@ import weltwright.geometry.Outline;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.ground.Camera;
+import weltwright.ground.GroundChoice;
 import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
@@ -87,9 +88,13 @@ record JobDocument(
     /** What an older version wrote, as this one would have. */
     static JsonNode upToDate(JsonNode written) {
         if (written.path("version").asInt() == 1) {
-            // Version 1 knew neither of stretches where the edge was weak nor of measures taken on the knife.
+            // Version 1 knew neither of stretches where the edge was weak nor of measures taken on the knife, and of no
+            // ground but the sheet.
             ((ObjectNode) written).putArray("calipers");
             ((ObjectNode) written).putArray("to_look_at");
+            if (written.path("measured") instanceof ObjectNode measured) {
+                measured.put("ground", new GroundChoice.Sheet().words());
+            }
             if (written.path("trace") instanceof ObjectNode trace) {
                 trace.putArray("unsure");
             }
@@ -134,7 +139,10 @@ record JobDocument(
         }
     }
 
-    /** What was told about the knife and the sheet; the scale is measured over nominal length, across and down. */
+    /**
+     * What was told about the knife and what it lies on; the sheet's scale is measured over nominal length, across and
+     * down, and the ground is as {@link GroundChoice#words} has it.
+     */
     @JsonNaming(SnakeCaseStrategy.class)
     record Measured(
             double handleThickness,
@@ -142,7 +150,8 @@ record JobDocument(
             double edgeThickness,
             double tipDrop,
             @JsonProperty("focal_35mm") @JsonSetter(nulls = Nulls.SET) Double focal35mm,
-            Pair sheetScale) {
+            Pair sheetScale,
+            String ground) {
 
         static Measured of(TraceSettings settings, double edgeThicknessMm) {
             return new Measured(
@@ -151,7 +160,8 @@ record JobDocument(
                     edgeThicknessMm,
                     settings.tipDropMm(),
                     settings.focal35mm().isPresent() ? settings.focal35mm().getAsDouble() : null,
-                    new Pair(settings.sheetScale().x(), settings.sheetScale().y()));
+                    new Pair(settings.sheetScale().x(), settings.sheetScale().y()),
+                    settings.ground().words());
         }
 
         TraceSettings settings() {
@@ -160,7 +170,8 @@ record JobDocument(
                     Fields.SPINE_THICKNESS.checkedMm(spineThickness),
                     Fields.TIP_DROP.checkedMm(tipDrop),
                     focal35mm == null ? OptionalDouble.empty() : OptionalDouble.of(Fields.FOCAL_35MM.checked(focal35mm)),
-                    new PrintScale(Fields.SHEET_SCALE.checked(sheetScale.x), Fields.SHEET_SCALE.checked(sheetScale.y)));
+                    new PrintScale(Fields.SHEET_SCALE.checked(sheetScale.x), Fields.SHEET_SCALE.checked(sheetScale.y)),
+                    GroundChoice.parse(ground));
         }
     }
 

@@ -29,6 +29,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
+import weltwright.ground.GroundChoice;
 import weltwright.knife.Silhouette;
 import weltwright.trouble.Trouble;
 
@@ -147,9 +148,11 @@ class JobFileTest {
         rewrite(json -> {
             json.put("version", 1).remove(List.of("calipers", "to_look_at"));
             ((ObjectNode) json.get("trace")).remove("unsure");
+            ((ObjectNode) json.get("measured")).remove("ground");
         });
         Job job = JobFile.read(file);
         assertThat(job.calipers()).isEmpty();
+        assertThat(job.settings().ground()).isEqualTo(new GroundChoice.Sheet());
         assertThat(job.unsure()).isEmpty();
         assertThat(job.trace().orElseThrow().unsure()).isEmpty();
         assertThat(job.silhouette()).isEqualTo(Jobs.full().silhouette());

@@ -15,6 +15,7 @@ import weltwright.geometry.Outline;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.ground.Camera;
+import weltwright.ground.GroundChoice;
 import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
@@ -85,7 +86,8 @@ public final class Jobs {
                 Optional.of(LocalDate.of(2024, 4, 1)),
                 "Belt is worn high.\nWants brass.",
                 Optional.of(photo()),
-                new TraceSettings(19 + 1 / 7.0, 3.5, 0.3, OptionalDouble.of(26.1), new PrintScale(0.997, 1 / 0.999)),
+                new TraceSettings(19 + 1 / 7.0, 3.5, 0.3, OptionalDouble.of(26.1), new PrintScale(0.997, 1 / 0.999),
+                        new GroundChoice.Ruled(25.4 / 2)),
                 Optional.of(trace),
                 Optional.of(new Silhouette(corrected, traced.landmarks(), false)),
                 trace.unsure(),

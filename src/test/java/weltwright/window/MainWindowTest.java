@@ -23,6 +23,7 @@ import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.geometry.Point;
+import weltwright.ground.GroundChoice;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.knife.Silhouette;
@@ -62,6 +63,18 @@ class MainWindowTest extends OpenWindow {
         frame.textBox("leather thickness").requireText("7/0 in");
         assertThat(execute(() -> frame.textBox("leather thickness").target().getClientProperty("JComponent.outline")))
                 .isEqualTo("error");
+    }
+
+    @Test
+    void whatTheKnifeLayOnIsToldAndKeptWhenOtherMeasuresChange() {
+        lay(Samples.outlined());
+        frame.comboBox("ground").selectItem("Ruled mat or paper");
+        frame.textBox("distance of the ground's lines").deleteText().enterText("1/2 in\n");
+        frame.textBox("handle thickness").deleteText().enterText("20\n");
+        robot.waitForIdle();
+        // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
+        assertThat(job().settings().ground()).isEqualTo(new GroundChoice.Ruled(12.7));
+        assertThat(execute(() -> frame.textBox("bar across the sheet").target().isEnabled())).isFalse();
     }
 
     @Test
