@@ -47,6 +47,9 @@ final class EdgePath {
     /** Rows over which the colours inside and outside are judged, to either side. */
     private static final int COLOUR_ROWS = 20;
 
+    /** Rows to either side over which a strong edge is judged. */
+    private static final int STRONG_ROWS = 60;
+
     /** Next to black print an edge is believed this much: print is the stronger by far. */
     private static final double TRUST_AT_PRINT = 0.2;
 
@@ -106,8 +109,9 @@ final class EdgePath {
         int width = 2 * half + 1;
         Point[] normal = normals(base, rough.closed());
         Band band = band(base, normal, half, rough.closed());
-        double strong = strong(band.path(), n, width);
-        float[] gain = gain(band.path(), strong);
+        double[] most = most(band.path(), n, width);
+        double strong = median(most);
+        float[] gain = gain(band.path(), most, width);
         int[] path = rough.closed() ? closedPath(gain, n, width) : openPath(nearer(gain, half), n, width);
         List<EdgePoint> edge = new ArrayList<>(n);
         for (int i = 0; i < n; i++) {
@@ -118,11 +122,27 @@ final class EdgePath {
         return edge;
     }
 
-    /** An edge twice as strong is not twice as good: gain levels off. */
-    private static float[] gain(float[] contrast, double strong) {
+    /**
+     * An edge twice as strong is not twice as good: gain levels off. What is strong is judged nearby, so that a faint
+     * stretch is followed as faithfully as a clear one.
+     */
+    private static float[] gain(float[] contrast, double[] most, int width) {
+        int n = most.length;
+        int reach = Math.min(n / 2, STRONG_ROWS);
         float[] gain = new float[contrast.length];
-        for (int i = 0; i < gain.length; i++) {
-            gain[i] = (float) (contrast[i] / (contrast[i] + 0.4 * strong));
+        double strong = 0;
+        for (int i = 0; i < n; i++) {
+            // It changes slowly: every few rows will do.
+            if (i % 8 == 0) {
+                double[] near = new double[2 * reach + 1];
+                for (int k = -reach; k <= reach; k++) {
+                    near[k + reach] = most[Math.floorMod(i + k, n)];
+                }
+                strong = median(near);
+            }
+            for (int k = i * width; k < (i + 1) * width; k++) {
+                gain[k] = (float) (contrast[k] / (contrast[k] + 0.4 * strong));
+            }
         }
         return gain;
     }
@@ -294,16 +314,21 @@ final class EdgePath {
         return part;
     }
 
-    /** What a good edge reaches in this picture: the median of the rows' greatest contrast. */
-    private static double strong(float[] contrast, int n, int width) {
+    /** Each row's greatest contrast. */
+    private static double[] most(float[] contrast, int n, int width) {
         double[] most = new double[n];
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < width; k++) {
                 most[i] = Math.max(most[i], contrast[i * width + k]);
             }
         }
-        Arrays.sort(most);
-        return most[n / 2];
+        return most;
+    }
+
+    private static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
     }
 
     /** The path of most gain through all rows that ends where it began; starts on the row that is clearest. */

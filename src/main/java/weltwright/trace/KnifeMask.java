@@ -54,8 +54,7 @@ final class KnifeMask {
     /** Black print that looks this much brighter than black print is not to be seen. */
     private static final double NOT_BLACK = 2.2;
 
-    /** A gap is at most the zone of a printed line wide: from any of its points known ones lie within this, and few more. */
-    private static final double FILL_REACH_MM = 1.0;
+    private static final double FILL_MM = 0.55;
 
     private static final double SMALLEST_KNIFE_MM2 = 600;
 
@@ -63,17 +62,20 @@ final class KnifeMask {
     private final Mat seen;
     private final Mat expected;
     private final GroundPattern pattern;
+    private final double gapMm;
 
     /**
      * @param raster on which the others lie
      * @param seen the rectified picture, 8 bits, three channels
      * @param expected what the bare ground would show, float, three channels
+     * @param gapMm half the width of the gaps that printed lines leave in what is known of the ground
      */
-    KnifeMask(GroundRaster raster, Mat seen, Mat expected, GroundPattern pattern) {
+    KnifeMask(GroundRaster raster, Mat seen, Mat expected, GroundPattern pattern, double gapMm) {
         this.raster = raster;
         this.seen = seen;
         this.expected = expected;
         this.pattern = pattern;
+        this.gapMm = gapMm;
     }
 
     /**
@@ -167,11 +169,12 @@ final class KnifeMask {
     }
 
     /** Replaces what is not known by the mean of what is known nearby. */
-    private static void fillGaps(Mat values, Mat known) {
+    private void fillGaps(Mat values, Mat known) {
         Mat unknown = new Mat();
         Core.bitwise_not(known, unknown);
         values.setTo(Scalar.all(0), unknown);
-        int width = 2 * (int) Math.round(FILL_REACH_MM / MM_PER_PX) + 1;
+        // So far that every gap's middle is reached from beside it, and hardly farther, or edges would blur.
+        int width = 2 * (int) Math.round((gapMm + FILL_MM) / MM_PER_PX) + 1;
         Size box = new Size(width, width);
         Mat sum = new Mat();
         Imgproc.boxFilter(values, sum, CvType.CV_32F, box, new org.opencv.core.Point(-1, -1), false);

@@ -26,7 +26,8 @@ interface KnownGround {
     /**
      * @param contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm
      * @param pattern what the bare ground would show; its masks are closed
+     * @param roughMm over what length the contour may stray: so far it is smoothed
      * @param look what the ground's print says of what is hidden
      */
-    record Cover(Polyline contour, GroundPattern pattern, PrintLook look) {}
+    record Cover(Polyline contour, double roughMm, GroundPattern pattern, PrintLook look) {}
 }

@@ -18,10 +18,17 @@ import weltwright.ground.ViewSolver;
  * @param pitchMm from line to line
  */
 record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGround {
+    /** Fine enough for the light over the whole ground, where lines leave room between them. */
     private static final double COARSE_MM_PER_PX = 0.5;
+
+    /** The finder measures a line with its blur; ink covers about this part of that. */
+    private static final double INK_PART = 0.7;
 
     /** Mats and printed squares are true to about this. Common practice. */
     private static final double SCALE_SIGMA = 0.0007;
+
+    /** Between lines that are near to each other the mask strays from line to line where the knife hardly stands out. */
+    private static final double ROUGH_MM = 3;
 
     @Override
     public List<Reference> references() {
@@ -55,14 +62,17 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
         Point low = new Point(box.getMinX(), box.getMinY());
         Point high = new Point(box.getMaxX(), box.getMaxY());
         RuledPattern ruling = new RuledPattern(pitchMm, found.extent(), lineHalfMm(view));
-        PaperLight light = light(picture, view, ruling, GroundRaster.covering(low, high, COARSE_MM_PER_PX));
+        PaperLight light = light(picture, view, ruling, GroundRaster.covering(low, high, Math.min(COARSE_MM_PER_PX, pitchMm / 16)));
         PrintLook look = new RuledSights(ruling, picture, view).look();
         GroundRaster raster = KnifeMask.around(look.sights(), low, high, pitchMm);
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = ruling.on(raster)) {
             Mat expected = light.over(raster);
             Cover cover = new Cover(
-                    new KnifeMask(raster, seen, expected, pattern).contour(look.sights()), pattern, look);
+                    new KnifeMask(raster, seen, expected, pattern, ruling.zoneMm()).contour(look.sights()),
+                    ROUGH_MM,
+                    pattern,
+                    look);
             expected.release();
             return cover;
         } finally {
@@ -70,11 +80,11 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
         }
     }
 
-    /** Half the width of its lines, the bolder ones too, on the ground. */
+    /** Half the width of its lines on the ground. */
     private double lineHalfMm(View view) {
         double pxPerMm = view.pixel(Plane.GROUND.over(new Point(0, 0)))
                 .distance(view.pixel(Plane.GROUND.over(new Point(1, 0))));
-        return found.lineWidthPx() / pxPerMm;
+        return INK_PART * found.lineWidthPx() / 2 / pxPerMm;
     }
 
     private static PaperLight light(Picture picture, View view, RuledPattern ruling, GroundRaster raster) {

@@ -15,11 +15,11 @@ import weltwright.geometry.Region;
  *
  * @param pitchMm from one line to the next, a line of either family through the origin
  * @param extent where the lines were seen
- * @param lineHalfMm half the width of a bold line
+ * @param lineHalfMm half the width of a line
  */
 record RuledPattern(double pitchMm, Region extent, double lineHalfMm) {
-    /** Lines are blurred over a pixel or two of the picture. */
-    private static final double BLUR_MM = 0.3;
+    /** What a pixel's blur adds. */
+    private static final double BLUR_MM = 0.15;
 
     /** Half the width of what a line and its blur spoil. */
     double zoneMm() {

@@ -26,6 +26,9 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     /** A bar read off with a ruler, or a print trusted to be at actual size. Common practice. */
     private static final double SCALE_SIGMA = 0.0005;
 
+    /** Paper is smooth and the sheet's lines are far apart: the mask strays beside a line only. */
+    private static final double ROUGH_MM = 1.2;
+
     @Override
     public List<Reference> references() {
         return found.corners();
@@ -65,7 +68,11 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
         try (GroundPattern pattern = SheetPattern.of(sheet, scale, raster)) {
             Mat expected = bare.expected(raster, pattern);
             Cover cover = new Cover(
-                    new KnifeMask(raster, seen, expected, pattern).contour(look.sights()), pattern, look);
+                    new KnifeMask(raster, seen, expected, pattern, SheetPattern.LINE_ZONE_MM)
+                            .contour(look.sights()),
+                    ROUGH_MM,
+                    pattern,
+                    look);
             expected.release();
             return cover;
         } finally {

@@ -17,7 +17,7 @@ final class SheetPattern {
     private static final double PRINT_EDGE_MM = 0.3;
 
     /** Pale lines are 0.25 mm wide and blurred, too: this far from a line's middle, paper is paper again. */
-    private static final double LINE_ZONE_MM = 0.45;
+    static final double LINE_ZONE_MM = 0.45;
 
     private SheetPattern() {}
 

@@ -156,7 +156,7 @@ public final class Tracer {
             }
         };
         double pxPerMm = pxPerMm(view);
-        Polyline near = cover.contour().smoothed(1.2, 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
+        Polyline near = cover.contour().smoothed(cover.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
         TipReach tips = new TipReach(picture.bgr(), pxPerMm);
         List<EdgePoint> edge = List.of();
         for (Pass pass : PASSES) {
