@@ -106,7 +106,21 @@ final class KnifeMask {
     /** The contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm. */
     Polyline contour(List<PrintLook.Sight> sights) {
         Mat ratio = ratio();
-        Mat labels = seeds(ratio, sights);
+        return contour(ratio, seeds(ratio, sights));
+    }
+
+    /** The same on a ground without print, which tells of the knife by nothing but the sharpness of its edges. */
+    Polyline contourBySharpness() {
+        Mat ratio = ratio();
+        Mat seeds = new Mat(ratio.size(), CvType.CV_32S, new Scalar(0));
+        SharpEdges edges = SharpEdges.of(ratio, MM_PER_PX);
+        seeds.setTo(new Scalar(GROUND), edges.outside());
+        seeds.setTo(new Scalar(KNIFE), edges.inside());
+        edges.close();
+        return contour(ratio, seeds);
+    }
+
+    private Polyline contour(Mat ratio, Mat labels) {
         Imgproc.watershed(ratio, labels);
         Mat knife = new Mat();
         Core.compare(labels, new Scalar(KNIFE), knife, Core.CMP_EQ);
@@ -146,7 +160,7 @@ final class KnifeMask {
         return contour.signedAreaMm2() > 0 ? contour : contour.reversed();
     }
 
-    private static Trouble noKnife() {
+    static Trouble noKnife() {
         return new Trouble(
                 "No knife is to be seen on the ground.",
                 "Lay the knife where the ground's lines are, so that it stands out from it.");

@@ -11,6 +11,7 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundChoice;
+import weltwright.ground.PaperFinder;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.RuledFinder;
@@ -98,7 +99,8 @@ public final class Tracer {
             progress.at("Building the outline", 0.8);
             SilhouetteBuilder.Built built =
                     new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
-            ErrorBudget error = ErrorEstimate.of(solution, ground.scaleSigma(), built);
+            List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
+            ErrorBudget error = ErrorEstimate.of(solution, ground.scaleSigma(), built, unsure);
             progress.at("Traced", 1);
             return new Trace(
                     built.silhouette(),
@@ -106,7 +108,7 @@ public final class Tracer {
                     built.midPlane(),
                     built.onGround(),
                     error,
-                    Unsure.of(built.ring(), built.clarity()),
+                    unsure,
                     notes(photo, settings, picture, ground, solution));
         }
     }
@@ -116,6 +118,9 @@ public final class Tracer {
         if (choice instanceof GroundChoice.Ruled ruled) {
             return new RuledGround(
                     RuledFinder.find(picture, ruled.pitchMm(), ruled.pitchMm()), ruled.pitchMm());
+        }
+        if (choice instanceof GroundChoice.Paper paper) {
+            return new PaperGround(PaperFinder.find(picture, paper.widthMm(), paper.heightMm()));
         }
         return new SheetGround(SheetFinder.find(picture, settings.sheetScale()), settings.sheetScale());
     }
