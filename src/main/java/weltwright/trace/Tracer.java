@@ -50,6 +50,8 @@ public final class Tracer {
     /** What the print says counts where it is farther than this from the outline. */
     private static final double NEAR_RIM_MM = 2;
 
+    private static final double OUTSIDE_MM = 8;
+
     /** A picture's noise makes so many of the looks at the print err, and no more. */
     private static final double CONTRADICTED = 0.06;
 
@@ -223,7 +225,9 @@ public final class Tracer {
             Coordinate at = sight.at().coordinate();
             boolean isInside = area.locate(at) == Location.INTERIOR;
             inside += isInside ? 1 : 0;
-            if (sight.visible() == isInside && rim.distance(GEOMETRY.createPoint(at)) > NEAR_RIM_MM) {
+            double fromRim = rim.distance(GEOMETRY.createPoint(at));
+            // Farther out, other things may lie on the ground and hide it.
+            if (sight.visible() == isInside && fromRim > NEAR_RIM_MM && (isInside || fromRim < OUTSIDE_MM)) {
                 wrong++;
             }
         }
