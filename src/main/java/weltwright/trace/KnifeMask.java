@@ -235,7 +235,7 @@ final class KnifeMask {
             if (paper[i] != 0) {
                 if (farthest(b, g, r, LIT) < PAPER_TOLERANCE * LIT) {
                     seeds[i] = GROUND;
-                } else if (mean < DARK * LIT || farthest(b, g, r, mean) > COLOUR * mean) {
+                } else if (isKnife(b, g, r)) {
                     seeds[i] = KNIFE;
                 }
             } else if (black[i] != 0 && mean > NOT_BLACK * LIT) {
@@ -250,6 +250,9 @@ final class KnifeMask {
         }
         dropContradicted(seedMat, sights);
         for (PrintLook.Sight sight : sights) {
+            if (sight.visible() && isKnifeBeside(sight.at(), bgr)) {
+                continue;
+            }
             int label = sight.visible() ? GROUND : KNIFE;
             Point px = raster.pixel(sight.at());
             if (!raster.covers(px)) {
@@ -293,6 +296,25 @@ final class KnifeMask {
         seeds.put(0, 0, seed);
         ground.release();
         patches.release();
+    }
+
+    /** A grain or a pattern that looks like a line is not one: there is no ground beside it. */
+    private boolean isKnifeBeside(Point at, byte[] bgr) {
+        int knife = 0;
+        for (Point aside : ASIDE) {
+            Point px = raster.pixel(at.plus(aside.times(gapMm + BESIDE_MM)));
+            if (raster.covers(px)) {
+                int i = (int) Math.round(px.y()) * raster.columns() + (int) Math.round(px.x());
+                knife += isKnife(bgr[3 * i] & 255, bgr[3 * i + 1] & 255, bgr[3 * i + 2] & 255) ? 1 : 0;
+            }
+        }
+        return knife >= 2;
+    }
+
+    /** Whether no shadow on the ground has this colour. */
+    private static boolean isKnife(int b, int g, int r) {
+        double mean = (b + g + r) / 3.0;
+        return mean < DARK * LIT || farthest(b, g, r, mean) > COLOUR * mean;
     }
 
     private static double farthest(int b, int g, int r, double from) {
