@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.knife.Knife;
+import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
@@ -30,7 +31,7 @@ import weltwright.trouble.Trouble;
  * @param settings what was told about the picture
  * @param trace what came out of the picture, before any correction; empty until it is traced
  * @param silhouette the outline that the pattern is made from: the trace's, or as the user corrected it
- * @param edgeThicknessMm thickness of the blade behind its edge
+ * @param shaping what no photo shows of the knife
  * @param spec what the maker chose
  */
 public record Job(
@@ -43,7 +44,7 @@ public record Job(
         TraceSettings settings,
         Optional<Trace> trace,
         Optional<Silhouette> silhouette,
-        double edgeThicknessMm,
+        Shaping shaping,
         SheathSpec spec) {
 
     public Job {
@@ -56,6 +57,7 @@ public record Job(
         Objects.requireNonNull(settings);
         Objects.requireNonNull(trace);
         Objects.requireNonNull(silhouette);
+        Objects.requireNonNull(shaping);
         Objects.requireNonNull(spec);
     }
 
@@ -63,11 +65,11 @@ public record Job(
     public static Job begin(LocalDate today) {
         TraceSettings knife = new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
         return new Job("", "", today, Optional.empty(), "", Optional.empty(), knife, Optional.empty(),
-                Optional.empty(), 0.4, SheathSpec.standard(SheathKind.FOLDED));
+                Optional.empty(), Shaping.usual(0.4), SheathSpec.standard(SheathKind.FOLDED));
     }
 
     public Job withOrder(String customer, String knifeName, Optional<LocalDate> due, String notes) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, edgeThicknessMm,
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, shaping,
                 spec);
     }
 
@@ -93,13 +95,13 @@ public record Job(
         return withTracing(photo, settings, trace, Optional.of(silhouette));
     }
 
-    public Job withEdgeThicknessMm(double edgeThicknessMm) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, edgeThicknessMm,
+    public Job withShaping(Shaping shaping) {
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, shaping,
                 spec);
     }
 
     public Job withSpec(SheathSpec spec) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, edgeThicknessMm,
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, shaping,
                 spec);
     }
 
@@ -122,7 +124,7 @@ public record Job(
     public Knife knife() {
         return silhouette
                 .orElseThrow(() -> new Trouble("The knife has no outline yet.", "Open a photo of it and trace it."))
-                .knife(settings.spineThicknessMm(), edgeThicknessMm, settings.handleThicknessMm());
+                .knife(settings.spineThicknessMm(), settings.handleThicknessMm(), shaping);
     }
 
     /** The pattern for this knife and these choices; throws {@link Trouble} where none can be made. */
@@ -132,7 +134,7 @@ public record Job(
 
     private Job withTracing(
             Optional<Photo> photo, TraceSettings settings, Optional<Trace> trace, Optional<Silhouette> silhouette) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, edgeThicknessMm,
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, shaping,
                 spec);
     }
 }

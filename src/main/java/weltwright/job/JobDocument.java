@@ -11,7 +11,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Placement;
@@ -20,13 +19,12 @@ import weltwright.ground.Camera;
 import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
+import weltwright.knife.Grind;
 import weltwright.knife.Landmarks;
+import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
-import weltwright.sheath.Hand;
-import weltwright.sheath.SheathKind;
-import weltwright.sheath.SheathSpec;
 import weltwright.trace.ErrorBudget;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
@@ -52,7 +50,7 @@ record JobDocument(
         Measured measured,
         @JsonSetter(nulls = Nulls.SET) Traced trace,
         @JsonSetter(nulls = Nulls.SET) Shape outline,
-        Sheath sheath) {
+        SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
     static final int VERSION = 1;
 
@@ -70,10 +68,10 @@ record JobDocument(
                 job.due().orElse(null),
                 job.notes(),
                 job.photo().map(PictureEntry::of).orElse(null),
-                Measured.of(job.settings(), job.edgeThicknessMm()),
+                Measured.of(job.settings(), job.shaping()),
                 job.trace().map(Traced::of).orElse(null),
                 job.silhouette().map(Shape::of).orElse(null),
-                Sheath.of(job.spec()));
+                SheathEntry.of(job.spec()));
     }
 
     /**
@@ -94,7 +92,7 @@ record JobDocument(
                 measured.settings(),
                 Optional.ofNullable(trace).map(Traced::trace),
                 Optional.ofNullable(outline).map(Shape::silhouette),
-                Fields.EDGE_THICKNESS.checkedMm(measured.edgeThickness),
+                measured.shaping(),
                 sheath.spec());
     }
 
@@ -117,18 +115,31 @@ record JobDocument(
             double handleThickness,
             double spineThickness,
             double edgeThickness,
+            Grind.Kind grind,
+            double grindHeight,
+            double handleSquareness,
             double tipDrop,
             @JsonProperty("focal_35mm") @JsonSetter(nulls = Nulls.SET) Double focal35mm,
             Pair sheetScale) {
 
-        static Measured of(TraceSettings settings, double edgeThicknessMm) {
+        static Measured of(TraceSettings settings, Shaping shaping) {
             return new Measured(
                     settings.handleThicknessMm(),
                     settings.spineThicknessMm(),
-                    edgeThicknessMm,
+                    shaping.edgeThicknessMm(),
+                    shaping.grind().kind(),
+                    shaping.grind().heightMm(),
+                    shaping.handleExponent(),
                     settings.tipDropMm(),
                     settings.focal35mm().isPresent() ? settings.focal35mm().getAsDouble() : null,
                     new Pair(settings.sheetScale().x(), settings.sheetScale().y()));
+        }
+
+        Shaping shaping() {
+            return new Shaping(
+                    Fields.EDGE_THICKNESS.checkedMm(edgeThickness),
+                    new Grind(grind, Fields.GRIND_HEIGHT.checkedMm(grindHeight)),
+                    Fields.HANDLE_SQUARENESS.checked(handleSquareness));
         }
 
         TraceSettings settings() {
@@ -248,57 +259,6 @@ record JobDocument(
 
         Node node() {
             return new Node(new Pair(x, y).place(), sharp);
-        }
-    }
-
-    @JsonNaming(SnakeCaseStrategy.class)
-    record Sheath(
-            SheathKind kind,
-            Hand hand,
-            double leatherThickness,
-            @JsonSetter(nulls = Nulls.SET) Integer weltLayers,
-            double stitchMargin,
-            double weltInnerMargin,
-            double ease,
-            double pitch,
-            double neutralFactor,
-            double beltWidth,
-            double beltThickness,
-            double handleDepth,
-            double drainHole) {
-
-        static Sheath of(SheathSpec spec) {
-            return new Sheath(
-                    spec.kind(),
-                    spec.hand(),
-                    spec.leatherThicknessMm(),
-                    spec.weltLayers().isPresent() ? spec.weltLayers().getAsInt() : null,
-                    spec.stitchMarginMm(),
-                    spec.weltInnerMarginMm(),
-                    spec.easeMm(),
-                    spec.pitchMm(),
-                    spec.neutralFactor(),
-                    spec.beltWidthMm(),
-                    spec.beltThicknessMm(),
-                    spec.handleDepthMm(),
-                    spec.drainHoleDiameterMm());
-        }
-
-        SheathSpec spec() {
-            return new SheathSpec(
-                    kind,
-                    hand,
-                    Fields.LEATHER_THICKNESS.checkedMm(leatherThickness),
-                    weltLayers == null ? OptionalInt.empty() : OptionalInt.of(Fields.WELT_LAYERS.checked(weltLayers)),
-                    Fields.STITCH_MARGIN.checkedMm(stitchMargin),
-                    Fields.WELT_INNER_MARGIN.checkedMm(weltInnerMargin),
-                    Fields.EASE.checkedMm(ease),
-                    Fields.PITCH.checkedMm(pitch),
-                    Fields.NEUTRAL_FACTOR.checked(neutralFactor),
-                    Fields.BELT_WIDTH.checkedMm(beltWidth),
-                    Fields.BELT_THICKNESS.checkedMm(beltThickness),
-                    Fields.HANDLE_DEPTH.checkedMm(handleDepth),
-                    Fields.DRAIN_HOLE.checkedMm(drainHole));
         }
     }
 

@@ -18,13 +18,13 @@ import weltwright.geometry.Point;
 public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLeft) {
 
     /** The knife with the spine up, whichever face it lay on; its thicknesses by caliper, in mm. */
-    public Knife knife(double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm) {
+    public Knife knife(double spineThicknessMm, double handleThicknessMm, Shaping shaping) {
         return new Knife(
                 spineOnLeft ? outline : turnedOver(),
                 spineOnLeft ? landmarks : landmarks.map(Silhouette::acrossAxis),
                 spineThicknessMm,
-                edgeThicknessMm,
-                handleThicknessMm);
+                handleThicknessMm,
+                shaping);
     }
 
     /** Mirroring turns the sense of the outline, so its nodes are taken backwards. */

@@ -65,7 +65,8 @@ final class KnifeForm extends Form {
         for (Entry<?> entry : new Entry<?>[] {handle, spine, drop, barAcross, barDown, focal}) {
             entry.onTaken(() -> bench.change(entry.session(), job -> job.withSettings(settings())));
         }
-        edge.onTaken(() -> bench.change(edge.session(), job -> job.withEdgeThicknessMm(edge.value())));
+        edge.onTaken(() -> bench.change(
+                edge.session(), job -> job.withShaping(job.shaping().withEdgeThicknessMm(edge.value()))));
         bench.watch(this::follow);
     }
 
@@ -88,7 +89,7 @@ final class KnifeForm extends Form {
         TraceSettings told = job.settings();
         handle.show(told.handleThicknessMm());
         spine.show(told.spineThicknessMm());
-        edge.show(job.edgeThicknessMm());
+        edge.show(job.shaping().edgeThicknessMm());
         drop.show(told.tipDropMm());
         barAcross.show(told.sheetScale().x() * ReferenceSheet.BAR_MM);
         barDown.show(told.sheetScale().y() * ReferenceSheet.BAR_MM);
