@@ -314,11 +314,11 @@ final class Planform {
     /** Up to where the welt's end is a stitch margin away. */
     private double weltedLength() {
         double[] s = row.stationsMm();
-        int i = 0;
+        int kept = 0;
         double margin = Math.min(spec.stitching().marginMm(), spec.welt().innerMarginMm());
-        while (i + 1 < row.points().size() && welt.keeps(row.points().get(i), margin - SPARE_MM)) {
-            i++;
+        while (kept < row.points().size() && welt.keeps(row.points().get(kept), margin - SPARE_MM)) {
+            kept++;
         }
-        return s[i];
+        return kept == 0 ? 0 : s[kept - 1];
     }
 }
