@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -14,6 +15,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.locationtech.jts.geom.Geometry;
+import weltwright.fit.DrawCheck;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
@@ -23,6 +25,9 @@ import weltwright.trouble.Trouble;
 /** What holds of every sheath, whatever the knife and the choices. */
 class PatternPropertiesTest {
     private static final int TRIES = 60;
+
+    /** What fairing and rounding to the last hole can make of an area. */
+    private static final double ROUNDING_MM2 = 2;
 
     @Property(tries = TRIES)
     void piecesAreSimplePolygonsThatRunCounterClockwise(
@@ -172,6 +177,10 @@ class PatternPropertiesTest {
             Piece one = right.pieces().get(i);
             Piece other = left.pieces().get(i);
             assertThat(other.name()).isEqualTo(one.name());
+            if (one.name().endsWith("strap")) {
+                assertThat(other).as("a strap is its own mirror image").isEqualTo(one);
+                continue;
+            }
             assertThat(other.holes().stream().map(Hole::centre).toList())
                     .containsExactlyInAnyOrderElementsOf(one.holes().stream()
                             .map(hole -> mirror(hole.centre()))
@@ -198,6 +207,82 @@ class PatternPropertiesTest {
         Pattern loose = made(knife, spec.withEaseMm(spec.easeMm() + more));
 
         assertThat(betweenRows(loose)).isGreaterThan(betweenRows(tight));
+    }
+
+    /** The rows of a thicker knife, of thicker leather and of a wider margin lie no nearer to each other. */
+    @Property(tries = 40)
+    void whatIsThickerNeedsNoLessLeather(
+            @ForAll("knives") Knife knife,
+            @ForAll("specs") SheathSpec spec,
+            @ForAll @DoubleRange(min = 1.05, max = 1.5) double times) {
+        Leather leather = spec.leather();
+        WeltChoice twoLayers = new WeltChoice(
+                OptionalInt.of(2), spec.welt().innerMarginMm(), List.of(3.0), false);
+        SheathSpec sameWelt = spec.with(twoLayers);
+        double rows = betweenRows(made(knife, sameWelt));
+        Knife thicker = new Knife(
+                knife.outline(), knife.landmarks(), times * knife.spineThicknessMm(), times * knife.handleThicknessMm(),
+                knife.shaping());
+        SheathSpec inThicker = sameWelt.with(new Leather(
+                times * leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink(), leather.bulge()));
+        SheathSpec formed = sameWelt.with(new Leather(
+                leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink() + 0.02, leather.bulge()));
+
+        assertThat(betweenRows(made(thicker, sameWelt))).isGreaterThanOrEqualTo(rows - ROUNDING_MM2);
+        assertThat(betweenRows(made(knife, inThicker))).isGreaterThanOrEqualTo(rows - ROUNDING_MM2);
+        assertThat(betweenRows(made(knife, formed))).isGreaterThanOrEqualTo(rows - ROUNDING_MM2);
+    }
+
+    /** The knife on its way out, drawn by its own path: no point of its edge comes to a stitch, no point leaves the rows. */
+    @Property(tries = 40)
+    void theSweptKnifeTouchesNoStitch(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = made(knife, spec);
+        DrawCheck check = pattern.drawCheck();
+        Seam.Layer welt = pattern.seams().get(0).layers().get(1);
+        // Pieces are laid tip down, the welt with its face up; back into the knife's frame.
+        boolean mirrored = spec.carry().edgeOnLeft();
+        List<Point> stitches = welt.holes().stream()
+                .map(p -> new Point(-p.y(), mirrored ? p.x() : -p.x()))
+                .toList();
+        double throat = knife.landmarks().heel().x() - spec.handleDepthMm();
+        List<Point> outline = knife.outline().sampled(1).points();
+
+        assertThat(check.steps()).hasSizeGreaterThan(20);
+        for (DrawCheck.Step step : check.steps()) {
+            for (Point p : outline) {
+                Point now = check.path().drawn(step.drawnMm()).apply(p);
+                if (now.x() > throat && p.x() > throat) {
+                    for (Point stitch : stitches) {
+                        assertThat(stitch.distance(now)).isGreaterThan(spec.welt().innerMarginMm() - 0.1);
+                    }
+                }
+            }
+            assertThat(step.edgeToStitchMm()).isGreaterThanOrEqualTo(check.leastEdgeToStitchMm() - 0.05);
+        }
+    }
+
+    /** Common practice: no hole so near another, or an edge, that the leather between would tear out. */
+    @Property(tries = TRIES)
+    void noHoleIsTornOut(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        for (Piece piece : made(knife, spec.withStrap(Optional.of(HandleStrap.USUAL))).pieces()) {
+            Geometry leather = piece.outline().polygon();
+            for (int i = 0; i < piece.holes().size(); i++) {
+                Hole hole = piece.holes().get(i);
+                double radius = hole.diameterMm() / 2;
+                Geometry centre = leather.getFactory().createPoint(hole.centre().coordinate());
+                if (hole.use() != Hole.Use.STITCH) {
+                    assertThat(leather.covers(centre)).isTrue();
+                    assertThat(leather.getBoundary().distance(centre) - radius)
+                            .as("%s at %s of %s", hole.use(), hole.centre(), piece.name())
+                            .isGreaterThanOrEqualTo(2.4);
+                }
+                for (Hole other : piece.holes().subList(0, i)) {
+                    assertThat(other.centre().distance(hole.centre()) - radius - other.diameterMm() / 2)
+                            .as("%s and %s in %s", hole, other, piece.name())
+                            .isGreaterThanOrEqualTo(1.2);
+                }
+            }
+        }
     }
 
     private static double betweenRows(Pattern pattern) {
