@@ -83,6 +83,27 @@ public record Polyline(List<Point> points, boolean closed) {
         return span == 0 ? point(i) : point(i).towards(point(i + 1), (at - s[i]) / span);
     }
 
+    /**
+     * The stretch from one arc length to another, as an open chain with all points between. On a closed chain the second
+     * may be the lesser: the stretch then runs through the first point.
+     */
+    public Polyline part(double fromMm, double toMm) {
+        double[] s = stationsMm();
+        double total = s[s.length - 1];
+        double to = closed && toMm <= fromMm ? toMm + total : toMm;
+        List<Point> part = new ArrayList<>(List.of(at(fromMm, s)));
+        for (int lap = 0; lap * total < to; lap++) {
+            for (int i = 0; i < s.length - 1; i++) {
+                double station = s[i] + lap * total;
+                if (station > fromMm && station < to) {
+                    part.add(points.get(i));
+                }
+            }
+        }
+        part.add(at(to, s));
+        return open(part);
+    }
+
     /** Points at equal arc lengths, as near to {@code stepMm} apart as a whole number of steps allows. */
     public Polyline resampled(double stepMm) {
         double total = lengthMm();

@@ -8,10 +8,10 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 
 /** Choices that a maker might make. */
-final class TestSpecs {
+public final class TestSpecs {
     private TestSpecs() {}
 
-    static Arbitrary<SheathSpec> any() {
+    public static Arbitrary<SheathSpec> any() {
         return Combinators.combine(
                         Arbitraries.of(SheathKind.class), carries(), leathers(), welts(), stitchings(), throats(),
                         belts(), sizes())
