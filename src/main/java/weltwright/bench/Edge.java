@@ -8,6 +8,7 @@ import weltwright.geometry.Polyline;
  * A stretch of the cut edge of one piece, from one change of its state to the next.
  *
  * @param piece the name of the {@link weltwright.sheath.Piece}
+ * @param part which part of a folded piece: "face half"; empty where it has but one
  * @param name what a maker calls it: throat, belt loop, edge of the welt seam
  * @param state what the joins make of it
  * @param line where it runs, in the frame of the piece, the leather on its left
@@ -17,6 +18,7 @@ import weltwright.geometry.Polyline;
  */
 public record Edge(
         String piece,
+        String part,
         String name,
         EdgeState state,
         Polyline line,

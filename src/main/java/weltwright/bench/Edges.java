@@ -228,6 +228,7 @@ final class Edges {
         double thickness = sewn ? owner.row.join.stackMm() : piece.thicknessMm();
         return new Edge(
                 piece.name(),
+                Optional.ofNullable(owner.row).map(row -> row.join.seam().layers().get(row.layer).part()).orElse(""),
                 owner.name,
                 owner.state,
                 line,

@@ -202,8 +202,9 @@ final class WorkDraft {
 
     private Operation onEdges(String piece, Treatment treatment, List<Edge> on) {
         List<String> names = on.stream()
-                .map(edge -> edge.state() == EdgeState.SEWN ? rowOf(edge) : "the " + edge.name())
+                .map(Edge::name)
                 .distinct()
+                .map(name -> named(on.stream().filter(edge -> edge.name().equals(name)).toList()))
                 .toList();
         String work = switch (treatment.step()) {
             case GROOVE -> "Groove %s of the %s, on the grain side".formatted(Words.and(names), piece);
@@ -214,14 +215,15 @@ final class WorkDraft {
         return add(treatment.step(), work, List.of(piece), treatment.tool(), treatment.size(), before);
     }
 
-    /** What is grooved before a stack is sewn is not its edge but the line of its stitches, on the face alone. */
-    private String rowOf(Edge edge) {
-        String part = joins.stream()
-                .filter(join -> edge.join().equals(Optional.of(join.name())))
-                .map(join -> join.seam().layers().get(0).part())
-                .findFirst()
-                .orElse("");
-        return "the stitch row of the " + edge.join().orElseThrow() + (part.isEmpty() ? "" : " (" + part + " only)");
+    /**
+     * Edges of one name. What is worked on before a stack is sewn is not its edge but the line of its stitches.
+     */
+    private static String named(List<Edge> alike) {
+        Edge first = alike.get(0);
+        List<String> parts = alike.stream().map(Edge::part).distinct().toList();
+        String name = first.state() == EdgeState.SEWN ? "stitch row of the " + first.join().orElseThrow() : first.name();
+        boolean onOnePart = parts.size() == 1 && first.part().endsWith("half");
+        return "the " + name + (onOnePart ? " (" + first.part() + ")" : "");
     }
 
     private void constrainEdge(Edge edge, List<Operation> done) {
