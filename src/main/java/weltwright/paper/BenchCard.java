@@ -31,6 +31,7 @@ final class BenchCard {
     private static final double FOOT_MM = 8;
     private static final double FOOT_SIZE_MM = 2.5;
     private static final double VIEW_HEIGHT_MM = 88;
+    private static final double AIR_MM = 3;
     private static final double MM2_IN_CM2 = 100;
     private static final double MM2_IN_SQUARE_FOOT = 304.8 * 304.8;
 
@@ -86,7 +87,7 @@ final class BenchCard {
     private List<List<CardFlow.Placed>> laid(double heightMm) {
         CardFlow flow = new CardFlow(heightMm);
         flow.addTogether(List.of(
-                CardTitle.of(lettering, "Bench card", heading.line() + ". Not to scale.", widthMm), overview()));
+                CardTitle.of(lettering, "Bench card", heading.line() + ". Not to scale.", widthMm), new Air(AIR_MM), overview()));
         table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
         table(flow, "Thread", "Saddle stitch: one thread for each seam, a needle at each of its ends.", threadColumns(),
                 thread());
@@ -117,20 +118,25 @@ final class BenchCard {
                 Column.words("when it is sewn", widthMm * 0.29),
                 Column.numbers("mm", widthMm * 0.10),
                 Column.numbers("in", widthMm * 0.13));
-        List<CardRow> sizes = new ArrayList<>(List.of(CardRow.head(lettering, columns)));
-        pattern.sizes().forEach(size -> sizes.add(row(
+        List<Block> beside = new ArrayList<>(List.of(CardRow.head(lettering, columns)));
+        pattern.sizes().forEach(size -> beside.add(row(
                 columns,
                 Kind.PLAIN,
                 size.name(),
                 number("%.1f", size.lengthMm()),
                 new Length(size.lengthMm()).inInches().replace(" in", ""))));
         List<Column> one = List.of(Column.words("what to watch for", widthMm * 0.52));
-        List<CardRow> beside = new ArrayList<>(sizes);
+        beside.add(new Air(AIR_MM));
         beside.add(CardRow.head(lettering, one));
         pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, advice)));
-        double left = widthMm * 0.42;
+        if (!heading.notes().isBlank()) {
+            beside.add(row(one, Kind.PLAIN, "Notes: " + heading.notes()));
+        }
+        double left = widthMm * 0.45;
+        double height = Math.max(
+                VIEW_HEIGHT_MM, beside.stream().mapToDouble(Block::heightMm).sum());
         return new SideBySide(
-                FinishedShape.of(pattern).map(shape -> new FinishedView(shape, left, VIEW_HEIGHT_MM)),
+                FinishedShape.of(pattern).map(shape -> new FinishedView(shape, left, height)),
                 widthMm - columns.stream().mapToDouble(Column::widthMm).sum(),
                 beside,
                 widthMm);
@@ -232,9 +238,9 @@ final class BenchCard {
 
     private List<Column> stepColumns() {
         return columns(
-                Column.words("", 0.03),
-                Column.numbers("", 0.05),
-                Column.words("what", 0.52),
+                Column.words("", 0.027),
+                Column.numbers("", 0.043),
+                Column.words("what", 0.53),
                 Column.words("with", 0.19),
                 Column.words("size", 0.21));
     }

@@ -66,7 +66,7 @@ public final class PatternPdf {
             List<PieceDrawing> pieces = pattern.pieces().stream()
                     .map(piece -> PieceDrawing.of(piece, of(piece, edges), lettering))
                     .toList();
-            List<PlannedPage> pages = plan(paper, scale, pieces, blocks(pattern, edges, heading, lettering));
+            List<PlannedPage> pages = plan(paper, scale, pieces, blocks(pattern, plan, heading, lettering));
             for (int i = 0; i < pages.size(); i++) {
                 draw(document, lettering, pages.get(i), i + 1, pages.size(), heading, scale);
             }
@@ -107,7 +107,20 @@ public final class PatternPdf {
     }
 
     private static List<List<? extends Block>> blocks(
-            Pattern pattern, List<Edge> edges, Heading heading, Lettering lettering) {
+            Pattern pattern, Optional<BenchPlan> plan, Heading heading, Lettering lettering) {
+        List<List<? extends Block>> blocks = new ArrayList<>();
+        blocks.add(List.of(
+                LegendBlock.of(lettering, styles(pattern, plan.map(BenchPlan::edges).orElse(List.of())))));
+        if (plan.isEmpty()) {
+            blocks.addAll(TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading)));
+        }
+        blocks.addAll(TextBlock.columns(lettering, "Before you cut", PRINTING));
+        blocks.addAll(TextBlock.columns(lettering, "Take care", Cautions.SHORT));
+        return blocks;
+    }
+
+    /** What a bench card says at greater length. */
+    private static List<String> aboutTheSheath(Pattern pattern, Heading heading) {
         List<String> job = new ArrayList<>();
         job.add(heading.line());
         for (Piece piece : pattern.pieces()) {
@@ -123,12 +136,7 @@ public final class PatternPdf {
         if (!heading.notes().isBlank()) {
             job.add("Notes: " + heading.notes());
         }
-        List<List<? extends Block>> blocks = new ArrayList<>();
-        blocks.add(List.of(LegendBlock.of(lettering, styles(pattern, edges))));
-        blocks.addAll(TextBlock.columns(lettering, "This sheath", job));
-        blocks.addAll(TextBlock.columns(lettering, "Before you cut", PRINTING));
-        blocks.addAll(TextBlock.columns(lettering, "Take care", Cautions.SHORT));
-        return blocks;
+        return job;
     }
 
     private static List<LineStyle> styles(Pattern pattern, List<Edge> edges) {

@@ -32,6 +32,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.bench.BenchPlan;
+import weltwright.bench.Edge;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.knife.TestKnives;
@@ -339,7 +340,10 @@ class PatternPdfTest {
         try (PDDocument document = new PDDocument()) {
             Lettering lettering = Lettering.in(document);
             for (Piece piece : print.pattern().pieces()) {
-                PieceDrawing drawing = PieceDrawing.of(piece, List.of(), lettering);
+                List<Edge> edges = BenchPlan.of(print.pattern()).edges().stream()
+                        .filter(edge -> edge.piece().equals(piece.name()))
+                        .toList();
+                PieceDrawing drawing = PieceDrawing.of(piece, edges, lettering);
                 assertThat(drawing.labels()).isNotEmpty();
                 for (Label label : drawing.labels()) {
                     assertThat(drawing.lines().intersects(label.box()))
