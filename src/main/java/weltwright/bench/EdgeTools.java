@@ -36,10 +36,6 @@ final class EdgeTools {
                 .orElse("flat side");
     }
 
-    static String grooveSetting(double fromEdgeMm) {
-        return both(fromEdgeMm) + " from the edge";
-    }
-
     /** As a metric ruler and as an inch ruler have it. */
     static String both(double mm) {
         return Words.text("%.1f mm (%s)", mm, new Length(mm).inInches());

@@ -6,7 +6,7 @@ package weltwright.bench;
  * @param step groove, bevel, burnish or trim
  * @param side which side of the leather
  * @param tool what it is done with
- * @param size of that tool, or its setting
+ * @param size of that tool, or its setting: of a groover, how far from the edge
  */
 public record Treatment(Step step, Side side, String tool, String size) {
 
@@ -30,7 +30,7 @@ public record Treatment(Step step, Side side, String tool, String size) {
     }
 
     static Treatment groove(double fromEdgeMm) {
-        return new Treatment(Step.GROOVE, Side.OUTSIDE, "stitching groover", EdgeTools.grooveSetting(fromEdgeMm));
+        return new Treatment(Step.GROOVE, Side.OUTSIDE, "stitching groover", EdgeTools.both(fromEdgeMm));
     }
 
     static Treatment bevel(Side side, double thicknessMm) {

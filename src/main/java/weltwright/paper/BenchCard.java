@@ -27,8 +27,8 @@ import weltwright.sheath.Piece;
  * before it is assembled, what to do in which order, and what to beware of.
  */
 final class BenchCard {
-    private static final double MARGIN_MM = 16;
-    private static final double FOOT_MM = 8;
+    private static final double MARGIN_MM = 14;
+    private static final double FOOT_MM = 6;
     private static final double FOOT_SIZE_MM = 2.5;
     private static final double VIEW_HEIGHT_MM = 88;
     private static final double AIR_MM = 3;
@@ -207,7 +207,7 @@ final class BenchCard {
     private List<Column> edgeColumns() {
         return columns(
                 Column.words("edge", 0.3),
-                Column.words("groove", 0.24),
+                Column.words("groove, from the edge", 0.24),
                 Column.words("bevel", 0.22),
                 Column.words("burnish", 0.24));
     }
@@ -238,9 +238,9 @@ final class BenchCard {
 
     private List<Column> stepColumns() {
         return columns(
-                Column.words("", 0.027),
+                Column.words("", 0.033),
                 Column.numbers("", 0.043),
-                Column.words("what", 0.53),
+                Column.words("what", 0.524),
                 Column.words("with", 0.19),
                 Column.words("size", 0.21));
     }

@@ -39,25 +39,20 @@ final class CardFlow {
     }
 
     /**
-     * Puts a table under its title. Where it runs over a page its head is repeated; the title and the head are never left
-     * alone, and the last row is not either.
+     * Puts a table under its title: on one page where a page takes it, else over several with its head on each, title and
+     * head never left alone.
      */
     void addTable(CardTitle title, CardRow head, List<CardRow> rows) {
-        if (rows.size() <= 2) {
-            List<Block> all = new ArrayList<>(List.of(title, head));
-            all.addAll(rows);
+        List<Block> all = new ArrayList<>(List.of(title, head));
+        all.addAll(rows);
+        if (all.stream().mapToDouble(Block::heightMm).sum() <= heightMm) {
             addTogether(all);
             return;
         }
-        addTogether(List.of(title, head, rows.get(0), rows.get(1)));
-        for (int i = 2; i < rows.size(); i++) {
-            double last = i == rows.size() - 2 ? rows.get(i + 1).heightMm() : 0;
-            if (usedMm + rows.get(i).heightMm() + last > heightMm) {
-                pages.add(new ArrayList<>());
-                usedMm = 0;
-                addTogether(List.of(head));
-            }
-            addTogether(List.of(rows.get(i)));
+        addTogether(List.of(title, head, rows.get(0)));
+        for (CardRow row : rows.subList(1, rows.size())) {
+            boolean full = usedMm + row.heightMm() > heightMm;
+            addTogether(full ? List.of(head, row) : List.of(row));
         }
     }
 
