@@ -39,6 +39,7 @@ final class Edges {
 
     private final Piece piece;
     private final List<Row> rows;
+    private final List<Join> holds;
     private final int samples;
     private final double stepMm;
     private final List<Point> points;
@@ -46,7 +47,12 @@ final class Edges {
     private Edges(Piece piece, List<Join> joins) {
         this.piece = piece;
         rows = new ArrayList<>();
+        holds = new ArrayList<>();
         for (Join join : joins) {
+            join.layersOf(piece).filter(layer -> !join.stack() && layer != join.under()).forEach(layer -> holds.add(join));
+            if (join.seam().isEmpty()) {
+                continue;
+            }
             join.layersOf(piece).forEach(layer -> rows.add(new Row(join, layer, join.row(layer), outside(join, layer))));
         }
         points = piece.outline().resampled(STEP_MM).points();
@@ -68,8 +74,21 @@ final class Edges {
      */
     private record Row(Join join, int layer, Polyline line, int outside) {}
 
-    /** What a point of the cut belongs to; {@code row} is null where nothing joins the piece. */
-    private record Owner(EdgeState state, String name, Row row) {}
+    /**
+     * What a point of the cut belongs to.
+     *
+     * @param join null where nothing joins the piece
+     * @param layer of the join, or -1 where the whole piece is meant
+     */
+    private record Owner(EdgeState state, String name, Join join, int layer) {
+        static Owner of(EdgeState state, String name, Row row) {
+            return new Owner(state, name, row.join, row.layer);
+        }
+
+        boolean isInside() {
+            return join != null && join.isInside(layer);
+        }
+    }
 
     private List<Edge> walk() {
         Owner[] owners = new Owner[samples];
@@ -102,7 +121,7 @@ final class Edges {
         Owner nearest = null;
         double least = Double.POSITIVE_INFINITY;
         for (Row row : rows) {
-            if (!row.join.stack() && row.layer != row.join.upper()) {
+            if (row.layer == row.join.under()) {
                 continue;
             }
             Foot foot = Foot.of(p, row.line);
@@ -114,8 +133,8 @@ final class Edges {
                     && outside) {
                 least = foot.distanceMm;
                 nearest = row.join.stack()
-                        ? new Owner(EdgeState.SEWN, "edge of the " + row.join.name(), row)
-                        : new Owner(EdgeState.OUT_OF_REACH, "end of the " + row.join.name(), row);
+                        ? Owner.of(EdgeState.SEWN, "edge of the " + row.join.name(), row)
+                        : Owner.of(EdgeState.OUT_OF_REACH, "end of the " + row.join.name(), row);
             }
         }
         return nearest;
@@ -157,7 +176,7 @@ final class Edges {
     private Owner rest(Point p, int length, int longest, Owner before) {
         Optional<Row> loop = rows.stream().filter(row -> isOnStrap(row, p)).findFirst();
         if (loop.isPresent()) {
-            return new Owner(EdgeState.OUT_OF_REACH, loop.get().join.name(), loop.get());
+            return Owner.of(EdgeState.OUT_OF_REACH, loop.get().join.name(), loop.get());
         }
         Optional<Row> stack = rows.stream()
                 .filter(row -> row.join.stack())
@@ -166,26 +185,25 @@ final class Edges {
             return strap();
         }
         if (stack.get().join.isInside(stack.get().layer)) {
-            return new Owner(EdgeState.OUT_OF_REACH, "inner edge", stack.get());
+            return Owner.of(EdgeState.OUT_OF_REACH, "inner edge", stack.get());
         }
         double noMouth = stack.get().join.stackMm() + 4 * stack.get().join.fromEdgeMm();
         if (length < longest && length * stepMm < noMouth && before != null) {
             return before;
         }
-        return new Owner(EdgeState.OUT_OF_REACH, "throat", stack.get());
+        return Owner.of(EdgeState.OUT_OF_REACH, "throat", stack.get());
     }
 
     /** A piece that is in no stack: a loop where it is held at both ends, else free. */
     private Owner strap() {
-        List<Row> held = rows.stream().filter(row -> row.layer == row.join.upper()).toList();
-        return held.size() > 1
-                ? new Owner(EdgeState.OUT_OF_REACH, piece.name(), held.get(0))
-                : new Owner(EdgeState.FREE, piece.name(), null);
+        return holds.size() > 1
+                ? new Owner(EdgeState.OUT_OF_REACH, piece.name(), holds.get(0), -1)
+                : new Owner(EdgeState.FREE, piece.name(), null, -1);
     }
 
     /** Whether the cut at this point is a side of the strap that is folded back: between the ends of its fold. */
     private boolean isOnStrap(Row row, Point p) {
-        if (row.layer != row.join.upper()) {
+        if (row.layer == row.join.under()) {
             return false;
         }
         Optional<Mark> fold = row.join.fold();
@@ -225,35 +243,34 @@ final class Edges {
 
     private Edge edge(Owner owner, Polyline line) {
         boolean sewn = owner.state == EdgeState.SEWN;
-        double thickness = sewn ? owner.row.join.stackMm() : piece.thicknessMm();
+        double thickness = sewn ? owner.join.stackMm() : piece.thicknessMm();
         return new Edge(
                 piece.name(),
-                Optional.ofNullable(owner.row).map(row -> row.join.seam().layers().get(row.layer).part()).orElse(""),
+                owner.layer < 0 ? "" : owner.join.layers().get(owner.layer).part(),
                 owner.name,
                 owner.state,
                 line,
                 thickness,
-                Optional.ofNullable(owner.row).map(row -> row.join.name()),
+                Optional.ofNullable(owner.join).map(Join::name),
                 treatments(owner, thickness));
     }
 
     private List<Treatment> treatments(Owner owner, double thicknessMm) {
-        if (owner.row != null && owner.row.join.isInside(owner.row.layer)) {
+        if (owner.isInside()) {
             return List.of();
         }
         List<Treatment> treatments = new ArrayList<>();
-        boolean back = owner.row != null && owner.row.join.stack() && owner.row.layer > 0;
-        if (!back) {
-            boolean ownRow = owner.row != null && !owner.name.equals("throat");
-            treatments.add(Treatment.groove(ownRow ? owner.row.join.fromEdgeMm() : EdgeTools.GROOVE_FROM_EDGE_MM));
+        boolean stack = owner.join != null && owner.join.stack();
+        if (!stack || owner.layer == 0) {
+            boolean stitches = owner.join != null && owner.join.seam().isPresent() && !owner.name.equals("throat");
+            treatments.add(Treatment.groove(stitches ? owner.join.fromEdgeMm() : EdgeTools.GROOVE_FROM_EDGE_MM));
         }
         if (owner.state == EdgeState.SEWN) {
             treatments.add(Treatment.trim());
             treatments.add(Treatment.bevel(Treatment.Side.OUTSIDE, piece.thicknessMm()));
         } else {
-            boolean throat = owner.row != null && owner.row.join.stack();
             treatments.add(
-                    Treatment.bevel(throat ? Treatment.Side.OUTSIDE : Treatment.Side.BOTH, piece.thicknessMm()));
+                    Treatment.bevel(stack ? Treatment.Side.OUTSIDE : Treatment.Side.BOTH, piece.thicknessMm()));
         }
         treatments.add(Treatment.burnish(thicknessMm));
         return treatments;

@@ -138,7 +138,7 @@ class EdgesTest {
             List<Edge> ofPiece = sewn.stream().filter(e -> e.piece().equals(layer.piece())).toList();
             for (Point hole : layer.holes()) {
                 assertThat(ofPiece.stream().mapToDouble(edge -> distance(edge.line(), hole)).min())
-                        .hasValueCloseTo(spec.stitchMarginMm(), within(0.25));
+                        .hasValueCloseTo(spec.stitching().marginMm(), within(0.25));
             }
         }
         assertThat(sewn).allSatisfy(edge -> assertThat(edge.join()).isEqualTo(Optional.of(seam.name())));
@@ -149,8 +149,8 @@ class EdgesTest {
         Polyline box = Polyline.closed(
                 List.of(new Point(0, 0), new Point(16, 0), new Point(16, 180), new Point(0, 180)));
         Piece strap = new Piece("strap", 1, 3, box, List.of(), List.of());
-        Pattern pattern = new Pattern(
-                List.of(strap), List.of(), new DrawCheck(List.of(), 6, 1.6), List.of(), List.of());
+        DrawCheck draw = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS)).drawCheck();
+        Pattern pattern = new Pattern(List.of(strap), List.of(), List.of(), draw, List.of(), List.of());
 
         assertThat(BenchPlan.of(pattern).edges()).singleElement().satisfies(edge -> {
             assertThat(edge.state()).isEqualTo(EdgeState.FREE);
