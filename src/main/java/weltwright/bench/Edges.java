@@ -22,7 +22,8 @@ import weltwright.sheath.Piece;
  *       room, and its inside is out of reach. A gap in the row no longer than the stack is thick is no mouth, and goes with
  *       the stack;
  *   <li>what is left of a layer between others is enclosed;
- *   <li>what is left of a strap that is held at one place only is free, and so is a piece that nothing joins.
+ *   <li>what is left of a strap is a loop where it is held at both ends; held at one place, it is out of reach where it lies on
+ *       what holds it, and free beyond; a piece that nothing joins is free all round.
  * </ol>
  */
 final class Edges {
@@ -39,7 +40,7 @@ final class Edges {
 
     private final Piece piece;
     private final List<Row> rows;
-    private final List<Join> holds;
+    private final List<Hold> holds;
     private final int samples;
     private final double stepMm;
     private final List<Point> points;
@@ -49,11 +50,12 @@ final class Edges {
         rows = new ArrayList<>();
         holds = new ArrayList<>();
         for (Join join : joins) {
-            join.layersOf(piece).filter(layer -> !join.stack() && layer != join.under()).forEach(layer -> holds.add(join));
-            if (join.seam().isEmpty()) {
-                continue;
+            join.layersOf(piece)
+                    .filter(layer -> !join.stack() && layer != join.under())
+                    .forEach(layer -> holds.add(new Hold(join, layer)));
+            if (join.seam().isPresent()) {
+                join.layersOf(piece).forEach(layer -> rows.add(Row.of(join, layer)));
             }
-            join.layersOf(piece).forEach(layer -> rows.add(new Row(join, layer, join.row(layer), outside(join, layer))));
         }
         points = piece.outline().resampled(STEP_MM).points();
         samples = points.size();
@@ -72,7 +74,20 @@ final class Edges {
      *
      * @param outside 1 where the sewn edge lies on the left of the row, -1 where it lies on the right
      */
-    private record Row(Join join, int layer, Polyline line, int outside) {}
+    private record Row(Join join, int layer, Polyline line, int outside) {
+        static Row of(Join join, int layer) {
+            return new Row(join, layer, join.row(layer), Edges.outside(join, layer));
+        }
+    }
+
+    /** Where a strap is held: one layer of a join that is laid upon another. */
+    private record Hold(Join join, int layer) {
+        /** Whether a point of the strap lies on what it is held to: no farther from the holes than that reaches. */
+        boolean covers(Point p) {
+            double reach = join.toCutMm().get(join.under());
+            return join.layers().get(layer).holes().stream().anyMatch(hole -> hole.distance(p) <= reach);
+        }
+    }
 
     /**
      * What a point of the cut belongs to.
@@ -182,7 +197,7 @@ final class Edges {
                 .filter(row -> row.join.stack())
                 .min((a, b) -> Double.compare(Foot.of(p, a.line).distanceMm, Foot.of(p, b.line).distanceMm));
         if (stack.isEmpty()) {
-            return strap();
+            return strap(p);
         }
         if (stack.get().join.isInside(stack.get().layer)) {
             return Owner.of(EdgeState.OUT_OF_REACH, "inner edge", stack.get());
@@ -194,11 +209,17 @@ final class Edges {
         return Owner.of(EdgeState.OUT_OF_REACH, "throat", stack.get());
     }
 
-    /** A piece that is in no stack: a loop where it is held at both ends, else free. */
-    private Owner strap() {
-        return holds.size() > 1
-                ? new Owner(EdgeState.OUT_OF_REACH, piece.name(), holds.get(0), -1)
-                : new Owner(EdgeState.FREE, piece.name(), null, -1);
+    /**
+     * A piece that is in no stack: a loop where it is held at both ends, so that its inside is out of reach; else free but
+     * where it lies on what holds it.
+     */
+    private Owner strap(Point p) {
+        return holds.stream()
+                .filter(hold -> holds.size() > 1 || hold.covers(p))
+                .findFirst()
+                .map(hold -> new Owner(
+                        EdgeState.OUT_OF_REACH, holds.size() > 1 ? "edges" : "edges where it is held", hold.join, -1))
+                .orElse(new Owner(EdgeState.FREE, holds.isEmpty() ? "edges" : "free edges", null, -1));
     }
 
     /** Whether the cut at this point is a side of the strap that is folded back: between the ends of its fold. */
@@ -285,7 +306,9 @@ final class Edges {
         Point p = join.pieces().get(0).outline().at(nearestOnCut(join.pieces().get(0).outline(), middle(first)));
         Foot foot = Foot.of(p, first);
         boolean left = foot.along.cross(p.minus(foot.at)) > 0;
-        boolean turnedOver = sense(first) != sense(join.row(layer));
+        int from = join.layers().get(layer).firstHole();
+        List<Point> row = join.layers().get(layer).holes();
+        boolean turnedOver = sense(first.points().subList(from, from + row.size())) != sense(row);
         return left != turnedOver ? 1 : -1;
     }
 
@@ -298,8 +321,8 @@ final class Edges {
     }
 
     /** Which way round a row and the chord between its ends run. */
-    private static double sense(Polyline row) {
-        return Math.signum(Polyline.closed(row.points()).signedAreaMm2());
+    private static double sense(List<Point> row) {
+        return Math.signum(Polyline.closed(row).signedAreaMm2());
     }
 
     /**

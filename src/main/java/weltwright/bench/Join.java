@@ -24,10 +24,10 @@ import weltwright.sheath.Seam;
  * @param layers from the face to the back, or from the head on
  * @param pieces of each layer
  * @param under which layer the others are laid upon; -1 in a stack
- * @param fromEdgeMm how far the holes are from the nearest edge, in the layer where they are nearest
+ * @param toCutMm how far the holes of each layer are from its cut
  */
 record Join(
-        String name, Optional<Seam> seam, List<Seam.Layer> layers, List<Piece> pieces, int under, double fromEdgeMm) {
+        String name, Optional<Seam> seam, List<Seam.Layer> layers, List<Piece> pieces, int under, List<Double> toCutMm) {
     /** Two layers of a stack are cut to the same distance; glue and the bend of the leather may hide this much. */
     private static final double SAME_MM = 1;
 
@@ -60,8 +60,7 @@ record Join(
                 : IntStream.rangeClosed(0, last)
                         .reduce((a, b) -> distances.get(b) > distances.get(a) + 1e-6 ? b : a)
                         .orElseThrow();
-        double fromEdge = Math.min(distances.get(0), distances.get(last));
-        return new Join(name, seam, layers, pieces, under, fromEdge);
+        return new Join(name, seam, layers, List.copyOf(pieces), under, List.copyOf(distances));
     }
 
     /** The median, which a few holes at a corner do not sway. */
@@ -76,6 +75,11 @@ record Join(
 
     boolean stack() {
         return under < 0;
+    }
+
+    /** How far the row runs from the edge that it is sewn along. */
+    double fromEdgeMm() {
+        return Math.min(toCutMm.get(0), toCutMm.get(toCutMm.size() - 1));
     }
 
     boolean joins(String piece) {

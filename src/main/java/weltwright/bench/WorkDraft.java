@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import weltwright.measure.Length;
 import weltwright.sheath.Fastening;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
@@ -120,13 +119,13 @@ final class WorkDraft {
             }
             join.layersOf(piece).forEach(i -> {
                 Seam.Layer layer = join.layers().get(i);
-                String where = layer.part().isEmpty() ? "the " + piece.name() : piece.name() + ", " + layer.part();
+                String where = piece.name() + (layer.part().isEmpty() ? "" : ", " + layer.part());
                 String side = join.isInside(i)
                         ? piece.count() == 1 ? "" : ", in each of them"
                         : layer.chiselled() ? ", from the grain side" : ", from the flesh side";
                 punched.add(add(
                         Step.PUNCH,
-                        "Punch %d holes of the %s in %s%s".formatted(layer.holes().size(), join.name(), where, side),
+                        "Punch %d holes of the %s in the %s%s".formatted(layer.holes().size(), join.name(), where, side),
                         piece.name(),
                         "pricking iron or chisel",
                         pitch(join.seam().get().pitchMm())));
@@ -156,7 +155,7 @@ final class WorkDraft {
                             : "Punch the %d %s holes in the %s".formatted(count, use, piece.name()),
                     piece.name(),
                     "round punch",
-                    new Length(alike.diameterMm()).inMillimetres()));
+                    EdgeTools.both(alike.diameterMm())));
         });
         return punched;
     }
@@ -192,7 +191,7 @@ final class WorkDraft {
                     Words.text("through %.1f mm", fastening.stackMm()));
             case SNAP -> add(Step.RIVET, "Set the halves of the %s in %s".formatted(fastening.name(), on), names,
                     "snap setter", "");
-            case RING -> add(Step.RIVET, "Put the ring into %s".formatted(on), names, "",
+            case RING -> add(Step.RIVET, "Put the ring into %s".formatted(on), names, "by hand",
                     Words.text("%.0f mm inside", fastening.widthMm()));
         };
         join(fastening.name(), names, operation, "the post needs its hole");
@@ -274,12 +273,15 @@ final class WorkDraft {
     }
 
     private Operation onEdges(String piece, Treatment treatment, List<Edge> on) {
+        boolean allRound = edges.stream()
+                .filter(edge -> edge.piece().equals(piece))
+                .allMatch(edge -> edge.state() != EdgeState.SEWN && on.contains(edge));
         List<String> names = on.stream()
                 .map(Edge::name)
                 .distinct()
-                .map(name -> named(piece, on.stream().filter(edge -> edge.name().equals(name)).toList()))
+                .map(name -> named(on.stream().filter(edge -> edge.name().equals(name)).toList()))
                 .toList();
-        String where = Words.and(names) + " of the " + piece;
+        String where = (allRound ? "the edges" : Words.and(names)) + " of the " + piece;
         String work = switch (treatment.step()) {
             case GROOVE -> "Groove %s, on the grain side".formatted(where);
             case BEVEL -> "Bevel %s, %s".formatted(where, treatment.side().words());
@@ -292,11 +294,8 @@ final class WorkDraft {
     /**
      * Edges of one name. What is worked on before a stack is sewn is not its edge but the line of its stitches.
      */
-    private static String named(String piece, List<Edge> alike) {
+    private static String named(List<Edge> alike) {
         Edge first = alike.get(0);
-        if (first.name().equals(piece)) {
-            return "the edges";
-        }
         List<String> parts = alike.stream().map(Edge::part).distinct().toList();
         String name = first.state() == EdgeState.SEWN ? "stitch row of the " + first.join().orElseThrow() : first.name();
         boolean onOnePart = parts.size() == 1 && first.part().endsWith("half");

@@ -261,13 +261,14 @@ final class BenchCard {
     }
 
     private static String treatment(Edge edge, Step step) {
-        return edge.treatments().stream()
+        String treatments = edge.treatments().stream()
                 .filter(treatment -> treatment.step() == step)
                 .map(treatment -> switch (step) {
                     case BEVEL -> treatment.size() + ", " + treatment.side().words();
                     default -> treatment.size();
                 })
                 .collect(Collectors.joining("; "));
+        return treatments.isEmpty() ? "none" : treatments;
     }
 
     private List<Column> stepColumns() {
