@@ -22,7 +22,8 @@ import weltwright.sheath.Piece;
  *       room, and its inside is out of reach. A gap in the row no longer than the stack is thick is no mouth, and goes with
  *       the stack;
  *   <li>what is left of a layer between others is enclosed;
- *   <li>what is left of a strap that is held at one place only is free, and so is a piece that nothing joins.
+ *   <li>what is left of a strap is a loop where it is held at both ends; held at one place, it is out of reach where it lies on
+ *       what holds it, and free beyond; a piece that nothing joins is free all round.
  * </ol>
  */
 final class Edges {
@@ -39,6 +40,7 @@ final class Edges {
 
     private final Piece piece;
     private final List<Row> rows;
+    private final List<Hold> holds;
     private final int samples;
     private final double stepMm;
     private final List<Point> points;
@@ -46,8 +48,14 @@ final class Edges {
     private Edges(Piece piece, List<Join> joins) {
         this.piece = piece;
         rows = new ArrayList<>();
+        holds = new ArrayList<>();
         for (Join join : joins) {
-            join.layersOf(piece).forEach(layer -> rows.add(new Row(join, layer, join.row(layer), outside(join, layer))));
+            join.layersOf(piece)
+                    .filter(layer -> !join.stack() && layer != join.under())
+                    .forEach(layer -> holds.add(new Hold(join, layer)));
+            if (join.seam().isPresent()) {
+                join.layersOf(piece).forEach(layer -> rows.add(Row.of(join, layer)));
+            }
         }
         points = piece.outline().resampled(STEP_MM).points();
         samples = points.size();
@@ -66,10 +74,36 @@ final class Edges {
      *
      * @param outside 1 where the sewn edge lies on the left of the row, -1 where it lies on the right
      */
-    private record Row(Join join, int layer, Polyline line, int outside) {}
+    private record Row(Join join, int layer, Polyline line, int outside) {
+        static Row of(Join join, int layer) {
+            return new Row(join, layer, join.row(layer), Edges.outside(join, layer));
+        }
+    }
 
-    /** What a point of the cut belongs to; {@code row} is null where nothing joins the piece. */
-    private record Owner(EdgeState state, String name, Row row) {}
+    /** Where a strap is held: one layer of a join that is laid upon another. */
+    private record Hold(Join join, int layer) {
+        /** Whether a point of the strap lies on what it is held to: no farther from the holes than that reaches. */
+        boolean covers(Point p) {
+            double reach = join.toCutMm().get(join.under());
+            return join.layers().get(layer).holes().stream().anyMatch(hole -> hole.distance(p) <= reach);
+        }
+    }
+
+    /**
+     * What a point of the cut belongs to.
+     *
+     * @param join null where nothing joins the piece
+     * @param layer of the join, or -1 where the whole piece is meant
+     */
+    private record Owner(EdgeState state, String name, Join join, int layer) {
+        static Owner of(EdgeState state, String name, Row row) {
+            return new Owner(state, name, row.join, row.layer);
+        }
+
+        boolean isInside() {
+            return join != null && join.isInside(layer);
+        }
+    }
 
     private List<Edge> walk() {
         Owner[] owners = new Owner[samples];
@@ -102,7 +136,7 @@ final class Edges {
         Owner nearest = null;
         double least = Double.POSITIVE_INFINITY;
         for (Row row : rows) {
-            if (!row.join.stack() && row.layer != row.join.upper()) {
+            if (row.layer == row.join.under()) {
                 continue;
             }
             Foot foot = Foot.of(p, row.line);
@@ -114,8 +148,8 @@ final class Edges {
                     && outside) {
                 least = foot.distanceMm;
                 nearest = row.join.stack()
-                        ? new Owner(EdgeState.SEWN, "edge of the " + row.join.name(), row)
-                        : new Owner(EdgeState.OUT_OF_REACH, "end of the " + row.join.name(), row);
+                        ? Owner.of(EdgeState.SEWN, "edge of the " + row.join.name(), row)
+                        : Owner.of(EdgeState.OUT_OF_REACH, "end of the " + row.join.name(), row);
             }
         }
         return nearest;
@@ -157,35 +191,40 @@ final class Edges {
     private Owner rest(Point p, int length, int longest, Owner before) {
         Optional<Row> loop = rows.stream().filter(row -> isOnStrap(row, p)).findFirst();
         if (loop.isPresent()) {
-            return new Owner(EdgeState.OUT_OF_REACH, loop.get().join.name(), loop.get());
+            return Owner.of(EdgeState.OUT_OF_REACH, loop.get().join.name(), loop.get());
         }
         Optional<Row> stack = rows.stream()
                 .filter(row -> row.join.stack())
                 .min((a, b) -> Double.compare(Foot.of(p, a.line).distanceMm, Foot.of(p, b.line).distanceMm));
         if (stack.isEmpty()) {
-            return strap();
+            return strap(p);
         }
         if (stack.get().join.isInside(stack.get().layer)) {
-            return new Owner(EdgeState.OUT_OF_REACH, "inner edge", stack.get());
+            return Owner.of(EdgeState.OUT_OF_REACH, "inner edge", stack.get());
         }
         double noMouth = stack.get().join.stackMm() + 4 * stack.get().join.fromEdgeMm();
         if (length < longest && length * stepMm < noMouth && before != null) {
             return before;
         }
-        return new Owner(EdgeState.OUT_OF_REACH, "throat", stack.get());
+        return Owner.of(EdgeState.OUT_OF_REACH, "throat", stack.get());
     }
 
-    /** A piece that is in no stack: a loop where it is held at both ends, else free. */
-    private Owner strap() {
-        List<Row> held = rows.stream().filter(row -> row.layer == row.join.upper()).toList();
-        return held.size() > 1
-                ? new Owner(EdgeState.OUT_OF_REACH, piece.name(), held.get(0))
-                : new Owner(EdgeState.FREE, piece.name(), null);
+    /**
+     * A piece that is in no stack: a loop where it is held at both ends, so that its inside is out of reach; else free but
+     * where it lies on what holds it.
+     */
+    private Owner strap(Point p) {
+        return holds.stream()
+                .filter(hold -> holds.size() > 1 || hold.covers(p))
+                .findFirst()
+                .map(hold -> new Owner(
+                        EdgeState.OUT_OF_REACH, holds.size() > 1 ? "edges" : "edges where it is held", hold.join, -1))
+                .orElse(new Owner(EdgeState.FREE, holds.isEmpty() ? "edges" : "free edges", null, -1));
     }
 
     /** Whether the cut at this point is a side of the strap that is folded back: between the ends of its fold. */
     private boolean isOnStrap(Row row, Point p) {
-        if (row.layer != row.join.upper()) {
+        if (row.layer == row.join.under()) {
             return false;
         }
         Optional<Mark> fold = row.join.fold();
@@ -225,35 +264,34 @@ final class Edges {
 
     private Edge edge(Owner owner, Polyline line) {
         boolean sewn = owner.state == EdgeState.SEWN;
-        double thickness = sewn ? owner.row.join.stackMm() : piece.thicknessMm();
+        double thickness = sewn ? owner.join.stackMm() : piece.thicknessMm();
         return new Edge(
                 piece.name(),
-                Optional.ofNullable(owner.row).map(row -> row.join.seam().layers().get(row.layer).part()).orElse(""),
+                owner.layer < 0 ? "" : owner.join.layers().get(owner.layer).part(),
                 owner.name,
                 owner.state,
                 line,
                 thickness,
-                Optional.ofNullable(owner.row).map(row -> row.join.name()),
+                Optional.ofNullable(owner.join).map(Join::name),
                 treatments(owner, thickness));
     }
 
     private List<Treatment> treatments(Owner owner, double thicknessMm) {
-        if (owner.row != null && owner.row.join.isInside(owner.row.layer)) {
+        if (owner.isInside()) {
             return List.of();
         }
         List<Treatment> treatments = new ArrayList<>();
-        boolean back = owner.row != null && owner.row.join.stack() && owner.row.layer > 0;
-        if (!back) {
-            boolean ownRow = owner.row != null && !owner.name.equals("throat");
-            treatments.add(Treatment.groove(ownRow ? owner.row.join.fromEdgeMm() : EdgeTools.GROOVE_FROM_EDGE_MM));
+        boolean stack = owner.join != null && owner.join.stack();
+        if (!stack || owner.layer == 0) {
+            boolean stitches = owner.join != null && owner.join.seam().isPresent() && !owner.name.equals("throat");
+            treatments.add(Treatment.groove(stitches ? owner.join.fromEdgeMm() : EdgeTools.GROOVE_FROM_EDGE_MM));
         }
         if (owner.state == EdgeState.SEWN) {
             treatments.add(Treatment.trim());
             treatments.add(Treatment.bevel(Treatment.Side.OUTSIDE, piece.thicknessMm()));
         } else {
-            boolean throat = owner.row != null && owner.row.join.stack();
             treatments.add(
-                    Treatment.bevel(throat ? Treatment.Side.OUTSIDE : Treatment.Side.BOTH, piece.thicknessMm()));
+                    Treatment.bevel(stack ? Treatment.Side.OUTSIDE : Treatment.Side.BOTH, piece.thicknessMm()));
         }
         treatments.add(Treatment.burnish(thicknessMm));
         return treatments;
@@ -268,7 +306,9 @@ final class Edges {
         Point p = join.pieces().get(0).outline().at(nearestOnCut(join.pieces().get(0).outline(), middle(first)));
         Foot foot = Foot.of(p, first);
         boolean left = foot.along.cross(p.minus(foot.at)) > 0;
-        boolean turnedOver = sense(first) != sense(join.row(layer));
+        int from = join.layers().get(layer).firstHole();
+        List<Point> row = join.layers().get(layer).holes();
+        boolean turnedOver = sense(first.points().subList(from, from + row.size())) != sense(row);
         return left != turnedOver ? 1 : -1;
     }
 
@@ -281,8 +321,8 @@ final class Edges {
     }
 
     /** Which way round a row and the chord between its ends run. */
-    private static double sense(Polyline row) {
-        return Math.signum(Polyline.closed(row.points()).signedAreaMm2());
+    private static double sense(List<Point> row) {
+        return Math.signum(Polyline.closed(row).signedAreaMm2());
     }
 
     /**

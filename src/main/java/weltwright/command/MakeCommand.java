@@ -9,7 +9,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.measure.PrintScale;
@@ -55,11 +54,8 @@ final class MakeCommand implements Runnable {
     @Mixin
     private KnifeOptions knife;
 
-    @Option(
-            names = "--edge-thickness",
-            paramLabel = "LENGTH",
-            description = "Thickness of the blade just behind its edge. Default: 0.4mm.")
-    private String edgeThickness;
+    @Mixin
+    private ShapingOptions shaping;
 
     @Mixin
     private SheathOptions sheath;
@@ -118,7 +114,6 @@ final class MakeCommand implements Runnable {
                     "Leave those options out, or open the job in the window.");
         }
         job = order.over(job.withSettings(settings));
-        job = job.withSpec(sheath.over(job.spec()));
-        return edgeThickness == null ? job : job.withEdgeThicknessMm(Fields.EDGE_THICKNESS.readMm(edgeThickness));
+        return job.withSpec(sheath.over(job.spec())).withShaping(shaping.over(job.shaping()));
     }
 }

@@ -21,38 +21,41 @@ public final class PatternMaker {
     private PatternMaker() {}
 
     /** Throws {@link weltwright.trouble.Trouble} where no sheath can be made so, saying which choice to change. */
-    public static Pattern make(Knife knife, SheathSpec spec) {
-        Choices.check(knife, spec);
-        int layers = weltLayers(knife, spec);
-        double weltMm = layers * spec.leatherThicknessMm();
+    public static Pattern make(Knife knife, SheathSpec wished) {
+        Choices.check(knife, wished);
+        SheathSpec spec = guarded(knife, wished);
+        WeltStack welt =
+                WeltStack.of(knife.spineThicknessMm(), spec.welt(), spec.leather().thicknessMm());
         Cavity cavity = new Cavity(knife, knife.landmarks().heel().x() - spec.handleDepthMm(), spec.easeMm());
-        Planform form = new Planform(cavity, spec, weltMm);
-        Development leather = new Development(form, cavity, spec.neutralFactor() * spec.leatherThicknessMm());
-        SheathDraft draft = new SheathDraft(knife, spec, cavity, form, leather, layers);
+        Planform form = new Planform(cavity, spec, welt.thicknessMm());
+        SheathDraft draft = new SheathDraft(knife, spec, cavity, form, welt);
         DrawCheck check = cavity.check(draft.stitchesInPlane());
         List<Seam> seams = draft.seams();
         return new Pattern(
                 draft.pieces(),
                 seams,
+                draft.fastenings(),
                 check,
-                sizes(spec, form, draft.loop(), weltMm),
-                Advice.on(knife, spec, check, layers, seams));
+                sizes(spec, form, draft.belt(), welt),
+                Advice.on(knife, wished, check, welt, seams));
     }
 
-    /** As many as make the welt at least as thick as the blade, unless the maker said how many. Common practice. */
-    private static int weltLayers(Knife knife, SheathSpec spec) {
-        return spec.weltLayers()
-                .orElse((int) Math.max(1, Math.ceil(knife.spineThicknessMm() / spec.leatherThicknessMm() - 1e-9)));
+    /** An edge on both sides wants a welt on both sides. */
+    private static SheathSpec guarded(Knife knife, SheathSpec spec) {
+        return knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT
+                ? spec.with(SheathKind.PANELS)
+                : spec;
     }
 
-    private static List<Size> sizes(SheathSpec spec, Planform form, BeltLoop loop, double weltMm) {
+    private static List<Size> sizes(SheathSpec spec, Planform form, BeltFitting belt, WeltStack welt) {
         var outer = form.extent();
+        double leather = spec.leather().thicknessMm();
         return List.of(
                 new Size(Size.LENGTH, outer.getWidth()),
-                new Size(Size.LENGTH_WITH_LOOP, outer.getWidth() + loop.heightMm() + spec.leatherThicknessMm()),
+                new Size(Size.LENGTH_WITH_LOOP, outer.getWidth() + belt.aboveThroatMm() + leather),
                 new Size(Size.WIDTH, outer.getHeight()),
-                new Size("thickness of the sewn edge", weltMm + 2 * spec.leatherThicknessMm()),
-                new Size("thickness of the welt", weltMm),
-                new Size("width of the belt loop", loop.widthMm()));
+                new Size("thickness of the sewn edge", welt.thicknessMm() + 2 * leather),
+                new Size("thickness of the welt", welt.thicknessMm()),
+                new Size("width of the belt loop", belt.widthMm()));
     }
 }
