@@ -22,22 +22,35 @@ public final class PatternMaker {
 
     /** Throws {@link weltwright.trouble.Trouble} where no sheath can be made so, saying which choice to change. */
     public static Pattern make(Knife knife, SheathSpec wished) {
-        Choices.check(knife, wished);
-        SheathSpec spec = guarded(knife, wished);
-        WeltStack welt =
-                WeltStack.of(knife.spineThicknessMm(), spec.welt(), spec.leather().thicknessMm());
-        Cavity cavity = new Cavity(knife, knife.landmarks().heel().x() - spec.handleDepthMm(), spec.easeMm());
-        Planform form = new Planform(cavity, spec, welt.thicknessMm());
-        SheathDraft draft = new SheathDraft(knife, spec, cavity, form, welt);
-        DrawCheck check = cavity.check(draft.stitchesInPlane());
+        Fit fit = Fit.of(knife, wished);
+        SheathDraft draft = new SheathDraft(knife, fit.spec, fit.cavity, fit.form, fit.welt);
+        DrawCheck check = fit.cavity.check(draft.stitchesInPlane());
         List<Seam> seams = draft.seams();
         return new Pattern(
                 draft.pieces(),
                 seams,
                 draft.fastenings(),
                 check,
-                sizes(spec, form, draft.belt(), welt),
-                Advice.on(knife, wished, check, welt, seams));
+                sizes(fit.spec, fit.form, draft.belt(), fit.welt),
+                Advice.on(knife, wished, check, fit.welt, seams));
+    }
+
+    /** The sewn sheath, to be cut across; throws as {@link #make} does. */
+    public static SheathSections sections(Knife knife, SheathSpec wished) {
+        Fit fit = Fit.of(knife, wished);
+        return new SheathSections(knife, fit.spec, fit.cavity, fit.form, fit.welt);
+    }
+
+    /** What pieces and sections both follow from. */
+    private record Fit(SheathSpec spec, WeltStack welt, Cavity cavity, Planform form) {
+        static Fit of(Knife knife, SheathSpec wished) {
+            Choices.check(knife, wished);
+            SheathSpec spec = guarded(knife, wished);
+            WeltStack welt = WeltStack.of(
+                    knife.spineThicknessMm(), spec.welt(), spec.leather().thicknessMm());
+            Cavity cavity = new Cavity(knife, knife.landmarks().heel().x() - spec.handleDepthMm(), spec.easeMm());
+            return new Fit(spec, welt, cavity, new Planform(cavity, spec, welt.thicknessMm()));
+        }
     }
 
     /** An edge on both sides wants a welt on both sides. */
