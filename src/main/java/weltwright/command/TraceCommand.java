@@ -18,8 +18,8 @@ import weltwright.trace.Tracer;
 
 @Command(
         name = "trace",
-        description = "Traces the outline of a knife photographed on the reference sheet or another ground of known size, and"
-                + " writes it in mm as JSON.",
+        description = "Traces the outline of a knife photographed on the reference sheet or another ground of known size,"
+                + " and writes it in mm as JSON.",
         mixinStandardHelpOptions = true,
         abbreviateSynopsis = true,
         sortOptions = false,

@@ -37,7 +37,7 @@ final class FormerVersions {
         }
     }
 
-    /** Version 2 knew one grind, one handle, and of a sheath neither carry, straps, throats nor other leather for the welt. */
+    /** Version 2 knew one grind, one handle, and of a sheath neither tilt, straps, throats nor other leather for the welt. */
     private static void addShapingAndSheathParts(ObjectNode job) {
         if (job.path("measured") instanceof ObjectNode measured) {
             measured.put("grind", "full_flat").put("grind_height", 0).put("handle_squareness", 2.5);
