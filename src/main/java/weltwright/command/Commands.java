@@ -1,12 +1,9 @@
 package weltwright.command;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
+import weltwright.trouble.DefectLog;
 import weltwright.trouble.Trouble;
 
 /**
@@ -72,20 +69,7 @@ public final class Commands {
             err.println(e.getMessage());
             return TROUBLE;
         }
-        err.println("The program came upon a defect of its own and stopped. " + logged(e));
+        err.println("The program came upon a defect of its own and stopped. " + DefectLog.usual().keep("a command", e));
         return DEFECT;
-    }
-
-    /** Says where the details of a defect are, having written them there. */
-    private static String logged(Throwable e) {
-        StringWriter details = new StringWriter();
-        e.printStackTrace(new PrintWriter(details, true));
-        try {
-            Path log = Files.createTempFile("weltwright-", ".log");
-            Files.writeString(log, details.toString());
-            return "Its makers need the details, which are in " + log + ".";
-        } catch (IOException unwritable) {
-            return "The details could not be written to a file: " + e + ".";
-        }
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import weltwright.bench.BenchPlan;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.measure.PrintScale;
@@ -83,7 +84,7 @@ record MadeFiles(Path folder, Path job, Path pdf, Path svg) {
         }
         // The job first: from it the others can be made again.
         JobFile.write(made, job);
-        PatternPdf.write(pattern, heading, paper, printer, pdf);
+        PatternPdf.write(pattern, BenchPlan.of(pattern), heading, paper, printer, pdf);
         PatternSvg.write(pattern, heading, svg);
     }
 

@@ -23,14 +23,23 @@ public final class OutlineFit {
     /** How much of the curve on either side of a corner the lens rounds off. */
     private static final double ROUNDED_MM = 0.6;
 
-    /** The lines that meet in a corner are fitted to points up to here. */
-    private static final double CORNER_REACH_MM = 2.6;
+    /** The lines that meet in a corner are fitted to so much of the curve beyond that. */
+    private static final double CORNER_REACH_MM = 2;
 
-    /** A corner computed farther than this from the measured one is not believed. */
+    /** Rounding reaches so much farther at the most acute of corners than at a square one. */
+    private static final double MOST_STRETCH = 3.5;
+
+    /** Lines nearer to parallel than this meet anywhere. */
+    private static final double LEAST_SINE = 0.15;
+
+    /** A square corner computed farther than this from the measured one is not believed. */
     private static final double CORNER_MOST_MM = 1.5;
 
     private static final double FIRST_SPAN_MM = 24;
     private static final double LEAST_SPAN_MM = 2.4;
+
+    /** Knots to either side at which a cardinal spline is still worth counting: a quarter to the twelfth is 6e-8. */
+    private static final int CARDINAL_REACH = 12;
 
     /** A deviation must last this long to be a shape and not noise. */
     private static final double WINDOW_MM = 2;
@@ -55,7 +64,7 @@ public final class OutlineFit {
      */
     public static Outline fit(List<Point> ring, double[] weight, int[] corners, double toleranceMm) {
         OutlineFit fit = new OutlineFit(ring, weight, toleranceMm);
-        Point[] place = new Point[corners.length];
+        Corner[] place = new Corner[corners.length];
         for (int c = 0; c < corners.length; c++) {
             int before = corners[(c + corners.length - 1) % corners.length];
             int after = corners[(c + 1) % corners.length];
@@ -64,7 +73,7 @@ public final class OutlineFit {
         List<Node> nodes = new ArrayList<>();
         for (int c = 0; c < corners.length; c++) {
             int next = (c + 1) % corners.length;
-            nodes.add(new Node(place[c], true));
+            nodes.add(new Node(place[c].at(), true));
             for (Point p : fit.between(corners[c], corners[next], place[c], place[next])) {
                 nodes.add(new Node(p, false));
             }
@@ -72,30 +81,78 @@ public final class OutlineFit {
         return new Outline(nodes);
     }
 
-    /** Where the runs of points on either side meet; they go no farther than the next corners. */
-    private Point corner(int index, int previous, int next) {
-        double total = station[ring.size()];
-        Line before = line(index, -1, index == previous ? total : away(index, previous, -1));
-        Line after = line(index, 1, index == next ? total : away(index, next, 1));
-        Point measured = ring.get(index);
-        if (before == null || after == null) {
-            return measured;
+    /**
+     * The nodes of a curve along an open run of points, without its first and last point, which hold its ends.
+     *
+     * @param line measured points in order, each once, all counting alike
+     * @param corners indices of points at true corners, rising, none of them first or last; possibly none
+     * @param toleranceMm how far the curve may keep off the points' run
+     */
+    public static List<Node> fitBetween(List<Point> line, int[] corners, double toleranceMm) {
+        double[] weight = new double[line.size()];
+        Arrays.fill(weight, 1);
+        OutlineFit fit = new OutlineFit(line, weight, toleranceMm);
+        int last = line.size() - 1;
+        List<Node> nodes = new ArrayList<>();
+        int from = 0;
+        Corner start = new Corner(line.get(0), 0);
+        for (int c = 0; c <= corners.length; c++) {
+            int to = c < corners.length ? corners[c] : last;
+            Corner end = c < corners.length
+                    ? fit.corner(to, from, c + 1 < corners.length ? corners[c + 1] : last)
+                    : new Corner(line.get(last), 0);
+            fit.between(from, to, start, end).forEach(p -> nodes.add(new Node(p, false)));
+            if (c < corners.length) {
+                nodes.add(new Node(end.at(), true));
+            }
+            from = to;
+            start = end;
         }
-        double sine = before.direction().cross(after.direction());
-        if (Math.abs(sine) < 0.15) {
-            return measured;
-        }
-        double t = after.through().minus(before.through()).cross(after.direction()) / sine;
-        Point meeting = before.through().plus(before.direction().times(t));
-        return meeting.distance(measured) < CORNER_MOST_MM ? meeting : measured;
+        return nodes;
     }
 
-    private record Line(Point through, Point direction) {}
+    /**
+     * @param at where the corner is
+     * @param roundedMm how much of the curve on either side is rounded off
+     */
+    private record Corner(Point at, double roundedMm) {}
+
+    /** Where the runs of points on either side meet; they go no farther than the next corners. */
+    private Corner corner(int index, int previous, int next) {
+        double total = station[ring.size()];
+        double roomBefore = index == previous ? total : away(index, previous, -1);
+        double roomAfter = index == next ? total : away(index, next, 1);
+        Corner corner = new Corner(ring.get(index), ROUNDED_MM);
+        // The more acute a corner, the farther from it it is rounded; how acute it is, the first round tells.
+        for (int round = 0; round < 2; round++) {
+            Line before = line(index, -1, roomBefore, corner.roundedMm());
+            Line after = line(index, 1, roomAfter, corner.roundedMm());
+            if (before == null || after == null || Math.abs(before.away().cross(after.away())) < LEAST_SINE) {
+                return corner;
+            }
+            double half = Math.acos(Math.max(-1, Math.min(1, before.away().dot(after.away())))) / 2;
+            double stretch = Math.min(MOST_STRETCH, Math.sin(Math.PI / 4) / Math.sin(half));
+            Point meeting = before.meets(after);
+            if (meeting.distance(ring.get(index)) > CORNER_MOST_MM * Math.max(1, stretch)) {
+                return corner;
+            }
+            corner = new Corner(meeting, ROUNDED_MM * Math.max(1, stretch));
+        }
+        return corner;
+    }
+
+    /** @param away the direction away from the corner */
+    private record Line(Point through, Point away) {
+        Point meets(Line other) {
+            double t = other.through.minus(through).cross(other.away) / away.cross(other.away);
+            return through.plus(away.times(t));
+        }
+    }
 
     /** The line of least squares through the points from a corner on, by the axis of their inertia. */
-    private Line line(int index, int step, double room) {
-        double rounded = Math.min(ROUNDED_MM, room / 4);
-        double reach = Math.min(CORNER_REACH_MM, room - rounded);
+    private Line line(int index, int step, double room, double roundedMm) {
+        double rounded = Math.min(roundedMm, room / 4);
+        double reach = Math.min(rounded + CORNER_REACH_MM, room - rounded);
         List<Point> used = new ArrayList<>();
         for (int k = 1; k < ring.size() / 2; k++) {
             int i = Math.floorMod(index + step * k, ring.size());
@@ -121,7 +178,10 @@ public final class OutlineFit {
             yy += (p.y() - my) * (p.y() - my);
         }
         double angle = Math.atan2(2 * xy, xx - yy) / 2;
-        return new Line(new Point(mx, my), new Point(Math.cos(angle), Math.sin(angle)));
+        Point direction = new Point(Math.cos(angle), Math.sin(angle));
+        Point middle = new Point(mx, my);
+        boolean outward = direction.dot(middle.minus(ring.get(index))) > 0;
+        return new Line(middle, outward ? direction : direction.times(-1));
     }
 
     private double away(int from, int to, int step) {
@@ -131,10 +191,11 @@ public final class OutlineFit {
     }
 
     /** The smooth nodes between two corners. */
-    private List<Point> between(int from, int to, Point start, Point end) {
+    private List<Point> between(int from, int to, Corner start, Corner end) {
         int n = ring.size();
         double total = from == to ? station[n] : away(from, to, 1);
-        double rounded = Math.min(ROUNDED_MM, total / 4);
+        double roundedStart = Math.min(start.roundedMm(), total / 4);
+        double roundedEnd = Math.min(end.roundedMm(), total / 4);
         List<Sample> samples = new ArrayList<>();
         for (int k = 1; k < n; k++) {
             int i = (from + k) % n;
@@ -142,15 +203,15 @@ public final class OutlineFit {
                 break;
             }
             double s = away(from, i, 1);
-            if (s > rounded && s < total - rounded && weight[i] > 0) {
+            if (s > roundedStart && s < total - roundedEnd && weight[i] > 0) {
                 samples.add(new Sample(s, ring.get(i), weight[i]));
             }
         }
         // The corner moved from the rounded point to the true one, so the ends of the arc are a little farther out.
         double[] knots = evenKnots(
-                -start.distance(ring.get(from)), total + end.distance(ring.get(to)), FIRST_SPAN_MM);
+                -start.at().distance(ring.get(from)), total + end.at().distance(ring.get(to)), FIRST_SPAN_MM);
         while (true) {
-            List<Point> nodes = spline(samples, knots, start, end);
+            List<Point> nodes = spline(samples, knots, start.at(), end.at());
             double[] more = refined(samples, knots, nodes);
             if (more.length == knots.length) {
                 return nodes.subList(1, nodes.size() - 1);
@@ -176,6 +237,7 @@ public final class OutlineFit {
         if (n == 2) {
             return List.of(start, end);
         }
+        // A cardinal spline falls off to a quarter from knot to knot: beyond a few it is nothing.
         NaturalSpline[] cardinal = new NaturalSpline[n];
         for (int j = 0; j < n; j++) {
             double[] unit = new double[n];
@@ -185,8 +247,11 @@ public final class OutlineFit {
         double[][] basis = new double[samples.size()][n];
         double[] robust = new double[samples.size()];
         Arrays.fill(robust, 1);
+        int[] first = new int[samples.size()];
         for (int i = 0; i < basis.length; i++) {
-            for (int j = 0; j < n; j++) {
+            int found = Arrays.binarySearch(knots, samples.get(i).s());
+            first[i] = Math.max(0, (found >= 0 ? found : -found - 2) - CARDINAL_REACH);
+            for (int j = first[i]; j < Math.min(n, first[i] + 2 * CARDINAL_REACH + 2); j++) {
                 basis[i][j] = cardinal[j].at(samples.get(i).s());
             }
         }
@@ -197,9 +262,9 @@ public final class OutlineFit {
         x[n - 1] = end.x();
         y[n - 1] = end.y();
         for (int round = 0; round < 3; round++) {
-            solve(samples, basis, robust, x, y);
+            solve(samples, basis, first, robust, x, y);
             for (int i = 0; i < robust.length; i++) {
-                double off = at(basis[i], x, y).distance(samples.get(i).at()) / (3 * toleranceMm);
+                double off = at(basis[i], first[i], x, y).distance(samples.get(i).at()) / (3 * toleranceMm);
                 robust[i] = 1 / (1 + off * off);
             }
         }
@@ -210,7 +275,8 @@ public final class OutlineFit {
         return nodes;
     }
 
-    private static void solve(List<Sample> samples, double[][] basis, double[] robust, double[] x, double[] y) {
+    private static void solve(
+            List<Sample> samples, double[][] basis, int[] first, double[] robust, double[] x, double[] y) {
         int inner = x.length - 2;
         double[][] matrix = new double[inner][inner];
         double[] rightX = new double[inner];
@@ -220,10 +286,11 @@ public final class OutlineFit {
             double w = samples.get(i).weight() * robust[i];
             double dx = samples.get(i).at().x() - b[0] * x[0] - b[inner + 1] * x[inner + 1];
             double dy = samples.get(i).at().y() - b[0] * y[0] - b[inner + 1] * y[inner + 1];
-            for (int j = 0; j < inner; j++) {
+            int from = Math.max(0, first[i] - 1);
+            for (int j = from; j < Math.min(inner, from + 2 * CARDINAL_REACH + 2); j++) {
                 rightX[j] += w * b[j + 1] * dx;
                 rightY[j] += w * b[j + 1] * dy;
-                for (int k = 0; k <= j; k++) {
+                for (int k = from; k <= j; k++) {
                     matrix[j][k] += w * b[j + 1] * b[k + 1];
                 }
             }
@@ -237,10 +304,10 @@ public final class OutlineFit {
         System.arraycopy(system.solve(rightY), 0, y, 1, inner);
     }
 
-    private static Point at(double[] basis, double[] x, double[] y) {
+    private static Point at(double[] basis, int first, double[] x, double[] y) {
         double px = 0;
         double py = 0;
-        for (int j = 0; j < basis.length; j++) {
+        for (int j = first; j < Math.min(basis.length, first + 2 * CARDINAL_REACH + 2); j++) {
             px += basis[j] * x[j];
             py += basis[j] * y[j];
         }

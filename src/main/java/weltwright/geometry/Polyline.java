@@ -83,6 +83,27 @@ public record Polyline(List<Point> points, boolean closed) {
         return span == 0 ? point(i) : point(i).towards(point(i + 1), (at - s[i]) / span);
     }
 
+    /**
+     * The stretch from one arc length to another, as an open chain with all points between. On a closed chain the second
+     * may be the lesser: the stretch then runs through the first point.
+     */
+    public Polyline part(double fromMm, double toMm) {
+        double[] s = stationsMm();
+        double total = s[s.length - 1];
+        double to = closed && toMm <= fromMm ? toMm + total : toMm;
+        List<Point> part = new ArrayList<>(List.of(at(fromMm, s)));
+        for (int lap = 0; lap * total < to; lap++) {
+            for (int i = 0; i < s.length - 1; i++) {
+                double station = s[i] + lap * total;
+                if (station > fromMm && station < to) {
+                    part.add(points.get(i));
+                }
+            }
+        }
+        part.add(at(to, s));
+        return open(part);
+    }
+
     /** Points at equal arc lengths, as near to {@code stepMm} apart as a whole number of steps allows. */
     public Polyline resampled(double stepMm) {
         double total = lengthMm();
@@ -95,26 +116,67 @@ public record Polyline(List<Point> points, boolean closed) {
     }
 
     /**
-     * A closed chain resampled and smoothed: each point the Gaussian mean of its neighbours along the arc. It cuts
-     * corners and shrinks bulges narrower than about {@code sigmaMm}.
+     * The chain resampled and smoothed: each point the Gaussian mean of its neighbours along the arc. It cuts corners and
+     * shrinks bulges narrower than about {@code sigmaMm}. Towards the ends of an open chain fewer neighbours are taken,
+     * the same number on either side; the ends stay.
      */
     public Polyline smoothed(double sigmaMm, double stepMm) {
         Polyline even = resampled(stepMm);
         int n = even.points.size();
-        double step = even.lengthMm() / n;
+        double step = even.lengthMm() / even.segments();
         int reach = (int) Math.min(n / 2.0, Math.ceil(3 * sigmaMm / step));
         List<Point> smooth = new ArrayList<>(n);
         for (int i = 0; i < n; i++) {
             Point sum = new Point(0, 0);
             double weights = 0;
-            for (int k = -reach; k <= reach; k++) {
+            int near = closed ? reach : Math.min(reach, Math.min(i, n - 1 - i));
+            for (int k = -near; k <= near; k++) {
                 double weight = Math.exp(-0.5 * Math.pow(k * step / sigmaMm, 2));
                 sum = sum.plus(even.points.get(Math.floorMod(i + k, n)).times(weight));
                 weights += weight;
             }
             smooth.add(sum.times(1 / weights));
         }
-        return closed(smooth);
+        return new Polyline(smooth, closed);
+    }
+
+    /** The length along the chain to that of its points which is nearest to {@code p}. */
+    public double stationOf(Point p) {
+        double[] s = stationsMm();
+        double nearest = Double.POSITIVE_INFINITY;
+        double station = 0;
+        for (int i = 0; i < segments(); i++) {
+            Point along = point(i + 1).minus(point(i));
+            double length2 = along.dot(along);
+            double t = length2 == 0 ? 0 : Math.max(0, Math.min(1, p.minus(point(i)).dot(along) / length2));
+            double distance = p.distance(point(i).towards(point(i + 1), t));
+            if (distance < nearest) {
+                nearest = distance;
+                station = s[i] + t * (s[i + 1] - s[i]);
+            }
+        }
+        return station;
+    }
+
+    /**
+     * The stretch of a closed chain from one arc length on to another, past the first point where need be: all the way
+     * round where they are the same.
+     */
+    public Polyline stretch(double fromMm, double toMm) {
+        double[] s = stationsMm();
+        double total = s[s.length - 1];
+        double from = fromMm - total * Math.floor(fromMm / total);
+        double length = toMm - fromMm - total * Math.floor((toMm - fromMm) / total);
+        double to = from + (length == 0 ? total : length);
+        List<Point> stretch = new ArrayList<>(List.of(at(from, s)));
+        for (int i = 0; i < 2 * points.size(); i++) {
+            double station = s[i % points.size()] + (i < points.size() ? 0 : total);
+            if (station > from + 1e-9 && station < to - 1e-9) {
+                stretch.add(point(i));
+            }
+        }
+        stretch.add(at(to, s));
+        return open(stretch);
     }
 
     public Polyline reversed() {

@@ -36,7 +36,7 @@ import weltwright.trouble.Trouble;
  */
 public final class SheetFinder {
     /** Enough pixels for a marker to be read on the sheets and distances in use, few enough to be quick. */
-    private static final int REDUCED_LONG_SIDE_PX = 1800;
+    private static final int REDUCED_LONG_SIDE_PX = 1300;
 
     /** Below this many markers the reduced picture is not trusted to have shown all there is. */
     private static final int ENOUGH_MARKERS = 24;
@@ -74,17 +74,20 @@ public final class SheetFinder {
     private record SeenMarker(int id, Point[] cornersPx) {}
 
     private static List<SeenMarker> markers(Picture picture) {
-        double reduction = Math.min(
-                1, (double) REDUCED_LONG_SIDE_PX / Math.max(picture.widthPx(), picture.heightPx()));
+        int longSide = Math.max(picture.widthPx(), picture.heightPx());
+        // By whole numbers, which averages pixels fast and without a pattern of its own.
+        int reduction = Math.max(1, longSide / REDUCED_LONG_SIDE_PX);
         List<SeenMarker> markers = markers(picture.grey(), reduction);
-        return markers.size() < ENOUGH_MARKERS && reduction < 1 ? markers(picture.grey(), 1) : markers;
+        return markers.size() < ENOUGH_MARKERS && reduction > 1 ? markers(picture.grey(), 1) : markers;
     }
 
-    private static List<SeenMarker> markers(Mat grey, double reduction) {
+    private static List<SeenMarker> markers(Mat grey, int reduction) {
         Mat reduced = grey;
-        if (reduction < 1) {
+        if (reduction > 1) {
             reduced = new Mat();
-            Imgproc.resize(grey, reduced, new Size(), reduction, reduction, Imgproc.INTER_AREA);
+            Size size = new Size(grey.cols() / reduction, grey.rows() / reduction);
+            Mat whole = grey.submat(0, (int) size.height * reduction, 0, (int) size.width * reduction);
+            Imgproc.resize(whole, reduced, size, 0, 0, Imgproc.INTER_AREA);
         }
         List<Mat> corners = new ArrayList<>();
         MatOfInt ids = new MatOfInt();
@@ -98,7 +101,7 @@ public final class SheetFinder {
             Point[] px = new Point[4];
             for (int k = 0; k < 4; k++) {
                 // Pixel centres are whole numbers, so a reduced picture's are shifted by half a pixel.
-                px[k] = new Point((xy[2 * k] + 0.5) / reduction - 0.5, (xy[2 * k + 1] + 0.5) / reduction - 0.5);
+                px[k] = new Point((xy[2 * k] + 0.5) * reduction - 0.5, (xy[2 * k + 1] + 0.5) * reduction - 0.5);
             }
             seen.add(new SeenMarker(id[i], px));
         }

@@ -20,8 +20,14 @@ import weltwright.geometry.SymmetricSystem;
  * picture's centre, which a cropped picture breaks.
  */
 public final class ViewSolver {
-    /** Parameters: ln f, k1, k2, three of rotation, three of translation. */
-    private static final int PARAMETERS = 9;
+    /** Parameters of a view: ln f, k1, k2, three of rotation, three of translation. */
+    private static final int VIEW_PARAMETERS = 9;
+
+    /** The same, and the ground's stretch. */
+    private static final int PARAMETERS = VIEW_PARAMETERS + 1;
+
+    /** Of a ground whose proportions are not in doubt. */
+    private static final double NO_STRETCH = 1e-6;
 
     /** Lenses of phones, after their own correction, keep k1 and k2 within about this. From memory. */
     private static final double K1_SIGMA = 0.06;
@@ -61,9 +67,9 @@ public final class ViewSolver {
         public List<View> offByOneSigma() {
             double[][] moves = new SymmetricSystem(covariance).lowerFactor();
             List<View> views = new ArrayList<>();
-            for (int k = 0; k < PARAMETERS; k++) {
+            for (int k = 0; k < VIEW_PARAMETERS; k++) {
                 double[] p = parameters(view);
-                for (int i = 0; i < PARAMETERS; i++) {
+                for (int i = 0; i < VIEW_PARAMETERS; i++) {
                     p[i] += moves[i][k];
                 }
                 views.add(viewOf(p, view.camera()));
@@ -73,18 +79,31 @@ public final class ViewSolver {
     }
 
     /**
-     * @param references at least six, not all on one line
+     * @param references at least six, not all on one line; those on an edge count across it only
      * @param widthPx of the picture
      * @param heightPx of the picture
      */
     public static Solution solve(List<Reference> references, int widthPx, int heightPx, FocalPrior prior) {
+        return solve(references, widthPx, heightPx, prior, NO_STRETCH);
+    }
+
+    /**
+     * The same on a ground whose proportions are known no better than so: each x may be longer in truth by a small
+     * part, and each y shorter by as much. Tilt shortens the ground's picture one way too, and what is seen of that
+     * says how long the lens is; paper that is cut 0.1 % too narrow would be taken for a lens that is off by 2 %, were
+     * it not allowed for.
+     *
+     * @param stretchSigma standard deviation of the ratio of the scales along x and y, over 1
+     */
+    public static Solution solve(
+            List<Reference> references, int widthPx, int heightPx, FocalPrior prior, double stretchSigma) {
         double cx = (widthPx - 1) / 2.0;
         double cy = (heightPx - 1) / 2.0;
         Fit best = null;
         // A wide prior may start far off; a few starts along it make sure of the right valley.
         for (double step : prior.relativeSigma() > 0.1 ? new double[] {-0.4, 0, 0.4, 0.8} : new double[] {0}) {
             Camera camera = new Camera(prior.focalPx() * Math.exp(step), cx, cy, 0, 0);
-            Fit fit = new Fit(references, prior, parameters(PlanarPose.of(references, camera)), camera);
+            Fit fit = new Fit(references, prior, stretchSigma, PlanarPose.of(references, camera));
             fit.run();
             if (best == null || fit.cost < best.cost) {
                 best = fit;
@@ -111,16 +130,18 @@ public final class ViewSolver {
     private static final class Fit {
         private final List<Reference> references;
         private final FocalPrior prior;
+        private final double stretchSigma;
         private final Camera centre;
         private double[] p;
         private double sigma = 1;
         private double cost;
 
-        Fit(List<Reference> references, FocalPrior prior, double[] start, Camera centre) {
+        Fit(List<Reference> references, FocalPrior prior, double stretchSigma, View start) {
             this.references = references;
             this.prior = prior;
-            this.centre = centre;
-            this.p = start;
+            this.stretchSigma = stretchSigma;
+            this.centre = start.camera();
+            this.p = Arrays.copyOf(parameters(start), PARAMETERS);
         }
 
         void run() {
@@ -174,17 +195,30 @@ public final class ViewSolver {
             double f = (q[0] - Math.log(prior.focalPx())) / prior.relativeSigma();
             double a = q[1] / K1_SIGMA;
             double b = q[2] / K2_SIGMA;
-            return f * f + a * a + b * b;
+            double s = q[VIEW_PARAMETERS] / stretchSigma;
+            return f * f + a * a + b * b + s * s;
         }
 
         private double[] residuals(double[] q) {
             View view = viewOf(q, centre);
+            // The ground's axes are turned once, not each point of it.
+            double stretch = Math.exp(q[VIEW_PARAMETERS] / 2);
+            Vector3 right = new Vector3(stretch, 0, 0).turned(view.rotation());
+            Vector3 up = new Vector3(0, 1 / stretch, 0).turned(view.rotation());
             double[] r = new double[2 * references.size()];
             for (int i = 0; i < references.size(); i++) {
                 Reference reference = references.get(i);
-                Point seen = view.pixel(Plane.GROUND.over(reference.onGround()));
-                r[2 * i] = seen.x() - reference.pixel().x();
-                r[2 * i + 1] = seen.y() - reference.pixel().y();
+                Point at = reference.onGround();
+                Vector3 towards = view.translation().plus(right.times(at.x())).plus(up.times(at.y()));
+                Point off = view.camera().pixel(towards).minus(reference.pixel());
+                if (reference.edge().isPresent()) {
+                    Point edge = reference.edge().get();
+                    Vector3 farther = towards.plus(right.times(edge.x())).plus(up.times(edge.y()));
+                    Point run = view.camera().pixel(farther).minus(view.camera().pixel(towards)).unit();
+                    off = off.minus(run.times(off.dot(run)));
+                }
+                r[2 * i] = off.x();
+                r[2 * i + 1] = off.y();
             }
             return r;
         }
@@ -193,11 +227,12 @@ public final class ViewSolver {
             double[] r = residuals(p);
             double[] sizes = new double[references.size()];
             for (int i = 0; i < sizes.length; i++) {
-                sizes[i] = Math.hypot(r[2 * i], r[2 * i + 1]);
+                // The median size is 1.1774 sigma in two directions (Rayleigh), 0.6745 in one (half normal).
+                double median = references.get(i).edge().isPresent() ? 0.6745 : 1.1774;
+                sizes[i] = Math.hypot(r[2 * i], r[2 * i + 1]) / median;
             }
             Arrays.sort(sizes);
-            // The median of a Rayleigh distribution is 1.1774 of its sigma.
-            return sizes[sizes.length / 2] / 1.1774;
+            return sizes[sizes.length / 2];
         }
 
         private record Normal(double[][] matrix, double[] gradient) {
@@ -215,7 +250,7 @@ public final class ViewSolver {
             double[] r = residuals(p);
             double[][] jacobian = new double[PARAMETERS][];
             for (int k = 0; k < PARAMETERS; k++) {
-                double h = k < 6 ? 1e-6 : 1e-4;
+                double h = k < 6 || k == VIEW_PARAMETERS ? 1e-6 : 1e-4;
                 double[] up = p.clone();
                 double[] down = p.clone();
                 up[k] += h;
@@ -243,6 +278,7 @@ public final class ViewSolver {
             addPrior(m, g, 0, p[0] - Math.log(prior.focalPx()), prior.relativeSigma());
             addPrior(m, g, 1, p[1], K1_SIGMA);
             addPrior(m, g, 2, p[2], K2_SIGMA);
+            addPrior(m, g, VIEW_PARAMETERS, p[VIEW_PARAMETERS], stretchSigma);
             for (int k = 0; k < PARAMETERS; k++) {
                 for (int l = 0; l < k; l++) {
                     m[l][k] = m[k][l];
@@ -257,7 +293,9 @@ public final class ViewSolver {
         }
 
         Solution solution() {
-            double[][] covariance = new SymmetricSystem(normal().matrix).inverse();
+            double[][] all = new SymmetricSystem(normal().matrix).inverse();
+            double[][] covariance = new double[VIEW_PARAMETERS][];
+            Arrays.setAll(covariance, k -> Arrays.copyOf(all[k], VIEW_PARAMETERS));
             double[] r = residuals(p);
             int used = 0;
             for (int i = 0; i < r.length; i += 2) {

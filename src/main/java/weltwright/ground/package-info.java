@@ -1,2 +1,5 @@
-/** What the knife lies on, and the camera above it: the reference sheet, its corners found, the pose that follows. */
+/**
+ * What the knife lies on, and the camera above it: the reference sheet, a ruled ground or a blank sheet of paper, found
+ * in the picture; the camera and pose that follow.
+ */
 package weltwright.ground;

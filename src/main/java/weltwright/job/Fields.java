@@ -15,6 +15,12 @@ public final class Fields {
     public static final NumberField HANDLE_SQUARENESS = NumberField.of("squareness of the handle", 2, 10);
     public static final LengthField TIP_DROP = LengthField.of("tip drop", 0, 40);
 
+    public static final LengthField BLADE_LENGTH = LengthField.of("length of the blade", 10, 1500);
+    public static final LengthField WIDTH = LengthField.of("width of the knife", 1, 300);
+    public static final LengthField WIDTH_PLACE = LengthField.of("place of the width, from the tip", 1, 1500);
+
+    public static final LengthField LINE_PITCH = LengthField.of("distance of the ground's lines", 2, 60);
+
     /** The sheet's bars are 100 mm where the printer prints true, and no printer is a tenth off. */
     public static final LengthField SHEET_BAR_ACROSS = LengthField.of("bar across the sheet", 90, 110);
 

@@ -1,9 +1,13 @@
 package weltwright.job;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import weltwright.geometry.Polyline;
+import weltwright.knife.Caliper;
 import weltwright.knife.Knife;
 import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
@@ -17,6 +21,7 @@ import weltwright.trace.Progress;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
 import weltwright.trace.Tracer;
+import weltwright.trace.Unsure;
 import weltwright.trouble.Trouble;
 
 /**
@@ -31,6 +36,8 @@ import weltwright.trouble.Trouble;
  * @param settings what was told about the picture
  * @param trace what came out of the picture, before any correction; empty until it is traced
  * @param silhouette the outline that the pattern is made from: the trace's, or as the user corrected it
+ * @param unsure stretches of the outline where the photo's edge was weak and nobody has looked yet
+ * @param calipers measures that the user took on the knife; the silhouette agrees with them
  * @param shaping what no photo shows of the knife
  * @param spec what the maker chose
  */
@@ -44,8 +51,12 @@ public record Job(
         TraceSettings settings,
         Optional<Trace> trace,
         Optional<Silhouette> silhouette,
+        List<Unsure> unsure,
+        List<Caliper> calipers,
         Shaping shaping,
         SheathSpec spec) {
+    /** An outline that was moved by more than this was moved by somebody who looked at it. */
+    private static final double LOOKED_AT_MM = 0.1;
 
     public Job {
         Objects.requireNonNull(customer);
@@ -57,6 +68,8 @@ public record Job(
         Objects.requireNonNull(settings);
         Objects.requireNonNull(trace);
         Objects.requireNonNull(silhouette);
+        unsure = List.copyOf(unsure);
+        calipers = List.copyOf(calipers);
         Objects.requireNonNull(shaping);
         Objects.requireNonNull(spec);
     }
@@ -65,44 +78,89 @@ public record Job(
     public static Job begin(LocalDate today) {
         TraceSettings knife = new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
         return new Job("", "", today, Optional.empty(), "", Optional.empty(), knife, Optional.empty(),
-                Optional.empty(), Shaping.usual(0.4), SheathSpec.standard(SheathKind.FOLDED));
+                Optional.empty(), List.of(), List.of(), Shaping.usual(0.4), SheathSpec.standard(SheathKind.FOLDED));
     }
 
     public Job withOrder(String customer, String knifeName, Optional<LocalDate> due, String notes) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, shaping,
-                spec);
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
+                calipers, shaping, spec);
     }
 
-    /** Another picture: what came out of the one before it goes. */
+    /** Another picture: what came out of the one before it goes, and what was measured on the knife in it. */
     public Job withPhoto(Photo photo) {
-        return withTracing(Optional.of(photo), settings, Optional.empty(), Optional.empty());
+        return withTracing(Optional.of(photo), settings, Optional.empty(), Optional.empty(), List.of(), List.of());
     }
 
     /** Other things told about the picture: an outline that was made with the old ones goes. */
     public Job withSettings(TraceSettings settings) {
         return settings.equals(this.settings)
                 ? this
-                : withTracing(photo, settings, Optional.empty(), Optional.empty());
+                : withTracing(photo, settings, Optional.empty(), Optional.empty(), List.of(), calipers);
     }
 
-    /** What came out of the picture, uncorrected. */
+    /** What came out of the picture, uncorrected but for what was measured on the knife. */
     public Job withTrace(Trace trace) {
-        return withTracing(photo, settings, Optional.of(trace), Optional.of(trace.silhouette()));
+        Silhouette bent = Caliper.honoured(trace.silhouette(), calipers);
+        return withTracing(photo, settings, Optional.of(trace), Optional.of(bent), trace.unsure(), calipers);
     }
 
-    /** The outline as the user corrected it. */
-    public Job withSilhouette(Silhouette silhouette) {
-        return withTracing(photo, settings, trace, Optional.of(silhouette));
+    /**
+     * The outline as the user corrected it, bent to what was measured on the knife. Where that moved it, somebody has
+     * looked.
+     */
+    public Job withSilhouette(Silhouette corrected) {
+        Silhouette bent = Caliper.honoured(corrected, calipers);
+        List<Unsure> left = silhouette
+                .map(before -> unsure.stream().filter(u -> stays(u, before, bent)).toList())
+                .orElse(unsure);
+        return withTracing(photo, settings, trace, Optional.of(bent), left, calipers);
+    }
+
+    private static boolean stays(Unsure stretch, Silhouette before, Silhouette after) {
+        if (before.outline().equals(after.outline())) {
+            return true;
+        }
+        Polyline now = after.outline().sampled(LOOKED_AT_MM);
+        return stretch.along(before.outline().sampled(LOOKED_AT_MM)).points().stream()
+                .allMatch(p -> now.at(now.stationOf(p)).distance(p) < LOOKED_AT_MM);
+    }
+
+    /** A stretch where the edge was weak, but where the outline is right all the same. */
+    public Job withLookedAt(Unsure stretch) {
+        List<Unsure> left = new ArrayList<>(unsure);
+        left.remove(stretch);
+        return withTracing(photo, settings, trace, silhouette, left, calipers);
+    }
+
+    /** One more measure taken on the knife, in place of one taken at the same place, and the outline bent to it. */
+    public Job withCaliper(Caliper measured) {
+        List<Caliper> all = new ArrayList<>(calipers);
+        double before = all.stream()
+                .filter(measured::sameAs)
+                .mapToDouble(Caliper::outlineMm)
+                .findFirst()
+                .orElse(measured.outlineMm());
+        all.removeIf(measured::sameAs);
+        all.add(new Caliper(measured.fromTipMm(), measured.mm(), before));
+        return withTracing(photo, settings, trace, silhouette.map(s -> Caliper.honoured(s, all)), unsure, all);
+    }
+
+    /** One measure fewer, and the outline as it was before it. */
+    public Job withoutCaliper(Caliper measured) {
+        List<Caliper> others = new ArrayList<>(calipers);
+        others.remove(measured);
+        return withTracing(
+                photo, settings, trace, silhouette.map(s -> Caliper.released(s, measured, calipers)), unsure, others);
     }
 
     public Job withShaping(Shaping shaping) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, shaping,
-                spec);
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
+                calipers, shaping, spec);
     }
 
     public Job withSpec(SheathSpec spec) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, shaping,
-                spec);
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
+                calipers, shaping, spec);
     }
 
     /** Whether the outline is no longer what came out of the picture. */
@@ -133,8 +191,13 @@ public record Job(
     }
 
     private Job withTracing(
-            Optional<Photo> photo, TraceSettings settings, Optional<Trace> trace, Optional<Silhouette> silhouette) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, shaping,
-                spec);
+            Optional<Photo> photo,
+            TraceSettings settings,
+            Optional<Trace> trace,
+            Optional<Silhouette> silhouette,
+            List<Unsure> unsure,
+            List<Caliper> calipers) {
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
+                calipers, shaping, spec);
     }
 }

@@ -5,8 +5,10 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -16,9 +18,11 @@ import weltwright.geometry.Outline;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.ground.Camera;
+import weltwright.ground.GroundChoice;
 import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
+import weltwright.knife.Caliper;
 import weltwright.knife.Grind;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Shaping;
@@ -28,6 +32,7 @@ import weltwright.photo.Photo;
 import weltwright.trace.ErrorBudget;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
+import weltwright.trace.Unsure;
 
 /**
  * The {@code job.json} of a job file, field for field; its names are the file format, and outlive those of the classes
@@ -50,9 +55,11 @@ record JobDocument(
         Measured measured,
         @JsonSetter(nulls = Nulls.SET) Traced trace,
         @JsonSetter(nulls = Nulls.SET) Shape outline,
+        List<UnsureEntry> toLookAt,
+        List<CaliperEntry> calipers,
         SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
-    static final int VERSION = 1;
+    static final int VERSION = 2;
 
     /** Longer than any knife: a coordinate beyond is damage. */
     private static final double FARTHEST_MM = 2000;
@@ -71,7 +78,31 @@ record JobDocument(
                 Measured.of(job.settings(), job.shaping()),
                 job.trace().map(Traced::of).orElse(null),
                 job.silhouette().map(Shape::of).orElse(null),
+                job.unsure().stream().map(UnsureEntry::of).toList(),
+                job.calipers().stream().map(CaliperEntry::of).toList(),
                 SheathEntry.of(job.spec()));
+    }
+
+    /** What an older version wrote, as this one would have. */
+    static JsonNode upToDate(JsonNode written) {
+        if (written.path("version").asInt() == 1) {
+            // Version 1 knew neither of stretches where the edge was weak nor of measures taken on the knife, of no ground
+            // but the sheet, of no grind but the full flat one, and of few choices for the sheath.
+            ((ObjectNode) written).putArray("calipers");
+            ((ObjectNode) written).putArray("to_look_at");
+            if (written.path("measured") instanceof ObjectNode measured) {
+                measured.put("ground", new GroundChoice.Sheet().words());
+                measured.put("grind", "full_flat").put("grind_height", 0.0);
+                measured.put("handle_squareness", Shaping.USUAL_HANDLE);
+            }
+            if (written.path("sheath") instanceof ObjectNode sheath) {
+                SheathEntry.fillIn(sheath);
+            }
+            if (written.path("trace") instanceof ObjectNode trace) {
+                trace.putArray("unsure");
+            }
+        }
+        return written;
     }
 
     /**
@@ -92,6 +123,8 @@ record JobDocument(
                 measured.settings(),
                 Optional.ofNullable(trace).map(Traced::trace),
                 Optional.ofNullable(outline).map(Shape::silhouette),
+                toLookAt.stream().map(UnsureEntry::unsure).toList(),
+                calipers.stream().map(CaliperEntry::caliper).toList(),
                 measured.shaping(),
                 sheath.spec());
     }
@@ -109,7 +142,10 @@ record JobDocument(
         }
     }
 
-    /** What was told about the knife and the sheet; the scale is measured over nominal length, across and down. */
+    /**
+     * What was told about the knife and what it lies on; the sheet's scale is measured over nominal length, across and
+     * down, and the ground is as {@link GroundChoice#words} has it.
+     */
     @JsonNaming(SnakeCaseStrategy.class)
     record Measured(
             double handleThickness,
@@ -120,7 +156,8 @@ record JobDocument(
             double handleSquareness,
             double tipDrop,
             @JsonProperty("focal_35mm") @JsonSetter(nulls = Nulls.SET) Double focal35mm,
-            Pair sheetScale) {
+            Pair sheetScale,
+            String ground) {
 
         static Measured of(TraceSettings settings, Shaping shaping) {
             return new Measured(
@@ -132,7 +169,8 @@ record JobDocument(
                     shaping.handleExponent(),
                     settings.tipDropMm(),
                     settings.focal35mm().isPresent() ? settings.focal35mm().getAsDouble() : null,
-                    new Pair(settings.sheetScale().x(), settings.sheetScale().y()));
+                    new Pair(settings.sheetScale().x(), settings.sheetScale().y()),
+                    settings.ground().words());
         }
 
         Shaping shaping() {
@@ -148,7 +186,8 @@ record JobDocument(
                     Fields.SPINE_THICKNESS.checkedMm(spineThickness),
                     Fields.TIP_DROP.checkedMm(tipDrop),
                     focal35mm == null ? OptionalDouble.empty() : OptionalDouble.of(Fields.FOCAL_35MM.checked(focal35mm)),
-                    new PrintScale(Fields.SHEET_SCALE.checked(sheetScale.x), Fields.SHEET_SCALE.checked(sheetScale.y)));
+                    new PrintScale(Fields.SHEET_SCALE.checked(sheetScale.x), Fields.SHEET_SCALE.checked(sheetScale.y)),
+                    GroundChoice.parse(ground));
         }
     }
 
@@ -165,6 +204,7 @@ record JobDocument(
             Pair onSheetShift,
             double error95,
             List<ErrorPart> errorParts,
+            List<UnsureEntry> unsure,
             List<String> notes) {
 
         static Traced of(Trace trace) {
@@ -180,6 +220,7 @@ record JobDocument(
                     Pair.of(trace.onSheet().shift()),
                     trace.error().error95Mm(),
                     trace.error().parts().stream().map(ErrorPart::of).toList(),
+                    trace.unsure().stream().map(UnsureEntry::of).toList(),
                     trace.notes());
         }
 
@@ -190,6 +231,7 @@ record JobDocument(
                     new Plane(midPlaneHeight, midPlaneSlope.point()),
                     new Placement(onSheetAngle, onSheetShift.point()),
                     new ErrorBudget(error95, errorParts.stream().map(ErrorPart::part).toList()),
+                    unsure.stream().map(UnsureEntry::unsure).toList(),
                     List.copyOf(notes));
         }
     }
@@ -217,6 +259,40 @@ record JobDocument(
 
         ErrorBudget.Part part() {
             return new ErrorBudget.Part(cause, error95, remedy);
+        }
+    }
+
+    /** A stretch of the traced outline where its edge was weak, counter-clockwise. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record UnsureEntry(Pair from, Pair to) {
+
+        static UnsureEntry of(Unsure unsure) {
+            return new UnsureEntry(Pair.of(unsure.from()), Pair.of(unsure.to()));
+        }
+
+        Unsure unsure() {
+            return new Unsure(from.place(), to.place());
+        }
+    }
+
+    /** A measure taken on the knife: its width so far from the tip, or, where that is null, the length of its blade. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record CaliperEntry(@JsonSetter(nulls = Nulls.SET) Double fromTip, double measured, double outline) {
+
+        static CaliperEntry of(Caliper caliper) {
+            return new CaliperEntry(
+                    caliper.fromTipMm().isPresent() ? caliper.fromTipMm().getAsDouble() : null,
+                    caliper.mm(),
+                    caliper.outlineMm());
+        }
+
+        Caliper caliper() {
+            return fromTip == null
+                    ? new Caliper(OptionalDouble.empty(), Fields.BLADE_LENGTH.checkedMm(measured), outline)
+                    : new Caliper(
+                            OptionalDouble.of(Fields.WIDTH_PLACE.checkedMm(fromTip)),
+                            Fields.WIDTH.checkedMm(measured),
+                            outline);
         }
     }
 

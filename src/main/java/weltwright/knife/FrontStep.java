@@ -9,14 +9,14 @@ import weltwright.geometry.Polyline;
  * A step in a knife's outline where the handle ends: a handle that stands proud of the blade, a guard, or the blade's
  * heel that stands below the handle.
  *
- * <p>Made for a step that is steep, at least half a millimetre high and between sides that run about straight for a few
+ * <p>Made for a step that is steep, at least seven tenths of a millimetre high and between sides that run about straight for a few
  * millimetres. A notch or a kink is no step.
  *
  * @param onHandle index of the outline's point at its corner next to the handle
  * @param onBlade index of the point at its corner next to the blade
  */
 record FrontStep(int onHandle, int onBlade) {
-    private static final double LEAST_HEIGHT_MM = 0.5;
+    private static final double LEAST_HEIGHT_MM = 0.7;
 
     /** The rise of a step is spread over this much along the knife by blur, at the most. */
     private static final double SPREAD_MM = 0.7;
@@ -26,27 +26,28 @@ record FrontStep(int onHandle, int onBlade) {
 
     /**
      * @param ring as {@link LandmarkProposal} takes it
+     * @param sides of the ring
      * @param above whether on the side of positive y
      * @param x where it is looked for
      * @param searchMm how far to either side
      */
-    static Optional<FrontStep> find(Polyline ring, boolean above, double x, double searchMm) {
+    static Optional<FrontStep> find(Polyline ring, Sides sides, boolean above, double x, double searchMm) {
         double at = x;
         double most = 0;
         for (double u = x - searchMm; u <= x + searchMm; u += 0.1) {
-            double rise = Math.abs(side(ring, above, u + SPREAD_MM / 2) - side(ring, above, u - SPREAD_MM / 2));
+            double rise = Math.abs(sides.outward(above, u + SPREAD_MM / 2) - sides.outward(above, u - SPREAD_MM / 2));
             if (rise > most) {
                 most = rise;
                 at = u;
             }
         }
-        Line handle = Line.fit(ring, above, at - STRAIGHT_MM, at - SPREAD_MM);
-        Line blade = Line.fit(ring, above, at + SPREAD_MM, at + STRAIGHT_MM);
+        Line handle = Line.fit(sides, above, at - STRAIGHT_MM, at - SPREAD_MM);
+        Line blade = Line.fit(sides, above, at + SPREAD_MM, at + STRAIGHT_MM);
         double height = Math.abs(handle.at(at) - blade.at(at));
         if (most < LEAST_HEIGHT_MM || most < 0.6 * height) {
             return Optional.empty();
         }
-        double riseX = riseX(ring, above, at, handle.at(at), blade.at(at));
+        double riseX = riseX(sides, above, at, handle.at(at), blade.at(at));
         double sign = above ? 1 : -1;
         return Optional.of(new FrontStep(
                 nearest(ring, new Point(riseX, sign * handle.at(riseX))),
@@ -54,10 +55,10 @@ record FrontStep(int onHandle, int onBlade) {
     }
 
     /** Where the outline passes half-way from one level to the other. */
-    private static double riseX(Polyline ring, boolean above, double at, double handle, double blade) {
+    private static double riseX(Sides sides, boolean above, double at, double handle, double blade) {
         double middle = (handle + blade) / 2;
         for (double u = at - SPREAD_MM; u <= at + SPREAD_MM; u += 0.02) {
-            if (side(ring, above, u) > middle == blade > middle) {
+            if (sides.outward(above, u) > middle == blade > middle) {
                 return u;
             }
         }
@@ -65,14 +66,14 @@ record FrontStep(int onHandle, int onBlade) {
     }
 
     private record Line(double slope, double height) {
-        static Line fit(Polyline ring, boolean above, double from, double to) {
+        static Line fit(Sides sides, boolean above, double from, double to) {
             double n = 0;
             double sx = 0;
             double sy = 0;
             double sxx = 0;
             double sxy = 0;
             for (double u = from; u <= to; u += 0.1) {
-                double y = side(ring, above, u);
+                double y = sides.outward(above, u);
                 n++;
                 sx += u;
                 sy += y;
@@ -95,14 +96,5 @@ record FrontStep(int onHandle, int onBlade) {
             best = points.get(i).distance(p) < points.get(best).distance(p) ? i : best;
         }
         return best;
-    }
-
-    /** Distance of the outline from the axis on one side, outward positive; 0 beyond its ends. */
-    static double side(Polyline ring, boolean above, double x) {
-        double[] ys = ring.crossings(x);
-        if (ys.length == 0) {
-            return 0;
-        }
-        return above ? ys[ys.length - 1] : -ys[0];
     }
 }

@@ -43,22 +43,23 @@ public record LandmarkProposal(
      */
     public static LandmarkProposal of(Polyline ring, double handleFront, double uncertaintyMm) {
         List<Point> points = ring.points();
+        Sides sides = new Sides(ring);
         int tip = 0;
         int butt = 0;
         for (int i = 0; i < points.size(); i++) {
             tip = points.get(i).x() > points.get(tip).x() ? i : tip;
             butt = points.get(i).x() < points.get(butt).x() ? i : butt;
         }
-        boolean spineOnLeft = spineOnLeft(ring, handleFront, points.get(tip).x());
+        boolean spineOnLeft = spineOnLeft(sides, handleFront, points.get(tip).x());
         double search = HEEL_SEARCH_MM + uncertaintyMm;
-        Optional<FrontStep> heelStep = FrontStep.find(ring, !spineOnLeft, handleFront, search);
-        int heel = heelStep.map(FrontStep::onBlade).orElseGet(() -> corner(ring, !spineOnLeft, handleFront, search));
+        Optional<FrontStep> heelStep = FrontStep.find(ring, sides, !spineOnLeft, handleFront, search);
+        int heel = heelStep.map(FrontStep::onBlade).orElseGet(() -> corner(ring, sides, !spineOnLeft, handleFront, search));
         // With the heel known, the handle's end on the spine side is sought level with it.
         double heelX = points.get(heel).x();
-        Optional<FrontStep> spineStep = FrontStep.find(ring, spineOnLeft, heelX, HEEL_SEARCH_MM);
+        Optional<FrontStep> spineStep = FrontStep.find(ring, sides, spineOnLeft, heelX, HEEL_SEARCH_MM);
         int spineStart = spineStep
                 .map(FrontStep::onBlade)
-                .orElseGet(() -> corner(ring, spineOnLeft, heelX, HEEL_SEARCH_MM));
+                .orElseGet(() -> corner(ring, sides, spineOnLeft, heelX, HEEL_SEARCH_MM));
         List<Integer> steps = Stream.of(heelStep, spineStep)
                 .flatMap(Optional::stream)
                 .flatMap(step -> Stream.of(step.onHandle(), step.onBlade()))
@@ -66,45 +67,45 @@ public record LandmarkProposal(
         return new LandmarkProposal(tip, heel, spineStart, butt, spineOnLeft, steps);
     }
 
-    private static boolean spineOnLeft(Polyline ring, double front, double tipX) {
-        double above = notch(ring, true, front);
-        double below = notch(ring, false, front);
+    private static boolean spineOnLeft(Sides sides, double front, double tipX) {
+        double above = notch(sides, true, front);
+        double below = notch(sides, false, front);
         if (Math.abs(above - below) > TELLING_MM) {
             return below > above;
         }
         double bladeLength = tipX - front;
         double from = front + 0.12 * bladeLength;
         double to = front + 0.6 * bladeLength;
-        return bow(ring, true, from, to) < bow(ring, false, from, to);
+        return bow(sides, true, from, to) < bow(sides, false, from, to);
     }
 
     /** How deep the outline falls inside the straight line over the handle's end; 0 where it does not. */
-    private static double notch(Polyline ring, boolean above, double front) {
+    private static double notch(Sides sides, boolean above, double front) {
         double deepest = 0;
         for (double reach = 4; reach <= NOTCH_MM; reach += 2) {
-            double a = FrontStep.side(ring, above, front - reach);
-            double b = FrontStep.side(ring, above, front + reach);
+            double a = sides.outward(above, front - reach);
+            double b = sides.outward(above, front + reach);
             for (double d = -reach; d <= reach; d += 0.5) {
                 double straight = a + (b - a) * (d + reach) / (2 * reach);
-                deepest = Math.max(deepest, straight - FrontStep.side(ring, above, front + d));
+                deepest = Math.max(deepest, straight - sides.outward(above, front + d));
             }
         }
         return deepest;
     }
 
     /** The farthest that a side departs from its chord. */
-    private static double bow(Polyline ring, boolean above, double from, double to) {
-        double a = FrontStep.side(ring, above, from);
-        double b = FrontStep.side(ring, above, to);
+    private static double bow(Sides sides, boolean above, double from, double to) {
+        double a = sides.outward(above, from);
+        double b = sides.outward(above, to);
         double most = 0;
         for (double x = from; x <= to; x += 0.5) {
-            most = Math.max(most, Math.abs(FrontStep.side(ring, above, x) - a - (b - a) * (x - from) / (to - from)));
+            most = Math.max(most, Math.abs(sides.outward(above, x) - a - (b - a) * (x - from) / (to - from)));
         }
         return most;
     }
 
     /** The point of clearest corner on one side near x, or the point level with x where there is none. */
-    private static int corner(Polyline ring, boolean above, double x, double search) {
+    private static int corner(Polyline ring, Sides sides, boolean above, double x, double search) {
         List<Point> points = ring.points();
         Corners corners = new Corners(ring);
         int sharpest = -1;
@@ -112,10 +113,8 @@ public record LandmarkProposal(
         double best = HEEL_TURN_RAD;
         for (int i = 0; i < points.size(); i++) {
             Point p = points.get(i);
-            double[] ys = ring.crossings(p.x());
-            boolean mySide = ys.length >= 2 && p.y() > (ys[0] + ys[ys.length - 1]) / 2 == above;
             double off = Math.abs(p.x() - x);
-            if (!mySide || off > search) {
+            if (off > search || p.y() > sides.middle(p.x()) != above) {
                 continue;
             }
             if (level < 0 || off < Math.abs(points.get(level).x() - x)) {

@@ -60,22 +60,19 @@ public final class LongAxis {
     private static double endArea(Polyline along, boolean left) {
         double[] extent = extent(along);
         double length = extent[1] - extent[0];
+        Sides sides = new Sides(along);
         double sum = 0;
         int steps = 24;
         for (int i = 0; i < steps; i++) {
             double in = END * length * (i + 0.5) / steps;
-            sum += width(along, left ? extent[0] + in : extent[1] - in);
+            sum += sides.width(left ? extent[0] + in : extent[1] - in);
         }
         return sum;
     }
 
-    private static double width(Polyline along, double x) {
-        double[] ys = along.crossings(x);
-        return ys.length < 2 ? 0 : ys[ys.length - 1] - ys[0];
-    }
-
     private static Placement throughMiddles(Polyline outline, Placement axis) {
         Polyline along = outline.map(axis.inverse()::apply);
+        Sides sides = new Sides(along);
         double[] extent = extent(along);
         double length = extent[1] - extent[0];
         double n = 0;
@@ -85,15 +82,12 @@ public final class LongAxis {
         double sxy = 0;
         for (double part = HANDLE_FROM; part <= HANDLE_TO; part += 0.005) {
             double x = extent[0] + part * length;
-            double[] ys = along.crossings(x);
-            if (ys.length >= 2) {
-                double y = (ys[0] + ys[ys.length - 1]) / 2;
-                n++;
-                sx += x;
-                sy += y;
-                sxx += x * x;
-                sxy += x * y;
-            }
+            double y = sides.middle(x);
+            n++;
+            sx += x;
+            sy += y;
+            sxx += x * x;
+            sxy += x * y;
         }
         double slope = (n * sxy - sx * sy) / (n * sxx - sx * sx);
         double height = (sy - slope * sx) / n;

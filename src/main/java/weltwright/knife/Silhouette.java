@@ -1,10 +1,12 @@
 package weltwright.knife;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 
 /**
  * A knife's outline in its mid-plane, as it lies and is seen from above: never mirrored. The heel, as it was proposed, is
@@ -16,6 +18,8 @@ import weltwright.geometry.Point;
  * @param spineOnLeft whether the spine is on the side of positive y; a knife that lies on its other face has it right
  */
 public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLeft) {
+    /** A corner that was drawn anew is the same corner within this. */
+    private static final double SAME_CORNER_MM = 3;
 
     /** The knife with the spine up, whichever face it lay on; its thicknesses by caliper, in mm. */
     public Knife knife(double spineThicknessMm, double handleThicknessMm, Shaping shaping) {
@@ -25,6 +29,25 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
                 spineThicknessMm,
                 handleThicknessMm,
                 shaping);
+    }
+
+    /**
+     * The same knife with another outline: each landmark goes to the place of it that is nearest; where it was on a
+     * corner, to a corner near by if there is one.
+     */
+    public Silhouette withOutline(Outline changed) {
+        Polyline curve = changed.sampled(0.1);
+        return new Silhouette(changed, landmarks.map(p -> nearest(p, changed, curve)), spineOnLeft);
+    }
+
+    private Point nearest(Point landmark, Outline changed, Polyline curve) {
+        boolean wasCorner = outline.nodes().stream().anyMatch(n -> n.sharp() && n.at().equals(landmark));
+        return changed.nodes().stream()
+                .filter(n -> n.at().equals(landmark) || wasCorner && n.sharp())
+                .map(Node::at)
+                .filter(p -> p.distance(landmark) < SAME_CORNER_MM)
+                .min(Comparator.comparingDouble(p -> p.distance(landmark)))
+                .orElseGet(() -> curve.at(curve.stationOf(landmark)));
     }
 
     /** Mirroring turns the sense of the outline, so its nodes are taken backwards. */

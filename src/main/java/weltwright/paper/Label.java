@@ -15,18 +15,27 @@ import weltwright.geometry.Point;
  * @param centre of the box
  * @param angleRad from the x axis to the direction of reading, counter-clockwise
  * @param widthMm of the box: that of the longest line
+ * @param ringed whether a ring is drawn round it, as round a single letter
  */
-record Label(List<String> lines, double sizeMm, Point centre, double angleRad, double widthMm) {
+record Label(
+        List<String> lines, double sizeMm, Point centre, double angleRad, double widthMm, boolean ringed) {
+    private static final double RING = 1.5;
+    private static final Pen RING_PEN = Pen.unbroken(0.15, Color.BLACK);
 
     static Label of(Lettering lettering, List<String> lines, double sizeMm, Point centre, double angleRad) {
         List<String> printable = lines.stream().map(lettering::printable).toList();
         double width =
                 printable.stream().mapToDouble(line -> lettering.widthMm(line, sizeMm)).max().orElse(0);
-        return new Label(printable, sizeMm, centre, angleRad, width);
+        return new Label(printable, sizeMm, centre, angleRad, width, false);
+    }
+
+    /** A single letter in a ring, which is as wide as it is high. */
+    Label inRing() {
+        return new Label(lines, sizeMm, centre, angleRad, RING * sizeMm, true);
     }
 
     double heightMm() {
-        return sizeMm * (Lettering.CAPITAL + Lettering.DESCENT + Lettering.LINE * (lines.size() - 1));
+        return ringed ? widthMm : sizeMm * (Lettering.CAPITAL + Lettering.DESCENT + Lettering.LINE * (lines.size() - 1));
     }
 
     Polygon box() {
@@ -38,7 +47,7 @@ record Label(List<String> lines, double sizeMm, Point centre, double angleRad, d
     /** The same where a sheet of pieces puts it: kept on the same spot, and turned on so that it is not upside down. */
     Label placed(Placement placement) {
         return new Label(
-                lines, sizeMm, placement.apply(centre), readable(angleRad + placement.angleRad()), widthMm);
+                lines, sizeMm, placement.apply(centre), readable(angleRad + placement.angleRad()), widthMm, ringed);
     }
 
     /** A direction or its opposite, whichever reads from the left or from below: from -45° exclusive to 135°. */
@@ -49,7 +58,10 @@ record Label(List<String> lines, double sizeMm, Point centre, double angleRad, d
 
     void draw(Ink ink, Lettering lettering) throws IOException {
         Placement turned = new Placement(angleRad, centre);
-        double base = heightMm() / 2 - sizeMm * Lettering.CAPITAL;
+        double base = ringed ? -sizeMm * Lettering.CAPITAL / 2 : heightMm() / 2 - sizeMm * Lettering.CAPITAL;
+        if (ringed) {
+            ink.circle(RING_PEN, centre, widthMm / 2);
+        }
         for (int i = 0; i < lines.size(); i++) {
             double width = lettering.widthMm(lines.get(i), sizeMm);
             Point from = turned.apply(new Point(-width / 2, base - i * sizeMm * Lettering.LINE));

@@ -36,6 +36,9 @@ final class LabelSpots {
     /** Between a mark's line and its label; and where along the line it may stand: in the middle if it can. */
     private static final double[] MARK_DISTANCES_MM = {0.9, 1.5, 2.5, 4, 6};
     private static final double[] MARK_FRACTIONS = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1};
+    /** From the cut to the middle of a letter that says what its edge is; negative outside. */
+    private static final double[] LETTER_DISTANCES_MM = {-3, 4, 5.5, 7.5, -4.5, 10, -6, -8};
+
     private static final double STEP_MM = 2;
     /** Level and upright first; all of them read from the left or from below. */
     private static final double[] NAME_DIRECTIONS = {0, 90, 45, -44, 15, 30, 60, 75, -15, -30};
@@ -90,6 +93,25 @@ final class LabelSpots {
             }
         }
         return take(beside(texts.get(0), line.lineString()));
+    }
+
+    /** A letter in a ring at a stretch of the cut: inside where there is room, else outside, the right way up. */
+    Label letterAt(Polyline line, String letter) {
+        double length = line.lengthMm();
+        for (double off : LETTER_DISTANCES_MM) {
+            for (double fraction : MARK_FRACTIONS) {
+                Point at = line.at(fraction * length);
+                Point ahead = line.at(Math.min(length, fraction * length + 1));
+                Point behind = line.at(Math.max(0, fraction * length - 1));
+                Point inwards = ahead.minus(behind).unit().left();
+                Point centre = at.plus(inwards.times(off));
+                Label label = Label.of(lettering, List.of(letter), MARK_SIZE_MM, centre, 0).inRing();
+                if (off > 0 == isInside(label) && off < 0 == isOutside(label) && isFree(label)) {
+                    return take(label);
+                }
+            }
+        }
+        return take(beside(List.of(letter), line.lineString()).inRing());
     }
 
     private Optional<Label> along(Polyline line, List<String> text, boolean within) {

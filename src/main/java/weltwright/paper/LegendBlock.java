@@ -39,14 +39,14 @@ record LegendBlock(List<LineStyle> styles, double widthMm) implements Block {
         ink.write("What the lines mean", title, 0, TITLE_MM, Color.BLACK);
         double y = upperLeft.y() - TITLE_MM * Lettering.LINE * 1.2 - ROW_MM / 2;
         for (LineStyle style : styles) {
-            sample(ink, style, new Point(upperLeft.x(), y));
+            sample(ink, lettering, style, new Point(upperLeft.x(), y));
             Point words = new Point(upperLeft.x() + SAMPLE_MM + GAP_MM, y - SIZE_MM * Lettering.CAPITAL / 2);
             ink.write(style.meaning(), words, 0, SIZE_MM, Color.BLACK);
             y -= ROW_MM;
         }
     }
 
-    private static void sample(Ink ink, LineStyle style, Point left) throws IOException {
+    private static void sample(Ink ink, Lettering lettering, LineStyle style, Point left) throws IOException {
         Point right = left.plus(new Point(SAMPLE_MM, 0));
         Point middle = left.towards(right, 0.5);
         switch (style) {
@@ -74,6 +74,17 @@ record LegendBlock(List<LineStyle> styles, double widthMm) implements Block {
                 for (Polyline stroke : PieceDrawing.strokes(arrow)) {
                     ink.draw(style.pen(), stroke);
                 }
+            }
+            case EDGE_BEFORE, EDGE_SEWN, EDGE_FREE, EDGE_UNWORKED -> {
+                Point end = right.minus(new Point(ROW_MM, 0));
+                Point half = new Point(0, EdgeLine.INSIDE_MM / 2);
+                ink.draw(LineStyle.CUT.pen(), left.plus(half), end.plus(half));
+                if (style != LineStyle.EDGE_UNWORKED) {
+                    ink.draw(style.pen(), left.minus(half), end.minus(half));
+                }
+                Label.of(lettering, List.of(style.letter()), SIZE_MM, right.minus(new Point(ROW_MM / 2, 0)), 0)
+                        .inRing()
+                        .draw(ink, lettering);
             }
             default -> ink.draw(style.pen(), left, right);
         }

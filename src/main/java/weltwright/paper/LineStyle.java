@@ -18,7 +18,11 @@ enum LineStyle {
     PLACE("another piece is glued on here", Pen.dashed(0.3, Color.BLACK, 3.0, 1.5)),
     SKIVE("pare down to nothing from here", Pen.dashed(0.3, Color.BLACK, 1.0, 1.0)),
     IRON("set the iron's first tooth here", Pen.unbroken(0.45, Color.BLACK)),
-    HOLE("hole", Pen.unbroken(0.15, Color.BLACK));
+    HOLE("hole", Pen.unbroken(0.15, Color.BLACK)),
+    EDGE_BEFORE("edge: finish it before assembly", Pen.unbroken(0.2, Color.BLACK)),
+    EDGE_SEWN("edge: leave it until it is sewn", Pen.dashed(0.2, Color.BLACK, 1.5, 1.0)),
+    EDGE_FREE("edge: finish it whenever you like", Pen.dashed(0.25, Color.BLACK, 0.3, 0.9)),
+    EDGE_UNWORKED("edge: nothing is done to it", Pen.unbroken(0.4, Color.BLACK));
 
     private final String meaning;
     private final Pen pen;
@@ -35,6 +39,17 @@ enum LineStyle {
 
     Pen pen() {
         return pen;
+    }
+
+    /** The letter that stands at an edge of this style. */
+    String letter() {
+        return switch (this) {
+            case EDGE_BEFORE -> "B";
+            case EDGE_SEWN -> "S";
+            case EDGE_FREE -> "F";
+            case EDGE_UNWORKED -> "N";
+            default -> throw new IllegalStateException(this + " is no edge");
+        };
     }
 
     /** Its class in an SVG. */

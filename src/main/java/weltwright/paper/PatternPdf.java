@@ -5,10 +5,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.locationtech.jts.geom.Envelope;
+import weltwright.bench.BenchPlan;
+import weltwright.bench.Edge;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.measure.PrintScale;
@@ -32,35 +35,49 @@ public final class PatternPdf {
                     + " other, cross on cross, and stick them together. The map in the square tells which page goes"
                     + " where.");
 
-    private static final List<String> CAUTIONS = List.of(
-            "Tape the blade's edge and point while you fit the knife and trace round it.",
-            "Cut and punch on a board, away from your hand. Keep fingers off the line of the knife.",
-            "Use glue, dye and finish with the window open; wear a mask when you sand leather edges.",
-            "Test how the knife is held, upside down and shaken, over a soft surface. Never carry a knife in a sheath"
-                    + " that you have not tested.",
-            "The law on carrying knives where you are comes first.");
-
     private PatternPdf() {}
 
-    /** Writes the PDF. Throws {@link weltwright.trouble.Trouble} where the file cannot be written. */
+    /**
+     * Writes the PDF.
+     *
+     * @param plan of the same pattern: its edges are marked on the pieces, and a bench card follows
+     * @throws weltwright.trouble.Trouble where the file cannot be written
+     */
+    public static void write(
+            Pattern pattern, BenchPlan plan, Heading heading, PaperSize paper, PrintScale scale, Path file) {
+        TruePdf.write(bytes(pattern, Optional.of(plan), heading, paper, scale), file);
+    }
+
+    /** Writes the pattern alone. */
     public static void write(Pattern pattern, Heading heading, PaperSize paper, PrintScale scale, Path file) {
-        TruePdf.write(bytes(pattern, heading, paper, scale), file);
+        TruePdf.write(bytes(pattern, Optional.empty(), heading, paper, scale), file);
     }
 
-    /** The pattern for a printer, at actual size. */
-    public static PrintPages pages(Pattern pattern, Heading heading, PaperSize paper, PrintScale scale) {
-        return new PrintPages(bytes(pattern, heading, paper, scale));
+    /** The pattern for a printer, at actual size, with its bench card. */
+    public static PrintPages pages(
+            Pattern pattern, BenchPlan plan, Heading heading, PaperSize paper, PrintScale scale) {
+        return new PrintPages(bytes(pattern, Optional.of(plan), heading, paper, scale));
     }
 
-    private static byte[] bytes(Pattern pattern, Heading heading, PaperSize paper, PrintScale scale) {
+    private static byte[] bytes(
+            Pattern pattern, Optional<BenchPlan> plan, Heading heading, PaperSize paper, PrintScale scale) {
+        List<Edge> edges = plan.map(BenchPlan::edges).orElse(List.of());
         return TruePdf.bytes(heading.title(), (document, lettering) -> {
-            List<PieceDrawing> pieces =
-                    pattern.pieces().stream().map(piece -> PieceDrawing.of(piece, lettering)).toList();
-            List<PlannedPage> pages = plan(paper, scale, pieces, blocks(pattern, heading, lettering));
+            List<PieceDrawing> pieces = pattern.pieces().stream()
+                    .map(piece -> PieceDrawing.of(piece, of(piece, edges), lettering))
+                    .toList();
+            List<PlannedPage> pages = plan(paper, scale, pieces, blocks(pattern, plan, heading, lettering));
             for (int i = 0; i < pages.size(); i++) {
                 draw(document, lettering, pages.get(i), i + 1, pages.size(), heading, scale);
             }
+            if (plan.isPresent()) {
+                BenchCard.draw(document, lettering, pattern, plan.get(), heading, paper, scale);
+            }
         });
+    }
+
+    private static List<Edge> of(Piece piece, List<Edge> edges) {
+        return edges.stream().filter(edge -> edge.piece().equals(piece.name())).toList();
     }
 
     private static List<PlannedPage> plan(
@@ -89,7 +106,21 @@ public final class PatternPdf {
         return pages;
     }
 
-    private static List<List<? extends Block>> blocks(Pattern pattern, Heading heading, Lettering lettering) {
+    private static List<List<? extends Block>> blocks(
+            Pattern pattern, Optional<BenchPlan> plan, Heading heading, Lettering lettering) {
+        List<List<? extends Block>> blocks = new ArrayList<>();
+        blocks.add(List.of(
+                LegendBlock.of(lettering, styles(pattern, plan.map(BenchPlan::edges).orElse(List.of())))));
+        if (plan.isEmpty()) {
+            blocks.addAll(TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading)));
+        }
+        blocks.addAll(TextBlock.columns(lettering, "Before you cut", PRINTING));
+        blocks.addAll(TextBlock.columns(lettering, "Take care", Cautions.SHORT));
+        return blocks;
+    }
+
+    /** What a bench card says at greater length. */
+    private static List<String> aboutTheSheath(Pattern pattern, Heading heading) {
         List<String> job = new ArrayList<>();
         job.add(heading.line());
         for (Piece piece : pattern.pieces()) {
@@ -105,15 +136,10 @@ public final class PatternPdf {
         if (!heading.notes().isBlank()) {
             job.add("Notes: " + heading.notes());
         }
-        List<List<? extends Block>> blocks = new ArrayList<>();
-        blocks.add(List.of(LegendBlock.of(lettering, styles(pattern))));
-        blocks.addAll(TextBlock.columns(lettering, "This sheath", job));
-        blocks.addAll(TextBlock.columns(lettering, "Before you cut", PRINTING));
-        blocks.addAll(TextBlock.columns(lettering, "Take care", CAUTIONS));
-        return blocks;
+        return job;
     }
 
-    private static List<LineStyle> styles(Pattern pattern) {
+    private static List<LineStyle> styles(Pattern pattern, List<Edge> edges) {
         Set<LineStyle> used = EnumSet.of(LineStyle.CUT);
         for (Piece piece : pattern.pieces()) {
             piece.marks().forEach(mark -> used.add(LineStyle.of(mark.kind())));
@@ -121,6 +147,7 @@ public final class PatternPdf {
                 used.add(LineStyle.HOLE);
             }
         }
+        edges.forEach(edge -> used.add(EdgeLine.style(edge)));
         return List.copyOf(used);
     }
 

@@ -8,6 +8,7 @@ import java.util.Locale;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+import weltwright.bench.Edge;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -19,15 +20,25 @@ import weltwright.sheath.Piece;
  * A piece with its words, ready to be laid on a page.
  *
  * @param piece what is drawn
+ * @param edges lines beside its cut that say what its edges are
  * @param labels the words on it, in its frame
  * @param footprint the area that it needs on the paper, in its frame: it, its marks and its words, and some air
  */
-record PieceDrawing(Piece piece, List<Label> labels, Geometry footprint) {
+record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometry footprint) {
     private static final double AIR_MM = 2;
     private static final double HEAD_MM = 4;
 
-    static PieceDrawing of(Piece piece, Lettering lettering) {
+    /** A line and how it is drawn. */
+    record Stroke(LineStyle style, Polyline line) {}
+
+    /** @param edges those of this piece; none where nothing is known of them */
+    static PieceDrawing of(Piece piece, List<Edge> edges, Lettering lettering) {
         List<Polyline> drawn = new ArrayList<>(List.of(piece.outline()));
+        List<Stroke> beside = new ArrayList<>();
+        for (Edge edge : edges) {
+            EdgeLine.beside(edge).ifPresent(line -> beside.add(new Stroke(EdgeLine.style(edge), line)));
+        }
+        beside.forEach(stroke -> drawn.add(stroke.line()));
         piece.marks().forEach(mark -> drawn.addAll(strokes(mark)));
         piece.holes().forEach(hole -> drawn.add(square(hole)));
 
@@ -40,12 +51,16 @@ record PieceDrawing(Piece piece, List<Label> labels, Geometry footprint) {
                 labels.add(spots.along(mark.line(), mark.label()));
             }
         }
-        return new PieceDrawing(piece, List.copyOf(labels), footprint(piece, drawn, labels));
+        for (Edge edge : edges) {
+            labels.add(spots.letterAt(edge.line(), EdgeLine.style(edge).letter()));
+        }
+        return new PieceDrawing(piece, List.copyOf(beside), List.copyOf(labels), footprint(piece, drawn, labels));
     }
 
     /** All that is drawn of the piece but its words, as lines, in its frame. */
     Geometry lines() {
         List<Geometry> lines = new ArrayList<>(List.of(piece.outline().lineString()));
+        edges.forEach(stroke -> lines.add(stroke.line().lineString()));
         piece.marks().forEach(mark -> strokes(mark).forEach(stroke -> lines.add(stroke.lineString())));
         piece.holes().forEach(hole -> lines.add(square(hole).lineString()));
         return lines.get(0).getFactory().buildGeometry(lines);
@@ -70,6 +85,9 @@ record PieceDrawing(Piece piece, List<Label> labels, Geometry footprint) {
             for (Polyline stroke : strokes(mark)) {
                 ink.draw(LineStyle.of(mark.kind()).pen(), stroke.map(placement::apply));
             }
+        }
+        for (Stroke stroke : edges) {
+            ink.draw(stroke.style().pen(), stroke.line().map(placement::apply));
         }
         ink.draw(LineStyle.CUT.pen(), piece.outline().map(placement::apply));
         for (Hole hole : piece.holes()) {

@@ -64,9 +64,9 @@ public final class PatternMaker {
         var outer = form.extent();
         double leather = spec.leather().thicknessMm();
         return List.of(
-                new Size("length of the sheath, throat to tip", outer.getWidth()),
-                new Size("length with the belt loop", outer.getWidth() + belt.aboveThroatMm() + leather),
-                new Size("greatest width", outer.getHeight()),
+                new Size(Size.LENGTH, outer.getWidth()),
+                new Size(Size.LENGTH_WITH_LOOP, outer.getWidth() + belt.aboveThroatMm() + leather),
+                new Size(Size.WIDTH, outer.getHeight()),
                 new Size("thickness of the sewn edge", welt.thicknessMm() + 2 * leather),
                 new Size("thickness of the welt", welt.thicknessMm()),
                 new Size("width of the belt loop", belt.widthMm()));

@@ -6,4 +6,10 @@ package weltwright.sheath;
  * @param name what is measured, in a maker's words: "length without the belt loop"
  * @param lengthMm how long it is
  */
-public record Size(String name, double lengthMm) {}
+public record Size(String name, double lengthMm) {
+    /** Of the sewn sheath, its belt loop left out. */
+    public static final String LENGTH = "length of the sheath, throat to tip";
+
+    public static final String LENGTH_WITH_LOOP = "length with the belt loop";
+    public static final String WIDTH = "greatest width";
+}

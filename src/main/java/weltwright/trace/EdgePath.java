@@ -47,6 +47,9 @@ final class EdgePath {
     /** Rows over which the colours inside and outside are judged, to either side. */
     private static final int COLOUR_ROWS = 20;
 
+    /** Rows to either side over which a strong edge is judged. */
+    private static final int STRONG_ROWS = 60;
+
     /** Next to black print an edge is believed this much: print is the stronger by far. */
     private static final double TRUST_AT_PRINT = 0.2;
 
@@ -64,8 +67,11 @@ final class EdgePath {
 
     /** What the ground shows of itself. */
     interface Ground {
-        /** What is printed at a pixel. */
-        Print printAt(Point pixel);
+        /** The place of the ground that is seen at a pixel, in mm. */
+        Point place(Point pixel);
+
+        /** What is printed at a place of the ground. */
+        Print printAt(Point place);
 
         /** The colour of paper less that of its lines: blue, green, red. */
         double[] lineColour();
@@ -92,16 +98,21 @@ final class EdgePath {
         this.alongPx = alongPx;
     }
 
-    /** @param rough a closed contour in pixels that keeps the knife to one side of it all round */
+    /**
+     * @param rough in pixels, closed round the knife; or a stretch of such a contour that has the knife on its left as
+     *     the picture is seen, and to which the edge then keeps the nearer the better
+     */
     List<EdgePoint> near(Polyline rough) {
         List<Point> base = rough.resampled(stepPx).points();
         int n = base.size();
         int half = (int) Math.round(reachPx * PER_PX);
         int width = 2 * half + 1;
-        Point[] normal = normals(base);
-        Band band = band(base, normal, half);
-        double strong = strong(band.path(), n, width);
-        int[] path = closedPath(gain(band.path(), strong), n, width);
+        Point[] normal = normals(base, rough.closed());
+        Band band = band(base, normal, half, rough.closed());
+        double[] most = most(band.path(), n, width);
+        double strong = median(most);
+        float[] gain = gain(band.path(), most, width);
+        int[] path = rough.closed() ? closedPath(gain, n, width) : openPath(nearer(gain, half), n, width);
         List<EdgePoint> edge = new ArrayList<>(n);
         for (int i = 0; i < n; i++) {
             int k = summit(band.slope(), i * width, width, path[i]);
@@ -111,11 +122,27 @@ final class EdgePath {
         return edge;
     }
 
-    /** An edge twice as strong is not twice as good: gain levels off. */
-    private static float[] gain(float[] contrast, double strong) {
+    /**
+     * An edge twice as strong is not twice as good: gain levels off. What is strong is judged nearby, so that a faint
+     * stretch is followed as faithfully as a clear one.
+     */
+    private static float[] gain(float[] contrast, double[] most, int width) {
+        int n = most.length;
+        int reach = Math.min(n / 2, STRONG_ROWS);
         float[] gain = new float[contrast.length];
-        for (int i = 0; i < gain.length; i++) {
-            gain[i] = (float) (contrast[i] / (contrast[i] + 0.4 * strong));
+        double strong = 0;
+        for (int i = 0; i < n; i++) {
+            // It changes slowly: every few rows will do.
+            if (i % 8 == 0) {
+                double[] near = new double[2 * reach + 1];
+                for (int k = -reach; k <= reach; k++) {
+                    near[k + reach] = most[Math.floorMod(i + k, n)];
+                }
+                strong = median(near);
+            }
+            for (int k = i * width; k < (i + 1) * width; k++) {
+                gain[k] = (float) (contrast[k] / (contrast[k] + 0.4 * strong));
+            }
         }
         return gain;
     }
@@ -124,16 +151,33 @@ final class EdgePath {
         return base.plus(normal.times(samples / PER_PX));
     }
 
-    /** Pointing out of the shape, whichever way round it is given. */
-    private static Point[] normals(List<Point> base) {
+    /** Whoever drew a stretch drew it where the edge is, as well as a hand can: what lies at the rim counts for half. */
+    private static float[] nearer(float[] gain, int half) {
+        int width = 2 * half + 1;
+        float[] nearer = new float[gain.length];
+        for (int i = 0; i < gain.length; i++) {
+            double off = (i % width - half) / (double) half;
+            nearer[i] = (float) (gain[i] * (1 - off * off / 2));
+        }
+        return nearer;
+    }
+
+    /** Pointing out of the shape: a closed one whichever way round it is given. */
+    private static Point[] normals(List<Point> base, boolean closed) {
         int n = base.size();
-        double out = Polyline.closed(base).signedAreaMm2() > 0 ? -1 : 1;
+        // Pixels count downwards, so what the eye sees on the left of a line is on its right in numbers.
+        double out = closed && Polyline.closed(base).signedAreaMm2() > 0 ? -1 : 1;
         Point[] normal = new Point[n];
         for (int i = 0; i < n; i++) {
-            Point chord = base.get((i + 2) % n).minus(base.get((i - 2 + n) % n));
+            Point chord = base.get(row(i + 2, n, closed)).minus(base.get(row(i - 2, n, closed)));
             normal[i] = chord.unit().left().times(out);
         }
         return normal;
+    }
+
+    /** A row of a closed contour, counted on round it; of an open one the last row at either end. */
+    private static int row(int i, int n, boolean closed) {
+        return closed ? Math.floorMod(i, n) : Math.max(0, Math.min(n - 1, i));
     }
 
     /**
@@ -142,10 +186,10 @@ final class EdgePath {
      */
     private record Band(float[] path, float[] slope) {}
 
-    private Band band(List<Point> base, Point[] normal, int half) {
+    private Band band(List<Point> base, Point[] normal, int half, boolean closed) {
         int n = base.size();
         int width = 2 * half + 1;
-        float[] colour = colours(base, normal, half);
+        float[] colour = colours(base, normal, half, closed);
         ColourStep steps = new ColourStep(colour, n, width);
         double[] line = unit(ground.lineColour());
         float[] path = new float[n * width];
@@ -153,8 +197,11 @@ final class EdgePath {
         Print[] print = new Print[width];
         for (int i = 0; i < n; i++) {
             boolean nearBlack = false;
+            // Over a row, which is short, pixels and places go in step.
+            Point inmost = ground.place(at(base.get(i), normal[i], -half));
+            Point outmost = ground.place(at(base.get(i), normal[i], half));
             for (int k = 0; k < width; k++) {
-                print[k] = ground.printAt(at(base.get(i), normal[i], k - half));
+                print[k] = ground.printAt(inmost.towards(outmost, k / (width - 1.0)));
                 nearBlack |= print[k] == Print.BLACK;
             }
             if (nearBlack) {
@@ -216,7 +263,7 @@ final class EdgePath {
     }
 
     /** The smoothed colours of the band, row by row: blue, green, red. */
-    private float[] colours(List<Point> base, Point[] normal, int half) {
+    private float[] colours(List<Point> base, Point[] normal, int half, boolean closed) {
         int n = base.size();
         int width = 2 * half + 1;
         int wrap = 6;
@@ -225,7 +272,7 @@ final class EdgePath {
         float[] xs = new float[width];
         float[] ys = new float[width];
         for (int row = 0; row < n + 2 * wrap; row++) {
-            int i = Math.floorMod(row - wrap, n);
+            int i = row(row - wrap, n, closed);
             for (int k = 0; k < width; k++) {
                 Point p = at(base.get(i), normal[i], k - half);
                 xs[k] = (float) p.x();
@@ -267,16 +314,21 @@ final class EdgePath {
         return part;
     }
 
-    /** What a good edge reaches in this picture: the median of the rows' greatest contrast. */
-    private static double strong(float[] contrast, int n, int width) {
+    /** Each row's greatest contrast. */
+    private static double[] most(float[] contrast, int n, int width) {
         double[] most = new double[n];
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < width; k++) {
                 most[i] = Math.max(most[i], contrast[i * width + k]);
             }
         }
-        Arrays.sort(most);
-        return most[n / 2];
+        return most;
+    }
+
+    private static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
     }
 
     /** The path of most gain through all rows that ends where it began; starts on the row that is clearest. */
@@ -301,34 +353,63 @@ final class EdgePath {
         double[] score = new double[width];
         Arrays.fill(score, Double.NEGATIVE_INFINITY);
         score[startAt] = 0;
-        byte[] came = new byte[(n + 1) * width];
+        byte[][] came = new byte[n + 1][];
         for (int row = 1; row <= n; row++) {
-            double[] next = new double[width];
-            int from = (start + row) % n * width;
-            for (int k = 0; k < width; k++) {
-                double best = Double.NEGATIVE_INFINITY;
-                int jumped = 0;
-                for (int j = -MOST_JUMP; j <= MOST_JUMP; j++) {
-                    if (k + j >= 0 && k + j < width) {
-                        double reached = score[k + j] - JUMP_COST * j * j;
-                        if (reached > best) {
-                            best = reached;
-                            jumped = j;
-                        }
-                    }
-                }
-                next[k] = best + gain[from + k];
-                came[row * width + k] = (byte) jumped;
-            }
-            score = next;
+            came[row] = new byte[width];
+            score = reached(score, gain, (start + row) % n * width, came[row]);
         }
         int[] path = new int[n];
         int k = startAt;
         for (int row = n; row >= 1; row--) {
             path[(start + row) % n] = k;
-            k += came[row * width + k];
+            k += came[row][k];
         }
         return path;
+    }
+
+    /** The path of most gain from the first row to the last. */
+    private static int[] openPath(float[] gain, int n, int width) {
+        double[] score = new double[width];
+        byte[][] came = new byte[n][width];
+        for (int row = 0; row < n; row++) {
+            score = reached(score, gain, row * width, came[row]);
+        }
+        int k = 0;
+        for (int j = 1; j < width; j++) {
+            k = score[j] > score[k] ? j : k;
+        }
+        int[] path = new int[n];
+        for (int row = n - 1; row >= 0; row--) {
+            path[row] = k;
+            k += came[row][k];
+        }
+        return path;
+    }
+
+    /**
+     * The best scores on the next row of a path.
+     *
+     * @param score the best on the row before
+     * @param from where the next row's gains begin
+     * @param came filled in: for each place, how far to the side the best way there comes from
+     */
+    private static double[] reached(double[] score, float[] gain, int from, byte[] came) {
+        int width = score.length;
+        double[] next = new double[width];
+        for (int k = 0; k < width; k++) {
+            double best = Double.NEGATIVE_INFINITY;
+            for (int j = -MOST_JUMP; j <= MOST_JUMP; j++) {
+                if (k + j >= 0 && k + j < width) {
+                    double reached = score[k + j] - JUMP_COST * j * j;
+                    if (reached > best) {
+                        best = reached;
+                        came[k] = (byte) j;
+                    }
+                }
+            }
+            next[k] = best + gain[from + k];
+        }
+        return next;
     }
 
     /** The nearest local maximum of contrast within a pixel of the path. */

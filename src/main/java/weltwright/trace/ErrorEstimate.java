@@ -23,9 +23,6 @@ final class ErrorEstimate {
     /** A caliper over a handle that is not quite regular: standard deviation of half the thickness. Common practice. */
     private static final double HEIGHT_SIGMA_MM = 0.15;
 
-    /** A sheet checked with a ruler, or trusted to be printed at actual size. Common practice. */
-    private static final double SCALE_SIGMA = 0.0005;
-
     /** How well the thickness that shows at the rim is known, as a part of it. */
     private static final double EXCESS_SIGMA = 0.25;
 
@@ -34,7 +31,7 @@ final class ErrorEstimate {
 
     private ErrorEstimate() {}
 
-    static ErrorBudget of(ViewSolver.Solution solution, SilhouetteBuilder.Built built) {
+    static ErrorBudget of(ViewSolver.Solution solution, double scaleSigma, SilhouetteBuilder.Built built) {
         View view = solution.view();
         Plane plane = built.midPlane();
         List<Point> places = built.ring().resampled(4).points().stream().map(built.onGround()::apply).toList();
@@ -47,8 +44,8 @@ final class ErrorEstimate {
         List<Point> focal = pixels.stream().map(px -> off.get(0).meets(px, plane)).toList();
         Plane higher = new Plane(plane.heightMm() + HEIGHT_SIGMA_MM, plane.slope());
         List<Point> height = pixels.stream().map(px -> view.meets(px, higher)).toList();
-        UnaryOperator<Point> wider = p -> new Point(p.x() * (1 + SCALE_SIGMA), p.y());
-        UnaryOperator<Point> longer = p -> new Point(p.x(), p.y() * (1 + SCALE_SIGMA));
+        UnaryOperator<Point> wider = p -> new Point(p.x() * (1 + scaleSigma), p.y());
+        UnaryOperator<Point> longer = p -> new Point(p.x(), p.y() * (1 + scaleSigma));
         List<List<Point>> scale =
                 List.of(places.stream().map(wider).toList(), places.stream().map(longer).toList());
         double mmPerPx = 1 / view.pixel(plane.over(places.get(0)))
@@ -56,7 +53,7 @@ final class ErrorEstimate {
 
         List<ErrorBudget.Part> parts = new ArrayList<>(List.of(
                 new ErrorBudget.Part(
-                        "the corners found on the sheet",
+                        "the points found on the ground",
                         error95(places, pose),
                         "Photograph from straight above with the sheet lying flat and sharp."),
                 new ErrorBudget.Part(
@@ -68,9 +65,9 @@ final class ErrorEstimate {
                         error95(places, List.of(height)),
                         "Measure the handle at its thickest with a caliper, and photograph from farther away."),
                 new ErrorBudget.Part(
-                        "the scale of the printed sheet",
+                        "the scale of the ground",
                         error95(places, scale),
-                        "Measure the sheet's two bars and type what they measure."),
+                        "Measure the printed sheet's two bars, or the ground's lines, and type what they measure."),
                 new ErrorBudget.Part(
                         "the thickness that shows at the rim",
                         WITHIN_95 * EXCESS_SIGMA * percentile95(built.excessMm()),

@@ -37,6 +37,13 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
         return new Point((place.x() - topLeft.x()) / mmPerPx, (topLeft.y() - place.y()) / mmPerPx);
     }
 
+    /** Whether the nearest pixel to a column and row is one of the raster's. */
+    boolean covers(Point pixel) {
+        long column = Math.round(pixel.x());
+        long row = Math.round(pixel.y());
+        return column >= 0 && row >= 0 && column < columns && row < rows;
+    }
+
     /** The picture rectified: what is seen at each place of the raster, where it is laid on the given plane by a motion. */
     Mat rectified(Picture picture, View view, Plane plane, weltwright.geometry.Placement onGround) {
         int coarseColumns = (columns - 1) / EXACT_EVERY_PX + 2;

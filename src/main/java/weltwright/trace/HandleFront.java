@@ -10,6 +10,7 @@ import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
+import weltwright.knife.Sides;
 
 /**
  * Where along a knife its handle is seen to end: the place at which its colour changes most, right across, between what
@@ -46,18 +47,16 @@ final class HandleFront {
     }
 
     private static double strongestChange(GroundRaster raster, float[] bgr, Polyline outline) {
+        Sides sides = new Sides(outline);
         int columns = raster.columns();
         double[][] sums = new double[columns + 1][7];
         for (int c = 0; c < columns; c++) {
             double[] at = sums[c + 1];
             System.arraycopy(sums[c], 0, at, 0, 7);
-            double[] ys = outline.crossings(raster.place(c, 0).x());
-            if (ys.length < 2) {
-                continue;
-            }
+            double x = raster.place(c, 0).x();
             // The rim of a rounded handle and the bevel of a blade are shaded; the middle shows the material.
-            double low = ys[0] + 0.2 * (ys[ys.length - 1] - ys[0]);
-            double high = ys[ys.length - 1] - 0.2 * (ys[ys.length - 1] - ys[0]);
+            double low = sides.lower(x) + 0.2 * sides.width(x);
+            double high = sides.upper(x) - 0.2 * sides.width(x);
             int from = (int) Math.ceil(raster.pixel(new Point(0, high)).y());
             int to = (int) Math.floor(raster.pixel(new Point(0, low)).y());
             double[] column = new double[3];

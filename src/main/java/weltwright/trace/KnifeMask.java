@@ -9,14 +9,8 @@ import org.opencv.core.MatOfPoint;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
-import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.Picture;
-import weltwright.ground.Plane;
-import weltwright.ground.ReferenceSheet;
-import weltwright.ground.View;
-import weltwright.measure.PrintScale;
 import weltwright.trouble.Trouble;
 
 /**
@@ -39,6 +33,9 @@ import weltwright.trouble.Trouble;
 final class KnifeMask {
     static final double MM_PER_PX = 0.2;
 
+    /** A tip may reach so far beyond the last line that it hides as to the next line, and a little. */
+    private static final double ROOM_MM = 4;
+
     /** The ratio to lit paper is kept in 8 bits, lit paper being this. */
     private static final double LIT = 110;
 
@@ -57,41 +54,59 @@ final class KnifeMask {
     /** Black print that looks this much brighter than black print is not to be seen. */
     private static final double NOT_BLACK = 2.2;
 
+    private static final double FILL_MM = 0.55;
+
     private static final double SMALLEST_KNIFE_MM2 = 600;
 
     private final GroundRaster raster;
     private final Mat seen;
+    private final Mat expected;
+    private final GroundPattern pattern;
+    private final double gapMm;
 
-    private KnifeMask(GroundRaster raster, Mat seen) {
+    /**
+     * @param raster on which the others lie
+     * @param seen the rectified picture, 8 bits, three channels
+     * @param expected what the bare ground would show, float, three channels
+     * @param gapMm half the width of the gaps that printed lines leave in what is known of the ground
+     */
+    KnifeMask(GroundRaster raster, Mat seen, Mat expected, GroundPattern pattern, double gapMm) {
         this.raster = raster;
         this.seen = seen;
+        this.expected = expected;
+        this.pattern = pattern;
+        this.gapMm = gapMm;
     }
 
     /**
-     * @param contour of what hides the sheet, on the sheet's plane, closed and counter-clockwise, in mm
-     * @param pattern what the bare sheet would show; its rasters are closed, its {@code printAt} is not
-     * @param lineColour the colour of paper less that of its lines: blue, green, red
+     * The part of a ground in which its print is hidden, with room for as much again as no print may show.
+     *
+     * @param pitchMm of the ground's lines
      */
-    record Cover(Polyline contour, SheetPattern pattern, double[] lineColour) {}
-
-    static Cover find(Picture picture, View view, ReferenceSheet sheet, PrintScale scale) {
-        double halfWidth = sheet.pageWidthMm() / 2 * scale.x() - 1;
-        double halfHeight = sheet.pageHeightMm() / 2 * scale.y() - 1;
-        GroundRaster raster = GroundRaster.covering(
-                new Point(-halfWidth, -halfHeight), new Point(halfWidth, halfHeight), MM_PER_PX);
-        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
-        SheetSights.Looked looked = new SheetSights(sheet, scale, raster, seen).look();
-        try (SheetPattern pattern = SheetPattern.of(sheet, scale, raster)) {
-            return new Cover(
-                    new KnifeMask(raster, seen).contour(pattern, looked.sights()), pattern, looked.lineColour());
-        } finally {
-            seen.release();
+    static GroundRaster around(List<PrintLook.Sight> sights, Point bottomLeft, Point topRight, double pitchMm) {
+        double room = pitchMm + ROOM_MM;
+        List<Point> hidden = HiddenCluster.largest(
+                sights.stream()
+                        .filter(s -> !s.visible())
+                        .map(PrintLook.Sight::at)
+                        .toList(),
+                room);
+        if (hidden.isEmpty()) {
+            throw noKnife();
         }
+        var xs = hidden.stream().mapToDouble(Point::x).summaryStatistics();
+        var ys = hidden.stream().mapToDouble(Point::y).summaryStatistics();
+        return GroundRaster.covering(
+                new Point(
+                        Math.max(bottomLeft.x(), xs.getMin() - room), Math.max(bottomLeft.y(), ys.getMin() - room)),
+                new Point(Math.min(topRight.x(), xs.getMax() + room), Math.min(topRight.y(), ys.getMax() + room)),
+                MM_PER_PX);
     }
 
-    private Polyline contour(SheetPattern pattern, List<SheetSights.Sight> sights) {
-        Mat ratio = ratio(pattern);
-        Mat labels = seeds(ratio, pattern, sights);
+    /** The contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm. */
+    Polyline contour(List<PrintLook.Sight> sights) {
+        Mat ratio = ratio();
+        Mat labels = seeds(ratio, sights);
         Imgproc.watershed(ratio, labels);
         Mat knife = new Mat();
         Core.compare(labels, new Scalar(KNIFE), knife, Core.CMP_EQ);
@@ -121,9 +136,7 @@ final class KnifeMask {
             }
         }
         if (largest == null) {
-            throw new Trouble(
-                    "No knife is to be seen on the sheet.",
-                    "Lay the knife inside the frame, so that it stands out from the white paper.");
+            throw noKnife();
         }
         List<Point> places = new ArrayList<>();
         for (org.opencv.core.Point p : largest.toArray()) {
@@ -133,84 +146,55 @@ final class KnifeMask {
         return contour.signedAreaMm2() > 0 ? contour : contour.reversed();
     }
 
+    private static Trouble noKnife() {
+        return new Trouble(
+                "No knife is to be seen on the ground.",
+                "Lay the knife where the ground's lines are, so that it stands out from it.");
+    }
+
     /** What is seen over what the bare lit sheet would show, {@link #LIT} where they agree; 8 bits, three channels. */
-    private Mat ratio(SheetPattern pattern) {
-        Mat light = PaperLight.over(seen, pattern.paper(), MM_PER_PX);
-        Mat ratio = new Mat();
+    private Mat ratio() {
         Mat seenFloat = new Mat();
         seen.convertTo(seenFloat, CvType.CV_32F);
-        Core.divide(seenFloat, light, ratio, LIT);
-        seenFloat.release();
-        light.release();
-        Scalar blackness = median(ratio, pattern.black());
-        Mat black = new Mat();
-        Core.multiply(
-                ratio,
-                new Scalar(LIT / blackness.val[0], LIT / blackness.val[1], LIT / blackness.val[2]),
-                black);
-        black.copyTo(ratio, pattern.black());
-        black.release();
+        Mat ratio = new Mat();
+        Core.divide(seenFloat, expected, ratio, LIT, CvType.CV_8U);
         Mat known = new Mat();
         Core.bitwise_or(pattern.paper(), pattern.black(), known);
         fillGaps(ratio, known);
-        known.release();
         Imgproc.GaussianBlur(ratio, ratio, new Size(0, 0), 1);
-        Mat bytes = new Mat();
-        ratio.convertTo(bytes, CvType.CV_8U);
-        ratio.release();
-        return bytes;
+        for (Mat used : List.of(seenFloat, known)) {
+            used.release();
+        }
+        return ratio;
     }
 
-    private static Scalar median(Mat ratio, Mat mask) {
-        double[] median = new double[3];
-        float[] row = new float[ratio.cols() * 3];
-        byte[] use = new byte[ratio.cols()];
-        int[][] histogram = new int[3][512];
-        int count = 0;
-        for (int y = 0; y < ratio.rows(); y += 2) {
-            ratio.get(y, 0, row);
-            mask.get(y, 0, use);
-            for (int x = 0; x < use.length; x++) {
-                if (use[x] != 0) {
-                    count++;
-                    for (int k = 0; k < 3; k++) {
-                        histogram[k][(int) Math.max(0, Math.min(511, 2 * row[3 * x + k]))]++;
-                    }
-                }
-            }
-        }
-        for (int k = 0; k < 3; k++) {
-            int sum = 0;
-            while (2 * sum < count) {
-                sum += histogram[k][(int) median[k]++];
-            }
-        }
-        return new Scalar(Math.max(1, median[0] / 2), Math.max(1, median[1] / 2), Math.max(1, median[2] / 2));
-    }
-
-    /** Replaces what is not known by the weighted mean of what is known nearby. */
-    private static void fillGaps(Mat values, Mat known) {
-        Mat weight = new Mat();
-        known.convertTo(weight, CvType.CV_32F, 1 / 255.0);
-        Mat three = new Mat();
-        Core.merge(List.of(weight, weight, weight), three);
-        Mat weighted = new Mat();
-        Core.multiply(values, three, weighted);
-        double sigma = 0.5 / MM_PER_PX;
-        Imgproc.GaussianBlur(weighted, weighted, new Size(0, 0), sigma);
-        Imgproc.GaussianBlur(three, three, new Size(0, 0), sigma);
-        Core.add(three, Scalar.all(1e-6), three);
-        Core.divide(weighted, three, weighted);
+    /** Replaces what is not known by the mean of what is known nearby. */
+    private void fillGaps(Mat values, Mat known) {
         Mat unknown = new Mat();
         Core.bitwise_not(known, unknown);
-        weighted.copyTo(values, unknown);
-        weight.release();
-        three.release();
-        weighted.release();
-        unknown.release();
+        values.setTo(Scalar.all(0), unknown);
+        // So far that every gap's middle is reached from beside it, and hardly farther, or edges would blur.
+        int width = 2 * (int) Math.round((gapMm + FILL_MM) / MM_PER_PX) + 1;
+        Size box = new Size(width, width);
+        Mat sum = new Mat();
+        Imgproc.boxFilter(values, sum, CvType.CV_32F, box, new org.opencv.core.Point(-1, -1), false);
+        Mat count = new Mat();
+        Imgproc.boxFilter(known, count, CvType.CV_32F, box, new org.opencv.core.Point(-1, -1), false);
+        Mat counts = new Mat();
+        Core.merge(List.of(count, count, count), counts);
+        Core.max(counts, Scalar.all(1), counts);
+        Mat mean = new Mat();
+        Core.divide(sum, counts, mean, 255, CvType.CV_8U);
+        // Where nothing near is known, nothing speaks against the ground.
+        Core.compare(count, Scalar.all(0), known, Core.CMP_EQ);
+        mean.setTo(Scalar.all(LIT), known);
+        mean.copyTo(values, unknown);
+        for (Mat used : List.of(unknown, sum, count, counts, mean)) {
+            used.release();
+        }
     }
 
-    private Mat seeds(Mat ratio, SheetPattern pattern, List<SheetSights.Sight> sights) {
+    private Mat seeds(Mat ratio, List<PrintLook.Sight> sights) {
         Mat smooth = new Mat();
         Imgproc.GaussianBlur(ratio, smooth, new Size(0, 0), 1.5);
         int columns = smooth.cols();
@@ -224,19 +208,17 @@ final class KnifeMask {
         smooth.release();
         int[] seeds = new int[columns * rows];
         for (int i = 0; i < seeds.length; i++) {
-            double b = (bgr[3 * i] & 255) / LIT;
-            double g = (bgr[3 * i + 1] & 255) / LIT;
-            double r = (bgr[3 * i + 2] & 255) / LIT;
-            double mean = (b + g + r) / 3;
+            int b = bgr[3 * i] & 255;
+            int g = bgr[3 * i + 1] & 255;
+            int r = bgr[3 * i + 2] & 255;
+            double mean = (b + g + r) / 3.0;
             if (paper[i] != 0) {
-                double offPaper = Math.max(Math.abs(b - 1), Math.max(Math.abs(g - 1), Math.abs(r - 1)));
-                double colour = Math.max(Math.abs(b / mean - 1), Math.max(Math.abs(g / mean - 1), Math.abs(r / mean - 1)));
-                if (offPaper < PAPER_TOLERANCE) {
+                if (farthest(b, g, r, LIT) < PAPER_TOLERANCE * LIT) {
                     seeds[i] = GROUND;
-                } else if (colour > COLOUR || mean < DARK) {
+                } else if (mean < DARK * LIT || farthest(b, g, r, mean) > COLOUR * mean) {
                     seeds[i] = KNIFE;
                 }
-            } else if (black[i] != 0 && mean > NOT_BLACK) {
+            } else if (black[i] != 0 && mean > NOT_BLACK * LIT) {
                 seeds[i] = KNIFE;
             }
         }
@@ -246,12 +228,19 @@ final class KnifeMask {
         for (int label : new int[] {GROUND, KNIFE}) {
             erode(seedMat, label, label == GROUND ? 2 : 3);
         }
-        for (SheetSights.Sight sight : sights) {
+        for (PrintLook.Sight sight : sights) {
             int label = sight.visible() ? GROUND : KNIFE;
             Point px = raster.pixel(sight.at());
+            if (!raster.covers(px)) {
+                continue;
+            }
             seedMat.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});
         }
         return seedMat;
+    }
+
+    private static double farthest(int b, int g, int r, double from) {
+        return Math.max(Math.abs(b - from), Math.max(Math.abs(g - from), Math.abs(r - from)));
     }
 
     private static void erode(Mat seeds, int label, int radius) {

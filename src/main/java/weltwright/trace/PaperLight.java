@@ -7,6 +7,7 @@ import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Point;
 import weltwright.geometry.SymmetricSystem;
 
 /**
@@ -21,19 +22,30 @@ final class PaperLight {
     private static final double CELL_MM = 5;
     private static final int TERMS = 6;
 
-    private PaperLight() {}
+    /** Places are given to the surface in this unit, so that its terms are of like size. */
+    private static final double UNIT_MM = 100;
+
+    private final double[][] surfaces;
+
+    private PaperLight(double[][] surfaces) {
+        this.surfaces = surfaces;
+    }
 
     /**
      * @param seen the rectified picture, 8 bits, three channels
      * @param paper 255 where the sheet is plain paper
-     * @return the brightness of lit paper at each pixel, float, three channels
+     * @param raster on which both lie
      */
-    static Mat over(Mat seen, Mat paper, double mmPerPx) {
-        int cell = (int) Math.max(4, Math.round(CELL_MM / mmPerPx));
-        List<Cell> cells = cells(seen, paper, cell);
+    static PaperLight fit(Mat seen, Mat paper, GroundRaster raster) {
+        List<Cell> cells = cells(seen, paper, raster);
+        return new PaperLight(new double[][] {fit(cells, 0), fit(cells, 1), fit(cells, 2)});
+    }
+
+    /** The brightness of lit paper at each pixel of a raster, float, three channels. */
+    Mat over(GroundRaster raster) {
         List<Mat> channels = new ArrayList<>();
-        for (int channel = 0; channel < 3; channel++) {
-            channels.add(surface(fit(cells, channel), seen.cols(), seen.rows()));
+        for (double[] surface : surfaces) {
+            channels.add(over(raster, surface));
         }
         Mat light = new Mat();
         Core.merge(channels, light);
@@ -41,10 +53,11 @@ final class PaperLight {
         return light;
     }
 
-    /** Median brightness of a cell's paper; u and v from -1 to 1 over the raster. */
-    private record Cell(double u, double v, double[] logLevel) {}
+    /** Median brightness of a cell's paper. */
+    private record Cell(Point at, double[] logLevel) {}
 
-    private static List<Cell> cells(Mat seen, Mat paper, int size) {
+    private static List<Cell> cells(Mat seen, Mat paper, GroundRaster raster) {
+        int size = (int) Math.max(4, Math.round(CELL_MM / raster.mmPerPx()));
         int columns = seen.cols();
         int rows = seen.rows();
         byte[] bgr = new byte[columns * rows * 3];
@@ -72,7 +85,7 @@ final class PaperLight {
                     for (int k = 0; k < 3; k++) {
                         log[k] = Math.log(Math.max(1, median(histogram[k], count)));
                     }
-                    cells.add(new Cell(2.0 * (left + size / 2.0) / columns - 1, 2.0 * (top + size / 2.0) / rows - 1, log));
+                    cells.add(new Cell(raster.place(left + size / 2.0, top + size / 2.0), log));
                 }
             }
         }
@@ -90,7 +103,9 @@ final class PaperLight {
         return 255;
     }
 
-    private static double[] terms(double u, double v) {
+    private static double[] terms(Point at) {
+        double u = at.x() / UNIT_MM;
+        double v = at.y() / UNIT_MM;
         return new double[] {1, u, v, u * u, u * v, v * v};
     }
 
@@ -104,7 +119,7 @@ final class PaperLight {
             double[][] matrix = new double[TERMS][TERMS];
             double[] right = new double[TERMS];
             for (Cell cell : cells) {
-                double[] t = terms(cell.u(), cell.v());
+                double[] t = terms(cell.at());
                 double off = (cell.logLevel()[channel] - value(surface, t)) / scale;
                 double weight = 1 / (1 + off * off);
                 for (int i = 0; i < TERMS; i++) {
@@ -127,20 +142,21 @@ final class PaperLight {
         return sum;
     }
 
-    private static Mat surface(double[] surface, int columns, int rows) {
+    private static Mat over(GroundRaster raster, double[] surface) {
         // A surface of second degree needs no more than a few dozen supports; OpenCV fills in between.
-        int coarse = 65;
+        int coarse = 33;
         float[] values = new float[coarse * coarse];
         for (int r = 0; r < coarse; r++) {
             for (int c = 0; c < coarse; c++) {
-                double[] t = terms(2.0 * (c + 0.5) / coarse - 1, 2.0 * (r + 0.5) / coarse - 1);
-                values[r * coarse + c] = (float) Math.exp(value(surface, t));
+                Point at = raster.place(
+                        (c + 0.5) / coarse * raster.columns() - 0.5, (r + 0.5) / coarse * raster.rows() - 0.5);
+                values[r * coarse + c] = (float) Math.exp(value(surface, terms(at)));
             }
         }
         Mat small = new Mat(coarse, coarse, CvType.CV_32F);
         small.put(0, 0, values);
         Mat full = new Mat();
-        Imgproc.resize(small, full, new Size(columns, rows), 0, 0, Imgproc.INTER_LINEAR);
+        Imgproc.resize(small, full, new Size(raster.columns(), raster.rows()), 0, 0, Imgproc.INTER_LINEAR);
         small.release();
         return full;
     }

@@ -11,30 +11,17 @@ import weltwright.geometry.Point;
 import weltwright.ground.ReferenceSheet;
 import weltwright.measure.PrintScale;
 
-/**
- * What the bare sheet would look like on a raster: which pixels are plain paper, which are printed black, and which lie
- * so near to a printed edge or line that their colour is not to be relied on.
- */
-final class SheetPattern implements AutoCloseable {
-    /** Printed edges are blurred and pale lines are 0.25 mm wide: this far from one, paper is paper again. */
-    private static final double EDGE_ZONE_MM = 0.45;
+/** What the bare reference sheet would look like on a raster. */
+final class SheetPattern {
+    /** An edge of black print is blurred over a pixel or two of the picture: this far from it, its colour is its own. */
+    private static final double PRINT_EDGE_MM = 0.3;
 
-    private static final EdgePath.Print[] PRINT = EdgePath.Print.values();
+    /** Pale lines are 0.25 mm wide and blurred, too: this far from a line's middle, paper is paper again. */
+    static final double LINE_ZONE_MM = 0.45;
 
-    private final GroundRaster raster;
-    private final Mat paper;
-    private final Mat black;
-    private final byte[] prints;
+    private SheetPattern() {}
 
-    /** @param prints for each pixel the ordinal of the {@link EdgePath.Print} there */
-    private SheetPattern(GroundRaster raster, Mat paper, Mat black, byte[] prints) {
-        this.raster = raster;
-        this.paper = paper;
-        this.black = black;
-        this.prints = prints;
-    }
-
-    static SheetPattern of(ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
+    static GroundPattern of(ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
         Mat print = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
         fill(print, raster, scale, new Point(-sheet.pageWidthMm() / 2, sheet.pageHeightMm() / 2), sheet.pageWidthMm(),
                 sheet.pageHeightMm(), 255);
@@ -75,20 +62,11 @@ final class SheetPattern implements AutoCloseable {
         for (Mat used : List.of(print, printed, lines, edges)) {
             used.release();
         }
-        return new SheetPattern(raster, paper, black, prints);
-    }
-
-    /** What is printed at a place of the ground, or so near it that it shows there. */
-    EdgePath.Print printAt(Point place) {
-        Point px = raster.pixel(place);
-        int column = (int) Math.round(px.x());
-        int row = (int) Math.round(px.y());
-        boolean inside = column >= 0 && row >= 0 && column < raster.columns() && row < raster.rows();
-        return inside ? PRINT[prints[row * raster.columns() + column]] : EdgePath.Print.NONE;
+        return new GroundPattern(raster, paper, black, prints);
     }
 
     private static Mat printEdges(Mat print, GroundRaster raster) {
-        int reach = reach(raster);
+        int reach = (int) Math.max(1, Math.round(PRINT_EDGE_MM / raster.mmPerPx()));
         Mat kernel = Imgproc.getStructuringElement(
                 Imgproc.MORPH_ELLIPSE, new org.opencv.core.Size(2 * reach + 1, 2 * reach + 1));
         Mat edges = new Mat();
@@ -98,13 +76,9 @@ final class SheetPattern implements AutoCloseable {
         return edges;
     }
 
-    private static int reach(GroundRaster raster) {
-        return (int) Math.ceil(EDGE_ZONE_MM / raster.mmPerPx());
-    }
-
     private static Mat lines(ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
         Mat edges = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        int thickness = 2 * reach(raster) + 1;
+        int thickness = 2 * (int) Math.ceil(LINE_ZONE_MM / raster.mmPerPx()) + 1;
         int frame = ReferenceSheet.FRAME_SQUARES;
         for (int column = frame; column <= sheet.squaresAcross() - frame; column++) {
             line(edges, raster, scale, sheet.gridPoint(column, frame),
@@ -138,21 +112,5 @@ final class SheetPattern implements AutoCloseable {
 
     private static org.opencv.core.Point cv(Point p) {
         return new org.opencv.core.Point(Math.round(p.x()), Math.round(p.y()));
-    }
-
-    /** 255 where the sheet is plain paper, well away from print; 0 elsewhere. */
-    Mat paper() {
-        return paper;
-    }
-
-    /** 255 where it is printed black, well away from its edge; 0 elsewhere. */
-    Mat black() {
-        return black;
-    }
-
-    @Override
-    public void close() {
-        paper.release();
-        black.release();
     }
 }

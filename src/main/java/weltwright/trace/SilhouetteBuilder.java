@@ -1,8 +1,10 @@
 package weltwright.trace;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import weltwright.geometry.Corners;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
@@ -16,6 +18,7 @@ import weltwright.ground.View;
 import weltwright.knife.LandmarkProposal;
 import weltwright.knife.Landmarks;
 import weltwright.knife.LongAxis;
+import weltwright.knife.Sides;
 import weltwright.knife.Silhouette;
 import weltwright.trouble.Trouble;
 
@@ -38,9 +41,11 @@ final class SilhouetteBuilder {
     private static final double AVERAGED_MM = 1.5;
 
     /** So far from its end a butt is shaped by it, and so far on the rest of the handle makes up for it. */
-    private static final double BUTT_END_MM = 5;
+    static final double BUTT_END_MM = 5;
 
     private static final double BUTT_FADE_MM = 13;
+
+    private static final double HEEL_REACH_MM = 15;
 
     /** Corners nearer than this to a landmark are the landmark. */
     private static final double SAME_CORNER_MM = 1.6;
@@ -62,10 +67,16 @@ final class SilhouetteBuilder {
      * @param midPlane in the ground frame
      * @param onGround the motion from the silhouette's frame to the ground frame
      * @param ring the measured points that the outline was fitted to, in the silhouette's frame
+     * @param clarity how clear the edge was at each of them, from 0 to 1
      * @param excessMm for each of them, what was taken off for the knife's thickness
      */
     record Built(
-            Silhouette silhouette, Plane midPlane, Placement onGround, Polyline ring, double[] excessMm) {}
+            Silhouette silhouette,
+            Plane midPlane,
+            Placement onGround,
+            Polyline ring,
+            double[] clarity,
+            double[] excessMm) {}
 
     Built build(double tipDropMm) {
         Plane level = new Plane(thickness.handleThicknessMm() / 2, new Point(0, 0));
@@ -101,64 +112,64 @@ final class SilhouetteBuilder {
         double front = HandleFront.find(picture, view, midPlane, along, axis);
         LandmarkProposal proposal = LandmarkProposal.of(along, front, frontShift(midPlane, axis, front));
         List<Point> normals = normals(along);
-        double[] excess = excess(along, normals, proposal, midPlane, axis);
-        double buttExcess = thickness.buttExcessMm(
-                view, midPlane, axis.apply(along.points().get(proposal.butt())), axis.rotate(new Point(1, 0)));
-        Polyline thin = drawnIn(inward(along, excess, normals), buttExcess);
+        List<ThickKnife.Shift> shifts = shifts(along, normals, proposal, midPlane, axis);
+        double buttExcess = thickness.buttExcessMm(lean(midPlane, axis, along.points().get(proposal.butt()))
+                .x());
+        double heelX = along.points().get(proposal.heel()).x();
+        Polyline thin = drawnIn(withoutShifts(along, shifts, normals, heelX), buttExcess);
         // Taking the thickness off moves the middles of the widths a little, and so the axis.
         Placement correction = LongAxis.of(thin);
         Placement trueAxis = new Placement(
                 axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
+        double[] excess = shifts.stream().mapToDouble(ThickKnife.Shift::outMm).toArray();
         return fitted(ring, weight, excess, proposal, midPlane, trueAxis);
+    }
+
+    /** The lean of the line of sight at a point of the axis frame, in that frame. */
+    private Point lean(Plane midPlane, Placement axis, Point at) {
+        return axis.inverse().rotate(view.lean(midPlane.over(axis.apply(at))));
     }
 
     /** How far the front of the handle, which is thick, may seem shifted along a mid-plane looked at aslant. */
     private double frontShift(Plane midPlane, Placement axis, double front) {
-        Point lean = view.lean(midPlane.over(axis.apply(new Point(front, 0))));
-        return thickness.handleThicknessMm() / 2 * Math.abs(lean.dot(axis.rotate(new Point(1, 0))));
+        return thickness.handleThicknessMm() / 2 * Math.abs(lean(midPlane, axis, new Point(front, 0)).x());
     }
 
-    private double[] excess(
+    private List<ThickKnife.Shift> shifts(
             Polyline along, List<Point> normals, LandmarkProposal proposal, Plane midPlane, Placement axis) {
         List<Point> points = along.points();
-        double heelX = points.get(proposal.heel()).x();
-        double tipX = points.get(proposal.tip()).x();
-        double buttX = points.get(proposal.butt()).x();
-        double[] excess = new double[points.size()];
-        for (int i = 0; i < excess.length; i++) {
-            Point p = points.get(i);
-            // At the very end a width says nothing of how round the handle is.
-            double[] ys = along.crossings(Math.max(p.x(), buttX + BUTT_END_MM));
-            double low = ys.length < 2 ? p.y() : ys[0];
-            double high = ys.length < 2 ? p.y() : ys[ys.length - 1];
-            boolean above = p.y() > (low + high) / 2;
-            ThickKnife.Part part = p.x() < heelX
-                    ? ThickKnife.Part.HANDLE
-                    : above == proposal.spineOnLeft() ? ThickKnife.Part.SPINE : ThickKnife.Part.EDGE;
-            Point outward = normals.get(i);
-            excess[i] = thickness.excessMm(
-                    part,
-                    view,
-                    midPlane,
-                    axis.apply(p),
-                    axis.rotate(outward),
-                    Math.abs(outward.y()),
-                    (high - low) / 2,
-                    (p.x() - heelX) / (tipX - heelX));
+        Rim rim = new Rim(
+                thickness,
+                view,
+                midPlane,
+                axis,
+                along,
+                points.get(proposal.heel()).x(),
+                points.get(proposal.tip()).x(),
+                points.get(proposal.butt()).x(),
+                proposal.spineOnLeft());
+        List<ThickKnife.Shift> shifts = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            shifts.add(rim.shift(points.get(i), normals.get(i)));
         }
-        return excess;
+        return shifts;
     }
 
-    private static Polyline inward(Polyline along, double[] excess, List<Point> normals) {
+    private static Polyline withoutShifts(
+            Polyline along, List<ThickKnife.Shift> shifts, List<Point> normals, double heelX) {
         List<Point> moves = new ArrayList<>();
-        for (int i = 0; i < excess.length; i++) {
-            moves.add(normals.get(i).times(-excess[i]));
+        for (int i = 0; i < shifts.size(); i++) {
+            Point outward = normals.get(i);
+            // A shift along an outline shows only where the outline ends at another one's.
+            double nearHeel = 1 - Math.abs(along.points().get(i).x() - heelX) / HEEL_REACH_MM;
+            moves.add(outward.times(-shifts.get(i).outMm())
+                    .plus(outward.left().times(-Math.max(0, nearHeel) * shifts.get(i).alongMm())));
         }
         // What is taken off changes along the knife, but never by leaps.
-        List<Point> even = averaged(along, averaged(along, moves));
+        List<Point> even = averaged(along, moves, p -> p.x() < heelX);
         List<Point> moved = new ArrayList<>();
-        for (int i = 0; i < excess.length; i++) {
+        for (int i = 0; i < even.size(); i++) {
             moved.add(along.points().get(i).plus(even.get(i)));
         }
         return Polyline.closed(moved);
@@ -170,10 +181,12 @@ final class SilhouetteBuilder {
      */
     private static Polyline drawnIn(Polyline along, double excessMm) {
         double butt = along.points().stream().mapToDouble(Point::x).min().orElseThrow();
-        return along.map(p -> {
-            double share = (butt + BUTT_FADE_MM - p.x()) / (BUTT_FADE_MM - BUTT_END_MM);
-            return p.plus(new Point(excessMm * Math.max(0, Math.min(1, share)), 0));
-        });
+        return along.map(p -> drawnIn(p, butt, excessMm));
+    }
+
+    static Point drawnIn(Point p, double buttX, double excessMm) {
+        double share = (buttX + BUTT_FADE_MM - p.x()) / (BUTT_FADE_MM - BUTT_END_MM);
+        return p.plus(new Point(excessMm * Math.max(0, Math.min(1, share)), 0));
     }
 
     /** Outward normals of the outline over a few millimetres, so that the noise of its points does not turn them. */
@@ -184,21 +197,26 @@ final class SilhouetteBuilder {
         for (int i = 0; i < n; i++) {
             steps.add(points.get((i + 1) % n).minus(points.get((i - 1 + n) % n)));
         }
-        return averaged(along, steps).stream().map(v -> v.unit().left().times(-1)).toList();
+        return averaged(along, steps, p -> true).stream().map(v -> v.unit().left().times(-1)).toList();
     }
 
-    /** Each vector averaged with those of the points nearby along the outline. */
-    private static List<Point> averaged(Polyline along, List<Point> vectors) {
+    /** Each vector averaged with those of the points nearby along the outline that are of its own part. */
+    private static List<Point> averaged(Polyline along, List<Point> vectors, Predicate<Point> part) {
         int n = vectors.size();
         int reach = (int) Math.max(1, Math.round(AVERAGED_MM * n / along.lengthMm()));
-        Point sum = new Point(0, 0);
-        for (int k = -reach; k <= reach; k++) {
-            sum = sum.plus(vectors.get(Math.floorMod(k, n)));
-        }
         List<Point> averaged = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            averaged.add(sum.times(1.0 / (2 * reach + 1)));
-            sum = sum.plus(vectors.get(Math.floorMod(i + reach + 1, n))).minus(vectors.get(Math.floorMod(i - reach, n)));
+            boolean mine = part.test(along.points().get(i));
+            Point sum = new Point(0, 0);
+            int count = 0;
+            for (int k = i - reach; k <= i + reach; k++) {
+                int at = Math.floorMod(k, n);
+                if (part.test(along.points().get(at)) == mine) {
+                    sum = sum.plus(vectors.get(at));
+                    count++;
+                }
+            }
+            averaged.add(sum.times(1.0 / count));
         }
         return averaged;
     }
@@ -238,7 +256,8 @@ final class SilhouetteBuilder {
         Silhouette silhouette =
                 new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
         Placement onGround = new Placement(axis.angleRad(), axis.apply(new Point(heelAt.x(), 0)));
-        return new Built(silhouette, midPlane, onGround, ring.map(p -> p.plus(toHeel)), excess);
+        double[] clarity = Arrays.stream(weight).map(Math::sqrt).toArray();
+        return new Built(silhouette, midPlane, onGround, ring.map(p -> p.plus(toHeel)), clarity, excess);
     }
 
     /** Makes a landmark a corner, in place of those found right beside it; where one of them is very near, that one. */
@@ -258,6 +277,6 @@ final class SilhouetteBuilder {
     }
 
     private static int index(int[] sorted, int value) {
-        return java.util.Arrays.binarySearch(sorted, value);
+        return Arrays.binarySearch(sorted, value);
     }
 }

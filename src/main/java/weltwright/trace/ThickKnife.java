@@ -1,65 +1,76 @@
 package weltwright.trace;
 
 import weltwright.geometry.Point;
-import weltwright.ground.Plane;
-import weltwright.ground.View;
 
 /**
- * How far outside the mid-plane's outline a thick knife's silhouette lies where it is looked at aslant.
+ * How a thick knife's silhouette departs from its outline in the mid-plane where it is looked at aslant.
  *
- * <p>At a point of the outline with outward normal n, let a be how far the line of sight leans along n for each mm of
- * height. A square spine of thickness t shows its near or far corner, t/2·|a| outside; t falls off towards the tip. A
- * blade's edge is thin and shows as good as none of that. A handle of elliptic section, half as wide as w and half as
- * thick as c, shows where the line of sight touches it: at √(w² + c²a²) instead of w (the support function of an
- * ellipse). A butt shows the corner of its face as the spine does.
+ * <p>A point z above the mid-plane is seen as if at its place less z times the lean of the line of sight: how far that
+ * leans over for each mm of height. Let n be the outline's outward normal, t its tangent, a the lean along n. Then
+ *
+ * <ul>
+ *   <li>a square spine of thickness T shows its near or far corner, z = ∓T/2: it is seen T/2·|a| farther out along n and
+ *       T/2·(a/|a|)·lean·t along t; T falls off towards the tip. A blade's edge does the same with its own thickness;
+ *   <li>a handle of elliptic section, half as wide as w and half as thick as c, shows where the line of sight touches
+ *       it: √(w² + c²a²) − w farther out along n (the support function of an ellipse), and since it touches at
+ *       z = −c²a/√(w² + c²a²), that times the lean along t;
+ *   <li>a handle's front, where it stands proud of the blade, shows the rim of its section at that place: its half
+ *       thickness there times |a| farther out; a butt the same with the thickness of its face.
+ * </ul>
  */
 record ThickKnife(double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm) {
     /** Butts are rounded over: the face at the very end is about this part of the handle's thickness. Common practice. */
     private static final double BUTT_PART = 0.67;
 
-    /** What of the knife a point of its outline belongs to. */
-    enum Part {
-        SPINE,
-        EDGE,
-        HANDLE
-    }
+    /** Where a line of sight leans less than this, which corner of a spine shows is not told apart. */
+    private static final double SQUARE_ON = 0.02;
 
     /**
-     * @param at on the mid-plane, in the ground frame
-     * @param outward unit normal there, in the ground frame
-     * @param acrossness how square the normal stands on the knife's length, from 0 (at the ends) to 1; what a handle's
-     *     ends show is {@link #buttExcessMm}'s to say
-     * @param halfWidthMm of the knife there
-     * @param towardsTip where along the blade, from 0 (heel) to 1 (tip)
-     * @return how far to move the point inwards, in mm; not negative
-     */
-    double excessMm(
-            Part part,
-            View view,
-            Plane midPlane,
-            Point at,
-            Point outward,
-            double acrossness,
-            double halfWidthMm,
-            double towardsTip) {
-        double lean = Math.abs(view.lean(midPlane.over(at)).dot(outward));
-        return switch (part) {
-            case SPINE -> taper(towardsTip) * spineThicknessMm / 2 * lean;
-            case EDGE -> taper(towardsTip) * edgeThicknessMm / 2 * lean;
-            case HANDLE ->
-                acrossness * acrossness * (Math.hypot(halfWidthMm, handleThicknessMm / 2 * lean) - halfWidthMm);
-        };
-    }
-
-    /**
-     * How far outside the mid-plane's outline the butt's end is seen.
+     * What is seen of a square rim, a spine or an edge.
      *
-     * @param at the butt, on the mid-plane, in the ground frame
-     * @param alongKnife unit vector along the knife there
+     * @param thicknessMm at the heel
+     * @param towardsTip where along the blade, from 0 (heel) to 1 (tip)
+     * @param leanAcross lean along the outward normal
+     * @param leanAlong lean along the tangent
      */
-    double buttExcessMm(View view, Plane midPlane, Point at, Point alongKnife) {
-        double lean = view.lean(midPlane.over(at)).dot(alongKnife);
-        return BUTT_PART * handleThicknessMm / 2 * Math.abs(lean);
+    static Shift rim(double thicknessMm, double towardsTip, double leanAcross, double leanAlong) {
+        double half = taper(towardsTip) * thicknessMm / 2;
+        return new Shift(
+                half * Math.abs(leanAcross), half * leanAcross / Math.hypot(leanAcross, SQUARE_ON) * leanAlong);
+    }
+
+    /** What is seen of the handle's side, where it is {@code halfWidthMm} from its middle to its outline. */
+    Shift side(double halfWidthMm, double leanAcross, double leanAlong) {
+        double c = handleThicknessMm / 2;
+        double reach = Math.hypot(halfWidthMm, c * leanAcross);
+        return new Shift(reach - halfWidthMm, c * c * leanAcross / reach * leanAlong);
+    }
+
+    /**
+     * What is seen of the handle's front.
+     *
+     * @param outwardPart how far out on the handle's section, from 0 (its middle) to 1 (its outline)
+     */
+    Shift front(double outwardPart, double leanAcross) {
+        double rim = Math.sqrt(Math.max(0, 1 - outwardPart * outwardPart)) * handleThicknessMm / 2;
+        return new Shift(rim * Math.abs(leanAcross), 0);
+    }
+
+    /** How far outside the outline the butt's end is seen, where the line of sight leans so along the knife. */
+    double buttExcessMm(double leanAlongKnife) {
+        return BUTT_PART * handleThicknessMm / 2 * Math.abs(leanAlongKnife);
+    }
+
+    /**
+     * What is seen less what is.
+     *
+     * @param outMm along the outward normal
+     * @param alongMm along the tangent
+     */
+    record Shift(double outMm, double alongMm) {
+        Shift times(double factor) {
+            return new Shift(factor * outMm, factor * alongMm);
+        }
     }
 
     /** Blades keep their thickness over most of their length and lose it towards the tip. Common practice. */

@@ -14,6 +14,7 @@ import weltwright.knife.Silhouette;
  * @param midPlane the plane in which the outline lies
  * @param onSheet where the silhouette's frame lies in the sheet's frame
  * @param error how far to trust it
+ * @param unsure where the picture showed little of an edge, counter-clockwise round the outline
  * @param notes what was used and how sure it is, one plain sentence each: focal length, sheet, scale
  */
 public record Trace(
@@ -22,4 +23,5 @@ public record Trace(
         Plane midPlane,
         Placement onSheet,
         ErrorBudget error,
+        List<Unsure> unsure,
         List<String> notes) {}

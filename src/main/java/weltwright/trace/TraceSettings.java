@@ -1,6 +1,7 @@
 package weltwright.trace;
 
 import java.util.OptionalDouble;
+import weltwright.ground.GroundChoice;
 import weltwright.measure.PrintScale;
 
 /**
@@ -11,10 +12,29 @@ import weltwright.measure.PrintScale;
  * @param tipDropMm how much lower the tip's mid-plane lies than the heel's; mostly 0
  * @param focal35mm typed focal length in 35 mm terms; empty to take it from Exif or from the picture's tilt
  * @param sheetScale what the sheet's two bars measure, over their nominal length
+ * @param ground what the knife lies on
  */
 public record TraceSettings(
         double handleThicknessMm,
         double spineThicknessMm,
         double tipDropMm,
         OptionalDouble focal35mm,
-        PrintScale sheetScale) {}
+        PrintScale sheetScale,
+        GroundChoice ground) {
+
+    /** On the printed reference sheet. */
+    public TraceSettings(
+            double handleThicknessMm,
+            double spineThicknessMm,
+            double tipDropMm,
+            OptionalDouble focal35mm,
+            PrintScale sheetScale) {
+        this(
+                handleThicknessMm,
+                spineThicknessMm,
+                tipDropMm,
+                focal35mm,
+                sheetScale,
+                new GroundChoice.Sheet());
+    }
+}

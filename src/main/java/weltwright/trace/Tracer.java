@@ -3,10 +3,17 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.ground.GroundChoice;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
+import weltwright.ground.RuledFinder;
 import weltwright.ground.SheetFinder;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
@@ -39,6 +46,14 @@ public final class Tracer {
     /** Coarser pictures hide the sheet's lines and the knife's corners. */
     private static final double LEAST_PX_PER_MM = 2.2;
 
+    /** What the print says counts where it is farther than this from the outline. */
+    private static final double NEAR_RIM_MM = 2;
+
+    /** A picture's noise makes so many of the looks at the print err, and no more. */
+    private static final double CONTRADICTED = 0.06;
+
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
     /** Nearer than this to the picture's rim the knife may go on outside it. */
     private static final double RIM_PX = 4;
 
@@ -64,28 +79,26 @@ public final class Tracer {
     public static Trace trace(Photo photo, TraceSettings settings, Progress progress) {
         progress.at("Reading the picture", 0);
         try (Picture picture = Picture.decode(photo)) {
-            progress.at("Looking for the sheet", 0.2);
-            SheetFinder.Found sheet = SheetFinder.find(picture, settings.sheetScale());
+            progress.at("Looking for what the knife lies on", 0.2);
+            KnownGround ground = ground(picture, settings);
             ViewSolver.Solution solution = ViewSolver.solve(
-                    sheet.corners(), picture.widthPx(), picture.heightPx(), prior(photo, settings, picture));
+                    ground.references(),
+                    picture.widthPx(),
+                    picture.heightPx(),
+                    prior(photo, settings, picture),
+                    ground.stretchSigma());
             View view = solution.view();
             checkFine(view);
             progress.at("Looking for the knife", 0.4);
-            KnifeMask.Cover cover = KnifeMask.find(picture, view, sheet.sheet(), settings.sheetScale());
+            KnownGround.Cover cover = ground.cover(picture, view);
             progress.at("Following its edge", 0.6);
             List<EdgePoint> edge = edge(picture, view, cover);
             checkInside(picture, edge);
+            checkAgainstPrint(view, edge, cover.look().sights());
             progress.at("Building the outline", 0.8);
-            SilhouetteBuilder.Built built = new SilhouetteBuilder(
-                            picture,
-                            view,
-                            edge,
-                            new ThickKnife(
-                                    settings.spineThicknessMm(),
-                                    EDGE_PART * settings.spineThicknessMm(),
-                                    settings.handleThicknessMm()))
-                    .build(settings.tipDropMm());
-            ErrorBudget error = ErrorEstimate.of(solution, built);
+            SilhouetteBuilder.Built built =
+                    new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
+            ErrorBudget error = ErrorEstimate.of(solution, ground.scaleSigma(), built);
             progress.at("Traced", 1);
             return new Trace(
                     built.silhouette(),
@@ -93,8 +106,25 @@ public final class Tracer {
                     built.midPlane(),
                     built.onGround(),
                     error,
-                    notes(photo, settings, picture, sheet, solution));
+                    Unsure.of(built.ring(), built.clarity()),
+                    notes(photo, settings, picture, ground, solution));
         }
+    }
+
+    private static KnownGround ground(Picture picture, TraceSettings settings) {
+        GroundChoice choice = settings.ground();
+        if (choice instanceof GroundChoice.Ruled ruled) {
+            return new RuledGround(
+                    RuledFinder.find(picture, ruled.pitchMm(), ruled.pitchMm()), ruled.pitchMm());
+        }
+        return new SheetGround(SheetFinder.find(picture, settings.sheetScale()), settings.sheetScale());
+    }
+
+    static ThickKnife thickness(TraceSettings settings) {
+        return new ThickKnife(
+                settings.spineThicknessMm(),
+                EDGE_PART * settings.spineThicknessMm(),
+                settings.handleThicknessMm());
     }
 
     private static ViewSolver.FocalPrior prior(Photo photo, TraceSettings settings, Picture picture) {
@@ -108,26 +138,32 @@ public final class Tracer {
         return new ViewSolver.FocalPrior(USUAL_FOCAL_35MM * pxPer35mm, USUAL_FOCAL_SIGMA);
     }
 
-    private static List<EdgePoint> edge(Picture picture, View view, KnifeMask.Cover cover) {
+    private static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
         EdgePath.Ground ground = new EdgePath.Ground() {
             @Override
-            public EdgePath.Print printAt(Point pixel) {
-                return cover.pattern().printAt(view.meets(pixel, Plane.GROUND));
+            public Point place(Point pixel) {
+                return view.meets(pixel, Plane.GROUND);
+            }
+
+            @Override
+            public EdgePath.Print printAt(Point place) {
+                return cover.pattern().printAt(place);
             }
 
             @Override
             public double[] lineColour() {
-                return cover.lineColour();
+                return cover.look().lineColour();
             }
         };
         double pxPerMm = pxPerMm(view);
-        Polyline rough = cover.contour().smoothed(1.2, 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
-        List<EdgePoint> edge = new ArrayList<>();
+        Polyline near = cover.contour().smoothed(cover.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
+        TipReach tips = new TipReach(picture.bgr(), pxPerMm);
+        List<EdgePoint> edge = List.of();
         for (Pass pass : PASSES) {
-            Polyline near = edge.isEmpty()
-                    ? rough
-                    : Polyline.closed(edge.stream().map(EdgePoint::pixel).toList())
-                            .smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
+            if (!edge.isEmpty()) {
+                Polyline last = Polyline.closed(edge.stream().map(EdgePoint::pixel).toList());
+                near = tips.sharpened(last).smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
+            }
             edge = new EdgePath(
                             picture.bgr(),
                             ground,
@@ -166,23 +202,44 @@ public final class Tracer {
         }
     }
 
+    /**
+     * The sheet's print must be hidden inside the outline and seen outside it. The mask began from that, but may have
+     * gone astray since; an outline that contradicts it is none.
+     */
+    private static void checkAgainstPrint(View view, List<EdgePoint> edge, List<PrintLook.Sight> sights) {
+        Polyline onSheet = Polyline.closed(edge.stream()
+                .map(point -> view.meets(point.pixel(), Plane.GROUND))
+                .toList());
+        IndexedPointInAreaLocator area = new IndexedPointInAreaLocator(onSheet.polygon());
+        IndexedFacetDistance rim = new IndexedFacetDistance(onSheet.lineString());
+        int inside = 0;
+        int wrong = 0;
+        for (PrintLook.Sight sight : sights) {
+            Coordinate at = sight.at().coordinate();
+            boolean isInside = area.locate(at) == Location.INTERIOR;
+            inside += isInside ? 1 : 0;
+            if (sight.visible() == isInside && rim.distance(GEOMETRY.createPoint(at)) > NEAR_RIM_MM) {
+                wrong++;
+            }
+        }
+        if (wrong > CONTRADICTED * inside) {
+            throw new Trouble(
+                    "Something else than the knife's edge was followed in this picture.",
+                    "Photograph it again in flat, even light, with nothing but the knife on the sheet.");
+        }
+    }
+
     private static List<String> notes(
             Photo photo,
             TraceSettings settings,
             Picture picture,
-            SheetFinder.Found sheet,
+            KnownGround ground,
             ViewSolver.Solution solution) {
         List<String> notes = new ArrayList<>();
-        notes.add(String.format(
-                Locale.ROOT,
-                "%s sheet: %d corners found, %d of them used, each to %.2f pixels.",
-                sheet.sheet().pageName(),
-                sheet.corners().size(),
-                solution.used(),
-                solution.pixelSigma()));
+        notes.add(ground.note(solution));
         String source = settings.focal35mm().isPresent()
-                ? "as typed, checked against the sheet"
-                : photo.focal35mm().isPresent() ? "from the picture's data and the sheet" : "from the sheet alone";
+                ? "as typed, checked against the ground"
+                : photo.focal35mm().isPresent() ? "from the picture's data and the ground" : "from the ground alone";
         notes.add(String.format(
                 Locale.ROOT,
                 "Focal length %.1f mm in 35 mm terms, to %.1f %%: %s.",

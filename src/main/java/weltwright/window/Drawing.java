@@ -20,6 +20,7 @@ import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
+import javax.swing.JPopupMenu;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 import weltwright.geometry.Point;
@@ -96,6 +97,19 @@ abstract class Drawing extends JComponent {
         return false;
     }
 
+    /** The mouse is here, holding nothing. */
+    protected void hover(Point mm) {}
+
+    /** Clicked twice; what is not taken fits the drawing to the window. */
+    protected boolean doubleClicked(Point mm, double reachMm) {
+        return over(mm, reachMm);
+    }
+
+    /** What can be done at a place, for the menu there; null where nothing can. */
+    protected JPopupMenu menuAt(Point mm, double reachMm) {
+        return null;
+    }
+
     final Viewport viewport() {
         return viewport;
     }
@@ -111,6 +125,20 @@ abstract class Drawing extends JComponent {
 
     final void zoomOut() {
         zoom(1 / ZOOM_STEP);
+    }
+
+    /** Shows a part of it, as large as there is room for. */
+    protected final void lookAt(Rectangle2D part) {
+        show(Viewport.fit(part, getWidth(), getHeight(), UIScale.scale(MARGIN_PX)));
+    }
+
+    /** Opens the menu of a place. */
+    protected final void openMenu(Point mm) {
+        JPopupMenu menu = menuAt(mm, reachMm());
+        if (menu != null) {
+            Point px = viewport.toPx(mm);
+            menu.show(this, (int) px.x(), (int) px.y());
+        }
     }
 
     /** To be called when what is drawn is another thing. */
@@ -166,7 +194,8 @@ abstract class Drawing extends JComponent {
         repaint();
     }
 
-    private double reachMm() {
+    /** How far from a thing the mouse still takes hold of it. */
+    protected final double reachMm() {
         return UIScale.scale(REACH_PX) / viewport.pxPerMm();
     }
 
@@ -192,6 +221,10 @@ abstract class Drawing extends JComponent {
         public void mousePressed(MouseEvent e) {
             requestFocusInWindow();
             lastPx = px(e);
+            if (e.isPopupTrigger()) {
+                openMenu(viewport.toMm(lastPx));
+                return;
+            }
             holding = e.getButton() == MouseEvent.BUTTON1 && grab(viewport.toMm(lastPx), reachMm());
             repaint();
         }
@@ -210,7 +243,9 @@ abstract class Drawing extends JComponent {
 
         @Override
         public void mouseReleased(MouseEvent e) {
-            if (holding) {
+            if (e.isPopupTrigger()) {
+                openMenu(viewport.toMm(px(e)));
+            } else if (holding) {
                 holding = false;
                 letGo();
                 repaint();
@@ -219,14 +254,17 @@ abstract class Drawing extends JComponent {
 
         @Override
         public void mouseClicked(MouseEvent e) {
-            if (e.getClickCount() == 2 && !over(viewport.toMm(px(e)), reachMm())) {
+            boolean twice = e.getButton() == MouseEvent.BUTTON1 && e.getClickCount() == 2;
+            if (twice && !doubleClicked(viewport.toMm(px(e)), reachMm())) {
                 fit();
             }
         }
 
         @Override
         public void mouseMoved(MouseEvent e) {
-            boolean over = over(viewport.toMm(px(e)), reachMm());
+            Point mm = viewport.toMm(px(e));
+            hover(mm);
+            boolean over = over(mm, reachMm());
             setCursor(Cursor.getPredefinedCursor(over ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
         }
 

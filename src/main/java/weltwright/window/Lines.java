@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import weltwright.measure.Length;
@@ -32,6 +33,22 @@ final class Lines {
     /** The same, not taken before Enter or leaving the line: where each new value sets long work off. */
     static Entry<Double> slowLength(LengthField field, double mm) {
         return new Entry<>(field.name(), mm, field::readMm, v -> new Length(v).inMillimetres(), false);
+    }
+
+    /**
+     * A length that may be left out; not taken before Enter or leaving the line.
+     *
+     * @param check gives the length back, or throws {@link Trouble} that says why it cannot be
+     */
+    static Entry<OptionalDouble> lengthIfAny(LengthField field, DoubleUnaryOperator check) {
+        return new Entry<>(
+                field.name(),
+                OptionalDouble.empty(),
+                text -> text.isBlank()
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(check.applyAsDouble(field.readMm(text))),
+                v -> v.isPresent() ? new Length(v.getAsDouble()).inMillimetres() : "",
+                false);
     }
 
     static Entry<String> words(String name, String value) {

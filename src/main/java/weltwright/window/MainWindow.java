@@ -50,7 +50,7 @@ public final class MainWindow {
     private final Work work = new Work(notice::say);
     private final Tracing tracing = new Tracing(bench, work);
     private final JobDesk desk;
-    private final OutlineView outline = new OutlineView(bench);
+    private final OutlinePane outline = new OutlinePane(bench, work);
     private final PatternPane pattern;
     private final Output output;
     private final Acts acts;
@@ -73,7 +73,8 @@ public final class MainWindow {
         pattern = new PatternPane(bench, work);
         output = new Output(bench, pattern::pattern, printer, work, asker, notice::say);
         acts = new Acts(this, desk, output, bench, memory);
-        knifeForm = new KnifeForm(bench, outline::loosenNodes);
+        knifeForm = new KnifeForm(bench);
+        outline.drawing().onMeasuring(knifeForm::measureWidth);
         addForm(Stage.ORDER, new OrderForm(bench));
         addForm(Stage.KNIFE, knifeForm);
         addForm(Stage.SHEATH, new SheathForm(bench));
@@ -102,7 +103,7 @@ public final class MainWindow {
             }
         });
         new Live<>(bench, work, "Turning the photo to be seen from above", UnderOutline::of, UnderOutline::picture,
-                state -> outline.show(state.made().flatMap(p -> p)));
+                state -> outline.drawing().show(state.made().flatMap(p -> p)));
         bench.watch(this::look);
         work.watch(this::look);
         pattern.watch(this::look);
@@ -170,7 +171,7 @@ public final class MainWindow {
 
     /** The drawing that is seen. */
     Drawing drawing() {
-        return pattern.isShowing() ? pattern.drawing() : outline;
+        return pattern.isShowing() ? pattern.drawing() : outline.drawing();
     }
 
     void go(Stage to) {

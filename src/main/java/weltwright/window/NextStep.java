@@ -58,8 +58,9 @@ record NextStep(String words, Optional<Deed> deed) {
             case ORDER -> step("Fill in whose knife it is, and when the sheath is to be ready.", Deed.GO_TO_KNIFE);
             case KNIFE ->
                 step(
-                        "Zoom in and look along the whole outline; where it left the knife, pull it back. Pull the four"
-                                + " marks where they belong. Red must run along the edge.",
+                        weakPlaces(job.unsure().size())
+                                + "Look along the whole outline; where it left the knife, redraw it. Pull the four marks"
+                                + " where they belong. Red must run along the edge.",
                         Deed.GO_TO_SHEATH);
             case SHEATH ->
                 step(
@@ -70,6 +71,14 @@ record NextStep(String words, Optional<Deed> deed) {
                         "Print, and measure the 50 mm square before you cut. If it is not 50 mm, type what it measures"
                                 + " and print again.",
                         Deed.SAVE_PDF);
+        };
+    }
+
+    private static String weakPlaces(int left) {
+        return switch (left) {
+            case 0 -> "";
+            case 1 -> "At one place the photo's edge was weak: look there first. ";
+            default -> "At " + left + " places the photo's edge was weak: look there first. ";
         };
     }
 

@@ -1,64 +1,139 @@
 package weltwright.window;
 
-import com.formdev.flatlaf.util.UIScale;
-import java.awt.Color;
-import java.awt.FontMetrics;
 import java.awt.Graphics2D;
-import java.awt.Shape;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import org.locationtech.jts.linearref.LengthIndexedLine;
+import java.util.function.DoubleConsumer;
+import javax.swing.JPopupMenu;
+import weltwright.geometry.Node;
+import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
+import weltwright.trace.Unsure;
 
 /**
- * The outline over the photo, with the four landmarks to be pulled where they belong: with the mouse, or by their
- * letter and then the arrow keys. On demand the outline itself can be pulled, node by node.
+ * The outline over the photo, and all that a hand does to it: four landmarks to be pulled, the points that the curve runs
+ * through, stretches drawn anew along the edge, places to be measured. Each with the mouse or with the keys; a
+ * {@link Tool} says which of them the mouse does.
  */
 final class OutlineView extends Drawing {
-    private static final double OUTLINE_STEP_MM = 0.25;
+    private static final double STEP_MM = 0.25;
     private static final double NUDGE_MM = 0.2;
     private static final double FAR_NUDGE_MM = 2;
-    private static final Color EDGE = new Color(0xff4d3d);
-    private static final Color SPINE = new Color(0x2ad1ff);
-    private static final Color HANDLE = new Color(0xffc933);
-    private static final Color HALO = new Color(0, 0, 0, 150);
+    private static final double POINT_NUDGE_MM = 0.1;
+    private static final double FAR_POINT_NUDGE_MM = 1;
+    private static final double STRIDE_MM = 1;
+    private static final double FAR_STRIDE_MM = 10;
+
+    /** Where the outline between two points or at an unsure stretch is sent to the edge, it may be this far off. */
+    private static final double PULL_REACH_MM = 1.5;
+
+    private static final double LEAST_REACH_MM = 0.5;
+    private static final double MOST_REACH_MM = 3;
+    private static final double LEAST_STROKE_MM = 3;
 
     private final Bench bench;
+    private final Redrawing redrawing;
+    private final PointEdits points;
+    private final UnsureTour tour;
+    private final List<Runnable> watchers = new ArrayList<>();
+    private DoubleConsumer measuring = fromTip -> {};
     private Optional<Picture> picture = Optional.empty();
     private Optional<Silhouette> pulled = Optional.empty();
     private Optional<Grip> held = Optional.empty();
-    private boolean nodesLoose;
+    private List<Point> stroke = List.of();
+    private boolean drawing;
+    private double measuredX;
+    private Tool tool = Tool.MARKS;
+    private String refusal = "";
 
-    OutlineView(Bench bench) {
+    OutlineView(Bench bench, Work work) {
         this.bench = bench;
+        redrawing = new Redrawing(bench, work, this::refuse);
+        points = new PointEdits(bench, this::refuse);
+        tour = new UnsureTour(bench);
         setName("outline drawing");
         getAccessibleContext().setAccessibleName("Outline over the photo");
         getAccessibleContext().setAccessibleDescription(
-                "T, H, S or B takes hold of tip, heel, spine or butt; the arrow keys then move it along the outline.");
-        for (Place place : Place.values()) {
-            onKey("pressed " + place.key(), () -> hold(place));
+                "M, P, R, W: marks, points, redraw, width. N: next place that the trace was not sure of.");
+        for (Tool each : Tool.values()) {
+            onKey("pressed " + each.key(), () -> take(each));
         }
-        onKey("LEFT", () -> nudge(NUDGE_MM));
-        onKey("RIGHT", () -> nudge(-NUDGE_MM));
-        onKey("shift LEFT", () -> nudge(FAR_NUDGE_MM));
-        onKey("shift RIGHT", () -> nudge(-FAR_NUDGE_MM));
+        for (Place place : Place.values()) {
+            onKey("pressed " + place.key(), () -> hold(Optional.of(place)));
+        }
+        onKey("LEFT", () -> arrow(-1, 0, false));
+        onKey("RIGHT", () -> arrow(1, 0, false));
+        onKey("UP", () -> arrow(0, 1, false));
+        onKey("DOWN", () -> arrow(0, -1, false));
+        onKey("shift LEFT", () -> arrow(-1, 0, true));
+        onKey("shift RIGHT", () -> arrow(1, 0, true));
+        onKey("shift UP", () -> arrow(0, 1, true));
+        onKey("shift DOWN", () -> arrow(0, -1, true));
+        onKey("PERIOD", () -> step(1));
+        onKey("COMMA", () -> step(-1));
+        onKey("INSERT", () -> heldNode().ifPresent(node -> holdIf(points.addAfter(node))));
+        onKey("pressed A", () -> heldNode().ifPresent(node -> holdIf(points.addAfter(node))));
+        onKey("DELETE", () -> heldNode().ifPresent(node -> holdIf(points.remove(node))));
+        onKey("BACK_SPACE", () -> heldNode().ifPresent(node -> holdIf(points.remove(node))));
+        onKey("pressed C", () -> heldNode().ifPresent(points::turn));
+        onKey("pressed E", this::pullToEdge);
+        onKey("pressed N", () -> nextUnsure(1));
+        onKey("shift N", () -> nextUnsure(-1));
+        onKey("pressed Y", this::rightHere);
+        onKey("ENTER", () -> {
+            if (tool == Tool.WIDTH) {
+                measure();
+            }
+        });
+        onKey("ESCAPE", () -> {
+            stroke = List.of();
+            drawing = false;
+            pulled = Optional.empty();
+            hold(Optional.empty());
+        });
+        onKey("CONTEXT_MENU", this::menuAtHeld);
+        onKey("shift F10", this::menuAtHeld);
         bench.watch(() -> {
             pulled = Optional.empty();
+            heldNode().filter(node -> node.index() >= points.nodes().size()).ifPresent(gone -> held = Optional.empty());
             changed();
         });
     }
 
-    /** Whether the outline itself can be pulled, by its nodes, and not the landmarks alone. */
-    void loosenNodes(boolean loose) {
-        nodesLoose = loose;
-        repaint();
+    /** Called when the tool, or what to say, is another. */
+    void watch(Runnable watcher) {
+        watchers.add(watcher);
+    }
+
+    /** {@code what} is told where the user wants to type a width: how far from the tip, in mm. */
+    void onMeasuring(DoubleConsumer what) {
+        measuring = what;
+    }
+
+    Tool tool() {
+        return tool;
+    }
+
+    void take(Tool another) {
+        tool = another;
+        tour.pause();
+        held = Optional.empty();
+        stroke = List.of();
+        if (another == Tool.WIDTH) {
+            silhouette().ifPresent(s -> measuredX = Place.TIP.of(s).x() - s.bladeLengthMm() / 2);
+        }
+        refuse("");
+    }
+
+    /** Why the last thing asked for was not done; or empty. */
+    String refusal() {
+        return refusal;
     }
 
     void show(Optional<Picture> under) {
@@ -66,37 +141,156 @@ final class OutlineView extends Drawing {
         changed();
     }
 
+    UnsureTour tour() {
+        return tour;
+    }
+
+    /** Leads the eye to the next stretch, or the one before, where the trace was not sure. */
+    void nextUnsure(int step) {
+        lead(tour.go(step));
+    }
+
+    /** Says of the stretch that the eye was led to that the outline is right there, and goes to the next. */
+    void rightHere() {
+        if (tour.present().isPresent()) {
+            lead(tour.done());
+        }
+    }
+
+    private void lead(Optional<Rectangle2D> to) {
+        held = Optional.empty();
+        to.ifPresentOrElse(this::lookAt, this::fit);
+        requestFocusInWindow();
+        refuse("");
+    }
+
     @Override
     protected Optional<Rectangle2D> extent() {
         return picture.map(Picture::extent)
-                .or(() -> silhouette().map(s -> path(s.outline().sampled(1)).getBounds2D()));
+                .or(() -> silhouette().map(s -> Words.path(s.outline().sampled(1)).getBounds2D()));
     }
 
     @Override
     protected void paint(Graphics2D g, Viewport at) {
         picture.ifPresent(p -> p.paint(g, at));
-        silhouette().ifPresent(s -> paint(g, at, s));
+        silhouette().ifPresent(s -> paint(new OutlineInk(g, at, getWidth(), getHeight()), s));
+    }
+
+    private void paint(OutlineInk ink, Silhouette s) {
+        Polyline curve = s.outline().sampled(STEP_MM);
+        bench.job().unsure().forEach(u -> ink.unsure(u.along(curve), tour.present().equals(Optional.of(u))));
+        ink.outline(s);
+        bench.job().calipers().forEach(caliper -> ink.caliper(caliper, s));
+        if (tool == Tool.WIDTH) {
+            ink.across(s, measuredX, OutlineInk.said(Caliper.widthAt(s, measuredX)));
+        }
+        if (tool == Tool.POINTS) {
+            List<Node> nodes = s.outline().nodes();
+            for (int i = 0; i < nodes.size(); i++) {
+                ink.node(nodes.get(i), held.equals(Optional.of(new NodeGrip(i))));
+            }
+        }
+        if (stroke.size() > 1) {
+            ink.stroke(Polyline.open(stroke), drawing);
+        }
+        for (Place place : Place.values()) {
+            ink.place(place, s, held.equals(Optional.of(place)));
+        }
+        ink.legend(bench.job()
+                .trace()
+                .map(t -> "95 of 100 places within %.2f mm".formatted(t.error().error95Mm()))
+                .orElse(""));
     }
 
     @Override
     protected boolean grab(Point mm, double reachMm) {
+        refuse("");
         held = near(mm, reachMm);
-        return held.isPresent();
+        if (held.isPresent() || silhouette().isEmpty()) {
+            return held.isPresent();
+        }
+        if (tool == Tool.REDRAW) {
+            stroke = new ArrayList<>(List.of(mm));
+            drawing = true;
+        } else if (tool == Tool.WIDTH) {
+            measuredX = mm.x();
+            measure();
+        }
+        return tool == Tool.REDRAW;
     }
 
     @Override
     protected void drag(Point mm) {
-        pulled = silhouette().flatMap(s -> held.map(grip -> grip.pulled(s, mm)));
+        if (drawing) {
+            stroke.add(mm);
+        } else {
+            pulled = silhouette().flatMap(s -> held.map(grip -> grip.pulled(s, mm)));
+        }
     }
 
     @Override
     protected void letGo() {
-        pulled.ifPresent(s -> bench.change(job -> job.withSilhouette(s)));
+        if (drawing) {
+            drawing = false;
+            List<Point> drawn = List.copyOf(stroke);
+            if (drawn.size() > 1 && Polyline.open(drawn).lengthMm() >= LEAST_STROKE_MM) {
+                redraw(Polyline.open(drawn), Math.max(LEAST_REACH_MM, Math.min(MOST_REACH_MM, reachMm())));
+            } else {
+                stroke = List.of();
+            }
+        } else {
+            pulled.ifPresent(s -> bench.change(job -> job.withSilhouette(s)));
+        }
     }
 
     @Override
     protected boolean over(Point mm, double reachMm) {
         return near(mm, reachMm).isPresent();
+    }
+
+    @Override
+    protected void hover(Point mm) {
+        if (tool == Tool.WIDTH) {
+            measuredX = mm.x();
+            repaint();
+        }
+    }
+
+    @Override
+    protected boolean doubleClicked(Point mm, double reachMm) {
+        if (tool == Tool.POINTS && !over(mm, reachMm) && onLine(mm, reachMm)) {
+            holdIf(points.add(mm));
+            return true;
+        }
+        return tool == Tool.REDRAW || over(mm, reachMm);
+    }
+
+    @Override
+    protected JPopupMenu menuAt(Point mm, double reachMm) {
+        JPopupMenu menu = new JPopupMenu();
+        if (silhouette().isEmpty()) {
+            return null;
+        }
+        Optional<NodeGrip> node = points.nearest(mm, reachMm);
+        if (node.isPresent()) {
+            take(Tool.POINTS);
+            hold(Optional.of(node.get()));
+            boolean sharp = points.node(node.get()).sharp();
+            menu.add(new Act(sharp ? "Make it &smooth" : "Make it a &corner", "", () -> points.turn(node.get())));
+            menu.add(new Act("&Remove this point", "", () -> holdIf(points.remove(node.get()))));
+            menu.add(new Act("Pull to the &edge here", "", this::pullToEdge));
+        } else if (onLine(mm, reachMm)) {
+            menu.add(new Act("&Add a point here", "", () -> {
+                take(Tool.POINTS);
+                holdIf(points.add(mm));
+            }));
+        }
+        tour.present().ifPresent(stretch -> menu.add(new Act("The outline is r&ight here", "", this::rightHere)));
+        return menu.getComponentCount() == 0 ? null : menu;
+    }
+
+    private void menuAtHeld() {
+        silhouette().flatMap(s -> held.map(grip -> grip.of(s))).ifPresent(this::openMenu);
     }
 
     /** The outline as it is to be drawn; none while there is only a photo that it does not lie on. */
@@ -105,133 +299,102 @@ final class OutlineView extends Drawing {
         return fits ? pulled.or(() -> bench.job().silhouette()) : Optional.empty();
     }
 
+    private Polyline curve() {
+        return bench.job().silhouette().orElseThrow().outline().sampled(STEP_MM);
+    }
+
     private Optional<Grip> near(Point mm, double reachMm) {
-        return silhouette().flatMap(s -> nearest(s, nodesLoose ? nodes(s) : List.of(), mm, reachMm)
-                .or(() -> nearest(s, List.of(Place.values()), mm, reachMm)));
+        Optional<Grip> node = tool == Tool.POINTS ? points.nearest(mm, reachMm).map(n -> n) : Optional.empty();
+        boolean marks = tool == Tool.MARKS || tool == Tool.POINTS;
+        return node.or(() -> marks ? nearestPlace(mm, reachMm) : Optional.empty());
     }
 
-    private static Optional<Grip> nearest(Silhouette s, List<? extends Grip> grips, Point mm, double reachMm) {
-        return grips.stream()
-                .filter(grip -> grip.of(s).distance(mm) <= reachMm)
-                .min(Comparator.comparingDouble(grip -> grip.of(s).distance(mm)))
-                .map(grip -> (Grip) grip);
+    private Optional<Grip> nearestPlace(Point mm, double reachMm) {
+        return silhouette().flatMap(s -> List.of(Place.values()).stream()
+                .filter(place -> place.of(s).distance(mm) <= reachMm)
+                .min(Comparator.comparingDouble(place -> place.of(s).distance(mm))));
     }
 
-    private static List<NodeGrip> nodes(Silhouette s) {
-        return IntStream.range(0, s.outline().nodes().size())
-                .mapToObj(NodeGrip::new)
-                .toList();
+    private boolean onLine(Point mm, double reachMm) {
+        Polyline curve = curve();
+        return curve.at(curve.stationOf(mm)).distance(mm) <= reachMm;
     }
 
-    private void hold(Place place) {
-        held = Optional.of(place);
-        repaint();
+    private void hold(Optional<Grip> grip) {
+        held = grip;
+        refuse("");
     }
 
-    private void nudge(double mm) {
-        if (held.isPresent() && held.get() instanceof Place place) {
-            bench.job()
-                    .silhouette()
-                    .ifPresent(s -> bench.change("nudge " + place, job -> job.withSilhouette(place.nudged(s, mm))));
+    private void holdIf(Optional<NodeGrip> node) {
+        node.ifPresent(n -> hold(Optional.of(n)));
+    }
+
+    private Optional<NodeGrip> heldNode() {
+        return held.map(grip -> grip instanceof NodeGrip node ? node : null);
+    }
+
+    /** On from point to point round the outline; begins with the one nearest to the middle of the drawing. */
+    private void step(int step) {
+        if (points.nodes().isEmpty()) {
+            return;
         }
-    }
-
-    private void paint(Graphics2D g, Viewport at, Silhouette s) {
-        Polyline outline = s.outline().sampled(OUTLINE_STEP_MM);
-        Shape whole = at.transform().createTransformedShape(path(outline));
-        g.setStroke(Words.pen(3.6f));
-        g.setColor(HALO);
-        g.draw(whole);
-        g.setStroke(Words.pen(1.6f));
-        g.setColor(HANDLE);
-        g.draw(whole);
-        g.setColor(EDGE);
-        g.draw(at.transform().createTransformedShape(stretch(outline, Place.HEEL.of(s), Place.TIP.of(s))));
-        g.setColor(SPINE);
-        g.draw(at.transform().createTransformedShape(stretch(outline, Place.SPINE.of(s), Place.TIP.of(s))));
-        if (nodesLoose) {
-            nodes(s).forEach(node -> paint(g, at.toPx(node.of(s)), node));
+        if (tool != Tool.POINTS) {
+            take(Tool.POINTS);
         }
-        for (Place place : Place.values()) {
-            paint(g, at.toPx(place.of(s)), place, place.of(s), s);
-        }
-        legend(g);
+        holdIf(heldNode()
+                .map(node -> points.next(node, step))
+                .or(() -> points.nearest(viewport().centre(), Double.MAX_VALUE)));
     }
 
-    private void paint(Graphics2D g, Point px, NodeGrip node) {
-        double r = UIScale.scale(held.equals(Optional.of(node)) ? 5f : 3.5f);
-        Shape square = new Rectangle2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
-        g.setColor(Color.WHITE);
-        g.fill(square);
-        g.setStroke(Words.pen(1));
-        g.setColor(Color.BLACK);
-        g.draw(square);
-    }
-
-    private void paint(Graphics2D g, Point px, Place place, Point mm, Silhouette s) {
-        boolean taken = held.equals(Optional.of(place));
-        double r = UIScale.scale(taken ? 8f : 6f);
-        Shape dot = new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
-        g.setColor(new Color(255, 255, 255, 90));
-        g.fill(dot);
-        g.setStroke(Words.pen(4));
-        g.setColor(HALO);
-        g.draw(dot);
-        g.setStroke(Words.pen(2));
-        g.setColor(taken ? HANDLE : Color.WHITE);
-        g.draw(dot);
-        boolean above = mm.y() >= middle(s);
-        FontMetrics metrics = g.getFontMetrics();
-        int width = metrics.stringWidth(place.words());
-        double x = Math.max(4, Math.min(getWidth() - width - 14, px.x() - width / 2.0));
-        Words.plate(g, place.words(), x, above ? px.y() - 14 - metrics.getHeight() : px.y() + 14);
-    }
-
-    private void legend(Graphics2D g) {
-        double y = getHeight() - g.getFontMetrics().getHeight() - 14.0;
-        double x = 12;
-        x = Words.plate(g, "edge", x, y, EDGE) + 6;
-        x = Words.plate(g, "spine", x, y, SPINE) + 6;
-        x = Words.plate(g, "handle", x, y, HANDLE) + 18;
-        if (bench.job().trace().isPresent()) {
-            double error = bench.job().trace().get().error().error95Mm();
-            Words.plate(g, "95 of 100 places within %.2f mm".formatted(error), x, y);
-        }
-    }
-
-    private static double middle(Silhouette s) {
-        return (Place.HEEL.of(s).y() + Place.SPINE.of(s).y()) / 2;
-    }
-
-    /** The shorter way round from one point of a closed chain to another. */
-    private static Path2D stretch(Polyline outline, Point from, Point to) {
-        LengthIndexedLine line = new LengthIndexedLine(outline.lineString());
-        double a = line.project(from.coordinate());
-        double b = line.project(to.coordinate());
-        double low = Math.min(a, b);
-        double high = Math.max(a, b);
-        Path2D path = new Path2D.Double();
-        if (high - low <= line.getEndIndex() / 2) {
-            add(path, line, low, high);
+    private void arrow(int right, int up, boolean far) {
+        if (tool == Tool.WIDTH) {
+            measuredX += right * (far ? FAR_STRIDE_MM : STRIDE_MM);
+            repaint();
+        } else if (held.isPresent() && held.get() instanceof Place place && right != 0) {
+            double mm = -right * (far ? FAR_NUDGE_MM : NUDGE_MM);
+            points.edit("nudge " + place, s -> place.nudged(s, mm));
         } else {
-            add(path, line, high, line.getEndIndex());
-            add(path, line, 0, low);
+            double mm = far ? FAR_POINT_NUDGE_MM : POINT_NUDGE_MM;
+            heldNode()
+                    .ifPresent(node -> points.edit(
+                            "nudge " + node, s -> node.pulled(s, node.of(s).plus(new Point(right * mm, up * mm)))));
         }
-        return path;
     }
 
-    private static void add(Path2D path, LengthIndexedLine line, double from, double to) {
-        var part = line.extractLine(from, to).getCoordinates();
-        for (int i = 0; i < part.length; i++) {
-            if (i == 0 && path.getCurrentPoint() == null) {
-                path.moveTo(part[i].x, part[i].y);
-            } else {
-                path.lineTo(part[i].x, part[i].y);
+    /** The outline about the held point, or at the unsure stretch, sent to the edge near it. */
+    private void pullToEdge() {
+        heldNode()
+                .map(node -> points.between(points.next(node, -1), points.next(node, 1)))
+                .or(() -> tour.present().map(this::aboutUnsure))
+                .ifPresent(stretch -> redraw(stretch, PULL_REACH_MM));
+    }
+
+    private Polyline aboutUnsure(Unsure unsure) {
+        Polyline curve = curve();
+        return curve.stretch(
+                curve.stationOf(unsure.from()) - LEAST_STROKE_MM, curve.stationOf(unsure.to()) + LEAST_STROKE_MM);
+    }
+
+    private void redraw(Polyline along, double reachMm) {
+        stroke = along.points();
+        held = Optional.empty();
+        repaint();
+        redrawing.along(along, reachMm, () -> {
+            if (!drawing) {
+                stroke = List.of();
             }
-        }
+            repaint();
+        });
     }
 
-    private static Path2D path(Polyline line) {
-        return Words.path(line);
+    private void measure() {
+        silhouette().filter(s -> Caliper.widthAt(s, measuredX) > 0).ifPresent(s -> measuring.accept(
+                Math.round(10 * (Place.TIP.of(s).x() - measuredX)) / 10.0));
+    }
+
+    private void refuse(String why) {
+        refusal = why;
+        List.copyOf(watchers).forEach(Runnable::run);
+        repaint();
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import weltwright.bench.BenchPlan;
 import weltwright.ground.ReferenceSheet;
 import weltwright.job.Job;
 import weltwright.paper.Heading;
@@ -64,7 +65,8 @@ final class Output {
                     Heading heading = heading();
                     PaperSize paper = printer.paper();
                     var scale = printer.scale();
-                    write("Saving the pattern", file, () -> PatternPdf.write(made, heading, paper, scale, file));
+                    write("Saving the pattern", file, () ->
+                            PatternPdf.write(made, BenchPlan.of(made), heading, paper, scale, file));
                 }));
     }
 
@@ -81,7 +83,7 @@ final class Output {
             Heading heading = heading();
             PaperSize paper = printer.paper();
             var scale = printer.scale();
-            print("Printing the pattern", () -> PatternPdf.pages(made, heading, paper, scale));
+            print("Printing the pattern", () -> PatternPdf.pages(made, BenchPlan.of(made), heading, paper, scale));
         });
     }
 

@@ -65,25 +65,6 @@ enum Place implements Grip {
                 s.outline(), new Landmarks(l.tip(), l.spineStart(), l.heel(), l.butt()), !s.spineOnLeft());
     }
 
-    /**
-     * What the user corrected by hand on one outline, done again on another of the same knife.
-     *
-     * @param proposed the first outline as it was proposed
-     * @param corrected the same as the user left it
-     * @param anew the other outline as proposed
-     */
-    static Silhouette correctedAgain(Silhouette proposed, Silhouette corrected, Silhouette anew) {
-        Silhouette result = corrected.spineOnLeft() == proposed.spineOnLeft() ? anew : otherSide(anew);
-        Silhouette before = corrected.spineOnLeft() == proposed.spineOnLeft() ? proposed : otherSide(proposed);
-        for (Place place : values()) {
-            Point at = place.of(corrected);
-            if (!at.equals(place.of(before))) {
-                result = place.pulled(result, at);
-            }
-        }
-        return result;
-    }
-
     private Silhouette at(Silhouette silhouette, LengthIndexedLine line, double index) {
         Point point = Point.of(line.extractPoint(index));
         return new Silhouette(

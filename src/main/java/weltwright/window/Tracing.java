@@ -3,6 +3,7 @@ package weltwright.window;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import weltwright.job.Job;
+import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
 import weltwright.photo.Photo;
 import weltwright.trace.Progress;
@@ -92,10 +93,10 @@ final class Tracing {
     private Silhouette corrected(Trace anew) {
         return lastTraced
                 .filter(before -> before.photo().equals(bench.job().photo()) && before.isCorrected())
-                .map(before -> Place.correctedAgain(
-                        before.trace().orElseThrow().silhouette(),
-                        before.silhouette().orElseThrow(),
-                        anew.silhouette()))
+                .map(before -> new HandWork(
+                                Caliper.honoured(before.trace().orElseThrow().silhouette(), before.calipers()),
+                                before.silhouette().orElseThrow())
+                        .on(Caliper.honoured(anew.silhouette(), bench.job().calipers())))
                 .orElse(anew.silhouette());
     }
 

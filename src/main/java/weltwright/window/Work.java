@@ -1,7 +1,5 @@
 package weltwright.window;
 
-import java.lang.System.Logger;
-import java.lang.System.Logger.Level;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,14 +10,13 @@ import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import weltwright.trace.Progress;
+import weltwright.trouble.DefectLog;
 import weltwright.trouble.Trouble;
 
 /**
  * Runs tasks one after another on one thread beside the window's. Started, cancelled and watched on the event thread.
  */
 final class Work {
-    private static final Logger LOG = System.getLogger(Work.class.getName());
-
     private final ExecutorService thread = Executors.newSingleThreadExecutor(runnable -> {
         Thread worker = new Thread(runnable, "work");
         worker.setDaemon(true);
@@ -79,8 +76,8 @@ final class Work {
 
     /** What to say of a failure that is none of the user's making. */
     static String defect(String doing, Throwable cause) {
-        LOG.log(Level.ERROR, doing, cause);
-        return "Something inside the program failed (" + doing + "). Your job is as it was: save it, then try again.";
+        return "Something inside the program failed (" + doing + "). Your job is as it was: save it, then try again. "
+                + DefectLog.usual().keep(doing, cause);
     }
 
     private void tell() {

@@ -163,6 +163,5 @@ class CommandsTest {
         assertThat(log.find()).isTrue();
         Path file = Path.of(log.group(1));
         assertThat(file).content().contains("IllegalStateException: of our making", "\tat weltwright.");
-        Files.delete(file);
     }
 }

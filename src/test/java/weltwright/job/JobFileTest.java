@@ -29,6 +29,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
+import weltwright.ground.GroundChoice;
+import weltwright.knife.Shaping;
+import weltwright.sheath.BeltHold;
 import weltwright.knife.Silhouette;
 import weltwright.trouble.Trouble;
 
@@ -137,8 +140,31 @@ class JobFileTest {
 
     @Test
     void refusesANewerVersion() throws IOException {
-        rewrite(json -> json.put("version", 2).put("rune", "carved"));
+        rewrite(json -> json.put("version", JobDocument.VERSION + 1).put("rune", "carved"));
         assertTrouble(file, "anouk.wwj was saved by a newer version of this program. Update the program");
+    }
+
+    /** As version 1 wrote it: without the fields that came after it. */
+    @Test
+    void readsWhatTheFirstVersionWrote() throws IOException {
+        rewrite(json -> {
+            json.put("version", 1).remove(List.of("calipers", "to_look_at"));
+            ((ObjectNode) json.get("trace")).remove("unsure");
+            ((ObjectNode) json.get("measured"))
+                    .remove(List.of("ground", "grind", "grind_height", "handle_squareness"));
+            ((ObjectNode) json.get("sheath")).remove(List.of(
+                    "edge", "tilt", "forming_shrink", "bulge", "welt_leathers", "welt_in_two", "back_stitches", "throat",
+                    "throat_depth", "belt_hold", "strap"));
+        });
+        Job job = JobFile.read(file);
+        assertThat(job.calipers()).isEmpty();
+        assertThat(job.settings().ground()).isEqualTo(new GroundChoice.Sheet());
+        assertThat(job.unsure()).isEmpty();
+        assertThat(job.shaping()).isEqualTo(Shaping.usual(0.4));
+        assertThat(job.spec().belt().style()).isEqualTo(BeltHold.Style.TAIL);
+        assertThat(job.spec().strap()).isEmpty();
+        assertThat(job.trace().orElseThrow().unsure()).isEmpty();
+        assertThat(job.silhouette()).isEqualTo(Jobs.full().silhouette());
     }
 
     @Test
@@ -150,7 +176,8 @@ class JobFileTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "format", "version", "customer", "begun", "due", "photo", "measured", "trace", "outline", "sheath"
+                "format", "version", "customer", "begun", "due", "photo", "measured", "trace", "outline", "to_look_at",
+                "calipers", "sheath"
             })
     void refusesAFileThatLacksAField(String field) throws IOException {
         rewrite(json -> json.remove(field));

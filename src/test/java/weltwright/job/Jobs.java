@@ -15,9 +15,11 @@ import weltwright.geometry.Outline;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.ground.Camera;
+import weltwright.ground.GroundChoice;
 import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
+import weltwright.knife.Caliper;
 import weltwright.knife.Grind;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Shaping;
@@ -37,6 +39,7 @@ import weltwright.sheath.WeltChoice;
 import weltwright.trace.ErrorBudget;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
+import weltwright.trace.Unsure;
 
 /** Invented jobs for tests, their numbers chosen to need every bit of a double. */
 public final class Jobs {
@@ -82,6 +85,7 @@ public final class Jobs {
                 new Plane(9.5, new Point(1e-4, -0.01 / 3)),
                 new Placement(Math.E / 3, new Point(4.1, -7.7)),
                 new ErrorBudget(0.21, List.of(new ErrorBudget.Part("height", 0.2, "Measure the handle again."))),
+                List.of(new Unsure(new Point(75.1, -9), new Point(99 + 1 / 3.0, 1.7))),
                 List.of("Focal length from the photo: 26 mm.", "Zeile mit ½ und “Anführung”"));
         Outline corrected = traced.outline().map(p -> p.times(1 + 1e-3 / 3));
         return new Job(
@@ -91,9 +95,14 @@ public final class Jobs {
                 Optional.of(LocalDate.of(2024, 4, 1)),
                 "Belt is worn high.\nWants brass.",
                 Optional.of(photo()),
-                new TraceSettings(19 + 1 / 7.0, 3.5, 0.3, OptionalDouble.of(26.1), new PrintScale(0.997, 1 / 0.999)),
+                new TraceSettings(19 + 1 / 7.0, 3.5, 0.3, OptionalDouble.of(26.1), new PrintScale(0.997, 1 / 0.999),
+                        new GroundChoice.Ruled(25.4 / 2)),
                 Optional.of(trace),
                 Optional.of(new Silhouette(corrected, traced.landmarks(), false)),
+                trace.unsure(),
+                List.of(
+                        new Caliper(OptionalDouble.empty(), 100 + 1 / 3.0, 99.7),
+                        new Caliper(OptionalDouble.of(Math.PI * 10), 24.9, 25 - 1 / 7.0)),
                 new Shaping(0.4, new Grind(Grind.Kind.HOLLOW, 11 + 1 / 3.0), 2 + 1 / 7.0),
                 new SheathSpec(
                         SheathKind.PANELS,

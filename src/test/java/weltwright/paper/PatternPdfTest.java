@@ -31,6 +31,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import weltwright.bench.BenchPlan;
+import weltwright.bench.Edge;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.knife.TestKnives;
@@ -338,7 +340,10 @@ class PatternPdfTest {
         try (PDDocument document = new PDDocument()) {
             Lettering lettering = Lettering.in(document);
             for (Piece piece : print.pattern().pieces()) {
-                PieceDrawing drawing = PieceDrawing.of(piece, lettering);
+                List<Edge> edges = BenchPlan.of(print.pattern()).edges().stream()
+                        .filter(edge -> edge.piece().equals(piece.name()))
+                        .toList();
+                PieceDrawing drawing = PieceDrawing.of(piece, edges, lettering);
                 assertThat(drawing.labels()).isNotEmpty();
                 for (Label label : drawing.labels()) {
                     assertThat(drawing.lines().intersects(label.box()))
@@ -360,8 +365,9 @@ class PatternPdfTest {
     @ParameterizedTest
     @EnumSource(names = {"A4", "LETTER"})
     void printedPagesKeepTheirActualSize(PaperSize paper) throws IOException, PrinterException {
-        try (PrintPages pages =
-                PatternPdf.pages(SamplePatterns.small(), SamplePatterns.HEADING, paper, PrintScale.TRUE)) {
+        BenchPlan plan = BenchPlan.of(SamplePatterns.small());
+        try (PrintPages pages = PatternPdf.pages(
+                SamplePatterns.small(), plan, SamplePatterns.HEADING, paper, PrintScale.TRUE)) {
             PageFormat format = pages.getPageFormat(0);
             // Java prints in points of 1/72 in, too.
             assertThat(format.getWidth() * 25.4 / 72).isEqualTo(paper == PaperSize.A4 ? 210 : 215.9, within(0.001));

@@ -59,8 +59,7 @@ class SheetInAPhotoTest {
 
         double[] along = KNIFE.points().stream().mapToDouble(Point::x).sorted().toArray();
         assertThat(trace.silhouette().overallLengthMm())
-                // The corners at the ends are rounded a little.
-                .isEqualTo(along[along.length - 1] - along[0], within(1.0));
+                .isEqualTo(along[along.length - 1] - along[0], within(0.4));
         Polyline outline = trace.silhouette().outline().sampled(0.5);
         // 0.1 mm all round.
         assertThat(outline.signedAreaMm2()).isEqualTo(KNIFE.signedAreaMm2(), within(0.1 * KNIFE.lengthMm()));

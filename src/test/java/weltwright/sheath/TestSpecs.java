@@ -8,15 +8,26 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 
 /** Choices that a maker might make. */
-final class TestSpecs {
+public final class TestSpecs {
     private TestSpecs() {}
 
-    static Arbitrary<SheathSpec> any() {
+    public static Arbitrary<SheathSpec> any() {
         return Combinators.combine(
                         Arbitraries.of(SheathKind.class), carries(), leathers(), welts(), stitchings(), throats(),
                         belts(), sizes())
                 .as((kind, carry, leather, welt, stitching, throat, belt, r) -> new SheathSpec(
                         kind, carry, leather, welt, stitching, throat, belt, Optional.empty(), r[0], r[1], r[2]));
+    }
+
+    /** Folded, or two panels with a welt all round, whole; worn upright by a tail. */
+    public static Arbitrary<SheathSpec> plain() {
+        return Combinators.combine(any(), Arbitraries.of(SheathKind.FOLDED, SheathKind.PANELS))
+                .as((any, kind) -> any.with(kind)
+                        .with(new Carry(any.carry().hand(), any.carry().edge(), 0))
+                        .with(new WeltChoice(any.welt().layers(), any.welt().innerMarginMm(), List.of(), false))
+                        .with(Throat.USUAL)
+                        .with(new BeltHold(
+                                BeltHold.Style.TAIL, any.belt().beltWidthMm(), any.belt().beltThicknessMm())));
     }
 
     private static Arbitrary<Carry> carries() {

@@ -3,7 +3,6 @@ package weltwright.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
-import static org.assertj.swing.timing.Pause.pause;
 
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
@@ -12,28 +11,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.TransferHandler;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.core.Robot;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
-import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
-import org.assertj.swing.timing.Condition;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.geometry.Point;
+import weltwright.ground.GroundChoice;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.knife.Silhouette;
@@ -41,36 +31,9 @@ import weltwright.sheath.Pattern;
 import weltwright.trace.Trace;
 
 /** The window as a user works it: with mouse and keys, on a real display. */
-class MainWindowTest {
-    private static final int PATIENCE_MS = 60_000;
-
+class MainWindowTest extends OpenWindow {
     @TempDir
     private Path folder;
-
-    private Robot robot;
-    private MainWindow window;
-    private FrameFixture frame;
-
-    @BeforeEach
-    void openWindow() {
-        OwnDisplay.assumeThere();
-        FailOnThreadViolationRepaintManager.install();
-        robot = BasicRobot.robotWithNewAwtHierarchy();
-        window = execute(() -> {
-            Look.LIGHT.wear();
-            return new MainWindow(new MemoryPreferences());
-        });
-        frame = new FrameFixture(robot, window.frame());
-        execute(window::appear);
-        robot.waitForIdle();
-    }
-
-    @AfterEach
-    void closeWindow() {
-        if (robot != null) {
-            robot.cleanUp();
-        }
-    }
 
     @Test
     void anEmptyWindowSaysWhatToDoFirst() {
@@ -100,6 +63,18 @@ class MainWindowTest {
         frame.textBox("leather thickness").requireText("7/0 in");
         assertThat(execute(() -> frame.textBox("leather thickness").target().getClientProperty("JComponent.outline")))
                 .isEqualTo("error");
+    }
+
+    @Test
+    void whatTheKnifeLayOnIsToldAndKeptWhenOtherMeasuresChange() {
+        lay(Samples.outlined());
+        frame.comboBox("ground").selectItem("Ruled mat or paper");
+        frame.textBox("distance of the ground's lines").deleteText().enterText("1/2 in\n");
+        frame.textBox("handle thickness").deleteText().enterText("20\n");
+        robot.waitForIdle();
+        // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
+        assertThat(job().settings().ground()).isEqualTo(new GroundChoice.Ruled(12.7));
+        assertThat(execute(() -> frame.textBox("bar across the sheet").target().isEnabled())).isFalse();
     }
 
     @Test
@@ -270,32 +245,12 @@ class MainWindowTest {
         robot.waitForIdle();
     }
 
-    private void lay(Job job) {
-        execute(() -> window.bench().lay(job, Optional.empty()));
-        robot.waitForIdle();
-    }
-
-    private Job job() {
-        return execute(() -> window.bench().job());
-    }
-
     private Pattern pattern() {
         return execute(() -> window.pattern().orElseThrow());
     }
 
     private void awaitPattern() {
         await("the pattern", () -> execute(() -> window.pattern().isPresent()));
-    }
-
-    /** The keys pressed one after another and held, then released. */
-    private void press(int... keys) {
-        for (int key : keys) {
-            robot.pressKey(key);
-        }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            robot.releaseKey(keys[i]);
-        }
-        robot.waitForIdle();
     }
 
     /**
@@ -315,36 +270,5 @@ class MainWindowTest {
             chooser.approveSelection();
         });
         robot.waitForIdle();
-    }
-
-    private void pull(OutlineView view, Point fromMm, Point toMm) {
-        Point from = execute(() -> view.viewport().toPx(fromMm));
-        Point to = execute(() -> view.viewport().toPx(toMm));
-        robot.moveMouse(view, awt(from));
-        robot.pressMouse(MouseButton.LEFT_BUTTON);
-        for (double t = 0.25; t <= 1; t += 0.25) {
-            robot.moveMouse(view, awt(from.towards(to, t)));
-        }
-        robot.releaseMouseButtons();
-        robot.waitForIdle();
-    }
-
-    private static java.awt.Point awt(Point px) {
-        return new java.awt.Point((int) Math.round(px.x()), (int) Math.round(px.y()));
-    }
-
-    private static void await(String what, Callable<Boolean> there) {
-        pause(
-                new Condition(what) {
-                    @Override
-                    public boolean test() {
-                        try {
-                            return there.call();
-                        } catch (Exception e) {
-                            throw new AssertionError(e);
-                        }
-                    }
-                },
-                PATIENCE_MS);
     }
 }

@@ -60,24 +60,4 @@ class PlaceTest {
         assertThat(other.landmarks().heel()).isEqualTo(KNIFE.landmarks().spineStart());
         assertThat(Place.otherSide(other)).isEqualTo(KNIFE);
     }
-
-    @Test
-    void correctionsAreMadeAgainOnANewOutlineOfTheSameKnife() {
-        Silhouette corrected = Place.BUTT.pulled(Place.otherSide(KNIFE), new Point(-105, 30));
-        Silhouette anew = new Silhouette(
-                KNIFE.outline().map(p -> p.times(1.01)),
-                new Landmarks(
-                        KNIFE.landmarks().tip().times(1.01),
-                        KNIFE.landmarks().heel().times(1.01),
-                        KNIFE.landmarks().spineStart().times(1.01),
-                        KNIFE.landmarks().butt().times(1.01)),
-                true);
-        Silhouette again = Place.correctedAgain(KNIFE, corrected, anew);
-        assertThat(again.outline()).isEqualTo(anew.outline());
-        assertThat(again.spineOnLeft()).isFalse();
-        assertThat(again.landmarks().tip()).isEqualTo(anew.landmarks().tip());
-        assertThat(again.landmarks().heel()).isEqualTo(anew.landmarks().spineStart());
-        assertThat(again.landmarks().butt().distance(corrected.landmarks().butt())).isLessThan(2);
-        assertThat(again.landmarks().butt()).isNotEqualTo(anew.landmarks().butt());
-    }
 }

@@ -1,0 +1,28 @@
+package weltwright.bench;
+
+import java.util.List;
+import weltwright.sheath.Pattern;
+
+/**
+ * All that the bench needs to know beside the pattern; it follows from the pattern alone.
+ *
+ * @param edges of all pieces, piece by piece, each round its piece
+ * @param order what to do, first to last
+ * @param thread for each seam
+ */
+public record BenchPlan(List<Edge> edges, OrderOfWork order, List<SaddleStitch> thread) {
+
+    public BenchPlan {
+        edges = List.copyOf(edges);
+        thread = List.copyOf(thread);
+    }
+
+    /** The same pattern gives the same plan to the last word. */
+    public static BenchPlan of(Pattern pattern) {
+        List<Edge> edges = Edges.of(pattern);
+        return new BenchPlan(
+                edges,
+                WorkDraft.order(pattern, edges),
+                pattern.seams().stream().map(SaddleStitch::of).toList());
+    }
+}

@@ -1,0 +1,15 @@
+package weltwright.bench;
+
+/**
+ * A ring that a strap runs through.
+ *
+ * @param name what a maker asks for in a shop
+ * @param insideMm its clear width, a little more than the strap's
+ * @param wireMm thickness of its wire
+ */
+public record Ring(String name, double insideMm, double wireMm) {
+
+    public boolean takes(double strapMm) {
+        return strapMm <= insideMm;
+    }
+}

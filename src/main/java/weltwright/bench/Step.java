@@ -1,0 +1,17 @@
+package weltwright.bench;
+
+/** The kinds of work at the bench, in the order in which they come where nothing asks for another. */
+public enum Step {
+    CUT,
+    MARK,
+    GROOVE,
+    PUNCH,
+    BEVEL,
+    BURNISH,
+    GLUE,
+    STITCH,
+    RIVET,
+    TRIM,
+    FORM,
+    FINISH
+}

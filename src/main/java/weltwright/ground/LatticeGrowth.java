@@ -1,0 +1,202 @@
+package weltwright.ground;
+
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import weltwright.geometry.Point;
+import weltwright.ground.Lattice.Cell;
+import weltwright.ground.Lattice.Expected;
+
+/**
+ * Grows a lattice of crossings from a seed, neighbour by neighbour, over all of a ruled ground that shows.
+ *
+ * <p>Each new crossing is looked for where those already found near it say that it must be, so the growth follows
+ * perspective, a lens that bends lines and a mat that is not quite flat, and never steps farther than one crossing: it
+ * goes round a knife along unbroken lines, and cannot lose count of them. It ends where lines end.
+ */
+final class LatticeGrowth {
+    /** A line this much weaker than those next to it is something else. */
+    private static final double LEAST_CONTRAST = 0.4;
+
+    /** Farther than this part of the pitch from where it must be, a crossing is another. */
+    private static final double GREATEST_MISS = 0.14;
+
+    /** Of the 25 of the first patch. */
+    private static final int FEWEST_TO_START = 5;
+
+    /** Narrower lines look as wide as this through any lens. */
+    private static final double LEAST_WIDTH_PX = 1.5;
+
+    private final Levels levels;
+    private final Lattice lattice = new Lattice();
+    private CrossingFinder finder;
+
+    private LatticeGrowth(Levels levels) {
+        this.levels = levels;
+    }
+
+    /** The lattice round a seed; without crossings where the seed is none. */
+    static LatticeGrowth from(LatticeSeed seed, Levels levels) {
+        LatticeGrowth growth = new LatticeGrowth(levels);
+        if (growth.start(seed)) {
+            growth.grow(growth.lattice.cells());
+        }
+        return growth;
+    }
+
+    Lattice lattice() {
+        return lattice;
+    }
+
+    /** 1 where lines are lighter than the ground, -1 where darker. */
+    int sign() {
+        return finder.sign();
+    }
+
+    /** Whether a first patch of crossings was found at the seed, or between it where it took several steps for one. */
+    private boolean start(LatticeSeed seed) {
+        Lattice patch = patchOfAnyWidth(seed);
+        if (patch.size() < FEWEST_TO_START) {
+            return false;
+        }
+        for (int parts : new int[] {2, 3, 5}) {
+            if (hasLinesBetween(patch, seed.right(), seed.up(), parts)) {
+                Point right = seed.right().times(1.0 / parts);
+                return start(new LatticeSeed(seed.crossing(), right, seed.up(), seed.sign()));
+            }
+            if (hasLinesBetween(patch, seed.up(), seed.right(), parts)) {
+                Point up = seed.up().times(1.0 / parts);
+                return start(new LatticeSeed(seed.crossing(), seed.right(), up, seed.sign()));
+            }
+        }
+        patch.inOrder().forEach(e -> lattice.put(e.getKey(), e.getValue()));
+        return true;
+    }
+
+    /** The lines' width is not known at first: the best of a few guesses is measured and used from then on. */
+    private Lattice patchOfAnyWidth(LatticeSeed seed) {
+        double pitch = Math.min(seed.right().norm(), seed.up().norm());
+        Lattice best = new Lattice();
+        for (double part : new double[] {0.03, 0.05, 0.08}) {
+            finder = new CrossingFinder(levels, seed.sign(), Math.max(LEAST_WIDTH_PX, part * pitch));
+            Lattice found = patch(seed);
+            best = found.size() > best.size() ? found : best;
+        }
+        if (best.size() < FEWEST_TO_START) {
+            return best;
+        }
+        finder = new CrossingFinder(levels, seed.sign(), Math.max(LEAST_WIDTH_PX, best.medianWidthPx()));
+        return patch(seed);
+    }
+
+    /**
+     * Whether beside most crossings another line runs at a part of the way to the next. It need only rise over what is to
+     * both sides of it: lines so blurred that they run into each other must not pass for ground, or the ruling would be
+     * taken for one several times as wide.
+     */
+    private boolean hasLinesBetween(Lattice patch, Point step, Point along, int parts) {
+        long with = patch.inOrder().stream()
+                .map(Map.Entry::getValue)
+                .filter(crossing -> {
+                    double line = level(crossing, step.times(1.0 / parts), along);
+                    double before = level(crossing, step.times(0.5 / parts), along);
+                    double after = level(crossing, step.times(1.5 / parts), along);
+                    double rise = finder.sign() * (line - (before + after) / 2);
+                    return rise > LEAST_CONTRAST * crossing.contrast();
+                })
+                .count();
+        return with > patch.size() / 2;
+    }
+
+    /** The mean level beside a crossing, along the way to the next crossing but for its ends. */
+    private double level(Crossing crossing, Point aside, Point along) {
+        Point middle = crossing.pixel().plus(aside).plus(along.times(0.5));
+        return levels.profile(middle, along.unit(), 0.3 * along.norm(), 1, 0, 1)[0];
+    }
+
+    /** The crossings of a five by five patch that the seed alone predicts well enough. */
+    private Lattice patch(LatticeSeed seed) {
+        Lattice found = new Lattice();
+        Point off = new Point(0, 0);
+        for (int ring = 0; ring <= 2; ring++) {
+            for (int i = -ring; i <= ring; i++) {
+                for (int j = -ring; j <= ring; j++) {
+                    if (Math.max(Math.abs(i), Math.abs(j)) == ring) {
+                        Point guess = seed.crossing().plus(off).plus(seed.right().times(i)).plus(seed.up().times(j));
+                        Optional<Crossing> crossing = finder.near(guess, seed.right(), seed.up(), 0);
+                        if (crossing.isPresent() && crossing.get().arms() == 4) {
+                            if (found.size() == 0) {
+                                off = off.plus(crossing.get().pixel().minus(guess));
+                            }
+                            found.put(new Cell(i, j), crossing.get());
+                        }
+                    }
+                }
+            }
+        }
+        return found;
+    }
+
+    private void grow(Collection<Cell> from) {
+        Deque<Cell> front = new ArrayDeque<>(from);
+        while (!front.isEmpty()) {
+            for (Cell cell : front.remove().neighbours()) {
+                if (!lattice.has(cell)) {
+                    Optional<Crossing> found = lattice.expected(cell).flatMap(this::look);
+                    if (found.isPresent()) {
+                        lattice.put(cell, found.get());
+                        front.add(cell);
+                    }
+                }
+            }
+        }
+    }
+
+    private Optional<Crossing> look(Expected expected) {
+        double pitch = Math.min(expected.right().norm(), expected.up().norm());
+        return finder.near(expected.pixel(), expected.right(), expected.up(), LEAST_CONTRAST * expected.contrast())
+                .filter(c -> c.pixel().distance(expected.pixel()) < GREATEST_MISS * pitch);
+    }
+
+    /**
+     * Looks for crossings that no lines lead to, beyond a knife that lies across the whole ground: where a fit to those
+     * found expects them, the nearest first, since the fit knows little of what is far. Grows on from each.
+     *
+     * @param expected by the fit; empty outside the picture
+     * @return whether there were any
+     */
+    boolean growBeyond(Function<Cell, Optional<Expected>> expected) {
+        int before = lattice.size();
+        Deque<Cell> front = new ArrayDeque<>(lattice.cells());
+        Set<Cell> seen = new HashSet<>(front);
+        while (!front.isEmpty()) {
+            for (Cell cell : front.remove().neighbours()) {
+                if (!seen.add(cell)) {
+                    continue;
+                }
+                Optional<Expected> here = expected.apply(cell);
+                if (here.isPresent()) {
+                    front.add(cell);
+                }
+                if (!lattice.has(cell)) {
+                    here.flatMap(this::look).filter(c -> c.arms() == 4).ifPresent(c -> {
+                        lattice.put(cell, c);
+                        grow(List.of(cell));
+                    });
+                }
+            }
+        }
+        return lattice.size() > before;
+    }
+
+    /** Usual width of the ground's lines. */
+    double lineWidthPx() {
+        return lattice.medianWidthPx();
+    }
+}

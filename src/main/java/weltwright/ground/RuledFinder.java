@@ -1,0 +1,213 @@
+package weltwright.ground;
+
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.opencv.core.Core;
+import org.opencv.core.Mat;
+import weltwright.geometry.Point;
+import weltwright.geometry.Region;
+import weltwright.ground.Lattice.Cell;
+import weltwright.ground.Lattice.Expected;
+import weltwright.trouble.Trouble;
+
+/**
+ * Finds a ruled ground in a picture, such as a cutting mat or squared paper, and its crossings to a fraction of a
+ * pixel.
+ *
+ * <p>Made for two families of parallel lines square to each other, each evenly spaced, lighter or darker than the
+ * ground between them, some of them bolder; for a knife that hides part of it, numbers, scars, the ground's edge, and
+ * a table around it. The steps:
+ *
+ * <ol>
+ *   <li>in a few patches of a reduced picture, guess at lattices ({@link LatticeSeed});
+ *   <li>from the first guess that holds, grow outwards on the full picture ({@link LatticeGrowth});
+ *   <li>fit a view to the crossings; look where it says that there are more, beyond the reach of unbroken lines;
+ *   <li>drop those that the view contradicts.
+ * </ol>
+ *
+ * The pitch must be told: nothing in a picture tells a small ground seen from near from a large one seen from afar.
+ * Each line that shows is taken to be one pitch from the next, bold or not. It stops at crossings in pixels; {@link
+ * ViewSolver} makes a camera and a pose of them.
+ */
+public final class RuledFinder {
+    /**
+     * How far a ruling's proportions are off: standard deviation of the ratio of its pitches, over 1. Common practice.
+     */
+    public static final double STRETCH_SIGMA = 0.0005;
+
+    /** Fewer than this are a pattern on something else, or a ground hidden nearly wholly. */
+    private static final int FEWEST_CROSSINGS = 30;
+
+    private static final int FEWEST_LINES = 4;
+
+    /** With this many the rest of the guesses need not be tried. */
+    private static final int PLENTY = 120;
+
+    /** Enough to check a fit with; all of them are left to the solver of the view. */
+    private static final int SAMPLE = 150;
+
+    /** The check must not hang on what is known of the lens, so any phone's will do. Common practice. */
+    private static final double USUAL_FOCAL_PER_DIAGONAL = 27 / Math.hypot(36, 24);
+
+    private static final double USUAL_FOCAL_SIGMA = 0.3;
+
+    /**
+     * How far from the view's fit a crossing may be, as a part of the pitch, if it is one: mats are a little uneven.
+     */
+    private static final double GREATEST_MISFIT = 0.08;
+
+    /** With fewer that fit, lines were miscounted or the ground is bent. */
+    private static final double LEAST_FITTING = 0.9;
+
+    private final Picture picture;
+    private final double pitchXMm;
+    private final double pitchYMm;
+
+    private RuledFinder(Picture picture, double pitchXMm, double pitchYMm) {
+        this.picture = picture;
+        this.pitchXMm = pitchXMm;
+        this.pitchYMm = pitchYMm;
+    }
+
+    /**
+     * A ruled ground. Its frame has x along the lines that are nearer to level, rightwards, y upwards in the picture, z
+     * to the camera, and its origin on a crossing near the middle of what shows.
+     *
+     * @param crossings those seen whole, and where the picture shows them; hundreds as a rule
+     * @param extent what of the ground was seen: the smallest convex region round all crossings, in the ground frame
+     * @param linesLighter whether lines are lighter than the ground between them
+     * @param lineWidthPx usual width of the thinner lines
+     */
+    public record Found(List<Reference> crossings, Region extent, boolean linesLighter, double lineWidthPx) {}
+
+    /**
+     * @param pitchXMm from one upright line to the next
+     * @param pitchYMm from one level line to the next
+     * @throws Trouble where no such ground is to be seen, or too little of it
+     */
+    public static Found find(Picture picture, double pitchXMm, double pitchYMm) {
+        Optional<LatticeGrowth> grown = grown(picture.grey());
+        // Lines as light as the ground, red on green, show in one colour only.
+        for (int channel = 0; grown.isEmpty() && channel < 3; channel++) {
+            Mat colour = new Mat();
+            Core.extractChannel(picture.bgr(), colour, channel);
+            grown = grown(colour);
+            colour.release();
+        }
+        LatticeGrowth growth = grown.orElseThrow(RuledFinder::nothing);
+        return new RuledFinder(picture, pitchXMm, pitchYMm).found(growth);
+    }
+
+    /** The first lattice that is large, or else the largest, if it is large enough to be one. */
+    private static Optional<LatticeGrowth> grown(Mat channel) {
+        Levels levels = new Levels(channel);
+        LatticeGrowth best = null;
+        try (Stream<LatticeSeed> all = LatticeSeed.in(channel)) {
+            Iterator<LatticeSeed> seeds = all.iterator();
+            while (seeds.hasNext() && (best == null || best.lattice().size() < PLENTY)) {
+                LatticeGrowth growth = LatticeGrowth.from(seeds.next(), levels);
+                best = best == null || growth.lattice().size() > best.lattice().size() ? growth : best;
+            }
+        }
+        return Optional.ofNullable(best).filter(growth -> isEnough(growth.lattice()));
+    }
+
+    private static boolean isEnough(Lattice lattice) {
+        return lattice.size() >= FEWEST_CROSSINGS
+                && lattice.columns() >= FEWEST_LINES
+                && lattice.rows() >= FEWEST_LINES;
+    }
+
+    private static Trouble nothing() {
+        return new Trouble(
+                "No ruled ground is to be seen in the picture.",
+                "Photograph the knife on a cutting mat or squared paper with plenty of its lines in view, sharp and"
+                        + " evenly lit, or choose another kind of ground.");
+    }
+
+    private Found found(LatticeGrowth growth) {
+        Lattice lattice = growth.lattice();
+        View fit = fit(lattice);
+        if (growth.growBeyond(expectedBy(fit, lattice))) {
+            fit = fit(lattice);
+        }
+        Cell middle = lattice.middle();
+        List<Point> all = new ArrayList<>();
+        List<Reference> whole = new ArrayList<>();
+        for (Map.Entry<Cell, Crossing> entry : lattice.inOrder()) {
+            Reference reference = reference(entry, middle);
+            if (fit.meets(reference.pixel(), Plane.GROUND).distance(reference.onGround()) < greatestMisfitMm()) {
+                all.add(reference.onGround());
+                if (entry.getValue().arms() == 4) {
+                    whole.add(reference);
+                }
+            }
+        }
+        if (all.size() < LEAST_FITTING * lattice.size()) {
+            throw new Trouble(
+                    "The lines that are to be seen in the picture are not spaced evenly.",
+                    "Lay the mat or the paper flat, or use the printed reference sheet.");
+        }
+        if (whole.size() < FEWEST_CROSSINGS) {
+            throw nothing();
+        }
+        return new Found(whole, Region.hull(all), growth.sign() > 0, growth.lineWidthPx());
+    }
+
+    private double greatestMisfitMm() {
+        return GREATEST_MISFIT * Math.min(pitchXMm, pitchYMm);
+    }
+
+    private Point place(Cell cell, Cell middle) {
+        return new Point((cell.column() - middle.column()) * pitchXMm, (cell.row() - middle.row()) * pitchYMm);
+    }
+
+    private Reference reference(Map.Entry<Cell, Crossing> entry, Cell middle) {
+        return new Reference(place(entry.getKey(), middle), entry.getValue().pixel());
+    }
+
+    private View fit(Lattice lattice) {
+        Cell middle = lattice.middle();
+        List<Map.Entry<Cell, Crossing>> all = lattice.inOrder();
+        List<Reference> sample = new ArrayList<>();
+        double step = Math.max(1, (double) all.size() / SAMPLE);
+        for (double k = 0; k < all.size(); k += step) {
+            sample.add(reference(all.get((int) k), middle));
+        }
+        double focalPx = USUAL_FOCAL_PER_DIAGONAL * picture.diagonalPx();
+        return ViewSolver.solve(
+                        sample,
+                        picture.widthPx(),
+                        picture.heightPx(),
+                        new ViewSolver.FocalPrior(focalPx, USUAL_FOCAL_SIGMA),
+                        STRETCH_SIGMA)
+                .view();
+    }
+
+    private Function<Cell, Optional<Expected>> expectedBy(View view, Lattice lattice) {
+        Cell middle = lattice.middle();
+        double contrast = lattice.meanContrast();
+        Function<Cell, Point> seenAt = cell -> view.pixel(Plane.GROUND.over(place(cell, middle)));
+        return cell -> {
+            Point at = seenAt.apply(cell);
+            return Optional.of(new Expected(
+                            at,
+                            seenAt.apply(cell.plus(1, 0)).minus(at),
+                            seenAt.apply(cell.plus(0, 1)).minus(at),
+                            contrast))
+                    .filter(expected -> isInside(at));
+        };
+    }
+
+    private boolean isInside(Point pixel) {
+        return pixel.x() >= 0
+                && pixel.y() >= 0
+                && pixel.x() <= picture.widthPx() - 1
+                && pixel.y() <= picture.heightPx() - 1;
+    }
+}

@@ -1,0 +1,280 @@
+package weltwright.paper;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.locationtech.jts.geom.Envelope;
+import weltwright.bench.BenchPlan;
+import weltwright.bench.Edge;
+import weltwright.bench.Operation;
+import weltwright.bench.SaddleStitch;
+import weltwright.bench.Step;
+import weltwright.geometry.Point;
+import weltwright.measure.Length;
+import weltwright.measure.PrintScale;
+import weltwright.measure.Unit;
+import weltwright.paper.CardRow.Column;
+import weltwright.paper.CardRow.Kind;
+import weltwright.sheath.Pattern;
+import weltwright.sheath.Piece;
+
+/**
+ * The pages that lie on the bench beside the leather: the sheath as it will be, what goes into it, which edges to finish
+ * before it is assembled, what to do in which order, and what to beware of.
+ */
+final class BenchCard {
+    private static final double MARGIN_MM = 14;
+    private static final double FOOT_MM = 6;
+    private static final double FOOT_SIZE_MM = 2.5;
+    private static final double VIEW_HEIGHT_MM = 88;
+    private static final double AIR_MM = 3;
+    private static final double MM2_IN_CM2 = 100;
+    private static final double MM2_IN_SQUARE_FOOT = 304.8 * 304.8;
+
+    private final Pattern pattern;
+    private final BenchPlan plan;
+    private final Heading heading;
+    private final Lettering lettering;
+    private final double widthMm;
+
+    private BenchCard(Pattern pattern, BenchPlan plan, Heading heading, Lettering lettering, double widthMm) {
+        this.pattern = pattern;
+        this.plan = plan;
+        this.heading = heading;
+        this.lettering = lettering;
+        this.widthMm = widthMm;
+    }
+
+    /** Draws the card as the last pages of a document. A pattern on one large page gets its card on A4. */
+    static void draw(
+            PDDocument document,
+            Lettering lettering,
+            Pattern pattern,
+            BenchPlan plan,
+            Heading heading,
+            PaperSize paper,
+            PrintScale scale)
+            throws IOException {
+        PageFrame frame = paper == PaperSize.LETTER
+                ? PageFrame.of(215.9, 279.4, scale)
+                : PageFrame.of(210, 297, scale);
+        Envelope room = new Envelope(
+                MARGIN_MM, frame.widthMm() - MARGIN_MM, MARGIN_MM + FOOT_MM, frame.heightMm() - MARGIN_MM);
+        BenchCard card = new BenchCard(pattern, plan, heading, lettering, room.getWidth());
+        List<List<CardFlow.Placed>> pages = card.laid(room.getHeight());
+        for (int i = 0; i < pages.size(); i++) {
+            try (Ink ink = Ink.onNewPage(document, lettering, frame.widthMm(), frame.heightMm(), scale)) {
+                for (CardFlow.Placed placed : pages.get(i)) {
+                    placed.block().draw(ink, lettering, new Point(room.getMinX(), room.getMaxY() - placed.downMm()));
+                }
+                card.foot(ink, room, "Bench card, page %d of %d".formatted(i + 1, pages.size()));
+            }
+        }
+    }
+
+    private void foot(Ink ink, Envelope room, String page) throws IOException {
+        double y = room.getMinY() - FOOT_MM;
+        double width = lettering.widthMm(page, FOOT_SIZE_MM);
+        ink.write(page, new Point(room.getMaxX() - width, y), 0, FOOT_SIZE_MM, Color.BLACK);
+        String job = lettering.cut(heading.line(), room.getWidth() - width - 10, FOOT_SIZE_MM);
+        ink.write(job, new Point(room.getMinX(), y), 0, FOOT_SIZE_MM, Color.BLACK);
+    }
+
+    private List<List<CardFlow.Placed>> laid(double heightMm) {
+        CardFlow flow = new CardFlow(heightMm);
+        flow.addTogether(List.of(
+                CardTitle.of(lettering, "Bench card", heading.line() + ". Not to scale.", widthMm), new Air(AIR_MM), overview()));
+        table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
+        table(flow, "Thread", "Saddle stitch: one thread for each seam, a needle at each of its ends.", threadColumns(),
+                thread());
+        table(flow, "Finish these edges before assembly",
+                "They are out of reach once the sheath is sewn. On the pattern: B, and an unbroken line inside the cut.",
+                edgeColumns(), edges());
+        table(flow, "The work, in order",
+                "Tick what is done. A bar beside a step: an edge that has to be finished before assembly.",
+                stepColumns(), steps());
+        flow.addTogether(cautions());
+        return flow.pages();
+    }
+
+    private void table(CardFlow flow, String title, String below, List<Column> columns, List<CardRow> rows) {
+        if (!rows.isEmpty()) {
+            flow.addTable(
+                    CardTitle.of(lettering, title, below, widthMm), CardRow.head(lettering, columns), rows);
+        }
+    }
+
+    private CardRow row(List<Column> columns, Kind kind, String... cells) {
+        return CardRow.of(lettering, columns, List.of(cells), kind);
+    }
+
+    /** The finished sheath, and its sizes beside it. */
+    private Block overview() {
+        List<Column> columns = List.of(
+                Column.words("when it is sewn", widthMm * 0.29),
+                Column.numbers("mm", widthMm * 0.10),
+                Column.numbers("in", widthMm * 0.13));
+        List<Block> beside = new ArrayList<>(List.of(CardRow.head(lettering, columns)));
+        pattern.sizes().forEach(size -> beside.add(row(
+                columns,
+                Kind.PLAIN,
+                size.name(),
+                number("%.1f", size.lengthMm()),
+                new Length(size.lengthMm()).inInches().replace(" in", ""))));
+        List<Column> one = List.of(Column.words("what to watch for", widthMm * 0.52));
+        beside.add(new Air(AIR_MM));
+        beside.add(CardRow.head(lettering, one));
+        pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, advice)));
+        if (!heading.notes().isBlank()) {
+            beside.add(row(one, Kind.PLAIN, "Notes: " + heading.notes()));
+        }
+        double left = widthMm * 0.45;
+        double height = Math.max(
+                VIEW_HEIGHT_MM, beside.stream().mapToDouble(Block::heightMm).sum());
+        return new SideBySide(
+                FinishedShape.of(pattern).map(shape -> new FinishedView(shape, left, height)),
+                widthMm - columns.stream().mapToDouble(Column::widthMm).sum(),
+                beside,
+                widthMm);
+    }
+
+    private List<Column> pieceColumns() {
+        return columns(
+                Column.words("piece", 0.28),
+                Column.numbers("cut", 0.1),
+                Column.numbers("leather, mm", 0.16),
+                Column.numbers("oz", 0.1),
+                Column.numbers("each, cm²", 0.18),
+                Column.numbers("together, cm²", 0.18));
+    }
+
+    private List<CardRow> pieces() {
+        return pattern.pieces().stream()
+                .map(piece -> row(
+                        pieceColumns(),
+                        Kind.PLAIN,
+                        piece.name(),
+                        String.valueOf(piece.count()),
+                        number("%.1f", piece.thicknessMm()),
+                        number("%.1f", piece.thicknessMm() / Unit.OUNCE.inMm()),
+                        number("%.0f", areaMm2(piece) / MM2_IN_CM2),
+                        number("%.0f", piece.count() * areaMm2(piece) / MM2_IN_CM2)))
+                .toList();
+    }
+
+    private String leatherInAll() {
+        double all = pattern.pieces().stream()
+                .mapToDouble(piece -> piece.count() * areaMm2(piece))
+                .sum();
+        return number("Leather in the pieces: %.0f cm²", all / MM2_IN_CM2)
+                + number(" (%.2f square feet), offcuts not counted.", all / MM2_IN_SQUARE_FOOT);
+    }
+
+    private static double areaMm2(Piece piece) {
+        return Math.abs(piece.outline().signedAreaMm2());
+    }
+
+    private List<Column> threadColumns() {
+        return columns(
+                Column.words("seam", 0.24),
+                Column.numbers("stitches", 0.12),
+                Column.numbers("pitch, mm", 0.14),
+                Column.numbers("to the inch", 0.14),
+                Column.numbers("through, mm", 0.14),
+                Column.numbers("thread, m", 0.12),
+                Column.numbers("needles", 0.1));
+    }
+
+    private List<CardRow> thread() {
+        return plan.thread().stream()
+                .map(seam -> row(
+                        threadColumns(),
+                        Kind.PLAIN,
+                        seam.seam(),
+                        String.valueOf(seam.stitches()),
+                        number("%.2f", seam.pitchMm()),
+                        number("%.1f", Unit.INCH.inMm() / seam.pitchMm()),
+                        number("%.1f", seam.stackMm()),
+                        number("%.1f", Math.ceil(seam.threadMm() / 100) / 10),
+                        String.valueOf(SaddleStitch.NEEDLES)))
+                .toList();
+    }
+
+    private List<Column> edgeColumns() {
+        return columns(
+                Column.words("edge", 0.3),
+                Column.words("groove, from the edge", 0.24),
+                Column.words("bevel", 0.22),
+                Column.words("burnish", 0.24));
+    }
+
+    /** Stretches of one name and with the same treatments are one row. */
+    private List<CardRow> edges() {
+        return plan.edges().stream()
+                .filter(Edge::finishedBeforeAssembly)
+                .map(edge -> List.of(
+                        edge.piece() + ": " + edge.name() + (edge.part().endsWith("half") ? ", " + edge.part() : ""),
+                        treatment(edge, Step.GROOVE),
+                        treatment(edge, Step.BEVEL),
+                        treatment(edge, Step.BURNISH)))
+                .distinct()
+                .map(cells -> CardRow.of(lettering, edgeColumns(), cells, Kind.CALLED_OUT))
+                .toList();
+    }
+
+    private static String treatment(Edge edge, Step step) {
+        return edge.treatments().stream()
+                .filter(treatment -> treatment.step() == step)
+                .map(treatment -> switch (step) {
+                    case BEVEL -> treatment.size() + ", " + treatment.side().words();
+                    default -> treatment.size();
+                })
+                .collect(Collectors.joining("; "));
+    }
+
+    private List<Column> stepColumns() {
+        return columns(
+                Column.words("", 0.033),
+                Column.numbers("", 0.043),
+                Column.words("what", 0.524),
+                Column.words("with", 0.19),
+                Column.words("size", 0.21));
+    }
+
+    private List<CardRow> steps() {
+        List<CardRow> rows = new ArrayList<>();
+        for (Operation operation : plan.order().operations()) {
+            rows.add(row(
+                    stepColumns(),
+                    operation.edgeBeforeAssembly() ? Kind.CALLED_OUT : Kind.PLAIN,
+                    "□",
+                    String.valueOf(rows.size() + 1),
+                    operation.work(),
+                    operation.tool(),
+                    operation.size()));
+        }
+        return rows;
+    }
+
+    private List<Block> cautions() {
+        List<Block> blocks = new ArrayList<>(List.of(CardTitle.of(lettering, "Take care", "", widthMm)));
+        List<Column> one = List.of(Column.words("", widthMm));
+        Cautions.WHOLE.forEach(caution -> blocks.add(row(one, Kind.PLAIN, caution)));
+        return blocks;
+    }
+
+    /** Columns whose widths are given as shares of the card's. */
+    private List<Column> columns(Column... shares) {
+        return List.of(shares).stream()
+                .map(share -> new Column(share.name(), share.widthMm() * widthMm, share.numbers()))
+                .toList();
+    }
+
+    private static String number(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+}

@@ -1,0 +1,110 @@
+package weltwright.paper;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import weltwright.geometry.Point;
+
+/**
+ * A row of a table on the bench card: words in columns, a rule below.
+ *
+ * @param columns from left to right
+ * @param cells the lines of words in each, printable
+ * @param kind how it is set
+ */
+record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implements Block {
+    static final double SIZE_MM = 3;
+    private static final double HEAD_MM = 2.5;
+    private static final double AIR_MM = 1.1;
+    /** From the words of one column to those of the next. */
+    private static final double GAP_MM = 3;
+    private static final Pen RULE = Pen.unbroken(0.1, Color.GRAY);
+    private static final Pen HEAD_RULE = Pen.unbroken(0.3, Color.BLACK);
+    private static final Color GREY = new Color(0x505050);
+
+    /** How a row is set. */
+    enum Kind {
+        /** The names of the columns. */
+        HEAD,
+        PLAIN,
+        /** With a bar beside it, that it is not overlooked. */
+        CALLED_OUT
+    }
+
+    /**
+     * A column.
+     *
+     * @param name over it
+     * @param widthMm of it, the gap to the next included
+     * @param numbers whether it holds numbers, which stand to the right
+     */
+    record Column(String name, double widthMm, boolean numbers) {
+        static Column words(String name, double widthMm) {
+            return new Column(name, widthMm, false);
+        }
+
+        static Column numbers(String name, double widthMm) {
+            return new Column(name, widthMm, true);
+        }
+
+    }
+
+    static CardRow head(Lettering lettering, List<Column> columns) {
+        return of(lettering, columns, columns.stream().map(Column::name).toList(), Kind.HEAD);
+    }
+
+    static CardRow of(Lettering lettering, List<Column> columns, List<String> words, Kind kind) {
+        List<List<String>> cells = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            cells.add(lettering.wrap(words.get(i), roomMm(columns, i), size(kind)));
+        }
+        return new CardRow(columns, List.copyOf(cells), kind);
+    }
+
+    private static double roomMm(List<Column> columns, int i) {
+        return columns.get(i).widthMm() - (i < columns.size() - 1 ? GAP_MM : 0);
+    }
+
+    @Override
+    public double widthMm() {
+        return columns.stream().mapToDouble(Column::widthMm).sum();
+    }
+
+    @Override
+    public double heightMm() {
+        int lines = cells.stream().mapToInt(List::size).max().orElse(1);
+        double size = size(kind);
+        return 2 * AIR_MM + size * (Lettering.CAPITAL + Lettering.DESCENT) + size * Lettering.LINE * (lines - 1);
+    }
+
+    @Override
+    public void draw(Ink ink, Lettering lettering, Point upperLeft) throws IOException {
+        double size = size(kind);
+        double x = upperLeft.x();
+        for (int i = 0; i < columns.size(); i++) {
+            double y = upperLeft.y() - AIR_MM - size * Lettering.CAPITAL;
+            for (String line : cells.get(i)) {
+                double indent = columns.get(i).numbers()
+                        ? roomMm(columns, i) - lettering.widthMm(line, size)
+                        : 0;
+                ink.write(line, new Point(x + indent, y), 0, size, kind == Kind.HEAD ? GREY : Color.BLACK);
+                y -= size * Lettering.LINE;
+            }
+            x += columns.get(i).widthMm();
+        }
+        double bottom = upperLeft.y() - heightMm();
+        ink.draw(
+                kind == Kind.HEAD ? HEAD_RULE : RULE,
+                new Point(upperLeft.x(), bottom),
+                new Point(upperLeft.x() + widthMm(), bottom));
+        if (kind == Kind.CALLED_OUT) {
+            Point bar = new Point(upperLeft.x() - 2.6, bottom + 0.3);
+            ink.fill(Color.BLACK, List.of(Ink.box(bar, new Point(bar.x() + 1.1, upperLeft.y() - 0.3))));
+        }
+    }
+
+    private static double size(Kind kind) {
+        return kind == Kind.HEAD ? HEAD_MM : SIZE_MM;
+    }
+}

@@ -1,0 +1,101 @@
+package weltwright.paper;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/**
+ * The finished sheath with its main sizes, as large as there is room; not to scale.
+ *
+ * @param widthMm of the whole
+ * @param heightMm of the whole
+ */
+record FinishedView(FinishedShape shape, double widthMm, double heightMm) implements Block {
+    private static final double SIZE_MM = 2.7;
+    /** Room for a dimension line and its number. */
+    private static final double DIMENSION_MM = 9;
+
+    private static final double FROM_SHAPE_MM = 4;
+    private static final double ARROW_MM = 1.8;
+    private static final Color UNDER = new Color(0xE4E4E4);
+    private static final Pen OUTLINE = Pen.unbroken(0.35, Color.BLACK);
+    private static final Pen BEHIND = Pen.unbroken(0.25, Color.BLACK);
+    private static final Pen STITCH = Pen.dashed(0.35, Color.BLACK, 1.1, 0.7);
+    private static final Pen DIMENSION = Pen.unbroken(0.12, Color.BLACK);
+
+    @Override
+    public void draw(Ink ink, Lettering lettering, Point upperLeft) throws IOException {
+        Envelope box = shape.extent();
+        double scale = Math.min(
+                1,
+                Math.min(
+                        (widthMm - 2 * DIMENSION_MM) / box.getWidth(),
+                        (heightMm - DIMENSION_MM) / box.getHeight()));
+        double left = upperLeft.x() + (widthMm - scale * box.getWidth()) / 2;
+        double top = upperLeft.y();
+        Placing on = new Placing(box, scale, new Point(left, top));
+
+        ink.fill(UNDER, List.of(on.line(shape.back())));
+        ink.draw(BEHIND, on.line(shape.back()));
+        ink.fill(Color.WHITE, List.of(on.line(shape.face())));
+        ink.draw(OUTLINE, on.line(shape.face()));
+        ink.draw(STITCH, on.line(shape.stitches()));
+
+        Envelope face = shape.face().lineString().getEnvelopeInternal();
+        Point lowerLeft = on.point(new Point(face.getMinX(), face.getMinY()));
+        Point upperRight = on.point(new Point(face.getMaxX(), face.getMaxY()));
+        double low = lowerLeft.y() - FROM_SHAPE_MM;
+        double before = lowerLeft.x() - FROM_SHAPE_MM;
+        dimension(ink, lettering, new Point(lowerLeft.x(), low), new Point(upperRight.x(), low), shape.widthMm(), -1);
+        dimension(
+                ink,
+                lettering,
+                new Point(before, lowerLeft.y()),
+                new Point(before, upperRight.y()),
+                shape.lengthMm(),
+                1);
+        if (top - upperRight.y() > 1) {
+            double beyond = upperRight.x() + FROM_SHAPE_MM;
+            dimension(
+                    ink,
+                    lettering,
+                    new Point(beyond, lowerLeft.y()),
+                    new Point(beyond, top),
+                    shape.withLoopMm(),
+                    -1);
+        }
+    }
+
+    /** A line with arrows at both ends and its length beside it, on its left where {@code side} is 1. */
+    private static void dimension(Ink ink, Lettering lettering, Point from, Point to, double lengthMm, int side)
+            throws IOException {
+        ink.draw(DIMENSION, from, to);
+        Point along = to.minus(from).unit();
+        for (Point[] end : new Point[][] {{from, along}, {to, along.times(-1)}}) {
+            Point in = end[0].plus(end[1].times(ARROW_MM));
+            Point half = end[1].left().times(ARROW_MM / 4);
+            ink.fill(Color.BLACK, List.of(Polyline.closed(List.of(end[0], in.plus(half), in.minus(half)))));
+            Point tick = end[1].left().times(ARROW_MM);
+            ink.draw(DIMENSION, end[0].minus(tick), end[0].plus(tick));
+        }
+        double off = SIZE_MM * 0.75;
+        Point middle = from.towards(to, 0.5).plus(along.left().times(side * off));
+        double angle = Label.readable(Math.atan2(along.y(), along.x()));
+        Label.of(lettering, List.of("%d\u00a0mm".formatted(Math.round(lengthMm))), SIZE_MM, middle, angle)
+                .draw(ink, lettering);
+    }
+
+    /** Where the shape stands on the page. */
+    private record Placing(Envelope box, double scale, Point upperLeft) {
+        Point point(Point p) {
+            return upperLeft.plus(new Point((p.x() - box.getMinX()) * scale, (p.y() - box.getMaxY()) * scale));
+        }
+
+        Polyline line(Polyline line) {
+            return line.map(this::point);
+        }
+    }
+}

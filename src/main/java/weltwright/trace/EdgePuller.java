@@ -1,0 +1,128 @@
+package weltwright.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.ground.Picture;
+import weltwright.ground.View;
+import weltwright.knife.Silhouette;
+import weltwright.photo.Photo;
+import weltwright.trouble.Trouble;
+
+/**
+ * Pulls a line that was roughly drawn along the knife's edge to where the photo shows that edge. The steps are those of a
+ * trace, for a stretch: follow the edge near the line on the picture's own pixels, twice, the second time closer; meet
+ * the mid-plane; take off what the knife's thickness adds there.
+ *
+ * <p>It knows nothing of what is printed on the ground, so of several edges it takes the clearest near the line, and the
+ * nearer the better: whoever draws closer decides.
+ */
+public final class EdgePuller {
+    private static final double STEP_MM = 0.2;
+
+    /** Strokes of a hand tremble by about this much and less. */
+    private static final double DRAWN_SIGMA_MM = 0.6;
+
+    private static final double FOLLOWED_SIGMA_MM = 0.3;
+    private static final double CLOSE_MM = 0.7;
+    private static final double ALONG_MM = 0.2;
+
+    /** Directions are taken over this much to either side. */
+    private static final double DIRECTION_MM = 1.5;
+
+    private static final EdgePath.Ground BARE = new EdgePath.Ground() {
+        @Override
+        public Point place(Point pixel) {
+            return pixel;
+        }
+
+        @Override
+        public EdgePath.Print printAt(Point place) {
+            return EdgePath.Print.NONE;
+        }
+
+        @Override
+        public double[] lineColour() {
+            return new double[3];
+        }
+    };
+
+    private EdgePuller() {}
+
+    /**
+     * The edge along a stroke.
+     *
+     * @param trace of that photo, which says how the silhouette's frame lies in it
+     * @param settings with which it was traced
+     * @param knife the outline as it is now; it says where spine, edge and handle are
+     * @param stroke open, in the silhouette's frame, the knife on its left
+     * @param reachMm how far from the stroke the edge may be
+     * @return in the silhouette's frame, on the mid-plane, in the stroke's sense
+     * @throws Trouble where the stroke leaves the picture
+     */
+    public static Polyline along(
+            Photo photo, Trace trace, TraceSettings settings, Silhouette knife, Polyline stroke, double reachMm) {
+        View view = trace.seenFrom();
+        List<Point> seen;
+        try (Picture picture = Picture.decode(photo)) {
+            Polyline drawn = pixels(stroke.smoothed(DRAWN_SIGMA_MM, STEP_MM), trace);
+            double pxPerMm = drawn.lengthMm() / stroke.lengthMm();
+            checkInside(picture, drawn, reachMm * pxPerMm);
+            Polyline rough = followed(picture, drawn, pxPerMm, reachMm)
+                    .smoothed(FOLLOWED_SIGMA_MM * pxPerMm, STEP_MM * pxPerMm);
+            seen = followed(picture, rough, pxPerMm, Math.min(CLOSE_MM, reachMm)).points();
+        }
+        Polyline onPlane = Polyline.open(seen.stream()
+                .map(px -> trace.onSheet().inverse().apply(view.meets(px, trace.midPlane())))
+                .toList());
+        return thinned(onPlane, trace, settings, knife);
+    }
+
+    private static Polyline pixels(Polyline line, Trace trace) {
+        return line.map(p -> trace.seenFrom().pixel(trace.midPlane().over(trace.onSheet().apply(p))));
+    }
+
+    private static Polyline followed(Picture picture, Polyline near, double pxPerMm, double reachMm) {
+        EdgePath path = new EdgePath(
+                picture.bgr(), BARE, STEP_MM * pxPerMm, reachMm * pxPerMm, ALONG_MM * pxPerMm);
+        return Polyline.open(path.near(near).stream().map(EdgePoint::pixel).toList());
+    }
+
+    private static void checkInside(Picture picture, Polyline line, double reachPx) {
+        for (Point p : line.points()) {
+            if (Math.min(p.x(), p.y()) < reachPx
+                    || p.x() > picture.widthPx() - 1 - reachPx
+                    || p.y() > picture.heightPx() - 1 - reachPx) {
+                throw new Trouble("The line runs out of the photo.", "Keep to where the knife is to be seen.");
+            }
+        }
+    }
+
+    private static Polyline thinned(Polyline seen, Trace trace, TraceSettings settings, Silhouette knife) {
+        ThickKnife thickness = Tracer.thickness(settings);
+        Polyline outline = knife.outline().sampled(0.5);
+        double buttX = outline.points().stream().mapToDouble(Point::x).min().orElseThrow();
+        Rim rim = new Rim(
+                thickness,
+                trace.seenFrom(),
+                trace.midPlane(),
+                trace.onSheet(),
+                outline,
+                knife.landmarks().heel().x(),
+                knife.landmarks().tip().x(),
+                buttX,
+                knife.spineOnLeft());
+        double buttExcess = thickness.buttExcessMm(rim.lean(knife.landmarks().butt()).x());
+        double[] station = seen.stationsMm();
+        List<Point> thin = new ArrayList<>();
+        for (int i = 0; i < station.length; i++) {
+            Point p = seen.points().get(i);
+            Point along = seen.at(station[i] + DIRECTION_MM).minus(seen.at(station[i] - DIRECTION_MM));
+            Point outward = along.unit().left().times(-1);
+            Point moved = p.minus(outward.times(rim.shift(p, outward).outMm()));
+            thin.add(SilhouetteBuilder.drawnIn(moved, buttX, buttExcess));
+        }
+        return Polyline.open(thin);
+    }
+}

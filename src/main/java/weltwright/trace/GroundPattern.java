@@ -1,0 +1,54 @@
+package weltwright.trace;
+
+import org.opencv.core.Mat;
+import weltwright.geometry.Point;
+
+/**
+ * What a bare ground would look like on a raster: which pixels are plain, which are printed black, and which lie so near
+ * to a printed edge or line that their colour is not to be relied on. Its masks are gone once it is closed; what is
+ * printed where it still tells.
+ */
+final class GroundPattern implements AutoCloseable {
+    private static final EdgePath.Print[] PRINT = EdgePath.Print.values();
+
+    private final GroundRaster raster;
+    private final Mat paper;
+    private final Mat black;
+    private final byte[] prints;
+
+    /**
+     * @param paper 255 where the ground is plain
+     * @param black 255 where it is printed black
+     * @param prints for each pixel the ordinal of the {@link EdgePath.Print} there
+     */
+    GroundPattern(GroundRaster raster, Mat paper, Mat black, byte[] prints) {
+        this.raster = raster;
+        this.paper = paper;
+        this.black = black;
+        this.prints = prints;
+    }
+
+    /** What is printed at a place of the ground, or so near it that it shows there. */
+    EdgePath.Print printAt(Point place) {
+        Point px = raster.pixel(place);
+        return raster.covers(px)
+                ? PRINT[prints[(int) Math.round(px.y()) * raster.columns() + (int) Math.round(px.x())]]
+                : EdgePath.Print.NONE;
+    }
+
+    /** 255 where the ground is plain, well away from print; 0 elsewhere. */
+    Mat paper() {
+        return paper;
+    }
+
+    /** 255 where it is printed black, well away from its edge; 0 elsewhere. */
+    Mat black() {
+        return black;
+    }
+
+    @Override
+    public void close() {
+        paper.release();
+        black.release();
+    }
+}

@@ -1,0 +1,47 @@
+package weltwright.trace;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * One way to see a printed line, and what it usually gives where a line is seen. Assumes that most of the lines that are
+ * looked at are to be seen.
+ *
+ * @param of the measure of a look
+ * @param usual what it gives at a line
+ * @param noise how far it usually is from that
+ */
+record LineMeasure<L>(ToDoubleFunction<L> of, double usual, double noise) {
+    /** Bolder lines give more than the usual ones: up to this many times as much. */
+    private static final double BOLDEST = 3;
+
+    static <L> LineMeasure<L> of(List<L> looks, ToDoubleFunction<L> of) {
+        double[] sorted = looks.stream().mapToDouble(of).sorted().toArray();
+        double usual = sorted[(int) (0.7 * sorted.length)];
+        double[] off = Arrays.stream(sorted)
+                .skip(sorted.length / 2)
+                .map(seen -> Math.abs(seen - usual))
+                .sorted()
+                .toArray();
+        return new LineMeasure<>(of, usual, off[off.length / 2]);
+    }
+
+    /** False where lines drown in noise. */
+    boolean tells() {
+        return usual > 4 * noise;
+    }
+
+    boolean isUsual(L look) {
+        return Math.abs(of.applyAsDouble(look) - usual) < 0.35 * usual;
+    }
+
+    boolean isUsualOrBolder(L look) {
+        double seen = of.applyAsDouble(look);
+        return seen > 0.6 * usual && seen < BOLDEST * usual;
+    }
+
+    boolean isNone(L look) {
+        return Math.abs(of.applyAsDouble(look)) < 0.2 * usual;
+    }
+}

@@ -1,0 +1,88 @@
+package weltwright.trace;
+
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.ground.Plane;
+import weltwright.ground.View;
+import weltwright.knife.Sides;
+
+/**
+ * What its thickness adds to one knife's silhouette, place by place round its outline: which part of the knife a place
+ * belongs to, how wide the knife is there and how it is looked at is all that {@link ThickKnife} must be told.
+ */
+final class Rim {
+    /** A face of the outline that looks so far towards the tip, so near the heel, is the handle's front. */
+    private static final double FACES_FRONT = 0.7;
+
+    private static final double FRONT_MM = 2;
+
+    private final ThickKnife thickness;
+    private final View view;
+    private final Plane midPlane;
+    private final Placement toGround;
+    private final Sides sides;
+    private final double heelX;
+    private final double tipX;
+    private final double buttX;
+    private final boolean spineOnLeft;
+
+    /**
+     * @param toGround the motion from the outline's frame to the ground frame
+     * @param along the outline, x along the knife towards the tip
+     * @param heelX x of the heel
+     * @param tipX x of the tip
+     * @param buttX x of the butt
+     * @param spineOnLeft whether the spine is at positive y
+     */
+    Rim(
+            ThickKnife thickness,
+            View view,
+            Plane midPlane,
+            Placement toGround,
+            Polyline along,
+            double heelX,
+            double tipX,
+            double buttX,
+            boolean spineOnLeft) {
+        this.thickness = thickness;
+        this.view = view;
+        this.midPlane = midPlane;
+        this.toGround = toGround;
+        this.sides = new Sides(along);
+        this.heelX = heelX;
+        this.tipX = tipX;
+        this.buttX = buttX;
+        this.spineOnLeft = spineOnLeft;
+    }
+
+    /** How the line of sight to a place leans over for each mm of height; both in the outline's frame. */
+    Point lean(Point p) {
+        return toGround.inverse().rotate(view.lean(midPlane.over(toGround.apply(p))));
+    }
+
+    /**
+     * Where the knife is seen at a place, less its outline in the mid-plane there.
+     *
+     * @param p in the outline's frame
+     * @param outward unit normal there
+     */
+    ThickKnife.Shift shift(Point p, Point outward) {
+        Point lean = lean(p);
+        double across = lean.dot(outward);
+        double alongTangent = lean.dot(outward.left());
+        // At the very end a width says nothing of how round the handle is.
+        double x = Math.max(p.x(), buttX + SilhouetteBuilder.BUTT_END_MM);
+        if (outward.x() > FACES_FRONT && Math.abs(p.x() - heelX) < FRONT_MM) {
+            double handleX = heelX - FRONT_MM;
+            return thickness.front(2 * Math.abs(p.y() - sides.middle(handleX)) / sides.width(handleX), across);
+        }
+        if (p.x() < heelX) {
+            // What a handle's ends show is the butt's to say.
+            return thickness.side(sides.width(x) / 2, across, alongTangent).times(outward.y() * outward.y());
+        }
+        boolean spine = p.y() > sides.middle(x) == spineOnLeft;
+        double rim = spine ? thickness.spineThicknessMm() : thickness.edgeThicknessMm();
+        return ThickKnife.rim(rim, (p.x() - heelX) / (tipX - heelX), across, alongTangent);
+    }
+}

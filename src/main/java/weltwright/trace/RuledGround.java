@@ -1,0 +1,98 @@
+package weltwright.trace;
+
+import java.util.List;
+import java.util.Locale;
+import org.opencv.core.Mat;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.Reference;
+import weltwright.ground.RuledFinder;
+import weltwright.ground.View;
+import weltwright.ground.ViewSolver;
+
+/**
+ * A ruled ground, such as a cutting mat or squared paper.
+ *
+ * @param pitchMm from line to line
+ */
+record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGround {
+    /** Fine enough for the light over the whole ground, where lines leave room between them. */
+    private static final double COARSE_MM_PER_PX = 0.5;
+
+    /** The finder measures a line with its blur; ink covers about this part of that. */
+    private static final double INK_PART = 0.7;
+
+    /** Mats and printed squares are true to about this. Common practice. */
+    private static final double SCALE_SIGMA = 0.0007;
+
+    /** Between lines that are near to each other the mask strays from line to line where the knife hardly stands out. */
+    private static final double ROUGH_MM = 3;
+
+    @Override
+    public List<Reference> references() {
+        return found.crossings();
+    }
+
+    @Override
+    public double stretchSigma() {
+        return RuledFinder.STRETCH_SIGMA;
+    }
+
+    @Override
+    public double scaleSigma() {
+        return SCALE_SIGMA;
+    }
+
+    @Override
+    public String note(ViewSolver.Solution solution) {
+        return String.format(
+                Locale.ROOT,
+                "Ruled ground, %.1f mm from line to line: %d crossings found, %d of them used, each to %.2f pixels.",
+                pitchMm,
+                found.crossings().size(),
+                solution.used(),
+                solution.pixelSigma());
+    }
+
+    @Override
+    public Cover cover(Picture picture, View view) {
+        var box = found.extent().area().getEnvelopeInternal();
+        Point low = new Point(box.getMinX(), box.getMinY());
+        Point high = new Point(box.getMaxX(), box.getMaxY());
+        RuledPattern ruling = new RuledPattern(pitchMm, found.extent(), lineHalfMm(view));
+        PaperLight light = light(picture, view, ruling, GroundRaster.covering(low, high, Math.min(COARSE_MM_PER_PX, pitchMm / 16)));
+        PrintLook look = new RuledSights(ruling, picture, view).look();
+        GroundRaster raster = KnifeMask.around(look.sights(), low, high, pitchMm);
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+        try (GroundPattern pattern = ruling.on(raster)) {
+            Mat expected = light.over(raster);
+            Cover cover = new Cover(
+                    new KnifeMask(raster, seen, expected, pattern, ruling.zoneMm()).contour(look.sights()),
+                    ROUGH_MM,
+                    pattern,
+                    look);
+            expected.release();
+            return cover;
+        } finally {
+            seen.release();
+        }
+    }
+
+    /** Half the width of its lines on the ground. */
+    private double lineHalfMm(View view) {
+        double pxPerMm = view.pixel(Plane.GROUND.over(new Point(0, 0)))
+                .distance(view.pixel(Plane.GROUND.over(new Point(1, 0))));
+        return INK_PART * found.lineWidthPx() / 2 / pxPerMm;
+    }
+
+    private static PaperLight light(Picture picture, View view, RuledPattern ruling, GroundRaster raster) {
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+        try (GroundPattern pattern = ruling.on(raster)) {
+            return PaperLight.fit(seen, pattern.paper(), raster);
+        } finally {
+            seen.release();
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package weltwright.trace;
+
+import java.util.List;
+import java.util.Locale;
+import org.opencv.core.Mat;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.Reference;
+import weltwright.ground.ReferenceSheet;
+import weltwright.ground.SheetFinder;
+import weltwright.ground.View;
+import weltwright.ground.ViewSolver;
+import weltwright.measure.PrintScale;
+
+/**
+ * The printed reference sheet as a ground.
+ *
+ * @param scale what its bars measure
+ */
+record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGround {
+    /** Fine enough for the light over the whole sheet. */
+    private static final double COARSE_MM_PER_PX = 0.6;
+
+    /** A bar read off with a ruler, or a print trusted to be at actual size. Common practice. */
+    private static final double SCALE_SIGMA = 0.0005;
+
+    /** Paper is smooth and the sheet's lines are far apart: the mask strays beside a line only. */
+    private static final double ROUGH_MM = 1.2;
+
+    @Override
+    public List<Reference> references() {
+        return found.corners();
+    }
+
+    @Override
+    public double stretchSigma() {
+        return SCALE_SIGMA;
+    }
+
+    @Override
+    public double scaleSigma() {
+        return SCALE_SIGMA;
+    }
+
+    @Override
+    public String note(ViewSolver.Solution solution) {
+        return String.format(
+                Locale.ROOT,
+                "%s sheet: %d corners found, %d of them used, each to %.2f pixels.",
+                found.sheet().pageName(),
+                found.corners().size(),
+                solution.used(),
+                solution.pixelSigma());
+    }
+
+    @Override
+    public Cover cover(Picture picture, View view) {
+        ReferenceSheet sheet = found.sheet();
+        PrintLook look = new SheetSights(sheet, scale, picture, view).look();
+        // The very rim of the paper is left out: it curls, and throws a shadow of its own.
+        Point half = new Point(sheet.pageWidthMm() / 2 * scale.x() - 1, sheet.pageHeightMm() / 2 * scale.y() - 1);
+        SheetLook bare = SheetLook.of(
+                picture, view, sheet, scale, GroundRaster.covering(half.times(-1), half, COARSE_MM_PER_PX));
+        GroundRaster raster = KnifeMask.around(look.sights(), half.times(-1), half, sheet.squareMm());
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+        try (GroundPattern pattern = SheetPattern.of(sheet, scale, raster)) {
+            Mat expected = bare.expected(raster, pattern);
+            Cover cover = new Cover(
+                    new KnifeMask(raster, seen, expected, pattern, SheetPattern.LINE_ZONE_MM)
+                            .contour(look.sights()),
+                    ROUGH_MM,
+                    pattern,
+                    look);
+            expected.release();
+            return cover;
+        } finally {
+            seen.release();
+        }
+    }
+}

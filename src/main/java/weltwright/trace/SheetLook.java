@@ -1,0 +1,81 @@
+package weltwright.trace;
+
+import java.util.List;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Scalar;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.ReferenceSheet;
+import weltwright.ground.View;
+import weltwright.measure.PrintScale;
+
+/**
+ * What the bare sheet looks like in a picture's light: how bright its paper is over the page, and how dark its print.
+ *
+ * @param light of lit paper
+ * @param blackness brightness of black print as a part of the paper's: blue, green, red
+ */
+record SheetLook(PaperLight light, Scalar blackness) {
+
+    /** @param raster over the whole page; half a millimetre is fine enough */
+    static SheetLook of(Picture picture, View view, ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+        try (GroundPattern pattern = SheetPattern.of(sheet, scale, raster)) {
+            PaperLight light = PaperLight.fit(seen, pattern.paper(), raster);
+            return new SheetLook(light, blackness(seen, light.over(raster), pattern.black()));
+        } finally {
+            seen.release();
+        }
+    }
+
+    /** The bare sheet over a raster: paper where nothing else is known to be printed; float, three channels. */
+    Mat expected(GroundRaster raster, GroundPattern pattern) {
+        Mat expected = light.over(raster);
+        Mat black = new Mat();
+        Core.multiply(expected, blackness, black);
+        black.copyTo(expected, pattern.black());
+        black.release();
+        return expected;
+    }
+
+    /** The median for each channel. */
+    private static Scalar blackness(Mat seen, Mat light, Mat black) {
+        Mat seenFloat = new Mat();
+        seen.convertTo(seenFloat, CvType.CV_32F);
+        Mat ratio = new Mat();
+        Core.divide(seenFloat, light, ratio, 1000, CvType.CV_16U);
+        short[] row = new short[ratio.cols() * 3];
+        byte[] use = new byte[ratio.cols()];
+        int[][] histogram = new int[3][1001];
+        int count = 0;
+        for (int y = 0; y < ratio.rows(); y++) {
+            ratio.get(y, 0, row);
+            black.get(y, 0, use);
+            for (int x = 0; x < use.length; x++) {
+                if (use[x] != 0) {
+                    count++;
+                    for (int k = 0; k < 3; k++) {
+                        histogram[k][Math.min(1000, row[3 * x + k] & 0xffff)]++;
+                    }
+                }
+            }
+        }
+        for (Mat used : List.of(seenFloat, ratio, light)) {
+            used.release();
+        }
+        double[] median = new double[3];
+        for (int k = 0; k < 3; k++) {
+            int sum = 0;
+            int at = 0;
+            while (2 * sum < count) {
+                sum += histogram[k][at++];
+            }
+            median[k] = Math.max(0.01, at / 1000.0);
+        }
+        return new Scalar(median[0], median[1], median[2]);
+    }
+}

@@ -1,0 +1,120 @@
+package weltwright.window;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import weltwright.job.Fields;
+import weltwright.job.Job;
+import weltwright.knife.Caliper;
+import weltwright.knife.Silhouette;
+import weltwright.trouble.Trouble;
+
+/** Lines for the measures that a maker takes on the knife itself, and beneath them those that the outline agrees with. */
+final class CaliperRows {
+    private final Bench bench;
+    private final Entry<OptionalDouble> length;
+    private final Entry<OptionalDouble> place;
+    private final Entry<OptionalDouble> width;
+    private final JPanel kept = new JPanel(new MigLayout("insets 0, fillx, wrap 2, gapy 2", "[grow,fill]8[]"));
+    private List<Caliper> shown = List.of();
+
+    CaliperRows(Bench bench) {
+        this.bench = bench;
+        length = Lines.lengthIfAny(Fields.BLADE_LENGTH, mm -> Caliper.bladeLength(mm, outlined()).mm());
+        place = Lines.lengthIfAny(Fields.WIDTH_PLACE, mm -> mm);
+        width = Lines.lengthIfAny(Fields.WIDTH, mm -> Caliper.width(placeMm(), mm, outlined()).mm());
+        kept.setOpaque(false);
+    }
+
+    void addTo(Form form) {
+        form.line("Blade, heel to tip", 'P', length, "The outline is then drawn out to it; empty leaves it as traced");
+        form.line("At, from the tip", 'F', place, "Where the width was measured; clicking with the Width tool fills it in");
+        form.line("Width there", 'W', width, "The outline is then bent to it, at this place and a little round it");
+        form.wide(kept);
+        length.onTaken(this::takeLength);
+        width.onTaken(this::takeWidth);
+        bench.watch(this::follow);
+    }
+
+    void measureWidth(double fromTipMm) {
+        place.show(OptionalDouble.of(fromTipMm));
+        width.field().scrollRectToVisible(width.field().getBounds());
+        width.field().requestFocusInWindow();
+    }
+
+    private Silhouette outlined() {
+        return bench.job()
+                .silhouette()
+                .orElseThrow(() -> new Trouble("The knife has no outline yet.", "Have it found first."));
+    }
+
+    private double placeMm() {
+        return place.value()
+                .orElseThrow(() -> new Trouble(
+                        "Where the width was measured is not said.", "Type first how far from the tip."));
+    }
+
+    private void takeLength() {
+        if (length.value().isPresent()) {
+            bench.change(job -> job.withCaliper(Caliper.bladeLength(length.value().getAsDouble(), outlined())));
+        } else {
+            kept(bench.job()).filter(c -> c.fromTipMm().isEmpty()).findFirst().ifPresent(this::remove);
+        }
+    }
+
+    private void takeWidth() {
+        if (width.value().isPresent()) {
+            bench.change(job -> job.withCaliper(
+                    Caliper.width(placeMm(), width.value().getAsDouble(), outlined())));
+            width.show(OptionalDouble.empty());
+        }
+    }
+
+    private void remove(Caliper caliper) {
+        bench.change(job -> job.withoutCaliper(caliper));
+    }
+
+    private static Stream<Caliper> kept(Job job) {
+        return job.calipers().stream();
+    }
+
+    private void follow() {
+        Job job = bench.job();
+        boolean there = job.silhouette().isPresent();
+        for (Entry<?> entry : List.of(length, place, width)) {
+            entry.field().setEnabled(there);
+        }
+        length.show(kept(job)
+                .filter(c -> c.fromTipMm().isEmpty())
+                .map(c -> OptionalDouble.of(c.mm()))
+                .findFirst()
+                .orElse(OptionalDouble.empty()));
+        if (shown.equals(job.calipers())) {
+            return;
+        }
+        shown = job.calipers();
+        kept.removeAll();
+        for (Caliper caliper : shown) {
+            JButton remove = new JButton("Remove");
+            remove.setName("remove " + told(caliper));
+            remove.setToolTipText("Lets the outline go back to " + OutlineInk.said(caliper.outlineMm()));
+            remove.addActionListener(e -> remove(caliper));
+            WrappedText words = new WrappedText(Look::text);
+            words.say(told(caliper));
+            kept.add(words, "wmin 0");
+            kept.add(remove);
+        }
+        kept.revalidate();
+        kept.repaint();
+    }
+
+    private static String told(Caliper caliper) {
+        String what = caliper.fromTipMm().isPresent()
+                ? OutlineInk.said(caliper.fromTipMm().getAsDouble()) + " from the tip: "
+                : "Blade: ";
+        return what + OutlineInk.said(caliper.mm()) + ", was " + OutlineInk.said(caliper.outlineMm());
+    }
+}

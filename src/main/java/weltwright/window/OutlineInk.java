@@ -1,0 +1,199 @@
+package weltwright.window;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import weltwright.geometry.Node;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.knife.Caliper;
+import weltwright.knife.Silhouette;
+import weltwright.measure.Length;
+
+/** Paints an outline and what belongs to it over a photo of any colour: light lines with a dark rim. */
+final class OutlineInk {
+    private static final double STEP_MM = 0.25;
+    private static final Color EDGE = new Color(0xff4d3d);
+    private static final Color SPINE = new Color(0x2ad1ff);
+    private static final Color HANDLE = new Color(0xffc933);
+    private static final Color UNSURE = new Color(0xd65cff);
+    private static final Color MEASURE = new Color(0x8dff8a);
+    private static final Color HALO = new Color(0, 0, 0, 150);
+    private static final double BELOW_MM = 7;
+
+    private final Graphics2D g;
+    private final Viewport at;
+    private final int width;
+    private final int height;
+
+    OutlineInk(Graphics2D g, Viewport at, int widthPx, int heightPx) {
+        this.g = g;
+        this.at = at;
+        this.width = widthPx;
+        this.height = heightPx;
+    }
+
+    void outline(Silhouette s) {
+        Polyline outline = s.outline().sampled(STEP_MM);
+        Shape whole = shape(outline);
+        g.setStroke(Words.pen(3.6f));
+        g.setColor(HALO);
+        g.draw(whole);
+        g.setStroke(Words.pen(1.6f));
+        g.setColor(HANDLE);
+        g.draw(whole);
+        g.setColor(EDGE);
+        g.draw(shape(shorter(outline, Place.HEEL.of(s), Place.TIP.of(s))));
+        g.setColor(SPINE);
+        g.draw(shape(shorter(outline, Place.SPINE.of(s), Place.TIP.of(s))));
+    }
+
+    /** A band under the outline where the edge was weak; {@code present} is the one that is being looked at. */
+    void unsure(Polyline stretch, boolean present) {
+        Shape shape = shape(stretch);
+        g.setColor(new Color(UNSURE.getRed(), UNSURE.getGreen(), UNSURE.getBlue(), present ? 130 : 150));
+        g.setStroke(Words.pen(present ? 20 : 15));
+        g.draw(shape);
+        if (!present) {
+            return;
+        }
+        Point middle = at.toPx(stretch.at(stretch.lengthMm() / 2));
+        Point along = stretch.points().get(stretch.points().size() - 1).minus(stretch.points().get(0));
+        // On the knife, which is on the left of its outline: outside stand the names of the marks.
+        Point in = along.norm() == 0 ? new Point(0, 1) : along.unit().left();
+        double away = UIScale.scale(36f);
+        label("not sure", middle.plus(new Point(in.x() * away, -in.y() * away)), UNSURE);
+    }
+
+    /** Corners are square, smooth points round. */
+    void node(Node node, boolean held) {
+        Point px = at.toPx(node.at());
+        double r = UIScale.scale(held ? 6f : 4f);
+        Shape mark = node.sharp()
+                ? new Rectangle2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r)
+                : new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
+        g.setColor(held ? HANDLE : Color.WHITE);
+        g.fill(mark);
+        g.setStroke(Words.pen(1));
+        g.setColor(Color.BLACK);
+        g.draw(mark);
+    }
+
+    void place(Place place, Silhouette s, boolean held) {
+        Point mm = place.of(s);
+        Point px = at.toPx(mm);
+        if (px.x() < 0 || px.y() < 0 || px.x() > width || px.y() > height) {
+            return;
+        }
+        double r = UIScale.scale(held ? 8f : 6f);
+        Shape dot = new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
+        g.setColor(new Color(255, 255, 255, 90));
+        g.fill(dot);
+        g.setStroke(Words.pen(4));
+        g.setColor(HALO);
+        g.draw(dot);
+        g.setStroke(Words.pen(2));
+        g.setColor(held ? HANDLE : Color.WHITE);
+        g.draw(dot);
+        boolean above = mm.y() >= (Place.HEEL.of(s).y() + Place.SPINE.of(s).y()) / 2;
+        FontMetrics metrics = g.getFontMetrics();
+        int wide = metrics.stringWidth(place.words());
+        double x = Math.max(4, Math.min(width - wide - 14, px.x() - wide / 2.0));
+        Words.plate(g, place.words(), x, above ? px.y() - 14 - metrics.getHeight() : px.y() + 14);
+    }
+
+    /** A stroke of the hand; paler once it is drawn and being followed. */
+    void stroke(Polyline stroke, boolean drawing) {
+        Shape shape = shape(stroke);
+        g.setColor(HALO);
+        g.setStroke(Words.pen(4));
+        g.draw(shape);
+        g.setColor(drawing ? Color.WHITE : UNSURE);
+        float dash = UIScale.scale(5f);
+        g.setStroke(new BasicStroke(
+                UIScale.scale(2f), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {dash, dash}, 0));
+        g.draw(shape);
+    }
+
+    /** A measure taken on the knife, as a drawing shows it. */
+    void caliper(Caliper caliper, Silhouette s) {
+        if (caliper.fromTipMm().isPresent()) {
+            across(s, caliper.station(s), said(caliper.mm()));
+        } else {
+            double low = s.outline().sampled(1).points().stream()
+                    .mapToDouble(Point::y)
+                    .min()
+                    .orElseThrow();
+            double y = low - BELOW_MM;
+            measure(new Point(Place.HEEL.of(s).x(), y), new Point(Place.TIP.of(s).x(), y), said(caliper.mm()));
+        }
+    }
+
+    /** The width at a place; nothing where the knife does not reach to it. */
+    void across(Silhouette s, double x, String words) {
+        double[] ys = s.outline().sampled(STEP_MM).crossings(x);
+        if (ys.length >= 2) {
+            measure(new Point(x, ys[0]), new Point(x, ys[ys.length - 1]), words);
+        }
+    }
+
+    private void measure(Point from, Point to, String words) {
+        Point a = at.toPx(from);
+        Point b = at.toPx(to);
+        Point end = b.minus(a).unit().left().times(UIScale.scale(6f));
+        for (boolean rim : new boolean[] {true, false}) {
+            g.setColor(rim ? HALO : MEASURE);
+            g.setStroke(Words.pen(rim ? 4 : 1.6f));
+            line(a, b);
+            line(a.minus(end), a.plus(end));
+            line(b.minus(end), b.plus(end));
+        }
+        label(words, a.towards(b, 0.5), MEASURE);
+    }
+
+    private void line(Point a, Point b) {
+        g.draw(new Line2D.Double(a.x(), a.y(), b.x(), b.y()));
+    }
+
+    private void label(String words, Point middle, Color colour) {
+        FontMetrics metrics = g.getFontMetrics();
+        double x = middle.x() - metrics.stringWidth(words) / 2.0 - 5;
+        Words.plate(g, words, x, middle.y() - metrics.getHeight() / 2.0, colour);
+    }
+
+    /** @param told what else there is to know of the outline; may be empty */
+    void legend(String told) {
+        double y = height - g.getFontMetrics().getHeight() - 14.0;
+        double x = 12;
+        x = Words.plate(g, "edge", x, y, EDGE) + 6;
+        x = Words.plate(g, "spine", x, y, SPINE) + 6;
+        x = Words.plate(g, "handle", x, y, HANDLE) + 18;
+        if (!told.isEmpty()) {
+            Words.plate(g, told, x, y);
+        }
+    }
+
+    static String said(double mm) {
+        return new Length(Math.round(mm * 100) / 100.0).inMillimetres();
+    }
+
+    private Shape shape(Polyline line) {
+        Path2D path = Words.path(line);
+        return at.transform().createTransformedShape(path);
+    }
+
+    /** The shorter way round from one point of a closed chain to another. */
+    private static Polyline shorter(Polyline outline, Point from, Point to) {
+        double a = outline.stationOf(from);
+        double b = outline.stationOf(to);
+        Polyline ahead = outline.stretch(a, b);
+        return ahead.lengthMm() <= outline.lengthMm() / 2 ? ahead : outline.stretch(b, a);
+    }
+}

@@ -1,0 +1,123 @@
+package weltwright.window;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import weltwright.geometry.Outline;
+import weltwright.geometry.OutlineEdit;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.job.Job;
+import weltwright.knife.Silhouette;
+import weltwright.trace.EdgePuller;
+import weltwright.trace.Progress;
+import weltwright.trace.Unsure;
+import weltwright.trouble.Trouble;
+
+/**
+ * Has a stretch of the outline run along a stroke: where the photo shows the knife's edge near it, along that edge. On
+ * the event thread; the following is done beside it.
+ */
+final class Redrawing {
+    private static final double STEP_MM = 0.2;
+
+    /** Without a photo a stroke is all there is; a hand trembles by about this much. */
+    private static final double DRAWN_SIGMA_MM = 1;
+
+    /** A stroke that passes this near to the middle of an unsure stretch was drawn by somebody who saw it. */
+    private static final double SEEN_MM = 2;
+
+    private final Bench bench;
+    private final Work work;
+    private final Consumer<String> said;
+
+    /** @param said told in plain words what came of it, if it is anything but a redrawn outline; else told nothing */
+    Redrawing(Bench bench, Work work, Consumer<String> said) {
+        this.bench = bench;
+        this.work = work;
+        this.said = said;
+    }
+
+    /**
+     * @param stroke in the silhouette's frame, in either sense
+     * @param reachMm how far from it the edge may be
+     * @param over told when it is done, well or not
+     */
+    void along(Polyline stroke, double reachMm, Runnable over) {
+        Job job = bench.job();
+        Optional<Silhouette> before = job.silhouette();
+        if (before.isEmpty()) {
+            return;
+        }
+        work.start(new Task<Redrawn>() {
+            @Override
+            public String title() {
+                return "Following the edge";
+            }
+
+            @Override
+            public Redrawn work(Progress progress) {
+                try {
+                    return redrawn(job, before.get(), stroke, reachMm);
+                } catch (Trouble e) {
+                    return new Redrawn(Optional.empty(), List.of(), e.getMessage());
+                }
+            }
+
+            @Override
+            public void done(Redrawn redrawn) {
+                over.run();
+                take(redrawn, before);
+            }
+
+            @Override
+            public void gaveUp() {
+                over.run();
+            }
+        });
+    }
+
+    private static Redrawn redrawn(Job job, Silhouette before, Polyline stroke, double reachMm) {
+        Polyline rough = OutlineEdit.alongside(before.outline(), stroke);
+        Polyline line = job.photo().isPresent() && job.trace().isPresent()
+                ? EdgePuller.along(
+                        job.photo().get(), job.trace().get(), job.settings(), before, rough, reachMm)
+                : rough.smoothed(DRAWN_SIGMA_MM, STEP_MM);
+        Outline outline = OutlineEdit.redrawn(before.outline(), line);
+        Polyline curve = before.outline().sampled(STEP_MM);
+        List<Unsure> seen = job.unsure().stream()
+                .filter(unsure -> passes(line, unsure.along(curve)))
+                .toList();
+        return new Redrawn(Optional.of(before.withOutline(outline)), seen, "");
+    }
+
+    private static boolean passes(Polyline line, Polyline stretch) {
+        Point middle = stretch.at(stretch.lengthMm() / 2);
+        return line.at(line.stationOf(middle)).distance(middle) < SEEN_MM;
+    }
+
+    private void take(Redrawn redrawn, Optional<Silhouette> before) {
+        said.accept(redrawn.refusal());
+        if (redrawn.silhouette().isEmpty()) {
+            return;
+        }
+        if (!bench.job().silhouette().equals(before)) {
+            said.accept("The outline was changed in the meantime. Draw the stretch again.");
+            return;
+        }
+        bench.change(job -> {
+            Job looked = job;
+            for (Unsure unsure : redrawn.seen()) {
+                looked = looked.withLookedAt(unsure);
+            }
+            return looked.withSilhouette(redrawn.silhouette().get());
+        });
+    }
+
+    /**
+     * @param silhouette as redrawn; empty where that cannot be
+     * @param seen unsure stretches that the stroke passed
+     * @param refusal why it cannot be, or empty
+     */
+    private record Redrawn(Optional<Silhouette> silhouette, List<Unsure> seen, String refusal) {}
+}

@@ -1,0 +1,190 @@
+package weltwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.locationtech.jts.geom.Geometry;
+import weltwright.fit.DrawCheck;
+import weltwright.fit.DrawPath;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.knife.Knife;
+import weltwright.knife.TestKnives;
+import weltwright.sheath.Pattern;
+import weltwright.sheath.PatternMaker;
+import weltwright.sheath.Piece;
+import weltwright.sheath.Seam;
+import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
+import weltwright.sheath.TestSpecs;
+
+class EdgesTest {
+    private static final int TRIES = 40;
+
+    private static List<Edge> edges(SheathKind kind) {
+        return BenchPlan.of(PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(kind))).edges();
+    }
+
+    private static List<Edge> of(List<Edge> edges, String piece, String name) {
+        return edges.stream().filter(e -> e.piece().equals(piece) && e.name().equals(name)).toList();
+    }
+
+    @Test
+    void aFaceIsSewnAllRoundButForItsThroat() {
+        List<Edge> face = edges(SheathKind.PANELS).stream().filter(e -> e.piece().equals("face")).toList();
+
+        assertThat(face).extracting(Edge::state).containsExactlyInAnyOrder(EdgeState.SEWN, EdgeState.OUT_OF_REACH);
+        assertThat(of(face, "face", "throat")).singleElement().satisfies(throat ->
+                assertThat(throat.state()).isEqualTo(EdgeState.OUT_OF_REACH));
+    }
+
+    /** Common practice: the throat is bevelled, grooved and burnished before assembly; groove at 1/8 in. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void theThroatIsGroovedBevelledAndBurnishedBefore(SheathKind kind) {
+        String front = kind == SheathKind.FOLDED ? "body" : "face";
+
+        assertThat(of(edges(kind), front, "throat")).anySatisfy(throat -> {
+            assertThat(throat.finishedBeforeAssembly()).isTrue();
+            assertThat(throat.treatments())
+                    .extracting(Treatment::step)
+                    .containsExactly(Step.GROOVE, Step.BEVEL, Step.BURNISH);
+            assertThat(throat.treatments().get(0).size()).contains("1/8 in");
+        });
+    }
+
+    /** Common practice: so are the edges of a strap, on both sides. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void theBeltLoopIsFinishedOnBothSidesBefore(SheathKind kind) {
+        String back = kind == SheathKind.FOLDED ? "body" : "back";
+
+        for (String name : List.of("belt loop", "end of the belt loop")) {
+            assertThat(of(edges(kind), back, name)).isNotEmpty().allSatisfy(strap -> {
+                assertThat(strap.finishedBeforeAssembly()).isTrue();
+                assertThat(strap.treatments()).anySatisfy(treatment -> {
+                    assertThat(treatment.step()).isEqualTo(Step.BEVEL);
+                    assertThat(treatment.side()).isEqualTo(Treatment.Side.BOTH);
+                });
+            });
+        }
+    }
+
+    /** Common practice: no groove on the back, where the chisel comes through. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void oneOfTheTwoSewnEdgesHasAGrooveAndItIsTheFaces(SheathKind kind) {
+        Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(kind));
+        Seam.Layer face = pattern.seams().get(0).layers().get(0);
+        List<Edge> grooved = BenchPlan.of(pattern).edges().stream()
+                .filter(edge -> edge.state() == EdgeState.SEWN)
+                .filter(edge -> edge.treatments().stream().anyMatch(t -> t.step() == Step.GROOVE))
+                .toList();
+
+        assertThat(grooved).singleElement().satisfies(edge -> {
+            assertThat(edge.piece()).isEqualTo(face.piece());
+            Geometry line = edge.line().lineString();
+            Point middle = face.holes().get(face.holes().size() / 2);
+            assertThat(line.distance(line.getFactory().createPoint(middle.coordinate()))).isLessThan(4);
+        });
+    }
+
+    /** Common practice: the welt gets no edge work at all. */
+    @Property(tries = TRIES)
+    void theWeltGetsNoEdgeWork(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        assertThat(BenchPlan.of(PatternMaker.make(knife, spec)).edges())
+                .filteredOn(edge -> edge.piece().equals("welt"))
+                .isNotEmpty()
+                .allSatisfy(edge -> assertThat(edge.treatments()).isEmpty());
+    }
+
+    @Property(tries = TRIES)
+    void theStretchesOfAPieceRunOnceRoundIt(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = PatternMaker.make(knife, spec);
+        List<Edge> edges = BenchPlan.of(pattern).edges();
+        for (Piece piece : pattern.pieces()) {
+            List<Edge> round = edges.stream().filter(e -> e.piece().equals(piece.name())).toList();
+            double sum = round.stream().mapToDouble(edge -> edge.line().lengthMm()).sum();
+
+            assertThat(sum).isCloseTo(piece.outline().lengthMm(), within(0.01));
+            for (int i = 0; i < round.size(); i++) {
+                List<Point> points = round.get(i).line().points();
+                Point next = round.get((i + 1) % round.size()).line().points().get(0);
+                assertThat(points.get(points.size() - 1).distance(next)).isLessThan(1e-6);
+            }
+        }
+    }
+
+    /**
+     * Closed form: a stack is cut parallel to its row at the stitch margin. So all of a sewn edge lies at that distance from
+     * the row, but for its rounded ends, and each hole of the row has sewn edge at that distance.
+     */
+    @Property(tries = TRIES)
+    void whatIsSewnLiesAlongTheRow(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = PatternMaker.make(knife, spec);
+        Seam seam = pattern.seams().get(0);
+        List<Edge> sewn = BenchPlan.of(pattern).edges().stream()
+                .filter(edge -> edge.state() == EdgeState.SEWN)
+                .toList();
+        for (Seam.Layer layer : seam.layers()) {
+            List<Edge> ofPiece = sewn.stream().filter(e -> e.piece().equals(layer.piece())).toList();
+            for (Point hole : layer.holes()) {
+                assertThat(ofPiece.stream().mapToDouble(edge -> distance(edge.line(), hole)).min())
+                        .hasValueCloseTo(spec.stitching().marginMm(), within(0.25));
+            }
+        }
+        assertThat(sewn).allSatisfy(edge -> assertThat(edge.join()).isEqualTo(Optional.of(seam.name())));
+    }
+
+    @Test
+    void aStrapThatNothingHoldsIsFree() {
+        Polyline box = Polyline.closed(
+                List.of(new Point(0, 0), new Point(16, 0), new Point(16, 180), new Point(0, 180)));
+        Piece strap = new Piece("strap", 1, 3, box, List.of(), List.of());
+        Pattern pattern = new Pattern(
+                List.of(strap), List.of(), List.of(), new DrawCheck(DrawPath.alongAxis(), List.of(), 1.6, 6, List.of()),
+                List.of(), List.of());
+
+        assertThat(BenchPlan.of(pattern).edges()).singleElement().satisfies(edge -> {
+            assertThat(edge.state()).isEqualTo(EdgeState.FREE);
+            assertThat(edge.finishedBeforeAssembly()).isFalse();
+            assertThat(edge.line()).isEqualTo(box);
+        });
+    }
+
+    /** Common practice: 8 oz leather (8/64 in) takes an edger no. 3 and the slicker's 1/8 in groove; a seam is thicker. */
+    @Test
+    void toolsFollowTheThickness() {
+        double eightOunces = 8 * 25.4 / 64;
+
+        assertThat(EdgeTools.edger(eightOunces)).isEqualTo("no. 3");
+        assertThat(EdgeTools.edger(4 * 25.4 / 64)).isEqualTo("no. 1");
+        assertThat(EdgeTools.slicker(eightOunces)).contains("1/8 in");
+        assertThat(EdgeTools.slicker(eightOunces + 0.1)).contains("3/16 in");
+        assertThat(EdgeTools.slicker(25)).isEqualTo("flat side");
+    }
+
+    private static double distance(Polyline line, Point p) {
+        Geometry geometry = line.lineString();
+        return geometry.distance(geometry.getFactory().createPoint(p.coordinate()));
+    }
+
+    @Provide
+    Arbitrary<Knife> knives() {
+        return TestKnives.any();
+    }
+
+    @Provide
+    Arbitrary<SheathSpec> specs() {
+        return TestSpecs.plain();
+    }
+}

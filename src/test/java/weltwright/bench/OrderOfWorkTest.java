@@ -1,0 +1,151 @@
+package weltwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import weltwright.knife.Knife;
+import weltwright.knife.TestKnives;
+import weltwright.sheath.Pattern;
+import weltwright.sheath.PatternMaker;
+import weltwright.sheath.Piece;
+import weltwright.sheath.SheathSpec;
+import weltwright.sheath.TestSpecs;
+
+class OrderOfWorkTest {
+    private static final int TRIES = 40;
+
+    @Property(tries = TRIES)
+    void everyConstraintHolds(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        OrderOfWork order = BenchPlan.of(PatternMaker.make(knife, spec)).order();
+
+        assertThat(order.operations()).doesNotHaveDuplicates();
+        assertThat(order.constraints()).isNotEmpty().allSatisfy(constraint ->
+                assertThat(order.operations().indexOf(constraint.before()))
+                        .as(constraint.why())
+                        .isNotNegative()
+                        .isLessThan(order.operations().indexOf(constraint.after())));
+    }
+
+    /**
+     * The rules of design and trade, asked of the order itself and not of the constraints that it was made from. Common
+     * practice: throat and strap before assembly; the sewn edges after sewing; a groove before the chisel and before the
+     * edger; the belt loop before the pouch is closed.
+     */
+    @Property(tries = TRIES)
+    void theOrderIsThatOfTheTrade(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = PatternMaker.make(knife, spec);
+        List<Operation> order = BenchPlan.of(pattern).order().operations();
+        for (Piece piece : pattern.pieces()) {
+            Predicate<Operation> onPiece = operation -> operation.pieces().contains(piece.name());
+            before(order, onPiece.and(is(Step.CUT)), onPiece.and(not(Step.CUT)));
+            before(order, onPiece.and(is(Step.MARK)), onPiece.and(is(Step.PUNCH)));
+            before(order, onPiece.and(is(Step.PUNCH)), onPiece.and(is(Step.GLUE)));
+            before(order, onPiece.and(is(Step.GROOVE)), onPiece.and(is(Step.BEVEL)));
+            before(order, onPiece.and(is(Step.GROOVE)).and(says("stitch row")), onPiece.and(is(Step.PUNCH)).and(says(
+                    "welt seam")));
+        }
+        before(order, Operation::edgeBeforeAssembly, is(Step.GLUE));
+        before(order, is(Step.STITCH).and(says("belt loop")), is(Step.GLUE).and(says("welt")));
+        before(order, is(Step.GLUE).and(says("belt loop")), is(Step.STITCH).and(says("belt loop")));
+        before(order, is(Step.STITCH), is(Step.TRIM));
+        before(order, is(Step.TRIM), says("sewn edge").and(not(Step.TRIM)));
+        before(order, says("Bevel the sewn edge"), says("Burnish the sewn edge"));
+        before(order, is(Step.STITCH), is(Step.FORM));
+        before(order, not(Step.FINISH), is(Step.FINISH));
+        assertThat(order).filteredOn(is(Step.FINISH)).hasSize(1);
+        assertThat(order).filteredOn(is(Step.CUT)).hasSameSizeAs(pattern.pieces());
+        assertThat(order).filteredOn(is(Step.STITCH)).hasSameSizeAs(pattern.seams());
+    }
+
+    @Property(tries = 20)
+    void theSamePatternGivesTheSamePlan(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = PatternMaker.make(knife, spec);
+
+        assertThat(BenchPlan.of(pattern)).isEqualTo(BenchPlan.of(pattern));
+    }
+
+    /** Any graph whose arrows all point one way has an order; that order keeps every arrow. */
+    @Property
+    void anyGraphWithoutACircleIsPutInOrder(@ForAll("arrows") List<int[]> arrows) {
+        List<Operation> named = IntStream.range(0, 12).mapToObj(OrderOfWorkTest::operation).toList();
+        List<Constraint> constraints = arrows.stream()
+                .map(arrow -> new Constraint(named.get(arrow[0]), named.get(arrow[1]), ""))
+                .toList();
+
+        OrderOfWork order = OrderOfWork.of(named, constraints);
+
+        assertThat(order.operations()).containsExactlyInAnyOrderElementsOf(named);
+        assertThat(constraints).allSatisfy(c -> assertThat(order.operations().indexOf(c.before()))
+                .isLessThan(order.operations().indexOf(c.after())));
+    }
+
+    @Test
+    void aCircleIsADefectThatNamesTheWork() {
+        List<Operation> named = IntStream.range(0, 3).mapToObj(OrderOfWorkTest::operation).toList();
+        List<Constraint> circle = List.of(
+                new Constraint(named.get(0), named.get(1), ""),
+                new Constraint(named.get(1), named.get(2), ""),
+                new Constraint(named.get(2), named.get(1), ""));
+
+        assertThatThrownBy(() -> OrderOfWork.of(named, circle))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("work 1")
+                .hasMessageContaining("work 2");
+    }
+
+    private static Operation operation(int i) {
+        // Named against the order of the arrows, so that it is not right by itself.
+        Step step = Step.values()[Step.values().length - 1 - i % Step.values().length];
+        return new Operation(step, "work " + i, List.of("body"), "", "", false);
+    }
+
+    private static void before(List<Operation> order, Predicate<Operation> first, Predicate<Operation> then) {
+        int last = IntStream.range(0, order.size()).filter(i -> first.test(order.get(i))).max().orElse(-1);
+        int next = IntStream.range(0, order.size())
+                .filter(i -> then.test(order.get(i)))
+                .min()
+                .orElse(order.size());
+        assertThat(last).as("%s in %s", next < order.size() ? order.get(next).work() : "", order).isLessThan(next);
+    }
+
+    private static Predicate<Operation> is(Step step) {
+        return operation -> operation.step() == step;
+    }
+
+    private static Predicate<Operation> not(Step step) {
+        return is(step).negate();
+    }
+
+    private static Predicate<Operation> says(String words) {
+        return operation -> operation.work().contains(words);
+    }
+
+    @Provide
+    Arbitrary<List<int[]>> arrows() {
+        Arbitrary<Integer> any = Arbitraries.integers().between(0, 11);
+        return any.tuple2()
+                .filter(pair -> !pair.get1().equals(pair.get2()))
+                .map(pair -> new int[] {Math.min(pair.get1(), pair.get2()), Math.max(pair.get1(), pair.get2())})
+                .list()
+                .ofMaxSize(40);
+    }
+
+    @Provide
+    Arbitrary<Knife> knives() {
+        return TestKnives.any();
+    }
+
+    @Provide
+    Arbitrary<SheathSpec> specs() {
+        return TestSpecs.plain();
+    }
+}

@@ -1,0 +1,155 @@
+package weltwright.ground;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import weltwright.geometry.Point;
+import weltwright.photo.Photo;
+import weltwright.trouble.Trouble;
+
+/** Sheets of paper in pictures that were rendered, so that every corner's place is known. */
+class PaperFinderTest {
+    private static final Path PHOTOS = Path.of("../shared/photos");
+
+    /** ISO 216. */
+    private static final Sheet A4 = new Sheet(210, 297, 60, false, 1);
+
+    /** ANSI/ASME Y14.1, size A. */
+    private static final Sheet LETTER = new Sheet(215.9, 279.4, 90, true, 0.6);
+
+    /**
+     * A sheet on a table; a knife lies on it.
+     *
+     * @param knifeOver whether the knife sticks out over an edge, its bright blade outside and its dark handle inside
+     * @param shadow how much of the light reaches the lower left part, where a shadow's edge crosses the sheet
+     */
+    private record Sheet(double widthMm, double heightMm, double table, boolean knifeOver, double shadow)
+            implements RenderedGround.Paint {
+        @Override
+        public double light(Point at, double footprint) {
+            double lit = at.x() + at.y() < -90 ? shadow : 1;
+            double knife = at.y() - (knifeOver ? heightMm / 2 : 0);
+            if (Math.abs(at.x() - 20) < 14 && Math.abs(knife) < 80) {
+                return lit * (knife > 0 ? 215 : 30);
+            }
+            double inside = Math.min(widthMm / 2 - Math.abs(at.x()), heightMm / 2 - Math.abs(at.y()));
+            // One corner is bent under.
+            inside = Math.min(inside, (widthMm / 2 + heightMm / 2 - 7 - at.x() + at.y()) / Math.sqrt(2));
+            double paper = RenderedGround.cover(-inside, 0, footprint);
+            double wood = table + 10 * Math.sin(at.x() / 3 + Math.sin(at.y() / 50));
+            return lit * (220 * paper + wood * (1 - paper));
+        }
+
+        List<Point> corners() {
+            return List.of(
+                    new Point(-widthMm / 2, -heightMm / 2),
+                    new Point(widthMm / 2, -heightMm / 2),
+                    new Point(widthMm / 2, heightMm / 2),
+                    new Point(-widthMm / 2, heightMm / 2));
+        }
+    }
+
+    static Stream<Arguments> scenes() {
+        return Stream.of(
+                Arguments.of(A4, new RenderedGround(900, 0.06, 14, 86, 420, 0.6, 2)),
+                Arguments.of(A4, new RenderedGround(900, -0.06, 20, 7, 460, 0.8, 2)),
+                Arguments.of(LETTER, new RenderedGround(950, 0, 18, 100, 460, 0.5, 2)),
+                Arguments.of(LETTER, new RenderedGround(900, 0.03, 12, -28, 480, 0.7, 3)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenes")
+    void findsWhereTheSheetLies(Sheet sheet, RenderedGround ground) {
+        // The tone curve of pictures: about the square root of light (IEC 61966-2-1: 1/2.2 on the whole).
+        try (Picture picture = Picture.decode(ground.photo(sheet, 2.2))) {
+            PaperFinder.Found found = PaperFinder.find(picture, sheet.widthMm(), sheet.heightMm());
+            View view = ViewSolver.solve(
+                            found.edges(),
+                            picture.widthPx(),
+                            picture.heightPx(),
+                            new ViewSolver.FocalPrior(ground.focalPx(), 0.03),
+                            PaperFinder.STRETCH_SIGMA)
+                    .view();
+
+            assertThat(view.camera().focalPx()).isCloseTo(ground.focalPx(), within(0.02 * ground.focalPx()));
+            // The sheet's own corners, by the view: to a tenth of a mm, though one of them is bent.
+            double x = found.sizeXMm() / 2;
+            double y = found.sizeYMm() / 2;
+            List<Point> corners =
+                    List.of(new Point(-x, -y), new Point(x, -y), new Point(x, y), new Point(-x, y));
+            for (Point seen : ground.pixels(sheet.corners())) {
+                double off = corners.stream()
+                        .mapToDouble(c -> view.meets(seen, Plane.GROUND).distance(c))
+                        .min()
+                        .orElseThrow();
+                assertThat(off).as("corner's error, mm").isLessThan(0.15);
+            }
+            assertThat(view.eye().z()).isPositive();
+        }
+    }
+
+    @Test
+    void itTellsPortraitFromLandscape() {
+        Sheet sheet = new Sheet(210, 297, 60, false, 1);
+        try (Picture upright = Picture.decode(new RenderedGround(800, 0, 10, 3, 480, 0.5, 2).photo(sheet, 2.2));
+                Picture across = Picture.decode(new RenderedGround(800, 0, 10, 95, 480, 0.5, 2).photo(sheet, 2.2))) {
+            assertThat(PaperFinder.find(upright, 297, 210).sizeYMm()).isEqualTo(297);
+            assertThat(PaperFinder.find(across, 210, 297).sizeYMm()).isEqualTo(210);
+        }
+    }
+
+    /** A4 and Letter differ by a tenth in their proportions: no lens of a phone makes one look like the other. */
+    @Test
+    void itDoesNotTakeOneSizeForAnother() {
+        try (Picture picture = Picture.decode(new RenderedGround(900, 0.02, 16, 80, 440, 0.5, 2).photo(A4, 2.2))) {
+            assertThatThrownBy(() -> PaperFinder.find(picture, 215.9, 279.4))
+                    .isInstanceOf(Trouble.class)
+                    .hasMessageContaining("size");
+        }
+    }
+
+    @Test
+    void withoutPaperItSaysSo() {
+        RenderedGround.Paint wood = (at, footprint) -> 120 + 20 * Math.sin(at.x() / 3 + Math.sin(at.y() / 50));
+        try (Picture picture = Picture.decode(new RenderedGround(900, 0, 10, 5, 420, 0.5, 2).photo(wood, 2.2))) {
+            assertThatThrownBy(() -> PaperFinder.find(picture, 210, 297))
+                    .isInstanceOf(Trouble.class)
+                    .hasMessageContaining("No sheet of paper");
+        }
+    }
+
+    /** The photo's camera is known: rendered by a program that has never heard of this one. */
+    @Test
+    void findsTheCameraOfTheSharedPhoto() throws IOException {
+        Path file = PHOTOS.resolve("utility-paper-ceiling.jpg");
+        assumeTrue(Files.exists(file), "the shared photos are not here: " + file);
+        JsonNode truth = new ObjectMapper()
+                .readTree(PHOTOS.resolve("utility-paper-ceiling.truth.json").toFile())
+                .get("photo");
+        try (Picture picture = Picture.decode(Photo.read(file))) {
+            PaperFinder.Found found = PaperFinder.find(picture, 210, 297);
+            double focal = truth.get("focal_px").asDouble();
+            ViewSolver.Solution solution = ViewSolver.solve(
+                    found.edges(),
+                    picture.widthPx(),
+                    picture.heightPx(),
+                    new ViewSolver.FocalPrior(1.1 * focal, 0.5),
+                    PaperFinder.STRETCH_SIGMA);
+            assertThat(solution.view().camera().focalPx()).isCloseTo(focal, within(0.003 * focal));
+            assertThat(solution.view().camera().k1()).isCloseTo(truth.get("k1").asDouble(), within(0.003));
+        }
+    }
+}

@@ -1,0 +1,157 @@
+package weltwright.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import weltwright.bench.BenchPlan;
+import weltwright.bench.Edge;
+import weltwright.bench.EdgeState;
+import weltwright.bench.Operation;
+import weltwright.knife.TestKnives;
+import weltwright.measure.PrintScale;
+import weltwright.sheath.Pattern;
+import weltwright.sheath.PatternMaker;
+import weltwright.sheath.Piece;
+import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
+import weltwright.sheath.Size;
+
+/** The bench card as it is read from the PDF. */
+class BenchCardTest {
+    private static final Heading HEADING =
+            new Heading("Ylva Bräntholm", "Drop point, 105 mm", LocalDate.of(2024, 3, 9), "Dark brown edges.");
+
+    @TempDir
+    private Path folder;
+
+    private static Pattern pattern(SheathKind kind) {
+        return PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(kind));
+    }
+
+    private String card(Pattern pattern, Heading heading, PaperSize paper) throws IOException {
+        return String.join(" ", cardPages(pattern, heading, paper));
+    }
+
+    private List<String> cardPages(Pattern pattern, Heading heading, PaperSize paper) throws IOException {
+        Path file = folder.resolve("card.pdf");
+        PatternPdf.write(pattern, BenchPlan.of(pattern), heading, paper, PrintScale.TRUE, file);
+        List<String> pages = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(file.toFile())) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(false);
+            for (int i = 1; i <= document.getNumberOfPages(); i++) {
+                stripper.setStartPage(i);
+                stripper.setEndPage(i);
+                pages.add(stripper.getText(document).replaceAll("[\\s\\u00a0]+", " "));
+            }
+        }
+        return pages.stream().filter(page -> page.contains("Bench card, page")).toList();
+    }
+
+    /** The order on the card is that of the plan, each step with its tool and its size. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void theStepsAreThereInOrder(SheathKind kind) throws IOException {
+        Pattern pattern = pattern(kind);
+        String card = card(pattern, HEADING, PaperSize.A4);
+        int at = card.indexOf("The work, in order");
+        assertThat(at).isPositive();
+        for (Operation operation : BenchPlan.of(pattern).order().operations()) {
+            int found = card.indexOf(operation.work(), at);
+            assertThat(found).as(operation.work()).isGreaterThan(at);
+            assertThat(card.indexOf(operation.tool(), found)).isPositive();
+            assertThat(card.indexOf(operation.size(), found)).isPositive();
+            at = found;
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void sizesPiecesEdgesAndCautionsAreThere(SheathKind kind) throws IOException {
+        Pattern pattern = pattern(kind);
+        String card = card(pattern, HEADING, PaperSize.LETTER);
+
+        for (Size size : pattern.sizes()) {
+            assertThat(card).contains(size.name() + " " + PieceDrawing.millimetres(size.lengthMm()));
+        }
+        for (Piece piece : pattern.pieces()) {
+            double cm2 = piece.outline().polygon().getArea() / 100;
+            assertThat(card).containsPattern(
+                    "%s %d [0-9. ]+ %d %d".formatted(
+                            piece.name(), piece.count(), Math.round(cm2), Math.round(piece.count() * cm2)));
+        }
+        assertThat(card)
+                .contains("Ylva Bräntholm", "Dark brown edges.")
+                .contains("Finish these edges before assembly", "throat", "end of the belt loop")
+                .contains("tape its edge and point", "in a mask", "over a soft surface")
+                .contains("The law on making, owning and carrying knives", "skilled maker");
+        for (String advice : pattern.advice()) {
+            assertThat(card).contains(advice);
+        }
+    }
+
+    /** A table that runs over a page begins anew with its head. */
+    @Test
+    void eachPageHasItsNumberAndALongTableItsHead() throws IOException {
+        Heading long_ = new Heading(
+                "Ylva Bräntholm", "Drop point", LocalDate.of(2024, 3, 9), "Note this, and that too. ".repeat(40));
+        List<String> pages = cardPages(pattern(SheathKind.PANELS), long_, PaperSize.LETTER);
+
+        assertThat(pages.size()).isGreaterThan(1);
+        for (int i = 0; i < pages.size(); i++) {
+            assertThat(pages.get(i)).contains("Bench card, page " + (i + 1) + " of " + pages.size());
+        }
+        assertThat(pages).filteredOn(page -> page.contains("pricking iron")).allSatisfy(page ->
+                assertThat(page).contains("what with size"));
+    }
+
+    /** Readable in black and white: a line of its own and a letter of its own for each. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void eachEdgeHasItsLetterOnThePattern(SheathKind kind) throws IOException {
+        Pattern pattern = pattern(kind);
+        List<Edge> edges = BenchPlan.of(pattern).edges();
+        try (PDDocument document = new PDDocument()) {
+            Lettering lettering = Lettering.in(document);
+            for (Piece piece : pattern.pieces()) {
+                List<Edge> own = edges.stream().filter(e -> e.piece().equals(piece.name())).toList();
+                PieceDrawing drawing = PieceDrawing.of(piece, own, lettering);
+                List<String> letters = drawing.labels().stream()
+                        .filter(Label::ringed)
+                        .map(label -> label.lines().get(0))
+                        .toList();
+
+                assertThat(letters).containsExactlyElementsOf(own.stream()
+                        .map(edge -> edge.treatments().isEmpty() ? "N" : edge.state() == EdgeState.SEWN ? "S" : "B")
+                        .toList());
+                assertThat(drawing.edges()).allSatisfy(stroke -> assertThat(piece.outline()
+                                .polygon()
+                                .covers(stroke.line().lineString()))
+                        .isTrue());
+            }
+        }
+    }
+
+    /** Not by our own arithmetic: the loop drawn from the flat leather is as high as the size that the belt gave. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void theFinishedShapeHasTheMainSizes(SheathKind kind) {
+        FinishedShape shape = FinishedShape.of(pattern(kind)).orElseThrow();
+
+        assertThat(shape.extent().getHeight()).isCloseTo(shape.withLoopMm(), within(2.0));
+        assertThat(shape.face().lineString().getEnvelopeInternal().getWidth()).isCloseTo(shape.widthMm(), within(0.1));
+        assertThat(shape.extent().getWidth()).isCloseTo(shape.widthMm(), within(1.0));
+    }
+}

@@ -1,0 +1,49 @@
+package weltwright.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import weltwright.geometry.OutlineEdit;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.knife.Silhouette;
+
+/** The second outline is the first one, 1 % larger: as a knife comes out that is held for less thick. */
+class HandWorkTest {
+    private static final Silhouette KNIFE = Samples.KNIFE;
+    private static final Silhouette ANEW = new Silhouette(
+            KNIFE.outline().map(p -> p.times(1.01)), KNIFE.landmarks().map(p -> p.times(1.01)), true);
+
+    @Test
+    void sidesAndLandmarksAreChangedAgain() {
+        Silhouette corrected = Place.BUTT.pulled(Place.otherSide(KNIFE), new Point(-105, 30));
+        Silhouette again = new HandWork(KNIFE, corrected).on(ANEW);
+        assertThat(again.outline()).isEqualTo(ANEW.outline());
+        assertThat(again.spineOnLeft()).isFalse();
+        assertThat(again.landmarks().tip()).isEqualTo(ANEW.landmarks().tip());
+        assertThat(again.landmarks().heel()).isEqualTo(ANEW.landmarks().spineStart());
+        assertThat(again.landmarks().butt().distance(corrected.landmarks().butt().times(1.01)))
+                .isLessThan(0.1);
+    }
+
+    @Test
+    void aStretchThatWasPulledIsPulledAgainAndTheRestIsAsProposed() {
+        Silhouette corrected = KNIFE.withOutline(
+                OutlineEdit.moved(OutlineEdit.added(KNIFE.outline(), new Point(60, 12)), 2, new Point(60, 9)));
+        Silhouette again = new HandWork(KNIFE, corrected).on(ANEW);
+        Polyline wanted = corrected.outline().map(p -> p.times(1.01)).sampled(0.2);
+        Polyline curve = again.outline().sampled(0.2);
+        assertThat(wanted.points()).allSatisfy(p -> assertThat(curve.at(curve.stationOf(p)).distance(p))
+                .isLessThan(0.2));
+        assertThat(again.outline().nodes()).containsAll(ANEW.outline().nodes().stream()
+                .filter(n -> n.at().y() < 0 || n.at().x() < 0)
+                .toList());
+        assertThat(again.landmarks().tip().distance(ANEW.landmarks().tip())).isCloseTo(0, within(0.02));
+    }
+
+    @Test
+    void whereNothingWasCorrectedNothingIs() {
+        assertThat(new HandWork(KNIFE, KNIFE).on(ANEW)).isEqualTo(ANEW);
+    }
+}
