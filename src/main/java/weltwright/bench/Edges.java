@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Mark;
@@ -39,7 +38,7 @@ final class Edges {
     private static final double SAME_WAY = Math.sqrt(0.5);
 
     private final Piece piece;
-    private final List<Row> rows;
+    private final List<SewnRow> rows;
     private final List<Hold> holds;
     private final int samples;
     private final double stepMm;
@@ -54,7 +53,7 @@ final class Edges {
                     .filter(layer -> !join.stack() && layer != join.under())
                     .forEach(layer -> holds.add(new Hold(join, layer)));
             if (join.seam().isPresent()) {
-                join.layersOf(piece).forEach(layer -> rows.add(Row.of(join, layer)));
+                join.layersOf(piece).forEach(layer -> rows.add(SewnRow.of(join, layer)));
             }
         }
         points = piece.outline().resampled(STEP_MM).points();
@@ -67,17 +66,6 @@ final class Edges {
         return pattern.pieces().stream()
                 .flatMap(piece -> new Edges(piece, joins).walk().stream())
                 .toList();
-    }
-
-    /**
-     * One layer of one join.
-     *
-     * @param outside 1 where the sewn edge lies on the left of the row, -1 where it lies on the right
-     */
-    private record Row(Join join, int layer, Polyline line, int outside) {
-        static Row of(Join join, int layer) {
-            return new Row(join, layer, join.row(layer), Edges.outside(join, layer));
-        }
     }
 
     /** Where a strap is held: one layer of a join that is laid upon another. */
@@ -96,8 +84,8 @@ final class Edges {
      * @param layer of the join, or -1 where the whole piece is meant
      */
     private record Owner(EdgeState state, String name, Join join, int layer) {
-        static Owner of(EdgeState state, String name, Row row) {
-            return new Owner(state, name, row.join, row.layer);
+        static Owner of(EdgeState state, String name, SewnRow row) {
+            return new Owner(state, name, row.join(), row.layer());
         }
 
         boolean isInside() {
@@ -135,21 +123,20 @@ final class Edges {
         Point along = points.get((i + 1) % samples).minus(points.get((i + samples - 1) % samples)).unit();
         Owner nearest = null;
         double least = Double.POSITIVE_INFINITY;
-        for (Row row : rows) {
-            if (row.layer == row.join.under()) {
+        for (SewnRow row : rows) {
+            if (row.layer() == row.join().under()) {
                 continue;
             }
-            Foot foot = Foot.of(p, row.line);
-            boolean runsAlong = !foot.beyondEnd || Math.abs(foot.along.dot(along)) > SAME_WAY;
-            boolean outside = !row.join.isInside(row.layer) || row.outside * foot.along.cross(p.minus(foot.at)) > 0;
-            if (foot.distanceMm < least
-                    && foot.distanceMm <= row.join.fromEdgeMm() + ALONG_MM
-                    && (runsAlong || !row.join.stack())
-                    && outside) {
-                least = foot.distanceMm;
-                nearest = row.join.stack()
-                        ? Owner.of(EdgeState.SEWN, "edge of the " + row.join.name(), row)
-                        : Owner.of(EdgeState.OUT_OF_REACH, "end of the " + row.join.name(), row);
+            SewnRow.Foot foot = row.foot(p);
+            if (foot.distanceMm() > row.join().fromEdgeMm() + ALONG_MM || foot.distanceMm() >= least) {
+                continue;
+            }
+            boolean runsAlong = !foot.beyondEnd() || Math.abs(foot.along().dot(along)) > SAME_WAY;
+            if ((runsAlong || !row.join().stack()) && row.isOnSewnSide(p, foot)) {
+                least = foot.distanceMm();
+                nearest = row.join().stack()
+                        ? Owner.of(EdgeState.SEWN, "edge of the " + row.join().name(), row)
+                        : Owner.of(EdgeState.OUT_OF_REACH, "end of the " + row.join().name(), row);
             }
         }
         return nearest;
@@ -189,20 +176,20 @@ final class Edges {
     }
 
     private Owner rest(Point p, int length, int longest, Owner before) {
-        Optional<Row> loop = rows.stream().filter(row -> isOnStrap(row, p)).findFirst();
+        Optional<SewnRow> loop = rows.stream().filter(row -> isOnStrap(row, p)).findFirst();
         if (loop.isPresent()) {
-            return Owner.of(EdgeState.OUT_OF_REACH, loop.get().join.name(), loop.get());
+            return Owner.of(EdgeState.OUT_OF_REACH, loop.get().join().name(), loop.get());
         }
-        Optional<Row> stack = rows.stream()
-                .filter(row -> row.join.stack())
-                .min((a, b) -> Double.compare(Foot.of(p, a.line).distanceMm, Foot.of(p, b.line).distanceMm));
+        Optional<SewnRow> stack = rows.stream()
+                .filter(row -> row.join().stack())
+                .min((a, b) -> Double.compare(a.foot(p).distanceMm(), b.foot(p).distanceMm()));
         if (stack.isEmpty()) {
             return strap(p);
         }
-        if (stack.get().join.isInside(stack.get().layer)) {
+        if (stack.get().join().isInside(stack.get().layer())) {
             return Owner.of(EdgeState.OUT_OF_REACH, "inner edge", stack.get());
         }
-        double noMouth = stack.get().join.stackMm() + 4 * stack.get().join.fromEdgeMm();
+        double noMouth = stack.get().join().stackMm() + 4 * stack.get().join().fromEdgeMm();
         if (length < longest && length * stepMm < noMouth && before != null) {
             return before;
         }
@@ -223,15 +210,11 @@ final class Edges {
     }
 
     /** Whether the cut at this point is a side of the strap that is folded back: between the ends of its fold. */
-    private boolean isOnStrap(Row row, Point p) {
-        if (row.layer == row.join.under()) {
+    private boolean isOnStrap(SewnRow row, Point p) {
+        if (row.fold().isEmpty()) {
             return false;
         }
-        Optional<Mark> fold = row.join.fold();
-        if (fold.isEmpty()) {
-            return false;
-        }
-        List<Point> ends = fold.get().line().points();
+        List<Point> ends = row.fold().get().line().points();
         Point across = ends.get(ends.size() - 1).minus(ends.get(0));
         double along = p.minus(ends.get(0)).dot(across.unit());
         return along > -ALONG_MM && along < across.norm() + ALONG_MM;
@@ -295,59 +278,5 @@ final class Edges {
         }
         treatments.add(Treatment.burnish(thicknessMm));
         return treatments;
-    }
-
-    /**
-     * On which side of its row a layer's sewn edge lies. A welt has an edge on both sides of its row; so the first layer of
-     * the join is asked, and the answer turned over where the welt is seen from its other face.
-     */
-    private static int outside(Join join, int layer) {
-        Polyline first = join.row(0);
-        Point p = join.pieces().get(0).outline().at(nearestOnCut(join.pieces().get(0).outline(), middle(first)));
-        Foot foot = Foot.of(p, first);
-        boolean left = foot.along.cross(p.minus(foot.at)) > 0;
-        int from = join.layers().get(layer).firstHole();
-        List<Point> row = join.layers().get(layer).holes();
-        boolean turnedOver = sense(first.points().subList(from, from + row.size())) != sense(row);
-        return left != turnedOver ? 1 : -1;
-    }
-
-    private static Point middle(Polyline row) {
-        return row.points().get(row.points().size() / 2);
-    }
-
-    private static double nearestOnCut(Polyline cut, Point p) {
-        return new LengthIndexedLine(cut.lineString()).project(p.coordinate());
-    }
-
-    /** Which way round a row and the chord between its ends run. */
-    private static double sense(List<Point> row) {
-        return Math.signum(Polyline.closed(row).signedAreaMm2());
-    }
-
-    /**
-     * The point of a row that is nearest to another.
-     *
-     * @param beyondEnd whether it is an end of the row, and the other point lies past it
-     */
-    private record Foot(Point at, Point along, double distanceMm, boolean beyondEnd) {
-        static Foot of(Point p, Polyline row) {
-            List<Point> points = row.points();
-            int segments = row.closed() ? points.size() : points.size() - 1;
-            Foot nearest = null;
-            for (int i = 0; i < segments; i++) {
-                Point a = points.get(i);
-                Point b = points.get((i + 1) % points.size());
-                Point ab = b.minus(a);
-                double t = p.minus(a).dot(ab) / ab.dot(ab);
-                Point at = a.towards(b, Math.max(0, Math.min(1, t)));
-                double distance = at.distance(p);
-                if (nearest == null || distance < nearest.distanceMm) {
-                    boolean beyond = !row.closed() && (t < 0 && i == 0 || t > 1 && i == segments - 1);
-                    nearest = new Foot(at, ab.unit(), distance, beyond);
-                }
-            }
-            return nearest;
-        }
     }
 }

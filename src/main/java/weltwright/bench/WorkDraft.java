@@ -173,7 +173,7 @@ final class WorkDraft {
                         .formatted(join.name(), seam.stitchCount(), seam.backStitches()),
                 join.pieceNames(),
                 "two needles, awl",
-                Words.text("thread of %.1f m", Math.ceil(seam.threadMm() / 100) / 10));
+                Words.text("thread of %.1f m", new SaddleStitch(seam).metresToCut()));
         join(join.name(), join.pieceNames(), glue, "the holes are punched while the leather lies flat");
         fixings.put(join.name(), stitch);
         after(glue, stitch, "glue holds the holes over one another");

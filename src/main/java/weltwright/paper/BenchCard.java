@@ -12,6 +12,7 @@ import weltwright.bench.BenchPlan;
 import weltwright.bench.Edge;
 import weltwright.bench.HardwareNeed;
 import weltwright.bench.Operation;
+import weltwright.bench.SaddleStitch;
 import weltwright.bench.Step;
 import weltwright.geometry.Point;
 import weltwright.measure.Length;
@@ -21,7 +22,6 @@ import weltwright.paper.CardRow.Column;
 import weltwright.paper.CardRow.Kind;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
-import weltwright.sheath.Seam;
 
 /**
  * The pages that lie on the bench beside the leather: the sheath as it will be, what goes into it, which edges to finish
@@ -203,8 +203,8 @@ final class BenchCard {
                         number("%.2f", seam.pitchMm()),
                         number("%.1f", Unit.INCH.inMm() / seam.pitchMm()),
                         number("%.1f", seam.thickestStackMm()),
-                        number("%.1f", Math.ceil(seam.threadMm() / 100) / 10),
-                        String.valueOf(Seam.NEEDLES)))
+                        number("%.1f", new SaddleStitch(seam).metresToCut()),
+                        String.valueOf(SaddleStitch.NEEDLES)))
                 .toList();
     }
 

@@ -14,11 +14,6 @@ import weltwright.geometry.Point;
  * @param layers from the face to the back, all those that the stitches go through; the first has every hole
  */
 public record Seam(String name, double pitchMm, boolean closed, int backStitches, List<Layer> layers) {
-    /** A saddle stitch is sewn with a needle at either end of the thread. */
-    public static final int NEEDLES = 2;
-
-    /** Thread to hold at the start and to tie off, for each needle. Common practice; no source. */
-    private static final double TAIL_MM = 150;
 
     public Seam {
         layers = List.copyOf(layers);
@@ -53,19 +48,6 @@ public record Seam(String name, double pitchMm, boolean closed, int backStitches
             thickest = Math.max(thickest, stackMm(hole));
         }
         return thickest;
-    }
-
-    /**
-     * Length of the thread. At each stitch either needle goes once along and once through the leather; back-stitches count
-     * as stitches, and a tail is left for each needle.
-     */
-    public double threadMm() {
-        double sewn = stitchCount() * pitchMm;
-        for (int stitch = 0; stitch < stitchCount(); stitch++) {
-            sewn += stackMm(stitch);
-        }
-        double back = 2.0 * backStitches * (pitchMm + thickestStackMm());
-        return NEEDLES * (sewn + back + TAIL_MM);
     }
 
     /**

@@ -2,7 +2,6 @@ package weltwright.sheath;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -11,21 +10,12 @@ import weltwright.geometry.Point;
 
 class SeamTest {
 
-    /** Worked by hand: 25 stitches of 4 mm through 6 mm, two back at either end, 150 mm of tail for each needle. */
     @Test
-    void theThreadGoesAlongAndThroughWithEachNeedle() {
-        Seam seam = seam(26, 2, layer(3, 0, 26), layer(3, 0, 26));
+    void aSeamThatRunsRoundHasAStitchMore() {
+        Seam.Layer layer = layer(3, 0, 20);
 
-        assertThat(seam.threadMm()).isCloseTo(2 * ((25 + 4) * (4 + 6) + 150), within(1e-9));
-    }
-
-    /** Makers' rule for a thin stack, common practice: four times the seam. Here a metre through two layers of 2 mm. */
-    @Test
-    void aThinStackTakesAboutFourTimesItsLength() {
-        Seam seam = seam(251, 0, layer(2, 0, 251), layer(2, 0, 251));
-        double tails = 2 * 150;
-
-        assertThat((seam.threadMm() - tails) / 1000).isCloseTo(4, within(0.1));
+        assertThat(new Seam("box", 4, true, 2, List.of(layer)).stitchCount()).isEqualTo(20);
+        assertThat(new Seam("row", 4, false, 2, List.of(layer)).stitchCount()).isEqualTo(19);
     }
 
     @Test

@@ -19,6 +19,17 @@ public final class TestSpecs {
                         kind, carry, leather, welt, stitching, throat, belt, Optional.empty(), r[0], r[1], r[2]));
     }
 
+    /** Folded, or two panels with a welt all round, whole; worn upright by a tail. */
+    public static Arbitrary<SheathSpec> plain() {
+        return Combinators.combine(any(), Arbitraries.of(SheathKind.FOLDED, SheathKind.PANELS))
+                .as((any, kind) -> any.with(kind)
+                        .with(new Carry(any.carry().hand(), any.carry().edge(), 0))
+                        .with(new WeltChoice(any.welt().layers(), any.welt().innerMarginMm(), List.of(), false))
+                        .with(Throat.USUAL)
+                        .with(new BeltHold(
+                                BeltHold.Style.TAIL, any.belt().beltWidthMm(), any.belt().beltThicknessMm())));
+    }
+
     private static Arbitrary<Carry> carries() {
         Arbitrary<Double> tilt = Arbitraries.of(0.0, 0.0, 0.15, -0.2);
         return Combinators.combine(Arbitraries.of(Hand.class), Arbitraries.of(Carry.Edge.class), tilt)

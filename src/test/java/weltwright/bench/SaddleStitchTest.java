@@ -12,7 +12,7 @@ import weltwright.geometry.Point;
 import weltwright.sheath.Seam;
 
 /** The thread that a seam takes, against makers' rules and a count by hand. */
-class ThreadTest {
+class SaddleStitchTest {
     /** Left hanging at both needles together. Common practice: a hand's breadth and a half each. */
     private static final double TAILS_MM = 300;
 
@@ -35,12 +35,12 @@ class ThreadTest {
     void aThinStackTakesAboutFourTimesTheSeam(double pitchMm, double stackMm) {
         Seam seam = straight(50, pitchMm, stackMm, 0);
 
-        assertThat((seam.threadMm() - TAILS_MM) / (50 * pitchMm)).isBetween(3.0, 5.0);
+        assertThat((new SaddleStitch(seam).threadMm() - TAILS_MM) / (50 * pitchMm)).isBetween(3.0, 5.0);
     }
 
     /** Counted by hand: 10 stitches of 4 mm through 6 mm and 2 back at each end: either needle 14 × 10 mm, and its tail. */
     @Test
     void threadCountedByHand() {
-        assertThat(straight(10, 4, 6, 2).threadMm()).isCloseTo(2 * 140 + TAILS_MM, within(1e-9));
+        assertThat(new SaddleStitch(straight(10, 4, 6, 2)).threadMm()).isCloseTo(2 * 140 + TAILS_MM, within(1e-9));
     }
 }
