@@ -44,7 +44,7 @@ record FrontStep(int onHandle, int onBlade) {
         Line handle = Line.fit(sides, above, at - STRAIGHT_MM, at - SPREAD_MM);
         Line blade = Line.fit(sides, above, at + SPREAD_MM, at + STRAIGHT_MM);
         double height = Math.abs(handle.at(at) - blade.at(at));
-        if (most < LEAST_HEIGHT_MM || most < 0.6 * height) {
+        if (Math.min(height, most) < LEAST_HEIGHT_MM || most < 0.6 * height) {
             return Optional.empty();
         }
         double riseX = riseX(sides, above, at, handle.at(at), blade.at(at));
