@@ -9,7 +9,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.measure.PrintScale;
@@ -22,8 +21,9 @@ import weltwright.trouble.Trouble;
 
 @Command(
         name = "make",
-        description = "Makes a sheath pattern from a photo of a knife on the reference sheet, or from a job: writes the"
-                + " job, the pattern as a PDF to print true to size, and as SVG in mm for a cutter.",
+        description = "Makes a sheath pattern from a photo of a knife on the reference sheet or another ground of"
+                + " known size, or from a job: writes the job, the pattern as a PDF to print true to size, and as SVG in"
+                + " mm for a cutter.",
         mixinStandardHelpOptions = true,
         abbreviateSynopsis = true,
         sortOptions = false,
@@ -55,11 +55,8 @@ final class MakeCommand implements Runnable {
     @Mixin
     private KnifeOptions knife;
 
-    @Option(
-            names = "--edge-thickness",
-            paramLabel = "LENGTH",
-            description = "Thickness of the blade just behind its edge. Default: 0.4mm.")
-    private String edgeThickness;
+    @Mixin
+    private ShapingOptions shaping;
 
     @Mixin
     private SheathOptions sheath;
@@ -118,7 +115,6 @@ final class MakeCommand implements Runnable {
                     "Leave those options out, or open the job in the window.");
         }
         job = order.over(job.withSettings(settings));
-        job = job.withSpec(sheath.over(job.spec()));
-        return edgeThickness == null ? job : job.withEdgeThicknessMm(Fields.EDGE_THICKNESS.readMm(edgeThickness));
+        return job.withSpec(sheath.over(job.spec())).withShaping(shaping.over(job.shaping()));
     }
 }

@@ -1,12 +1,25 @@
 package weltwright.command;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 import weltwright.job.Fields;
 import weltwright.measure.LengthField;
+import weltwright.measure.Unit;
+import weltwright.sheath.BeltHold;
+import weltwright.sheath.Carry;
 import weltwright.sheath.Hand;
+import weltwright.sheath.HandleStrap;
+import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.Stitching;
+import weltwright.sheath.Throat;
+import weltwright.sheath.WeltChoice;
 
 /** What the maker chooses for the sheath. */
 final class SheathOptions {
@@ -14,11 +27,24 @@ final class SheathOptions {
             names = "--kind",
             paramLabel = "KIND",
             description = "folded: one piece folded round the spine, with a welt along the edge. panels: a face and a"
-                    + " back, with a welt all round but for the throat. Default: folded.")
+                    + " back, with a welt all round but for the throat. panels_edge_welt: a face and a back, with a welt"
+                    + " along the edge alone. Default: folded.")
     private SheathKind kind;
 
     @Option(names = "--hand", paramLabel = "HAND", description = "The hand that draws: right or left. Default: right.")
     private Hand hand;
+
+    @Option(
+            names = "--edge",
+            paramLabel = "WAY",
+            description = "Where the knife's edge looks when the sheath is worn: forward or back. Default: forward.")
+    private Carry.Edge edge;
+
+    @Option(
+            names = "--tilt",
+            paramLabel = "DEGREES",
+            description = "How far the handle leans forward; less than 0 leans it back. Default: 0.")
+    private String tilt;
 
     @Option(
             names = "--leather",
@@ -27,11 +53,40 @@ final class SheathOptions {
     private String leather;
 
     @Option(
+            names = "--bulge",
+            paramLabel = "WHERE",
+            description = "Which of two panels goes round the knife where it is thicker than the welt. shared: both"
+                    + " alike. face: the face alone, so that the back lies flat. Default: shared.")
+    private Leather.Bulge bulge;
+
+    @Option(
+            names = "--forming-shrink",
+            paramLabel = "PERCENT",
+            description = "By how much the leather draws together when it is wet-formed over the knife; 0 where it is"
+                    + " not. Default: 0.")
+    private String formingShrink;
+
+    @Option(
             names = "--welt-layers",
             paramLabel = "NUMBER",
             description = "Layers of leather in the welt, the strip between the layers that keeps the edge off the"
                     + " stitches. auto: as many as make it at least as thick as the blade. Default: auto.")
     private String weltLayers;
+
+    @Option(
+            names = "--welt-leather",
+            paramLabel = "LENGTH",
+            description = "Thickness of leather at hand for the welt; may be given several times, and the welt is laid of"
+                    + " those that come nearest to the blade's thickness. own: the sheath's own leather. Default: own.")
+    private List<String> weltLeathers;
+
+    @Option(
+            names = "--welt-in-two",
+            paramLabel = "YES|NO",
+            arity = "1",
+            converter = YesNo.class,
+            description = "Whether the welt is cut in two pieces that meet end to end, which saves leather. Default: no.")
+    private Boolean weltInTwo;
 
     @Option(
             names = "--stitch-margin",
@@ -54,8 +109,15 @@ final class SheathOptions {
     @Option(
             names = "--pitch",
             paramLabel = "LENGTH",
-            description = "From stitch to stitch, as your pricking iron has it. Default: 4mm.")
+            description = "From stitch to stitch, as your pricking iron has it, such as 4mm, or in stitches per inch, such"
+                    + " as 6spi. Default: 4mm.")
     private String pitch;
+
+    @Option(
+            names = "--back-stitches",
+            paramLabel = "NUMBER",
+            description = "How many stitches are sewn back over at either end of a seam. Default: 2.")
+    private String backStitches;
 
     @Option(
             names = "--neutral-factor",
@@ -64,11 +126,52 @@ final class SheathOptions {
                     + " its outside. Default: 0.5.")
     private String neutralFactor;
 
+    @Option(
+            names = "--throat",
+            paramLabel = "SHAPE",
+            description = "How the open end is cut. curved: hollowed in the middle of the face. straight."
+                    + " slanted_to_edge, slanted_to_spine: straight, and lower on that side. Default: curved.")
+    private Throat.Shape throat;
+
+    @Option(
+            names = "--throat-depth",
+            paramLabel = "LENGTH",
+            description = "How far down the hollow or the slant reaches. Default: 4mm.")
+    private String throatDepth;
+
+    @Option(
+            names = "--belt-loop",
+            paramLabel = "STYLE",
+            description = "tail: a tail of the back, folded down and sewn. riveted_strap, sewn_strap: a strap with round"
+                    + " ends, folded over the belt and fastened to the back. hanging_ring: a strap from which the sheath"
+                    + " hangs by a ring. Default: tail.")
+    private BeltHold.Style beltLoop;
+
     @Option(names = "--belt-width", paramLabel = "LENGTH", description = "Of the belt to wear it on. Default: 38mm.")
     private String beltWidth;
 
     @Option(names = "--belt-thickness", paramLabel = "LENGTH", description = "Of that belt. Default: 4mm.")
     private String beltThickness;
+
+    @Option(
+            names = "--strap",
+            paramLabel = "LENGTH",
+            description = "A strap with a snap round the handle, its middle so far above the throat; none: no strap."
+                    + " Default: none.")
+    private String strap;
+
+    @Option(
+            names = "--strap-opens",
+            paramLabel = "SIDE",
+            description = "The side, seen from the face with the tip down, on which the strap's loose end lies: left or"
+                    + " right. Default: right.")
+    private HandleStrap.Side strapOpens;
+
+    @Option(
+            names = "--strap-allowance",
+            paramLabel = "LENGTH",
+            description = "How much longer the strap is than leather pulled tight round the handle. Default: 1mm.")
+    private String strapAllowance;
 
     @Option(
             names = "--handle-depth",
@@ -86,28 +189,108 @@ final class SheathOptions {
     /** The choices with what was given in place of what was there. */
     SheathSpec over(SheathSpec spec) {
         return new SheathSpec(
-                kind == null ? spec.kind() : kind,
-                hand == null ? spec.hand() : hand,
-                mm(leather, Fields.LEATHER_THICKNESS, spec.leatherThicknessMm()),
-                weltLayers == null ? spec.weltLayers() : layers(weltLayers),
-                mm(stitchMargin, Fields.STITCH_MARGIN, spec.stitchMarginMm()),
-                mm(weltMargin, Fields.WELT_INNER_MARGIN, spec.weltInnerMarginMm()),
+                or(kind, spec.kind()),
+                over(spec.carry()),
+                over(spec.leather()),
+                over(spec.welt()),
+                over(spec.stitching()),
+                new Throat(or(throat, spec.throat().shape()), mm(throatDepth, Fields.THROAT_DEPTH, spec.throat().depthMm())),
+                over(spec.belt()),
+                over(spec.strap()),
                 mm(ease, Fields.EASE, spec.easeMm()),
-                mm(pitch, Fields.PITCH, spec.pitchMm()),
-                neutralFactor == null ? spec.neutralFactor() : Fields.NEUTRAL_FACTOR.read(neutralFactor),
-                mm(beltWidth, Fields.BELT_WIDTH, spec.beltWidthMm()),
-                mm(beltThickness, Fields.BELT_THICKNESS, spec.beltThicknessMm()),
                 mm(handleDepth, Fields.HANDLE_DEPTH, spec.handleDepthMm()),
                 mm(drainHole, Fields.DRAIN_HOLE, spec.drainHoleDiameterMm()));
+    }
+
+    private Carry over(Carry carry) {
+        return new Carry(
+                or(hand, carry.hand()),
+                or(edge, carry.edge()),
+                tilt == null ? carry.tiltRad() : Math.toRadians(Fields.TILT.read(tilt)));
+    }
+
+    private Leather over(Leather spec) {
+        return new Leather(
+                mm(leather, Fields.LEATHER_THICKNESS, spec.thicknessMm()),
+                neutralFactor == null ? spec.neutralFactor() : Fields.NEUTRAL_FACTOR.read(neutralFactor),
+                formingShrink == null ? spec.formingShrink() : Fields.FORMING_SHRINK.read(formingShrink) / 100,
+                or(bulge, spec.bulge()));
+    }
+
+    private WeltChoice over(WeltChoice welt) {
+        return new WeltChoice(
+                weltLayers == null ? welt.layers() : layers(weltLayers),
+                mm(weltMargin, Fields.WELT_INNER_MARGIN, welt.innerMarginMm()),
+                weltLeathers == null ? welt.leathersMm() : leathers(weltLeathers),
+                or(weltInTwo, welt.inTwo()));
+    }
+
+    private Stitching over(Stitching stitching) {
+        return new Stitching(
+                mm(stitchMargin, Fields.STITCH_MARGIN, stitching.marginMm()),
+                pitch == null ? stitching.pitchMm() : pitchMm(pitch),
+                backStitches == null ? stitching.backStitches() : Fields.BACK_STITCHES.readCount(backStitches));
+    }
+
+    private BeltHold over(BeltHold belt) {
+        return new BeltHold(
+                or(beltLoop, belt.style()),
+                mm(beltWidth, Fields.BELT_WIDTH, belt.beltWidthMm()),
+                mm(beltThickness, Fields.BELT_THICKNESS, belt.beltThicknessMm()));
+    }
+
+    private Optional<HandleStrap> over(Optional<HandleStrap> was) {
+        if (strap != null && strap.strip().equalsIgnoreCase("none")) {
+            return Optional.empty();
+        }
+        boolean given = strap != null || strapOpens != null || strapAllowance != null;
+        if (was.isEmpty() && !given) {
+            return was;
+        }
+        HandleStrap from = was.orElse(HandleStrap.USUAL);
+        return Optional.of(new HandleStrap(
+                mm(strap, Fields.STRAP_HEIGHT, from.aboveThroatMm()),
+                or(strapOpens, from.opens()),
+                mm(strapAllowance, Fields.STRAP_ALLOWANCE, from.allowanceMm())));
+    }
+
+    private static <T> T or(T given, T otherwise) {
+        return given == null ? otherwise : given;
     }
 
     private static double mm(String typed, LengthField field, double otherwise) {
         return typed == null ? otherwise : field.readMm(typed);
     }
 
+    /** Irons are named by their pitch, or by how many stitches they make on an inch. */
+    private static double pitchMm(String typed) {
+        String text = typed.strip().toLowerCase(Locale.ROOT);
+        return text.endsWith("spi")
+                ? Unit.INCH.inMm() / Fields.STITCHES_PER_INCH.read(text.substring(0, text.length() - 3))
+                : Fields.PITCH.readMm(typed);
+    }
+
+    private static List<Double> leathers(List<String> typed) {
+        return typed.size() == 1 && typed.get(0).strip().equalsIgnoreCase("own")
+                ? List.of()
+                : typed.stream().map(Fields.LEATHER_THICKNESS::readMm).toList();
+    }
+
     private static OptionalInt layers(String typed) {
         return typed.strip().equalsIgnoreCase("auto")
                 ? OptionalInt.empty()
                 : OptionalInt.of(Fields.WELT_LAYERS.readCount(typed));
+    }
+
+    /** Yes or no, as people write it. */
+    static final class YesNo implements ITypeConverter<Boolean> {
+        @Override
+        public Boolean convert(String typed) {
+            return switch (typed.strip().toLowerCase(Locale.ROOT)) {
+                case "yes" -> true;
+                case "no" -> false;
+                default -> throw new TypeConversionException("expected yes or no, but was '" + typed + "'");
+            };
+        }
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import weltwright.fit.DrawCheck.Bind;
 import weltwright.fit.DrawCheck.Side;
+import weltwright.fit.DrawCheck.Step;
+import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
@@ -11,11 +13,12 @@ import weltwright.knife.Section;
 import weltwright.knife.Sections;
 
 /**
- * The room that a knife needs in its sheath to be drawn straight out, along its own axis.
+ * The room that a knife needs in its sheath to be drawn along the path that suits it best.
  *
  * <p>A point of the knife that is deep in the sheath passes every station nearer to the throat. So the cavity at a station
- * must take in all that lies deeper: its edge side is the least y from the tip up to there, its spine side the greatest,
- * and its section the hull of all deeper sections. Ease is kept apart from the two sides and is part of the sections.
+ * must take in all that lies deeper, where it passes: on a path along the axis its edge side is the least y from the tip up
+ * to there, its spine side the greatest, and its section the hull of all deeper sections. Ease is kept apart from the two
+ * sides and is part of the sections.
  */
 public final class Cavity {
     /** Less than this is not said to bind: an outline is not known better, and leather gives. */
@@ -25,6 +28,11 @@ public final class Cavity {
     /** The last station is this far short of the tip, where a section still has some height. */
     private static final double SHORT_OF_TIP_MM = 0.05;
 
+    /** How many moments of the draw are looked at. */
+    private static final int STEPS = 48;
+
+    private final DrawPath path;
+    private final boolean doubleEdged;
     private final double[] stations;
     private final double[] ownEdge;
     private final double[] ownSpine;
@@ -39,6 +47,7 @@ public final class Cavity {
      */
     public Cavity(Knife knife, double throatMm, double easeMm) {
         this.easeMm = easeMm;
+        doubleEdged = knife.doubleEdged();
         Sections cuts = knife.sections();
         double end = cuts.toMm() - SHORT_OF_TIP_MM;
         int n = (int) Math.max(2, Math.ceil((end - throatMm) / STEP_MM) + 1);
@@ -48,17 +57,32 @@ public final class Cavity {
         edge = new double[n];
         spine = new double[n];
         sections = new Hull[n];
-        for (int i = n - 1; i >= 0; i--) {
-            boolean deepest = i == n - 1;
+        for (int i = 0; i < n; i++) {
             stations[i] = throatMm + (end - throatMm) * i / (n - 1);
             Section cut = cuts.at(stations[i]);
             ownEdge[i] = cut.edgeMm();
             ownSpine[i] = cut.spineMm();
-            edge[i] = deepest ? ownEdge[i] : Math.min(ownEdge[i], edge[i + 1]);
-            spine[i] = deepest ? ownSpine[i] : Math.max(ownSpine[i], spine[i + 1]);
-            Hull own = Hull.of(cut.boundary()).grown(easeMm);
-            sections[i] = deepest ? own : own.with(sections[i + 1]);
+            sections[i] = Hull.of(cut.boundary()).grown(easeMm);
         }
+        path = new DrawSearch(stations, ownEdge, ownSpine).best();
+        edge[n - 1] = ownEdge[n - 1];
+        spine[n - 1] = ownSpine[n - 1];
+        for (int i = n - 2; i >= 0; i--) {
+            edge[i] = Math.min(ownEdge[i], passing(i, edge[i + 1]));
+            spine[i] = Math.max(ownSpine[i], passing(i, spine[i + 1]));
+            sections[i] = sections[i].with(passing(i, sections[i + 1]));
+        }
+    }
+
+    /** The y at which what is at {@code y} at the next deeper station passes station i. */
+    private double passing(int i, double y) {
+        return path.passingMm(new Point(stations[i + 1], y), stations[i]);
+    }
+
+    private List<Point> passing(int i, Hull deeper) {
+        return deeper.corners().stream()
+                .map(p -> new Point(passing(i, p.x()), p.y()))
+                .toList();
     }
 
     /** How many stations there are, from the throat (0) to the tip. */
@@ -87,6 +111,11 @@ public final class Cavity {
         return new Point(stations[last] + SHORT_OF_TIP_MM, (ownEdge[last] + ownSpine[last]) / 2);
     }
 
+    /** Along which the knife is drawn. */
+    public DrawPath path() {
+        return path;
+    }
+
     /** What the edge sweeps on its way out, from the throat to the tip: the side of the cavity without ease. */
     public Polyline sweptEdge() {
         return side(edge);
@@ -97,21 +126,65 @@ public final class Cavity {
         return side(spine);
     }
 
-    /** How the knife draws from a sheath that is sewn at the given places. */
+    /** How the knife draws from a sheath that is sewn at the given places, in the knife's plane. */
     public DrawCheck check(List<Point> stitches) {
         List<Bind> binds = new ArrayList<>();
         binds(binds, Side.EDGE);
         binds(binds, Side.SPINE);
-        Polyline swept = sweptEdge();
-        double least = stitches.stream()
-                .mapToDouble(stitch -> distance(stitch, swept))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        List<List<Point>> swept = new ArrayList<>(List.of(sweptEdge().points()));
+        List<List<Point>> own = new ArrayList<>(List.of(side(ownEdge).points()));
+        if (doubleEdged) {
+            swept.add(sweptSpine().points());
+            own.add(side(ownSpine).points());
+        }
         double slack = spine[0] - edge[0] - (ownSpine[0] - ownEdge[0]) + 2 * easeMm;
-        return new DrawCheck(binds, least, slack);
+        return new DrawCheck(path, binds, slack, nearest(0, swept, stitches).edgeToStitchMm(), steps(own, stitches));
+    }
+
+    private List<Step> steps(List<List<Point>> edges, List<Point> stitches) {
+        List<Step> steps = new ArrayList<>();
+        double way = tip().x() - stations[0];
+        for (int k = 0; k < STEPS; k++) {
+            double drawn = way * k / STEPS;
+            Placement there = path.drawn(drawn);
+            List<List<Point>> inside = new ArrayList<>();
+            for (List<Point> edge : edges) {
+                inside.add(edge.stream()
+                        .map(there::apply)
+                        .filter(p -> p.x() >= stations[0])
+                        .toList());
+            }
+            if (inside.stream().allMatch(edge -> edge.size() > 1)) {
+                steps.add(nearest(drawn, inside, stitches));
+            }
+        }
+        return steps;
+    }
+
+    /** Which stitch an edge comes nearest to, and where on the edge. */
+    private static Step nearest(double drawnMm, List<List<Point>> edges, List<Point> stitches) {
+        Step least = new Step(drawnMm, Double.POSITIVE_INFINITY, edges.get(0).get(0), edges.get(0).get(0));
+        for (List<Point> edge : edges) {
+            for (int i = 0; i + 1 < edge.size(); i++) {
+                Point a = edge.get(i);
+                Point along = edge.get(i + 1).minus(a);
+                double square = along.dot(along);
+                for (Point stitch : stitches) {
+                    double t = ((stitch.x() - a.x()) * along.x() + (stitch.y() - a.y()) * along.y()) / square;
+                    double on = Math.max(0, Math.min(1, t));
+                    double x = a.x() + on * along.x() - stitch.x();
+                    double y = a.y() + on * along.y() - stitch.y();
+                    if (x * x + y * y < least.edgeToStitchMm() * least.edgeToStitchMm()) {
+                        least = new Step(drawnMm, Math.sqrt(x * x + y * y), a.plus(along.times(on)), stitch);
+                    }
+                }
+            }
+        }
+        return least;
     }
 
     private void binds(List<Bind> binds, Side side) {
+        double[] own = side == Side.EDGE ? ownEdge : ownSpine;
         int deep = -1;
         double depth = 0;
         for (int i = stations.length - 1; i >= -1; i--) {
@@ -120,7 +193,11 @@ public final class Cavity {
                 deep = deep < 0 ? i : deep;
                 depth = Math.max(depth, narrow);
             } else if (deep >= 0) {
-                binds.add(new Bind(side, stations[i + 1], stations[deep], depth));
+                List<Point> outline = new ArrayList<>();
+                for (int k = i + 1; k <= Math.min(Math.max(deep, i + 2), stations.length - 1); k++) {
+                    outline.add(new Point(stations[k], own[k]));
+                }
+                binds.add(new Bind(side, Polyline.open(outline), depth));
                 deep = -1;
                 depth = 0;
             }
@@ -134,17 +211,5 @@ public final class Cavity {
         }
         points.add(tip());
         return Polyline.open(points);
-    }
-
-    private static double distance(Point p, Polyline line) {
-        double least = Double.POSITIVE_INFINITY;
-        List<Point> points = line.points();
-        for (int i = 0; i + 1 < points.size(); i++) {
-            Point a = points.get(i);
-            Point along = points.get(i + 1).minus(a);
-            double t = Math.max(0, Math.min(1, p.minus(a).dot(along) / along.dot(along)));
-            least = Math.min(least, p.distance(a.plus(along.times(t))));
-        }
-        return least;
     }
 }

@@ -83,11 +83,21 @@ public record Hull(List<Point> corners) {
         return of(grown);
     }
 
-    /** The hull of this and another. */
-    public Hull with(Hull other) {
+    /** The hull of this and more points. */
+    public Hull with(List<Point> more) {
         List<Point> all = new ArrayList<>(corners);
-        all.addAll(other.corners);
+        all.addAll(more);
         return of(all);
+    }
+
+    /** The greatest second coordinate. */
+    public double highestMm() {
+        return corners.stream().mapToDouble(Point::y).max().orElseThrow();
+    }
+
+    /** Moved along the second coordinate. */
+    public Hull lifted(double byMm) {
+        return new Hull(corners.stream().map(p -> new Point(p.x(), p.y() + byMm)).toList());
     }
 
     public double perimeterMm() {

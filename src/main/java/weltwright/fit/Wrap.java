@@ -45,17 +45,21 @@ public record Wrap(List<Point> inside, double turnRad, double neutralMm) {
         return insideMm(0, inside.size() - 1) + turnRad * neutralMm;
     }
 
-    /** How much longer the leather is than the straight way across, on the edge's side of the highest point. */
-    public double bulgeOnEdgeSideMm() {
+    /**
+     * How much wider the leather must be cut than the way across, on the edge's side of the highest point.
+     *
+     * @param shrink by what share wet-formed leather draws together
+     */
+    public double growthOnEdgeSideMm(double shrink) {
         int ridge = ridge();
-        return insideMm(0, ridge) - (inside.get(ridge).x() - inside.get(0).x());
+        return insideMm(0, ridge) / (1 - shrink) - (inside.get(ridge).x() - inside.get(0).x());
     }
 
     /** The same on the spine's side. */
-    public double bulgeOnSpineSideMm() {
+    public double growthOnSpineSideMm(double shrink) {
         int ridge = ridge();
         int end = inside.size() - 1;
-        return insideMm(ridge, end) - (inside.get(end).x() - inside.get(ridge).x());
+        return insideMm(ridge, end) / (1 - shrink) - (inside.get(end).x() - inside.get(ridge).x());
     }
 
     private int ridge() {

@@ -48,6 +48,12 @@ public record Region(Polygon area) {
         return of(Polyline.closed(List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1))));
     }
 
+    /** All that lies beside a line, as far to either side as said, its ends cut square. */
+    public static Region along(Polyline line, double eachSideMm) {
+        BufferParameters square = new BufferParameters(24, BufferParameters.CAP_FLAT);
+        return largest(BufferOp.bufferOp(line.lineString(), eachSideMm, square));
+    }
+
     public static Region disc(Point centre, double radiusMm) {
         return largest(BufferOp.bufferOp(new GeometryFactory().createPoint(centre.coordinate()), radiusMm, ROUND));
     }
@@ -83,6 +89,12 @@ public record Region(Polygon area) {
 
     public Region within(Region other) {
         return largest(area.intersection(other.area));
+    }
+
+    /** Whether a point lies inside, at least so far from the boundary. */
+    public boolean keeps(Point p, double awayMm) {
+        var point = area.getFactory().createPoint(p.coordinate());
+        return area.contains(point) && area.getExteriorRing().distance(point) >= awayMm;
     }
 
     /** Counter-clockwise. */

@@ -11,6 +11,8 @@ public final class Fields {
     public static final LengthField HANDLE_THICKNESS = LengthField.of("handle thickness", 0.3, 60);
     public static final LengthField SPINE_THICKNESS = LengthField.of("spine thickness", 0.3, 15);
     public static final LengthField EDGE_THICKNESS = LengthField.of("edge thickness", 0, 15);
+    public static final LengthField GRIND_HEIGHT = LengthField.of("height of the grind", 0, 150);
+    public static final NumberField HANDLE_SQUARENESS = NumberField.of("squareness of the handle", 2, 10);
     public static final LengthField TIP_DROP = LengthField.of("tip drop", 0, 40);
 
     public static final LengthField BLADE_LENGTH = LengthField.of("length of the blade", 10, 1500);
@@ -34,6 +36,9 @@ public final class Fields {
     public static final LengthField PITCH = LengthField.of("stitch pitch", 1.5, 12);
     public static final LengthField BELT_WIDTH = LengthField.of("belt width", 12, 120);
     public static final LengthField BELT_THICKNESS = LengthField.of("belt thickness", 1, 12);
+    public static final LengthField THROAT_DEPTH = LengthField.of("depth of the throat's cut", 0, 40);
+    public static final LengthField STRAP_HEIGHT = LengthField.of("height of the strap above the throat", 5, 300);
+    public static final LengthField STRAP_ALLOWANCE = LengthField.of("allowance of the strap", 0, 20);
     public static final LengthField HANDLE_DEPTH = LengthField.of("depth of the handle in the sheath", 0, 200);
     public static final LengthField DRAIN_HOLE = LengthField.of("drain hole", 0, 10);
 
@@ -43,6 +48,11 @@ public final class Fields {
 
     public static final NumberField WELT_LAYERS = NumberField.count("number of welt layers", 1, 12);
     public static final NumberField NEUTRAL_FACTOR = NumberField.of("neutral factor K", 0, 1);
+
+    public static final NumberField STITCHES_PER_INCH = NumberField.of("stitches per inch", 2.2, 16);
+    public static final NumberField BACK_STITCHES = NumberField.count("number of back-stitches", 0, 6);
+    public static final NumberField FORMING_SHRINK = NumberField.of("shrinkage of wet-formed leather in percent", 0, 10);
+    public static final NumberField TILT = NumberField.of("tilt in degrees", -45, 45);
 
     private Fields() {}
 }

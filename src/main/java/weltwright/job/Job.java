@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Caliper;
 import weltwright.knife.Knife;
+import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
@@ -37,7 +38,7 @@ import weltwright.trouble.Trouble;
  * @param silhouette the outline that the pattern is made from: the trace's, or as the user corrected it
  * @param unsure stretches of the outline where the photo's edge was weak and nobody has looked yet
  * @param calipers measures that the user took on the knife; the silhouette agrees with them
- * @param edgeThicknessMm thickness of the blade behind its edge
+ * @param shaping what no photo shows of the knife
  * @param spec what the maker chose
  */
 public record Job(
@@ -52,7 +53,7 @@ public record Job(
         Optional<Silhouette> silhouette,
         List<Unsure> unsure,
         List<Caliper> calipers,
-        double edgeThicknessMm,
+        Shaping shaping,
         SheathSpec spec) {
     /** An outline that was moved by more than this was moved by somebody who looked at it. */
     private static final double LOOKED_AT_MM = 0.1;
@@ -69,6 +70,7 @@ public record Job(
         Objects.requireNonNull(silhouette);
         unsure = List.copyOf(unsure);
         calipers = List.copyOf(calipers);
+        Objects.requireNonNull(shaping);
         Objects.requireNonNull(spec);
     }
 
@@ -76,12 +78,12 @@ public record Job(
     public static Job begin(LocalDate today) {
         TraceSettings knife = new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
         return new Job("", "", today, Optional.empty(), "", Optional.empty(), knife, Optional.empty(),
-                Optional.empty(), List.of(), List.of(), 0.4, SheathSpec.standard(SheathKind.FOLDED));
+                Optional.empty(), List.of(), List.of(), Shaping.usual(0.4), SheathSpec.standard(SheathKind.FOLDED));
     }
 
     public Job withOrder(String customer, String knifeName, Optional<LocalDate> due, String notes) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, edgeThicknessMm, spec);
+                calipers, shaping, spec);
     }
 
     /** Another picture: what came out of the one before it goes, and what was measured on the knife in it. */
@@ -151,14 +153,14 @@ public record Job(
                 photo, settings, trace, silhouette.map(s -> Caliper.released(s, measured, calipers)), unsure, others);
     }
 
-    public Job withEdgeThicknessMm(double edgeThicknessMm) {
+    public Job withShaping(Shaping shaping) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, edgeThicknessMm, spec);
+                calipers, shaping, spec);
     }
 
     public Job withSpec(SheathSpec spec) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, edgeThicknessMm, spec);
+                calipers, shaping, spec);
     }
 
     /** Whether the outline is no longer what came out of the picture. */
@@ -180,7 +182,7 @@ public record Job(
     public Knife knife() {
         return silhouette
                 .orElseThrow(() -> new Trouble("The knife has no outline yet.", "Open a photo of it and trace it."))
-                .knife(settings.spineThicknessMm(), edgeThicknessMm, settings.handleThicknessMm());
+                .knife(settings.spineThicknessMm(), settings.handleThicknessMm(), shaping);
     }
 
     /** The pattern for this knife and these choices; throws {@link Trouble} where none can be made. */
@@ -196,6 +198,6 @@ public record Job(
             List<Unsure> unsure,
             List<Caliper> calipers) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, edgeThicknessMm, spec);
+                calipers, shaping, spec);
     }
 }

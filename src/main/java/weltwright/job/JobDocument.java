@@ -5,15 +5,12 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Placement;
@@ -24,13 +21,12 @@ import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
 import weltwright.knife.Caliper;
+import weltwright.knife.Grind;
 import weltwright.knife.Landmarks;
+import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
-import weltwright.sheath.Hand;
-import weltwright.sheath.SheathKind;
-import weltwright.sheath.SheathSpec;
 import weltwright.trace.ErrorBudget;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
@@ -40,8 +36,9 @@ import weltwright.trace.Unsure;
  * The {@code job.json} of a job file, field for field; its names are the file format, and outlive those of the classes
  * that the program happens to have. Lengths in mm, angles in radians.
  *
- * <p>Whoever changes a field here raises {@link #VERSION}: a reader takes its own version and older ones, and refuses
- * newer ones and unknown fields, so nothing that a newer program saved is lost by opening and saving it in an old one.
+ * <p>Whoever changes a field here raises {@link #VERSION}: a reader takes its own version and older ones
+ * ({@link FormerVersions}), and refuses newer ones and unknown fields, so nothing that a newer program saved is lost by
+ * opening and saving it in an old one.
  */
 @JsonNaming(SnakeCaseStrategy.class)
 record JobDocument(
@@ -59,9 +56,9 @@ record JobDocument(
         @JsonSetter(nulls = Nulls.SET) Shape outline,
         List<UnsureEntry> toLookAt,
         List<CaliperEntry> calipers,
-        Sheath sheath) {
+        SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
-    static final int VERSION = 2;
+    static final int VERSION = 3;
 
     /** Longer than any knife: a coordinate beyond is damage. */
     private static final double FARTHEST_MM = 2000;
@@ -77,29 +74,12 @@ record JobDocument(
                 job.due().orElse(null),
                 job.notes(),
                 job.photo().map(PictureEntry::of).orElse(null),
-                Measured.of(job.settings(), job.edgeThicknessMm()),
+                Measured.of(job.settings(), job.shaping()),
                 job.trace().map(Traced::of).orElse(null),
                 job.silhouette().map(Shape::of).orElse(null),
                 job.unsure().stream().map(UnsureEntry::of).toList(),
                 job.calipers().stream().map(CaliperEntry::of).toList(),
-                Sheath.of(job.spec()));
-    }
-
-    /** What an older version wrote, as this one would have. */
-    static JsonNode upToDate(JsonNode written) {
-        if (written.path("version").asInt() == 1) {
-            // Version 1 knew neither of stretches where the edge was weak nor of measures taken on the knife, and of no
-            // ground but the sheet.
-            ((ObjectNode) written).putArray("calipers");
-            ((ObjectNode) written).putArray("to_look_at");
-            if (written.path("measured") instanceof ObjectNode measured) {
-                measured.put("ground", new GroundChoice.Sheet().words());
-            }
-            if (written.path("trace") instanceof ObjectNode trace) {
-                trace.putArray("unsure");
-            }
-        }
-        return written;
+                SheathEntry.of(job.spec()));
     }
 
     /**
@@ -122,7 +102,7 @@ record JobDocument(
                 Optional.ofNullable(outline).map(Shape::silhouette),
                 toLookAt.stream().map(UnsureEntry::unsure).toList(),
                 calipers.stream().map(CaliperEntry::caliper).toList(),
-                Fields.EDGE_THICKNESS.checkedMm(measured.edgeThickness),
+                measured.shaping(),
                 sheath.spec());
     }
 
@@ -148,20 +128,33 @@ record JobDocument(
             double handleThickness,
             double spineThickness,
             double edgeThickness,
+            Grind.Kind grind,
+            double grindHeight,
+            double handleSquareness,
             double tipDrop,
             @JsonProperty("focal_35mm") @JsonSetter(nulls = Nulls.SET) Double focal35mm,
             Pair sheetScale,
             String ground) {
 
-        static Measured of(TraceSettings settings, double edgeThicknessMm) {
+        static Measured of(TraceSettings settings, Shaping shaping) {
             return new Measured(
                     settings.handleThicknessMm(),
                     settings.spineThicknessMm(),
-                    edgeThicknessMm,
+                    shaping.edgeThicknessMm(),
+                    shaping.grind().kind(),
+                    shaping.grind().heightMm(),
+                    shaping.handleExponent(),
                     settings.tipDropMm(),
                     settings.focal35mm().isPresent() ? settings.focal35mm().getAsDouble() : null,
                     new Pair(settings.sheetScale().x(), settings.sheetScale().y()),
                     settings.ground().words());
+        }
+
+        Shaping shaping() {
+            return new Shaping(
+                    Fields.EDGE_THICKNESS.checkedMm(edgeThickness),
+                    new Grind(grind, Fields.GRIND_HEIGHT.checkedMm(grindHeight)),
+                    Fields.HANDLE_SQUARENESS.checked(handleSquareness));
         }
 
         TraceSettings settings() {
@@ -319,57 +312,6 @@ record JobDocument(
 
         Node node() {
             return new Node(new Pair(x, y).place(), sharp);
-        }
-    }
-
-    @JsonNaming(SnakeCaseStrategy.class)
-    record Sheath(
-            SheathKind kind,
-            Hand hand,
-            double leatherThickness,
-            @JsonSetter(nulls = Nulls.SET) Integer weltLayers,
-            double stitchMargin,
-            double weltInnerMargin,
-            double ease,
-            double pitch,
-            double neutralFactor,
-            double beltWidth,
-            double beltThickness,
-            double handleDepth,
-            double drainHole) {
-
-        static Sheath of(SheathSpec spec) {
-            return new Sheath(
-                    spec.kind(),
-                    spec.hand(),
-                    spec.leatherThicknessMm(),
-                    spec.weltLayers().isPresent() ? spec.weltLayers().getAsInt() : null,
-                    spec.stitchMarginMm(),
-                    spec.weltInnerMarginMm(),
-                    spec.easeMm(),
-                    spec.pitchMm(),
-                    spec.neutralFactor(),
-                    spec.beltWidthMm(),
-                    spec.beltThicknessMm(),
-                    spec.handleDepthMm(),
-                    spec.drainHoleDiameterMm());
-        }
-
-        SheathSpec spec() {
-            return new SheathSpec(
-                    kind,
-                    hand,
-                    Fields.LEATHER_THICKNESS.checkedMm(leatherThickness),
-                    weltLayers == null ? OptionalInt.empty() : OptionalInt.of(Fields.WELT_LAYERS.checked(weltLayers)),
-                    Fields.STITCH_MARGIN.checkedMm(stitchMargin),
-                    Fields.WELT_INNER_MARGIN.checkedMm(weltInnerMargin),
-                    Fields.EASE.checkedMm(ease),
-                    Fields.PITCH.checkedMm(pitch),
-                    Fields.NEUTRAL_FACTOR.checked(neutralFactor),
-                    Fields.BELT_WIDTH.checkedMm(beltWidth),
-                    Fields.BELT_THICKNESS.checkedMm(beltThickness),
-                    Fields.HANDLE_DEPTH.checkedMm(handleDepth),
-                    Fields.DRAIN_HOLE.checkedMm(drainHole));
         }
     }
 

@@ -9,15 +9,20 @@ import weltwright.geometry.Outline;
  * @param outline the silhouette in the mid-plane, counter-clockwise, in mm
  * @param landmarks tip, heel and the like, in the same frame
  * @param spineThicknessMm thickness of the blade at the spine by the heel; positive
- * @param edgeThicknessMm thickness of the blade behind the edge; from 0 to the spine's
  * @param handleThicknessMm greatest thickness of the handle across the flats; positive
+ * @param shaping what its sections are like between those thicknesses
  */
 public record Knife(
         Outline outline,
         Landmarks landmarks,
         double spineThicknessMm,
-        double edgeThicknessMm,
-        double handleThicknessMm) {
+        double handleThicknessMm,
+        Shaping shaping) {
+
+    /** Whether the spine's side cuts as the edge's does. */
+    public boolean doubleEdged() {
+        return shaping.grind().doubleEdged();
+    }
 
     /** From heel to tip along the knife, in mm. */
     public double bladeLengthMm() {

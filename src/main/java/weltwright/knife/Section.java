@@ -4,7 +4,7 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * A knife cut across at one station: a convex polygon, symmetrical about the mid-plane.
+ * A knife cut across at one station: a polygon, symmetrical about the mid-plane, and convex but for a hollow grind.
  *
  * @param xMm the station
  * @param part what is cut there

@@ -9,15 +9,13 @@ import weltwright.geometry.Polyline;
  * The cross-sections of a knife: blade on the tip's side of the heel, handle on the other.
  *
  * <ul>
- *   <li>The blade has a full flat grind: a wedge from the edge's thickness to the spine's. The two flats keep their angle
- *       along the blade, so where the blade narrows towards its tip the spine grows thin with it.
+ *   <li>The blade has its {@link Grind}. The two flats keep their angle along the blade, so where it narrows towards its
+ *       tip to less than the grind is high, the spine grows thin with it.
  *   <li>The handle is a super-ellipse as wide as the outline and as thick as the handle.
  * </ul>
  */
 public final class Sections {
-    /** Between an ellipse and a rounded slab, as handles of wood mostly are. Common practice; no source. */
-    static final double HANDLE_EXPONENT = 2.5;
-
+    private static final int HOLLOW_POINTS = 12;
     private static final int HANDLE_POINTS = 96;
     private static final double STEP_MM = 0.25;
 
@@ -67,22 +65,60 @@ public final class Sections {
     }
 
     private List<Point> blade(Reach reach) {
-        double heightAtHeel = knife.landmarks().spineStart().y() - knife.landmarks().heel().y();
-        double share = Math.min(1, reach.mm() / heightAtHeel);
-        double edge = knife.edgeThicknessMm() / 2;
-        double spine = edge + share * (knife.spineThicknessMm() / 2 - edge);
-        List<Point> wedge = new ArrayList<>();
-        wedge.add(new Point(reach.edge(), -edge));
-        wedge.add(new Point(reach.spine(), -spine));
-        wedge.add(new Point(reach.spine(), spine));
-        if (edge > 0) {
-            wedge.add(new Point(reach.edge(), edge));
+        Grind grind = knife.shaping().grind();
+        return grind.doubleEdged() ? doubleEdged(reach) : ground(reach, grind);
+    }
+
+    private List<Point> ground(Reach reach, Grind grind) {
+        double thin = grind.kind() == Grind.Kind.SHORT_BEVEL ? 0 : knife.shaping().edgeThicknessMm() / 2;
+        double thick = knife.spineThicknessMm() / 2;
+        double grindMm = grind.hasHeight() ? grind.heightMm() : heightAtHeelMm();
+        double up = Math.min(reach.mm(), grindMm);
+        boolean hollow = grind.kind() == Grind.Kind.HOLLOW;
+        List<Point> near = new ArrayList<>();
+        int steps = hollow ? HOLLOW_POINTS : 1;
+        for (int i = 0; i <= steps; i++) {
+            double y = up * i / steps;
+            double share = y / grindMm;
+            // A wheel's circle is taken for a parabola that leaves the edge along the mid-plane.
+            near.add(new Point(reach.edge() + y, thin + (hollow ? share * share : share) * (thick - thin)));
         }
-        return wedge;
+        if (reach.mm() > grindMm) {
+            near.add(new Point(reach.spine(), thick));
+        }
+        return mirrored(near);
+    }
+
+    private List<Point> doubleEdged(Reach reach) {
+        double thin = knife.shaping().edgeThicknessMm() / 2;
+        double share = Math.min(1, reach.mm() / heightAtHeelMm());
+        double thick = thin + share * (knife.spineThicknessMm() / 2 - thin);
+        return mirrored(List.of(
+                new Point(reach.edge(), thin),
+                new Point((reach.edge() + reach.spine()) / 2, thick),
+                new Point(reach.spine(), thin)));
+    }
+
+    private double heightAtHeelMm() {
+        return knife.landmarks().spineStart().y() - knife.landmarks().heel().y();
+    }
+
+    /** One flat from the edge to the spine, and the other, as one boundary; a sharp edge is one point, not two. */
+    private static List<Point> mirrored(List<Point> flat) {
+        List<Point> boundary = new ArrayList<>();
+        for (Point p : flat) {
+            boundary.add(new Point(p.x(), -p.y()));
+        }
+        for (int i = flat.size() - 1; i >= 0; i--) {
+            if (flat.get(i).y() > 0) {
+                boundary.add(flat.get(i));
+            }
+        }
+        return boundary;
     }
 
     private List<Point> handle(Reach reach) {
-        return new SuperEllipse(reach.mm() / 2, knife.handleThicknessMm() / 2, HANDLE_EXPONENT)
+        return new SuperEllipse(reach.mm() / 2, knife.handleThicknessMm() / 2, knife.shaping().handleExponent())
                 .points(new Point((reach.edge() + reach.spine()) / 2, 0), HANDLE_POINTS);
     }
 

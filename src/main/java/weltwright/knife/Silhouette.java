@@ -22,13 +22,13 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
     private static final double SAME_CORNER_MM = 3;
 
     /** The knife with the spine up, whichever face it lay on; its thicknesses by caliper, in mm. */
-    public Knife knife(double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm) {
+    public Knife knife(double spineThicknessMm, double handleThicknessMm, Shaping shaping) {
         return new Knife(
                 spineOnLeft ? outline : turnedOver(),
                 spineOnLeft ? landmarks : landmarks.map(Silhouette::acrossAxis),
                 spineThicknessMm,
-                edgeThicknessMm,
-                handleThicknessMm);
+                handleThicknessMm,
+                shaping);
     }
 
     /**

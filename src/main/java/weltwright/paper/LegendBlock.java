@@ -61,8 +61,8 @@ record LegendBlock(List<LineStyle> styles, double widthMm) implements Block {
                     ink.dot(Color.BLACK, left.towards(right, at), 0.12);
                 }
             }
-            case NOTCH, STITCH_END -> {
-                Point half = new Point(0, 1.6);
+            case NOTCH, STITCH_END, IRON -> {
+                Point half = new Point(0, style == LineStyle.IRON ? 0.6 : 1.6);
                 ink.draw(style.pen(), middle.minus(half), middle.plus(half));
                 // Its line at the edge or in the row: what tells the two strokes apart is what they stand on.
                 Pen stoodOn = (style == LineStyle.NOTCH ? LineStyle.CUT : LineStyle.STITCH_ROW).pen();

@@ -1,11 +1,14 @@
 package weltwright.sheath;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import weltwright.fit.DrawCheck;
 import weltwright.fit.DrawCheck.Bind;
 import weltwright.fit.DrawCheck.Side;
+import weltwright.fit.DrawPath;
 import weltwright.knife.Knife;
 
 /** What a master would say over an apprentice's shoulder before the leather is cut. */
@@ -15,30 +18,36 @@ final class Advice {
 
     private Advice() {}
 
-    static List<String> on(Knife knife, SheathSpec spec, DrawCheck check, int layers, List<Seam> seams) {
+    static List<String> on(
+            Knife knife, SheathSpec spec, DrawCheck check, WeltStack welt, List<Seam> seams) {
         List<String> advice = new ArrayList<>();
-        double weltMm = layers * spec.leatherThicknessMm();
-        advice.add(welt(knife, layers, weltMm));
+        advice.add(welt(knife, welt));
+        if (knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT) {
+            advice.add("The blade cuts on both sides, so the welt runs all round.");
+        }
+        path(check.path()).ifPresent(advice::add);
         for (Bind bind : check.binds()) {
             advice.add(bind(bind));
         }
         if (!check.stitchesAreSafe()) {
-            advice.add(text(
-                    "The edge passes within %.1f mm of the stitches and may cut them:"
-                            + " make the welt inner margin wider, so that at least %.0f mm are left.",
-                    check.leastEdgeToStitchMm(), DrawCheck.SAFE_EDGE_TO_STITCH_MM));
+            advice.add(unsafe(check));
         }
-        if (check.throatSlackMm() - 2 * spec.easeMm() > LOOSE_MM) {
+        boolean hasStrap = spec.strap().isPresent();
+        if (!hasStrap && check.throatSlackMm() - 2 * spec.easeMm() > LOOSE_MM) {
             advice.add(text(
                     "The throat is %.1f mm wider than the knife in it, because wider parts must pass:"
                             + " plan a strap round the handle.",
                     check.throatSlackMm()));
-        } else if (spec.handleDepthMm() == 0) {
+        } else if (!hasStrap && spec.handleDepthMm() == 0) {
             advice.add("The sheath holds the blade alone: plan a strap round the handle,"
                     + " or let the sheath take in some of the handle.");
         }
+        if (spec.belt().style() == BeltHold.Style.RIVETED_STRAP || spec.belt().style() == BeltHold.Style.HANGING_RING) {
+            advice.add("The rivets in the back lie against the blade: set their flat side inside,"
+                    + " and glue thin leather over them.");
+        }
         Seam main = seams.get(0);
-        if (Math.abs(main.pitchMm() - spec.pitchMm()) > 0.005) {
+        if (Math.abs(main.pitchMm() - spec.stitching().pitchMm()) > 0.005) {
             advice.add(text(
                     "The holes of the %s are %.2f mm apart, so that %d of them fill the row.",
                     main.name(), main.pitchMm(), main.holeCount()));
@@ -46,15 +55,41 @@ final class Advice {
         return advice;
     }
 
-    private static String welt(Knife knife, int layers, double weltMm) {
+    private static String welt(Knife knife, WeltStack welt) {
+        int layers = welt.layers();
         String size = text(
                 "The welt is %d %s of leather, %.1f mm in all",
-                layers, layers == 1 ? "layer" : "layers", weltMm);
+                layers, layers == 1 ? "layer" : "layers", welt.thicknessMm());
         double spine = knife.spineThicknessMm();
-        return weltMm >= spine - 1e-9
+        return welt.thicknessMm() >= spine - 1e-9
                 ? text("%s; the blade is %.1f mm thick.", size, spine)
                 : text("%s, thinner than the blade with its %.1f mm: take more layers, lest the edge reach the stitches.",
                         size, spine);
+    }
+
+    private static Optional<String> path(DrawPath path) {
+        if (path instanceof DrawPath.Circular circle) {
+            return Optional.of(text(
+                    "The knife comes out with the least slack in an arc of %.0f mm radius, its handle swinging to the"
+                            + " %s side.",
+                    circle.radiusMm(), circle.centre().y() > 0 ? "spine's" : "edge's"));
+        }
+        double turn = Math.toDegrees(((DrawPath.Straight) path).towardsSpineRad());
+        return turn == 0
+                ? Optional.empty()
+                : Optional.of(text(
+                        "The knife comes out with the least slack when it is drawn %.0f° towards the %s side.",
+                        Math.abs(turn), turn > 0 ? "spine's" : "edge's"));
+    }
+
+    private static String unsafe(DrawCheck check) {
+        DrawCheck.Step nearest = check.steps().stream()
+                .min(Comparator.comparingDouble(DrawCheck.Step::edgeToStitchMm))
+                .orElseThrow();
+        return text(
+                "The edge passes within %.1f mm of the stitches, nearest at %s, and may cut them:"
+                        + " make the welt inner margin wider, so that at least %.0f mm are left.",
+                check.leastEdgeToStitchMm(), place(nearest.stitch().x()), DrawCheck.SAFE_EDGE_TO_STITCH_MM);
     }
 
     private static String bind(Bind bind) {

@@ -13,26 +13,49 @@ final class Choices {
             throw new Trouble(
                     "The outline of the knife crosses itself.", "Move its points so that it runs round the knife once.");
         }
+        knife(knife);
+        if (knife.doubleEdged() && spec.kind() == SheathKind.FOLDED) {
+            throw new Trouble(
+                    "A double-edged knife would cut a body that is folded round its second edge.",
+                    "Choose a sheath of two panels, with a welt all round.");
+        }
+        leather(spec.leather(), spec.welt());
+        within("stitch margin", spec.stitching().marginMm(), 1.5, 15);
+        within("pitch", spec.stitching().pitchMm(), 1.5, 12);
+        within("number of back-stitches", spec.stitching().backStitches(), 0, 6);
+        within("depth of the throat's cut", spec.throat().depthMm(), 0, 40);
+        within("ease", spec.easeMm(), 0, 5);
+        within("belt width", spec.belt().beltWidthMm(), 12, 120);
+        within("belt thickness", spec.belt().beltThicknessMm(), 1, 12);
+        within("tilt in degrees", Math.toDegrees(spec.carry().tiltRad()), -45, 45);
+        within("depth of the handle in the sheath", spec.handleDepthMm(), 0, longestHandleDepth(knife));
+        spec.strap().ifPresent(strap -> within("allowance of the handle strap", strap.allowanceMm(), 0, 20));
+        if (spec.drainHoleDiameterMm() != 0) {
+            within("diameter of the drain hole", spec.drainHoleDiameterMm(), 1, 10);
+        }
+    }
+
+    private static void knife(Knife knife) {
         within("thickness of the blade at the spine", knife.spineThicknessMm(), 0.3, 15);
-        within("thickness of the blade behind the edge", knife.edgeThicknessMm(), 0, knife.spineThicknessMm());
+        within("thickness of the blade behind the edge", knife.shaping().edgeThicknessMm(), 0, knife.spineThicknessMm());
         within("thickness of the handle", knife.handleThicknessMm(), 0.3, 60);
         within("length of the blade", knife.bladeLengthMm(), 25, 600);
         within("length of the handle", handleLength(knife), 10, 600);
         within("height of the blade at the heel", heightAtHeel(knife), 3, 150);
-
-        within("leather thickness", spec.leatherThicknessMm(), 0.8, 8);
-        spec.weltLayers().ifPresent(layers -> within("number of welt layers", layers, 1, 12));
-        within("stitch margin", spec.stitchMarginMm(), 1.5, 15);
-        within("welt inner margin", spec.weltInnerMarginMm(), 1, 25);
-        within("ease", spec.easeMm(), 0, 5);
-        within("pitch", spec.pitchMm(), 1.5, 12);
-        within("neutral factor K", spec.neutralFactor(), 0, 1);
-        within("belt width", spec.beltWidthMm(), 12, 120);
-        within("belt thickness", spec.beltThicknessMm(), 1, 12);
-        within("depth of the handle in the sheath", spec.handleDepthMm(), 0, longestHandleDepth(knife));
-        if (spec.drainHoleDiameterMm() != 0) {
-            within("diameter of the drain hole", spec.drainHoleDiameterMm(), 1, 10);
+        within("squareness of the handle", knife.shaping().handleExponent(), 2, 10);
+        if (knife.shaping().grind().hasHeight()) {
+            within("height of the grind", knife.shaping().grind().heightMm(), 0.5, 150);
         }
+    }
+
+    private static void leather(Leather leather, WeltChoice welt) {
+        within("leather thickness", leather.thicknessMm(), 0.8, 8);
+        within("neutral factor K", leather.neutralFactor(), 0, 1);
+        within("shrinkage of wet-formed leather", leather.formingShrink(), 0, 0.1);
+        welt.layers().ifPresent(layers -> within("number of welt layers", layers, 1, 12));
+        within("welt inner margin", welt.innerMarginMm(), 1, 25);
+        welt.leathersMm().forEach(mm -> within("thickness of leather for the welt", mm, 0.8, 8));
+        within("number of leathers for the welt", welt.leathersMm().size(), 0, 6);
     }
 
     private static double heightAtHeel(Knife knife) {

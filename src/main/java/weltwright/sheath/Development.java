@@ -3,7 +3,6 @@ package weltwright.sheath;
 import java.util.Arrays;
 import java.util.List;
 import weltwright.fit.Cavity;
-import weltwright.fit.Hull;
 import weltwright.fit.Wrap;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -34,6 +33,7 @@ final class Development {
 
     private final Planform form;
     private final Cavity cavity;
+    private final Leather leather;
     private final List<Point> points;
     private final int deepest;
     private final double edgeTurnMm;
@@ -42,19 +42,43 @@ final class Development {
     private final double[] spineGrowth;
     private final Polyline row;
 
-    /** @param neutralMm from the inside of the leather to its neutral fibre */
-    Development(Planform form, Cavity cavity, double neutralMm) {
+    /** Half of a folded body, or one of two panels that share the bulge. */
+    static Development shared(Planform form, Cavity cavity, Leather leather) {
+        return new Development(form, cavity, leather, Lie.HALF);
+    }
+
+    /** A face that goes round the knife alone. */
+    static Development faceAlone(Planform form, Cavity cavity, Leather leather) {
+        return new Development(form, cavity, leather, Lie.ALL);
+    }
+
+    /** A back that lies flat. */
+    static Development flatBack(Planform form, Cavity cavity, Leather leather) {
+        return new Development(form, cavity, leather, Lie.FLAT);
+    }
+
+    /** How much of the knife's thickness a layer goes round. */
+    private enum Lie {
+        HALF,
+        ALL,
+        FLAT
+    }
+
+    private Development(Planform form, Cavity cavity, Leather leather, Lie lie) {
         this.form = form;
         this.cavity = cavity;
+        this.leather = leather;
         points = form.row().points();
         deepest = deepest();
         edgeTurnMm = points.get(turn(-1)).x();
         spineTurnMm = form.folded() ? edgeTurnMm : points.get(turn(1)).x();
         edgeGrowth = new double[cavity.size()];
         spineGrowth = new double[cavity.size()];
-        wrap(neutralMm);
-        fair(edgeGrowth);
-        fair(spineGrowth);
+        if (lie != Lie.FLAT) {
+            wrap(lie == Lie.ALL);
+            fair(edgeGrowth);
+            fair(spineGrowth);
+        }
         row = laidFlat();
     }
 
@@ -102,12 +126,11 @@ final class Development {
         return k;
     }
 
-    private void wrap(double neutralMm) {
-        int n = cavity.size();
-        double face = form.weltMm() / 2;
+    /** @param alone whether the leather goes round all of the knife, and not half of it */
+    private void wrap(boolean alone) {
         int edgeAt = 0;
         int spineAt = points.size() - 1;
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < cavity.size(); i++) {
             double x = cavity.stationMm(i);
             while (edgeAt < deepest && points.get(edgeAt).x() < x) {
                 edgeAt++;
@@ -115,16 +138,14 @@ final class Development {
             while (spineAt > deepest && points.get(spineAt).x() < x) {
                 spineAt--;
             }
-            Point edge = new Point(points.get(edgeAt).y(), face);
-            Hull section = cavity.section(i);
+            double edge = points.get(edgeAt).y();
             if (!form.folded()) {
-                Wrap wrap = Wrap.panel(edge, new Point(points.get(spineAt).y(), face), section, neutralMm);
-                edgeGrowth[i] = wrap.bulgeOnEdgeSideMm();
-                spineGrowth[i] = wrap.bulgeOnSpineSideMm();
+                Wrap wrap = form.panel(edge, points.get(spineAt).y(), cavity.section(i), leather, alone);
+                edgeGrowth[i] = wrap.growthOnEdgeSideMm(leather.formingShrink());
+                spineGrowth[i] = wrap.growthOnSpineSideMm(leather.formingShrink());
             } else if (x <= edgeTurnMm || i == 0) {
-                edgeGrowth[i] = Wrap.folded(edge, form.foldMm(), section, neutralMm)
-                                .flatMm()
-                        - (form.foldMm() - edge.x());
+                Wrap wrap = form.half(edge, cavity.section(i), leather);
+                edgeGrowth[i] = wrap.flatMm() / (1 - leather.formingShrink()) - (form.foldMm() - edge);
             } else {
                 edgeGrowth[i] = edgeGrowth[i - 1];
             }

@@ -14,6 +14,8 @@ public record Hole(Point centre, double diameterMm, Use use) {
     /** What a hole is for. */
     public enum Use {
         STITCH,
-        DRAIN
+        DRAIN,
+        RIVET,
+        SNAP
     }
 }

@@ -45,6 +45,7 @@ record Laying(boolean turnedOver) {
     }
 
     Seam.Layer lay(Seam.Layer layer) {
-        return new Seam.Layer(layer.piece(), layer.part(), lay(layer.holes()));
+        return new Seam.Layer(
+                layer.piece(), layer.part(), layer.thicknessMm(), layer.firstHole(), layer.chiselled(), lay(layer.holes()));
     }
 }

@@ -26,6 +26,10 @@ public record Mark(Polyline line, Kind kind, String label) {
         /** Where the knife lies under the leather. */
         KNIFE,
         /** Where another piece is laid on and glued. */
-        PLACE
+        PLACE,
+        /** From here to the end of the piece its leather is pared down to nothing. */
+        SKIVE,
+        /** Where the first tooth of an iron is set, so that its last falls on the end or a corner. */
+        IRON
     }
 }

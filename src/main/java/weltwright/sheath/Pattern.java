@@ -8,16 +8,23 @@ import weltwright.fit.DrawCheck;
  *
  * @param pieces in the order in which they are listed to the maker
  * @param seams the rows of stitches that join them
+ * @param fastenings the rivets, snaps and rings in it
  * @param drawCheck how the knife comes out
  * @param sizes the main sizes of the finished sheath
  * @param advice plain sentences: where the knife would bind, whether a strap is needed, how many welt layers were chosen
  */
 public record Pattern(
-        List<Piece> pieces, List<Seam> seams, DrawCheck drawCheck, List<Size> sizes, List<String> advice) {
+        List<Piece> pieces,
+        List<Seam> seams,
+        List<Fastening> fastenings,
+        DrawCheck drawCheck,
+        List<Size> sizes,
+        List<String> advice) {
 
     public Pattern {
         pieces = List.copyOf(pieces);
         seams = List.copyOf(seams);
+        fastenings = List.copyOf(fastenings);
         sizes = List.copyOf(sizes);
         advice = List.copyOf(advice);
     }

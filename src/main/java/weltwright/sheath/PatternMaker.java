@@ -21,38 +21,54 @@ public final class PatternMaker {
     private PatternMaker() {}
 
     /** Throws {@link weltwright.trouble.Trouble} where no sheath can be made so, saying which choice to change. */
-    public static Pattern make(Knife knife, SheathSpec spec) {
-        Choices.check(knife, spec);
-        int layers = weltLayers(knife, spec);
-        double weltMm = layers * spec.leatherThicknessMm();
-        Cavity cavity = new Cavity(knife, knife.landmarks().heel().x() - spec.handleDepthMm(), spec.easeMm());
-        Planform form = new Planform(cavity, spec, weltMm);
-        Development leather = new Development(form, cavity, spec.neutralFactor() * spec.leatherThicknessMm());
-        SheathDraft draft = new SheathDraft(knife, spec, cavity, form, leather, layers);
-        DrawCheck check = cavity.check(draft.stitchesInPlane());
+    public static Pattern make(Knife knife, SheathSpec wished) {
+        Fit fit = Fit.of(knife, wished);
+        SheathDraft draft = new SheathDraft(knife, fit.spec, fit.cavity, fit.form, fit.welt);
+        DrawCheck check = fit.cavity.check(draft.stitchesInPlane());
         List<Seam> seams = draft.seams();
         return new Pattern(
                 draft.pieces(),
                 seams,
+                draft.fastenings(),
                 check,
-                sizes(spec, form, draft.loop(), weltMm),
-                Advice.on(knife, spec, check, layers, seams));
+                sizes(fit.spec, fit.form, draft.belt(), fit.welt),
+                Advice.on(knife, wished, check, fit.welt, seams));
     }
 
-    /** As many as make the welt at least as thick as the blade, unless the maker said how many. Common practice. */
-    private static int weltLayers(Knife knife, SheathSpec spec) {
-        return spec.weltLayers()
-                .orElse((int) Math.max(1, Math.ceil(knife.spineThicknessMm() / spec.leatherThicknessMm() - 1e-9)));
+    /** The sewn sheath, to be cut across; throws as {@link #make} does. */
+    public static SheathSections sections(Knife knife, SheathSpec wished) {
+        Fit fit = Fit.of(knife, wished);
+        return new SheathSections(knife, fit.spec, fit.cavity, fit.form, fit.welt);
     }
 
-    private static List<Size> sizes(SheathSpec spec, Planform form, BeltLoop loop, double weltMm) {
+    /** What pieces and sections both follow from. */
+    private record Fit(SheathSpec spec, WeltStack welt, Cavity cavity, Planform form) {
+        static Fit of(Knife knife, SheathSpec wished) {
+            Choices.check(knife, wished);
+            SheathSpec spec = guarded(knife, wished);
+            WeltStack welt = WeltStack.of(
+                    knife.spineThicknessMm(), spec.welt(), spec.leather().thicknessMm());
+            Cavity cavity = new Cavity(knife, knife.landmarks().heel().x() - spec.handleDepthMm(), spec.easeMm());
+            return new Fit(spec, welt, cavity, new Planform(cavity, spec, welt.thicknessMm()));
+        }
+    }
+
+    /** An edge on both sides wants a welt on both sides. */
+    private static SheathSpec guarded(Knife knife, SheathSpec spec) {
+        return knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT
+                ? spec.with(SheathKind.PANELS)
+                : spec;
+    }
+
+    private static List<Size> sizes(SheathSpec spec, Planform form, BeltFitting belt, WeltStack welt) {
         var outer = form.extent();
+        double leather = spec.leather().thicknessMm();
         return List.of(
                 new Size(Size.LENGTH, outer.getWidth()),
-                new Size(Size.LENGTH_WITH_LOOP, outer.getWidth() + loop.heightMm() + spec.leatherThicknessMm()),
+                new Size(Size.LENGTH_WITH_LOOP, outer.getWidth() + belt.aboveThroatMm() + leather),
                 new Size(Size.WIDTH, outer.getHeight()),
-                new Size("thickness of the sewn edge", weltMm + 2 * spec.leatherThicknessMm()),
-                new Size("thickness of the welt", weltMm),
-                new Size("width of the belt loop", loop.widthMm()));
+                new Size("thickness of the sewn edge", welt.thicknessMm() + 2 * leather),
+                new Size("thickness of the welt", welt.thicknessMm()),
+                new Size("width of the belt loop", belt.widthMm()));
     }
 }

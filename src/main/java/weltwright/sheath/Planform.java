@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import weltwright.fit.Cavity;
+import weltwright.fit.Hull;
+import weltwright.fit.Wrap;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
@@ -34,6 +36,16 @@ final class Planform {
     /** By so much the two halves of a folded cavity overlap at the fold, that they become one. */
     private static final double OVERLAP_MM = 0.01;
 
+    /** A welt along the edge alone runs on round the tip, so far past it. Common practice; no source. */
+    private static final double WELT_PAST_TIP_MM = 10;
+
+    /** From where two panels meet to the row that sews them together. Common practice; no source. */
+    private static final double CLOSE_MM = 1.5;
+
+    /** A throat falls off by no more than this on 1 mm across. */
+    private static final double STEEPEST_THROAT = 0.6;
+
+    private static final double SPARE_MM = 0.1;
     private static final double ROW_STEP_MM = 0.5;
     private static final double FAR_MM = 1000;
 
@@ -43,26 +55,39 @@ final class Planform {
     private final double foldMm;
     private final Point drain;
     private final Region cavity;
+    private final ThroatCut throat;
     private final Polyline row;
     private final Region outer;
+    private final Region welt;
     private final double sewnMm;
+    private final double weltedMm;
 
     /** @param weltMm thickness of all layers of the welt together */
     Planform(Cavity cavity, SheathSpec spec, double weltMm) {
         this.spec = spec;
         this.weltMm = weltMm;
         throatMm = cavity.stationMm(0);
-        foldMm = cavity.highestSpineMm() + spec.easeMm();
+        foldMm = folded() ? cavity.highestSpineMm() + spec.easeMm() : Double.POSITIVE_INFINITY;
         double drainRadius = spec.drainHoleDiameterMm() / 2;
         drain = cavity.tip().plus(new Point(drainRadius > 0 ? drainRadius + TIP_TO_DRAIN_MM : 0, 0));
         this.cavity = fairCavity(cavity, drainRadius);
-        row = rowToItsEnd().resampled(ROW_STEP_MM);
+        Region rows = this.cavity.grown(spec.welt().innerMarginMm());
+        throat = throat(rows);
+        row = rowToItsEnd(rows).resampled(ROW_STEP_MM);
         outer = this.cavity
-                .grown(spec.weltInnerMarginMm() + spec.stitchMarginMm())
-                .within(Region.box(throatMm, -FAR_MM, FAR_MM, FAR_MM))
-                .withCornersRounded(spec.stitchMarginMm());
+                .grown(spec.welt().innerMarginMm() + spec.stitching().marginMm())
+                .within(throat.below(0))
+                .withCornersRounded(spec.stitching().marginMm());
+        Region band = outer.minus(this.cavity);
         sewnMm = folded() ? sewnLength() : row.lengthMm();
-        if (sewnMm < 4 * spec.pitchMm()) {
+        if (spec.kind() == SheathKind.PANELS_EDGE_WELT) {
+            welt = band.minus(spineSide(cavity));
+            weltedMm = weltedLength();
+        } else {
+            welt = folded() ? band.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, weltEndMm())) : band;
+            weltedMm = sewnMm;
+        }
+        if (weltedMm < 4 * spec.stitching().pitchMm()) {
             throw new Trouble(
                     "The stitch row would be only " + Math.round(sewnMm) + " mm long.",
                     "Choose a smaller pitch, or let the sheath hold more of the knife.");
@@ -73,12 +98,12 @@ final class Planform {
         return spec.kind() == SheathKind.FOLDED;
     }
 
-    /** x of the throat. */
-    double throatMm() {
-        return throatMm;
+    /** The cut at the throat. */
+    ThroatCut throat() {
+        return throat;
     }
 
-    /** y of the inside of the fold. */
+    /** y of the inside of the fold; infinite where there is none. */
     double foldMm() {
         return foldMm;
     }
@@ -110,16 +135,44 @@ final class Planform {
         return sewnMm;
     }
 
-    /** The sewn sheath's extent, without its belt loop. */
+    /** How much of the row, from its first point, runs over the welt. */
+    double weltedMm() {
+        return weltedMm;
+    }
+
+    /** One half of a folded body, pulled tight over what passes a station; {@code edgeMm} is the row's y there. */
+    Wrap half(double edgeMm, Hull section, Leather leather) {
+        return Wrap.folded(new Point(edgeMm, weltMm / 2), foldMm, section, leather.neutralMm());
+    }
+
+    /**
+     * A panel pulled tight over what passes a station.
+     *
+     * @param edgeMm y of the row there, on the edge's side
+     * @param spineMm the same on the spine's side
+     * @param alone whether the other panel lies flat, and this one goes round all of the knife
+     */
+    Wrap panel(double edgeMm, double spineMm, Hull section, Leather leather, boolean alone) {
+        double half = weltMm / 2;
+        // A knife that is thicker than the welt rests on the flat panel, so all of what stands out stands out here.
+        double lift = alone ? Math.max(0, section.highestMm() - half) : 0;
+        double spineUp = spec.kind() == SheathKind.PANELS ? half : alone ? -half : 0;
+        return Wrap.panel(
+                new Point(edgeMm, half), new Point(spineMm, spineUp), section.lifted(lift), leather.neutralMm());
+    }
+
+    /** The sewn sheath's extent, without what holds it on the belt. */
     Envelope extent() {
         Envelope extent = new Envelope(outer.extent());
         return folded() ? extent.intersection(new Envelope(-FAR_MM, FAR_MM, -FAR_MM, foldMm)) : extent;
     }
 
-    /** From the cavity to the outer edge; in a folded sheath it stops where the leather draws together to the fold. */
+    /**
+     * From the cavity to the outer edge. In a folded sheath it stops where the leather draws together to the fold, in one
+     * without a welt at its spine just past the tip.
+     */
     Region welt() {
-        Region band = outer.minus(cavity);
-        return folded() ? band.within(Region.box(throatMm, -FAR_MM, FAR_MM, weltEndMm())) : band;
+        return welt;
     }
 
     private double weltEndMm() {
@@ -128,7 +181,8 @@ final class Planform {
 
     private Region fairCavity(Cavity swept, double drainRadius) {
         List<Point> round = new ArrayList<>(faired(swept.sweptEdge(), -1));
-        List<Point> spine = new ArrayList<>(faired(swept.sweptSpine(), 1));
+        boolean meet = spec.kind() == SheathKind.PANELS_EDGE_WELT;
+        List<Point> spine = new ArrayList<>(faired(meet ? meetingLine(swept) : swept.sweptSpine(), 1));
         Collections.reverse(spine);
         round.add(swept.tip());
         round.addAll(spine);
@@ -142,8 +196,56 @@ final class Planform {
         }
         Region half = room.grown(spec.easeMm() + OVERLAP_MM);
         Region mirrored = Region.of(half.boundary().map(p -> new Point(p.x(), 2 * foldMm - p.y())));
-        // Wide enough that the hollow between the two tips is filled and not only narrowed.
-        return half.union(mirrored).withNotchesFilled(Math.max(FAIR_RADIUS_MM, 1.5 * (foldMm - drain.y())));
+        // Between the two tips the sheath ends straight across, as a fold does, and not in a hollow.
+        List<Point> ends = new ArrayList<>();
+        for (Region side : List.of(half, mirrored)) {
+            side.boundary().points().stream().filter(p -> p.x() > drain.x() - spec.easeMm()).forEach(ends::add);
+        }
+        return half.union(mirrored).union(Region.hull(ends)).withNotchesFilled(FAIR_RADIUS_MM);
+    }
+
+    /**
+     * The side of the knife from which the spine's row is a parallel at the margins of the edge's: where two panels that come
+     * together at half a right angle from over the spine meet, and the row a little beyond. Near the tip, where the welt
+     * still runs, the spine itself.
+     */
+    private Polyline meetingLine(Cavity swept) {
+        List<Point> spine = swept.sweptSpine().points();
+        List<Point> meeting = new ArrayList<>();
+        double margin = spec.welt().innerMarginMm();
+        for (int i = 0; i < swept.size(); i++) {
+            double lift = spec.leather().bulge() == Leather.Bulge.FACE ? swept.section(i).highestMm() : 0;
+            double meet = swept.section(i).corners().stream()
+                    .mapToDouble(p -> p.x() + p.y())
+                    .max()
+                    .orElseThrow();
+            double own = spine.get(i).y();
+            double fromTip = (swept.tip().x() - spine.get(i).x() - WELT_PAST_TIP_MM) / NOSE_MM;
+            double under = Math.max(0, Math.min(1, fromTip)) * Math.max(0, margin - CLOSE_MM);
+            meeting.add(new Point(
+                    spine.get(i).x(),
+                    Math.max(meet + lift + CLOSE_MM - spec.easeMm() - margin, own - under)));
+        }
+        meeting.add(swept.tip());
+        return Polyline.open(meeting);
+    }
+
+    /** What of the sheath lies on the spine's side of the knife's middle, short of the welt's end past the tip. */
+    private Region spineSide(Cavity swept) {
+        double end = swept.tip().x() - WELT_PAST_TIP_MM;
+        List<Point> edge = swept.sweptEdge().points();
+        List<Point> spine = swept.sweptSpine().points();
+        List<Point> round = new ArrayList<>();
+        round.add(new Point(-FAR_MM, (edge.get(0).y() + spine.get(0).y()) / 2));
+        Point last = round.get(0);
+        for (int i = 0; i < edge.size() && edge.get(i).x() < end; i++) {
+            last = edge.get(i).towards(spine.get(i), 0.5);
+            round.add(last);
+        }
+        round.add(new Point(end, last.y()));
+        round.add(new Point(end, FAR_MM));
+        round.add(new Point(-FAR_MM, FAR_MM));
+        return Region.of(Polyline.closed(round));
     }
 
     /** One side of the cavity, its stations in line, without the tip; {@code outwards} is the sign of y outside it. */
@@ -167,10 +269,32 @@ final class Planform {
         return Region.hull(points);
     }
 
-    private Polyline rowToItsEnd() {
-        double from = throatMm + spec.stitchMarginMm();
-        Polyline part = cavity.grown(spec.weltInnerMarginMm())
-                .boundaryWithin(Region.box(from, -FAR_MM, FAR_MM, folded() ? foldMm : FAR_MM));
+    private ThroatCut throat(Region rows) {
+        ThroatCut square = ThroatCut.straight(throatMm, foldMm);
+        if (spec.throat().shape() == Throat.Shape.STRAIGHT || spec.throat().shape() == Throat.Shape.CURVED) {
+            return square;
+        }
+        Polyline ends = rowToItsEnd(rows, square);
+        Point edge = new Point(throatMm, ends.points().get(0).y());
+        Point spine = new Point(
+                throatMm, folded() ? foldMm : ends.points().get(ends.points().size() - 1).y());
+        double depth = Math.min(spec.throat().depthMm(), STEEPEST_THROAT * (spine.y() - edge.y()));
+        Point down = new Point(depth, 0);
+        return spec.throat().shape() == Throat.Shape.SLANTED_TO_EDGE
+                ? new ThroatCut(edge.plus(down), spine, foldMm)
+                : new ThroatCut(edge, spine.plus(down), foldMm);
+    }
+
+    private Polyline rowToItsEnd(Region rows) {
+        return rowToItsEnd(rows, throat);
+    }
+
+    private Polyline rowToItsEnd(Region rows, ThroatCut cut) {
+        Region sewn = cut.below(cut.alongMm(spec.stitching().marginMm()));
+        if (folded()) {
+            sewn = sewn.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm));
+        }
+        Polyline part = rows.boundaryWithin(sewn);
         Point a = part.points().get(0);
         Point b = part.points().get(part.points().size() - 1);
         boolean startsAtEdge = folded() ? a.x() < b.x() : a.y() < b.y();
@@ -178,12 +302,23 @@ final class Planform {
     }
 
     private double sewnLength() {
-        double lastHole = weltEndMm() - spec.stitchMarginMm();
+        double lastHole = weltEndMm() - spec.stitching().marginMm();
         double[] s = row.stationsMm();
         int i = row.points().size() - 1;
         while (i > 0 && row.points().get(i).y() > lastHole) {
             i--;
         }
         return s[i];
+    }
+
+    /** Up to where the welt's end is a stitch margin away. */
+    private double weltedLength() {
+        double[] s = row.stationsMm();
+        int kept = 0;
+        double margin = Math.min(spec.stitching().marginMm(), spec.welt().innerMarginMm());
+        while (kept < row.points().size() && welt.keeps(row.points().get(kept), margin - SPARE_MM)) {
+            kept++;
+        }
+        return kept == 0 ? 0 : s[kept - 1];
     }
 }

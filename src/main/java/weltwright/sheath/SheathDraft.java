@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import weltwright.fit.Cavity;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -10,10 +11,8 @@ import weltwright.knife.Knife;
 
 /** The pieces and seams of one sheath, drawn from its planform and its flat leather, and laid before the maker. */
 final class SheathDraft {
-    /** How far the throat of the face is hollowed for the hand, at most, and as a share of its width. */
-    private static final double HOLLOW_MM = 4;
-
-    private static final double HOLLOW_SHARE = 0.12;
+    /** A throat is hollowed by no more than this share of its width. */
+    private static final double DEEPEST_HOLLOW = 0.12;
 
     /** Where the belt loop's tail leaves the throat, no sharp corner from which the leather would tear. */
     private static final double FILLET_MM = 6;
@@ -35,30 +34,42 @@ final class SheathDraft {
     private final Knife knife;
     private final Cavity cavity;
     private final Planform form;
-    private final Development leather;
+    private final Development faceLeather;
+    private final Development backLeather;
     private final StitchRow stitches;
-    private final int weltLayers;
-    private final double throat;
-    private final BeltLoop loop;
+    private final BackRoom room;
+    private final BeltFitting belt;
+    private final Optional<StrapRoundHandle> strap;
+    private final WeltDraft welt;
     private final Laying back;
     private final Laying face;
 
-    SheathDraft(Knife knife, SheathSpec spec, Cavity cavity, Planform form, Development leather, int weltLayers) {
+    SheathDraft(Knife knife, SheathSpec spec, Cavity cavity, Planform form, WeltStack weltStack) {
         this.spec = spec;
         this.knife = knife;
         this.cavity = cavity;
         this.form = form;
-        this.leather = leather;
-        this.weltLayers = weltLayers;
-        stitches = new StitchRow(form.row(), form.sewnMm(), spec.pitchMm());
-        throat = throat();
-        loop = beltLoop();
-        back = new Laying(spec.hand() == Hand.LEFT);
+        boolean alone = !form.folded() && spec.leather().bulge() == Leather.Bulge.FACE;
+        faceLeather = alone
+                ? Development.faceAlone(form, cavity, spec.leather())
+                : Development.shared(form, cavity, spec.leather());
+        backLeather = alone ? Development.flatBack(form, cavity, spec.leather()) : faceLeather;
+        stitches = new StitchRow(form.row(), form.sewnMm(), spec.stitching().pitchMm());
+        back = new Laying(spec.carry().edgeOnLeft());
         face = new Laying(!back.turnedOver());
+        welt = new WeltDraft(spec, form, weltStack, stitches, face);
+        room = backRoom();
+        belt = switch (spec.belt().style()) {
+            case TAIL -> new TailLoop(spec, room);
+            case RIVETED_STRAP -> StrapLoop.overBelt(spec, room, false);
+            case SEWN_STRAP -> StrapLoop.overBelt(spec, room, true);
+            case HANGING_RING -> new RingHanger(spec, room);
+        };
+        strap = spec.strap().map(choice -> new StrapRoundHandle(knife, spec, choice, room, belt));
     }
 
-    BeltLoop loop() {
-        return loop;
+    BeltFitting belt() {
+        return belt;
     }
 
     /** The stitches of the main seam, in the knife's plane. */
@@ -67,126 +78,167 @@ final class SheathDraft {
     }
 
     List<Piece> pieces() {
-        if (form.folded()) {
-            return List.of(body(), welt());
-        }
-        Region panel = trimmed(leather.row().points());
-        return List.of(face(panel), back(panel), welt());
+        List<Piece> pieces = new ArrayList<>(form.folded() ? List.of(body()) : List.of(face(), back()));
+        pieces.addAll(welt.pieces());
+        pieces.addAll(belt.pieces());
+        strap.ifPresent(s -> pieces.add(s.piece()));
+        return pieces;
     }
 
     List<Seam> seams() {
-        String name = form.folded() ? "body" : "back";
-        Seam belt = new Seam(
-                "belt loop",
-                loop.pitchMm(),
-                List.of(
-                        back.lay(new Seam.Layer(name, "below the throat", loop.holesOnBack())),
-                        back.lay(new Seam.Layer(name, "tail", loop.holesInTail()))));
-        return List.of(mainSeam(), belt);
+        List<Seam> seams = new ArrayList<>(List.of(mainSeam()));
+        seams.addAll(belt.seams(back, nameOfBack()));
+        return seams;
+    }
+
+    List<Fastening> fastenings() {
+        List<Fastening> fastenings = new ArrayList<>(belt.fastenings(back, nameOfBack()));
+        strap.ifPresent(s -> fastenings.addAll(s.fastenings(back, nameOfBack())));
+        return fastenings;
+    }
+
+    private String nameOfBack() {
+        return form.folded() ? "body" : "back";
     }
 
     private Seam mainSeam() {
-        List<Point> flat = stitches.on(leather.row());
-        List<Point> inPlane = stitches.on(form.row());
-        List<Seam.Layer> layers = form.folded()
-                ? List.of(
-                        back.lay(new Seam.Layer("body", "face half", acrossFold(flat))),
-                        face.lay(new Seam.Layer("welt", "", inPlane)),
-                        back.lay(new Seam.Layer("body", "back half", flat)))
-                : List.of(
-                        face.lay(new Seam.Layer("face", "", flat)),
-                        face.lay(new Seam.Layer("welt", "", inPlane)),
-                        back.lay(new Seam.Layer("back", "", flat)));
-        return new Seam("welt seam", stitches.pitchMm(), layers);
+        double thickness = spec.leather().thicknessMm();
+        List<Point> onFace = stitches.on(faceLeather.row());
+        List<Point> onBack = stitches.on(backLeather.row());
+        List<Seam.Layer> layers = new ArrayList<>();
+        layers.add(form.folded()
+                ? back.lay(new Seam.Layer("body", "face half", thickness, 0, true, acrossFold(onFace)))
+                : face.lay(new Seam.Layer("face", "", thickness, 0, true, onFace)));
+        layers.addAll(welt.layers());
+        layers.add(back.lay(new Seam.Layer(
+                nameOfBack(), form.folded() ? "back half" : "", thickness, 0, false, onBack)));
+        return new Seam("welt seam", stitches.pitchMm(), false, spec.stitching().backStitches(), layers);
     }
 
     private Piece body() {
         double fold = form.foldMm();
-        Polyline row = leather.row();
+        double margin = spec.stitching().marginMm();
+        Polyline row = backLeather.row();
         List<Point> round = new ArrayList<>(row.points());
         round.addAll(row.map(this::acrossFold).reversed().points());
+        ThroatCut throat = throat(row);
         double rowTop = row.points().get(0).y();
-        Region hollow = hollow(fold, 2 * fold - rowTop - 1.5 * spec.stitchMarginMm());
-        Region outline = trimmed(round)
-                .union(loop.tail())
-                .withNotchesFilled(Math.min(FILLET_MM, fold - loop.highMm()))
-                .minus(hollow);
+        Region outline = withWhatHoldsIt(
+                trimmed(round, throat), spec.belt().style() == BeltHold.Style.TAIL ? filletByFold() : FILLET_MM);
+        outline = hollowed(outline, throat, fold, 2 * fold - rowTop - 1.5 * margin);
         List<Hole> holes = new ArrayList<>();
         holes.addAll(StitchRow.holes(stitches.on(row)));
         holes.addAll(StitchRow.holes(acrossFold(stitches.on(row))));
-        holes.addAll(loopHoles());
+        holes.addAll(holesInBack());
         List<Mark> marks = new ArrayList<>();
-        double end = row.points().get(row.points().size() - 1).x() + spec.stitchMarginMm();
+        double end = row.points().get(row.points().size() - 1).x() + margin;
         marks.add(new Mark(
-                Polyline.open(List.of(new Point(throat, fold), new Point(end, fold))),
+                Polyline.open(List.of(new Point(throat.atMm(fold), fold), new Point(end, fold))),
                 Mark.Kind.FOLD,
                 "fold round the spine"));
-        for (Mark mark : stitches.marks(row, spec.stitchMarginMm())) {
+        for (Mark mark : stitches.marks(row, margin, 0, stitches.count() - 1)) {
             marks.add(mark);
-            marks.add(new Mark(mark.line().map(this::acrossFold), mark.kind(), mark.label()));
+            marks.add(acrossFold(mark));
         }
-        marks.addAll(loop.marks());
-        marks.add(knifeMark());
-        marks.add(grain(acrossFold(middleOfFace())));
+        stitches.ironMarks(row).forEach(mark -> marks.add(acrossFold(mark)));
+        marks.addAll(belt.marksOnBack());
+        marks.add(knifeMark(backLeather));
+        marks.add(grain(acrossFold(middleOf(backLeather))));
         if (hasDrain()) {
-            Hole drain = drain(leather.flatAtTip(form.drain()));
+            Hole drain = drain(backLeather.flatAtTip(form.drain()));
             holes.add(drain);
             holes.add(drain(acrossFold(drain.centre())));
         }
-        return back.lay(new Piece("body", 1, spec.leatherThicknessMm(), cut(outline), holes, marks));
+        return back.lay(new Piece("body", 1, spec.leather().thicknessMm(), cut(outline), holes, marks));
     }
 
-    private Piece face(Region panel) {
-        List<Point> row = leather.row().points();
-        double inset = 1.5 * spec.stitchMarginMm();
-        Region hollow = hollow(row.get(0).y() + inset, row.get(row.size() - 1).y() - inset);
-        return face.lay(panel("face", panel.minus(hollow), List.of(), List.of()));
+    /** The foot of a tail is rounded no farther than there is room next to the fold. */
+    private double filletByFold() {
+        return Math.max(LEAST_FILLET_MM, Math.min(FILLET_MM, form.foldMm() - room.highMm() - spec.stitching().marginMm()));
     }
 
-    private Piece back(Region panel) {
-        Region outline = panel.union(loop.tail()).withNotchesFilled(FILLET_MM);
-        return back.lay(panel("back", outline, loopHoles(), loop.marks()));
+    private Piece face() {
+        List<Point> row = faceLeather.row().points();
+        double inset = 1.5 * spec.stitching().marginMm();
+        ThroatCut throat = throat(faceLeather.row());
+        Region outline = hollowed(
+                trimmed(row, throat), throat, row.get(0).y() + inset, row.get(row.size() - 1).y() - inset);
+        return face.lay(panel("face", faceLeather, outline, List.of(), stitches.ironMarks(faceLeather.row())));
     }
 
-    private Piece panel(String name, Region outline, List<Hole> moreHoles, List<Mark> moreMarks) {
+    private Piece back() {
+        Region outline = trimmed(backLeather.row().points(), throat(backLeather.row()));
+        return back.lay(
+                panel("back", backLeather, withWhatHoldsIt(outline, FILLET_MM), holesInBack(), belt.marksOnBack()));
+    }
+
+    private Region withWhatHoldsIt(Region outline, double filletMm) {
+        Region held = belt.with(outline, filletMm);
+        return strap.isPresent() ? strap.get().with(held, filletMm) : held;
+    }
+
+    private List<Hole> holesInBack() {
+        List<Hole> holes = new ArrayList<>(belt.holesInBack());
+        strap.ifPresent(s -> holes.add(new Hole(s.onBack(), Strap.RIVET_HOLE_MM, Hole.Use.RIVET)));
+        return holes;
+    }
+
+    private Piece panel(
+            String name, Development leather, Region outline, List<Hole> moreHoles, List<Mark> moreMarks) {
         List<Hole> holes = new ArrayList<>(StitchRow.holes(stitches.on(leather.row())));
         holes.addAll(moreHoles);
         if (hasDrain()) {
             holes.add(drain(leather.flatAtTip(form.drain())));
         }
-        List<Mark> marks = new ArrayList<>(stitches.marks(leather.row(), spec.stitchMarginMm()));
+        List<Mark> marks = new ArrayList<>(
+                stitches.marks(leather.row(), spec.stitching().marginMm(), 0, stitches.count() - 1));
         marks.addAll(moreMarks);
-        marks.add(knifeMark());
-        marks.add(grain(middleOfFace()));
-        return new Piece(name, 1, spec.leatherThicknessMm(), cut(outline), holes, marks);
-    }
-
-    private Piece welt() {
-        List<Hole> holes = StitchRow.holes(stitches.on(form.row()));
-        List<Mark> marks = stitches.marks(form.row(), spec.stitchMarginMm());
-        return face.lay(new Piece(
-                "welt", weltLayers, spec.leatherThicknessMm(), cut(form.welt()), holes, marks));
+        marks.add(knifeMark(leather));
+        marks.add(grain(middleOf(leather)));
+        return new Piece(name, 1, spec.leather().thicknessMm(), cut(outline), holes, marks);
     }
 
     private static Polyline cut(Region outline) {
         return outline.cleaned(SPECK_MM).boundary();
     }
 
-    /** A row grown by the stitch margin, cut square at the throat, its corners rounded no farther than the holes allow. */
-    private Region trimmed(List<Point> row) {
+    /** The throat's cut on the leather whose row this is: at the stitch margin from where the row begins and ends. */
+    private ThroatCut throat(Polyline row) {
+        Point first = row.points().get(0);
+        Point last = row.points().get(row.points().size() - 1);
+        double along = form.throat().alongMm(spec.stitching().marginMm());
+        if (form.folded()) {
+            double fold = form.foldMm();
+            Point atFold = new Point(form.throat().atMm(fold), fold);
+            return new ThroatCut(new Point(first.x() - along, first.y()), atFold, fold);
+        }
+        if (form.throat().slope() == 0) {
+            return ThroatCut.straight(Math.min(first.x(), last.x()) - along, Double.POSITIVE_INFINITY);
+        }
+        return new ThroatCut(
+                new Point(first.x() - along, first.y()),
+                new Point(last.x() - along, last.y()),
+                Double.POSITIVE_INFINITY);
+    }
+
+    /** A row grown by the stitch margin, cut at the throat, its corners rounded no farther than the holes allow. */
+    private Region trimmed(List<Point> row, ThroatCut throat) {
         List<Point> round = new ArrayList<>(row);
         Point first = row.get(0);
         Point last = row.get(row.size() - 1);
         round.add(new Point(last.x() - FAR_MM, last.y()));
         round.add(new Point(first.x() - FAR_MM, first.y()));
-        Region grown = Region.of(Polyline.closed(round)).grown(spec.stitchMarginMm());
-        return grown.within(Region.box(throat, -2 * FAR_MM, 10 * FAR_MM, 2 * FAR_MM))
-                .withCornersRounded(spec.stitchMarginMm());
+        double margin = spec.stitching().marginMm();
+        return Region.of(Polyline.closed(round)).grown(margin).within(throat.below(0)).withCornersRounded(margin);
     }
 
-    /** What is cut from the throat of the face: a wave that starts and ends without a corner. */
-    private Region hollow(double fromY, double toY) {
-        double depth = Math.min(HOLLOW_MM, HOLLOW_SHARE * (toY - fromY));
+    /** What is cut from a curved throat: a wave that starts and ends without a corner. */
+    private Region hollowed(Region outline, ThroatCut cut, double fromY, double toY) {
+        if (spec.throat().shape() != Throat.Shape.CURVED) {
+            return outline;
+        }
+        double throat = cut.atMm(fromY);
+        double depth = Math.min(spec.throat().depthMm(), DEEPEST_HOLLOW * (toY - fromY));
         List<Point> points = new ArrayList<>();
         int n = 48;
         for (int i = 0; i <= n; i++) {
@@ -196,42 +248,30 @@ final class SheathDraft {
         }
         points.add(new Point(throat - 1, toY));
         points.add(new Point(throat - 1, fromY));
-        return Region.of(Polyline.closed(points));
+        return outline.minus(Region.of(Polyline.closed(points)));
     }
 
-    private double throat() {
-        List<Point> row = leather.row().points();
-        double first = row.get(0).x();
-        return (form.folded() ? first : Math.min(first, row.get(row.size() - 1).x())) - spec.stitchMarginMm();
-    }
-
-    private BeltLoop beltLoop() {
-        double reach = cavity.stationMm(0) + BeltLoop.reachMm(spec);
-        double safe = BeltLoop.safeAcrossMm(form.weltMm());
+    private BackRoom backRoom() {
+        double reach = cavity.stationMm(0) + TailLoop.reachMm(spec) + 2 * spec.throat().depthMm();
+        double safe = TailLoop.safeAcrossMm(form.weltMm());
         double low = Double.NEGATIVE_INFINITY;
-        for (Point p : cavity.sweptEdge().points()) {
-            if (p.x() <= reach) {
-                low = Math.max(low, leather.flat(p).y() + safe);
-            }
+        double spineSide = Double.POSITIVE_INFINITY;
+        List<Point> edge = cavity.sweptEdge().points();
+        List<Point> spine = cavity.sweptSpine().points();
+        for (int i = 0; i < edge.size() && edge.get(i).x() <= reach; i++) {
+            low = Math.max(low, backLeather.flat(edge.get(i)).y() + safe);
+            spineSide = Math.min(spineSide, spine.get(i).y() - (knife.doubleEdged() ? safe : 0));
         }
-        double room = cavity.tip().x() - cavity.stationMm(0);
-        // The foot of the tail stays clear of the fold, farther where the knife is wide enough.
-        double toFold = form.foldMm() - spec.stitchMarginMm();
-        double high = toFold - Math.max(LEAST_FILLET_MM, Math.min(FILLET_MM, toFold - low - GOOD_BOX_MM));
-        if (!form.folded()) {
-            high = cavity.sweptSpine().points().stream()
-                    .filter(p -> p.x() <= reach)
-                    .mapToDouble(Point::y)
-                    .min()
-                    .orElseThrow();
+        double high = spineSide;
+        if (form.folded()) {
+            // The foot of the tail stays clear of the fold, farther where the knife is wide enough.
+            double toFold = form.foldMm() - spec.stitching().marginMm();
+            high = toFold - Math.max(LEAST_FILLET_MM, Math.min(FILLET_MM, toFold - low - GOOD_BOX_MM));
         }
-        return new BeltLoop(spec, throat, low, high, room);
-    }
-
-    private List<Hole> loopHoles() {
-        List<Hole> holes = new ArrayList<>(StitchRow.holes(loop.holesOnBack()));
-        holes.addAll(StitchRow.holes(loop.holesInTail()));
-        return holes;
+        ThroatCut throat = throat(backLeather.row());
+        double deepest = Math.max(throat.atMm(low), throat.atMm(high));
+        return new BackRoom(
+                deepest, low, high, cavity.tip().x() - cavity.stationMm(0), -spec.carry().towardsEdgeRad());
     }
 
     private boolean hasDrain() {
@@ -243,17 +283,17 @@ final class SheathDraft {
     }
 
     /** The knife below the throat, from the throat along its edge, round the tip and back. */
-    private Mark knifeMark() {
+    private Mark knifeMark(Development leather) {
         // A hair below the throat, where a knife that ends square at its heel would lie along it.
         Polyline below = Region.of(knife.outline().sampled(0.5))
-                .boundaryWithin(Region.box(throat + 0.1, -10 * FAR_MM, 10 * FAR_MM, 10 * FAR_MM));
+                .boundaryWithin(form.throat().below(0.1));
         return new Mark(below.map(leather::flat), Mark.Kind.KNIFE, "knife");
     }
 
-    private Point middleOfFace() {
-        Point tip = cavity.tip();
-        double x = (cavity.stationMm(0) + tip.x()) / 2;
-        return leather.flat(new Point(x, (cavity.sweptEdge().points().get(0).y() + form.foldMm()) / 2));
+    private Point middleOf(Development leather) {
+        double x = (cavity.stationMm(0) + cavity.tip().x()) / 2;
+        double spine = form.folded() ? form.foldMm() : cavity.sweptSpine().points().get(0).y();
+        return leather.flat(new Point(x, (cavity.sweptEdge().points().get(0).y() + spine) / 2));
     }
 
     private static Mark grain(Point middle) {
@@ -264,6 +304,10 @@ final class SheathDraft {
 
     private Point acrossFold(Point p) {
         return new Point(p.x(), 2 * form.foldMm() - p.y());
+    }
+
+    private Mark acrossFold(Mark mark) {
+        return new Mark(mark.line().map(this::acrossFold), mark.kind(), mark.label());
     }
 
     private List<Point> acrossFold(List<Point> points) {

@@ -1,58 +1,93 @@
 package weltwright.sheath;
 
-import java.util.OptionalInt;
+import java.util.Optional;
 
 /**
  * What the maker chooses. Every sheath that the program draws follows from a knife and one of these.
  *
  * @param kind how the body is built
- * @param hand the hand that draws
- * @param leatherThicknessMm of body, face, back and each layer of welt
- * @param weltLayers how many, or empty for as many as make the welt at least as thick as the blade
- * @param stitchMarginMm from the stitch row to the outer edge
- * @param weltInnerMarginMm of welt between the cavity and the stitch row
+ * @param carry how it is worn
+ * @param leather of body, face and back
+ * @param welt how that is made
+ * @param stitching how it is sewn
+ * @param throat how the open end is cut
+ * @param belt how it is held on the belt
+ * @param strap round the handle, if there is one
  * @param easeMm of air round the knife's section
- * @param pitchMm from stitch to stitch
- * @param neutralFactor K: the neutral fibre of a bend lies K times the thickness from its inside; from 0 to 1
- * @param beltWidthMm of the belt that the loop must pass
- * @param beltThicknessMm of that belt
  * @param handleDepthMm how much of the handle, from the heel on, the sheath holds; 0 seats the knife to its guard
  * @param drainHoleDiameterMm of the hole at the tip, or 0 for none
  */
 public record SheathSpec(
         SheathKind kind,
-        Hand hand,
-        double leatherThicknessMm,
-        OptionalInt weltLayers,
-        double stitchMarginMm,
-        double weltInnerMarginMm,
+        Carry carry,
+        Leather leather,
+        WeltChoice welt,
+        Stitching stitching,
+        Throat throat,
+        BeltHold belt,
+        Optional<HandleStrap> strap,
         double easeMm,
-        double pitchMm,
-        double neutralFactor,
-        double beltWidthMm,
-        double beltThicknessMm,
         double handleDepthMm,
         double drainHoleDiameterMm) {
 
-    /** A sheath of 7/8 oz leather (7.5/64 in) with stitches 1/8 in from the edge: common practice for a belt knife. */
+    /** A plain sheath for a belt knife: common practice. */
     public static SheathSpec standard(SheathKind kind) {
-        return new SheathSpec(kind, Hand.RIGHT, 3.0, OptionalInt.empty(), 25.4 / 8, 4, 0.8, 4, 0.5, 38, 4, 0, 4);
+        return new SheathSpec(
+                kind, Carry.USUAL, Leather.USUAL, WeltChoice.USUAL, Stitching.USUAL, Throat.USUAL, BeltHold.USUAL,
+                Optional.empty(), 0.8, 0, 4);
     }
 
-    public SheathSpec withHand(Hand other) {
-        return new SheathSpec(
-                kind,
-                other,
-                leatherThicknessMm,
-                weltLayers,
-                stitchMarginMm,
-                weltInnerMarginMm,
-                easeMm,
-                pitchMm,
-                neutralFactor,
-                beltWidthMm,
-                beltThicknessMm,
-                handleDepthMm,
+    public SheathSpec with(SheathKind other) {
+        return new SheathSpec(other, carry, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
                 drainHoleDiameterMm);
+    }
+
+    public SheathSpec with(Carry other) {
+        return new SheathSpec(kind, other, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
+                drainHoleDiameterMm);
+    }
+
+    public SheathSpec with(Leather other) {
+        return new SheathSpec(kind, carry, other, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
+                drainHoleDiameterMm);
+    }
+
+    public SheathSpec with(WeltChoice other) {
+        return new SheathSpec(kind, carry, leather, other, stitching, throat, belt, strap, easeMm, handleDepthMm,
+                drainHoleDiameterMm);
+    }
+
+    public SheathSpec with(Stitching other) {
+        return new SheathSpec(kind, carry, leather, welt, other, throat, belt, strap, easeMm, handleDepthMm,
+                drainHoleDiameterMm);
+    }
+
+    public SheathSpec with(Throat other) {
+        return new SheathSpec(kind, carry, leather, welt, stitching, other, belt, strap, easeMm, handleDepthMm,
+                drainHoleDiameterMm);
+    }
+
+    public SheathSpec with(BeltHold other) {
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, other, strap, easeMm, handleDepthMm,
+                drainHoleDiameterMm);
+    }
+
+    public SheathSpec withStrap(Optional<HandleStrap> other) {
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, other, easeMm, handleDepthMm,
+                drainHoleDiameterMm);
+    }
+
+    public SheathSpec withEaseMm(double other) {
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, other, handleDepthMm,
+                drainHoleDiameterMm);
+    }
+
+    public SheathSpec withHandleDepthMm(double other) {
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, other,
+                drainHoleDiameterMm);
+    }
+
+    public SheathSpec withDrainHoleDiameterMm(double other) {
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm, other);
     }
 }

@@ -15,6 +15,11 @@ final class StitchRow {
 
     private static final double NOTCH_MM = 2;
 
+    /** A tick for an iron, between the row and the outer edge. */
+    private static final double TICK_FROM_MM = 1;
+
+    private static final double TICK_TO_MM = 2.2;
+
     private final Polyline line;
     private final double lengthMm;
     private final double pitchMm;
@@ -72,23 +77,66 @@ final class StitchRow {
         return centres.stream().map(p -> new Hole(p, HOLE_MM, Hole.Use.STITCH)).toList();
     }
 
+    /** Where an iron is set on a layer, for each setting a tick beside the hole of its first tooth, to the row's outside. */
+    List<Mark> ironMarks(Polyline layer) {
+        List<Mark> marks = new ArrayList<>();
+        for (IronSteps.Step step : IronSteps.of(on(layer), false)) {
+            marks.add(stroke(layer, step.first(), TICK_FROM_MM, TICK_TO_MM, Mark.Kind.IRON, ""));
+        }
+        return marks;
+    }
+
     /**
      * The marks of this row on one layer: the row itself, where it starts and stops, and two notches at the outer edge that
      * meet those of the other layers.
      *
      * @param layer the row there, with the outside on its right
+     * @param from the first hole that is on the layer
+     * @param to the last
      */
-    List<Mark> marks(Polyline layer, double stitchMarginMm) {
+    List<Mark> marks(Polyline layer, double stitchMarginMm, int from, int to) {
         List<Mark> marks = new ArrayList<>();
-        List<Point> sewn = new ArrayList<>(layer.points().subList(0, segment[count - 1] + 1));
-        sewn.add(on(layer).get(count - 1));
+        List<Point> sewn = new ArrayList<>(List.of(on(layer).get(from)));
+        for (int k = segment[from] + 1; k <= segment[to]; k++) {
+            if (layer.points().get(k).distance(sewn.get(0)) > 1e-9) {
+                sewn.add(layer.points().get(k));
+            }
+        }
+        sewn.add(on(layer).get(to));
         marks.add(new Mark(Polyline.open(sewn), Mark.Kind.STITCH_ROW, ""));
-        marks.add(stroke(layer, 0, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, "start"));
-        marks.add(stroke(layer, count - 1, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, "stop"));
+        if (from == 0) {
+            marks.add(stroke(layer, 0, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, "start"));
+        }
+        if (to == count - 1) {
+            marks.add(stroke(layer, count - 1, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, "stop"));
+        }
         for (int i : new int[] {count / 4, 3 * (count - 1) / 4}) {
-            marks.add(stroke(layer, i, stitchMarginMm - NOTCH_MM, stitchMarginMm, Mark.Kind.NOTCH, ""));
+            if (i >= from && i <= to) {
+                marks.add(stroke(layer, i, stitchMarginMm - NOTCH_MM, stitchMarginMm, Mark.Kind.NOTCH, ""));
+            }
         }
         return marks;
+    }
+
+    /** A line across a layer just past a hole, as far to the inside and to the outside as said. */
+    Polyline acrossAfter(int hole, double insideMm, double outsideMm) {
+        Point here = on(line).get(hole);
+        Point there = on(line).get(hole + 1);
+        Point outwards = there.minus(here).unit().left().times(-1);
+        Point middle = here.towards(there, 0.5);
+        return Polyline.open(List.of(middle.minus(outwards.times(insideMm)), middle.plus(outwards.times(outsideMm))));
+    }
+
+    /** The row from its first hole to half-way past another. */
+    Polyline upToPast(int hole) {
+        List<Point> points = new ArrayList<>(line.points().subList(0, segment[hole] + 1));
+        points.add(on(line).get(hole).towards(on(line).get(hole + 1), 0.5));
+        return Polyline.open(points);
+    }
+
+    /** How many holes lie on the first part of the row. */
+    int holesWithin(double mm) {
+        return (int) Math.min(count, Math.floor(mm / pitchMm + 1e-9) + 1);
     }
 
     private Mark stroke(Polyline layer, int hole, double from, double to, Mark.Kind kind, String label) {

@@ -81,7 +81,8 @@ final class KnifeForm extends Form {
         for (Entry<?> entry : new Entry<?>[] {handle, spine, linePitch, drop, barAcross, barDown, focal}) {
             entry.onTaken(() -> bench.change(entry.session(), job -> job.withSettings(settings())));
         }
-        edge.onTaken(() -> bench.change(edge.session(), job -> job.withEdgeThicknessMm(edge.value())));
+        edge.onTaken(() -> bench.change(
+                edge.session(), job -> job.withShaping(job.shaping().withEdgeThicknessMm(edge.value()))));
         bench.watch(this::follow);
     }
 
@@ -115,7 +116,7 @@ final class KnifeForm extends Form {
         TraceSettings told = job.settings();
         handle.show(told.handleThicknessMm());
         spine.show(told.spineThicknessMm());
-        edge.show(job.edgeThicknessMm());
+        edge.show(job.shaping().edgeThicknessMm());
         boolean ruled = told.ground() instanceof GroundChoice.Ruled;
         showing = true;
         Choice.choose(ground, ruled ? RULED : told.ground().words());

@@ -143,8 +143,8 @@ final class PatternView extends Drawing {
             case FOLD -> dashed(1.4f, DASHES);
             case STITCH_ROW -> Words.pen(0.6f);
             case KNIFE -> Words.pen(1.2f);
-            case PLACE -> dashed(1.2f, DOTS);
-            case STITCH_END, NOTCH, GRAIN -> Words.pen(1.4f);
+            case PLACE, SKIVE -> dashed(1.2f, DOTS);
+            case STITCH_END, NOTCH, GRAIN, IRON -> Words.pen(1.4f);
         };
     }
 

@@ -4,9 +4,14 @@ import java.util.Locale;
 import java.util.OptionalInt;
 import javax.swing.JComboBox;
 import weltwright.job.Fields;
+import weltwright.sheath.BeltHold;
+import weltwright.sheath.Carry;
 import weltwright.sheath.Hand;
+import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.Stitching;
+import weltwright.sheath.WeltChoice;
 
 /** What the maker chooses for the sheath. */
 final class SheathForm extends Form {
@@ -32,6 +37,7 @@ final class SheathForm extends Form {
         this.bench = bench;
         kind.addItem(new Choice<>(SheathKind.FOLDED, "Folded round the spine"));
         kind.addItem(new Choice<>(SheathKind.PANELS, "Face and back, two panels"));
+        kind.addItem(new Choice<>(SheathKind.PANELS_EDGE_WELT, "Two panels, welt along the edge"));
         hand.addItem(new Choice<>(Hand.RIGHT, "Right hand"));
         hand.addItem(new Choice<>(Hand.LEFT, "Left hand"));
         layers.addItem(new Choice<>(OptionalInt.empty(), "As many as needed"));
@@ -72,23 +78,22 @@ final class SheathForm extends Form {
 
     private void take(Object session) {
         if (!showing) {
-            bench.change(session, job -> job.withSpec(spec()));
+            bench.change(session, job -> job.withSpec(over(job.spec())));
         }
     }
 
-    private SheathSpec spec() {
+    private SheathSpec over(SheathSpec was) {
         return new SheathSpec(
                 Choice.chosen(kind),
-                Choice.chosen(hand),
-                leather.value(),
-                Choice.chosen(layers),
-                stitchMargin.value(),
-                innerMargin.value(),
+                new Carry(Choice.chosen(hand), was.carry().edge(), was.carry().tiltRad()),
+                new Leather(leather.value(), neutral.value(), was.leather().formingShrink(), was.leather().bulge()),
+                new WeltChoice(
+                        Choice.chosen(layers), innerMargin.value(), was.welt().leathersMm(), was.welt().inTwo()),
+                new Stitching(stitchMargin.value(), pitch.value(), was.stitching().backStitches()),
+                was.throat(),
+                new BeltHold(was.belt().style(), beltWidth.value(), beltThickness.value()),
+                was.strap(),
                 ease.value(),
-                pitch.value(),
-                neutral.value(),
-                beltWidth.value(),
-                beltThickness.value(),
                 depth.value(),
                 drain.value());
     }
@@ -97,17 +102,17 @@ final class SheathForm extends Form {
         SheathSpec spec = bench.job().spec();
         showing = true;
         Choice.choose(kind, spec.kind());
-        Choice.choose(hand, spec.hand());
-        Choice.choose(layers, spec.weltLayers());
+        Choice.choose(hand, spec.carry().hand());
+        Choice.choose(layers, spec.welt().layers());
         showing = false;
-        leather.show(spec.leatherThicknessMm());
-        stitchMargin.show(spec.stitchMarginMm());
-        innerMargin.show(spec.weltInnerMarginMm());
+        leather.show(spec.leather().thicknessMm());
+        stitchMargin.show(spec.stitching().marginMm());
+        innerMargin.show(spec.welt().innerMarginMm());
         ease.show(spec.easeMm());
-        pitch.show(spec.pitchMm());
-        neutral.show(spec.neutralFactor());
-        beltWidth.show(spec.beltWidthMm());
-        beltThickness.show(spec.beltThicknessMm());
+        pitch.show(spec.stitching().pitchMm());
+        neutral.show(spec.leather().neutralFactor());
+        beltWidth.show(spec.belt().beltWidthMm());
+        beltThickness.show(spec.belt().beltThicknessMm());
         depth.show(spec.handleDepthMm());
         drain.show(spec.drainHoleDiameterMm());
     }

@@ -68,7 +68,7 @@ class MakeCommandTest {
                 .fails(Commands.TROUBLE, "stitch pitch");
         Run.of("make", jobFile, "--kind", "panels", "--pitch", "1/7 in", "-o", out).succeeds();
         Job made = JobFile.read(out.resolve("anouk.wwj"));
-        assertThat(made.spec().pitchMm()).isCloseTo(25.4 / 7, within(1e-12));
+        assertThat(made.spec().stitching().pitchMm()).isCloseTo(25.4 / 7, within(1e-12));
         Run.of("make", out.resolve("anouk.wwj"), "-o", folder.resolve("again")).succeeds();
         Job again = JobFile.read(folder.resolve("again/anouk.wwj"));
         assertThat(again.pattern()).isEqualTo(made.pattern());
@@ -87,18 +87,18 @@ class MakeCommandTest {
         Job made = JobFile.read(out.resolve("anouk.wwj"));
 
         assertThat(made.spec().kind()).isEqualTo(SheathKind.PANELS);
-        assertThat(made.spec().hand()).isEqualTo(Hand.LEFT);
-        assertThat(made.spec().leatherThicknessMm()).isCloseTo(7.5 * 25.4 / 64, within(1e-12));
-        assertThat(made.spec().weltLayers()).isEqualTo(OptionalInt.of(2));
-        assertThat(made.spec().stitchMarginMm()).isCloseTo(25.4 * 3 / 16, within(1e-12));
-        assertThat(made.spec().weltInnerMarginMm()).isEqualTo(6);
+        assertThat(made.spec().carry().hand()).isEqualTo(Hand.LEFT);
+        assertThat(made.spec().leather().thicknessMm()).isCloseTo(7.5 * 25.4 / 64, within(1e-12));
+        assertThat(made.spec().welt().layers()).isEqualTo(OptionalInt.of(2));
+        assertThat(made.spec().stitching().marginMm()).isCloseTo(25.4 * 3 / 16, within(1e-12));
+        assertThat(made.spec().welt().innerMarginMm()).isEqualTo(6);
         assertThat(made.spec().easeMm()).isEqualTo(1);
-        assertThat(made.spec().pitchMm()).isEqualTo(3.85);
-        assertThat(made.spec().neutralFactor()).isEqualTo(0.4);
-        assertThat(made.spec().beltWidthMm()).isCloseTo(38.1, within(1e-12));
-        assertThat(made.spec().beltThicknessMm()).isEqualTo(3.5);
+        assertThat(made.spec().stitching().pitchMm()).isEqualTo(3.85);
+        assertThat(made.spec().leather().neutralFactor()).isEqualTo(0.4);
+        assertThat(made.spec().belt().beltWidthMm()).isCloseTo(38.1, within(1e-12));
+        assertThat(made.spec().belt().beltThicknessMm()).isEqualTo(3.5);
         assertThat(made.spec().drainHoleDiameterMm()).isZero();
-        assertThat(made.edgeThicknessMm()).isEqualTo(0.5);
+        assertThat(made.shaping().edgeThicknessMm()).isEqualTo(0.5);
         assertThat(made.customer()).isEqualTo("Anouk");
         assertThat(made.knifeName()).isEqualTo("drop point");
         assertThat(made.due()).contains(LocalDate.of(2024, 6, 1));

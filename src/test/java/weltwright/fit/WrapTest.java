@@ -45,8 +45,8 @@ class WrapTest {
         Wrap wrap = Wrap.panel(new Point(-15, 3), new Point(15, 3), box(-10, 10, 2), NEUTRAL);
 
         assertThat(wrap.flatMm()).isEqualTo(30);
-        assertThat(wrap.bulgeOnEdgeSideMm()).isZero();
-        assertThat(wrap.bulgeOnSpineSideMm()).isZero();
+        assertThat(wrap.growthOnEdgeSideMm(0)).isZero();
+        assertThat(wrap.growthOnSpineSideMm(0)).isZero();
     }
 
     /** Over a slab that stands 4 mm higher than the welt, 3 mm from each stitch: two sides of 5 mm instead of 3. */
@@ -55,7 +55,7 @@ class WrapTest {
         Wrap wrap = Wrap.panel(new Point(-13, 3), new Point(13, 3), box(-10, 10, 7), NEUTRAL);
 
         assertThat(wrap.flatMm()).isCloseTo(30, within(1e-9));
-        assertThat(wrap.bulgeOnEdgeSideMm() + wrap.bulgeOnSpineSideMm()).isCloseTo(4, within(1e-9));
+        assertThat(wrap.growthOnEdgeSideMm(0) + wrap.growthOnSpineSideMm(0)).isCloseTo(4, within(1e-9));
     }
 
     /** Against a chain of links that is pulled tight over handle and welt, within half a millimetre. */

@@ -20,13 +20,22 @@ import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
 import weltwright.knife.Caliper;
+import weltwright.knife.Grind;
 import weltwright.knife.Landmarks;
+import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
+import weltwright.sheath.BeltHold;
+import weltwright.sheath.Carry;
 import weltwright.sheath.Hand;
+import weltwright.sheath.HandleStrap;
+import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.Stitching;
+import weltwright.sheath.Throat;
+import weltwright.sheath.WeltChoice;
 import weltwright.trace.ErrorBudget;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
@@ -94,8 +103,18 @@ public final class Jobs {
                 List.of(
                         new Caliper(OptionalDouble.empty(), 100 + 1 / 3.0, 99.7),
                         new Caliper(OptionalDouble.of(Math.PI * 10), 24.9, 25 - 1 / 7.0)),
-                0.4,
-                new SheathSpec(SheathKind.PANELS, Hand.LEFT, 25.4 / 8, OptionalInt.of(2), 3.2, 5, 0.8, 25.4 / 7, 0.45,
-                        38, 4, 12, 0));
+                new Shaping(0.4, new Grind(Grind.Kind.HOLLOW, 11 + 1 / 3.0), 2 + 1 / 7.0),
+                new SheathSpec(
+                        SheathKind.PANELS,
+                        new Carry(Hand.LEFT, Carry.Edge.BACK, Math.toRadians(12)),
+                        new Leather(25.4 / 8, 0.45, 1 / 30.0, Leather.Bulge.FACE),
+                        new WeltChoice(OptionalInt.of(2), 5, List.of(25.4 / 12, 3.0), true),
+                        new Stitching(3.2, 25.4 / 7, 3),
+                        new Throat(Throat.Shape.SLANTED_TO_SPINE, 5 + 1 / 3.0),
+                        new BeltHold(BeltHold.Style.SEWN_STRAP, 38, 4),
+                        Optional.of(new HandleStrap(18, HandleStrap.Side.LEFT, 1.5)),
+                        0.8,
+                        12,
+                        0));
     }
 }

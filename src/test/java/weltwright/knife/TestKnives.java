@@ -51,8 +51,8 @@ public final class TestKnives {
                 box,
                 new Landmarks(new Point(100, 10), new Point(0, -10), new Point(0, 10), new Point(-100, -10)),
                 spineThicknessMm,
-                edgeThicknessMm,
-                16);
+                16,
+                Shaping.usual(edgeThicknessMm));
     }
 
     public static List<Knife> all() {
@@ -118,7 +118,8 @@ public final class TestKnives {
                 new Node(spineStart, true),
                 smooth(-50, 10),
                 smooth(-100, 10)));
-        return new Knife(outline, new Landmarks(tip, heel, spineStart, butt), spineThickness, 0.4, handleThickness);
+        return new Knife(outline, new Landmarks(tip, heel, spineStart, butt), spineThickness, handleThickness,
+                Shaping.usual(0.4));
     }
 
     private static Node smooth(double x, double y) {
@@ -145,8 +146,8 @@ public final class TestKnives {
                     Outline.polygon(round),
                     new Landmarks(tip, heel, spineStart, butt),
                     truth.get("spine_thickness").asDouble(),
-                    truth.get("edge_thickness").asDouble(),
-                    truth.get("handle_thickness").asDouble());
+                    truth.get("handle_thickness").asDouble(),
+                    Shaping.usual(truth.get("edge_thickness").asDouble()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

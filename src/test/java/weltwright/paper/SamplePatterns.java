@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import weltwright.fit.DrawCheck;
+import weltwright.fit.DrawPath;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Hole;
@@ -20,7 +21,7 @@ final class SamplePatterns {
             LocalDate.of(2024, 3, 9),
             "Likes a dark brown edge. Needs it by May.");
 
-    static final DrawCheck DRAW = new DrawCheck(List.of(), 6, 1.6);
+    static final DrawCheck DRAW = new DrawCheck(DrawPath.alongAxis(), List.of(), 1.6, 6, List.of());
 
     private SamplePatterns() {}
 
@@ -28,6 +29,7 @@ final class SamplePatterns {
     static Pattern small() {
         return new Pattern(
                 List.of(body("body", 92, 205), welt(), strap()),
+                List.of(),
                 List.of(),
                 DRAW,
                 List.of(new Size("length with the belt loop", 205), new Size("greatest width", 46)),
@@ -38,7 +40,7 @@ final class SamplePatterns {
 
     /** A body that no A4 page takes in one piece, and a welt that shares one of its pages. */
     static Pattern large() {
-        return new Pattern(List.of(body("body", 230, 420), welt()), List.of(), DRAW, List.of(), List.of());
+        return new Pattern(List.of(body("body", 230, 420), welt()), List.of(), List.of(), DRAW, List.of(), List.of());
     }
 
     /** An upright leaf of a piece with a stitch row along its right side. */

@@ -22,6 +22,7 @@ import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
+import weltwright.knife.Shaping;
 import weltwright.knife.SuperEllipse;
 import weltwright.knife.TestKnives;
 import weltwright.trouble.Trouble;
@@ -55,7 +56,8 @@ class PatternTest {
     void theEdgeIsOnTheSideOfTheHand(Hand hand) {
         // Of this knife the edge is straight and the spine falls to it: the tip lies on the edge's side.
         Pattern pattern = PatternMaker.make(
-                TestKnives.droppedSpine(), SheathSpec.standard(SheathKind.PANELS).withHand(hand));
+                TestKnives.droppedSpine(),
+                SheathSpec.standard(SheathKind.PANELS).with(new Carry(hand, Carry.Edge.FORWARD, 0)));
         Piece face = pattern.pieces().get(0);
         Point tip = face.holes().stream()
                 .filter(hole -> hole.use() == Hole.Use.DRAIN)
@@ -138,7 +140,7 @@ class PatternTest {
     void thePanelIsAsWideAsAStripOverTheHandle() {
         double ease = 0.8;
         Pattern pattern = PatternMaker.make(
-                TestKnives.wedge(3.5, 0.4), with(SheathKind.PANELS, OptionalInt.empty(), 3.175, 60));
+                TestKnives.wedge(3.5, 0.4), SheathSpec.standard(SheathKind.PANELS).withHandleDepthMm(60));
         Seam seam = pattern.seams().get(0);
         int i = holeAt(seam, -30);
         int across = seam.holeCount() - 1 - i;
@@ -178,7 +180,7 @@ class PatternTest {
         Knife drop = TestKnives.dropPoint();
         List<Node> nodes = new ArrayList<>(drop.outline().nodes());
         Collections.swap(nodes, 5, 9);
-        Knife crossed = new Knife(new Outline(nodes), drop.landmarks(), 3, 0.3, 18);
+        Knife crossed = new Knife(new Outline(nodes), drop.landmarks(), 3, 18, Shaping.usual(0.3));
 
         assertThatThrownBy(() -> PatternMaker.make(crossed, SheathSpec.standard(SheathKind.PANELS)))
                 .isInstanceOf(Trouble.class)
@@ -260,8 +262,9 @@ class PatternTest {
 
     @Test
     void aThinWeltAndAThinMarginAreToldOf() {
-        SheathSpec thin = new SheathSpec(
-                SheathKind.PANELS, Hand.RIGHT, 2, OptionalInt.of(1), 3, 2, 0.8, 4, 0.5, 38, 4, 0, 4);
+        SheathSpec thin = SheathSpec.standard(SheathKind.PANELS)
+                .with(new Leather(2, 0.5, 0, Leather.Bulge.SHARED))
+                .with(new WeltChoice(OptionalInt.of(1), 2, List.of(), false));
         Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), thin);
 
         assertThat(pattern.drawCheck().stitchesAreSafe()).isFalse();
@@ -331,14 +334,14 @@ class PatternTest {
     private static SheathSpec spec(
             double leather, double margin, double inner, double ease, double pitch, double k, double beltWidth,
             double beltThickness, double handleDepth, double drain) {
-        return new SheathSpec(
-                SheathKind.FOLDED, Hand.RIGHT, leather, OptionalInt.empty(), margin, inner, ease, pitch, k, beltWidth,
-                beltThickness, handleDepth, drain);
-    }
-
-    private static SheathSpec with(SheathKind kind, OptionalInt layers, double margin, double handleDepth) {
-        return new SheathSpec(
-                kind, Hand.RIGHT, 3, layers, margin, 4, 0.8, 4, 0.5, 38, 4, handleDepth, 4);
+        return SheathSpec.standard(SheathKind.FOLDED)
+                .with(new Leather(leather, k, 0, Leather.Bulge.SHARED))
+                .with(new WeltChoice(OptionalInt.empty(), inner, List.of(), false))
+                .with(new Stitching(margin, pitch, 2))
+                .with(new BeltHold(BeltHold.Style.TAIL, beltWidth, beltThickness))
+                .withEaseMm(ease)
+                .withHandleDepthMm(handleDepth)
+                .withDrainHoleDiameterMm(drain);
     }
 
     /** The hole on the edge's side that is nearest to a station of the knife: pieces are laid tip down. */

@@ -15,44 +15,44 @@ class BenchTest {
     @Test
     void aChangeCanBeTakenBackAndIsThenSavedAgain() {
         assertThat(bench.unsaved()).isFalse();
-        bench.change(job -> job.withEdgeThicknessMm(0.7));
+        bench.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.7)));
         assertThat(bench.unsaved()).isTrue();
         bench.undo();
         assertThat(bench.job()).isEqualTo(Samples.outlined());
         assertThat(bench.unsaved()).isFalse();
         bench.redo();
-        assertThat(bench.job().edgeThicknessMm()).isEqualTo(0.7);
+        assertThat(bench.job().shaping().edgeThicknessMm()).isEqualTo(0.7);
     }
 
     @Test
     void whatOneSourceDoesInOneGoIsOneStep() {
-        bench.change("line", job -> job.withEdgeThicknessMm(0.5));
-        bench.change("line", job -> job.withEdgeThicknessMm(0.55));
+        bench.change("line", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
+        bench.change("line", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.55)));
         bench.undo();
         assertThat(bench.job()).isEqualTo(Samples.outlined());
     }
 
     @Test
     void twoSourcesAreTwoSteps() {
-        bench.change("line", job -> job.withEdgeThicknessMm(0.5));
-        bench.change("another", job -> job.withEdgeThicknessMm(0.55));
+        bench.change("line", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
+        bench.change("another", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.55)));
         bench.undo();
-        assertThat(bench.job().edgeThicknessMm()).isEqualTo(0.5);
+        assertThat(bench.job().shaping().edgeThicknessMm()).isEqualTo(0.5);
     }
 
     @Test
     void afterUndoTheSameSourceBeginsAStepOfItsOwn() {
-        bench.change("line", job -> job.withEdgeThicknessMm(0.5));
-        bench.change("another", job -> job.withEdgeThicknessMm(0.55));
+        bench.change("line", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
+        bench.change("another", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.55)));
         bench.undo();
-        bench.change("line", job -> job.withEdgeThicknessMm(0.6));
+        bench.change("line", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.6)));
         bench.undo();
-        assertThat(bench.job().edgeThicknessMm()).isEqualTo(0.5);
+        assertThat(bench.job().shaping().edgeThicknessMm()).isEqualTo(0.5);
     }
 
     @Test
     void completingIsPartOfTheStepBefore() {
-        bench.change(job -> job.withEdgeThicknessMm(0.5));
+        bench.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
         bench.complete(job -> job.withSilhouette(Place.otherSide(Samples.KNIFE)));
         bench.undo();
         assertThat(bench.job()).isEqualTo(Samples.outlined());
@@ -61,7 +61,7 @@ class BenchTest {
     @Test
     void changesMadeWhileSavingAreStillUnsaved() {
         Consumer<Path> safe = bench.saving();
-        bench.change(job -> job.withEdgeThicknessMm(0.5));
+        bench.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
         safe.accept(FILE);
         assertThat(bench.file()).contains(FILE);
         assertThat(bench.unsaved()).isTrue();
@@ -83,7 +83,7 @@ class BenchTest {
         bench.watch(told::incrementAndGet);
         bench.change(job -> job);
         assertThat(told).hasValue(1);
-        bench.change(job -> job.withEdgeThicknessMm(0.5));
+        bench.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
         assertThat(told).hasValue(2);
     }
 }

@@ -59,7 +59,7 @@ class MainWindowTest extends OpenWindow {
 
         frame.textBox("leather thickness").deleteText().enterText("7/0 in\n");
         robot.waitForIdle();
-        assertThat(job().spec().leatherThicknessMm()).isCloseTo(25.4 / 8, within(1e-12));
+        assertThat(job().spec().leather().thicknessMm()).isCloseTo(25.4 / 8, within(1e-12));
         frame.textBox("leather thickness").requireText("7/0 in");
         assertThat(execute(() -> frame.textBox("leather thickness").target().getClientProperty("JComponent.outline")))
                 .isEqualTo("error");

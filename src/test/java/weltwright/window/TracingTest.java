@@ -54,7 +54,7 @@ class TracingTest {
             tracing.trace();
             assertThat(tracing.running()).isTrue();
             work.waiting().get(0).cancel();
-            bench.change(job -> job.withEdgeThicknessMm(0.7));
+            bench.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.7)));
             assertThat(tracing.running()).isFalse();
             assertThat(bench.job().trace()).isEmpty();
         });

@@ -1,0 +1,50 @@
+package weltwright.command;
+
+import picocli.CommandLine.Option;
+import weltwright.job.Fields;
+import weltwright.knife.Grind;
+import weltwright.knife.Shaping;
+
+/** What is told about the knife that no photo shows. */
+final class ShapingOptions {
+    @Option(
+            names = "--edge-thickness",
+            paramLabel = "LENGTH",
+            description = "Thickness of the blade just behind its edge. Default: 0.4mm.")
+    private String edgeThickness;
+
+    @Option(
+            names = "--grind",
+            paramLabel = "KIND",
+            description = "How the blade is ground. full_flat: a wedge from edge to spine. partial_flat, hollow: up to a"
+                    + " line below the spine. short_bevel: the same, and out to the edge itself. double_edged: an edge on"
+                    + " both sides. Default: full_flat.")
+    private Grind.Kind grind;
+
+    @Option(
+            names = "--grind-height",
+            paramLabel = "LENGTH",
+            description = "How far up from the edge the grind reaches, where it ends below the spine. Default: 10mm.")
+    private String grindHeight;
+
+    @Option(
+            names = "--handle-squareness",
+            paramLabel = "NUMBER",
+            description = "How square the handle is, cut across: 2 is an ellipse, 4 and more a slab with rounded corners."
+                    + " Default: 2.5.")
+    private String handleSquareness;
+
+    /** Usual for a grind that ends below the spine. */
+    private static final double USUAL_HEIGHT_MM = 10;
+
+    /** What is known with what was given in place of what was there. */
+    Shaping over(Shaping was) {
+        Grind.Kind kind = grind == null ? was.grind().kind() : grind;
+        double height = was.grind().hasHeight() ? was.grind().heightMm() : USUAL_HEIGHT_MM;
+        Grind given = new Grind(kind, grindHeight == null ? height : Fields.GRIND_HEIGHT.readMm(grindHeight));
+        return new Shaping(
+                edgeThickness == null ? was.edgeThicknessMm() : Fields.EDGE_THICKNESS.readMm(edgeThickness),
+                grind == null && grindHeight == null ? was.grind() : given,
+                handleSquareness == null ? was.handleExponent() : Fields.HANDLE_SQUARENESS.read(handleSquareness));
+    }
+}

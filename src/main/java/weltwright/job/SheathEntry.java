@@ -1,0 +1,130 @@
+package weltwright.job;
+
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
+import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import weltwright.sheath.BeltHold;
+import weltwright.sheath.Carry;
+import weltwright.sheath.Hand;
+import weltwright.sheath.HandleStrap;
+import weltwright.sheath.Leather;
+import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
+import weltwright.sheath.Stitching;
+import weltwright.sheath.Throat;
+import weltwright.sheath.WeltChoice;
+
+/** The sheath's choices in {@link JobDocument}, under the same rules. */
+@JsonNaming(SnakeCaseStrategy.class)
+record SheathEntry(
+        SheathKind kind,
+        Hand hand,
+        Carry.Edge edge,
+        double tilt,
+        double leatherThickness,
+        double neutralFactor,
+        double formingShrink,
+        Leather.Bulge bulge,
+        @JsonSetter(nulls = Nulls.SET) Integer weltLayers,
+        double weltInnerMargin,
+        List<Double> weltLeathers,
+        boolean weltInTwo,
+        double stitchMargin,
+        double pitch,
+        int backStitches,
+        Throat.Shape throat,
+        double throatDepth,
+        BeltHold.Style beltHold,
+        double beltWidth,
+        double beltThickness,
+        @JsonSetter(nulls = Nulls.SET) StrapEntry strap,
+        double ease,
+        double handleDepth,
+        double drainHole) {
+
+    static SheathEntry of(SheathSpec spec) {
+        return new SheathEntry(
+                spec.kind(),
+                spec.carry().hand(),
+                spec.carry().edge(),
+                spec.carry().tiltRad(),
+                spec.leather().thicknessMm(),
+                spec.leather().neutralFactor(),
+                spec.leather().formingShrink(),
+                spec.leather().bulge(),
+                spec.welt().layers().isPresent() ? spec.welt().layers().getAsInt() : null,
+                spec.welt().innerMarginMm(),
+                spec.welt().leathersMm(),
+                spec.welt().inTwo(),
+                spec.stitching().marginMm(),
+                spec.stitching().pitchMm(),
+                spec.stitching().backStitches(),
+                spec.throat().shape(),
+                spec.throat().depthMm(),
+                spec.belt().style(),
+                spec.belt().beltWidthMm(),
+                spec.belt().beltThicknessMm(),
+                spec.strap().map(StrapEntry::of).orElse(null),
+                spec.easeMm(),
+                spec.handleDepthMm(),
+                spec.drainHoleDiameterMm());
+    }
+
+    SheathSpec spec() {
+        return new SheathSpec(
+                kind,
+                new Carry(hand, edge, checkedTilt()),
+                new Leather(
+                        Fields.LEATHER_THICKNESS.checkedMm(leatherThickness),
+                        Fields.NEUTRAL_FACTOR.checked(neutralFactor),
+                        checkedShrink(),
+                        bulge),
+                new WeltChoice(
+                        weltLayers == null ? OptionalInt.empty() : OptionalInt.of(Fields.WELT_LAYERS.checked(weltLayers)),
+                        Fields.WELT_INNER_MARGIN.checkedMm(weltInnerMargin),
+                        weltLeathers.stream().map(Fields.LEATHER_THICKNESS::checkedMm).toList(),
+                        weltInTwo),
+                new Stitching(
+                        Fields.STITCH_MARGIN.checkedMm(stitchMargin),
+                        Fields.PITCH.checkedMm(pitch),
+                        Fields.BACK_STITCHES.checked(backStitches)),
+                new Throat(throat, Fields.THROAT_DEPTH.checkedMm(throatDepth)),
+                new BeltHold(
+                        beltHold,
+                        Fields.BELT_WIDTH.checkedMm(beltWidth),
+                        Fields.BELT_THICKNESS.checkedMm(beltThickness)),
+                Optional.ofNullable(strap).map(StrapEntry::strap),
+                Fields.EASE.checkedMm(ease),
+                Fields.HANDLE_DEPTH.checkedMm(handleDepth),
+                Fields.DRAIN_HOLE.checkedMm(drainHole));
+    }
+
+    /** Kept in radians, to its last bit; its bounds are told in degrees. */
+    private double checkedTilt() {
+        Fields.TILT.checked(Math.toDegrees(tilt));
+        return tilt;
+    }
+
+    private double checkedShrink() {
+        Fields.FORMING_SHRINK.checked(100 * formingShrink);
+        return formingShrink;
+    }
+
+    /** The strap round the handle. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record StrapEntry(double aboveThroat, HandleStrap.Side opens, double allowance) {
+
+        static StrapEntry of(HandleStrap strap) {
+            return new StrapEntry(strap.aboveThroatMm(), strap.opens(), strap.allowanceMm());
+        }
+
+        HandleStrap strap() {
+            return new HandleStrap(
+                    Fields.STRAP_HEIGHT.checkedMm(aboveThroat), opens, Fields.STRAP_ALLOWANCE.checkedMm(allowance));
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package weltwright.knife;
+
+/**
+ * How a blade is ground from its spine to its edge.
+ *
+ * @param kind the shape of the flats
+ * @param heightMm how far up from the edge the grind reaches, for the kinds that end below the spine; else of no account
+ */
+public record Grind(Kind kind, double heightMm) {
+    /** A wedge from edge to spine. */
+    public static final Grind FULL_FLAT = new Grind(Kind.FULL_FLAT, 0);
+
+    /** Thickest in the middle, with an edge on both sides. */
+    public static final Grind DOUBLE_EDGED = new Grind(Kind.DOUBLE_EDGED, 0);
+
+    /** A shape of the flats. */
+    public enum Kind {
+        /** A wedge from edge to spine. */
+        FULL_FLAT,
+        /** Flat from the edge up to a line below the spine, and as thick as the spine above that. */
+        PARTIAL_FLAT,
+        /** A bevel that runs out to the edge itself, with no thickness behind it. */
+        SHORT_BEVEL,
+        /** Hollow, ground on a wheel, from the edge up to a line below the spine. */
+        HOLLOW,
+        /** Thickest in the middle, with an edge on both sides. */
+        DOUBLE_EDGED
+    }
+
+    public boolean doubleEdged() {
+        return kind == Kind.DOUBLE_EDGED;
+    }
+
+    /** Whether the grind ends at a line below the spine, whose height must be known. */
+    public boolean hasHeight() {
+        return kind == Kind.PARTIAL_FLAT || kind == Kind.SHORT_BEVEL || kind == Kind.HOLLOW;
+    }
+}

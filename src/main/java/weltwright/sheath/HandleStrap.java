@@ -1,0 +1,19 @@
+package weltwright.sheath;
+
+/**
+ * A strap that goes round the handle and is closed with a snap.
+ *
+ * @param aboveThroatMm from the throat to the middle of the strap
+ * @param opens the side of the handle, seen from the face with the tip down, on which its loose end lies
+ * @param allowanceMm how much longer it is than the leather pulled tight round the handle
+ */
+public record HandleStrap(double aboveThroatMm, Side opens, double allowanceMm) {
+    /** Round the handle next to its guard. */
+    public static final HandleStrap USUAL = new HandleStrap(20, Side.RIGHT, 1);
+
+    /** A side of the sheath, seen from its face with the tip down. */
+    public enum Side {
+        LEFT,
+        RIGHT
+    }
+}

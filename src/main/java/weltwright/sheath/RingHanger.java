@@ -1,0 +1,129 @@
+package weltwright.sheath;
+
+import java.util.ArrayList;
+import java.util.List;
+import weltwright.fit.Bend;
+import weltwright.geometry.Point;
+import weltwright.geometry.Region;
+
+/**
+ * A sheath that hangs from the belt by a ring: a short strap on its back holds the ring, and a strap over the belt hangs in
+ * it.
+ *
+ * <p>The belt's strap is one length of leather. From its short end it goes down round the ring, up, over the belt, and down
+ * behind to the same two rivets, which so hold three layers.
+ */
+final class RingHanger implements BeltFitting {
+    /** Of a ring's wire, and between ring and leather. Common practice. */
+    private static final double WIRE_MM = 4;
+
+    private static final double CLEAR_MM = 8;
+
+    /** A ring is a little wider than its strap. */
+    private static final double PLAY_MM = 1;
+
+    private final SheathSpec spec;
+    private final StrapLoop ringStrap;
+    private final LoopOver belt;
+
+    RingHanger(SheathSpec spec, BackRoom room) {
+        this.spec = spec;
+        ringStrap = StrapLoop.overRing(spec, room, CLEAR_MM, WIRE_MM);
+        // The short end stands up between the two legs, so the belt begins above it.
+        LoopOver alone = LoopOver.belt(spec);
+        belt = new LoopOver(alone.openingMm() + Strap.BEYOND_HOLE_MM, alone.throughMm(), alone.leather());
+    }
+
+    @Override
+    public Region with(Region back, double filletMm) {
+        return back;
+    }
+
+    @Override
+    public List<Hole> holesInBack() {
+        return ringStrap.holesInBack();
+    }
+
+    @Override
+    public List<Mark> marksOnBack() {
+        return ringStrap.marksOnBack();
+    }
+
+    @Override
+    public List<Piece> pieces() {
+        List<Point> holes = new ArrayList<>(shortEnd());
+        holes.addAll(front());
+        holes.addAll(longEnd());
+        Strap strap = new Strap(lengthMm());
+        double ringFold = Strap.BEYOND_HOLE_MM + Strap.RIVETS_APART_MM + roundRingMm() / 2;
+        Piece hanger = new Piece(
+                "belt strap",
+                1,
+                spec.leather().thicknessMm(),
+                strap.outline(),
+                Strap.holes(holes, Strap.RIVET_HOLE_MM, Hole.Use.RIVET),
+                List.of(
+                        strap.across(ringFold, Mark.Kind.FOLD, "fold round the ring"),
+                        strap.across(
+                                front().get(0).y() + belt.foldMm(), Mark.Kind.FOLD, "fold over the belt"),
+                        strap.grain(front().get(0).y() + 25)));
+        return List.of(ringStrap.pieces().get(0), hanger);
+    }
+
+    @Override
+    public List<Seam> seams(Laying back, String name) {
+        return List.of();
+    }
+
+    @Override
+    public List<Fastening> fastenings(Laying back, String name) {
+        double thickness = spec.leather().thicknessMm();
+        List<Fastening> fastenings = new ArrayList<>(ringStrap.fastenings(back, name));
+        fastenings.add(new Fastening("belt strap rivets", Fastening.Kind.RIVET, List.of(
+                new Seam.Layer("belt strap", "long end", thickness, 0, false, longEnd()),
+                new Seam.Layer("belt strap", "short end", thickness, 0, false, shortEnd()),
+                new Seam.Layer("belt strap", "front", thickness, 0, true, front())), 0));
+        fastenings.add(new Fastening("ring", Fastening.Kind.RING, List.of(
+                new Seam.Layer("ring strap", "fold", thickness, 0, false, List.of()),
+                new Seam.Layer("belt strap", "fold", thickness, 0, false, List.of())),
+                Strap.WIDTH_MM + PLAY_MM));
+        return fastenings;
+    }
+
+    @Override
+    public double aboveThroatMm() {
+        return ringStrap.aboveThroatMm() + 2 * Strap.RIVETS_APART_MM + belt.openingMm();
+    }
+
+    @Override
+    public double widthMm() {
+        return Strap.WIDTH_MM;
+    }
+
+    private double lengthMm() {
+        return longEnd().get(1).y() + Strap.BEYOND_HOLE_MM;
+    }
+
+    /** From the lower rivet round the ring and back to it. */
+    private double roundRingMm() {
+        Bend bend = new Bend(
+                Math.PI, WIRE_MM / 2, spec.leather().thicknessMm(), spec.leather().neutralFactor());
+        return 2 * CLEAR_MM + bend.allowanceMm();
+    }
+
+    /** Upper rivet first, each time. */
+    private List<Point> shortEnd() {
+        double upper = Strap.BEYOND_HOLE_MM;
+        return List.of(new Point(0, upper), new Point(0, upper + Strap.RIVETS_APART_MM));
+    }
+
+    private List<Point> front() {
+        double lower = shortEnd().get(1).y() + roundRingMm();
+        return List.of(new Point(0, lower + Strap.RIVETS_APART_MM), new Point(0, lower));
+    }
+
+    private List<Point> longEnd() {
+        double upper = front().get(0).y() + belt.lengthMm();
+        return List.of(new Point(0, upper), new Point(0, upper + Strap.RIVETS_APART_MM));
+    }
+}

@@ -1,0 +1,72 @@
+package weltwright.sheath;
+
+import java.util.ArrayList;
+import java.util.List;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/**
+ * A straight strap with half-round ends, laid upright, its lower end at the origin and its middle line on x = 0.
+ *
+ * @param lengthMm from end to end
+ */
+record Strap(double lengthMm) {
+    /** 5/8 in. Common practice. */
+    static final double WIDTH_MM = 25.4 * 5 / 8;
+
+    /** A strap is cut so far beyond its last hole: 1/2 in. Common practice. */
+    static final double BEYOND_HOLE_MM = 25.4 / 2;
+
+    /** From rivet to rivet, 3/4 in: caps of 3/8 in leave as much between them. Common practice. */
+    static final double RIVETS_APART_MM = 25.4 * 3 / 4;
+
+    /** Snug on a post of 1/8 in. Common practice. */
+    static final double RIVET_HOLE_MM = 25.4 / 8;
+
+    /** Snug on the post of a usual snap, 5/32 in. Common practice. */
+    static final double SNAP_HOLE_MM = 25.4 * 5 / 32;
+
+    private static final int ROUND = 24;
+
+    Polyline outline() {
+        double r = WIDTH_MM / 2;
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i <= ROUND; i++) {
+            double t = Math.PI + Math.PI * i / ROUND;
+            points.add(new Point(r * Math.cos(t), r + r * Math.sin(t)));
+        }
+        for (int i = 0; i <= ROUND; i++) {
+            double t = Math.PI * i / ROUND;
+            points.add(new Point(r * Math.cos(t), lengthMm - r + r * Math.sin(t)));
+        }
+        return Polyline.closed(points);
+    }
+
+    Point at(double mm) {
+        return new Point(0, mm);
+    }
+
+    /** Two rivets, one beyond the other. */
+    List<Point> rivets(double firstMm, int away) {
+        return List.of(at(firstMm), at(firstMm + away * RIVETS_APART_MM));
+    }
+
+    /** A line across. */
+    Mark across(double mm, Mark.Kind kind, String label) {
+        double half = WIDTH_MM / 2;
+        return new Mark(Polyline.open(List.of(new Point(-half, mm), new Point(half, mm))), kind, label);
+    }
+
+    /** Straps are cut along the direction of least stretch. */
+    Mark grain(double middleMm) {
+        double x = WIDTH_MM / 4;
+        return new Mark(
+                Polyline.open(List.of(new Point(x, middleMm - 10), new Point(x, middleMm + 10))),
+                Mark.Kind.GRAIN,
+                "");
+    }
+
+    static List<Hole> holes(List<Point> centres, double diameterMm, Hole.Use use) {
+        return centres.stream().map(p -> new Hole(p, diameterMm, use)).toList();
+    }
+}

@@ -1,0 +1,139 @@
+package weltwright.sheath;
+
+import java.util.List;
+import java.util.Locale;
+import weltwright.fit.Hull;
+import weltwright.geometry.Point;
+import weltwright.geometry.Region;
+import weltwright.knife.Knife;
+import weltwright.trouble.Trouble;
+
+/**
+ * The strap round the handle, worked out: riveted behind the handle to the tail or, where there is none that is tall enough,
+ * to a tongue of the back; one arm goes under with the snap's stud, the other over it with the cap.
+ *
+ * <p>Pulled tight, its neutral fibre is the parallel of the handle's section at K · thickness (Steiner's formula), and where
+ * one arm lies over the other that one is a thickness farther out.
+ */
+final class StrapRoundHandle {
+    /** Room for a strap between throat and strap, and between strap and butt. Common practice. */
+    private static final double CLEAR_MM = 2;
+
+    private static final double TONGUE_MM = Strap.WIDTH_MM + 6;
+
+    /** How far the snap lies off the middle of the face, as a share of the handle's width. Common practice. */
+    private static final double OFF_MIDDLE = 0.2;
+
+    private final HandleStrap choice;
+    private final Leather leather;
+    private final BackRoom room;
+    private final boolean needsTongue;
+    private final double underMm;
+    private final double overMm;
+
+    StrapRoundHandle(Knife knife, SheathSpec spec, HandleStrap choice, BackRoom room, BeltFitting fitting) {
+        this.choice = choice;
+        this.room = room;
+        leather = spec.leather();
+        double half = Strap.WIDTH_MM / 2;
+        double throat = knife.landmarks().heel().x() - spec.handleDepthMm();
+        double longest = throat - knife.landmarks().butt().x() - half - CLEAR_MM;
+        if (choice.aboveThroatMm() < half + CLEAR_MM || choice.aboveThroatMm() > longest) {
+            throw new Trouble(
+                    "The strap round the handle does not lie on the handle.",
+                    String.format(
+                            Locale.ROOT,
+                            "Place it from %.0f to %.0f mm above the throat.",
+                            Math.ceil(half + CLEAR_MM),
+                            Math.floor(longest)));
+        }
+        needsTongue = spec.belt().style() != BeltHold.Style.TAIL
+                || spec.carry().tiltRad() != 0
+                || fitting.aboveThroatMm() < choice.aboveThroatMm() + half + CLEAR_MM;
+        Hull handle = handle(knife, throat - choice.aboveThroatMm());
+        double tight = handle.parallelLengthMm(leather.neutralMm()) + choice.allowanceMm();
+        double off = OFF_MIDDLE * (handle.corners().stream().mapToDouble(Point::x).max().orElseThrow()
+                - handle.corners().stream().mapToDouble(Point::x).min().orElseThrow());
+        underMm = tight / 2 - off;
+        // It climbs on the other arm, which turns there by a quarter at the most.
+        overMm = tight / 2 + off + Math.PI / 2 * leather.thicknessMm();
+    }
+
+    /** The greatest of the sections under the strap. */
+    private static Hull handle(Knife knife, double middle) {
+        Hull greatest = null;
+        for (double x : new double[] {middle - Strap.WIDTH_MM / 2, middle, middle + Strap.WIDTH_MM / 2}) {
+            Hull hull = Hull.of(knife.sectionAt(x).boundary());
+            greatest = greatest == null || hull.perimeterMm() > greatest.perimeterMm() ? hull : greatest;
+        }
+        return greatest;
+    }
+
+    Piece piece() {
+        Strap strap = new Strap(lengthMm());
+        List<Hole> holes = List.of(
+                new Hole(under(), Strap.SNAP_HOLE_MM, Hole.Use.SNAP),
+                new Hole(middle(), Strap.RIVET_HOLE_MM, Hole.Use.RIVET),
+                new Hole(over(), Strap.SNAP_HOLE_MM, Hole.Use.SNAP));
+        return new Piece(
+                "handle strap",
+                1,
+                leather.thicknessMm(),
+                strap.outline(),
+                holes,
+                List.of(
+                        strap.across(middle().y(), Mark.Kind.PLACE, "behind the handle"),
+                        strap.grain((middle().y() + over().y()) / 2)));
+    }
+
+    /** The back with a tongue to rivet the strap to, where it needs one. */
+    Region with(Region back, double filletMm) {
+        if (!needsTongue) {
+            return back;
+        }
+        double top = room.throatMm() - choice.aboveThroatMm() - Strap.WIDTH_MM / 2 - CLEAR_MM;
+        double half = TONGUE_MM / 2;
+        Region tongue = Region.box(top, room.middleMm() - half, room.throatMm() + 3, room.middleMm() + half)
+                .withCornersRounded(half / 2);
+        return back.union(tongue).withNotchesFilled(filletMm);
+    }
+
+    /** The rivet's place on the back. */
+    Point onBack() {
+        return new Point(room.throatMm() - choice.aboveThroatMm(), room.middleMm());
+    }
+
+    List<Fastening> fastenings(Laying back, String name) {
+        double thickness = leather.thicknessMm();
+        return List.of(
+                new Fastening("handle strap rivet", Fastening.Kind.RIVET, List.of(
+                        new Seam.Layer("handle strap", "", thickness, 0, true, List.of(middle())),
+                        back.lay(new Seam.Layer(
+                                name, needsTongue ? "tongue" : "tail", thickness, 0, false, List.of(onBack())))), 0),
+                new Fastening("handle strap snap", Fastening.Kind.SNAP, List.of(
+                        new Seam.Layer("handle strap", "over", thickness, 0, true, List.of(over())),
+                        new Seam.Layer("handle strap", "under", thickness, 0, false, List.of(under()))), 0));
+    }
+
+    double lengthMm() {
+        return underMm + overMm + 2 * Strap.BEYOND_HOLE_MM;
+    }
+
+    /** Laid upright with its grain up, as one sees it from behind the sheath; turned a quarter, its upper arm is on the left. */
+    private boolean overIsUp() {
+        return choice.opens() == HandleStrap.Side.LEFT;
+    }
+
+    private Point under() {
+        return new Point(0, overIsUp() ? Strap.BEYOND_HOLE_MM : lengthMm() - Strap.BEYOND_HOLE_MM);
+    }
+
+    private Point middle() {
+        double fromUnder = Strap.BEYOND_HOLE_MM + underMm;
+        return new Point(0, overIsUp() ? fromUnder : lengthMm() - fromUnder);
+    }
+
+    private Point over() {
+        return new Point(0, overIsUp() ? lengthMm() - Strap.BEYOND_HOLE_MM : Strap.BEYOND_HOLE_MM);
+    }
+}

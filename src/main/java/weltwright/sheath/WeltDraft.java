@@ -1,0 +1,124 @@
+package weltwright.sheath;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.Region;
+
+/** The welt's pieces and its part of the main seam: each thickness of leather by itself, whole or in two. */
+final class WeltDraft {
+    /** What no knife and no eye can follow. */
+    private static final double SPECK_MM = 0.003;
+
+    /** A welt that ends where leather lies on leather is pared down over so many times its thickness. Common practice. */
+    private static final double SKIVE_TIMES = 3;
+
+    /** So many stitches are the least that hold a part of a welt. */
+    private static final int LEAST_STITCHES = 4;
+
+    private static final double FAR_MM = 200;
+
+    private final SheathSpec spec;
+    private final Planform form;
+    private final WeltStack stack;
+    private final StitchRow stitches;
+    private final Laying laying;
+    private final int holes;
+
+    WeltDraft(SheathSpec spec, Planform form, WeltStack stack, StitchRow stitches, Laying laying) {
+        this.spec = spec;
+        this.form = form;
+        this.stack = stack;
+        this.stitches = stitches;
+        this.laying = laying;
+        holes = stitches.holesWithin(form.weltedMm());
+    }
+
+    List<Piece> pieces() {
+        List<Piece> pieces = new ArrayList<>();
+        for (WeltStack.Sheets sheets : stack.sheets()) {
+            for (Part part : parts()) {
+                pieces.add(laying.lay(new Piece(
+                        name(sheets, part),
+                        sheets.count(),
+                        sheets.thicknessMm(),
+                        part.region().cleaned(SPECK_MM).boundary(),
+                        StitchRow.holes(part.holes(stitches)),
+                        marks(part))));
+            }
+        }
+        return pieces;
+    }
+
+    List<Seam.Layer> layers() {
+        List<Seam.Layer> layers = new ArrayList<>();
+        for (WeltStack.Sheets sheets : stack.sheets()) {
+            for (Part part : parts()) {
+                layers.add(laying.lay(new Seam.Layer(
+                        name(sheets, part),
+                        "",
+                        sheets.count() * sheets.thicknessMm(),
+                        part.first(),
+                        false,
+                        part.holes(stitches))));
+            }
+        }
+        return layers;
+    }
+
+    private String name(WeltStack.Sheets sheets, Part part) {
+        String thickness = stack.sheets().size() == 1
+                ? ""
+                : String.format(Locale.ROOT, " of %.1f mm", sheets.thicknessMm());
+        return "welt" + thickness + part.name();
+    }
+
+    /** A part of the welt with the holes from {@code first} to {@code last}. */
+    private record Part(String name, Region region, int first, int last) {
+        List<Point> holes(StitchRow row) {
+            return row.on(row.line()).subList(first, last + 1);
+        }
+    }
+
+    private List<Part> parts() {
+        Part whole = new Part("", form.welt(), 0, holes - 1);
+        if (!spec.welt().inTwo() || holes < 2 * LEAST_STITCHES + 1) {
+            return List.of(whole);
+        }
+        int joint = joint();
+        double reach = Math.max(spec.welt().innerMarginMm(), spec.stitching().marginMm()) + 1;
+        List<Point> row = new ArrayList<>(stitches.upToPast(joint).points());
+        Point out = row.get(0).minus(row.get(1)).unit().times(FAR_MM);
+        row.add(0, row.get(0).plus(out));
+        Region beside = Region.along(Polyline.open(row), reach);
+        return List.of(
+                new Part(", throat part", form.welt().within(beside), 0, joint),
+                new Part(", tip part", form.welt().minus(beside), joint + 1, holes - 1));
+    }
+
+    /** Past the tip if so much is left there, where no edge bears on the joint; else half-way. */
+    private int joint() {
+        List<Point> row = stitches.on(stitches.line());
+        int deepest = 0;
+        for (int i = 1; i < holes; i++) {
+            deepest = row.get(i).x() > row.get(deepest).x() ? i : deepest;
+        }
+        int pastTip = deepest + LEAST_STITCHES;
+        return pastTip + LEAST_STITCHES < holes ? pastTip : (holes - 1) / 2;
+    }
+
+    private List<Mark> marks(Part part) {
+        List<Mark> marks = new ArrayList<>(stitches.marks(
+                stitches.line(), spec.stitching().marginMm(), part.first(), part.last()));
+        boolean ends = spec.kind() != SheathKind.PANELS && part.last() == holes - 1;
+        int taper = (int) Math.ceil(SKIVE_TIMES * stack.thicknessMm() / stitches.pitchMm());
+        int from = holes - 1 - taper;
+        if (ends && from > part.first()) {
+            Polyline across = stitches.acrossAfter(from, spec.welt().innerMarginMm(), spec.stitching().marginMm());
+            marks.add(new Mark(across, Mark.Kind.SKIVE, "skive to nothing"));
+        }
+        return marks;
+    }
+}

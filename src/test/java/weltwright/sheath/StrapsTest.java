@@ -1,0 +1,187 @@
+package weltwright.sheath;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import weltwright.geometry.Node;
+import weltwright.geometry.Outline;
+import weltwright.geometry.Point;
+import weltwright.knife.Knife;
+import weltwright.knife.Landmarks;
+import weltwright.knife.Shaping;
+import weltwright.knife.TestKnives;
+import weltwright.trouble.Trouble;
+
+class StrapsTest {
+    private static final double INCH = 25.4;
+
+    /** Common practice: 5/8 in wide, about 7 in long for a wide belt, four rivet holes, 1/2 in beyond the last one. */
+    @Test
+    void aRivetedBeltStrapIsAsMakersCutIt() {
+        Pattern pattern = with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 1.75 * INCH, 4), Optional.empty());
+        Piece strap = piece(pattern, "belt strap");
+        var box = strap.outline().polygon().getEnvelopeInternal();
+
+        assertThat(box.getWidth()).isCloseTo(INCH * 5 / 8, within(0.01));
+        assertThat(box.getHeight()).isCloseTo(7 * INCH, within(10.0));
+        assertThat(strap.holes()).hasSize(4).allMatch(hole -> hole.use() == Hole.Use.RIVET);
+        double lowest = strap.holes().stream()
+                .mapToDouble(hole -> hole.centre().y())
+                .min()
+                .orElseThrow();
+        assertThat(lowest - box.getMinY()).isCloseTo(INCH / 2, within(1e-6));
+    }
+
+    /** Half-round ends: two half discs and a rectangle between them. */
+    @Test
+    void aStrapHasHalfRoundEnds() {
+        double width = INCH * 5 / 8;
+
+        assertThat(new Strap(160).outline().signedAreaMm2())
+                .isCloseTo(width * (160 - width) + Math.PI * width * width / 4, within(1.0));
+    }
+
+    /** A wider and a thicker belt each want a longer strap: by twice the width, and by the bend round the thickness. */
+    @Test
+    void theBeltDrivesTheStrapsLength() {
+        double usual = length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4), Optional.empty()), "belt strap");
+        double wider = length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 48, 4), Optional.empty()), "belt strap");
+        double thicker = length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 6), Optional.empty()), "belt strap");
+
+        assertThat(wider - usual).isCloseTo(20, within(0.1));
+        // Half a turn on a radius 1 mm greater, less 1 mm on each leg, and the aslant way back.
+        double back = Math.hypot(41, 6) - Math.hypot(42, 4);
+        assertThat(thicker - usual).isCloseTo(Math.PI - 1 + back, within(0.01));
+    }
+
+    /** Folded in the middle, each hole of one end lies on its partner of the other. */
+    @ParameterizedTest
+    @EnumSource(
+            value = BeltHold.Style.class,
+            names = {"RIVETED_STRAP", "SEWN_STRAP"})
+    void theStrapsEndsLieOnEachOther(BeltHold.Style style) {
+        Pattern pattern = with(new BeltHold(style, 38, 4), Optional.empty());
+        List<Seam.Layer> layers = style == BeltHold.Style.SEWN_STRAP
+                ? pattern.seams().get(1).layers()
+                : pattern.fastenings().get(0).layers();
+        List<Point> inner = layers.get(1).holes();
+        List<Point> outer = layers.get(2).holes();
+        double level = inner.get(0).y() + outer.get(0).y();
+
+        assertThat(layers.get(0).piece()).isEqualTo("back");
+        for (int i = 0; i < inner.size(); i++) {
+            assertThat(outer.get(i).x()).isCloseTo(inner.get(i).x(), within(1e-9));
+            assertThat(outer.get(i).y() + inner.get(i).y()).isCloseTo(level, within(1e-9));
+        }
+    }
+
+    @Test
+    void aHangingSheathHasARingAndThreeLayersOnItsRivets() {
+        Pattern pattern = with(new BeltHold(BeltHold.Style.HANGING_RING, 38, 4), Optional.empty());
+        Fastening ring = fastening(pattern, "ring");
+        Fastening rivets = fastening(pattern, "belt strap rivets");
+
+        assertThat(ring.kind()).isEqualTo(Fastening.Kind.RING);
+        assertThat(ring.widthMm()).isGreaterThanOrEqualTo(Strap.WIDTH_MM);
+        assertThat(rivets.stackMm()).isCloseTo(9, within(1e-9));
+        assertThat(piece(pattern, "belt strap").holes()).hasSize(6);
+    }
+
+    /**
+     * Round a handle that is a cylinder of 20 mm: the neutral fibre of 3 mm leather goes round at 11.5 mm. To that come the
+     * allowance, 1/2 in beyond either snap, and a quarter turn of the thickness where the one arm climbs on the other.
+     */
+    @Test
+    void theHandleStrapGoesOnceRoundTheHandle() {
+        Pattern pattern = PatternMaker.make(
+                roundHandle(),
+                SheathSpec.standard(SheathKind.PANELS).withStrap(Optional.of(
+                        new HandleStrap(20, HandleStrap.Side.RIGHT, 1))));
+
+        assertThat(length(pattern, "handle strap"))
+                .isCloseTo(2 * Math.PI * 11.5 + 1 + INCH + Math.PI / 2 * 3, within(0.1));
+        assertThat(piece(pattern, "handle strap").holes())
+                .extracting(Hole::use)
+                .containsExactly(Hole.Use.SNAP, Hole.Use.RIVET, Hole.Use.SNAP);
+    }
+
+    @Test
+    void theOtherSideTurnsTheStrapOver() {
+        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS);
+        Piece right = piece(PatternMaker.make(roundHandle(), spec.withStrap(Optional.of(
+                new HandleStrap(20, HandleStrap.Side.RIGHT, 1)))), "handle strap");
+        Piece left = piece(PatternMaker.make(roundHandle(), spec.withStrap(Optional.of(
+                new HandleStrap(20, HandleStrap.Side.LEFT, 1)))), "handle strap");
+        double length = right.outline().polygon().getEnvelopeInternal().getHeight();
+
+        for (int i = 0; i < 3; i++) {
+            assertThat(left.holes().get(i).centre().y())
+                    .isCloseTo(length - right.holes().get(i).centre().y(), within(1e-9));
+        }
+    }
+
+    /** The rivet behind the handle goes through leather of the back, a good margin from its edge. */
+    @ParameterizedTest
+    @EnumSource(BeltHold.Style.class)
+    void theStrapIsRivetedToTheBack(BeltHold.Style style) {
+        Pattern pattern = with(new BeltHold(style, 38, 4), Optional.of(HandleStrap.USUAL));
+        Seam.Layer onBack = fastening(pattern, "handle strap rivet").layers().get(1);
+        Piece back = piece(pattern, onBack.piece());
+        var rivet = back.outline().polygon().getFactory().createPoint(onBack.holes().get(0).coordinate());
+
+        assertThat(back.outline().polygon().contains(rivet)).isTrue();
+        assertThat(back.outline().lineString().distance(rivet)).isGreaterThan(6);
+        assertThat(back.holes()).anyMatch(hole -> hole.use() == Hole.Use.RIVET
+                && hole.centre().equals(onBack.holes().get(0)));
+    }
+
+    @Test
+    void aStrapBesideTheHandleIsRefused() {
+        assertThatThrownBy(() -> with(BeltHold.USUAL, Optional.of(new HandleStrap(200, HandleStrap.Side.LEFT, 1))))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("strap")
+                .hasMessageContaining("above the throat");
+    }
+
+    private static Pattern with(BeltHold belt, Optional<HandleStrap> strap) {
+        return PatternMaker.make(
+                TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS).with(belt).withStrap(strap));
+    }
+
+    private static Knife roundHandle() {
+        Outline box = new Outline(List.of(
+                new Node(new Point(-100, -10), true), new Node(new Point(0, -10), true), new Node(new Point(70, -8), false),
+                new Node(new Point(100, 0), true), new Node(new Point(70, 8), false), new Node(new Point(0, 10), true),
+                new Node(new Point(-100, 10), true)));
+        return new Knife(
+                box,
+                new Landmarks(new Point(100, 0), new Point(0, -10), new Point(0, 10), new Point(-100, -10)),
+                3,
+                20,
+                Shaping.usual(0.4).withHandleExponent(2));
+    }
+
+    private static double length(Pattern pattern, String name) {
+        return piece(pattern, name).outline().polygon().getEnvelopeInternal().getHeight();
+    }
+
+    private static Piece piece(Pattern pattern, String name) {
+        return pattern.pieces().stream()
+                .filter(piece -> piece.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Fastening fastening(Pattern pattern, String name) {
+        return pattern.fastenings().stream()
+                .filter(fastening -> fastening.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+}
