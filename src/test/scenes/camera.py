@@ -22,8 +22,8 @@ class Camera:
     focal_35mm: float
     k1: float = 0.0
     k2: float = 0.0
-    width: int = 2016
-    height: int = 1512
+    width: int = 1824
+    height: int = 1368
 
     @property
     def focal_px(self):

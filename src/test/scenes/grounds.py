@@ -112,7 +112,7 @@ def ruled(r, picture, dpi=254):
     rgb *= wear[..., None] if r.numbers else 1 + (wear[..., None] - 1) / 6
     if r.scars:
         rgb = scarred(rgb, r, random)
-    Image.fromarray(np.uint8(np.clip(rgb, 0, 255))).save(picture)
+    Image.fromarray(np.uint8(np.clip(rgb, 0, 255))).save(picture, compress_level=1)
     return Ground(r.size, picture, scale, r.thick_mm)
 
 

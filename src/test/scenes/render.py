@@ -115,31 +115,31 @@ class Scene:
 SCENES = {
     "clip-sheet-a4": Scene(
         "clip-point", "satin", "pale-wood", "sheet-a4", "desk-oak", "window",
-        Camera((4, -3), 318, 6, 70, 92, 26, .015, 0), (2, 4), 84, (.8, .62), exif_focal=26),
+        Camera((4, -3), 318, 6, 70, 92, 26, .015, 0, 2016, 1512), (2, 4), 84, (.8, .62), exif_focal=26),
     "dagger-mat-blue": Scene(
         "dagger", "satin", "black", "mat-blue", "desk-oak", "lamp",
         Camera((0, 8), 380, 10, -120, 14, 28, -.03, .008), (-6, 10), 33, (.9, .40)),
     "paring-paper-a4": Scene(
         "paring", "satin", "orange", "paper-a4", "desk-dark", "two-lamps",
-        Camera((0, 0), 316, 8, 20, -86, 26, .012, -.004), (6, 2), 68, (.8, .62), mirrored=True),
+        Camera((0, 0), 316, 8, 20, -86, 26, .012, -.004, 2016, 1512), (6, 2), 68, (.8, .62), mirrored=True),
     "skinner-sheet-letter": Scene(
         "skinner", "mirror", "patterned", "sheet-letter", "desk-slate", "ceiling",
-        Camera((-3, 6), 300, 12, 150, 90, 24, -.04, .01), (3, -4), -75, (.85, .66), orientation=6),
+        Camera((-3, 6), 300, 12, 150, 90, 24, -.04, .01, 2016, 1512), (3, -4), -75, (.85, .66), orientation=6),
     "dagger-sheet-a3": Scene(
         "dagger", "coated", "dark-wood", "sheet-a3", "desk-slate", "warm-window",
-        Camera((0, 4), 405, 15, -30, 88, 24, -.02, .004), (-48, 40), 160, (.8, .62)),
+        Camera((0, 4), 405, 15, -30, 88, 24, -.02, .004, 2016, 1512), (-48, 40), 160, (.8, .62)),
     "recurve-mat-inch": Scene(
         "recurve", "satin", "black", "mat-inch", "desk-pale", "cool-window",
         Camera((6, 0), 372, 7, 40, -8, 28, .02, -.006), (4, -6), -20, (.9, .50)),
     "tanto-graph": Scene(
         "tanto", "mirror", "orange", "graph", "desk-dark", "lamp",
-        Camera((0, 4), 330, 4, 200, 96, 27, 0, 0, 1824, 1368), (0, 6), 110, (.8, .60), mirrored=True),
+        Camera((0, 4), 330, 4, 200, 96, 27, 0, 0), (0, 6), 110, (.8, .60), mirrored=True),
     "drop-paper-letter": Scene(
         "drop-point", "satin", "pale-wood", "paper-letter", "desk-slate", "cool-window",
         Camera((-8, 0), 330, 11, 100, 85, 26, -.01, 0), (-44, 12), 16, (.85, .62)),
     "clip-mat-black": Scene(
         "clip-point", "coated", "dark-wood", "mat-black", "desk-pale", "ceiling",
-        Camera((0, -10), 352, 9, 75, 24, 26, .02, -.01, 1824, 1368), (0, -8), 141, (.92, .34), orientation=3),
+        Camera((0, -10), 352, 9, 75, 24, 26, .02, -.01), (0, -8), 141, (.92, .34), orientation=3),
     "hunter-sheet-letter": Scene(
         "hunter", "mirror", "dark-wood", "sheet-letter", "desk-oak", "two-lamps",
         Camera((0, 0), 590, 2, 10, 90, 52, .03, 0), (-6, 2), 97, (.85, .64), exif_focal=52,
@@ -153,10 +153,10 @@ SCENES = {
         clutter=(scrap((92, -70)), pencil((52, 60), 70)), sharpen=.35),
     "paring-graph": Scene(
         "paring", "satin", "pale-wood", "graph-grey", "desk-slate", "ceiling",
-        Camera((0, 0), 580, 18, 160, 90, 48, .01, 0, 1824, 1368), (4, 0), 48, (.8, .62)),
+        Camera((0, 0), 580, 18, 160, 90, 48, .01, 0), (4, 0), 48, (.8, .62)),
     "tanto-paper-a4": Scene(
         "tanto", "coated", "patterned", "paper-a4", "desk-oak", "warm-window",
-        Camera((0, 4), 316, 14, -160, 88, 25, -.035, .006, 1824, 1368), (0, 6), 100, (.85, .62), sharpen=.3),
+        Camera((0, 4), 316, 14, -160, 88, 25, -.035, .006), (0, 6), 100, (.85, .62), sharpen=.3),
 }
 GROUND_NAMES = {"mat-blue": "mat-cm", "mat-black": "mat-cm", "graph": "graph-5mm", "graph-grey": "graph-5mm"}
 
@@ -250,7 +250,7 @@ def traced(scene, folder, knife, matrix, samples):
     return np.load(folder / "render.npy")
 
 
-def photograph(name, samples=24):
+def photograph(name, samples=18):
     scene = SCENES[name]
     knife = knives.KNIVES[scene.knife]
     matrix = knife_matrix(scene, knife)
