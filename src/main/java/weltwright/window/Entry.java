@@ -1,5 +1,6 @@
 package weltwright.window;
 
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -56,6 +57,7 @@ final class Entry<T> {
             public void focusGained(FocusEvent e) {
                 session = new Object();
                 field.selectAll();
+                field.scrollRectToVisible(new Rectangle(field.getSize()));
             }
 
             @Override
