@@ -1,11 +1,11 @@
 package weltwright.window;
 
-import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.function.Function;
 import javax.swing.AbstractAction;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -57,7 +57,8 @@ final class Entry<T> {
             public void focusGained(FocusEvent e) {
                 session = new Object();
                 field.selectAll();
-                field.scrollRectToVisible(new Rectangle(field.getSize()));
+                // A text field's own scrollRectToVisible moves its text; the form is to move.
+                ((JComponent) field.getParent()).scrollRectToVisible(field.getBounds());
             }
 
             @Override
