@@ -115,7 +115,7 @@ public final class Tracer {
         }
     }
 
-    private static KnownGround ground(Picture picture, TraceSettings settings) {
+    static KnownGround ground(Picture picture, TraceSettings settings) {
         GroundChoice choice = settings.ground();
         if (choice instanceof GroundChoice.Ruled ruled) {
             return new RuledGround(
@@ -145,8 +145,9 @@ public final class Tracer {
         return new ViewSolver.FocalPrior(USUAL_FOCAL_35MM * pxPer35mm, USUAL_FOCAL_SIGMA);
     }
 
-    private static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
-        EdgePath.Ground ground = new EdgePath.Ground() {
+    /** What a ground shows of itself where an edge is followed. */
+    static EdgePath.Ground bare(View view, KnownGround.Cover cover) {
+        return new EdgePath.Ground() {
             @Override
             public Point place(Point pixel) {
                 return view.meets(pixel, Plane.GROUND);
@@ -162,6 +163,10 @@ public final class Tracer {
                 return cover.look().lineColour();
             }
         };
+    }
+
+    private static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
+        EdgePath.Ground ground = bare(view, cover);
         double pxPerMm = pxPerMm(view);
         Polyline near = cover.contour().smoothed(cover.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
         TipReach tips = new TipReach(picture.bgr(), pxPerMm);
