@@ -4,9 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.TypeConversionException;
 import weltwright.job.Fields;
 import weltwright.measure.LengthField;
 import weltwright.measure.Unit;
@@ -80,13 +78,18 @@ final class SheathOptions {
                     + " those that come nearest to the blade's thickness. own: the sheath's own leather. Default: own.")
     private List<String> weltLeathers;
 
+    /** How a welt is cut. */
+    enum WeltCut {
+        WHOLE,
+        IN_TWO
+    }
+
     @Option(
-            names = "--welt-in-two",
-            paramLabel = "YES|NO",
-            arity = "1",
-            converter = YesNo.class,
-            description = "Whether the welt is cut in two pieces that meet end to end, which saves leather. Default: no.")
-    private Boolean weltInTwo;
+            names = "--welt-cut",
+            paramLabel = "HOW",
+            description = "whole: each layer of the welt in one piece. in_two: in two that meet end to end, which saves"
+                    + " leather. Default: whole.")
+    private WeltCut weltCut;
 
     @Option(
             names = "--stitch-margin",
@@ -222,7 +225,7 @@ final class SheathOptions {
                 weltLayers == null ? welt.layers() : layers(weltLayers),
                 mm(weltMargin, Fields.WELT_INNER_MARGIN, welt.innerMarginMm()),
                 weltLeathers == null ? welt.leathersMm() : leathers(weltLeathers),
-                or(weltInTwo, welt.inTwo()));
+                weltCut == null ? welt.inTwo() : weltCut == WeltCut.IN_TWO);
     }
 
     private Stitching over(Stitching stitching) {
@@ -280,17 +283,5 @@ final class SheathOptions {
         return typed.strip().equalsIgnoreCase("auto")
                 ? OptionalInt.empty()
                 : OptionalInt.of(Fields.WELT_LAYERS.readCount(typed));
-    }
-
-    /** Yes or no, as people write it. */
-    static final class YesNo implements ITypeConverter<Boolean> {
-        @Override
-        public Boolean convert(String typed) {
-            return switch (typed.strip().toLowerCase(Locale.ROOT)) {
-                case "yes" -> true;
-                case "no" -> false;
-                default -> throw new TypeConversionException("expected yes or no, but was '" + typed + "'");
-            };
-        }
     }
 }

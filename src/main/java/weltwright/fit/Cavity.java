@@ -1,6 +1,7 @@
 package weltwright.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import weltwright.fit.DrawCheck.Bind;
 import weltwright.fit.DrawCheck.Side;
@@ -100,9 +101,9 @@ public final class Cavity {
         return sections[i];
     }
 
-    /** The greatest y that passes through the throat, without ease. */
+    /** The greatest y that is swept, without ease: at the throat, or deeper where the knife comes out in an arc. */
     public double highestSpineMm() {
-        return spine[0];
+        return Arrays.stream(spine).max().orElseThrow();
     }
 
     /** The deepest point of the knife. */

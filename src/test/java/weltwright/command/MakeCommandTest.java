@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -20,10 +21,19 @@ import weltwright.geometry.Outline;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.Jobs;
+import weltwright.knife.Grind;
+import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.photo.Photo;
+import weltwright.sheath.BeltHold;
+import weltwright.sheath.Carry;
 import weltwright.sheath.Hand;
+import weltwright.sheath.HandleStrap;
+import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
+import weltwright.sheath.Throat;
+import weltwright.sheath.WeltChoice;
 
 class MakeCommandTest {
     @TempDir
@@ -72,6 +82,46 @@ class MakeCommandTest {
         Run.of("make", out.resolve("anouk.wwj"), "-o", folder.resolve("again")).succeeds();
         Job again = JobFile.read(folder.resolve("again/anouk.wwj"));
         assertThat(again.pattern()).isEqualTo(made.pattern());
+    }
+
+    @Test
+    void everyChoiceForTheSheathHasItsOption() {
+        Run.of(
+                        "make", jobFile, "--kind=panels_edge_welt", "--edge=back", "--tilt=-10", "--bulge=face",
+                        "--forming-shrink=3", "--welt-leather=2mm", "--welt-leather=1/8 in", "--welt-cut=in_two",
+                        "--pitch=6spi", "--back-stitches=3", "--throat=slanted_to_edge", "--throat-depth=6mm",
+                        "--belt-loop=riveted_strap", "--strap=20mm", "--strap-opens=left", "--strap-allowance=2mm",
+                        "--handle-depth=0", "--welt-layers=auto", "--grind=hollow", "--grind-height=12mm",
+                        "--handle-squareness=3", "-o", out)
+                .succeeds();
+
+        Job made = JobFile.read(out.resolve("anouk.wwj"));
+
+        SheathSpec spec = made.spec();
+        assertThat(spec.kind()).isEqualTo(SheathKind.PANELS_EDGE_WELT);
+        assertThat(spec.carry().edge()).isEqualTo(Carry.Edge.BACK);
+        assertThat(Math.toDegrees(spec.carry().tiltRad())).isCloseTo(-10, within(1e-9));
+        assertThat(spec.leather().bulge()).isEqualTo(Leather.Bulge.FACE);
+        assertThat(spec.leather().formingShrink()).isCloseTo(0.03, within(1e-12));
+        assertThat(spec.welt()).isEqualTo(new WeltChoice(OptionalInt.empty(), 5, List.of(2.0, 25.4 / 8), true));
+        assertThat(spec.stitching().pitchMm()).isCloseTo(25.4 / 6, within(1e-12));
+        assertThat(spec.stitching().backStitches()).isEqualTo(3);
+        assertThat(spec.throat()).isEqualTo(new Throat(Throat.Shape.SLANTED_TO_EDGE, 6));
+        assertThat(spec.belt().style()).isEqualTo(BeltHold.Style.RIVETED_STRAP);
+        assertThat(spec.strap()).contains(new HandleStrap(20, HandleStrap.Side.LEFT, 2));
+        assertThat(made.shaping()).isEqualTo(new Shaping(0.4, new Grind(Grind.Kind.HOLLOW, 12), 3));
+    }
+
+    @Test
+    void aStrapAndLeathersCanBeTakenBack() {
+        Run.of("make", jobFile, "--strap=none", "--welt-leather=own", "--welt-cut=whole", "--handle-depth=0", "-o", out)
+                .succeeds();
+        SheathSpec spec = JobFile.read(out.resolve("anouk.wwj")).spec();
+
+        assertThat(spec.strap()).isEmpty();
+        assertThat(spec.welt().leathersMm()).isEmpty();
+        assertThat(spec.welt().inTwo()).isFalse();
+        Run.of("make", jobFile, "--welt-cut=in_three", "-o", out).fails(Commands.MISUSE, "--welt-cut");
     }
 
     @Test

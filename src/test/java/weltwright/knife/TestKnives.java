@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -57,6 +59,55 @@ public final class TestKnives {
 
     public static List<Knife> all() {
         return List.of(dropPoint(), straight(), leaf(), droppedSpine());
+    }
+
+    /** Invented knives that ask something of a sheath, by what sets them apart. */
+    public static Map<String, Knife> shapes() {
+        Map<String, Knife> shapes = new LinkedHashMap<>();
+        shapes.put("guard", shaped(
+                List.of(sharp(0, -12), smooth(50, -13), smooth(95, -7)), sharp(125, 3), List.of(smooth(80, 11), sharp(0, 12)),
+                List.of(sharp(0, 20), sharp(-6, 20), sharp(-6, 10)), List.of(sharp(-6, -11), sharp(-6, -22), sharp(0, -22))));
+        shapes.put("choil", shaped(
+                List.of(sharp(0, -8), smooth(7, -6.5), sharp(14, -14), smooth(55, -14.5), smooth(85, -8)), sharp(110, 2),
+                List.of(smooth(75, 10), sharp(0, 11)), List.of(), List.of()));
+        shapes.put("recurve", shaped(
+                List.of(sharp(0, -12), smooth(35, -9.5), smooth(85, -16), smooth(115, -9)), sharp(140, 3),
+                List.of(smooth(90, 10), sharp(0, 11)), List.of(), List.of()));
+        shapes.put("clip", shaped(
+                List.of(sharp(0, -14), smooth(60, -15), smooth(105, -8)), sharp(130, 6),
+                List.of(smooth(105, 6.5), sharp(80, 13), smooth(40, 12.5), sharp(0, 12)), List.of(), List.of()));
+        shapes.put("upswept", shaped(
+                List.of(sharp(0, -12), smooth(45, -13), smooth(85, -3), smooth(110, 12)), sharp(125, 24),
+                List.of(smooth(95, 13), smooth(55, 9.5), sharp(0, 10)), List.of(), List.of()));
+        shapes.put("dropped", shaped(
+                List.of(sharp(0, -10), smooth(60, -12), smooth(95, -14)), sharp(115, -14),
+                List.of(smooth(80, 1), smooth(40, 9), sharp(0, 10)), List.of(), List.of()));
+        return shapes;
+    }
+
+    /**
+     * @param edge from the heel towards the tip
+     * @param spine from the tip to where the spine starts
+     * @param upper of a guard, on the spine's side
+     * @param lower of a guard, on the edge's side
+     */
+    private static Knife shaped(List<Node> edge, Node tip, List<Node> spine, List<Node> upper, List<Node> lower) {
+        List<Node> nodes = new ArrayList<>(List.of(
+                sharp(-110, 0), smooth(-100, -12), smooth(-60, -11), smooth(-15, -11)));
+        nodes.addAll(lower);
+        nodes.addAll(edge);
+        nodes.add(tip);
+        nodes.addAll(spine);
+        nodes.addAll(upper);
+        nodes.add(smooth(-50, 10));
+        nodes.add(smooth(-100, 10));
+        Landmarks at = new Landmarks(
+                tip.at(), edge.get(0).at(), spine.get(spine.size() - 1).at(), new Point(-110, 0));
+        return new Knife(new Outline(nodes), at, 4, 20, Shaping.usual(0.4));
+    }
+
+    private static Node sharp(double x, double y) {
+        return new Node(new Point(x, y), true);
     }
 
     /** The knives of the shared photos; none where the photos are not at hand. */

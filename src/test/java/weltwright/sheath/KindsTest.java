@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import weltwright.fit.DrawPath;
 import weltwright.fit.TautStrip;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -240,6 +241,50 @@ class KindsTest {
         assertThat(holes).isEqualTo(one.get(0).holes().stream().map(Hole::centre).toList());
         double area = parts.stream().mapToDouble(part -> part.outline().signedAreaMm2()).sum();
         assertThat(area).isCloseTo(one.get(0).outline().signedAreaMm2(), within(1.0));
+    }
+
+    /** Guard, choil, recurve, clip, upswept and dropped points, seated to the guard and in a pouch. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void everyShapeOfBladeGetsAWholeSheath(SheathKind kind) {
+        TestKnives.shapes().forEach((name, knife) -> {
+            for (double depth : new double[] {0, 45}) {
+                // A hollow throat is cut out over the knife, and so would hide some of it.
+                SheathSpec spec = SheathSpec.standard(kind).with(new Throat(Throat.Shape.STRAIGHT, 0));
+                Pattern pattern = make(knife, spec.withHandleDepthMm(depth));
+
+                assertThat(pattern.drawCheck().stitchesAreSafe()).as(name).isTrue();
+                for (Piece piece : pattern.pieces()) {
+                    assertThat(piece.outline().polygon().isValid()).as("%s of %s", piece.name(), name).isTrue();
+                }
+                Piece first = pattern.pieces().get(0);
+                Polyline lies = mark(first, Mark.Kind.KNIFE, "");
+                // Laid flat, a row that goes round a handle ends up to a millimetre short of where it is when it is sewn.
+                assertThat(first.outline().polygon().buffer(1).covers(lies.lineString())).as(name).isTrue();
+                if (kind == SheathKind.FOLDED) {
+                    Polyline fold = mark(first, Mark.Kind.FOLD, "spine");
+                    assertThat(fold.lineString().intersects(lies.lineString())).as(name).isFalse();
+                }
+            }
+        });
+    }
+
+    /** A blade that sweeps up is drawn in an arc, and its sheath is then no wider at the throat than it must be. */
+    @Test
+    void anUpsweptBladeIsDrawnInAnArc() {
+        Pattern pattern = make(TestKnives.shapes().get("upswept"), SheathSpec.standard(SheathKind.PANELS));
+
+        assertThat(pattern.drawCheck().path()).isInstanceOf(DrawPath.Circular.class);
+        assertThat(pattern.drawCheck().throatSlackMm()).isLessThan(6);
+        assertThat(pattern.advice()).anyMatch(text -> text.contains("in an arc") && text.contains("spine's side"));
+    }
+
+    private static Polyline mark(Piece piece, Mark.Kind kind, String label) {
+        return piece.marks().stream()
+                .filter(mark -> mark.kind() == kind && mark.label().contains(label))
+                .findFirst()
+                .orElseThrow()
+                .line();
     }
 
     private static List<Piece> welts(Pattern pattern) {
