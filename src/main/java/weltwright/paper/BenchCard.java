@@ -88,7 +88,12 @@ final class BenchCard {
     private List<List<CardFlow.Placed>> laid(double heightMm) {
         CardFlow flow = new CardFlow(heightMm);
         flow.addTogether(List.of(
-                CardTitle.of(lettering, "Bench card", heading.line() + ". Not to scale.", widthMm), new Air(AIR_MM), overview()));
+                CardTitle.of(lettering, "Bench card", heading.line() + ". Not to scale.", widthMm),
+                new Air(AIR_MM),
+                overview()));
+        if (!heading.notes().isBlank()) {
+            flow.addProse(CardTitle.of(lettering, "Notes", "", widthMm), notes());
+        }
         table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
         table(flow, "Thread", "Saddle stitch: one thread for each seam, a needle at each of its ends.", threadColumns(),
                 thread());
@@ -133,9 +138,6 @@ final class BenchCard {
         beside.add(new Air(AIR_MM));
         beside.add(CardRow.head(lettering, one));
         pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, advice)));
-        if (!heading.notes().isBlank()) {
-            beside.add(row(one, Kind.PLAIN, "Notes: " + heading.notes()));
-        }
         double left = widthMm * 0.45;
         double height = Math.max(
                 VIEW_HEIGHT_MM, beside.stream().mapToDouble(Block::heightMm).sum());
@@ -144,6 +146,14 @@ final class BenchCard {
                 widthMm - columns.stream().mapToDouble(Column::widthMm).sum(),
                 beside,
                 widthMm);
+    }
+
+    /** Line by line, for people paste whole letters here. */
+    private List<CardRow> notes() {
+        List<Column> one = List.of(Column.words("", widthMm));
+        return lettering.wrap(heading.notes(), widthMm, CardRow.SIZE_MM).stream()
+                .map(line -> row(one, Kind.PROSE, line))
+                .toList();
     }
 
     private List<Column> pieceColumns() {
@@ -298,6 +308,7 @@ final class BenchCard {
     private List<Block> cautions() {
         List<Block> blocks = new ArrayList<>(List.of(CardTitle.of(lettering, "Take care", "", widthMm)));
         List<Column> one = List.of(Column.words("", widthMm));
+        blocks.add(new Air(AIR_MM / 2));
         Cautions.WHOLE.forEach(caution -> blocks.add(row(one, Kind.PLAIN, caution)));
         return blocks;
     }

@@ -55,6 +55,12 @@ class OrderOfWorkTest {
         before(order, Operation::edgeBeforeAssembly, is(Step.GLUE));
         before(order, is(Step.STITCH).and(says("belt loop")), is(Step.GLUE).and(says("welt")));
         before(order, is(Step.GLUE).and(says("belt loop")), is(Step.STITCH).and(says("belt loop")));
+        before(order, is(Step.SKIVE), is(Step.GLUE).and(says("welt")));
+        before(
+                order,
+                is(Step.RIVET).and(says("rivet")).and(says("the body").or(says("the back"))),
+                is(Step.GLUE).and(says("welt")));
+        before(order, says("Put the ring"), says("ring strap rivets").or(says("belt strap rivets")));
         before(order, is(Step.STITCH), is(Step.TRIM));
         before(order, is(Step.TRIM), says("sewn edge").and(not(Step.TRIM)));
         before(order, says("Bevel the sewn edge"), says("Burnish the sewn edge"));

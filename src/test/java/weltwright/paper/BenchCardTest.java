@@ -10,9 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -103,6 +105,30 @@ class BenchCardTest {
                 .contains("The law on making, owning and carrying knives", "skilled maker");
         for (String advice : pattern.advice()) {
             assertThat(card).contains(advice);
+        }
+    }
+
+    /** People paste whole letters into a field for notes: all of it is on the card, and nothing beyond its paper. */
+    @Test
+    void longNotesRunOverAsManyPagesAsTheyTake() throws IOException {
+        String notes = IntStream.range(0, 3000).mapToObj(i -> "word" + i).collect(Collectors.joining(" "));
+        Heading heading = new Heading("Y", "x".repeat(500), LocalDate.of(2024, 3, 9), notes);
+        List<String> pages = cardPages(pattern(SheathKind.FOLDED), heading, PaperSize.LETTER);
+
+        assertThat(String.join(" ", pages)).contains("word0 ").contains("word1500 ").contains("word2999 ");
+        try (PDDocument document = Loader.loadPDF(folder.resolve("card.pdf").toFile())) {
+            List<TextPosition> letters = new ArrayList<>();
+            new PDFTextStripper() {
+                @Override
+                protected void writeString(String text, List<TextPosition> positions) {
+                    letters.addAll(positions);
+                }
+            }.getText(document);
+            // 8.5 in by 11 in, and points of 1/72 in.
+            assertThat(letters).isNotEmpty().allSatisfy(letter -> {
+                assertThat(letter.getXDirAdj()).isBetween(0f, letter.getPageWidth());
+                assertThat(letter.getYDirAdj()).isBetween(0f, 792f);
+            });
         }
     }
 
