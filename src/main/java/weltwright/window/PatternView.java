@@ -90,7 +90,7 @@ final class PatternView extends Drawing {
         g.drawString(piece.name() + ", cut " + piece.count(), (float) px.x(), (float) px.y() - metrics.getHeight() - 6);
         g.setFont(plain);
         g.drawString(
-                new Length(piece.thicknessMm()).inMillimetres() + " leather", (float) px.x(), (float) px.y() - 8);
+                new Length(piece.thicknessMm()).inMillimetres(), (float) px.x(), (float) px.y() - 8);
     }
 
     private static void paint(Graphics2D g, AffineTransform toPx, double pxPerMm, Hole hole) {
