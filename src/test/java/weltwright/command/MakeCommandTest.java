@@ -103,7 +103,7 @@ class MakeCommandTest {
         assertThat(Math.toDegrees(spec.carry().tiltRad())).isCloseTo(-10, within(1e-9));
         assertThat(spec.leather().bulge()).isEqualTo(Leather.Bulge.FACE);
         assertThat(spec.leather().formingShrink()).isCloseTo(0.03, within(1e-12));
-        assertThat(spec.welt()).isEqualTo(new WeltChoice(OptionalInt.empty(), 5, List.of(2.0, 25.4 / 8), true));
+        assertThat(spec.welt()).isEqualTo(new WeltChoice(OptionalInt.empty(), 4, List.of(2.0, 25.4 / 8), true));
         assertThat(spec.stitching().pitchMm()).isCloseTo(25.4 / 6, within(1e-12));
         assertThat(spec.stitching().backStitches()).isEqualTo(3);
         assertThat(spec.throat()).isEqualTo(new Throat(Throat.Shape.SLANTED_TO_EDGE, 6));
