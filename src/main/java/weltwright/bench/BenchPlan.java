@@ -8,21 +8,26 @@ import weltwright.sheath.Pattern;
  *
  * @param edges of all pieces, piece by piece, each round its piece
  * @param order what to do, first to last
- * @param thread for each seam
+ * @param hardware what is bought for it
  */
-public record BenchPlan(List<Edge> edges, OrderOfWork order, List<SaddleStitch> thread) {
+public record BenchPlan(List<Edge> edges, OrderOfWork order, List<HardwareNeed> hardware) {
 
     public BenchPlan {
         edges = List.copyOf(edges);
-        thread = List.copyOf(thread);
+        hardware = List.copyOf(hardware);
     }
 
     /** The same pattern gives the same plan to the last word. */
     public static BenchPlan of(Pattern pattern) {
+        return of(pattern, HardwareList.usual());
+    }
+
+    /** @param atHand the hardware to choose from */
+    public static BenchPlan of(Pattern pattern, HardwareList atHand) {
         List<Edge> edges = Edges.of(pattern);
         return new BenchPlan(
                 edges,
                 WorkDraft.order(pattern, edges),
-                pattern.seams().stream().map(SaddleStitch::of).toList());
+                HardwareNeed.of(pattern, atHand));
     }
 }

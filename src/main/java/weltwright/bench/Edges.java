@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Mark;
@@ -22,7 +21,8 @@ import weltwright.sheath.Piece;
  *       room, and its inside is out of reach. A gap in the row no longer than the stack is thick is no mouth, and goes with
  *       the stack;
  *   <li>what is left of a layer between others is enclosed;
- *   <li>what is left of a strap that is held at one place only is free, and so is a piece that nothing joins.
+ *   <li>what is left of a strap is a loop where it is held at both ends; held at one place, it is out of reach where it lies on
+ *       what holds it, and free beyond; a piece that nothing joins is free all round.
  * </ol>
  */
 final class Edges {
@@ -38,7 +38,8 @@ final class Edges {
     private static final double SAME_WAY = Math.sqrt(0.5);
 
     private final Piece piece;
-    private final List<Row> rows;
+    private final List<SewnRow> rows;
+    private final List<Hold> holds;
     private final int samples;
     private final double stepMm;
     private final List<Point> points;
@@ -46,8 +47,14 @@ final class Edges {
     private Edges(Piece piece, List<Join> joins) {
         this.piece = piece;
         rows = new ArrayList<>();
+        holds = new ArrayList<>();
         for (Join join : joins) {
-            join.layersOf(piece).forEach(layer -> rows.add(new Row(join, layer, join.row(layer), outside(join, layer))));
+            join.layersOf(piece)
+                    .filter(layer -> !join.stack() && layer != join.under())
+                    .forEach(layer -> holds.add(new Hold(join, layer)));
+            if (join.seam().isPresent()) {
+                join.layersOf(piece).forEach(layer -> rows.add(SewnRow.of(join, layer)));
+            }
         }
         points = piece.outline().resampled(STEP_MM).points();
         samples = points.size();
@@ -61,15 +68,30 @@ final class Edges {
                 .toList();
     }
 
-    /**
-     * One layer of one join.
-     *
-     * @param outside 1 where the sewn edge lies on the left of the row, -1 where it lies on the right
-     */
-    private record Row(Join join, int layer, Polyline line, int outside) {}
+    /** Where a strap is held: one layer of a join that is laid upon another. */
+    private record Hold(Join join, int layer) {
+        /** Whether a point of the strap lies on what it is held to: no farther from the holes than that reaches. */
+        boolean covers(Point p) {
+            double reach = join.toCutMm().get(join.under());
+            return join.layers().get(layer).holes().stream().anyMatch(hole -> hole.distance(p) <= reach);
+        }
+    }
 
-    /** What a point of the cut belongs to; {@code row} is null where nothing joins the piece. */
-    private record Owner(EdgeState state, String name, Row row) {}
+    /**
+     * What a point of the cut belongs to.
+     *
+     * @param join null where nothing joins the piece
+     * @param layer of the join, or -1 where the whole piece is meant
+     */
+    private record Owner(EdgeState state, String name, Join join, int layer) {
+        static Owner of(EdgeState state, String name, SewnRow row) {
+            return new Owner(state, name, row.join(), row.layer());
+        }
+
+        boolean isInside() {
+            return join != null && join.isInside(layer);
+        }
+    }
 
     private List<Edge> walk() {
         Owner[] owners = new Owner[samples];
@@ -101,21 +123,20 @@ final class Edges {
         Point along = points.get((i + 1) % samples).minus(points.get((i + samples - 1) % samples)).unit();
         Owner nearest = null;
         double least = Double.POSITIVE_INFINITY;
-        for (Row row : rows) {
-            if (!row.join.stack() && row.layer != row.join.upper()) {
+        for (SewnRow row : rows) {
+            if (row.layer() == row.join().under()) {
                 continue;
             }
-            Foot foot = Foot.of(p, row.line);
-            boolean runsAlong = !foot.beyondEnd || Math.abs(foot.along.dot(along)) > SAME_WAY;
-            boolean outside = !row.join.isInside(row.layer) || row.outside * foot.along.cross(p.minus(foot.at)) > 0;
-            if (foot.distanceMm < least
-                    && foot.distanceMm <= row.join.fromEdgeMm() + ALONG_MM
-                    && (runsAlong || !row.join.stack())
-                    && outside) {
-                least = foot.distanceMm;
-                nearest = row.join.stack()
-                        ? new Owner(EdgeState.SEWN, "edge of the " + row.join.name(), row)
-                        : new Owner(EdgeState.OUT_OF_REACH, "end of the " + row.join.name(), row);
+            SewnRow.Foot foot = row.foot(p);
+            if (foot.distanceMm() > row.join().fromEdgeMm() + ALONG_MM || foot.distanceMm() >= least) {
+                continue;
+            }
+            boolean runsAlong = !foot.beyondEnd() || Math.abs(foot.along().dot(along)) > SAME_WAY;
+            if ((runsAlong || !row.join().stack()) && row.isOnSewnSide(p, foot)) {
+                least = foot.distanceMm();
+                nearest = row.join().stack()
+                        ? Owner.of(EdgeState.SEWN, "edge of the " + row.join().name(), row)
+                        : Owner.of(EdgeState.OUT_OF_REACH, "end of the " + row.join().name(), row);
             }
         }
         return nearest;
@@ -155,44 +176,45 @@ final class Edges {
     }
 
     private Owner rest(Point p, int length, int longest, Owner before) {
-        Optional<Row> loop = rows.stream().filter(row -> isOnStrap(row, p)).findFirst();
+        Optional<SewnRow> loop = rows.stream().filter(row -> isOnStrap(row, p)).findFirst();
         if (loop.isPresent()) {
-            return new Owner(EdgeState.OUT_OF_REACH, loop.get().join.name(), loop.get());
+            return Owner.of(EdgeState.OUT_OF_REACH, loop.get().join().name(), loop.get());
         }
-        Optional<Row> stack = rows.stream()
-                .filter(row -> row.join.stack())
-                .min((a, b) -> Double.compare(Foot.of(p, a.line).distanceMm, Foot.of(p, b.line).distanceMm));
+        Optional<SewnRow> stack = rows.stream()
+                .filter(row -> row.join().stack())
+                .min((a, b) -> Double.compare(a.foot(p).distanceMm(), b.foot(p).distanceMm()));
         if (stack.isEmpty()) {
-            return strap();
+            return strap(p);
         }
-        if (stack.get().join.isInside(stack.get().layer)) {
-            return new Owner(EdgeState.OUT_OF_REACH, "inner edge", stack.get());
+        if (stack.get().join().isInside(stack.get().layer())) {
+            return Owner.of(EdgeState.OUT_OF_REACH, "inner edge", stack.get());
         }
-        double noMouth = stack.get().join.stackMm() + 4 * stack.get().join.fromEdgeMm();
+        double noMouth = stack.get().join().stackMm() + 4 * stack.get().join().fromEdgeMm();
         if (length < longest && length * stepMm < noMouth && before != null) {
             return before;
         }
-        return new Owner(EdgeState.OUT_OF_REACH, "throat", stack.get());
+        return Owner.of(EdgeState.OUT_OF_REACH, "throat", stack.get());
     }
 
-    /** A piece that is in no stack: a loop where it is held at both ends, else free. */
-    private Owner strap() {
-        List<Row> held = rows.stream().filter(row -> row.layer == row.join.upper()).toList();
-        return held.size() > 1
-                ? new Owner(EdgeState.OUT_OF_REACH, piece.name(), held.get(0))
-                : new Owner(EdgeState.FREE, piece.name(), null);
+    /**
+     * A piece that is in no stack: a loop where it is held at both ends, so that its inside is out of reach; else free but
+     * where it lies on what holds it.
+     */
+    private Owner strap(Point p) {
+        return holds.stream()
+                .filter(hold -> holds.size() > 1 || hold.covers(p))
+                .findFirst()
+                .map(hold -> new Owner(
+                        EdgeState.OUT_OF_REACH, holds.size() > 1 ? "edges" : "edges where it is held", hold.join, -1))
+                .orElse(new Owner(EdgeState.FREE, holds.isEmpty() ? "edges" : "free edges", null, -1));
     }
 
     /** Whether the cut at this point is a side of the strap that is folded back: between the ends of its fold. */
-    private boolean isOnStrap(Row row, Point p) {
-        if (row.layer != row.join.upper()) {
+    private boolean isOnStrap(SewnRow row, Point p) {
+        if (row.fold().isEmpty()) {
             return false;
         }
-        Optional<Mark> fold = row.join.fold();
-        if (fold.isEmpty()) {
-            return false;
-        }
-        List<Point> ends = fold.get().line().points();
+        List<Point> ends = row.fold().get().line().points();
         Point across = ends.get(ends.size() - 1).minus(ends.get(0));
         double along = p.minus(ends.get(0)).dot(across.unit());
         return along > -ALONG_MM && along < across.norm() + ALONG_MM;
@@ -225,89 +247,36 @@ final class Edges {
 
     private Edge edge(Owner owner, Polyline line) {
         boolean sewn = owner.state == EdgeState.SEWN;
-        double thickness = sewn ? owner.row.join.stackMm() : piece.thicknessMm();
+        double thickness = sewn ? owner.join.stackMm() : piece.thicknessMm();
         return new Edge(
                 piece.name(),
-                Optional.ofNullable(owner.row).map(row -> row.join.seam().layers().get(row.layer).part()).orElse(""),
+                owner.layer < 0 ? "" : owner.join.layers().get(owner.layer).part(),
                 owner.name,
                 owner.state,
                 line,
                 thickness,
-                Optional.ofNullable(owner.row).map(row -> row.join.name()),
+                Optional.ofNullable(owner.join).map(Join::name),
                 treatments(owner, thickness));
     }
 
     private List<Treatment> treatments(Owner owner, double thicknessMm) {
-        if (owner.row != null && owner.row.join.isInside(owner.row.layer)) {
+        if (owner.isInside()) {
             return List.of();
         }
         List<Treatment> treatments = new ArrayList<>();
-        boolean back = owner.row != null && owner.row.join.stack() && owner.row.layer > 0;
-        if (!back) {
-            boolean ownRow = owner.row != null && !owner.name.equals("throat");
-            treatments.add(Treatment.groove(ownRow ? owner.row.join.fromEdgeMm() : EdgeTools.GROOVE_FROM_EDGE_MM));
+        boolean stack = owner.join != null && owner.join.stack();
+        if (!stack || owner.layer == 0) {
+            boolean stitches = owner.join != null && owner.join.seam().isPresent() && !owner.name.equals("throat");
+            treatments.add(Treatment.groove(stitches ? owner.join.fromEdgeMm() : EdgeTools.GROOVE_FROM_EDGE_MM));
         }
         if (owner.state == EdgeState.SEWN) {
             treatments.add(Treatment.trim());
             treatments.add(Treatment.bevel(Treatment.Side.OUTSIDE, piece.thicknessMm()));
         } else {
-            boolean throat = owner.row != null && owner.row.join.stack();
             treatments.add(
-                    Treatment.bevel(throat ? Treatment.Side.OUTSIDE : Treatment.Side.BOTH, piece.thicknessMm()));
+                    Treatment.bevel(stack ? Treatment.Side.OUTSIDE : Treatment.Side.BOTH, piece.thicknessMm()));
         }
         treatments.add(Treatment.burnish(thicknessMm));
         return treatments;
-    }
-
-    /**
-     * On which side of its row a layer's sewn edge lies. A welt has an edge on both sides of its row; so the first layer of
-     * the join is asked, and the answer turned over where the welt is seen from its other face.
-     */
-    private static int outside(Join join, int layer) {
-        Polyline first = join.row(0);
-        Point p = join.pieces().get(0).outline().at(nearestOnCut(join.pieces().get(0).outline(), middle(first)));
-        Foot foot = Foot.of(p, first);
-        boolean left = foot.along.cross(p.minus(foot.at)) > 0;
-        boolean turnedOver = sense(first) != sense(join.row(layer));
-        return left != turnedOver ? 1 : -1;
-    }
-
-    private static Point middle(Polyline row) {
-        return row.points().get(row.points().size() / 2);
-    }
-
-    private static double nearestOnCut(Polyline cut, Point p) {
-        return new LengthIndexedLine(cut.lineString()).project(p.coordinate());
-    }
-
-    /** Which way round a row and the chord between its ends run. */
-    private static double sense(Polyline row) {
-        return Math.signum(Polyline.closed(row.points()).signedAreaMm2());
-    }
-
-    /**
-     * The point of a row that is nearest to another.
-     *
-     * @param beyondEnd whether it is an end of the row, and the other point lies past it
-     */
-    private record Foot(Point at, Point along, double distanceMm, boolean beyondEnd) {
-        static Foot of(Point p, Polyline row) {
-            List<Point> points = row.points();
-            int segments = row.closed() ? points.size() : points.size() - 1;
-            Foot nearest = null;
-            for (int i = 0; i < segments; i++) {
-                Point a = points.get(i);
-                Point b = points.get((i + 1) % points.size());
-                Point ab = b.minus(a);
-                double t = p.minus(a).dot(ab) / ab.dot(ab);
-                Point at = a.towards(b, Math.max(0, Math.min(1, t)));
-                double distance = at.distance(p);
-                if (nearest == null || distance < nearest.distanceMm) {
-                    boolean beyond = !row.closed() && (t < 0 && i == 0 || t > 1 && i == segments - 1);
-                    nearest = new Foot(at, ab.unit(), distance, beyond);
-                }
-            }
-            return nearest;
-        }
     }
 }

@@ -1,5 +1,6 @@
 package weltwright.bench;
 
+import java.util.Arrays;
 import java.util.Optional;
 import weltwright.measure.Length;
 
@@ -15,10 +16,10 @@ import weltwright.measure.Length;
  */
 public record Fastener(
         String name, Kind kind, double postMm, double capMm, double gripFromMm, double gripToMm) {
-    /** Round punches come in steps of half a millimetre. From memory. */
-    private static final double PUNCH_STEP_MM = 0.5;
+    /** Round punches come in steps of half a millimetre, and of a thirty-second of an inch. From memory. */
+    private static final double[] PUNCH_STEPS_MM = {0.5, 25.4 / 32};
 
-    /** Leather that must be left between a cap and an edge, or two caps, to lie flat. Common practice. */
+    /** Leather that must be left between two caps to lie flat. Common practice. */
     private static final double AIR_MM = 1;
 
     /** What a fastener does. */
@@ -30,16 +31,19 @@ public record Fastener(
 
     /** The smallest punch through whose hole the post goes: snug, neither a fight nor loose. */
     public double punchMm() {
-        return Math.ceil(postMm / PUNCH_STEP_MM - 1e-9) * PUNCH_STEP_MM;
+        return Arrays.stream(PUNCH_STEPS_MM)
+                .map(step -> Math.ceil(postMm / step - 1e-9) * step)
+                .min()
+                .orElseThrow();
     }
 
     /**
-     * From the middle of its hole to the nearest edge of the leather, at least: its cap stays inside, and the leather is
+     * From the middle of its hole to the nearest edge of the leather, at least: its cap does not overhang, and the leather is
      * not torn out. A riveted joint's margin is one and a half diameters of the rivet from the middle of the hole (machine
      * design handbooks, from memory); leather is given two.
      */
     public double leastToEdgeMm() {
-        return Math.max(capMm / 2 + AIR_MM, 2 * postMm);
+        return Math.max(capMm / 2, 2 * postMm);
     }
 
     /**

@@ -37,8 +37,14 @@ public record HardwareList(String source, List<Fastener> fasteners, List<Ring> r
         rings = List.copyOf(rings);
     }
 
+    private static final HardwareList USUAL = own();
+
     /** The list that comes with the program: usual sizes, from memory. */
     public static HardwareList usual() {
+        return USUAL;
+    }
+
+    private static HardwareList own() {
         try (InputStream in = HardwareList.class.getResourceAsStream(OWN)) {
             return JSON.readValue(in, HardwareList.class);
         } catch (IOException e) {

@@ -4,47 +4,63 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.sheath.Fastening;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
 
 /**
- * A seam seen as a joint: are the layers sewn edge on edge, as a stack, or is one laid upon another, as a patch? It shows in
- * the distances from the holes to the cut: in a stack they are the same on the outer layers, on a patch they are less than on
- * what it is laid on.
+ * A seam or a row of rivets seen as a joint: are the layers sewn edge on edge, as a stack, or are they laid upon one of them,
+ * as a patch? It shows in the distances from the holes to the cut: in a stack they are the same on the outer layers, on a
+ * patch they are less than on what it is laid on. Rivets make no stack.
  *
- * @param seam the row of stitches
+ * @param name of the seam or the fastening
+ * @param seam the row of stitches, where it is one
+ * @param layers from the face to the back, or from the head on
  * @param pieces of each layer
- * @param stack whether the edges of all layers lie one on another
- * @param upper which layer is laid upon the others; the first of a stack
- * @param fromEdgeMm how far the row runs from the edge of that layer
+ * @param under which layer the others are laid upon; -1 in a stack
+ * @param toCutMm how far the holes of each layer are from its cut
  */
-record Join(Seam seam, List<Piece> pieces, boolean stack, int upper, double fromEdgeMm) {
+record Join(
+        String name, Optional<Seam> seam, List<Seam.Layer> layers, List<Piece> pieces, int under, List<Double> toCutMm) {
     /** Two layers of a stack are cut to the same distance; glue and the bend of the leather may hide this much. */
     private static final double SAME_MM = 1;
 
+    /** What is sewn first, then what is riveted. A snap joins nothing for good, and a ring holds by its straps. */
     static List<Join> of(Pattern pattern) {
-        return pattern.seams().stream().map(seam -> of(seam, pattern.pieces())).toList();
+        Stream<Join> sewn = pattern.seams().stream()
+                .map(seam -> of(seam.name(), Optional.of(seam), seam.layers(), pattern.pieces()));
+        Stream<Join> riveted = pattern.fastenings().stream()
+                .filter(fastening -> fastening.kind() == Fastening.Kind.RIVET)
+                .map(rivets -> of(rivets.name(), Optional.empty(), rivets.layers(), pattern.pieces()));
+        return Stream.concat(sewn, riveted).toList();
     }
 
-    private static Join of(Seam seam, List<Piece> all) {
+    private static Join of(String name, Optional<Seam> seam, List<Seam.Layer> layers, List<Piece> all) {
         List<Piece> pieces = new ArrayList<>();
-        for (Seam.Layer layer : seam.layers()) {
-            pieces.add(all.stream()
-                    .filter(piece -> piece.name().equals(layer.piece()))
+        List<Double> distances = new ArrayList<>();
+        for (Seam.Layer layer : layers) {
+            Piece piece = all.stream()
+                    .filter(candidate -> candidate.name().equals(layer.piece()))
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException(
-                            "the " + seam.name() + " joins a " + layer.piece() + " that is not there")));
+                            "the " + name + " joins a " + layer.piece() + " that is not there"));
+            pieces.add(piece);
+            distances.add(middleDistance(piece, layer));
         }
-        int last = pieces.size() - 1;
-        double first = middleDistance(pieces.get(0), seam.layers().get(0));
-        double other = middleDistance(pieces.get(last), seam.layers().get(last));
-        boolean stack = Math.abs(first - other) <= SAME_MM;
-        return new Join(seam, pieces, stack, stack || first < other ? 0 : last, Math.min(first, other));
+        int last = layers.size() - 1;
+        boolean stack = seam.isPresent() && Math.abs(distances.get(0) - distances.get(last)) <= SAME_MM;
+        int under = stack
+                ? -1
+                : IntStream.rangeClosed(0, last)
+                        .reduce((a, b) -> distances.get(b) > distances.get(a) + 1e-6 ? b : a)
+                        .orElseThrow();
+        return new Join(name, seam, layers, List.copyOf(pieces), under, List.copyOf(distances));
     }
 
     /** The median, which a few holes at a corner do not sway. */
@@ -57,12 +73,17 @@ record Join(Seam seam, List<Piece> pieces, boolean stack, int upper, double from
         return distances[distances.length / 2];
     }
 
-    String name() {
-        return seam.name();
+    boolean stack() {
+        return under < 0;
+    }
+
+    /** How far the row runs from the edge that it is sewn along. */
+    double fromEdgeMm() {
+        return Math.min(toCutMm.get(0), toCutMm.get(toCutMm.size() - 1));
     }
 
     boolean joins(String piece) {
-        return seam.layers().stream().anyMatch(layer -> layer.piece().equals(piece));
+        return layers.stream().anyMatch(layer -> layer.piece().equals(piece));
     }
 
     /** The layers that are part of this piece. */
@@ -70,44 +91,49 @@ record Join(Seam seam, List<Piece> pieces, boolean stack, int upper, double from
         return IntStream.range(0, pieces.size()).filter(i -> pieces.get(i).name().equals(piece.name()));
     }
 
+    List<String> pieceNames() {
+        return pieces.stream().map(Piece::name).distinct().toList();
+    }
+
     /** Whether this layer of a stack lies between others, as a welt does. */
     boolean isInside(int layer) {
-        return stack && layer > 0 && layer < pieces.size() - 1;
+        return stack() && layer > 0 && layer < pieces.size() - 1;
     }
 
+    /** The stitches of a seam in one of its layers. */
     Polyline row(int layer) {
-        return new Polyline(seam.layers().get(layer).holes(), seam.closed());
+        return new Polyline(layers.get(layer).holes(), seam.map(Seam::closed).orElse(false));
     }
 
-    /** All layers one on another, where they are thickest. */
+    /** All layers one on another. */
     double stackMm() {
-        return seam.thickestStackMm();
+        return seam.map(Seam::thickestStackMm)
+                .orElseGet(() -> layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum());
     }
 
     /**
      * The fold of a piece that is laid upon itself: the one across which its holes come to lie nearest to their partners.
+     * Empty where one piece is laid upon another.
      */
     Optional<Mark> fold() {
-        Piece piece = pieces.get(upper);
-        int lower = pieces.size() - 1 - upper;
-        if (stack || !pieces.get(lower).name().equals(piece.name())) {
+        if (stack() || pieceNames().size() > 1) {
             return Optional.empty();
         }
-        List<Point> laid = seam.layers().get(upper).holes();
-        List<Point> under = seam.layers().get(lower).holes();
-        return piece.marks().stream()
+        List<Point> laid = layers.get(under == 0 ? 1 : 0).holes();
+        List<Point> on = layers.get(under).holes();
+        return pieces.get(under).marks().stream()
                 .filter(mark -> mark.kind() == Mark.Kind.FOLD)
-                .min((a, b) -> Double.compare(apart(a, laid, under), apart(b, laid, under)));
+                .min((a, b) -> Double.compare(apart(a, laid, on), apart(b, laid, on)));
     }
 
-    private static double apart(Mark fold, List<Point> laid, List<Point> under) {
+    private static double apart(Mark fold, List<Point> laid, List<Point> on) {
         Point at = fold.line().points().get(0);
         Point along = fold.line().points().get(1).minus(at).unit();
         double sum = 0;
         for (int i = 0; i < laid.size(); i++) {
             Point from = laid.get(i).minus(at);
             Point mirrored = at.plus(along.times(2 * from.dot(along))).minus(from);
-            sum += mirrored.distance(under.get(i));
+            sum += mirrored.distance(on.get(i));
         }
         return sum;
     }

@@ -4,37 +4,32 @@ import weltwright.sheath.Seam;
 
 /**
  * The thread of a seam that is sewn by the saddle stitch: one thread with a needle at each end, both of which pass every
- * hole. So for each stitch each half of the thread goes one pitch along and once through the stack:
+ * hole. So for each stitch each half of the thread goes one pitch along and once through the stack, as thick as it is there:
  *
- * <p>2 · (stitches + back-stitches) · (pitch + stack) + tails.
+ * <p>2 · Σ (pitch + stack) + tails, back-stitches counted as stitches where the stack is thickest.
  *
  * <p>For a stack as thick as the pitch that is four times the seam, which is the makers' rule for thin leather (common
  * practice; no source).
- *
- * @param seam its name
- * @param stitches from hole to hole
- * @param pitchMm from hole to hole
- * @param stackMm thickness of all that is sewn together, where it is thickest
- * @param backStitches sewn over again, at both ends together
  */
-public record SaddleStitch(String seam, int stitches, double pitchMm, double stackMm, int backStitches) {
-    /** To thread both needles and to hold on to. Common practice: a hand's breadth or two for each. */
-    public static final double TAILS_MM = 2 * 150;
-
+public record SaddleStitch(Seam seam) {
     /** One at each end of the thread. */
     public static final int NEEDLES = 2;
 
-    static SaddleStitch of(Seam seam) {
-        return new SaddleStitch(
-                seam.name(), seam.stitchCount(), seam.pitchMm(), seam.thickestStackMm(), 2 * seam.backStitches());
-    }
-
-    public double seamMm() {
-        return stitches * pitchMm;
-    }
+    /** To thread a needle and to hold on to, for each. Common practice. */
+    private static final double TAIL_MM = 150;
 
     /** Of the thread to cut. */
     public double threadMm() {
-        return 2 * (stitches + backStitches) * (pitchMm + stackMm) + TAILS_MM;
+        double half = TAIL_MM;
+        for (int stitch = 0; stitch < seam.stitchCount(); stitch++) {
+            half += seam.pitchMm() + seam.stackMm(stitch);
+        }
+        half += 2 * seam.backStitches() * (seam.pitchMm() + seam.thickestStackMm());
+        return NEEDLES * half;
+    }
+
+    /** The same, rounded up to a tenth of a metre, in metres. */
+    public double metresToCut() {
+        return Math.ceil(threadMm() / 100) / 10;
     }
 }

@@ -4,6 +4,7 @@ package weltwright.bench;
 public enum Step {
     CUT,
     MARK,
+    SKIVE,
     GROOVE,
     PUNCH,
     BEVEL,

@@ -1,39 +1,45 @@
 package weltwright.bench;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import weltwright.measure.Length;
+import weltwright.sheath.Fastening;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
+import weltwright.sheath.Seam;
 
 /**
  * The operations that a pattern asks for, and what each has to wait for. All follows from its pieces, its joins and its
  * edges; in which order the operations are named here does not matter to the constraints.
  */
 final class WorkDraft {
+    private static final String SEWN_EDGE = "sewn edge of the ";
+
     private final Pattern pattern;
     private final List<Join> joins;
     private final List<Edge> edges;
     private final List<Operation> operations = new ArrayList<>();
     private final Set<Constraint> constraints = new LinkedHashSet<>();
 
+    /** By piece: its cut; the last that has to be done before a hole is made or it is joined; its holes. */
     private final Map<String, Operation> cuts = new LinkedHashMap<>();
-    private final Map<String, Operation> marks = new LinkedHashMap<>();
+
+    private final Map<String, Operation> prepared = new LinkedHashMap<>();
     private final Map<String, List<Operation>> punches = new LinkedHashMap<>();
-    private final Map<String, Operation> glues = new LinkedHashMap<>();
-    private final Map<String, Operation> stitches = new LinkedHashMap<>();
+
+    /** By join: what closes it, glue or rivets; what makes it last, stitches or rivets. */
+    private final Map<String, Operation> closings = new LinkedHashMap<>();
+
+    private final Map<String, Operation> fixings = new LinkedHashMap<>();
 
     private WorkDraft(Pattern pattern, List<Edge> edges) {
         this.pattern = pattern;
@@ -44,8 +50,9 @@ final class WorkDraft {
     static OrderOfWork order(Pattern pattern, List<Edge> edges) {
         WorkDraft draft = new WorkDraft(pattern, edges);
         pattern.pieces().forEach(draft::cutMarkAndPunch);
-        draft.joins.forEach(draft::glueAndStitch);
-        draft.patchesBeforeTheStacksThatCloseOverThem();
+        draft.joins.stream().filter(join -> join.seam().isPresent()).forEach(draft::glueAndStitch);
+        pattern.fastenings().forEach(draft::setHardware);
+        draft.patchesBeforeWhatClosesOverThem();
         List<Operation> single = draft.singleEdges();
         List<Operation> sewn = draft.joins.stream()
                 .filter(Join::stack)
@@ -64,128 +71,193 @@ final class WorkDraft {
                 "knife, on a board",
                 Words.text("leather of %.1f mm", piece.thicknessMm()));
         cuts.put(name, cut);
+        prepared.put(name, cut);
         String lines = lines(piece);
         if (!lines.isEmpty()) {
-            Operation mark = add(Step.MARK, "Mark on the " + name + ": " + lines, name, "scratch awl, folder", "");
-            after(cut, mark, "the marks go on the cut leather");
-            marks.put(name, mark);
+            next(name, add(Step.MARK, "Mark on the " + name + ": " + lines, name, "scratch awl, folder", ""),
+                    "the marks go on the cut leather");
         }
-        List<Operation> here = new ArrayList<>();
-        joins.stream().filter(join -> join.joins(name)).forEach(join -> {
-            int count = join.seam().holeCount() * (int) join.layersOf(piece).count();
-            here.add(add(
-                    Step.PUNCH,
-                    "Punch %d holes of the %s in the %s%s"
-                            .formatted(count, join.name(), name, piece.count() == 1 ? "" : ", in each of them"),
-                    name,
-                    "pricking iron or chisel",
-                    pitch(join.seam().pitchMm())));
-        });
-        Map<Double, Long> round = piece.holes().stream()
-                .filter(hole -> hole.use() != Hole.Use.STITCH)
-                .collect(Collectors.groupingBy(Hole::diameterMm, TreeMap::new, Collectors.counting()));
-        round.forEach((diameter, count) -> here.add(add(
-                Step.PUNCH,
-                count == 1
-                        ? "Punch the round hole in the " + name
-                        : "Punch the " + count + " round holes in the " + name,
-                name,
-                "round punch",
-                new Length(diameter).inMillimetres())));
-        here.forEach(punch -> after(marks.getOrDefault(name, cut), punch, "the holes stand where they are marked"));
-        punches.put(name, here);
+        if (has(piece, Mark.Kind.SKIVE)) {
+            next(name, add(Step.SKIVE, "Skive the end of the " + name + " to nothing", name, "skiving knife", ""),
+                    "it is pared down from the mark on");
+        }
+        List<Operation> punched = new ArrayList<>(stitchHoles(piece));
+        punched.addAll(roundHoles(piece));
+        punched.forEach(punch -> after(prepared.get(name), punch, "the holes stand where they are marked"));
+        punches.put(name, punched);
+    }
+
+    private void next(String piece, Operation operation, String why) {
+        after(prepared.get(piece), operation, why);
+        prepared.put(piece, operation);
     }
 
     private static String lines(Piece piece) {
         Map<Mark.Kind, String> words = new LinkedHashMap<>();
         words.put(Mark.Kind.FOLD, "the folds");
         words.put(Mark.Kind.STITCH_ROW, "the stitch row");
+        words.put(Mark.Kind.IRON, "where the irons are set");
         words.put(Mark.Kind.NOTCH, "the notches");
+        words.put(Mark.Kind.SKIVE, "where it is skived");
         words.put(Mark.Kind.PLACE, "where other leather is laid on");
-        return words.entrySet().stream()
-                .filter(entry -> piece.marks().stream().anyMatch(mark -> mark.kind() == entry.getKey()))
+        return Words.and(words.entrySet().stream()
+                .filter(entry -> has(piece, entry.getKey()))
                 .map(Map.Entry::getValue)
-                .collect(Collectors.joining(", "));
+                .toList());
+    }
+
+    private static boolean has(Piece piece, Mark.Kind kind) {
+        return piece.marks().stream().anyMatch(mark -> mark.kind() == kind);
+    }
+
+    /** Irons lean; so a layer through which they come out is struck from its other side, that the slants meet. */
+    private List<Operation> stitchHoles(Piece piece) {
+        List<Operation> punched = new ArrayList<>();
+        for (Join join : joins) {
+            if (join.seam().isEmpty()) {
+                continue;
+            }
+            join.layersOf(piece).forEach(i -> {
+                Seam.Layer layer = join.layers().get(i);
+                String where = piece.name() + (layer.part().isEmpty() ? "" : ", " + layer.part());
+                String side = join.isInside(i)
+                        ? piece.count() == 1 ? "" : ", in each of them"
+                        : layer.chiselled() ? ", from the grain side" : ", from the flesh side";
+                punched.add(add(
+                        Step.PUNCH,
+                        "Punch %d holes of the %s in the %s%s".formatted(layer.holes().size(), join.name(), where, side),
+                        piece.name(),
+                        "pricking iron or chisel",
+                        pitch(join.seam().get().pitchMm())));
+            });
+        }
+        return punched;
+    }
+
+    private List<Operation> roundHoles(Piece piece) {
+        record Alike(Hole.Use use, double diameterMm) {}
+        Map<Alike, Long> round = piece.holes().stream()
+                .filter(hole -> hole.use() != Hole.Use.STITCH)
+                .collect(Collectors.groupingBy(
+                        hole -> new Alike(hole.use(), hole.diameterMm()), LinkedHashMap::new, Collectors.counting()));
+        List<Operation> punched = new ArrayList<>();
+        round.forEach((alike, count) -> {
+            String use = switch (alike.use()) {
+                case DRAIN -> "drain";
+                case RIVET -> "rivet";
+                case SNAP -> "snap";
+                case STITCH -> throw new IllegalStateException("a stitch is no round hole");
+            };
+            punched.add(add(
+                    Step.PUNCH,
+                    count == 1
+                            ? "Punch the %s hole in the %s".formatted(use, piece.name())
+                            : "Punch the %d %s holes in the %s".formatted(count, use, piece.name()),
+                    piece.name(),
+                    "round punch",
+                    EdgeTools.both(alike.diameterMm())));
+        });
+        return punched;
+    }
+
+    private static String pitch(double mm) {
+        return Words.text("%.2f mm, %.1f to the inch", mm, 25.4 / mm);
     }
 
     private void glueAndStitch(Join join) {
-        List<String> names = join.pieces().stream().map(Piece::name).distinct().toList();
-        Operation glue = add(Step.GLUE, gluing(join, names), names, "contact cement", "");
+        Seam seam = join.seam().orElseThrow();
+        Operation glue = add(Step.GLUE, Gluing.of(join), join.pieceNames(), "contact cement", "");
         Operation stitch = add(
                 Step.STITCH,
-                "Sew the %s: %d stitches with a saddle stitch".formatted(join.name(), SaddleStitch.of(join.seam()).stitches()),
-                names,
+                "Sew the %s: %d stitches, and %d back at each end"
+                        .formatted(join.name(), seam.stitchCount(), seam.backStitches()),
+                join.pieceNames(),
                 "two needles, awl",
-                Words.text("thread of %.2f m", SaddleStitch.of(join.seam()).threadMm() / 1000));
-        glues.put(join.name(), glue);
-        stitches.put(join.name(), stitch);
-        for (String name : names) {
-            after(cuts.get(name), glue, "what is not cut cannot be glued");
-            after(marks.getOrDefault(name, cuts.get(name)), glue, "the marks say where it is laid");
-            punches.get(name).forEach(punch -> after(punch, glue, "the holes are punched while the leather lies flat"));
-        }
+                Words.text("thread of %.1f m", new SaddleStitch(seam).metresToCut()));
+        join(join.name(), join.pieceNames(), glue, "the holes are punched while the leather lies flat");
+        fixings.put(join.name(), stitch);
         after(glue, stitch, "glue holds the holes over one another");
     }
 
-    private static String gluing(Join join, List<String> names) {
-        if (!join.stack()) {
-            return names.size() == 1
-                    ? "Fold the %s back and glue its end down".formatted(join.name())
-                    : "Glue the %s to the %s".formatted(
-                            join.pieces().get(join.upper()).name(),
-                            join.pieces().get(join.pieces().size() - 1 - join.upper()).name());
-        }
-        List<Piece> inside = new ArrayList<>();
-        for (int i = 0; i < join.pieces().size(); i++) {
-            if (join.isInside(i)) {
-                inside.add(join.pieces().get(i));
-            }
-        }
-        String back = join.pieces().get(join.pieces().size() - 1).name();
-        String face = join.pieces().get(0).name();
-        String close = face.equals(back)
-                ? "fold the %s over".formatted(face)
-                : "lay the %s on".formatted(face);
-        String welts = inside.stream()
-                .map(piece -> (piece.count() == 1 ? "the " : "the " + piece.count() + " layers of ") + piece.name())
-                .collect(Collectors.joining(" and "));
-        return welts.isEmpty()
-                ? "Glue the edges of the %s, and %s, notch on notch".formatted(back, close)
-                : "Glue %s to the %s, and %s, notch on notch".formatted(welts, back, close);
+    private void setHardware(Fastening fastening) {
+        List<String> names = fastening.layers().stream().map(Seam.Layer::piece).distinct().toList();
+        String on = Words.and(names.stream().map(name -> "the " + name).toList());
+        Operation operation = switch (fastening.kind()) {
+            case RIVET -> add(
+                    Step.RIVET,
+                    "Set the %s through %s".formatted(counted(fastening), on),
+                    names,
+                    "setter, anvil",
+                    Words.text("through %.1f mm", fastening.stackMm()));
+            case SNAP -> add(Step.RIVET, "Set the halves of the %s in %s".formatted(fastening.name(), on), names,
+                    "snap setter", "");
+            case RING -> add(Step.RIVET, "Put the ring into %s".formatted(on), names, "by hand",
+                    Words.text("%.0f mm inside", fastening.widthMm()));
+        };
+        join(fastening.name(), names, operation, "the post needs its hole");
+        fixings.put(fastening.name(), operation);
     }
 
-    /** Once a stack is closed, neither needle nor anvil gets behind its outer layers. */
-    private void patchesBeforeTheStacksThatCloseOverThem() {
+    private static String counted(Fastening fastening) {
+        return fastening.count() == 1 ? fastening.name() : fastening.count() + " " + fastening.name();
+    }
+
+    private void join(String name, List<String> pieces, Operation closing, String whyPunched) {
+        closings.put(name, closing);
+        for (String piece : pieces) {
+            after(cuts.get(piece), closing, "what is not cut cannot be joined");
+            after(prepared.get(piece), closing, "the marks say where it is laid");
+            punches.get(piece).forEach(punch -> after(punch, closing, whyPunched));
+        }
+    }
+
+    /**
+     * Neither needle nor anvil gets behind the outer layers of a closed stack, or between a piece and its own folded end; and
+     * a ring goes into a strap before the strap is closed.
+     */
+    private void patchesBeforeWhatClosesOverThem() {
+        for (Fastening fastening : pattern.fastenings()) {
+            for (Join join : joins) {
+                boolean shared = fastening.layers().stream().anyMatch(layer -> join.joins(layer.piece()));
+                boolean closesOver = join.stack() || join.seam().isPresent() && join.fold().isPresent();
+                if (shared && (closesOver || fastening.kind() == Fastening.Kind.RING)) {
+                    after(
+                            fixings.get(fastening.name()),
+                            closings.get(join.name()),
+                            "it cannot be got at once the " + join.name() + " is closed");
+                }
+            }
+        }
         for (Join patch : joins) {
             for (Join stack : joins) {
-                if (!patch.stack() && stack.stack() && patch.pieces().stream().anyMatch(p -> stack.joins(p.name()))) {
+                if (!patch.stack() && stack.stack() && patch.pieceNames().stream().anyMatch(stack::joins)) {
                     after(
-                            stitches.get(patch.name()),
-                            glues.get(stack.name()),
+                            fixings.get(patch.name()),
+                            closings.get(stack.name()),
                             "no needle gets inside once the " + stack.name() + " is closed");
                 }
             }
         }
     }
 
-    /** Grooves, bevels and burnishes the edges of single leather, and the grooves that stitches lie in. */
+    /** Grooves, bevels and burnishes the edges of single leather, and grooves the rows that stitches lie in. */
     private List<Operation> singleEdges() {
-        List<Operation> burnished = new ArrayList<>();
+        List<Operation> all = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
             Map<Edge, List<Operation>> done = new LinkedHashMap<>();
             for (Step step : List.of(Step.GROOVE, Step.BEVEL, Step.BURNISH)) {
                 Predicate<Edge> now = edge -> edge.state() != EdgeState.SEWN || step == Step.GROOVE;
-                for (Map.Entry<Treatment, List<Edge>> group : groups(piece, step, now).entrySet()) {
-                    Operation operation = onEdges(piece.name(), group.getKey(), group.getValue());
+                groups(piece, step, now).forEach((treatment, alike) -> {
+                    Operation operation = onEdges(piece.name(), treatment, alike);
                     after(cuts.get(piece.name()), operation, "there is no edge before the cut");
-                    group.getValue().forEach(edge ->
+                    alike.forEach(edge ->
                             done.computeIfAbsent(edge, key -> new ArrayList<>()).add(operation));
-                }
+                });
             }
             done.forEach(this::constrainEdge);
-            done.values().forEach(burnished::addAll);
+            done.values().forEach(all::addAll);
         }
-        return burnished;
+        return all;
     }
 
     /** Like treatments of a piece's edges are one operation. */
@@ -201,15 +273,19 @@ final class WorkDraft {
     }
 
     private Operation onEdges(String piece, Treatment treatment, List<Edge> on) {
+        boolean allRound = edges.stream()
+                .filter(edge -> edge.piece().equals(piece))
+                .allMatch(edge -> edge.state() != EdgeState.SEWN && on.contains(edge));
         List<String> names = on.stream()
                 .map(Edge::name)
                 .distinct()
                 .map(name -> named(on.stream().filter(edge -> edge.name().equals(name)).toList()))
                 .toList();
+        String where = (allRound ? "the edges" : Words.and(names)) + " of the " + piece;
         String work = switch (treatment.step()) {
-            case GROOVE -> "Groove %s of the %s, on the grain side".formatted(Words.and(names), piece);
-            case BEVEL -> "Bevel %s of the %s, %s".formatted(Words.and(names), piece, treatment.side().words());
-            default -> "Burnish %s of the %s".formatted(Words.and(names), piece);
+            case GROOVE -> "Groove %s, on the grain side".formatted(where);
+            case BEVEL -> "Bevel %s, %s".formatted(where, treatment.side().words());
+            default -> "Burnish %s".formatted(where);
         };
         boolean before = on.stream().anyMatch(Edge::finishedBeforeAssembly);
         return add(treatment.step(), work, List.of(piece), treatment.tool(), treatment.size(), before);
@@ -235,15 +311,20 @@ final class WorkDraft {
                             ? "the groover runs along a square edge"
                             : "an edge is burnished round");
         }
+        Optional<Join> join = joins.stream()
+                .filter(candidate -> edge.join().equals(Optional.of(candidate.name())))
+                .findFirst();
+        boolean alongStitches = edge.state() == EdgeState.SEWN || join.map(j -> !j.stack()).orElse(false);
         for (Operation operation : done) {
             if (operation.step() == Step.GROOVE) {
-                after(marks.getOrDefault(edge.piece(), cuts.get(edge.piece())), operation, "the row is marked first");
-                punches.get(edge.piece()).stream()
-                        .filter(punch -> edge.state() == EdgeState.SEWN || edge.name().startsWith("end of"))
-                        .forEach(punch -> after(operation, punch, "the chisel stands in the groove"));
+                after(prepared.get(edge.piece()), operation, "the row is marked first");
+                if (alongStitches) {
+                    punches.get(edge.piece())
+                            .forEach(punch -> after(operation, punch, "the chisel stands in the groove"));
+                }
             }
-            edge.join().map(glues::get).ifPresent(glue ->
-                    after(operation, glue, "out of reach once the " + edge.join().get() + " is closed"));
+            join.map(j -> closings.get(j.name())).ifPresent(closing ->
+                    after(operation, closing, "out of reach once the " + edge.join().get() + " is closed"));
         }
     }
 
@@ -251,11 +332,9 @@ final class WorkDraft {
     private List<Operation> sewnEdges(Join join) {
         List<Edge> sewn = edges.stream()
                 .filter(edge -> edge.state() == EdgeState.SEWN && edge.join().equals(Optional.of(join.name())))
-                .filter(edge -> !edge.treatments().isEmpty())
                 .toList();
-        List<String> names = join.pieces().stream().map(Piece::name).distinct().toList();
         List<Operation> done = new ArrayList<>();
-        Operation last = stitches.get(join.name());
+        Operation last = fixings.get(join.name());
         for (Step step : List.of(Step.TRIM, Step.BEVEL, Step.BURNISH)) {
             Set<Treatment> treatments = sewn.stream()
                     .flatMap(edge -> edge.treatments().stream())
@@ -263,11 +342,11 @@ final class WorkDraft {
                     .collect(Collectors.toCollection(LinkedHashSet::new));
             for (Treatment treatment : treatments) {
                 String work = switch (step) {
-                    case TRIM -> "Trim and sand the sewn edge of the %s flush".formatted(join.name());
-                    case BEVEL -> "Bevel the sewn edge of the %s, face and back".formatted(join.name());
-                    default -> "Burnish the sewn edge of the %s, all layers as one".formatted(join.name());
+                    case TRIM -> "Trim and sand the " + SEWN_EDGE + join.name() + " flush";
+                    case BEVEL -> "Bevel the " + SEWN_EDGE + join.name() + ", face and back";
+                    default -> "Burnish the " + SEWN_EDGE + join.name() + ", all layers as one";
                 };
-                Operation operation = add(step, work, names, treatment.tool(), treatment.size(), false);
+                Operation operation = add(step, work, join.pieceNames(), treatment.tool(), treatment.size(), false);
                 after(last, operation, step == Step.TRIM ? "the layers are one only when sewn" : "flush before round");
                 last = operation;
                 done.add(operation);
@@ -276,7 +355,7 @@ final class WorkDraft {
         return done;
     }
 
-    private void formAndFinish(Collection<Operation> single, Collection<Operation> sewn) {
+    private void formAndFinish(List<Operation> single, List<Operation> sewn) {
         List<String> all = pattern.pieces().stream().map(Piece::name).toList();
         Operation form = add(
                 Step.FORM,
@@ -290,12 +369,13 @@ final class WorkDraft {
                 all,
                 "dye, oil, wax",
                 "");
-        stitches.values().forEach(stitch -> after(stitch, form, "the seams must hold it in shape"));
+        fixings.values().forEach(fixing -> after(fixing, form, "the seams must hold it in shape"));
         sewn.forEach(edge -> after(edge, form, "sanding would scratch the formed leather"));
         after(form, finish, "oil and wax keep the water out");
         Stream.concat(single.stream(), sewn.stream())
                 .forEach(edge -> after(edge, finish, "wax closes the edge"));
-        cuts.values().forEach(cut -> after(cut, form, "all pieces are there"));
+        prepared.values().forEach(cut -> after(cut, form, "all pieces are there"));
+        punches.values().forEach(holes -> holes.forEach(hole -> after(hole, form, "wet leather tears at the punch")));
     }
 
     private Operation add(Step step, String work, String piece, String tool, String size) {
@@ -314,9 +394,5 @@ final class WorkDraft {
 
     private void after(Operation before, Operation after, String why) {
         constraints.add(new Constraint(before, after, why));
-    }
-
-    private static String pitch(double mm) {
-        return Words.text("%.2f mm, %.1f to the inch", mm, 25.4 / mm);
     }
 }

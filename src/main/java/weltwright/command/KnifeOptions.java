@@ -3,6 +3,7 @@ package weltwright.command;
 import java.io.PrintWriter;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
+import weltwright.ground.GroundChoice;
 import weltwright.job.Fields;
 import weltwright.measure.Length;
 import weltwright.trace.TraceSettings;
@@ -21,6 +22,14 @@ final class KnifeOptions {
             paramLabel = "LENGTH",
             description = "Thickness of the blade at its back (the spine) next to the handle. Default: 3.5mm.")
     private String spineThickness;
+
+    @Option(
+            names = "--ground",
+            paramLabel = "GROUND",
+            description = "What the knife lies on. sheet: the printed reference sheet, which measures best. ruled:10mm,"
+                    + " ruled:1in: a cutting mat or squared paper with lines so far apart, counting fine ones. paper:a4,"
+                    + " paper:letter: a blank sheet of white paper. Default: sheet.")
+    private String ground;
 
     @Option(
             names = "--tip-drop",
@@ -52,7 +61,8 @@ final class KnifeOptions {
                 spineThickness == null ? settings.spineThicknessMm() : Fields.SPINE_THICKNESS.readMm(spineThickness),
                 tipDrop == null ? settings.tipDropMm() : Fields.TIP_DROP.readMm(tipDrop),
                 focal35mm == null ? settings.focal35mm() : OptionalDouble.of(Fields.FOCAL_35MM.read(focal35mm)),
-                sheetBars == null ? settings.sheetScale() : Measured.SHEET_BARS.read(sheetBars));
+                sheetBars == null ? settings.sheetScale() : Measured.SHEET_BARS.read(sheetBars),
+                ground == null ? settings.ground() : GroundChoice.parse(ground));
     }
 
     /** A wrong thickness makes a wrong size, and nobody sees it in the picture. */

@@ -21,8 +21,9 @@ import weltwright.trouble.Trouble;
 
 @Command(
         name = "make",
-        description = "Makes a sheath pattern from a photo of a knife on the reference sheet, or from a job: writes the"
-                + " job, the pattern as a PDF to print true to size, and as SVG in mm for a cutter.",
+        description = "Makes a sheath pattern from a photo of a knife on the reference sheet or another ground of"
+                + " known size, or from a job: writes the job, the pattern as a PDF to print true to size, and as SVG in"
+                + " mm for a cutter.",
         mixinStandardHelpOptions = true,
         abbreviateSynopsis = true,
         sortOptions = false,

@@ -18,7 +18,8 @@ import weltwright.trace.Tracer;
 
 @Command(
         name = "trace",
-        description = "Traces the outline of a knife photographed on the reference sheet, and writes it in mm as JSON.",
+        description = "Traces the outline of a knife photographed on the reference sheet or another ground of known size,"
+                + " and writes it in mm as JSON.",
         mixinStandardHelpOptions = true,
         abbreviateSynopsis = true,
         sortOptions = false,
@@ -28,11 +29,6 @@ import weltwright.trace.Tracer;
                     + " 100 points of the outline lie within this many mm of the true one."
         })
 final class TraceCommand implements Runnable {
-    /** What a knife can lie on. */
-    enum Ground {
-        SHEET
-    }
-
     private final TerminalLine line;
 
     @Spec
@@ -40,13 +36,6 @@ final class TraceCommand implements Runnable {
 
     @Parameters(paramLabel = "PHOTO", description = "A JPEG, PNG, TIFF, BMP or WebP file.")
     private Path file;
-
-    @Option(
-            names = "--ground",
-            paramLabel = "GROUND",
-            defaultValue = "SHEET",
-            description = "What the knife lies on: sheet, the printed reference sheet. Default: sheet.")
-    private Ground ground;
 
     @Mixin
     private KnifeOptions knife;

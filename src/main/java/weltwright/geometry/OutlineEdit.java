@@ -14,6 +14,9 @@ public final class OutlineEdit {
     /** Nodes nearer together than this would be one to the eye, and make the curve between them wild. */
     private static final double LEAST_GAP_MM = 0.2;
 
+    /** A fitted node this near to the one before is the same place. */
+    private static final double BESIDE_MM = 0.4;
+
     private static final double STEP_MM = 0.2;
 
     /** A redrawn stretch begins and ends at a node that is this near; its own points begin no nearer to its ends. */
@@ -105,7 +108,13 @@ public final class OutlineEdit {
         Polyline stretch = trimmed(line, from, to).resampled(STEP_MM);
         List<Node> nodes = new ArrayList<>();
         nodes.add(from.node());
-        nodes.addAll(OutlineFit.fitBetween(stretch.points(), corners(stretch, curve, from, to), TOLERANCE_MM));
+        for (Node node : OutlineFit.fitBetween(stretch.points(), corners(stretch, curve, from, to), TOLERANCE_MM)) {
+            Point last = nodes.get(nodes.size() - 1).at();
+            // The fit may set one beside a corner or an end, which says all that it says.
+            if (node.at().distance(last) > BESIDE_MM && to.awayFrom(node.at()) > BESIDE_MM) {
+                nodes.add(node);
+            }
+        }
         nodes.add(to.node());
         record Kept(Node node, double aheadMm) {}
         outline.nodes().stream()

@@ -2,6 +2,7 @@ package weltwright.ground;
 
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,7 +35,8 @@ final class Lattice {
     }
 
     Set<Cell> cells() {
-        return Set.copyOf(crossings.keySet());
+        // In an order that is the same in every run, as that of Set.copyOf is not.
+        return new LinkedHashSet<>(crossings.keySet());
     }
 
     /** Row by row from the lowest, each from the left. */

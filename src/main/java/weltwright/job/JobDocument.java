@@ -5,10 +5,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -38,8 +36,9 @@ import weltwright.trace.Unsure;
  * The {@code job.json} of a job file, field for field; its names are the file format, and outlive those of the classes
  * that the program happens to have. Lengths in mm, angles in radians.
  *
- * <p>Whoever changes a field here raises {@link #VERSION}: a reader takes its own version and older ones, and refuses
- * newer ones and unknown fields, so nothing that a newer program saved is lost by opening and saving it in an old one.
+ * <p>Whoever changes a field here raises {@link #VERSION}: a reader takes its own version and older ones
+ * ({@link FormerVersions}), and refuses newer ones and unknown fields, so nothing that a newer program saved is lost by
+ * opening and saving it in an old one.
  */
 @JsonNaming(SnakeCaseStrategy.class)
 record JobDocument(
@@ -59,7 +58,7 @@ record JobDocument(
         List<CaliperEntry> calipers,
         SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
-    static final int VERSION = 2;
+    static final int VERSION = 3;
 
     /** Longer than any knife: a coordinate beyond is damage. */
     private static final double FARTHEST_MM = 2000;
@@ -81,28 +80,6 @@ record JobDocument(
                 job.unsure().stream().map(UnsureEntry::of).toList(),
                 job.calipers().stream().map(CaliperEntry::of).toList(),
                 SheathEntry.of(job.spec()));
-    }
-
-    /** What an older version wrote, as this one would have. */
-    static JsonNode upToDate(JsonNode written) {
-        if (written.path("version").asInt() == 1) {
-            // Version 1 knew neither of stretches where the edge was weak nor of measures taken on the knife, of no ground
-            // but the sheet, of no grind but the full flat one, and of few choices for the sheath.
-            ((ObjectNode) written).putArray("calipers");
-            ((ObjectNode) written).putArray("to_look_at");
-            if (written.path("measured") instanceof ObjectNode measured) {
-                measured.put("ground", new GroundChoice.Sheet().words());
-                measured.put("grind", "full_flat").put("grind_height", 0.0);
-                measured.put("handle_squareness", Shaping.USUAL_HANDLE);
-            }
-            if (written.path("sheath") instanceof ObjectNode sheath) {
-                SheathEntry.fillIn(sheath);
-            }
-            if (written.path("trace") instanceof ObjectNode trace) {
-                trace.putArray("unsure");
-            }
-        }
-        return written;
     }
 
     /**

@@ -129,7 +129,7 @@ public final class JobFile {
             throw new Trouble(file.getFileName() + " was saved by a newer version of this program.",
                     "Update the program to open it.");
         }
-        return JSON.treeToValue(JobDocument.upToDate(tree), JobDocument.class);
+        return JSON.treeToValue(FormerVersions.upToDate(tree), JobDocument.class);
     }
 
     /** An entry's bytes, checked for length and against the entry's checksum, which {@link ZipFile} leaves to us. */

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -73,16 +72,6 @@ record SheathEntry(
                 spec.easeMm(),
                 spec.handleDepthMm(),
                 spec.drainHoleDiameterMm());
-    }
-
-    /** What a version that knew few choices had chosen all the same. */
-    static void fillIn(ObjectNode sheath) {
-        sheath.put("edge", "forward").put("tilt", 0.0);
-        sheath.put("forming_shrink", 0.0).put("bulge", "shared");
-        sheath.putArray("welt_leathers");
-        sheath.put("welt_in_two", false).put("back_stitches", 2);
-        sheath.put("throat", "curved").put("throat_depth", 4.0);
-        sheath.put("belt_hold", "tail").putNull("strap");
     }
 
     SheathSpec spec() {

@@ -9,14 +9,14 @@ import weltwright.geometry.Polyline;
  * A step in a knife's outline where the handle ends: a handle that stands proud of the blade, a guard, or the blade's
  * heel that stands below the handle.
  *
- * <p>Made for a step that is steep, at least seven tenths of a millimetre high and between sides that run about straight for a few
+ * <p>Made for a step that is steep, at least a millimetre high and between sides that run about straight for a few
  * millimetres. A notch or a kink is no step.
  *
  * @param onHandle index of the outline's point at its corner next to the handle
  * @param onBlade index of the point at its corner next to the blade
  */
 record FrontStep(int onHandle, int onBlade) {
-    private static final double LEAST_HEIGHT_MM = 0.7;
+    private static final double LEAST_HEIGHT_MM = 1.0;
 
     /** The rise of a step is spread over this much along the knife by blur, at the most. */
     private static final double SPREAD_MM = 0.7;

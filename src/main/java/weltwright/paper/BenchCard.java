@@ -10,6 +10,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.locationtech.jts.geom.Envelope;
 import weltwright.bench.BenchPlan;
 import weltwright.bench.Edge;
+import weltwright.bench.HardwareNeed;
 import weltwright.bench.Operation;
 import weltwright.bench.SaddleStitch;
 import weltwright.bench.Step;
@@ -87,10 +88,18 @@ final class BenchCard {
     private List<List<CardFlow.Placed>> laid(double heightMm) {
         CardFlow flow = new CardFlow(heightMm);
         flow.addTogether(List.of(
-                CardTitle.of(lettering, "Bench card", heading.line() + ". Not to scale.", widthMm), new Air(AIR_MM), overview()));
+                CardTitle.of(lettering, "Bench card", heading.line() + ". Not to scale.", widthMm),
+                new Air(AIR_MM),
+                overview()));
+        if (!heading.notes().isBlank()) {
+            flow.addProse(CardTitle.of(lettering, "Notes", "", widthMm), notes());
+        }
         table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
         table(flow, "Thread", "Saddle stitch: one thread for each seam, a needle at each of its ends.", threadColumns(),
                 thread());
+        table(flow, "Hardware", "Sizes from the list of usual hardware: compare with what you have.", hardwareColumns(),
+                hardware());
+        warnings(flow);
         table(flow, "Finish these edges before assembly",
                 "They are out of reach once the sheath is sewn. On the pattern: B, and an unbroken line inside the cut.",
                 edgeColumns(), edges());
@@ -129,9 +138,6 @@ final class BenchCard {
         beside.add(new Air(AIR_MM));
         beside.add(CardRow.head(lettering, one));
         pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, advice)));
-        if (!heading.notes().isBlank()) {
-            beside.add(row(one, Kind.PLAIN, "Notes: " + heading.notes()));
-        }
         double left = widthMm * 0.45;
         double height = Math.max(
                 VIEW_HEIGHT_MM, beside.stream().mapToDouble(Block::heightMm).sum());
@@ -140,6 +146,14 @@ final class BenchCard {
                 widthMm - columns.stream().mapToDouble(Column::widthMm).sum(),
                 beside,
                 widthMm);
+    }
+
+    /** Line by line, for people paste whole letters here. */
+    private List<CardRow> notes() {
+        List<Column> one = List.of(Column.words("", widthMm));
+        return lettering.wrap(heading.notes(), widthMm, CardRow.SIZE_MM).stream()
+                .map(line -> row(one, Kind.PROSE, line))
+                .toList();
     }
 
     private List<Column> pieceColumns() {
@@ -190,18 +204,48 @@ final class BenchCard {
     }
 
     private List<CardRow> thread() {
-        return plan.thread().stream()
+        return pattern.seams().stream()
                 .map(seam -> row(
                         threadColumns(),
                         Kind.PLAIN,
-                        seam.seam(),
-                        String.valueOf(seam.stitches()),
+                        seam.name(),
+                        String.valueOf(seam.stitchCount()),
                         number("%.2f", seam.pitchMm()),
                         number("%.1f", Unit.INCH.inMm() / seam.pitchMm()),
-                        number("%.1f", seam.stackMm()),
-                        number("%.1f", Math.ceil(seam.threadMm() / 100) / 10),
+                        number("%.1f", seam.thickestStackMm()),
+                        number("%.1f", new SaddleStitch(seam).metresToCut()),
                         String.valueOf(SaddleStitch.NEEDLES)))
                 .toList();
+    }
+
+    private List<Column> hardwareColumns() {
+        return columns(
+                Column.words("what for", 0.28),
+                Column.numbers("count", 0.1),
+                Column.words("take", 0.34),
+                Column.numbers("punch, mm", 0.14),
+                Column.numbers("through, mm", 0.14));
+    }
+
+    private List<CardRow> hardware() {
+        return plan.hardware().stream()
+                .map(need -> row(
+                        hardwareColumns(),
+                        Kind.PLAIN,
+                        need.name(),
+                        String.valueOf(need.count()),
+                        need.choice().orElse("nothing in the list"),
+                        need.holeMm() == 0 ? "" : number("%.1f", need.holeMm()),
+                        number("%.1f", need.throughMm())))
+                .toList();
+    }
+
+    /** What is wrong with the hardware, called out under its table. */
+    private void warnings(CardFlow flow) {
+        List<Column> one = List.of(Column.words("", widthMm));
+        for (HardwareNeed need : plan.hardware()) {
+            need.warnings().forEach(warning -> flow.addTogether(List.of(row(one, Kind.CALLED_OUT, warning))));
+        }
     }
 
     private List<Column> edgeColumns() {
@@ -227,13 +271,14 @@ final class BenchCard {
     }
 
     private static String treatment(Edge edge, Step step) {
-        return edge.treatments().stream()
+        String treatments = edge.treatments().stream()
                 .filter(treatment -> treatment.step() == step)
                 .map(treatment -> switch (step) {
                     case BEVEL -> treatment.size() + ", " + treatment.side().words();
                     default -> treatment.size();
                 })
                 .collect(Collectors.joining("; "));
+        return treatments.isEmpty() ? "none" : treatments;
     }
 
     private List<Column> stepColumns() {
@@ -263,6 +308,7 @@ final class BenchCard {
     private List<Block> cautions() {
         List<Block> blocks = new ArrayList<>(List.of(CardTitle.of(lettering, "Take care", "", widthMm)));
         List<Column> one = List.of(Column.words("", widthMm));
+        blocks.add(new Air(AIR_MM / 2));
         Cautions.WHOLE.forEach(caution -> blocks.add(row(one, Kind.PLAIN, caution)));
         return blocks;
     }

@@ -56,6 +56,12 @@ final class CardFlow {
         }
     }
 
+    /** Puts lines under their title, over as many pages as they take. */
+    void addProse(CardTitle title, List<CardRow> lines) {
+        addTogether(List.of(title, lines.get(0)));
+        lines.subList(1, lines.size()).forEach(line -> addTogether(List.of(line)));
+    }
+
     List<List<Placed>> pages() {
         return pages;
     }

@@ -28,6 +28,8 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implem
         /** The names of the columns. */
         HEAD,
         PLAIN,
+        /** A line of a longer text: close to the next, with no rule between. */
+        PROSE,
         /** With a bar beside it, that it is not overlooked. */
         CALLED_OUT
     }
@@ -75,6 +77,9 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implem
     public double heightMm() {
         int lines = cells.stream().mapToInt(List::size).max().orElse(1);
         double size = size(kind);
+        if (kind == Kind.PROSE) {
+            return size * Lettering.LINE * lines;
+        }
         return 2 * AIR_MM + size * (Lettering.CAPITAL + Lettering.DESCENT) + size * Lettering.LINE * (lines - 1);
     }
 
@@ -92,6 +97,9 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implem
                 y -= size * Lettering.LINE;
             }
             x += columns.get(i).widthMm();
+        }
+        if (kind == Kind.PROSE) {
+            return;
         }
         double bottom = upperLeft.y() - heightMm();
         ink.draw(

@@ -1,6 +1,8 @@
 package weltwright.paper;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -25,6 +27,30 @@ final class EdgeLine {
             case OUT_OF_REACH -> LineStyle.EDGE_BEFORE;
             case SEWN -> LineStyle.EDGE_SEWN;
         };
+    }
+
+    /**
+     * The edges that a letter stands at: of neighbours that are drawn alike, the longest.
+     *
+     * @param round the edges of a piece, in their order round it
+     */
+    static List<Edge> lettered(List<Edge> round) {
+        int n = round.size();
+        int start = 0;
+        while (start < n && style(round.get(start)) == style(round.get(Math.floorMod(start - 1, n)))) {
+            start++;
+        }
+        List<Edge> lettered = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            Edge edge = round.get((start + i) % n);
+            Edge last = lettered.isEmpty() ? null : lettered.get(lettered.size() - 1);
+            if (last == null || style(last) != style(edge)) {
+                lettered.add(edge);
+            } else if (edge.line().lengthMm() > last.line().lengthMm()) {
+                lettered.set(lettered.size() - 1, edge);
+            }
+        }
+        return lettered;
     }
 
     /** The line beside the cut; empty where the edge is too short for one, or where none is drawn. */

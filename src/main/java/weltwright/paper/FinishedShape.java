@@ -1,14 +1,17 @@
 package weltwright.paper;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
+import weltwright.sheath.Fastening;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
@@ -18,17 +21,18 @@ import weltwright.sheath.Size;
 /**
  * The sewn sheath seen from its face, tip down: put together from its flat pieces by laying the back, turned over, under the
  * face so that the ends of their stitch rows meet. What lies beyond a fold is left away. Leather that goes round the knife is
- * wider flat than sewn; so the whole is drawn together to the main sizes, where the pattern tells them.
+ * wider flat than sewn; so the whole is drawn together to the main sizes, where the pattern tells them. A strap that is
+ * sewn or riveted to the back is laid there by its holes.
  *
  * @param face what one sees
- * @param back what lies under it; the belt loop looks out above the throat
+ * @param behind what lies under it: the back, a strap; the belt loop looks out above the throat
  * @param stitches of the main seam, on the face
  * @param lengthMm from throat to tip
  * @param withLoopMm from the top of what looks out above the throat to the tip
  * @param widthMm the greatest
  */
 record FinishedShape(
-        Polyline face, Polyline back, Polyline stitches, double lengthMm, double withLoopMm, double widthMm) {
+        Polyline face, List<Polyline> behind, Polyline stitches, double lengthMm, double withLoopMm, double widthMm) {
     private static final double FAR_MM = 2000;
 
     /** Empty for a pattern that nothing is sewn in. */
@@ -41,7 +45,7 @@ record FinishedShape(
         Seam.Layer rear = layers.get(layers.size() - 1);
         Region face = sewnPart(piece(pattern, front), front.holes());
         Region back = sewnPart(piece(pattern, rear), rear.holes());
-        UnaryOperator<Point> over = turnedOver(rear.holes(), front.holes());
+        UnaryOperator<Point> over = moved(rear.holes(), front.holes(), FinishedShape::mirrored);
 
         Envelope flat = face.extent();
         double length = size(pattern, Size.LENGTH).orElse(flat.getHeight());
@@ -49,11 +53,18 @@ record FinishedShape(
         UnaryOperator<Point> sewn = p -> new Point(
                 (p.x() - flat.getMinX()) * width / flat.getWidth(),
                 (p.y() - flat.getMinY()) * length / flat.getHeight());
-        Polyline under = back.boundary().map(p -> sewn.apply(over.apply(p)));
-        double drawn = under.lineString().getEnvelopeInternal().getMaxY();
+        List<Region> parts = new ArrayList<>(List.of(back));
+        parts.addAll(straps(pattern, rear));
+        List<Polyline> behind = parts.stream()
+                .map(part -> part.boundary().map(p -> sewn.apply(over.apply(p))))
+                .toList();
+        double drawn = behind.stream()
+                .mapToDouble(line -> line.lineString().getEnvelopeInternal().getMaxY())
+                .max()
+                .orElseThrow();
         return Optional.of(new FinishedShape(
                 face.boundary().map(sewn),
-                under,
+                behind,
                 Polyline.open(front.holes()).map(sewn),
                 length,
                 size(pattern, Size.LENGTH_WITH_LOOP).orElse(drawn),
@@ -62,8 +73,40 @@ record FinishedShape(
 
     Envelope extent() {
         Envelope extent = face.lineString().getEnvelopeInternal();
-        extent.expandToInclude(back.lineString().getEnvelopeInternal());
+        behind.forEach(line -> extent.expandToInclude(line.lineString().getEnvelopeInternal()));
         return extent;
+    }
+
+    /** Up to their folds, the outer ends of straps that are held on the back, in its frame. */
+    private static List<Region> straps(Pattern pattern, Seam.Layer rear) {
+        Stream<List<Seam.Layer>> joins = Stream.concat(
+                pattern.seams().stream().skip(1).map(Seam::layers),
+                pattern.fastenings().stream().map(Fastening::layers));
+        List<Region> straps = new ArrayList<>();
+        joins.forEach(layers -> {
+            Seam.Layer on = layers.get(0);
+            Seam.Layer end = layers.get(layers.size() - 1);
+            if (on.piece().equals(rear.piece()) && !end.piece().equals(rear.piece()) && on.holes().size() > 1) {
+                UnaryOperator<Point> laid = laid(end.holes(), on.holes());
+                straps.add(Region.of(sewnPart(piece(pattern, end), end.holes()).boundary().map(laid)));
+            }
+        });
+        return straps;
+    }
+
+    /** Lays holes on others by the first and the last of them; as in a mirror where they come nearer so. */
+    private static UnaryOperator<Point> laid(List<Point> holes, List<Point> on) {
+        UnaryOperator<Point> straight = moved(holes, on, p -> p);
+        UnaryOperator<Point> turned = moved(holes, on, FinishedShape::mirrored);
+        return off(holes, on, straight) <= off(holes, on, turned) ? straight : turned;
+    }
+
+    private static double off(List<Point> holes, List<Point> on, UnaryOperator<Point> laid) {
+        double sum = 0;
+        for (int i = 0; i < holes.size(); i++) {
+            sum += laid.apply(holes.get(i)).distance(on.get(i));
+        }
+        return sum;
     }
 
     /** The part of a piece that its holes stand in, cut off at each fold. */
@@ -88,15 +131,15 @@ record FinishedShape(
         return Region.of(Polyline.closed(List.of(from, to, to.plus(away), from.plus(away))));
     }
 
-    /** Turns a layer over and lays it so that the ends of its row come upon those of another. */
-    private static UnaryOperator<Point> turnedOver(List<Point> row, List<Point> upon) {
-        Point first = mirrored(row.get(0));
-        Point chord = mirrored(row.get(row.size() - 1)).minus(first);
+    /** Lays a row so that its ends come upon those of another, after it was turned over or not. */
+    private static UnaryOperator<Point> moved(List<Point> row, List<Point> upon, UnaryOperator<Point> turn) {
+        Point first = turn.apply(row.get(0));
+        Point chord = turn.apply(row.get(row.size() - 1)).minus(first);
         Point wanted = upon.get(upon.size() - 1).minus(upon.get(0));
         double angle = Math.atan2(chord.cross(wanted), chord.dot(wanted));
         Point turned = new Placement(angle, new Point(0, 0)).rotate(first);
         Placement laid = new Placement(angle, upon.get(0).minus(turned));
-        return p -> laid.apply(mirrored(p));
+        return p -> laid.apply(turn.apply(p));
     }
 
     private static Point mirrored(Point p) {

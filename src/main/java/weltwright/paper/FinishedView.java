@@ -20,6 +20,9 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
 
     private static final double FROM_SHAPE_MM = 4;
     private static final double ARROW_MM = 1.8;
+    /** What hangs on a ring is not drawn; then neither is the size that includes it. */
+    private static final double DRAWN_WITHIN_MM = 4;
+
     private static final Color UNDER = new Color(0xE4E4E4);
     private static final Pen OUTLINE = Pen.unbroken(0.35, Color.BLACK);
     private static final Pen BEHIND = Pen.unbroken(0.25, Color.BLACK);
@@ -38,8 +41,10 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
         double top = upperLeft.y();
         Placing on = new Placing(box, scale, new Point(left, top));
 
-        ink.fill(UNDER, List.of(on.line(shape.back())));
-        ink.draw(BEHIND, on.line(shape.back()));
+        for (Polyline behind : shape.behind()) {
+            ink.fill(UNDER, List.of(on.line(behind)));
+            ink.draw(BEHIND, on.line(behind));
+        }
         ink.fill(Color.WHITE, List.of(on.line(shape.face())));
         ink.draw(OUTLINE, on.line(shape.face()));
         ink.draw(STITCH, on.line(shape.stitches()));
@@ -57,7 +62,7 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
                 new Point(before, upperRight.y()),
                 shape.lengthMm(),
                 1);
-        if (top - upperRight.y() > 1) {
+        if (Math.abs(box.getHeight() - shape.withLoopMm()) < DRAWN_WITHIN_MM) {
             double beyond = upperRight.x() + FROM_SHAPE_MM;
             dimension(
                     ink,

@@ -51,7 +51,7 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
                 labels.add(spots.along(mark.line(), mark.label()));
             }
         }
-        for (Edge edge : edges) {
+        for (Edge edge : EdgeLine.lettered(edges)) {
             labels.add(spots.letterAt(edge.line(), EdgeLine.style(edge).letter()));
         }
         return new PieceDrawing(piece, List.copyOf(beside), List.copyOf(labels), footprint(piece, drawn, labels));

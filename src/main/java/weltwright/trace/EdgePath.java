@@ -44,6 +44,9 @@ final class EdgePath {
     /** What a move by one sample costs, in units of a strong edge's gain. */
     private static final double JUMP_COST = 0.04;
 
+    /** What a place on a drawn line counts for by itself, next to a strong edge's gain. */
+    private static final double DRAWN = 0.3;
+
     /** Rows over which the colours inside and outside are judged, to either side. */
     private static final int COLOUR_ROWS = 20;
 
@@ -151,13 +154,16 @@ final class EdgePath {
         return base.plus(normal.times(samples / PER_PX));
     }
 
-    /** Whoever drew a stretch drew it where the edge is, as well as a hand can: what lies at the rim counts for half. */
+    /**
+     * Whoever drew a stretch drew it where the edge is, as well as a hand can: what lies at the rim counts for half, and
+     * where nothing is to be seen the drawn line stands.
+     */
     private static float[] nearer(float[] gain, int half) {
         int width = 2 * half + 1;
         float[] nearer = new float[gain.length];
         for (int i = 0; i < gain.length; i++) {
             double off = (i % width - half) / (double) half;
-            nearer[i] = (float) (gain[i] * (1 - off * off / 2));
+            nearer[i] = (float) (gain[i] * (1 - off * off / 2) + DRAWN * (1 - off * off));
         }
         return nearer;
     }

@@ -15,8 +15,8 @@ import weltwright.trouble.Trouble;
  * trace, for a stretch: follow the edge near the line on the picture's own pixels, twice, the second time closer; meet
  * the mid-plane; take off what the knife's thickness adds there.
  *
- * <p>It knows nothing of what is printed on the ground, so of several edges it takes the clearest near the line, and the
- * nearer the better: whoever draws closer decides.
+ * <p>Of several edges it takes the clearest near the line that is not the ground's own print, and the nearer the better:
+ * whoever draws closer decides.
  */
 public final class EdgePuller {
     private static final double STEP_MM = 0.2;
@@ -28,65 +28,100 @@ public final class EdgePuller {
     private static final double CLOSE_MM = 0.7;
     private static final double ALONG_MM = 0.2;
 
+    /** An edge is weak that is less than this as steep as is usual along the line. */
+    private static final double WEAK = 0.4;
+
+    private static final double BRIDGED_MM = 3;
+
     /** Directions are taken over this much to either side. */
     private static final double DIRECTION_MM = 1.5;
 
-    private static final EdgePath.Ground BARE = new EdgePath.Ground() {
-        @Override
-        public Point place(Point pixel) {
-            return pixel;
-        }
+    private final Photo photo;
+    private final Trace trace;
+    private final TraceSettings settings;
+    private final EdgePath.Ground ground;
 
-        @Override
-        public EdgePath.Print printAt(Point place) {
-            return EdgePath.Print.NONE;
-        }
+    private EdgePuller(Photo photo, Trace trace, TraceSettings settings, EdgePath.Ground ground) {
+        this.photo = photo;
+        this.trace = trace;
+        this.settings = settings;
+        this.ground = ground;
+    }
 
-        @Override
-        public double[] lineColour() {
-            return new double[3];
+    /**
+     * Looks once more at what the knife lies on; that takes most of the time, so keep what it gives for the next line.
+     *
+     * @param trace of that photo, which says how the silhouette's frame lies in it
+     * @param settings with which it was traced
+     */
+    public static EdgePuller on(Photo photo, Trace trace, TraceSettings settings) {
+        try (Picture picture = Picture.decode(photo)) {
+            View view = trace.seenFrom();
+            KnownGround.Cover cover = Tracer.ground(picture, settings).cover(picture, view);
+            return new EdgePuller(photo, trace, settings, Tracer.bare(view, cover));
         }
-    };
-
-    private EdgePuller() {}
+    }
 
     /**
      * The edge along a stroke.
      *
-     * @param trace of that photo, which says how the silhouette's frame lies in it
-     * @param settings with which it was traced
      * @param knife the outline as it is now; it says where spine, edge and handle are
      * @param stroke open, in the silhouette's frame, the knife on its left
      * @param reachMm how far from the stroke the edge may be
      * @return in the silhouette's frame, on the mid-plane, in the stroke's sense
      * @throws Trouble where the stroke leaves the picture
      */
-    public static Polyline along(
-            Photo photo, Trace trace, TraceSettings settings, Silhouette knife, Polyline stroke, double reachMm) {
+    public Polyline along(Silhouette knife, Polyline stroke, double reachMm) {
         View view = trace.seenFrom();
         List<Point> seen;
         try (Picture picture = Picture.decode(photo)) {
-            Polyline drawn = pixels(stroke.smoothed(DRAWN_SIGMA_MM, STEP_MM), trace);
+            Polyline drawn = pixels(stroke.smoothed(DRAWN_SIGMA_MM, STEP_MM));
             double pxPerMm = drawn.lengthMm() / stroke.lengthMm();
             checkInside(picture, drawn, reachMm * pxPerMm);
-            Polyline rough = followed(picture, drawn, pxPerMm, reachMm)
+            Polyline rough = Polyline.open(pixels(followed(picture, drawn, pxPerMm, reachMm)))
                     .smoothed(FOLLOWED_SIGMA_MM * pxPerMm, STEP_MM * pxPerMm);
-            seen = followed(picture, rough, pxPerMm, Math.min(CLOSE_MM, reachMm)).points();
+            seen = pixels(trusted(followed(picture, rough, pxPerMm, Math.min(CLOSE_MM, reachMm))));
         }
-        Polyline onPlane = Polyline.open(seen.stream()
-                .map(px -> trace.onSheet().inverse().apply(view.meets(px, trace.midPlane())))
-                .toList());
-        return thinned(onPlane, trace, settings, knife);
+        return thinned(
+                Polyline.open(seen.stream()
+                        .map(px -> trace.onSheet().inverse().apply(view.meets(px, trace.midPlane())))
+                        .toList()),
+                knife);
     }
 
-    private static Polyline pixels(Polyline line, Trace trace) {
+    private Polyline pixels(Polyline line) {
         return line.map(p -> trace.seenFrom().pixel(trace.midPlane().over(trace.onSheet().apply(p))));
     }
 
-    private static Polyline followed(Picture picture, Polyline near, double pxPerMm, double reachMm) {
+    private static List<Point> pixels(List<EdgePoint> edge) {
+        return edge.stream().map(EdgePoint::pixel).toList();
+    }
+
+    /**
+     * Without the points of short weak stretches, such as where a printed line runs under the knife: straight on over
+     * them is nearer to the truth. Where the edge is weak for long, what was found is all there is.
+     */
+    private static List<EdgePoint> trusted(List<EdgePoint> edge) {
+        List<EdgePoint> trusted = new ArrayList<>();
+        int from = 0;
+        while (from < edge.size()) {
+            boolean weak = edge.get(from).clarity() < WEAK;
+            int to = from + 1;
+            while (to < edge.size() && edge.get(to).clarity() < WEAK == weak) {
+                to++;
+            }
+            if (!weak || from == 0 || to == edge.size() || (to - from) * STEP_MM > BRIDGED_MM) {
+                trusted.addAll(edge.subList(from, to));
+            }
+            from = to;
+        }
+        return trusted;
+    }
+
+    private List<EdgePoint> followed(Picture picture, Polyline near, double pxPerMm, double reachMm) {
         EdgePath path = new EdgePath(
-                picture.bgr(), BARE, STEP_MM * pxPerMm, reachMm * pxPerMm, ALONG_MM * pxPerMm);
-        return Polyline.open(path.near(near).stream().map(EdgePoint::pixel).toList());
+                picture.bgr(), ground, STEP_MM * pxPerMm, reachMm * pxPerMm, ALONG_MM * pxPerMm);
+        return path.near(near);
     }
 
     private static void checkInside(Picture picture, Polyline line, double reachPx) {
@@ -99,7 +134,7 @@ public final class EdgePuller {
         }
     }
 
-    private static Polyline thinned(Polyline seen, Trace trace, TraceSettings settings, Silhouette knife) {
+    private Polyline thinned(Polyline seen, Silhouette knife) {
         ThickKnife thickness = Tracer.thickness(settings);
         Polyline outline = knife.outline().sampled(0.5);
         double buttX = outline.points().stream().mapToDouble(Point::x).min().orElseThrow();

@@ -27,11 +27,17 @@ final class ErrorEstimate {
     private static final double EXCESS_SIGMA = 0.25;
 
     /** Blur, shadow and sharpening move a whole stretch of edge alike by up to about this many pixels. */
-    private static final double EDGE_SIGMA_PX = 0.25;
+    private static final double EDGE_SIGMA_PX = 0.4;
+
+    /** So much of an outline may lack a clear edge before it strays, and then by so much for all of it. Common practice. */
+    private static final double HELD_PART = 0.1;
+
+    private static final double STRAY_MM = 8;
 
     private ErrorEstimate() {}
 
-    static ErrorBudget of(ViewSolver.Solution solution, double scaleSigma, SilhouetteBuilder.Built built) {
+    static ErrorBudget of(
+            ViewSolver.Solution solution, double scaleSigma, SilhouetteBuilder.Built built, List<Unsure> unsure) {
         View view = solution.view();
         Plane plane = built.midPlane();
         List<Point> places = built.ring().resampled(4).points().stream().map(built.onGround()::apply).toList();
@@ -75,13 +81,23 @@ final class ErrorEstimate {
                 new ErrorBudget.Part(
                         "finding the edge in the picture",
                         WITHIN_95 * EDGE_SIGMA_PX * mmPerPx,
-                        "Use flat light and a sharp picture in which the sheet fills the frame.")));
+                        "Use flat light and a sharp picture in which the sheet fills the frame."),
+                new ErrorBudget.Part(
+                        "stretches in which the edge hardly shows",
+                        strayed(built.ring(), unsure),
+                        "Look at the marked stretches and pull the outline to the edge there.")));
         parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
         double squares = 0;
         for (ErrorBudget.Part part : parts) {
             squares += part.error95Mm() * part.error95Mm();
         }
         return new ErrorBudget(Math.sqrt(squares), parts);
+    }
+
+    /** What stretches without a clear edge may stray: nothing while they are few, since both ends hold them. */
+    private static double strayed(Polyline ring, List<Unsure> unsure) {
+        double length = unsure.stream().mapToDouble(u -> u.along(ring).lengthMm()).sum();
+        return STRAY_MM * Math.max(0, length / ring.lengthMm() - HELD_PART);
     }
 
     /** Of all points, 95 of 100 are off by less than this where each move happens with its own chance. */

@@ -17,7 +17,7 @@ final class HiddenCluster {
     private final Map<Long, List<Point>> cells = new HashMap<>();
 
     private HiddenCluster(List<Point> points, double nearMm) {
-        cellMm = nearMm / 2;
+        cellMm = nearMm;
         for (Point p : points) {
             cells.computeIfAbsent(cell(p, 0, 0), key -> new ArrayList<>()).add(p);
         }

@@ -56,6 +56,12 @@ final class KnifeMask {
 
     private static final double FILL_MM = 0.55;
 
+    private static final List<Point> ASIDE =
+            List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
+
+    /** A patch of ground begins so far beside the gap that a line leaves. */
+    private static final double BESIDE_MM = 0.9;
+
     private static final double SMALLEST_KNIFE_MM2 = 600;
 
     private final GroundRaster raster;
@@ -106,7 +112,21 @@ final class KnifeMask {
     /** The contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm. */
     Polyline contour(List<PrintLook.Sight> sights) {
         Mat ratio = ratio();
-        Mat labels = seeds(ratio, sights);
+        return contour(ratio, seeds(ratio, sights));
+    }
+
+    /** The same on a ground without print, which tells of the knife by nothing but the sharpness of its edges. */
+    Polyline contourBySharpness() {
+        Mat ratio = ratio();
+        Mat seeds = new Mat(ratio.size(), CvType.CV_32S, new Scalar(0));
+        SharpEdges edges = SharpEdges.of(ratio, MM_PER_PX);
+        seeds.setTo(new Scalar(GROUND), edges.outside());
+        seeds.setTo(new Scalar(KNIFE), edges.inside());
+        edges.close();
+        return contour(ratio, seeds);
+    }
+
+    private Polyline contour(Mat ratio, Mat labels) {
         Imgproc.watershed(ratio, labels);
         Mat knife = new Mat();
         Core.compare(labels, new Scalar(KNIFE), knife, Core.CMP_EQ);
@@ -146,7 +166,7 @@ final class KnifeMask {
         return contour.signedAreaMm2() > 0 ? contour : contour.reversed();
     }
 
-    private static Trouble noKnife() {
+    static Trouble noKnife() {
         return new Trouble(
                 "No knife is to be seen on the ground.",
                 "Lay the knife where the ground's lines are, so that it stands out from it.");
@@ -215,7 +235,7 @@ final class KnifeMask {
             if (paper[i] != 0) {
                 if (farthest(b, g, r, LIT) < PAPER_TOLERANCE * LIT) {
                     seeds[i] = GROUND;
-                } else if (mean < DARK * LIT || farthest(b, g, r, mean) > COLOUR * mean) {
+                } else if (isKnife(b, g, r)) {
                     seeds[i] = KNIFE;
                 }
             } else if (black[i] != 0 && mean > NOT_BLACK * LIT) {
@@ -228,7 +248,11 @@ final class KnifeMask {
         for (int label : new int[] {GROUND, KNIFE}) {
             erode(seedMat, label, label == GROUND ? 2 : 3);
         }
+        dropContradicted(seedMat, sights);
         for (PrintLook.Sight sight : sights) {
+            if (sight.visible() && isKnifeBeside(sight.at(), bgr)) {
+                continue;
+            }
             int label = sight.visible() ? GROUND : KNIFE;
             Point px = raster.pixel(sight.at());
             if (!raster.covers(px)) {
@@ -237,6 +261,60 @@ final class KnifeMask {
             seedMat.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});
         }
         return seedMat;
+    }
+
+    /**
+     * Takes back patches of supposed lit ground beside which the print is hidden: a blade as bright as paper. A patch
+     * reaches from line to line.
+     */
+    private void dropContradicted(Mat seeds, List<PrintLook.Sight> sights) {
+        Mat ground = new Mat();
+        Core.compare(seeds, new Scalar(GROUND), ground, Core.CMP_EQ);
+        Mat patches = new Mat();
+        int count = Imgproc.connectedComponents(ground, patches, 4, CvType.CV_32S);
+        int[] patch = new int[patches.rows() * patches.cols()];
+        patches.get(0, 0, patch);
+        int[] visible = new int[count];
+        int[] hidden = new int[count];
+        for (PrintLook.Sight sight : sights) {
+            for (Point aside : ASIDE) {
+                Point px = raster.pixel(sight.at().plus(aside.times(gapMm + BESIDE_MM)));
+                if (raster.covers(px)) {
+                    int at = patch[(int) Math.round(px.y()) * patches.cols() + (int) Math.round(px.x())];
+                    visible[at] += sight.visible() ? 1 : 0;
+                    hidden[at] += sight.visible() ? 0 : 1;
+                }
+            }
+        }
+        int[] seed = new int[patch.length];
+        seeds.get(0, 0, seed);
+        for (int i = 0; i < patch.length; i++) {
+            if (patch[i] > 0 && hidden[patch[i]] > visible[patch[i]]) {
+                seed[i] = 0;
+            }
+        }
+        seeds.put(0, 0, seed);
+        ground.release();
+        patches.release();
+    }
+
+    /** A grain or a pattern that looks like a line is not one: there is no ground beside it. */
+    private boolean isKnifeBeside(Point at, byte[] bgr) {
+        int knife = 0;
+        for (Point aside : ASIDE) {
+            Point px = raster.pixel(at.plus(aside.times(gapMm + BESIDE_MM)));
+            if (raster.covers(px)) {
+                int i = (int) Math.round(px.y()) * raster.columns() + (int) Math.round(px.x());
+                knife += isKnife(bgr[3 * i] & 255, bgr[3 * i + 1] & 255, bgr[3 * i + 2] & 255) ? 1 : 0;
+            }
+        }
+        return knife >= 2;
+    }
+
+    /** Whether no shadow on the ground has this colour. */
+    private static boolean isKnife(int b, int g, int r) {
+        double mean = (b + g + r) / 3.0;
+        return mean < DARK * LIT || farthest(b, g, r, mean) > COLOUR * mean;
     }
 
     private static double farthest(int b, int g, int r, double from) {

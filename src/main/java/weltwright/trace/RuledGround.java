@@ -63,7 +63,7 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
         Point high = new Point(box.getMaxX(), box.getMaxY());
         RuledPattern ruling = new RuledPattern(pitchMm, found.extent(), lineHalfMm(view));
         PaperLight light = light(picture, view, ruling, GroundRaster.covering(low, high, Math.min(COARSE_MM_PER_PX, pitchMm / 16)));
-        PrintLook look = new RuledSights(ruling, picture, view).look();
+        PrintLook look = new RuledSights(ruling, picture, view).look().consistent();
         GroundRaster raster = KnifeMask.around(look.sights(), low, high, pitchMm);
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = ruling.on(raster)) {

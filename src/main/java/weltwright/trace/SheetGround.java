@@ -58,7 +58,7 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     @Override
     public Cover cover(Picture picture, View view) {
         ReferenceSheet sheet = found.sheet();
-        PrintLook look = new SheetSights(sheet, scale, picture, view).look();
+        PrintLook look = new SheetSights(sheet, scale, picture, view).look().consistent();
         // The very rim of the paper is left out: it curls, and throws a shadow of its own.
         Point half = new Point(sheet.pageWidthMm() / 2 * scale.x() - 1, sheet.pageHeightMm() / 2 * scale.y() - 1);
         SheetLook bare = SheetLook.of(

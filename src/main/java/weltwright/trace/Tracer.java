@@ -11,6 +11,7 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundChoice;
+import weltwright.ground.PaperFinder;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.RuledFinder;
@@ -48,6 +49,8 @@ public final class Tracer {
 
     /** What the print says counts where it is farther than this from the outline. */
     private static final double NEAR_RIM_MM = 2;
+
+    private static final double OUTSIDE_MM = 8;
 
     /** A picture's noise makes so many of the looks at the print err, and no more. */
     private static final double CONTRADICTED = 0.06;
@@ -98,7 +101,8 @@ public final class Tracer {
             progress.at("Building the outline", 0.8);
             SilhouetteBuilder.Built built =
                     new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
-            ErrorBudget error = ErrorEstimate.of(solution, ground.scaleSigma(), built);
+            List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
+            ErrorBudget error = ErrorEstimate.of(solution, ground.scaleSigma(), built, unsure);
             progress.at("Traced", 1);
             return new Trace(
                     built.silhouette(),
@@ -106,16 +110,19 @@ public final class Tracer {
                     built.midPlane(),
                     built.onGround(),
                     error,
-                    Unsure.of(built.ring(), built.clarity()),
+                    unsure,
                     notes(photo, settings, picture, ground, solution));
         }
     }
 
-    private static KnownGround ground(Picture picture, TraceSettings settings) {
+    static KnownGround ground(Picture picture, TraceSettings settings) {
         GroundChoice choice = settings.ground();
         if (choice instanceof GroundChoice.Ruled ruled) {
             return new RuledGround(
                     RuledFinder.find(picture, ruled.pitchMm(), ruled.pitchMm()), ruled.pitchMm());
+        }
+        if (choice instanceof GroundChoice.Paper paper) {
+            return new PaperGround(PaperFinder.find(picture, paper.widthMm(), paper.heightMm()));
         }
         return new SheetGround(SheetFinder.find(picture, settings.sheetScale()), settings.sheetScale());
     }
@@ -138,8 +145,9 @@ public final class Tracer {
         return new ViewSolver.FocalPrior(USUAL_FOCAL_35MM * pxPer35mm, USUAL_FOCAL_SIGMA);
     }
 
-    private static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
-        EdgePath.Ground ground = new EdgePath.Ground() {
+    /** What a ground shows of itself where an edge is followed. */
+    static EdgePath.Ground bare(View view, KnownGround.Cover cover) {
+        return new EdgePath.Ground() {
             @Override
             public Point place(Point pixel) {
                 return view.meets(pixel, Plane.GROUND);
@@ -155,6 +163,10 @@ public final class Tracer {
                 return cover.look().lineColour();
             }
         };
+    }
+
+    private static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
+        EdgePath.Ground ground = bare(view, cover);
         double pxPerMm = pxPerMm(view);
         Polyline near = cover.contour().smoothed(cover.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
         TipReach tips = new TipReach(picture.bgr(), pxPerMm);
@@ -218,7 +230,9 @@ public final class Tracer {
             Coordinate at = sight.at().coordinate();
             boolean isInside = area.locate(at) == Location.INTERIOR;
             inside += isInside ? 1 : 0;
-            if (sight.visible() == isInside && rim.distance(GEOMETRY.createPoint(at)) > NEAR_RIM_MM) {
+            double fromRim = rim.distance(GEOMETRY.createPoint(at));
+            // Farther out, other things may lie on the ground and hide it.
+            if (sight.visible() == isInside && fromRim > NEAR_RIM_MM && (isInside || fromRim < OUTSIDE_MM)) {
                 wrong++;
             }
         }

@@ -41,7 +41,6 @@ final class CaliperRows {
 
     void measureWidth(double fromTipMm) {
         place.show(OptionalDouble.of(fromTipMm));
-        width.field().scrollRectToVisible(width.field().getBounds());
         width.field().requestFocusInWindow();
     }
 

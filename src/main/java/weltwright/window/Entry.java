@@ -5,6 +5,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.function.Function;
 import javax.swing.AbstractAction;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -56,6 +57,8 @@ final class Entry<T> {
             public void focusGained(FocusEvent e) {
                 session = new Object();
                 field.selectAll();
+                // A text field's own scrollRectToVisible moves its text; the form is to move.
+                ((JComponent) field.getParent()).scrollRectToVisible(field.getBounds());
             }
 
             @Override

@@ -2,6 +2,8 @@ package weltwright.window;
 
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.util.HashMap;
+import java.util.Map;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -11,6 +13,7 @@ import net.miginfocom.swing.MigLayout;
 
 /** A column of labelled lines, as wide as its place and as high as it needs. */
 class Form extends JPanel implements Scrollable {
+    private final transient Map<Entry<?>, JLabel> labels = new HashMap<>();
 
     Form() {
         super(new MigLayout("insets 14 16 16 16, fillx, hidemode 3, wrap 2", "[][grow,fill]", "[]6[]"));
@@ -25,6 +28,7 @@ class Form extends JPanel implements Scrollable {
     /** A line with its label; {@code mnemonic} is a letter of the label. */
     final void line(String label, char mnemonic, Entry<?> entry, String tip) {
         JLabel words = label(label, mnemonic, entry.field(), tip);
+        labels.put(entry, words);
         add(words);
         add(entry.field(), "wmin 90");
         add(entry.wrong(), "span, growx, wmin 0");
@@ -35,6 +39,12 @@ class Form extends JPanel implements Scrollable {
         add(label(label, mnemonic, component, tip));
         component.getAccessibleContext().setAccessibleName(label);
         add(component, "growx, wmin 0");
+    }
+
+    /** Shows a line, or takes it away where it has nothing to say. */
+    final void showLine(Entry<?> entry, boolean shown) {
+        labels.get(entry).setVisible(shown);
+        entry.field().setVisible(shown);
     }
 
     final void wide(JComponent component) {

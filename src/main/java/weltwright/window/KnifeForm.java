@@ -72,11 +72,11 @@ final class KnifeForm extends Form {
                 .silhouette()
                 .ifPresent(s -> bench.change(job -> job.withSilhouette(Place.otherSide(s)))));
         wide(otherSide);
+        wide(error);
         heading("Measured on the knife itself");
         calipers = new CaliperRows(bench);
         calipers.addTo(this);
-        heading("How sure it is");
-        wide(error);
+        heading("How the photo was read");
         wide(notes);
         for (Entry<?> entry : new Entry<?>[] {handle, spine, linePitch, drop, barAcross, barDown, focal}) {
             entry.onTaken(() -> bench.change(entry.session(), job -> job.withSettings(settings())));
@@ -124,9 +124,9 @@ final class KnifeForm extends Form {
         if (told.ground() instanceof GroundChoice.Ruled lines) {
             linePitch.show(lines.pitchMm());
         }
-        linePitch.field().setEnabled(ruled);
-        barAcross.field().setEnabled(told.ground().equals(SHEET));
-        barDown.field().setEnabled(told.ground().equals(SHEET));
+        showLine(linePitch, ruled);
+        showLine(barAcross, told.ground().equals(SHEET));
+        showLine(barDown, told.ground().equals(SHEET));
         drop.show(told.tipDropMm());
         barAcross.show(told.sheetScale().x() * ReferenceSheet.BAR_MM);
         barDown.show(told.sheetScale().y() * ReferenceSheet.BAR_MM);

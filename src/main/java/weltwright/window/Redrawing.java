@@ -10,7 +10,10 @@ import weltwright.geometry.Polyline;
 import weltwright.job.Job;
 import weltwright.knife.Silhouette;
 import weltwright.trace.EdgePuller;
+import weltwright.photo.Photo;
 import weltwright.trace.Progress;
+import weltwright.trace.Trace;
+import weltwright.trace.TraceSettings;
 import weltwright.trace.Unsure;
 import weltwright.trouble.Trouble;
 
@@ -30,6 +33,9 @@ final class Redrawing {
     private final Bench bench;
     private final Work work;
     private final Consumer<String> said;
+
+    /** Of the thread that works beside the window, and no other. */
+    private Ready ready;
 
     /** @param said told in plain words what came of it, if it is anything but a redrawn outline; else told nothing */
     Redrawing(Bench bench, Work work, Consumer<String> said) {
@@ -77,11 +83,10 @@ final class Redrawing {
         });
     }
 
-    private static Redrawn redrawn(Job job, Silhouette before, Polyline stroke, double reachMm) {
+    private Redrawn redrawn(Job job, Silhouette before, Polyline stroke, double reachMm) {
         Polyline rough = OutlineEdit.alongside(before.outline(), stroke);
         Polyline line = job.photo().isPresent() && job.trace().isPresent()
-                ? EdgePuller.along(
-                        job.photo().get(), job.trace().get(), job.settings(), before, rough, reachMm)
+                ? puller(job.photo().get(), job.trace().get(), job.settings()).along(before, rough, reachMm)
                 : rough.smoothed(DRAWN_SIGMA_MM, STEP_MM);
         Outline outline = OutlineEdit.redrawn(before.outline(), line);
         Polyline curve = before.outline().sampled(STEP_MM);
@@ -90,6 +95,16 @@ final class Redrawing {
                 .toList();
         return new Redrawn(Optional.of(before.withOutline(outline)), seen, "");
     }
+
+    private EdgePuller puller(Photo photo, Trace trace, TraceSettings settings) {
+        if (ready == null || !ready.trace().equals(trace)) {
+            ready = new Ready(trace, EdgePuller.on(photo, trace, settings));
+        }
+        return ready.puller();
+    }
+
+    /** The last one asked for: strokes mostly follow one another on the same photo. */
+    private record Ready(Trace trace, EdgePuller puller) {}
 
     private static boolean passes(Polyline line, Polyline stretch) {
         Point middle = stretch.at(stretch.lengthMm() / 2);

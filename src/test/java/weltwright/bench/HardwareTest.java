@@ -2,6 +2,7 @@ package weltwright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -51,13 +52,13 @@ class HardwareTest {
         assertThat(RIVET.gripWarning(9.5)).get().asString().contains("too thick").contains("9.5 mm");
     }
 
-    /** Two layers of 7/8 oz (3 mm each) are an everyday stack, and three of them with a welt between. */
+    /** Common practice: a hole of 1/8 in for a rivet. Two layers of 7/8 oz (3 mm each) are an everyday stack, three one too. */
     @Test
     void thereIsARivetForEverydayStacks() {
         HardwareList list = HardwareList.usual();
         for (double stack : new double[] {3.5, 6, 9}) {
-            assertThat(list.choose(Fastener.Kind.RIVET, 3.5, stack)).get().satisfies(rivet -> {
-                assertThat(rivet.punchMm()).isEqualTo(3.5);
+            assertThat(list.choose(Fastener.Kind.RIVET, 25.4 / 8, stack)).get().satisfies(rivet -> {
+                assertThat(rivet.punchMm()).isCloseTo(25.4 / 8, within(1e-9));
                 assertThat(rivet.grips(stack)).as("%s in %s mm", rivet.name(), stack).isTrue();
             });
         }

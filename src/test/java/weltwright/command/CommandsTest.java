@@ -41,7 +41,6 @@ class CommandsTest {
                 "sheet --page a5 -o a.pdf",
                 "trace -o knife.json",
                 "trace a.jpg --handle-thickness",
-                "trace a.jpg --ground moon -o knife.json",
                 "make a.jpg --kind purse -o out",
                 "make a.jpg --hand both -o out",
                 "make a.jpg --colour red -o out",

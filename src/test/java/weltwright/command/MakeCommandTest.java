@@ -63,6 +63,10 @@ class MakeCommandTest {
         assertThat(JobFile.read(job)).isEqualTo(JobFile.read(jobFile));
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             assertThat(document.getNumberOfPages()).isPositive();
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("Bench card, page 1 of")
+                    .contains("Finish these edges before assembly")
+                    .contains("The work, in order");
         }
         assertThat(DocumentBuilderFactory.newInstance()
                         .newDocumentBuilder()

@@ -31,10 +31,12 @@ class EdgePullerTest {
     private static final TraceSettings SETTINGS =
             new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
     private static Trace trace;
+    private static EdgePuller puller;
 
     @BeforeAll
     static void traceThePhoto() {
         trace = Tracer.trace(PHOTO, SETTINGS, Progress.NONE);
+        puller = EdgePuller.on(PHOTO, trace, SETTINGS);
     }
 
     /**
@@ -48,7 +50,7 @@ class EdgePullerTest {
         Polyline outline = knife.outline().sampled(0.2);
         double heel = outline.stationOf(knife.landmarks().heel());
         Polyline truth = outline.stretch(heel + from, heel + to);
-        Polyline pulled = EdgePuller.along(PHOTO, trace, SETTINGS, knife, beside(truth, off), 2.5);
+        Polyline pulled = puller.along(knife, beside(truth, off), 2.5);
         List<Double> distances = new ArrayList<>();
         for (Point p : pulled.points()) {
             if (p.distance(truth.points().get(0)) > 2 && p.distance(last(truth)) > 2) {
@@ -79,10 +81,24 @@ class EdgePullerTest {
         return line.points().get(line.points().size() - 1);
     }
 
+    /** The leaf's tip lies over black and white print, which shows far clearer edges than the knife's. */
+    @Test
+    void printIsNotTakenForTheEdge() {
+        Photo photo = Photo.read(Path.of("sample-images", "leaf-blade.jpg"));
+        Trace leaf = Tracer.trace(photo, SETTINGS, Progress.NONE);
+        Polyline outline = leaf.silhouette().outline().sampled(0.2);
+        double tip = outline.stationOf(leaf.silhouette().landmarks().tip());
+        Polyline truth = outline.stretch(tip - 15, tip + 15);
+        Polyline pulled = EdgePuller.on(photo, leaf, SETTINGS).along(leaf.silhouette(), beside(truth, 0.6), 2);
+        Polyline anew = OutlineEdit.redrawn(leaf.silhouette().outline(), pulled).sampled(0.1);
+        assertThat(truth.points()).allSatisfy(p -> assertThat(anew.at(anew.stationOf(p)).distance(p))
+                .isLessThan(0.15));
+    }
+
     @Test
     void aLineThatLeavesThePhotoIsRefused() {
         Polyline away = Polyline.open(List.of(new Point(0, 0), new Point(0, 400)));
-        assertThatThrownBy(() -> EdgePuller.along(PHOTO, trace, SETTINGS, trace.silhouette(), away, 2))
+        assertThatThrownBy(() -> puller.along(trace.silhouette(), away, 2))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("runs out of the photo");
     }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
+import javax.swing.JTextField;
 import javax.swing.TransferHandler;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -74,7 +75,10 @@ class MainWindowTest extends OpenWindow {
         robot.waitForIdle();
         // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
         assertThat(job().settings().ground()).isEqualTo(new GroundChoice.Ruled(12.7));
-        assertThat(execute(() -> frame.textBox("bar across the sheet").target().isEnabled())).isFalse();
+        assertThat(execute(() -> robot.finder()
+                        .findByName("bar across the sheet", JTextField.class, false)
+                        .isVisible()))
+                .isFalse();
     }
 
     @Test

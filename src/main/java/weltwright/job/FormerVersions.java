@@ -1,0 +1,54 @@
+package weltwright.job;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/**
+ * What older versions of the program wrote as {@link JobDocument}, made into what this one would have written. Where an
+ * older one did not know a choice, it stands as that version took it for granted; so the values here are written out, and
+ * do not follow what is usual today.
+ */
+final class FormerVersions {
+    private FormerVersions() {}
+
+    /** The same tree, brought up to {@link JobDocument#VERSION}; whatever is missing in it besides stays missing. */
+    static JsonNode upToDate(JsonNode written) {
+        int version = written.path("version").asInt();
+        if (written instanceof ObjectNode job) {
+            if (version == 1) {
+                addCorrectionsAndGround(job);
+            }
+            if (version == 1 || version == 2) {
+                addShapingAndSheathParts(job);
+            }
+        }
+        return written;
+    }
+
+    /** Version 1 knew no stretches where the edge was weak, no measures taken on the knife, no ground but the sheet. */
+    private static void addCorrectionsAndGround(ObjectNode job) {
+        job.putArray("calipers");
+        job.putArray("to_look_at");
+        if (job.path("measured") instanceof ObjectNode measured) {
+            measured.put("ground", "sheet");
+        }
+        if (job.path("trace") instanceof ObjectNode trace) {
+            trace.putArray("unsure");
+        }
+    }
+
+    /** Version 2 knew one grind, one handle, and of a sheath neither tilt, straps, throats nor other leather for the welt. */
+    private static void addShapingAndSheathParts(ObjectNode job) {
+        if (job.path("measured") instanceof ObjectNode measured) {
+            measured.put("grind", "full_flat").put("grind_height", 0).put("handle_squareness", 2.5);
+        }
+        if (job.path("sheath") instanceof ObjectNode sheath) {
+            sheath.put("edge", "forward").put("tilt", 0);
+            sheath.put("forming_shrink", 0).put("bulge", "shared");
+            sheath.put("welt_in_two", false).putArray("welt_leathers");
+            sheath.put("back_stitches", 2);
+            sheath.put("throat", "curved").put("throat_depth", 4);
+            sheath.put("belt_hold", "tail").putNull("strap");
+        }
+    }
+}

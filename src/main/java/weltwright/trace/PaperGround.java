@@ -1,0 +1,80 @@
+package weltwright.trace;
+
+import java.util.List;
+import java.util.Locale;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Scalar;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.ground.PaperFinder;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.Reference;
+import weltwright.ground.View;
+import weltwright.ground.ViewSolver;
+
+/** A blank sheet of paper as a ground. It has no print, so hard shadows may be taken for the knife on it. */
+record PaperGround(PaperFinder.Found found) implements KnownGround {
+    /** Office paper is cut to about a third of a millimetre; ISO 216 allows up to 2 mm. Common practice. */
+    private static final double SCALE_SIGMA = 0.001;
+
+    private static final double ROUGH_MM = 1.2;
+
+    /** The very rim of the paper is left out: it curls, and the table shows beside it. */
+    private static final double RIM_MM = 3;
+
+    @Override
+    public List<Reference> references() {
+        return found.edges();
+    }
+
+    @Override
+    public double stretchSigma() {
+        return PaperFinder.STRETCH_SIGMA;
+    }
+
+    @Override
+    public double scaleSigma() {
+        return SCALE_SIGMA;
+    }
+
+    @Override
+    public String note(ViewSolver.Solution solution) {
+        return String.format(
+                Locale.ROOT,
+                "Paper of %.1f by %.1f mm: %d points of its edges found, %d of them used, each to %.2f pixels.",
+                found.sizeXMm(),
+                found.sizeYMm(),
+                found.edges().size(),
+                solution.used(),
+                solution.pixelSigma());
+    }
+
+    @Override
+    public Cover cover(Picture picture, View view) {
+        Point half = new Point(found.sizeXMm() / 2 - RIM_MM, found.sizeYMm() / 2 - RIM_MM);
+        GroundRaster raster = GroundRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+        try (GroundPattern pattern = blank(raster)) {
+            Mat expected = PaperLight.fit(seen, pattern.paper(), raster).over(raster);
+            Cover cover = new Cover(
+                    new KnifeMask(raster, seen, expected, pattern, 0).contourBySharpness(),
+                    ROUGH_MM,
+                    pattern,
+                    new PrintLook(List.of(), new double[3]));
+            expected.release();
+            return cover;
+        } finally {
+            seen.release();
+        }
+    }
+
+    private static GroundPattern blank(GroundRaster raster) {
+        return new GroundPattern(
+                raster,
+                new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(255)),
+                new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0)),
+                new byte[raster.columns() * raster.rows()]);
+    }
+}
