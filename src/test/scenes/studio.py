@@ -177,8 +177,8 @@ def room(colour, strength):
     background = world.node_tree.nodes["Background"]
     background.inputs["Color"].default_value = (*colour, 1)
     background.inputs["Strength"].default_value = strength
-    at_camera = np.array(WANTED["camera"]["matrix"]) @ np.array([[1, 0, 0, 0], [0, 1, 0, 0], [0, 0, 1, 8], [0, 0, 0, 1]])
-    above = np.array([[1, 0, 0, 0], [0, 1, 0, 0], [0, 0, 1, 1500], [0, 0, 0, 1]])
+    lifted = lambda z: np.array([[1, 0, 0, 0], [0, 1, 0, 0], [0, 0, 1, z], [0, 0, 0, 1]])
+    at_camera, above = np.array(WANTED["camera"]["matrix"]) @ lifted(8), lifted(1500)
     for name, (x0, x1, y0, y1), shade, pose in (
             ("phone", (-80, 80, -38, 38), .02, at_camera),
             ("shelf", (-900, -250, -300, 700), .06, above),
