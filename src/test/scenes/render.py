@@ -111,7 +111,7 @@ class Scene:
 # tanto-graph: 5 mm squares; tanto (mirror, orange); hard lamp; mirrored
 # drop-paper-letter: blank Letter; drop point (satin, pale wood); cool window; butt over the paper's edge
 # clip-mat-black: black cm mat; clip point (coated, dark wood); ceiling; many scars; stored upside down (Exif 3)
-# hunter-sheet-letter: Letter sheet; hunter with small guard (mirror, dark wood); two lamps; 52 mm, in Exif; pencil, coin
+# hunter-sheet-letter: Letter sheet; hunter with small guard (mirror, dark wood); two lamps; 52 mm in Exif; pencil, coin
 # skinner-sheet-a4: A4 sheet; skinner (satin, black); window; tip lower by 5 mm; focal length in Exif rounded
 # recurve-sheet-a4: A4 sheet; recurve (satin, orange); hard warm lamp; leather touching the frame, pencil; mirrored
 # paring-graph: grey 5 mm squares; paring knife (satin, pale wood); ceiling; 18° tilt, long lens
