@@ -15,8 +15,8 @@ Written per scene, to src/test/resources/scenes: NAME.jpg and NAME.truth.json. W
 - rest: height of the mid-plane over the ground at the heel; how much lower the tip lies; the mid-plane is level across.
 - photo: all of it holds for the upright picture, after the Exif orientation (exif.orientation) has been obeyed.
   focal_px = focal_35mm · diagonal in pixels / 43.267; principal point ((width − 1)/2, (height − 1)/2), pixel centres
-  being whole numbers; k1, k2 as in OpenCV: distorted = straight · (1 + k1 r² + k2 r⁴). camera_distance is measured along
-  the optical axis to the ground.
+  being whole numbers; k1, k2 as in OpenCV: distorted = straight · (1 + k1 r² + k2 r⁴). camera_distance is measured
+  along the optical axis to the ground.
 - mirrored_in_photo: false when x to the tip and y to the spine are right-handed as seen from above; true when the knife
   lies on its other face, so that the outline has to be mirrored (y to −y) to fall on what the picture shows.
 - handle_section_exponent: sections of the handle are super-ellipses of that exponent. The handle keeps handle_thickness
@@ -111,7 +111,7 @@ class Scene:
 # tanto-graph: 5 mm squares; tanto (mirror, orange); hard lamp; mirrored
 # drop-paper-letter: blank Letter; drop point (satin, pale wood); cool window; butt over the paper's edge
 # clip-mat-black: black cm mat; clip point (coated, dark wood); ceiling; many scars; stored upside down (Exif 3)
-# hunter-sheet-letter: Letter sheet; hunter with small guard (mirror, dark wood); two lamps; 52 mm in Exif; pencil, coin
+# hunter-sheet-letter: Letter sheet; hunter with guard (mirror, dark wood); two lamps; 52 mm in Exif; pencil, coin
 # skinner-sheet-a4: A4 sheet; skinner (satin, black); window; tip lower by 5 mm; focal length in Exif rounded
 # recurve-sheet-a4: A4 sheet; recurve (satin, orange); hard warm lamp; leather touching the frame, pencil; mirrored
 # paring-graph: grey 5 mm squares; paring knife (satin, pale wood); ceiling; 18° tilt, long lens
