@@ -18,7 +18,10 @@ STATION_MM = 0.35
 
 
 def chain(nodes):
-    """Smooth curve through nodes, broken where one is marked CORNER; as (function of share of length, corner shares)."""
+    """Smooth curve through nodes, broken where one is marked CORNER.
+
+    Returns its points as a function of the share of its length, the shares at which its corners lie, and its length.
+    """
     pieces, run = [], []
     for node in nodes:
         run.append(node[:2])
@@ -32,7 +35,7 @@ def chain(nodes):
     for piece in pieces:
         points = np.array(piece, float)
         at = np.concatenate([[0], np.cumsum(np.hypot(*np.diff(points, axis=0).T))])
-        # Centripetal parameters would do as well; chord lengths keep the speed even along nearly straight stretches.
+        # Chord lengths as parameters keep the speed even along nearly straight stretches.
         curve = CubicSpline(at, points, bc_type="natural")
         dense.append(curve(np.linspace(0, at[-1], max(2, int(at[-1] / 0.02))))[1:])
         corners.append(sum(len(d) for d in dense) - 1)

@@ -5,7 +5,8 @@
 
 The renderer is Blender's Cycles, which knows nothing of this project; only the reference sheets are drawn by the
 project itself. On Debian: apt install blender python3-numpy python3-scipy python3-pil python3-shapely poppler-utils
-libimage-exiftool-perl. Everything random is seeded. Blender 3.4, two cores: about two minutes a scene (it has no denoiser there; the grain that is left is the photo's).
+libimage-exiftool-perl. Everything random is seeded. Blender 3.4, two cores: a minute or two a scene. There is no
+denoiser in it: the grain that few samples leave is the photo's grain.
 
 Written per scene, to src/test/resources/scenes: NAME.jpg and NAME.truth.json. What the truth says:
 
@@ -14,13 +15,15 @@ Written per scene, to src/test/resources/scenes: NAME.jpg and NAME.truth.json. W
 - rest: height of the mid-plane over the ground at the heel; how much lower the tip lies; the mid-plane is level across.
 - photo: all of it holds for the upright picture, after the Exif orientation (exif.orientation) has been obeyed.
   focal_px = focal_35mm · diagonal in pixels / 43.267; principal point ((width − 1)/2, (height − 1)/2), pixel centres
-  being whole numbers; k1, k2 as in OpenCV: distorted = straight · (1 + k1 r² + k2 r⁴). camera_distance is measured along
-  the optical axis to the ground.
+  being whole numbers; k1, k2 as in OpenCV: distorted = straight · (1 + k1 r² + k2 r⁴). camera_distance is measured
+  along the optical axis to the ground.
 - mirrored_in_photo: false when x to the tip and y to the spine are right-handed as seen from above; true when the knife
   lies on its other face, so that the outline has to be mirrored (y to −y) to fall on what the picture shows.
 - handle_section_exponent: sections of the handle are super-ellipses of that exponent. The handle keeps handle_thickness
   to 70 % of its length from the butt, thins to 78 % of it at the front, and is rounded off to half of it over the last
   7 mm of the butt: a view aslant sees something of the butt's end outside of the outline.
+- guard: where there is one, a plate of its own thickness across the knife, part of knife_outline and handle_outline; a
+  view aslant sees its thickness as well. double_edged: spine_thickness is then that of the ridge in the middle.
 - ground: sheet-a4, sheet-letter, sheet-a3, mat-cm, mat-inch, graph-5mm, paper-a4 or paper-letter; where it is ruled,
   ruled_pitch_mm between neighbouring lines, thin ones too, and bold_every how many of them one is bold.
 - pose: matrices from knife and camera to ground (lengths in unit_mm; camera: x right, y up, looking along −z); the
@@ -94,6 +97,7 @@ class Scene:
     noise: float = 0.002
     sharpen: float = 0.0
     quality: int = 89
+    samples: int = 18
 
 
 # name: ground; knife (blade, handle); light; what is particular
@@ -107,7 +111,7 @@ class Scene:
 # tanto-graph: 5 mm squares; tanto (mirror, orange); hard lamp; mirrored
 # drop-paper-letter: blank Letter; drop point (satin, pale wood); cool window; butt over the paper's edge
 # clip-mat-black: black cm mat; clip point (coated, dark wood); ceiling; many scars; stored upside down (Exif 3)
-# hunter-sheet-letter: Letter sheet; hunter with small guard (mirror, dark wood); two lamps; long lens in Exif; pencil, coin
+# hunter-sheet-letter: Letter sheet; hunter with guard (mirror, dark wood); two lamps; 52 mm in Exif; pencil, coin
 # skinner-sheet-a4: A4 sheet; skinner (satin, black); window; tip lower by 5 mm; focal length in Exif rounded
 # recurve-sheet-a4: A4 sheet; recurve (satin, orange); hard warm lamp; leather touching the frame, pencil; mirrored
 # paring-graph: grey 5 mm squares; paring knife (satin, pale wood); ceiling; 18° tilt, long lens
@@ -121,10 +125,12 @@ SCENES = {
         Camera((0, 8), 380, 10, -120, 14, 28, -.03, .008), (-6, 10), 33, (.9, .40)),
     "paring-paper-a4": Scene(
         "paring", "satin", "orange", "paper-a4", "desk-dark", "two-lamps",
-        Camera((0, 0), 316, 8, 20, -86, 26, .012, -.004, 2016, 1512), (6, 2), 68, (.8, .62), mirrored=True),
+        Camera((0, 0), 316, 8, 20, -86, 26, .012, -.004, 2016, 1512), (6, 2), 68, (.8, .62),
+        mirrored=True, samples=28),
     "skinner-sheet-letter": Scene(
         "skinner", "mirror", "patterned", "sheet-letter", "desk-slate", "ceiling",
-        Camera((-3, 6), 300, 12, 150, 90, 24, -.04, .01, 2016, 1512), (3, -4), -75, (.85, .66), orientation=6),
+        Camera((-3, 6), 300, 12, 150, 90, 24, -.04, .01, 2016, 1512), (3, -4), -75, (.85, .66),
+        orientation=6, samples=28),
     "dagger-sheet-a3": Scene(
         "dagger", "coated", "dark-wood", "sheet-a3", "desk-slate", "warm-window",
         Camera((0, 4), 405, 15, -30, 88, 24, -.02, .004, 2016, 1512), (-48, 40), 160, (.8, .62)),
@@ -203,7 +209,7 @@ def scaled(matrix):
     return copy.tolist()
 
 
-def truth(name, scene, knife, matrix):
+def truth(scene, knife, matrix):
     camera, ground = scene.camera, GROUND_NAMES.get(scene.ground, scene.ground)
     known = knives.truth(knife) | {
         "rest": {"midplane_height": knife.handle_mm / 2, "tip_lower_by": scene.tip_lower},
@@ -217,14 +223,18 @@ def truth(name, scene, knife, matrix):
     if scene.ground in grounds.RULED:
         lines = grounds.RULED[scene.ground]
         known |= {"ruled_pitch_mm": lines.pitch, "bold_every": lines.bold_every}
+    if knife.guard:
+        x0, x1, half, thick = knife.guard
+        known["guard"] = {"from": x0, "to": x1, "half_height": half, "thickness": thick}
     return known | {
         "handle_section_exponent": knife.section,
+        "double_edged": knife.double_edged,
         "exif": {"orientation": scene.orientation, "focal_35mm": scene.exif_focal},
         "pose": {"matrix_knife": scaled(matrix), "matrix_camera": scaled(camera.matrix()), "unit_mm": UNIT_MM},
     }
 
 
-def traced(scene, folder, knife, matrix, samples):
+def traced(scene, folder, knife, matrix):
     """The undistorted picture in linear light, from Cycles."""
     ground = grounds.make(scene.ground, folder, JAR)
     arrays, described = {}, []
@@ -243,20 +253,20 @@ def traced(scene, folder, knife, matrix, samples):
         "room": {"colour": light.room[0], "strength": light.room[1]},
         "camera": {"matrix": scene.camera.matrix().tolist(), "focal_px": scene.camera.focal_px,
                    "size": scene.camera.rendered_size()},
-        "samples": samples,
+        "samples": scene.samples,
     }))
     subprocess.run(["blender", "-b", "-noaudio", "-P", HERE / "studio.py", "--python-exit-code", "1", "--", folder],
                    check=True, stdout=subprocess.DEVNULL)
     return np.load(folder / "render.npy")
 
 
-def photograph(name, samples=18):
+def photograph(name):
     scene = SCENES[name]
     knife = knives.KNIVES[scene.knife]
     matrix = knife_matrix(scene, knife)
     folder = WORK / name
     folder.mkdir(parents=True, exist_ok=True)
-    light = scene.camera.through_lens(traced(scene, folder, knife, matrix, samples))
+    light = scene.camera.through_lens(traced(scene, folder, knife, matrix))
     picture = Image.fromarray(develop(light, list(SCENES).index(name), scene.bright,
                                       noise=scene.noise, sharpen=scene.sharpen))
     # Exif 2.32, tag 0112: 6 means that a viewer turns the stored picture a quarter clockwise, 3 that it turns it half.
@@ -268,7 +278,7 @@ def photograph(name, samples=18):
     if scene.exif_focal:
         tags.append(f"-FocalLengthIn35mmFormat={scene.exif_focal}")
     subprocess.run(["exiftool", *tags, file], check=True)
-    (RESULTS / f"{name}.truth.json").write_text(json.dumps(truth(name, scene, knife, matrix)) + "\n")
+    (RESULTS / f"{name}.truth.json").write_text(json.dumps(truth(scene, knife, matrix)) + "\n")
 
 
 if __name__ == "__main__":

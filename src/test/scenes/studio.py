@@ -96,7 +96,7 @@ MATERIALS = {
     "pale-wood": lambda: grained((1.5, 18, 18), (.42, .27, .13), (.62, .46, .28), .5),
     "black": lambda: plain((.016, .016, .018), .5, 0, (90, 90, 90, .15)),
     "orange": lambda: plain((.80, .17, .015), .38),
-    "patterned": lambda: patches((5, 7, 7), [(.05, .07, .03), (.20, .16, .07), (.025, .025, .02), (.30, .27, .16)], .55),
+    "patterned": lambda: patches((5, 7, 7), [(.05, .07, .03), (.20, .16, .07), (.025, .025, .02), (.3, .27, .16)], .55),
     "leather": lambda: grained((18, 18, 18), (.17, .065, .02), (.24, .10, .035), .65),
     "pencil": lambda: plain((.70, .36, .02), .3),
     "coin": lambda: grained((30, 30, 30), (.45, .30, .16), (.75, .55, .32), .3),
@@ -177,8 +177,8 @@ def room(colour, strength):
     background = world.node_tree.nodes["Background"]
     background.inputs["Color"].default_value = (*colour, 1)
     background.inputs["Strength"].default_value = strength
-    at_camera = np.array(WANTED["camera"]["matrix"]) @ np.array([[1, 0, 0, 0], [0, 1, 0, 0], [0, 0, 1, 8], [0, 0, 0, 1]])
-    above = np.array([[1, 0, 0, 0], [0, 1, 0, 0], [0, 0, 1, 1500], [0, 0, 0, 1]])
+    lifted = lambda z: np.array([[1, 0, 0, 0], [0, 1, 0, 0], [0, 0, 1, z], [0, 0, 0, 1]])
+    at_camera, above = np.array(WANTED["camera"]["matrix"]) @ lifted(8), lifted(1500)
     for name, (x0, x1, y0, y1), shade, pose in (
             ("phone", (-80, 80, -38, 38), .02, at_camera),
             ("shelf", (-900, -250, -300, 700), .06, above),
