@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bytedeco.javacpp.indexer.IntIndexer;
-import org.bytedeco.javacpp.indexer.UByteIndexer;
 import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.global.opencv_objdetect;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Size;
 import org.bytedeco.opencv.opencv_objdetect.CharucoBoard;
 import org.bytedeco.opencv.opencv_objdetect.Dictionary;
+import org.opencv.objdetect.Objdetect;
 import weltwright.geometry.Point;
 
 /**
@@ -201,19 +201,18 @@ public enum ReferenceSheet {
      * {@link #MARKER_CELLS} each way.
      */
     public static boolean[][] blackCells(Marker marker) {
-        try (Dictionary dictionary = dictionary();
-                Mat image = new Mat()) {
-            dictionary.generateImageMarker(marker.id(), MARKER_CELLS, image, 1);
-            boolean[][] black = new boolean[MARKER_CELLS][MARKER_CELLS];
-            try (UByteIndexer pixels = image.createIndexer()) {
-                for (int row = 0; row < MARKER_CELLS; row++) {
-                    for (int column = 0; column < MARKER_CELLS; column++) {
-                        black[row][column] = pixels.get(row, column) == 0;
-                    }
-                }
-            }
-            return black;
+        Natives.load();
+        org.opencv.core.Mat image = new org.opencv.core.Mat();
+        Objdetect.getPredefinedDictionary(Objdetect.DICT_5X5_1000)
+                .generateImageMarker(marker.id(), MARKER_CELLS, image, 1);
+        byte[] pixels = new byte[MARKER_CELLS * MARKER_CELLS];
+        image.get(0, 0, pixels);
+        image.release();
+        boolean[][] black = new boolean[MARKER_CELLS][MARKER_CELLS];
+        for (int i = 0; i < pixels.length; i++) {
+            black[i / MARKER_CELLS][i % MARKER_CELLS] = pixels[i] == 0;
         }
+        return black;
     }
 
     /** The whole board as OpenCV knows it, in its own frame: from the top left corner, y down the page, in mm. */
