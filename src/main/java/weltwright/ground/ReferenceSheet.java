@@ -3,13 +3,7 @@ package weltwright.ground;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bytedeco.javacpp.indexer.IntIndexer;
-import org.bytedeco.opencv.global.opencv_core;
-import org.bytedeco.opencv.global.opencv_objdetect;
-import org.bytedeco.opencv.opencv_core.Mat;
-import org.bytedeco.opencv.opencv_core.Size;
-import org.bytedeco.opencv.opencv_objdetect.CharucoBoard;
-import org.bytedeco.opencv.opencv_objdetect.Dictionary;
+import org.opencv.core.Mat;
 import org.opencv.objdetect.Objdetect;
 import weltwright.geometry.Point;
 
@@ -202,7 +196,7 @@ public enum ReferenceSheet {
      */
     public static boolean[][] blackCells(Marker marker) {
         Natives.load();
-        org.opencv.core.Mat image = new org.opencv.core.Mat();
+        Mat image = new Mat();
         Objdetect.getPredefinedDictionary(Objdetect.DICT_5X5_1000)
                 .generateImageMarker(marker.id(), MARKER_CELLS, image, 1);
         byte[] pixels = new byte[MARKER_CELLS * MARKER_CELLS];
@@ -213,21 +207,6 @@ public enum ReferenceSheet {
             black[i / MARKER_CELLS][i % MARKER_CELLS] = pixels[i] == 0;
         }
         return black;
-    }
-
-    /** The whole board as OpenCV knows it, in its own frame: from the top left corner, y down the page, in mm. */
-    CharucoBoard board() {
-        List<Marker> markers = allMarkers();
-        try (Dictionary dictionary = dictionary();
-                Size size = new Size(squaresAcross, squaresDown);
-                Mat ids = new Mat(markers.size(), 1, opencv_core.CV_32SC1)) {
-            try (IntIndexer into = ids.createIndexer()) {
-                for (int i = 0; i < markers.size(); i++) {
-                    into.put(i, 0, markers.get(i).id());
-                }
-            }
-            return new CharucoBoard(size, (float) squareMm, (float) markerMm, dictionary, ids);
-        }
     }
 
     private List<Marker> allMarkers() {
@@ -248,10 +227,5 @@ public enum ReferenceSheet {
 
     private int cornerRow(int cornerId) {
         return cornerId / (squaresAcross - 1) + 1;
-    }
-
-    private static Dictionary dictionary() {
-        Natives.load();
-        return opencv_objdetect.getPredefinedDictionary(opencv_objdetect.DICT_5X5_1000);
     }
 }

@@ -7,12 +7,16 @@ import java.util.HashSet;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.bytedeco.javacpp.IntPointer;
+import org.bytedeco.javacpp.indexer.IntIndexer;
 import org.bytedeco.javacpp.indexer.UByteIndexer;
+import org.bytedeco.opencv.global.opencv_core;
+import org.bytedeco.opencv.global.opencv_objdetect;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Point3f;
 import org.bytedeco.opencv.opencv_core.Point3fVector;
 import org.bytedeco.opencv.opencv_core.Size;
 import org.bytedeco.opencv.opencv_objdetect.CharucoBoard;
+import org.bytedeco.opencv.opencv_objdetect.Dictionary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -39,7 +43,7 @@ class ReferenceSheetTest {
     @ParameterizedTest
     @EnumSource
     void innerCornersLieWhereOpenCvHasThem(ReferenceSheet sheet) {
-        try (CharucoBoard board = sheet.board();
+        try (CharucoBoard board = board(sheet);
                 Point3fVector corners = board.getChessboardCorners()) {
             assertThat(corners.size()).isEqualTo(sheet.cornerCount());
             for (int id = 0; id < sheet.cornerCount(); id++) {
@@ -51,7 +55,7 @@ class ReferenceSheetTest {
     @ParameterizedTest
     @EnumSource
     void markersHaveOpenCvsIdsAndPlaces(ReferenceSheet sheet) {
-        try (CharucoBoard board = sheet.board();
+        try (CharucoBoard board = board(sheet);
                 IntPointer ids = board.getIds()) {
             Set<Integer> printed = new HashSet<>();
             for (int i = 0; i < board.getObjPoints().size(); i++) {
@@ -78,7 +82,7 @@ class ReferenceSheetTest {
         int perMarker = perCell * ReferenceSheet.MARKER_CELLS;
         int perSquare = (int) Math.round(perMarker * sheet.squareMm() / sheet.markerMm());
         assertThat(perSquare * sheet.markerMm()).isEqualTo(perMarker * sheet.squareMm());
-        try (CharucoBoard board = sheet.board();
+        try (CharucoBoard board = board(sheet);
                 Mat image = new Mat();
                 Size size = new Size(sheet.squaresAcross() * perSquare, sheet.squaresDown() * perSquare)) {
             board.generateImage(size, image, 0, 1);
@@ -147,5 +151,21 @@ class ReferenceSheetTest {
         assertThat(ours.x() + sheet.boardWidthMm() / 2).isEqualTo(theirs.x(), within(1e-4));
         assertThat(sheet.boardHeightMm() / 2 - ours.y()).isEqualTo(theirs.y(), within(1e-4));
         assertThat(theirs.z()).isZero();
+    }
+
+    /** The whole board as OpenCV makes it: from the top left corner, y down the page, in mm. */
+    private static CharucoBoard board(ReferenceSheet sheet) {
+        Natives.load();
+        int count = sheet.squaresAcross() * sheet.squaresDown() / 2;
+        try (Dictionary dictionary = opencv_objdetect.getPredefinedDictionary(opencv_objdetect.DICT_5X5_1000);
+                Size size = new Size(sheet.squaresAcross(), sheet.squaresDown());
+                Mat ids = new Mat(count, 1, opencv_core.CV_32SC1)) {
+            try (IntIndexer into = ids.createIndexer()) {
+                for (int i = 0; i < count; i++) {
+                    into.put(i, 0, sheet.firstId() + i);
+                }
+            }
+            return new CharucoBoard(size, (float) sheet.squareMm(), (float) sheet.markerMm(), dictionary, ids);
+        }
     }
 }
