@@ -33,8 +33,8 @@ import weltwright.trouble.Trouble;
 final class KnifeMask {
     static final double MM_PER_PX = 0.2;
 
-    /** A tip may reach so far beyond the last line that it hides as to the next line, and a little. */
-    private static final double ROOM_MM = 4;
+    /** An end may reach beyond the last line that it hides as far as the next one; grain may hide from us that one is hidden. */
+    private static final double ROOM_MM = 10;
 
     /** The ratio to lit paper is kept in 8 bits, lit paper being this. */
     private static final double LIT = 110;

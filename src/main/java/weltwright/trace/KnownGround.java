@@ -1,11 +1,13 @@
 package weltwright.trace;
 
 import java.util.List;
+import java.util.function.Function;
 import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
 import weltwright.ground.Reference;
 import weltwright.ground.View;
 import weltwright.ground.ViewSolver;
+import weltwright.trouble.Trouble;
 
 /** A ground that was found in a picture: what the view is solved from, and what lies on it. */
 interface KnownGround {
@@ -30,4 +32,32 @@ interface KnownGround {
      * @param look what the ground's print says of what is hidden
      */
     record Cover(Polyline contour, double roughMm, GroundPattern pattern, PrintLook look) {}
+
+    /** The watershed leaves a raster's outermost pixels alone, and opening the next few. */
+    double RIM_PX = 4;
+
+    /**
+     * What lies on a part of the ground, or on all of it where what was found on the part goes on beyond it.
+     *
+     * @throws Trouble where it goes on beyond the ground
+     */
+    static Cover cover(GroundRaster part, GroundRaster whole, Function<GroundRaster, Cover> look) {
+        Cover cover = look.apply(part);
+        if (!goesOn(cover.contour(), part)) {
+            return cover;
+        }
+        Cover all = part.equals(whole) ? cover : look.apply(whole);
+        if (goesOn(all.contour(), whole)) {
+            throw new Trouble(
+                    "The knife reaches beyond the sheet or ground that it lies on, as far as that is to be seen.",
+                    "Lay all of it on the ground, or use a larger sheet, and photograph it again.");
+        }
+        return all;
+    }
+
+    private static boolean goesOn(Polyline contour, GroundRaster raster) {
+        return contour.points().stream().map(raster::pixel).anyMatch(px -> Math.min(px.x(), px.y()) < RIM_PX
+                || px.x() > raster.columns() - 1 - RIM_PX
+                || px.y() > raster.rows() - 1 - RIM_PX);
+    }
 }

@@ -54,7 +54,11 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     @Override
     public Cover cover(Picture picture, View view) {
         Point half = new Point(found.sizeXMm() / 2 - RIM_MM, found.sizeYMm() / 2 - RIM_MM);
-        GroundRaster raster = GroundRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
+        GroundRaster whole = GroundRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
+        return KnownGround.cover(whole, whole, raster -> coverOn(raster, picture, view));
+    }
+
+    private static Cover coverOn(GroundRaster raster, Picture picture, View view) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = blank(raster)) {
             Mat expected = PaperLight.fit(seen, pattern.paper(), raster).over(raster);

@@ -64,7 +64,13 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
         RuledPattern ruling = new RuledPattern(pitchMm, found.extent(), lineHalfMm(view));
         PaperLight light = light(picture, view, ruling, GroundRaster.covering(low, high, Math.min(COARSE_MM_PER_PX, pitchMm / 16)));
         PrintLook look = new RuledSights(ruling, picture, view).look().consistent();
-        GroundRaster raster = KnifeMask.around(look.sights(), low, high, pitchMm);
+        GroundRaster part = KnifeMask.around(look.sights(), low, high, pitchMm);
+        GroundRaster whole = GroundRaster.covering(low, high, KnifeMask.MM_PER_PX);
+        return KnownGround.cover(part, whole, raster -> coverOn(raster, picture, view, ruling, light, look));
+    }
+
+    private static Cover coverOn(
+            GroundRaster raster, Picture picture, View view, RuledPattern ruling, PaperLight light, PrintLook look) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = ruling.on(raster)) {
             Mat expected = light.over(raster);

@@ -63,9 +63,14 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
         Point half = new Point(sheet.pageWidthMm() / 2 * scale.x() - 1, sheet.pageHeightMm() / 2 * scale.y() - 1);
         SheetLook bare = SheetLook.of(
                 picture, view, sheet, scale, GroundRaster.covering(half.times(-1), half, COARSE_MM_PER_PX));
-        GroundRaster raster = KnifeMask.around(look.sights(), half.times(-1), half, sheet.squareMm());
+        GroundRaster part = KnifeMask.around(look.sights(), half.times(-1), half, sheet.squareMm());
+        GroundRaster whole = GroundRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
+        return KnownGround.cover(part, whole, raster -> coverOn(raster, picture, view, bare, look));
+    }
+
+    private Cover coverOn(GroundRaster raster, Picture picture, View view, SheetLook bare, PrintLook look) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
-        try (GroundPattern pattern = SheetPattern.of(sheet, scale, raster)) {
+        try (GroundPattern pattern = SheetPattern.of(found.sheet(), scale, raster)) {
             Mat expected = bare.expected(raster, pattern);
             Cover cover = new Cover(
                     new KnifeMask(raster, seen, expected, pattern, SheetPattern.LINE_ZONE_MM)

