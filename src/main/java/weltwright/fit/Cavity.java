@@ -139,7 +139,12 @@ public final class Cavity {
             own.add(side(ownSpine).points());
         }
         double slack = spine[0] - edge[0] - (ownSpine[0] - ownEdge[0]) + 2 * easeMm;
-        return new DrawCheck(path, binds, slack, nearest(0, swept, stitches).edgeToStitchMm(), steps(own, stitches));
+        List<Step> steps = steps(own, stitches);
+        // What is swept is known at stations only; on a curved path the edge itself may come a few hundredths nearer.
+        double least = steps.stream()
+                .mapToDouble(Step::edgeToStitchMm)
+                .reduce(nearest(0, swept, stitches).edgeToStitchMm(), Math::min);
+        return new DrawCheck(path, binds, slack, least, steps);
     }
 
     private List<Step> steps(List<List<Point>> edges, List<Point> stitches) {

@@ -11,9 +11,12 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.linemerge.LineMerger;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 
 /**
@@ -42,6 +45,16 @@ public record Region(Polygon area) {
     /** What a closed chain encloses. */
     public static Region of(Polyline boundary) {
         return new Region(boundary.polygon());
+    }
+
+    /**
+     * What a closed chain encloses that may cross itself, as two sides of a slim point do when each is faired by itself: the
+     * parts before and behind each crossing, grown by so much that they hang together. A chain without crossings is not
+     * grown.
+     */
+    public static Region ofCrossing(Polyline boundary, double byMm) {
+        Polygon area = boundary.polygon();
+        return area.isValid() ? new Region(area) : largest(BufferOp.bufferOp(GeometryFixer.fix(area), byMm, ROUND));
     }
 
     public static Region box(double x0, double y0, double x1, double y1) {
@@ -80,15 +93,20 @@ public record Region(Polygon area) {
     }
 
     public Region union(Region other) {
-        return largest(area.union(other.area));
+        return overlaid(OverlayNG.UNION, other);
     }
 
     public Region minus(Region other) {
-        return largest(area.difference(other.area));
+        return overlaid(OverlayNG.DIFFERENCE, other);
     }
 
     public Region within(Region other) {
-        return largest(area.intersection(other.area));
+        return overlaid(OverlayNG.INTERSECTION, other);
+    }
+
+    /** By the overlay that copes with edges which all but coincide, as those of a region and of its offset's offset do. */
+    private Region overlaid(int operation, Region other) {
+        return largest(OverlayNGRobust.overlay(area, other.area, operation));
     }
 
     /** Whether a point lies inside, at least so far from the boundary. */
@@ -106,7 +124,7 @@ public record Region(Polygon area) {
     /** The longest stretch of the boundary that runs inside another region, in either sense. */
     public Polyline boundaryWithin(Region other) {
         LineMerger merger = new LineMerger();
-        merger.add(area.getExteriorRing().intersection(other.area));
+        merger.add(OverlayNGRobust.overlay(area.getExteriorRing(), other.area, OverlayNG.INTERSECTION));
         List<Point> points = new ArrayList<>();
         for (Object line : merger.getMergedLineStrings()) {
             LineString candidate = (LineString) line;

@@ -50,6 +50,9 @@ final class Planform {
     private static final double FAR_MM = 1000;
 
     private final SheathSpec spec;
+    /** What two sides of the cavity that cross at a slim tip are joined by: less than any knife cuts true to. */
+    private static final double HAIR_MM = 0.01;
+
     private final double throatMm;
     private final double weltMm;
     private final double foldMm;
@@ -189,7 +192,7 @@ final class Planform {
         // Straight on out of the throat, so that all that is parallel to the cavity crosses the throat square.
         round.add(new Point(throatMm - FAR_MM / 5, spine.get(spine.size() - 1).y()));
         round.add(new Point(throatMm - FAR_MM / 5, round.get(0).y()));
-        Region room = Region.of(Polyline.closed(round));
+        Region room = Region.ofCrossing(Polyline.closed(round), HAIR_MM);
         room = room.union(nose(swept, Math.max(0.1, drainRadius + TIP_TO_DRAIN_MM / 2 - spec.easeMm())));
         if (!folded()) {
             return room.grown(spec.easeMm() + FAIR_RADIUS_MM).grown(-FAIR_RADIUS_MM);

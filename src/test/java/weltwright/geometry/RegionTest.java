@@ -61,4 +61,15 @@ class RegionTest {
     void nothingIsLeftOfARegionShrunkTooFar() {
         assertThatThrownBy(() -> SQUARE.grown(-21)).isInstanceOf(IllegalArgumentException.class);
     }
+
+    /** A slim point whose two sides cross 9 mm before it: 1 / 1.1 of the way. */
+    @Test
+    void aChainThatCrossesItselfKeepsWhatLiesBehindTheCrossing() {
+        Polyline crossing = Polyline.closed(List.of(
+                new Point(0, -1), new Point(100, 0.1), new Point(100, -0.1), new Point(0, 1)));
+        Region region = Region.ofCrossing(crossing, 0.01);
+        assertThat(region.area().isValid()).isTrue();
+        assertThat(region.extent().getMaxX()).isCloseTo(100, within(0.011));
+        assertThat(region.extent().getMinX()).isCloseTo(0, within(0.011));
+    }
 }

@@ -257,7 +257,7 @@ class PatternPropertiesTest {
                     }
                 }
             }
-            assertThat(step.edgeToStitchMm()).isGreaterThanOrEqualTo(check.leastEdgeToStitchMm() - 0.05);
+            assertThat(step.edgeToStitchMm()).isGreaterThanOrEqualTo(check.leastEdgeToStitchMm());
         }
     }
 
