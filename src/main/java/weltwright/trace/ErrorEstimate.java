@@ -37,7 +37,8 @@ final class ErrorEstimate {
     private ErrorEstimate() {}
 
     static ErrorBudget of(
-            ViewSolver.Solution solution, double scaleSigma, SilhouetteBuilder.Built built, List<Unsure> unsure) {
+            ViewSolver.Solution solution, KnownGround ground, SilhouetteBuilder.Built built, List<Unsure> unsure) {
+        double scaleSigma = ground.scaleSigma();
         View view = solution.view();
         Plane plane = built.midPlane();
         List<Point> places = built.ring().resampled(4).points().stream().map(built.onGround()::apply).toList();
@@ -83,9 +84,14 @@ final class ErrorEstimate {
                         WITHIN_95 * EDGE_SIGMA_PX * mmPerPx,
                         "Use flat light and a sharp picture in which the sheet fills the frame."),
                 new ErrorBudget.Part(
+                        "shadows, which blank ground does not tell from the knife",
+                        ground.shadowMm(),
+                        "Look the whole outline over, or photograph on the printed sheet or a ruled ground."),
+                new ErrorBudget.Part(
                         "stretches in which the edge hardly shows",
                         strayed(built.ring(), unsure),
                         "Look at the marked stretches and pull the outline to the edge there.")));
+        parts.removeIf(part -> part.error95Mm() == 0);
         parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
         double squares = 0;
         for (ErrorBudget.Part part : parts) {

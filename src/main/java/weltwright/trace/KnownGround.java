@@ -19,6 +19,9 @@ interface KnownGround {
     /** How far its size may be off: standard deviation, as a part of it. */
     double scaleSigma();
 
+    /** What taking a shadow for the knife may put the outline off by, at 95 %, in mm; 0 where the ground's print tells. */
+    double shadowMm();
+
     /** One plain sentence on what was found and how well it fits. */
     String note(ViewSolver.Solution solution);
 

@@ -46,6 +46,11 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
     }
 
     @Override
+    public double shadowMm() {
+        return 0;
+    }
+
+    @Override
     public String note(ViewSolver.Solution solution) {
         return String.format(
                 Locale.ROOT,

@@ -45,6 +45,11 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     }
 
     @Override
+    public double shadowMm() {
+        return 0;
+    }
+
+    @Override
     public String note(ViewSolver.Solution solution) {
         return String.format(
                 Locale.ROOT,

@@ -102,7 +102,7 @@ public final class Tracer {
             SilhouetteBuilder.Built built =
                     new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
             List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
-            ErrorBudget error = ErrorEstimate.of(solution, ground.scaleSigma(), built, unsure);
+            ErrorBudget error = ErrorEstimate.of(solution, ground, built, unsure);
             progress.at("Traced", 1);
             return new Trace(
                     built.silhouette(),
