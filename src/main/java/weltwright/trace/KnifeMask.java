@@ -36,8 +36,11 @@ final class KnifeMask {
     /** An end may reach beyond the last line that it hides as far as the next one; grain may hide from us that one is hidden. */
     private static final double ROOM_MM = 10;
 
-    /** The ratio to lit paper is kept in 8 bits, lit paper being this. */
+    /** What lit paper is in the ratio to it. */
     private static final double LIT = 110;
+
+    /** Ratios are cut off here: how much brighter than black print a knife is does not matter. */
+    private static final double BRIGHTEST = 255;
 
     private static final int GROUND = 1;
     private static final int KNIFE = 2;
@@ -119,19 +122,20 @@ final class KnifeMask {
     Polyline contourBySharpness() {
         Mat ratio = ratio();
         Mat seeds = new Mat(ratio.size(), CvType.CV_32S, new Scalar(0));
-        SharpEdges edges = SharpEdges.of(ratio, MM_PER_PX);
+        Mat rounded = new Mat();
+        ratio.convertTo(rounded, CvType.CV_8U);
+        SharpEdges edges = SharpEdges.of(rounded, MM_PER_PX);
+        rounded.release();
         seeds.setTo(new Scalar(GROUND), edges.outside());
         seeds.setTo(new Scalar(KNIFE), edges.inside());
         edges.close();
         return contour(ratio, seeds);
     }
 
-    private Polyline contour(Mat ratio, Mat labels) {
-        Imgproc.watershed(ratio, labels);
-        Mat knife = new Mat();
-        Core.compare(labels, new Scalar(KNIFE), knife, Core.CMP_EQ);
+    private Polyline contour(Mat ratio, Mat seeds) {
+        Mat knife = RandomWalk.part(ratio, seeds, KNIFE, GROUND);
         ratio.release();
-        labels.release();
+        seeds.release();
         // A line's or a marker's edge that came out as a spur or a slit is thinner than any blade.
         Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(9, 9));
         Imgproc.morphologyEx(knife, knife, Imgproc.MORPH_CLOSE, kernel);
@@ -172,12 +176,13 @@ final class KnifeMask {
                 "Lay the knife where the ground's lines are, so that it stands out from it.");
     }
 
-    /** What is seen over what the bare lit sheet would show, {@link #LIT} where they agree; 8 bits, three channels. */
+    /** What is seen over what the bare lit sheet would show, {@link #LIT} where they agree; float, three channels. */
     private Mat ratio() {
         Mat seenFloat = new Mat();
         seen.convertTo(seenFloat, CvType.CV_32F);
         Mat ratio = new Mat();
-        Core.divide(seenFloat, expected, ratio, LIT, CvType.CV_8U);
+        Core.divide(seenFloat, expected, ratio, LIT, CvType.CV_32F);
+        Core.min(ratio, Scalar.all(BRIGHTEST), ratio);
         Mat known = new Mat();
         Core.bitwise_or(pattern.paper(), pattern.black(), known);
         fillGaps(ratio, known);
@@ -204,7 +209,7 @@ final class KnifeMask {
         Core.merge(List.of(count, count, count), counts);
         Core.max(counts, Scalar.all(1), counts);
         Mat mean = new Mat();
-        Core.divide(sum, counts, mean, 255, CvType.CV_8U);
+        Core.divide(sum, counts, mean, 255, CvType.CV_32F);
         // Where nothing near is known, nothing speaks against the ground.
         Core.compare(count, Scalar.all(0), known, Core.CMP_EQ);
         mean.setTo(Scalar.all(LIT), known);
@@ -217,6 +222,7 @@ final class KnifeMask {
     private Mat seeds(Mat ratio, List<PrintLook.Sight> sights) {
         Mat smooth = new Mat();
         Imgproc.GaussianBlur(ratio, smooth, new Size(0, 0), 1.5);
+        smooth.convertTo(smooth, CvType.CV_8U);
         int columns = smooth.cols();
         int rows = smooth.rows();
         byte[] bgr = new byte[3 * columns * rows];

@@ -36,6 +36,11 @@ record LineMeasure<L>(ToDoubleFunction<L> of, double usual, double noise) {
         return Math.abs(of.applyAsDouble(look) - usual) < 0.35 * usual;
     }
 
+    /** Whether it is less than noise makes it where a line is seen. */
+    boolean isLess(L look) {
+        return of.applyAsDouble(look) < usual - 4 * noise;
+    }
+
     boolean isUsualOrBolder(L look) {
         double seen = of.applyAsDouble(look);
         return seen > 0.6 * usual && seen < BOLDEST * usual;

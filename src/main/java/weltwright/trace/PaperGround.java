@@ -74,7 +74,7 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
                     new KnifeMask(raster, seen, expected, pattern, 0).contourBySharpness(),
                     ROUGH_MM,
                     pattern,
-                    new PrintLook(List.of(), new double[3]));
+                    new PrintLook(List.of(), List.of(), new double[3]));
             expected.release();
             return cover;
         } finally {

@@ -46,6 +46,7 @@ final class RuledSights {
         double[] usual = usual(looks);
         LineMeasure<Look> measure = LineMeasure.of(looks, look -> look.along(usual));
         List<PrintLook.Sight> sights = new ArrayList<>();
+        List<Point> unclear = new ArrayList<>();
         double[] lineColour = new double[3];
         if (measure.tells()) {
             for (Look look : looks) {
@@ -56,10 +57,12 @@ final class RuledSights {
                     }
                 } else if (look.even() && measure.isNone(look)) {
                     sights.add(new PrintLook.Sight(look.at(), false));
+                } else {
+                    unclear.add(look.at());
                 }
             }
         }
-        return new PrintLook(sights, lineColour);
+        return new PrintLook(sights, unclear, lineColour);
     }
 
     /** The direction of the usual step: the median of each channel, of length 1. */

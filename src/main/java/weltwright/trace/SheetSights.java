@@ -10,14 +10,16 @@ import weltwright.measure.PrintScale;
 
 /**
  * Where the sheet's print is to be seen, and where something hides it: along the pale blue lines of the working area by
- * their blueness, along the frame's squares by their contrast. A shadow darkens print and paper alike and leaves both
- * as they were; whatever lies on the sheet hides them.
+ * how much darker than the paper they are, and no less blue than elsewhere; along the frame's squares by their contrast.
+ * A shadow darkens print and paper alike and leaves both as they were; whatever lies on the sheet hides them.
+ *
+ * <p>Brightness says more than hue: cameras and compression keep a quarter of a picture's hues or less.
  */
 final class SheetSights {
     private static final double STEP_MM = 0.6;
 
-    /** PrintLook at together, so that grain averages out: this far to both sides along the line. */
-    private static final double ALONG_MM = 1.2;
+    /** Looked at together, so that grain averages out: this far to both sides along the line. */
+    private static final double ALONG_MM = 0.8;
 
     /** Paper is looked at this far from a line's middle. */
     private static final double LINE_ASIDE_MM = 0.9;
@@ -41,24 +43,25 @@ final class SheetSights {
     PrintLook look() {
         List<LineLook> lines = lineLooks();
         List<PrintLook.Sight> sights = new ArrayList<>(frame());
+        List<Point> unclear = new ArrayList<>();
         double[] lineColour = new double[3];
-        LineMeasure<LineLook> blueness = LineMeasure.of(lines, LineLook::blueness);
         LineMeasure<LineLook> darkness = LineMeasure.of(lines, LineLook::darkness);
-        // In a picture without colour the lines are merely darker than the paper.
-        LineMeasure<LineLook> telling = blueness.tells() ? blueness : darkness;
-        if (telling.tells()) {
+        LineMeasure<LineLook> blueness = LineMeasure.of(lines, LineLook::blueness);
+        if (darkness.tells()) {
             for (LineLook look : lines) {
-                if (look.even() && telling.isUsual(look)) {
+                if (look.even() && darkness.isUsual(look) && !blueness.isLess(look)) {
                     sights.add(new PrintLook.Sight(look.at(), true));
                     for (int k = 0; k < 3; k++) {
                         lineColour[k] += look.paperLessLine()[k];
                     }
-                } else if (look.even() && telling.isNone(look) && (!darkness.tells() || darkness.isNone(look))) {
+                } else if (look.even() && darkness.isNone(look)) {
                     sights.add(new PrintLook.Sight(look.at(), false));
+                } else {
+                    unclear.add(look.at());
                 }
             }
         }
-        return new PrintLook(sights, lineColour);
+        return new PrintLook(sights, unclear, lineColour);
     }
 
     /**

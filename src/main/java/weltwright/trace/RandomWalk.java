@@ -1,0 +1,225 @@
+package weltwright.trace;
+
+import java.util.Arrays;
+import java.util.List;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Point;
+import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+
+/**
+ * Parts a picture in two from seeds, after Grady (2006), "Random walks for image segmentation": a pixel belongs to the
+ * seeds that a walker who sets out from it reaches first more often, where he crosses an edge the less readily the
+ * clearer it is.
+ *
+ * <p>Made for seeds that lie close together all over the picture and for edges with gaps. A gap lets few walkers through,
+ * so a part does not run out through it, as water does in a watershed; where there is no edge at all the border passes
+ * half-way between the seeds. The chance is the potential in a net of resistors, which successive over-relaxation solves.
+ */
+final class RandomWalk {
+    /** Pixels are taken together by so many each way: noise averages out, and a border is wanted to half a millimetre. */
+    private static final int COARSER = 2;
+
+    /** A step between neighbours of so many standard deviations of the usual one is an edge for sure. */
+    private static final double EDGE_SIGMAS = 2.5;
+
+    /** Variance of a channel's noise that is always there, by the rounding of what it is computed from. */
+    private static final double LEAST_NOISE = 0.02;
+
+    /** Walkers cross even the clearest edge now and then, or a part without seeds would belong to nobody. */
+    private static final float LEAST_CONDUCTANCE = 1e-4f;
+
+    private static final double RELAXATION = 1.8;
+    private static final int MOST_SWEEPS = 200;
+
+    /** Chances that change less than this in a sweep are final. */
+    private static final float SETTLED = 0.002f;
+
+    private final int columns;
+    private final int rows;
+    private final float[] chance;
+    private final boolean[] fixed;
+    private final float[] right;
+    private final float[] down;
+
+    private RandomWalk(Mat picture, Mat seeds, int ours, int theirs) {
+        columns = (picture.cols() + COARSER - 1) / COARSER;
+        rows = (picture.rows() + COARSER - 1) / COARSER;
+        chance = new float[columns * rows];
+        fixed = new boolean[columns * rows];
+        right = new float[columns * rows];
+        down = new float[columns * rows];
+        plant(seeds, ours, theirs);
+        conduct(picture);
+    }
+
+    /**
+     * @param picture three channels
+     * @param seeds of the same size, 32 bits; 0 where nothing is known
+     * @param ours label of the seeds whose part is wanted
+     * @param theirs label of the others
+     * @return 255 where a pixel is ours, 0 where it is theirs
+     */
+    static Mat part(Mat picture, Mat seeds, int ours, int theirs) {
+        RandomWalk walk = new RandomWalk(picture, seeds, ours, theirs);
+        walk.settle();
+        Mat chance = new Mat(walk.rows, walk.columns, CvType.CV_32F);
+        chance.put(0, 0, walk.chance);
+        Imgproc.resize(chance, chance, new Size(walk.columns * COARSER, walk.rows * COARSER), 0, 0, Imgproc.INTER_LINEAR);
+        Mat part = new Mat();
+        Imgproc.threshold(chance.submat(0, picture.rows(), 0, picture.cols()), part, 0.5, 255, Imgproc.THRESH_BINARY);
+        part.convertTo(part, CvType.CV_8U);
+        chance.release();
+        return part;
+    }
+
+    private void plant(Mat seeds, int ours, int theirs) {
+        int[] row = new int[seeds.cols()];
+        int[] balance = new int[chance.length];
+        for (int y = 0; y < seeds.rows(); y++) {
+            seeds.get(y, 0, row);
+            for (int x = 0; x < row.length; x++) {
+                balance[y / COARSER * columns + x / COARSER] += row[x] == ours ? 1 : row[x] == theirs ? -1 : 0;
+            }
+        }
+        Arrays.fill(chance, 0.5f);
+        for (int i = 0; i < chance.length; i++) {
+            if (balance[i] != 0) {
+                chance[i] = balance[i] > 0 ? 1 : 0;
+                fixed[i] = true;
+            }
+        }
+    }
+
+    private void conduct(Mat picture) {
+        Mat coarse = new Mat();
+        Imgproc.resize(picture, coarse, new Size(columns, rows), 0, 0, Imgproc.INTER_AREA);
+        coarse.convertTo(coarse, CvType.CV_32F);
+        whiten(coarse);
+        float[] acrossRight = means(coarse, new Size(2, 3));
+        float[] acrossDown = means(coarse, new Size(3, 2));
+        coarse.release();
+        float[] squares = new float[2 * chance.length];
+        for (int y = 0; y < rows; y++) {
+            for (int x = 0; x < columns; x++) {
+                int i = y * columns + x;
+                right[i] = step(acrossRight, i, y * columns + Math.min(x + 2, columns - 1));
+                down[i] = step(acrossDown, i, Math.min(y + 2, rows - 1) * columns + x);
+                squares[2 * i] = right[i];
+                squares[2 * i + 1] = down[i];
+            }
+        }
+        // Most neighbours lie on one side of an edge, so the median is what noise does.
+        float scale = (float) (1 / (EDGE_SIGMAS * EDGE_SIGMAS * median(squares)));
+        for (int i = 0; i < chance.length; i++) {
+            right[i] = (float) Math.exp(-right[i] * scale) + LEAST_CONDUCTANCE;
+            down[i] = (float) Math.exp(-down[i] * scale) + LEAST_CONDUCTANCE;
+        }
+    }
+
+    /**
+     * Mixes the channels so that noise is alike in all and shared by none: a picture's noise is mostly of brightness,
+     * and so a faint change of hue tells more than a larger one of brightness.
+     */
+    private void whiten(Mat coarse) {
+        float[] bgr = new float[3 * chance.length];
+        coarse.get(0, 0, bgr);
+        int n = columns * (rows - 1);
+        float[] squares = new float[n];
+        for (int i = 0; i < n; i++) {
+            squares[i] = step(bgr, i, i + columns);
+        }
+        float usual = median(squares.clone());
+        double[][] noise = {{LEAST_NOISE, 0, 0}, {0, LEAST_NOISE, 0}, {0, 0, LEAST_NOISE}};
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < 9 && squares[i] <= usual; k++) {
+                noise[k / 3][k % 3] += (bgr[3 * (i + columns) + k / 3] - bgr[3 * i + k / 3])
+                        * (bgr[3 * (i + columns) + k % 3] - bgr[3 * i + k % 3])
+                        / n;
+            }
+        }
+        Mat covariance = new Mat(3, 3, CvType.CV_64F);
+        covariance.put(0, 0, Arrays.stream(noise).flatMapToDouble(Arrays::stream).toArray());
+        Mat variances = new Mat();
+        Mat axes = new Mat();
+        Core.eigen(covariance, variances, axes);
+        for (int k = 0; k < 3; k++) {
+            Mat axis = axes.row(k);
+            Core.multiply(axis, new Scalar(1 / Math.sqrt(variances.get(k, 0)[0])), axis);
+        }
+        Core.transform(coarse, coarse, axes);
+        for (Mat used : List.of(covariance, variances, axes)) {
+            used.release();
+        }
+    }
+
+    private static float median(float[] values) {
+        Arrays.sort(values);
+        return values[values.length / 2];
+    }
+
+    /** The mean colours of boxes of pixels that end with each pixel. */
+    private static float[] means(Mat coarse, Size box) {
+        Mat mean = new Mat();
+        Imgproc.boxFilter(coarse, mean, CvType.CV_32F, box, new Point(1, 1), true, Core.BORDER_REPLICATE);
+        float[] bgr = new float[3 * mean.rows() * mean.cols()];
+        mean.get(0, 0, bgr);
+        mean.release();
+        return bgr;
+    }
+
+    /** The square of the difference of two pixels' colours. */
+    private static float step(float[] bgr, int i, int j) {
+        float sum = 0;
+        for (int k = 0; k < 3; k++) {
+            float d = bgr[3 * i + k] - bgr[3 * j + k];
+            sum += d * d;
+        }
+        return sum;
+    }
+
+    private void settle() {
+        for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
+            float most = 0;
+            for (int y = 0; y < rows; y++) {
+                for (int x = 0; x < columns; x++) {
+                    int i = y * columns + x;
+                    if (!fixed[i]) {
+                        most = Math.max(most, Math.abs(relax(i, x, y)));
+                    }
+                }
+            }
+            if (most < SETTLED) {
+                return;
+            }
+        }
+    }
+
+    /** Moves one chance towards the mean of its neighbours' and beyond, and says how far. */
+    private float relax(int i, int x, int y) {
+        float all = 0;
+        float sum = 0;
+        if (x > 0) {
+            all += right[i - 1];
+            sum += right[i - 1] * chance[i - 1];
+        }
+        if (x + 1 < columns) {
+            all += right[i];
+            sum += right[i] * chance[i + 1];
+        }
+        if (y > 0) {
+            all += down[i - columns];
+            sum += down[i - columns] * chance[i - columns];
+        }
+        if (y + 1 < rows) {
+            all += down[i];
+            sum += down[i] * chance[i + columns];
+        }
+        float move = (float) (RELAXATION * (sum / all - chance[i]));
+        chance[i] += move;
+        return move;
+    }
+}
