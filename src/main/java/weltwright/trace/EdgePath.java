@@ -53,6 +53,9 @@ final class EdgePath {
     /** Rows to either side over which a strong edge is judged. */
     private static final int STRONG_ROWS = 60;
 
+    /** The contrast of an edge that is faint but no noise, in standard deviations of the colours beside it per pixel. */
+    private static final double FAINT = 2;
+
     /** Next to black print an edge is believed this much: print is the stronger by far. */
     private static final double TRUST_AT_PRINT = 0.2;
 
@@ -127,7 +130,7 @@ final class EdgePath {
 
     /**
      * An edge twice as strong is not twice as good: gain levels off. What is strong is judged nearby, so that a faint
-     * stretch is followed as faithfully as a clear one.
+     * stretch is followed as faithfully as a clear one; but where nothing stands out from the noise, noise is not.
      */
     private static float[] gain(float[] contrast, double[] most, int width) {
         int n = most.length;
@@ -141,7 +144,7 @@ final class EdgePath {
                 for (int k = -reach; k <= reach; k++) {
                     near[k + reach] = most[Math.floorMod(i + k, n)];
                 }
-                strong = median(near);
+                strong = Math.max(FAINT, median(near));
             }
             for (int k = i * width; k < (i + 1) * width; k++) {
                 gain[k] = (float) (contrast[k] / (contrast[k] + 0.4 * strong));
