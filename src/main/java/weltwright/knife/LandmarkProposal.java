@@ -11,9 +11,6 @@ import weltwright.geometry.Polyline;
  * Where tip, heel and butt are likely to be on an outline, and on which side the edge is. Proposed, for the user to look
  * at: from the outline and from where the handle's material ends.
  *
- * <p>The edge side is told by what makers do to it. Where the edge begins there is a notch, a step or a finger's rest;
- * the spine runs through smoothly. Where neither side has one, the spine is the straighter of the two.
- *
  * @param tip index of a point of the outline
  * @param heel the same
  * @param spineStart the same
@@ -23,12 +20,6 @@ import weltwright.geometry.Polyline;
  */
 public record LandmarkProposal(
         int tip, int heel, int spineStart, int butt, boolean spineOnLeft, List<Integer> steps) {
-
-    /** A notch is looked for this far to both sides of where the handle ends. */
-    private static final double NOTCH_MM = 12;
-
-    /** Notches that differ by less than this do not tell the sides apart. */
-    private static final double TELLING_MM = 0.5;
 
     /** The heel's corner is looked for this far from the handle's visible end, besides what perspective may shift it. */
     private static final double HEEL_SEARCH_MM = 2;
@@ -50,7 +41,9 @@ public record LandmarkProposal(
             tip = points.get(i).x() > points.get(tip).x() ? i : tip;
             butt = points.get(i).x() < points.get(butt).x() ? i : butt;
         }
-        boolean spineOnLeft = spineOnLeft(sides, handleFront, points.get(tip).x());
+        boolean spineOnLeft = !new EdgeSide(
+                        sides, points.get(butt).x(), handleFront, points.get(tip).x())
+                .isAbove(points.get(tip).y());
         double search = HEEL_SEARCH_MM + uncertaintyMm;
         Optional<FrontStep> heelStep = FrontStep.find(ring, sides, !spineOnLeft, handleFront, search);
         int heel = heelStep.map(FrontStep::onBlade).orElseGet(() -> corner(ring, sides, !spineOnLeft, handleFront, search));
@@ -65,43 +58,6 @@ public record LandmarkProposal(
                 .flatMap(step -> Stream.of(step.onHandle(), step.onBlade()))
                 .toList();
         return new LandmarkProposal(tip, heel, spineStart, butt, spineOnLeft, steps);
-    }
-
-    private static boolean spineOnLeft(Sides sides, double front, double tipX) {
-        double above = notch(sides, true, front);
-        double below = notch(sides, false, front);
-        if (Math.abs(above - below) > TELLING_MM) {
-            return below > above;
-        }
-        double bladeLength = tipX - front;
-        double from = front + 0.12 * bladeLength;
-        double to = front + 0.6 * bladeLength;
-        return bow(sides, true, from, to) < bow(sides, false, from, to);
-    }
-
-    /** How deep the outline falls inside the straight line over the handle's end; 0 where it does not. */
-    private static double notch(Sides sides, boolean above, double front) {
-        double deepest = 0;
-        for (double reach = 4; reach <= NOTCH_MM; reach += 2) {
-            double a = sides.outward(above, front - reach);
-            double b = sides.outward(above, front + reach);
-            for (double d = -reach; d <= reach; d += 0.5) {
-                double straight = a + (b - a) * (d + reach) / (2 * reach);
-                deepest = Math.max(deepest, straight - sides.outward(above, front + d));
-            }
-        }
-        return deepest;
-    }
-
-    /** The farthest that a side departs from its chord. */
-    private static double bow(Sides sides, boolean above, double from, double to) {
-        double a = sides.outward(above, from);
-        double b = sides.outward(above, to);
-        double most = 0;
-        for (double x = from; x <= to; x += 0.5) {
-            most = Math.max(most, Math.abs(sides.outward(above, x) - a - (b - a) * (x - from) / (to - from)));
-        }
-        return most;
     }
 
     /** The point of clearest corner on one side near x, or the point level with x where there is none. */

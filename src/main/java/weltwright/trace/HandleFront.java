@@ -1,5 +1,6 @@
 package weltwright.trace;
 
+import java.util.Arrays;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
@@ -7,6 +8,7 @@ import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.geometry.SymmetricSystem;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
@@ -21,6 +23,9 @@ final class HandleFront {
 
     /** Colours are compared over this much on either side; longer than a pin is wide. */
     private static final double COMPARED_MM = 9;
+
+    /** Variance of a column's colour that is always there, in grey levels squared. */
+    private static final double NOISE = 6;
 
     /** Blades are not shorter than this part of a knife, nor handles. */
     private static final double LEAST_PART = 0.2;
@@ -47,40 +52,29 @@ final class HandleFront {
     }
 
     private static double strongestChange(GroundRaster raster, float[] bgr, Polyline outline) {
-        Sides sides = new Sides(outline);
-        int columns = raster.columns();
-        double[][] sums = new double[columns + 1][7];
-        for (int c = 0; c < columns; c++) {
-            double[] at = sums[c + 1];
-            System.arraycopy(sums[c], 0, at, 0, 7);
-            double x = raster.place(c, 0).x();
-            // The rim of a rounded handle and the bevel of a blade are shaded; the middle shows the material.
-            double low = sides.lower(x) + 0.2 * sides.width(x);
-            double high = sides.upper(x) - 0.2 * sides.width(x);
-            int from = (int) Math.ceil(raster.pixel(new Point(0, high)).y());
-            int to = (int) Math.floor(raster.pixel(new Point(0, low)).y());
-            double[] column = new double[3];
-            for (int r = from; r <= to; r++) {
-                for (int k = 0; k < 3; k++) {
-                    column[k] += bgr[3 * (r * columns + c) + k];
-                }
-            }
-            int count = to - from + 1;
-            if (count > 0) {
-                at[0]++;
-                for (int k = 0; k < 3; k++) {
-                    double mean = column[k] / count;
-                    at[1 + k] += mean;
-                    at[4 + k] += mean * mean;
-                }
-            }
-        }
+        double[][] colour = colours(raster, bgr, new Sides(outline));
+        int columns = colour.length;
         int window = (int) Math.round(COMPARED_MM / raster.mmPerPx());
         int margin = (int) (LEAST_PART * columns);
+        double[][] before = new double[columns][];
+        double[][] after = new double[columns][];
+        double[][] within = {{NOISE, 0, 0}, {0, NOISE, 0}, {0, 0, NOISE}};
+        for (int c = margin; c < columns - margin; c++) {
+            before[c] = mean(colour, c - window, c);
+            after[c] = mean(colour, c, c + window);
+            addSpread(within, colour[c - window / 2], before[c], columns - 2 * margin);
+        }
+        // What varies all along a knife, such as the brightness of wood, tells little of where its material changes.
+        SymmetricSystem usual = new SymmetricSystem(within);
         int best = columns / 2;
         double most = -1;
         for (int c = margin; c < columns - margin; c++) {
-            double change = change(sums, c - window, c, c + window);
+            double[] step = new double[3];
+            for (int k = 0; k < 3; k++) {
+                step[k] = after[c][k] - before[c][k];
+            }
+            double[] weighed = usual.solve(step);
+            double change = step[0] * weighed[0] + step[1] * weighed[1] + step[2] * weighed[2];
             if (change > most) {
                 most = change;
                 best = c;
@@ -89,22 +83,48 @@ final class HandleFront {
         return raster.place(best - 0.5, 0).x();
     }
 
-    /** The squared difference of the mean colours before and after a column over how much the columns vary in each. */
-    private static double change(double[][] sums, int from, int middle, int to) {
-        double difference = 0;
-        double within = 0;
-        for (int k = 0; k < 3; k++) {
-            double before = mean(sums, from, middle, 1 + k);
-            double after = mean(sums, middle, to, 1 + k);
-            difference += (after - before) * (after - before);
-            within += mean(sums, from, middle, 4 + k) - before * before + mean(sums, middle, to, 4 + k) - after * after;
+    /** The colour of the knife's middle at each column: blue, green, red. */
+    private static double[][] colours(GroundRaster raster, float[] bgr, Sides sides) {
+        double[][] colour = new double[raster.columns()][3];
+        for (int c = 0; c < colour.length; c++) {
+            double x = raster.place(c, 0).x();
+            // The rim of a rounded handle and the bevel of a blade are shaded; the middle shows the material.
+            double low = sides.lower(x) + 0.2 * sides.width(x);
+            double high = sides.upper(x) - 0.2 * sides.width(x);
+            int from = (int) Math.ceil(raster.pixel(new Point(0, high)).y());
+            int to = (int) Math.floor(raster.pixel(new Point(0, low)).y());
+            for (int k = 0; k < 3; k++) {
+                colour[c][k] = from <= to ? median(bgr, colour.length, c, from, to, k) : colour[Math.max(0, c - 1)][k];
+            }
         }
-        return difference / (within + 40);
+        return colour;
     }
 
-    private static double mean(double[][] sums, int from, int to, int k) {
-        int a = Math.max(0, from);
-        int b = Math.min(sums.length - 1, to);
-        return (sums[b][k] - sums[a][k]) / Math.max(1, sums[b][0] - sums[a][0]);
+    /** Of one channel down a column: pins and glints cover less than half of it. */
+    private static float median(float[] bgr, int columns, int column, int from, int to, int channel) {
+        float[] values = new float[to - from + 1];
+        for (int r = from; r <= to; r++) {
+            values[r - from] = bgr[3 * (r * columns + column) + channel];
+        }
+        Arrays.sort(values);
+        return values[values.length / 2];
+    }
+
+    private static double[] mean(double[][] colour, int from, int to) {
+        double[] mean = new double[3];
+        for (int c = from; c < to; c++) {
+            for (int k = 0; k < 3; k++) {
+                mean[k] += colour[c][k] / (to - from);
+            }
+        }
+        return mean;
+    }
+
+    private static void addSpread(double[][] spread, double[] colour, double[] mean, int count) {
+        for (int j = 0; j < 3; j++) {
+            for (int k = 0; k < 3; k++) {
+                spread[j][k] += (colour[j] - mean[j]) * (colour[k] - mean[k]) / count;
+            }
+        }
     }
 }
