@@ -15,7 +15,7 @@ import weltwright.geometry.Polyline;
  * @param onHandle index of the outline's point at its corner next to the handle
  * @param onBlade index of the point at its corner next to the blade
  */
-record FrontStep(int onHandle, int onBlade) {
+public record FrontStep(int onHandle, int onBlade) {
     private static final double LEAST_HEIGHT_MM = 1.0;
 
     /** The rise of a step is spread over this much along the knife by blur, at the most. */
@@ -23,6 +23,14 @@ record FrontStep(int onHandle, int onBlade) {
 
     /** Sides are taken to run straight this far from a step. */
     private static final double STRAIGHT_MM = 4;
+
+    /** Whether a point of an outline of n points belongs to the step, its two corners included. */
+    public boolean has(int index, int n) {
+        int width = Math.floorMod(onBlade - onHandle, n);
+        return width <= n / 2
+                ? Math.floorMod(index - onHandle, n) <= width
+                : Math.floorMod(index - onBlade, n) <= n - width;
+    }
 
     /**
      * @param ring as {@link LandmarkProposal} takes it

@@ -16,10 +16,10 @@ import weltwright.geometry.Polyline;
  * @param spineStart the same
  * @param butt the same
  * @param spineOnLeft whether the spine is at positive y
- * @param steps indices of the corners of steps in the outline where the handle ends; possibly none
+ * @param steps in the outline where the handle ends; possibly none
  */
 public record LandmarkProposal(
-        int tip, int heel, int spineStart, int butt, boolean spineOnLeft, List<Integer> steps) {
+        int tip, int heel, int spineStart, int butt, boolean spineOnLeft, List<FrontStep> steps) {
 
     /** The heel's corner is looked for this far from the handle's visible end, besides what perspective may shift it. */
     private static final double HEEL_SEARCH_MM = 2;
@@ -53,10 +53,8 @@ public record LandmarkProposal(
         int spineStart = spineStep
                 .map(FrontStep::onBlade)
                 .orElseGet(() -> corner(ring, sides, spineOnLeft, heelX, HEEL_SEARCH_MM));
-        List<Integer> steps = Stream.of(heelStep, spineStep)
-                .flatMap(Optional::stream)
-                .flatMap(step -> Stream.of(step.onHandle(), step.onBlade()))
-                .toList();
+        List<FrontStep> steps =
+                Stream.of(heelStep, spineStep).flatMap(Optional::stream).toList();
         return new LandmarkProposal(tip, heel, spineStart, butt, spineOnLeft, steps);
     }
 

@@ -12,10 +12,8 @@ import weltwright.knife.Sides;
  * belongs to, how wide the knife is there and how it is looked at is all that {@link ThickKnife} must be told.
  */
 final class Rim {
-    /** A face of the outline that looks so far towards the tip, so near the heel, is the handle's front. */
-    private static final double FACES_FRONT = 0.7;
-
-    private static final double FRONT_MM = 2;
+    /** The handle is as wide as its front so far behind it. */
+    private static final double BEHIND_MM = 2;
 
     private final ThickKnife thickness;
     private final View view;
@@ -73,10 +71,6 @@ final class Rim {
         double alongTangent = lean.dot(outward.left());
         // At the very end a width says nothing of how round the handle is.
         double x = Math.max(p.x(), buttX + SilhouetteBuilder.BUTT_END_MM);
-        if (outward.x() > FACES_FRONT && Math.abs(p.x() - heelX) < FRONT_MM) {
-            double handleX = heelX - FRONT_MM;
-            return thickness.front(2 * Math.abs(p.y() - sides.middle(handleX)) / sides.width(handleX), across);
-        }
         if (p.x() < heelX) {
             // What a handle's ends show is the butt's to say.
             return thickness.side(sides.width(x) / 2, across, alongTangent).times(outward.y() * outward.y());
@@ -84,5 +78,11 @@ final class Rim {
         boolean spine = p.y() > sides.middle(x) == spineOnLeft;
         double rim = spine ? thickness.spineThicknessMm() : thickness.edgeThicknessMm();
         return ThickKnife.rim(rim, (p.x() - heelX) / (tipX - heelX), across, alongTangent);
+    }
+
+    /** How far before its place in the mid-plane a handle's front is seen that stands proud of the blade there. */
+    double frontMm(Point p) {
+        double handleX = heelX - BEHIND_MM;
+        return thickness.frontMm(p.y() - sides.middle(handleX), sides.width(handleX) / 2, lean(p));
     }
 }

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.function.Predicate;
+import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import weltwright.geometry.Corners;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
@@ -112,11 +113,16 @@ final class SilhouetteBuilder {
         double front = HandleFront.find(picture, view, midPlane, along, axis);
         LandmarkProposal proposal = LandmarkProposal.of(along, front, frontShift(midPlane, axis, front));
         List<Point> normals = normals(along);
-        List<ThickKnife.Shift> shifts = shifts(along, normals, proposal, midPlane, axis);
+        Rim rim = rim(along, proposal, midPlane, axis);
+        List<ThickKnife.Shift> shifts = new ArrayList<>();
+        for (int i = 0; i < normals.size(); i++) {
+            shifts.add(rim.shift(along.points().get(i), normals.get(i)));
+        }
         double buttExcess = thickness.buttExcessMm(lean(midPlane, axis, along.points().get(proposal.butt()))
                 .x());
         double heelX = along.points().get(proposal.heel()).x();
-        Polyline thin = drawnIn(withoutShifts(along, shifts, normals, heelX), buttExcess);
+        Part[] parts = parts(along.points(), proposal);
+        Polyline thin = drawnIn(withoutShifts(along, shifts, normals, parts, rim, heelX), buttExcess);
         // Taking the thickness off moves the middles of the widths a little, and so the axis.
         Placement correction = LongAxis.of(thin);
         Placement trueAxis = new Placement(
@@ -136,10 +142,9 @@ final class SilhouetteBuilder {
         return thickness.handleThicknessMm() / 2 * Math.abs(lean(midPlane, axis, new Point(front, 0)).x());
     }
 
-    private List<ThickKnife.Shift> shifts(
-            Polyline along, List<Point> normals, LandmarkProposal proposal, Plane midPlane, Placement axis) {
+    private Rim rim(Polyline along, LandmarkProposal proposal, Plane midPlane, Placement axis) {
         List<Point> points = along.points();
-        Rim rim = new Rim(
+        return new Rim(
                 thickness,
                 view,
                 midPlane,
@@ -149,15 +154,10 @@ final class SilhouetteBuilder {
                 points.get(proposal.tip()).x(),
                 points.get(proposal.butt()).x(),
                 proposal.spineOnLeft());
-        List<ThickKnife.Shift> shifts = new ArrayList<>();
-        for (int i = 0; i < points.size(); i++) {
-            shifts.add(rim.shift(points.get(i), normals.get(i)));
-        }
-        return shifts;
     }
 
     private static Polyline withoutShifts(
-            Polyline along, List<ThickKnife.Shift> shifts, List<Point> normals, double heelX) {
+            Polyline along, List<ThickKnife.Shift> shifts, List<Point> normals, Part[] parts, Rim rim, double heelX) {
         List<Point> moves = new ArrayList<>();
         for (int i = 0; i < shifts.size(); i++) {
             Point outward = normals.get(i);
@@ -166,13 +166,32 @@ final class SilhouetteBuilder {
             moves.add(outward.times(-shifts.get(i).outMm())
                     .plus(outward.left().times(-Math.max(0, nearHeel) * shifts.get(i).alongMm())));
         }
-        // What is taken off changes along the knife, but never by leaps.
-        List<Point> even = averaged(along, moves, p -> p.x() < heelX);
+        // What is taken off changes along the knife, but never by leaps; except down a step, where it is known exactly.
+        List<Point> even = averaged(along, moves, i -> parts[i]);
         List<Point> moved = new ArrayList<>();
         for (int i = 0; i < even.size(); i++) {
-            moved.add(along.points().get(i).plus(even.get(i)));
+            Point at = along.points().get(i);
+            moved.add(parts[i] == Part.STEP ? at.minus(new Point(rim.frontMm(at), 0)) : at.plus(even.get(i)));
         }
         return Polyline.closed(moved);
+    }
+
+    private enum Part {
+        HANDLE,
+        STEP,
+        BLADE
+    }
+
+    private static Part[] parts(List<Point> points, LandmarkProposal proposal) {
+        int n = points.size();
+        double heelX = points.get(proposal.heel()).x();
+        Part[] parts = new Part[n];
+        for (int i = 0; i < n; i++) {
+            int index = i;
+            boolean step = proposal.steps().stream().anyMatch(s -> s.has(index, n));
+            parts[i] = step ? Part.STEP : points.get(i).x() < heelX ? Part.HANDLE : Part.BLADE;
+        }
+        return parts;
     }
 
     /**
@@ -197,21 +216,21 @@ final class SilhouetteBuilder {
         for (int i = 0; i < n; i++) {
             steps.add(points.get((i + 1) % n).minus(points.get((i - 1 + n) % n)));
         }
-        return averaged(along, steps, p -> true).stream().map(v -> v.unit().left().times(-1)).toList();
+        return averaged(along, steps, i -> true).stream().map(v -> v.unit().left().times(-1)).toList();
     }
 
     /** Each vector averaged with those of the points nearby along the outline that are of its own part. */
-    private static List<Point> averaged(Polyline along, List<Point> vectors, Predicate<Point> part) {
+    private static List<Point> averaged(Polyline along, List<Point> vectors, IntFunction<?> part) {
         int n = vectors.size();
         int reach = (int) Math.max(1, Math.round(AVERAGED_MM * n / along.lengthMm()));
         List<Point> averaged = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            boolean mine = part.test(along.points().get(i));
+            Object mine = part.apply(i);
             Point sum = new Point(0, 0);
             int count = 0;
             for (int k = i - reach; k <= i + reach; k++) {
                 int at = Math.floorMod(k, n);
-                if (part.test(along.points().get(at)) == mine) {
+                if (part.apply(at) == mine) {
                     sum = sum.plus(vectors.get(at));
                     count++;
                 }
@@ -226,12 +245,15 @@ final class SilhouetteBuilder {
         TreeSet<Integer> corners = new TreeSet<>(new Corners(ring, weight).find());
         int tip = joined(corners, ring, proposal.tip());
         int heel;
-        if (proposal.steps().contains(proposal.heel())) {
+        List<Integer> stepCorners = proposal.steps().stream()
+                .flatMap(step -> Stream.of(step.onHandle(), step.onBlade()))
+                .toList();
+        if (stepCorners.contains(proposal.heel())) {
             // A step's corners are close together, and known better than by the turn at each.
-            for (int step : proposal.steps()) {
+            for (int step : stepCorners) {
                 corners.removeIf(c -> ring.points().get(c).distance(ring.points().get(step)) < SAME_CORNER_MM);
             }
-            corners.addAll(proposal.steps());
+            corners.addAll(stepCorners);
             heel = proposal.heel();
         } else {
             heel = joined(corners, ring, proposal.heel());

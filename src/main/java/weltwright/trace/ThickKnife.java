@@ -14,13 +14,16 @@ import weltwright.geometry.Point;
  *   <li>a handle of elliptic section, half as wide as w and half as thick as c, shows where the line of sight touches
  *       it: √(w² + c²a²) − w farther out along n (the support function of an ellipse), and since it touches at
  *       z = −c²a/√(w² + c²a²), that times the lean along t;
- *   <li>a handle's front, where it stands proud of the blade, shows the rim of its section at that place: its half
- *       thickness there times |a| farther out; a butt the same with the thickness of its face.
+ *   <li>a handle's front, where it stands proud of the blade, shows the rim of its section: {@link #frontMm};
+ *   <li>a butt shows the rim of its face, half as thick as that times |a| farther out.
  * </ul>
  */
 record ThickKnife(double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm) {
     /** Butts are rounded over: the face at the very end is about this part of the handle's thickness. Common practice. */
     private static final double BUTT_PART = 0.67;
+
+    /** Handles are a little thinner at their front than at their thickest. Common practice. */
+    private static final double FRONT_PART = 0.8;
 
     /** Where a line of sight leans less than this, which corner of a spine shows is not told apart. */
     private static final double SQUARE_ON = 0.02;
@@ -47,13 +50,24 @@ record ThickKnife(double spineThicknessMm, double edgeThicknessMm, double handle
     }
 
     /**
-     * What is seen of the handle's front.
+     * How far before its place in the mid-plane the handle's front is seen. Of its elliptic rim, y²/w² + z²/c² = 1, the
+     * point at z is seen at y − z·lean across the knife and at −z·lean along it; of the two that are seen at a place, the
+     * one farther towards the tip counts.
      *
-     * @param outwardPart how far out on the handle's section, from 0 (its middle) to 1 (its outline)
+     * @param besideMm where across the knife, seen from the handle's middle
+     * @param seenHalfMm half the width at which the handle is seen there
+     * @param lean of the line of sight: x along the knife, y across
      */
-    Shift front(double outwardPart, double leanAcross) {
-        double rim = Math.sqrt(Math.max(0, 1 - outwardPart * outwardPart)) * handleThicknessMm / 2;
-        return new Shift(rim * Math.abs(leanAcross), 0);
+    double frontMm(double besideMm, double seenHalfMm, Point lean) {
+        double c = FRONT_PART * handleThicknessMm / 2;
+        double w2 = Math.max(1, seenHalfMm * seenHalfMm - c * c * lean.y() * lean.y());
+        double towards = -Math.signum(lean.x());
+        // Of the rim's points z = towards·ζ; this is the quadratic equation for ζ.
+        double square = lean.y() * lean.y() / w2 + 1 / (c * c);
+        double half = towards * lean.y() * besideMm / w2;
+        double rest = besideMm * besideMm / w2 - 1;
+        double zeta = (-half + Math.sqrt(Math.max(0, half * half - square * rest))) / square;
+        return Math.abs(lean.x()) * zeta;
     }
 
     /** How far outside the outline the butt's end is seen, where the line of sight leans so along the knife. */
