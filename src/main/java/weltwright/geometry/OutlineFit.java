@@ -35,6 +35,9 @@ public final class OutlineFit {
     /** A square corner computed farther than this from the measured one is not believed. */
     private static final double CORNER_MOST_MM = 1.5;
 
+    /** A line through fewer points than this, as they count, points anywhere. */
+    private static final double LEAST_POINTS = 3;
+
     private static final double FIRST_SPAN_MM = 24;
     private static final double LEAST_SPAN_MM = 2.4;
 
@@ -153,7 +156,7 @@ public final class OutlineFit {
     private Line line(int index, int step, double room, double roundedMm) {
         double rounded = Math.min(roundedMm, room / 4);
         double reach = Math.min(rounded + CORNER_REACH_MM, room - rounded);
-        List<Point> used = new ArrayList<>();
+        List<Sample> used = new ArrayList<>();
         for (int k = 1; k < ring.size() / 2; k++) {
             int i = Math.floorMod(index + step * k, ring.size());
             double away = away(index, i, step);
@@ -161,25 +164,33 @@ public final class OutlineFit {
                 break;
             }
             if (away > rounded && weight[i] > 0) {
-                used.add(ring.get(i));
+                used.add(new Sample(away, ring.get(i), weight[i]));
             }
         }
-        if (used.size() < 3) {
+        double weights = 0;
+        double squares = 0;
+        Point middle = new Point(0, 0);
+        for (Sample sample : used) {
+            weights += sample.weight();
+            squares += sample.weight() * sample.weight();
+            middle = middle.plus(sample.at().times(sample.weight()));
+        }
+        // A few points that count for all of them make no line (Kish's effective number).
+        if (used.isEmpty() || weights * weights / squares < LEAST_POINTS) {
             return null;
         }
-        double mx = used.stream().mapToDouble(Point::x).average().orElseThrow();
-        double my = used.stream().mapToDouble(Point::y).average().orElseThrow();
+        middle = middle.times(1 / weights);
         double xx = 0;
         double xy = 0;
         double yy = 0;
-        for (Point p : used) {
-            xx += (p.x() - mx) * (p.x() - mx);
-            xy += (p.x() - mx) * (p.y() - my);
-            yy += (p.y() - my) * (p.y() - my);
+        for (Sample sample : used) {
+            Point arm = sample.at().minus(middle);
+            xx += sample.weight() * arm.x() * arm.x();
+            xy += sample.weight() * arm.x() * arm.y();
+            yy += sample.weight() * arm.y() * arm.y();
         }
         double angle = Math.atan2(2 * xy, xx - yy) / 2;
         Point direction = new Point(Math.cos(angle), Math.sin(angle));
-        Point middle = new Point(mx, my);
         boolean outward = direction.dot(middle.minus(ring.get(index))) > 0;
         return new Line(middle, outward ? direction : direction.times(-1));
     }
