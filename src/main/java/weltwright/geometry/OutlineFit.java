@@ -38,6 +38,14 @@ public final class OutlineFit {
     /** A line through fewer points than this, as they count, points anywhere. */
     private static final double LEAST_POINTS = 3;
 
+    private static final double LEAST_PART = 0.25;
+
+    /** Where all points near a corner are faint they still say best where its sides run. */
+    private static final double FAINT_WEIGHT = 0.01;
+
+    /** What a turn's square counts for, next to a point's square distance. */
+    private static final double STIFFNESS = 0.2;
+
     private static final double FIRST_SPAN_MM = 24;
     private static final double LEAST_SPAN_MM = 2.4;
 
@@ -163,8 +171,8 @@ public final class OutlineFit {
             if (away > reach) {
                 break;
             }
-            if (away > rounded && weight[i] > 0) {
-                used.add(new Sample(away, ring.get(i), weight[i]));
+            if (away > rounded) {
+                used.add(new Sample(away, ring.get(i), weight[i] + FAINT_WEIGHT));
             }
         }
         double weights = 0;
@@ -175,8 +183,8 @@ public final class OutlineFit {
             squares += sample.weight() * sample.weight();
             middle = middle.plus(sample.at().times(sample.weight()));
         }
-        // A few points that count for all of them make no line (Kish's effective number).
-        if (used.isEmpty() || weights * weights / squares < LEAST_POINTS) {
+        // Where a few points count for all of them (Kish's effective number) they make no line.
+        if (used.isEmpty() || weights * weights / squares < Math.max(LEAST_POINTS, LEAST_PART * used.size())) {
             return null;
         }
         middle = middle.times(1 / weights);
@@ -273,7 +281,7 @@ public final class OutlineFit {
         x[n - 1] = end.x();
         y[n - 1] = end.y();
         for (int round = 0; round < 3; round++) {
-            solve(samples, basis, first, robust, x, y);
+            solve(samples, knots, basis, first, robust, x, y);
             for (int i = 0; i < robust.length; i++) {
                 double off = at(basis[i], first[i], x, y).distance(samples.get(i).at()) / (3 * toleranceMm);
                 robust[i] = 1 / (1 + off * off);
@@ -287,7 +295,13 @@ public final class OutlineFit {
     }
 
     private static void solve(
-            List<Sample> samples, double[][] basis, int[] first, double[] robust, double[] x, double[] y) {
+            List<Sample> samples,
+            double[] knots,
+            double[][] basis,
+            int[] first,
+            double[] robust,
+            double[] x,
+            double[] y) {
         int inner = x.length - 2;
         double[][] matrix = new double[inner][inner];
         double[] rightX = new double[inner];
@@ -306,13 +320,40 @@ public final class OutlineFit {
                 }
             }
         }
-        for (int j = 0; j < inner; j++) {
-            // Holds a node that no point speaks for.
-            matrix[j][j] += 1e-9;
-        }
+        stiffen(matrix, knots, rightX, x, rightY, y);
         SymmetricSystem system = new SymmetricSystem(matrix);
         System.arraycopy(system.solve(rightX), 0, x, 1, inner);
         System.arraycopy(system.solve(rightY), 0, y, 1, inner);
+    }
+
+    /**
+     * Holds the curve straight with little force: what many clear points say it hardly bends, and where points count for
+     * nothing it runs on smoothly from where they do. The turn at each node, times its span, is kept small.
+     */
+    private static void stiffen(
+            double[][] matrix, double[] knots, double[] rightX, double[] x, double[] rightY, double[] y) {
+        int inner = matrix.length;
+        for (int j = 1; j <= inner; j++) {
+            double before = knots[j] - knots[j - 1];
+            double after = knots[j + 1] - knots[j];
+            double span = (before + after) / 2;
+            double[] turn = {span / before, -span / before - span / after, span / after};
+            for (int a = 0; a < 3; a++) {
+                int row = j - 2 + a;
+                if (row < 0 || row >= inner) {
+                    continue;
+                }
+                for (int b = 0; b < 3; b++) {
+                    int column = j - 2 + b;
+                    if (column < 0 || column >= inner) {
+                        rightX[row] -= STIFFNESS * turn[a] * turn[b] * x[column + 1];
+                        rightY[row] -= STIFFNESS * turn[a] * turn[b] * y[column + 1];
+                    } else if (column <= row) {
+                        matrix[row][column] += STIFFNESS * turn[a] * turn[b];
+                    }
+                }
+            }
+        }
     }
 
     private static Point at(double[] basis, int first, double[] x, double[] y) {

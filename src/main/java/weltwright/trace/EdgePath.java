@@ -56,6 +56,9 @@ final class EdgePath {
     /** The contrast of an edge that is faint but no noise, in standard deviations of the colours beside it per pixel. */
     private static final double FAINT = 2;
 
+    /** What noise alone shows where it shows most, in the same. */
+    private static final double NOISE = 0.3;
+
     /** Next to black print an edge is believed this much: print is the stronger by far. */
     private static final double TRUST_AT_PRINT = 0.2;
 
@@ -123,7 +126,8 @@ final class EdgePath {
         for (int i = 0; i < n; i++) {
             int k = summit(band.slope(), i * width, width, path[i]);
             double offset = k - half + parabola(band.slope(), i * width, width, k);
-            edge.add(new EdgePoint(at(base.get(i), normal[i], offset), band.path()[i * width + path[i]] / strong));
+            double clear = Math.max(0, band.path()[i * width + path[i]] - NOISE);
+            edge.add(new EdgePoint(at(base.get(i), normal[i], offset), clear / Math.max(NOISE, strong - NOISE)));
         }
         return edge;
     }
