@@ -59,12 +59,17 @@ final class ColourStep {
     }
 
     /**
-     * Weights of blue, green and red for a row, judged over {@code 2 reach + 1} rows round it or to one side of it,
-     * whichever tells the sides apart best: next to where one material ends, the rows of the other would only confuse.
-     * Weighted so, the colours on each side vary by 1 and the step from near to far is positive and as large as it is
-     * clear.
+     * @param weights of blue, green and red: weighted so, the colours on each side vary by 1 and the step from near to far
+     *     is positive
+     * @param apart that step: how far the sides are apart, in standard deviations within them
      */
-    double[] weights(int row, int reach) {
+    record Mix(double[] weights, double apart) {}
+
+    /**
+     * The mixture for a row, judged over {@code 2 reach + 1} rows round it or to one side of it, whichever tells the sides
+     * apart best: next to where one material ends, the rows of the other would only confuse.
+     */
+    Mix mix(int row, int reach) {
         double[] best = null;
         double clearest = -1;
         for (int middle : new int[] {row, row - reach, row + reach}) {
@@ -81,8 +86,8 @@ final class ColourStep {
                 best = weights;
             }
         }
-        double length = Math.sqrt(Math.max(1e-12, clearest));
-        return new double[] {best[0] / length, best[1] / length, best[2] / length};
+        double apart = Math.sqrt(Math.max(1e-12, clearest));
+        return new Mix(new double[] {best[0] / apart, best[1] / apart, best[2] / apart}, apart);
     }
 
     private static double[][] within(double[] near, double[] far) {

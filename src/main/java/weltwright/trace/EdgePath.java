@@ -6,6 +6,7 @@ import java.util.List;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
@@ -19,11 +20,7 @@ import weltwright.geometry.Polyline;
  *
  * <ol>
  *   <li>straighten a band along the contour, one row for each point of it, by looking along its normals;
- *   <li>compare the colours well inside and well outside: their difference is what the edge steps through. Take the
- *       derivative across the edge along that difference, smoothed as Canny (1986) found best for a step in noise;
- *       grain and glints of other colours drop out. Where the ground has a printed line, take only the part of the
- *       difference that the line's own colour does not share. Where black print comes near, white and black take turns
- *       outside: there take how fast the colour leaves that of the inside;
+ *   <li>find for each place of the band how much it looks like the knife's edge ({@link BandContrast});
  *   <li>through the band find the closed path of most contrast that does not jump (dynamic programming), so that neither
  *       a shadow's edge nor wood grain draws it away for a few points;
  *   <li>on each row take the top of the parabola through the path's highest value and its neighbours.
@@ -33,7 +30,7 @@ import weltwright.geometry.Polyline;
  */
 final class EdgePath {
     /** Samples for each pixel across the edge. */
-    private static final int PER_PX = 2;
+    static final int PER_PX = 2;
 
     /** Width of the smoothing across the edge, in pixels: about that of the blur of a sharp photo. */
     private static final double ACROSS_SIGMA_PX = 1.0;
@@ -47,9 +44,6 @@ final class EdgePath {
     /** What a place on a drawn line counts for by itself, next to a strong edge's gain. */
     private static final double DRAWN = 0.3;
 
-    /** Rows over which the colours inside and outside are judged, to either side. */
-    private static final int COLOUR_ROWS = 20;
-
     /** Rows to either side over which a strong edge is judged. */
     private static final int STRONG_ROWS = 60;
 
@@ -59,20 +53,12 @@ final class EdgePath {
     /** What noise alone shows where it shows most, in the same. */
     private static final double NOISE = 0.3;
 
-    /** Next to black print an edge is believed this much: print is the stronger by far. */
-    private static final double TRUST_AT_PRINT = 0.2;
-
-    /** A colour that differs from the inside's by this many grey levels is not the inside. */
-    private static final double LEFT_INSIDE = 40;
-
-    /** What leaving the inside's colour within a pixel counts for, next to a clear edge elsewhere. */
-    private static final double LEAVING = 30;
-
     private final Mat bgr;
     private final Ground ground;
     private final double stepPx;
     private final double reachPx;
     private final double alongPx;
+    private final double steadyPx;
 
     /** What the ground shows of itself. */
     interface Ground {
@@ -84,6 +70,9 @@ final class EdgePath {
 
         /** The colour of paper less that of its lines: blue, green, red. */
         double[] lineColour();
+
+        /** Whether it is as grey and as bright as steel may be. */
+        boolean isSteelGrey();
     }
 
     /** What may be mistaken for the knife's edge. */
@@ -98,13 +87,15 @@ final class EdgePath {
      * @param stepPx distance between points along the contour
      * @param reachPx how far to look to either side
      * @param alongPx standard deviation of the smoothing along the edge: steadies it, and rounds its corners
+     * @param steadyPx the same where the edge is hardly to be seen
      */
-    EdgePath(Mat bgr, Ground ground, double stepPx, double reachPx, double alongPx) {
+    EdgePath(Mat bgr, Ground ground, double stepPx, double reachPx, double alongPx, double steadyPx) {
         this.bgr = bgr;
         this.ground = ground;
         this.stepPx = stepPx;
         this.reachPx = reachPx;
         this.alongPx = alongPx;
+        this.steadyPx = steadyPx;
     }
 
     /**
@@ -117,7 +108,7 @@ final class EdgePath {
         int half = (int) Math.round(reachPx * PER_PX);
         int width = 2 * half + 1;
         Point[] normal = normals(base, rough.closed());
-        Band band = band(base, normal, half, rough.closed());
+        BandContrast band = contrast(base, normal, half, rough.closed());
         double[] most = most(band.path(), n, width);
         double strong = median(most);
         float[] gain = gain(band.path(), most, width);
@@ -193,138 +184,88 @@ final class EdgePath {
         return closed ? Math.floorMod(i, n) : Math.max(0, Math.min(n - 1, i));
     }
 
-    /**
-     * @param path what the path is sought in, for each sample of the band
-     * @param slope what the edge's place on a row is read from
-     */
-    private record Band(float[] path, float[] slope) {}
-
-    private Band band(List<Point> base, Point[] normal, int half, boolean closed) {
+    private BandContrast contrast(List<Point> base, Point[] normal, int half, boolean closed) {
         int n = base.size();
         int width = 2 * half + 1;
-        float[] colour = colours(base, normal, half, closed);
-        ColourStep steps = new ColourStep(colour, n, width);
-        double[] line = unit(ground.lineColour());
-        float[] path = new float[n * width];
-        float[] slope = new float[n * width];
-        Print[] print = new Print[width];
+        Print[] print = new Print[n * width];
         for (int i = 0; i < n; i++) {
-            boolean nearBlack = false;
             // Over a row, which is short, pixels and places go in step.
             Point inmost = ground.place(at(base.get(i), normal[i], -half));
             Point outmost = ground.place(at(base.get(i), normal[i], half));
             for (int k = 0; k < width; k++) {
-                print[k] = ground.printAt(inmost.towards(outmost, k / (width - 1.0)));
-                nearBlack |= print[k] == Print.BLACK;
-            }
-            if (nearBlack) {
-                leaving(colour, i, n, width, print, path, slope);
-            } else {
-                stepping(colour, i * width, width, print, steps.weights(i, COLOUR_ROWS), line, path);
-                System.arraycopy(path, i * width, slope, i * width, width);
+                print[i * width + k] = ground.printAt(inmost.towards(outmost, k / (width - 1.0)));
             }
         }
-        return new Band(path, slope);
-    }
-
-    private static void stepping(
-            float[] colour, int row, int width, Print[] print, double[] across, double[] line, float[] path) {
-        double[] unshared = unshared(across, line);
-        for (int k = 1; k < width - 1; k++) {
-            double[] along = print[k] == Print.LINE ? unshared : across;
-            path[row + k] = (float) Math.max(0, dot(along, slope(colour, row + k)));
-        }
-    }
-
-    private static void leaving(
-            float[] colour, int i, int n, int width, Print[] print, float[] path, float[] slope) {
-        double[] inside = new double[3];
-        int depth = Math.max(2, width / 4);
-        int reach = 3;
-        for (int j = -reach; j <= reach; j++) {
-            int row = Math.floorMod(i + j, n) * width;
-            for (int k = 0; k < depth; k++) {
-                for (int c = 0; c < 3; c++) {
-                    inside[c] += colour[3 * (row + k) + c] / (depth * (2 * reach + 1));
-                }
+        int wrap = (int) Math.ceil(3 * Math.max(alongPx, steadyPx) / stepPx);
+        Mat band = seen(base, normal, half, closed, wrap);
+        Mat plain = new Mat(n + 2 * wrap, width, CvType.CV_32F);
+        float[] row = new float[width];
+        for (int r = 0; r < n + 2 * wrap; r++) {
+            for (int k = 0; k < width; k++) {
+                row[k] = print[row(r - wrap, n, closed) * width + k] == Print.LINE ? 0 : 1;
             }
+            plain.put(r, 0, row);
         }
-        double[] left = new double[width];
-        for (int k = 0; k < width; k++) {
-            double[] off = new double[3];
-            for (int c = 0; c < 3; c++) {
-                off[c] = colour[3 * (i * width + k) + c] - inside[c];
-            }
-            left[k] = Math.min(1, Math.sqrt(dot(off, off)) / LEFT_INSIDE);
+        Mat steady = averaged(band, plain);
+        Imgproc.GaussianBlur(band, band, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, alongPx / stepPx);
+        float[] fine = values(band, wrap, n);
+        float[] even = values(steady, wrap, n);
+        for (Mat used : List.of(band, plain, steady)) {
+            used.release();
         }
-        for (int k = 1; k < width - 1; k++) {
-            double trust = print[k] == Print.BLACK ? TRUST_AT_PRINT : 1;
-            double leaves = (left[k + 1] - left[k - 1]) * PER_PX / 2;
-            double[] s = slope(colour, i * width + k);
-            path[i * width + k] = (float) Math.max(0, trust * LEAVING * leaves);
-            slope[i * width + k] = (float) Math.sqrt(dot(s, s));
-        }
+        return BandContrast.of(fine, even, print, n, ground);
     }
 
-    /** The change of colour per pixel across the edge. */
-    private static double[] slope(float[] colour, int sample) {
-        double[] slope = new double[3];
-        for (int c = 0; c < 3; c++) {
-            slope[c] = (colour[3 * sample + 3 + c] - colour[3 * sample - 3 + c]) * PER_PX / 2.0;
-        }
-        return slope;
-    }
-
-    /** The smoothed colours of the band, row by row: blue, green, red. */
-    private float[] colours(List<Point> base, Point[] normal, int half, boolean closed) {
-        int n = base.size();
+    /** The colours of the band, row by row, with so many more rows at either end. */
+    private Mat seen(List<Point> base, Point[] normal, int half, boolean closed, int wrap) {
+        int rows = base.size() + 2 * wrap;
         int width = 2 * half + 1;
-        int wrap = 6;
-        Mat mapX = new Mat(n + 2 * wrap, width, CvType.CV_32F);
-        Mat mapY = new Mat(n + 2 * wrap, width, CvType.CV_32F);
+        Mat mapX = new Mat(rows, width, CvType.CV_32F);
+        Mat mapY = new Mat(rows, width, CvType.CV_32F);
         float[] xs = new float[width];
         float[] ys = new float[width];
-        for (int row = 0; row < n + 2 * wrap; row++) {
-            int i = row(row - wrap, n, closed);
+        for (int r = 0; r < rows; r++) {
+            int i = row(r - wrap, base.size(), closed);
             for (int k = 0; k < width; k++) {
                 Point p = at(base.get(i), normal[i], k - half);
                 xs[k] = (float) p.x();
                 ys[k] = (float) p.y();
             }
-            mapX.put(row, 0, xs);
-            mapY.put(row, 0, ys);
+            mapX.put(r, 0, xs);
+            mapY.put(r, 0, ys);
         }
         Mat band = new Mat();
         Imgproc.remap(bgr, band, mapX, mapY, Imgproc.INTER_CUBIC, Core.BORDER_REPLICATE);
         band.convertTo(band, CvType.CV_32F);
-        Imgproc.GaussianBlur(band, band, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, alongPx / stepPx);
-        float[] colour = new float[n * width * 3];
-        Mat inner = band.rowRange(wrap, wrap + n).clone();
-        inner.get(0, 0, colour);
-        for (Mat used : List.of(mapX, mapY, band, inner)) {
-            used.release();
-        }
-        return colour;
+        mapX.release();
+        mapY.release();
+        return band;
     }
 
-    private static double dot(double[] a, double[] b) {
-        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    /**
+     * The band averaged farther along the edge, what lies on printed lines left out as long as there is anything else
+     * (normalised convolution: Knutsson and Westin 1993).
+     */
+    private Mat averaged(Mat band, Mat plain) {
+        Mat weight = new Mat();
+        Core.merge(List.of(plain, plain, plain), weight);
+        // A line's own colour counts for very little, so that it stands where nothing else is near.
+        Core.max(weight, Scalar.all(1e-3), weight);
+        Mat steady = band.mul(weight);
+        double along = steadyPx / stepPx;
+        Imgproc.GaussianBlur(steady, steady, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, along);
+        Imgproc.GaussianBlur(weight, weight, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, along);
+        Core.divide(steady, weight, steady);
+        weight.release();
+        return steady;
     }
 
-    private static double[] unit(double[] v) {
-        double length = Math.sqrt(dot(v, v));
-        return length == 0 ? v : new double[] {v[0] / length, v[1] / length, v[2] / length};
-    }
-
-    /** The part of a colour step square to a line's colour, scaled to show a step as high as the whole would. */
-    private static double[] unshared(double[] step, double[] line) {
-        double shared = dot(step, line);
-        double kept = Math.max(0.25, 1 - shared * shared);
-        double[] part = new double[3];
-        for (int c = 0; c < 3; c++) {
-            part[c] = (step[c] - shared * line[c]) / kept;
-        }
-        return part;
+    private static float[] values(Mat band, int wrap, int rows) {
+        Mat inner = band.rowRange(wrap, wrap + rows).clone();
+        float[] values = new float[rows * band.cols() * 3];
+        inner.get(0, 0, values);
+        inner.release();
+        return values;
     }
 
     /** Each row's greatest contrast. */

@@ -26,6 +26,7 @@ public final class EdgePuller {
 
     private static final double FOLLOWED_SIGMA_MM = 0.3;
     private static final double CLOSE_MM = 0.7;
+    private static final double STEADY_MM = 1;
     private static final double ALONG_MM = 0.2;
 
     /** An edge is weak that is less than this as steep as is usual along the line. */
@@ -120,7 +121,12 @@ public final class EdgePuller {
 
     private List<EdgePoint> followed(Picture picture, Polyline near, double pxPerMm, double reachMm) {
         EdgePath path = new EdgePath(
-                picture.bgr(), ground, STEP_MM * pxPerMm, reachMm * pxPerMm, ALONG_MM * pxPerMm);
+                picture.bgr(),
+                ground,
+                STEP_MM * pxPerMm,
+                reachMm * pxPerMm,
+                ALONG_MM * pxPerMm,
+                STEADY_MM * pxPerMm);
         return path.near(near);
     }
 

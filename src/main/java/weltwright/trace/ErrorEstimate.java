@@ -37,7 +37,11 @@ final class ErrorEstimate {
     private ErrorEstimate() {}
 
     static ErrorBudget of(
-            ViewSolver.Solution solution, KnownGround ground, SilhouetteBuilder.Built built, List<Unsure> unsure) {
+            ViewSolver.Solution solution,
+            KnownGround ground,
+            KnownGround.Cover cover,
+            SilhouetteBuilder.Built built,
+            List<Unsure> unsure) {
         double scaleSigma = ground.scaleSigma();
         View view = solution.view();
         Plane plane = built.midPlane();
@@ -85,7 +89,7 @@ final class ErrorEstimate {
                         "Use flat light and a sharp picture in which the sheet fills the frame."),
                 new ErrorBudget.Part(
                         "shadows, which blank ground does not tell from the knife",
-                        ground.shadowMm(),
+                        cover.shadowMm(),
                         "Look the whole outline over, or photograph on the printed sheet or a ruled ground."),
                 new ErrorBudget.Part(
                         "stretches in which the edge hardly shows",

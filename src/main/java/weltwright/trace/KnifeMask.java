@@ -115,27 +115,24 @@ final class KnifeMask {
     /** The contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm. */
     Polyline contour(List<PrintLook.Sight> sights) {
         Mat ratio = ratio();
-        return contour(ratio, seeds(ratio, sights));
-    }
-
-    /** The same on a ground without print, which tells of the knife by nothing but the sharpness of its edges. */
-    Polyline contourBySharpness() {
-        Mat ratio = ratio();
-        Mat seeds = new Mat(ratio.size(), CvType.CV_32S, new Scalar(0));
-        Mat rounded = new Mat();
-        ratio.convertTo(rounded, CvType.CV_8U);
-        SharpEdges edges = SharpEdges.of(rounded, MM_PER_PX);
-        rounded.release();
-        seeds.setTo(new Scalar(GROUND), edges.outside());
-        seeds.setTo(new Scalar(KNIFE), edges.inside());
-        edges.close();
-        return contour(ratio, seeds);
-    }
-
-    private Polyline contour(Mat ratio, Mat seeds) {
+        Mat seeds = seeds(ratio, sights);
         Mat knife = RandomWalk.part(ratio, seeds, KNIFE, GROUND);
         ratio.release();
         seeds.release();
+        return contour(knife);
+    }
+
+    /** The same on a ground as grey as steel, where only the sharpness of the knife's edges tells. */
+    Polyline contourAmongLines(List<PrintLook.Sight> sights) {
+        Mat ratio = ratio();
+        Mat seeds = seeds(ratio, sights);
+        Mat knife = RandomWalk.part(Sharpness.of(ratio, pattern.paper(), raster), seeds, KNIFE, GROUND);
+        ratio.release();
+        seeds.release();
+        return contour(knife);
+    }
+
+    private Polyline contour(Mat knife) {
         // A line's or a marker's edge that came out as a spur or a slit is thinner than any blade.
         Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(9, 9));
         Imgproc.morphologyEx(knife, knife, Imgproc.MORPH_CLOSE, kernel);

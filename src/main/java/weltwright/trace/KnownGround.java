@@ -19,9 +19,6 @@ interface KnownGround {
     /** How far its size may be off: standard deviation, as a part of it. */
     double scaleSigma();
 
-    /** What taking a shadow for the knife may put the outline off by, at 95 %, in mm; 0 where the ground's print tells. */
-    double shadowMm();
-
     /** One plain sentence on what was found and how well it fits. */
     String note(ViewSolver.Solution solution);
 
@@ -33,8 +30,16 @@ interface KnownGround {
      * @param pattern what the bare ground would show; its masks are closed
      * @param roughMm over what length the contour may stray: so far it is smoothed
      * @param look what the ground's print says of what is hidden
+     * @param isSteelGrey whether the ground is as grey and as bright as steel may be, and tells little by its print
+     * @param shadowMm what taking a shadow for the knife may put the outline off by, at 95 %; 0 where the print tells
      */
-    record Cover(Polyline contour, double roughMm, GroundPattern pattern, PrintLook look) {}
+    record Cover(
+            Polyline contour,
+            double roughMm,
+            GroundPattern pattern,
+            PrintLook look,
+            boolean isSteelGrey,
+            double shadowMm) {}
 
     /** The watershed leaves a raster's outermost pixels alone, and opening the next few. */
     double RIM_PX = 4;
@@ -51,11 +56,15 @@ interface KnownGround {
         }
         Cover all = part.equals(whole) ? cover : look.apply(whole);
         if (goesOn(all.contour(), whole)) {
-            throw new Trouble(
-                    "The knife reaches beyond the sheet or ground that it lies on, as far as that is to be seen.",
-                    "Lay all of it on the ground, or use a larger sheet, and photograph it again.");
+            throw goesOn();
         }
         return all;
+    }
+
+    static Trouble goesOn() {
+        return new Trouble(
+                "The knife reaches beyond the sheet or ground that it lies on, as far as that is to be seen.",
+                "Lay all of it on the ground, or use a larger sheet, and photograph it again.");
     }
 
     private static boolean goesOn(Polyline contour, GroundRaster raster) {

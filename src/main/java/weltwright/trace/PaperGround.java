@@ -20,7 +20,10 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     private static final double SCALE_SIGMA = 0.001;
 
     /** A knife floats several millimetres up, and so far beside it falls a hard shadow's edge. Common practice. */
-    private static final double SHADOW_MM = 4;
+    private static final double HARD_SHADOW_MM = 4;
+
+    /** Right beside the knife even a soft shadow is narrow, and its rim may pass for the knife's where steel is grey. */
+    private static final double SOFT_SHADOW_MM = 0.5;
 
     private static final double ROUGH_MM = 1.2;
 
@@ -40,11 +43,6 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     @Override
     public double scaleSigma() {
         return SCALE_SIGMA;
-    }
-
-    @Override
-    public double shadowMm() {
-        return SHADOW_MM;
     }
 
     @Override
@@ -69,14 +67,14 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     private static Cover coverOn(GroundRaster raster, Picture picture, View view) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = blank(raster)) {
-            Mat expected = PaperLight.fit(seen, pattern.paper(), raster).over(raster);
-            Cover cover = new Cover(
-                    new KnifeMask(raster, seen, expected, pattern, 0).contourBySharpness(),
+            SharpOutline.Found found = new SharpOutline(Sharpness.of(seen, pattern.paper(), raster)).find();
+            return new Cover(
+                    found.contour(),
                     ROUGH_MM,
                     pattern,
-                    new PrintLook(List.of(), List.of(), new double[3]));
-            expected.release();
-            return cover;
+                    new PrintLook(List.of(), List.of(), new double[3]),
+                    true,
+                    found.hasRival() ? HARD_SHADOW_MM : SOFT_SHADOW_MM);
         } finally {
             seen.release();
         }

@@ -25,6 +25,12 @@ final class PaperLight {
     /** Places are given to the surface in this unit, so that its terms are of like size. */
     private static final double UNIT_MM = 100;
 
+    /** Steel in a picture is seldom darker than this. */
+    private static final double STEEL_LEVEL = 80;
+
+    /** Grey things seldom have more of a tint than this, by the lamp or the camera's idea of white. */
+    private static final double STEEL_TINT = 0.25;
+
     private final double[][] surfaces;
 
     private PaperLight(double[][] surfaces) {
@@ -39,6 +45,18 @@ final class PaperLight {
     static PaperLight fit(Mat seen, Mat paper, GroundRaster raster) {
         List<Cell> cells = cells(seen, paper, raster);
         return new PaperLight(new double[][] {fit(cells, 0), fit(cells, 1), fit(cells, 2)});
+    }
+
+    /** Whether the ground, lit as it is, is as grey and as bright as steel may be. */
+    boolean isSteelGrey() {
+        double[] middle = new double[3];
+        for (int k = 0; k < 3; k++) {
+            middle[k] = Math.exp(surfaces[k][0]);
+        }
+        double mean = (middle[0] + middle[1] + middle[2]) / 3;
+        double most = Math.max(middle[0], Math.max(middle[1], middle[2]));
+        double least = Math.min(middle[0], Math.min(middle[1], middle[2]));
+        return mean > STEEL_LEVEL && most - least < STEEL_TINT * mean;
     }
 
     /** The brightness of lit paper at each pixel of a raster, float, three channels. */

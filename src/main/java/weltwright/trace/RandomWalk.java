@@ -26,6 +26,9 @@ final class RandomWalk {
     /** A step between neighbours of so many standard deviations of the usual one is an edge for sure. */
     private static final double EDGE_SIGMAS = 2.5;
 
+    /** Where the picture is so many times as sharp as grain, half of the walkers turn back. */
+    private static final double HALF_PASS = 3;
+
     /** Variance of a channel's noise that is always there, by the rounding of what it is computed from. */
     private static final double LEAST_NOISE = 0.02;
 
@@ -45,15 +48,14 @@ final class RandomWalk {
     private final float[] right;
     private final float[] down;
 
-    private RandomWalk(Mat picture, Mat seeds, int ours, int theirs) {
-        columns = (picture.cols() + COARSER - 1) / COARSER;
-        rows = (picture.rows() + COARSER - 1) / COARSER;
+    private RandomWalk(Mat seeds, int ours, int theirs) {
+        columns = (seeds.cols() + COARSER - 1) / COARSER;
+        rows = (seeds.rows() + COARSER - 1) / COARSER;
         chance = new float[columns * rows];
         fixed = new boolean[columns * rows];
         right = new float[columns * rows];
         down = new float[columns * rows];
         plant(seeds, ours, theirs);
-        conduct(picture);
     }
 
     /**
@@ -64,15 +66,32 @@ final class RandomWalk {
      * @return 255 where a pixel is ours, 0 where it is theirs
      */
     static Mat part(Mat picture, Mat seeds, int ours, int theirs) {
-        RandomWalk walk = new RandomWalk(picture, seeds, ours, theirs);
-        walk.settle();
-        Mat chance = new Mat(walk.rows, walk.columns, CvType.CV_32F);
-        chance.put(0, 0, walk.chance);
-        Imgproc.resize(chance, chance, new Size(walk.columns * COARSER, walk.rows * COARSER), 0, 0, Imgproc.INTER_LINEAR);
+        RandomWalk walk = new RandomWalk(seeds, ours, theirs);
+        walk.conduct(picture);
+        return walk.part(seeds.size());
+    }
+
+    /**
+     * The same, the walker held up by what is sharp along a line, as suits a ground whose own lines lie so close that
+     * there is little of it without one.
+     *
+     * @param sharpness of the picture that the seeds lie on
+     */
+    static Mat part(Sharpness sharpness, Mat seeds, int ours, int theirs) {
+        RandomWalk walk = new RandomWalk(seeds, ours, theirs);
+        walk.conduct(sharpness);
+        return walk.part(seeds.size());
+    }
+
+    private Mat part(Size size) {
+        settle();
+        Mat fine = new Mat(rows, columns, CvType.CV_32F);
+        fine.put(0, 0, chance);
+        Imgproc.resize(fine, fine, new Size(columns * COARSER, rows * COARSER), 0, 0, Imgproc.INTER_LINEAR);
         Mat part = new Mat();
-        Imgproc.threshold(chance.submat(0, picture.rows(), 0, picture.cols()), part, 0.5, 255, Imgproc.THRESH_BINARY);
+        Imgproc.threshold(fine.submat(0, (int) size.height, 0, (int) size.width), part, 0.5, 255, Imgproc.THRESH_BINARY);
         part.convertTo(part, CvType.CV_8U);
-        chance.release();
+        fine.release();
         return part;
     }
 
@@ -90,6 +109,21 @@ final class RandomWalk {
             if (balance[i] != 0) {
                 chance[i] = balance[i] > 0 ? 1 : 0;
                 fixed[i] = true;
+            }
+        }
+    }
+
+    private void conduct(Sharpness sharpness) {
+        float[] passing = new float[chance.length];
+        for (int i = 0; i < passing.length; i++) {
+            double edge = sharpness.values()[i] / HALF_PASS;
+            passing[i] = (float) (1 / (1 + Math.pow(edge, 4))) + LEAST_CONDUCTANCE;
+        }
+        for (int y = 0; y < rows; y++) {
+            for (int x = 0; x < columns; x++) {
+                int i = y * columns + x;
+                right[i] = Math.min(passing[i], passing[y * columns + Math.min(x + 1, columns - 1)]);
+                down[i] = Math.min(passing[i], passing[Math.min(y + 1, rows - 1) * columns + x]);
             }
         }
     }

@@ -46,11 +46,6 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
     }
 
     @Override
-    public double shadowMm() {
-        return 0;
-    }
-
-    @Override
     public String note(ViewSolver.Solution solution) {
         return String.format(
                 Locale.ROOT,
@@ -79,11 +74,14 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = ruling.on(raster)) {
             Mat expected = light.over(raster);
+            KnifeMask mask = new KnifeMask(raster, seen, expected, pattern, ruling.zoneMm());
             Cover cover = new Cover(
-                    new KnifeMask(raster, seen, expected, pattern, ruling.zoneMm()).contour(look.sights()),
+                    light.isSteelGrey() ? mask.contourAmongLines(look.sights()) : mask.contour(look.sights()),
                     ROUGH_MM,
                     pattern,
-                    look);
+                    look,
+                    light.isSteelGrey(),
+                    0);
             expected.release();
             return cover;
         } finally {

@@ -45,11 +45,6 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     }
 
     @Override
-    public double shadowMm() {
-        return 0;
-    }
-
-    @Override
     public String note(ViewSolver.Solution solution) {
         return String.format(
                 Locale.ROOT,
@@ -82,7 +77,9 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
                             .contour(look.sights()),
                     ROUGH_MM,
                     pattern,
-                    look);
+                    look,
+                    false,
+                    0);
             expected.release();
             return cover;
         } finally {

@@ -34,15 +34,19 @@ public final class Tracer {
      * @param stepMm from row to row
      * @param reachMm how far to look to either side
      * @param alongMm smoothing along the edge
+     * @param steadyMm the same where it is hardly to be seen
      */
-    private record Pass(double smoothMm, double stepMm, double reachMm, double alongMm) {}
+    private record Pass(double smoothMm, double stepMm, double reachMm, double alongMm, double steadyMm) {}
 
     /**
      * The rough contour is off by up to a millimetre, and two where it jumps from line to line; so the first pass looks
      * far and steadily, and the last one closely, on rows near enough to turn into a step of the outline.
      */
     private static final List<Pass> PASSES =
-            List.of(new Pass(0, 0.32, 2.2, 0.45), new Pass(0.5, 0.32, 0.9, 0.24), new Pass(0.3, 0.16, 0.8, 0.16));
+            List.of(
+                    new Pass(0, 0.32, 2.2, 0.45, 1.35),
+                    new Pass(0.5, 0.32, 0.9, 0.24, 0.24),
+                    new Pass(0.3, 0.16, 0.8, 0.16, 0.16));
 
     /** Coarser pictures hide the sheet's lines and the knife's corners. */
     private static final double LEAST_PX_PER_MM = 2.2;
@@ -102,7 +106,7 @@ public final class Tracer {
             SilhouetteBuilder.Built built =
                     new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
             List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
-            ErrorBudget error = ErrorEstimate.of(solution, ground, built, unsure);
+            ErrorBudget error = ErrorEstimate.of(solution, ground, cover, built, unsure);
             progress.at("Traced", 1);
             return new Trace(
                     built.silhouette(),
@@ -162,6 +166,11 @@ public final class Tracer {
             public double[] lineColour() {
                 return cover.look().lineColour();
             }
+
+            @Override
+            public boolean isSteelGrey() {
+                return cover.isSteelGrey();
+            }
         };
     }
 
@@ -181,7 +190,8 @@ public final class Tracer {
                             ground,
                             pass.stepMm() * pxPerMm,
                             pass.reachMm() * pxPerMm,
-                            pass.alongMm() * pxPerMm)
+                            pass.alongMm() * pxPerMm,
+                            pass.steadyMm() * pxPerMm)
                     .near(near);
         }
         return edge;

@@ -1,0 +1,113 @@
+package weltwright.trace;
+
+import java.util.Arrays;
+import java.util.PriorityQueue;
+
+/**
+ * The closed path of least cost round something on a raster: what an outline is where parts of it are hardly to be seen.
+ * Over a gap it goes straight on, as a cheap path does.
+ *
+ * <p>The raster is cut open from the thing outwards; then the closed path is one from one bank of the cut to the other,
+ * found as by Dijkstra (1959) on two sheets of the raster that hang together at the cut.
+ */
+final class RoundPath {
+    private static final int[] STEP_X = {1, 1, 0, -1, -1, -1, 0, 1};
+    private static final int[] STEP_Y = {0, 1, 1, 1, 0, -1, -1, -1};
+
+    private final float[] cost;
+    private final int columns;
+    private final int rows;
+    private final int cutColumn;
+    private final int cutRow;
+
+    /**
+     * @param cost of a step of one pixel's length at each pixel; infinite where the path must not go
+     * @param cutColumn the cut runs between this column and the one to its left,
+     * @param cutRow from this row upwards; so the thing lies below its lower end
+     */
+    RoundPath(float[] cost, int columns, int cutColumn, int cutRow) {
+        this.cost = cost;
+        this.columns = columns;
+        this.rows = cost.length / columns;
+        this.cutColumn = cutColumn;
+        this.cutRow = cutRow;
+    }
+
+    /** @param pixels row times columns plus column, in order */
+    record Path(int[] pixels, double cost) {}
+
+    /** No way round. */
+    static final Path NONE = new Path(new int[0], Double.POSITIVE_INFINITY);
+
+    /** The cheapest path round that crosses the cut at a row, or {@link #NONE} where it would cost more than the given. */
+    Path through(int row, double below) {
+        int n = columns * rows;
+        double[] reached = new double[2 * n];
+        Arrays.fill(reached, Double.POSITIVE_INFINITY);
+        int[] from = new int[2 * n];
+        int start = row * columns + cutColumn;
+        int goal = n + start;
+        PriorityQueue<double[]> open = new PriorityQueue<>((a, b) -> Double.compare(a[0], b[0]));
+        reached[start] = 0;
+        from[start] = -1;
+        open.add(new double[] {0, start});
+        while (!open.isEmpty()) {
+            double[] next = open.poll();
+            int node = (int) next[1];
+            if (next[0] > reached[node]) {
+                continue;
+            }
+            if (node == goal) {
+                return new Path(back(from, goal), next[0]);
+            }
+            for (int step = 0; step < 8; step++) {
+                int to = neighbour(node, step);
+                if (to >= 0) {
+                    double length = step % 2 == 0 ? 1 : Math.sqrt(2);
+                    double sum = next[0] + length * (cost[node % n] + cost[to % n]) / 2;
+                    if (sum < reached[to] && sum < below) {
+                        reached[to] = sum;
+                        from[to] = node;
+                        open.add(new double[] {sum, to});
+                    }
+                }
+            }
+        }
+        return NONE;
+    }
+
+    /** The node a step leads to, which is on the other sheet where it crosses the cut; -1 where it leads nowhere. */
+    private int neighbour(int node, int step) {
+        int n = columns * rows;
+        int sheet = node / n;
+        int x = node % n % columns;
+        int y = node % n / columns;
+        int toX = x + STEP_X[step];
+        int toY = y + STEP_Y[step];
+        if (toX < 0 || toY < 0 || toX >= columns || toY >= rows) {
+            return -1;
+        }
+        if (Math.max(y, toY) <= cutRow) {
+            if (x == cutColumn - 1 && toX == cutColumn) {
+                sheet++;
+            } else if (x == cutColumn && toX == cutColumn - 1) {
+                sheet--;
+            }
+        }
+        return sheet < 0 || sheet > 1 ? -1 : sheet * n + toY * columns + toX;
+    }
+
+    private int[] back(int[] from, int goal) {
+        int length = 0;
+        for (int node = goal; node >= 0; node = from[node]) {
+            length++;
+        }
+        int[] path = new int[length - 1];
+        int node = goal;
+        for (int i = path.length - 1; i >= 0; i--) {
+            path[i] = node % (columns * rows);
+            node = from[node];
+        }
+        return path;
+    }
+}

@@ -1,0 +1,299 @@
+package weltwright.trace;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfInt;
+import org.opencv.core.MatOfPoint;
+import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/**
+ * The rough outline of a knife on a ground without print, which tells of it by nothing but the sharpness of its edges. A
+ * soft shadow fades and leaves no trace; a hard one does. Where steel is as bright as the paper the edge may be missing
+ * for a stretch.
+ *
+ * <p>The steps: find the largest group of sharp edges; run a line along its middle, which is knife for sure; take the
+ * closed path round that line that keeps best to what is sharp ({@link RoundPath}).
+ *
+ * <p>Assumes that midway between its outermost edges the knife is solid, as all but the most curved are.
+ */
+final class SharpOutline {
+    /** What is so many times as sharp as grain, over the length below, is an edge. */
+    private static final double EDGE = 3.3;
+
+    private static final double EDGE_MM = 5;
+
+    /** Edges nearer to each other than twice this are of the same thing. */
+    private static final double TOGETHER_MM = 4;
+
+    /** The sharp edges of a knife and its fittings make many more pixels than this. */
+    private static final int FEWEST_PIXELS = 300;
+
+    /** The middle line keeps so far from the knife's ends, and has a place every so often. */
+    private static final double FROM_END_MM = 5;
+
+    private static final double STATION_MM = 2;
+
+    /** A line's place is the middle one of so many to either side: a pin or a pattern on the handle throws single ones off. */
+    private static final int STEADY_STATIONS = 3;
+
+    /** The path keeps within so much of the edges' convex hull. */
+    private static final double ROOM_MM = 8;
+
+    /** Sharpness at which a step costs half of what it costs on plain ground. */
+    private static final double HALF_COST = 3;
+
+    /** On the clearest edge a step still costs this, or it would wind. */
+    private static final double LEAST_COST = 0.01;
+
+    private static final int CROSSINGS_TRIED = 6;
+
+    /** A second line outside the first that is so sharp, for so much of its length, is a hard shadow's, or the knife's. */
+    private static final double RIVAL = 6;
+
+    private static final double RIVAL_PART = 0.15;
+
+    /** It begins beyond the blur of the first, and a line is so wide. */
+    private static final double BLUR_MM = 1.6;
+
+    private static final double LINE_MM = 1.4;
+
+    private final Sharpness sharpness;
+    private final GroundRaster raster;
+
+    SharpOutline(Sharpness sharpness) {
+        this.sharpness = sharpness;
+        this.raster = sharpness.raster();
+    }
+
+    /**
+     * @param contour closed and counter-clockwise, on the ground's plane, in mm
+     * @param hasRival whether another line outside it is so sharp that it might be the knife's
+     */
+    record Found(Polyline contour, boolean hasRival) {}
+
+    Found find() {
+        List<Point> edges = largestGroup();
+        if (edges.stream().anyMatch(this::isAtRim)) {
+            throw KnownGround.goesOn();
+        }
+        List<Point> middle = middle(edges);
+        Polyline path = path(edges, middle);
+        Polyline contour = path.map(p -> raster.place(p.x(), p.y()));
+        return new Found(contour.signedAreaMm2() > 0 ? contour : contour.reversed(), hasRival(edges, path));
+    }
+
+    private boolean isAtRim(Point px) {
+        return Math.min(px.x(), px.y()) < 2 || px.x() > raster.columns() - 3 || px.y() > raster.rows() - 3;
+    }
+
+    /** The pixels at edges of the largest thing. */
+    private List<Point> largestGroup() {
+        byte[] sharp = new byte[sharpness.values().length];
+        for (int i = 0; i < sharp.length; i++) {
+            sharp[i] = (byte) (sharpness.values()[i] > EDGE ? 255 : 0);
+        }
+        Mat edges = new Mat(raster.rows(), raster.columns(), CvType.CV_8U);
+        edges.put(0, 0, sharp);
+        dropShort(edges);
+        edges.get(0, 0, sharp);
+        Mat grown = new Mat();
+        Imgproc.dilate(edges, grown, disc(TOGETHER_MM));
+        Mat labels = new Mat();
+        int count = Imgproc.connectedComponents(grown, labels);
+        int[] label = new int[sharp.length];
+        labels.get(0, 0, label);
+        for (Mat used : List.of(edges, grown, labels)) {
+            used.release();
+        }
+        int[] size = new int[count];
+        for (int i = 0; i < sharp.length; i++) {
+            size[label[i]] += sharp[i] != 0 ? 1 : 0;
+        }
+        int largest = IntStream.range(1, count).reduce(0, (a, b) -> size[b] > size[a] ? b : a);
+        if (size[largest] < FEWEST_PIXELS) {
+            throw KnifeMask.noKnife();
+        }
+        return IntStream.range(0, sharp.length)
+                .filter(i -> sharp[i] != 0 && label[i] == largest)
+                .mapToObj(i -> new Point(i % raster.columns(), i / raster.columns()))
+                .toList();
+    }
+
+    /** Leaves out what is too short to be more than a chance run of grain. */
+    private void dropShort(Mat edges) {
+        Mat labels = new Mat();
+        Mat boxes = new Mat();
+        Mat centres = new Mat();
+        int count = Imgproc.connectedComponentsWithStats(edges, labels, boxes, centres);
+        boolean[] isLong = new boolean[count];
+        for (int l = 1; l < count; l++) {
+            double width = boxes.get(l, Imgproc.CC_STAT_WIDTH)[0];
+            double height = boxes.get(l, Imgproc.CC_STAT_HEIGHT)[0];
+            isLong[l] = Math.hypot(width, height) * raster.mmPerPx() >= EDGE_MM;
+        }
+        int[] label = new int[edges.cols() * edges.rows()];
+        labels.get(0, 0, label);
+        byte[] kept = new byte[label.length];
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = (byte) (isLong[label[i]] ? 255 : 0);
+        }
+        edges.put(0, 0, kept);
+        for (Mat used : List.of(labels, boxes, centres)) {
+            used.release();
+        }
+    }
+
+    /** Midway between the outermost edges, from one end of the thing to the other, in pixels. */
+    private List<Point> middle(List<Point> edges) {
+        List<Point> corners = hull(edges).toList().stream().map(p -> new Point(p.x, p.y)).toList();
+        Point start = corners.get(0);
+        Point end = start;
+        for (Point a : corners) {
+            for (Point b : corners) {
+                if (a.distance(b) > start.distance(end)) {
+                    start = a;
+                    end = b;
+                }
+            }
+        }
+        Point along = end.minus(start).unit();
+        double step = STATION_MM / raster.mmPerPx();
+        int stations = (int) Math.ceil(start.distance(end) / step) + 1;
+        double[] low = new double[stations];
+        double[] high = new double[stations];
+        Arrays.fill(low, Double.POSITIVE_INFINITY);
+        Arrays.fill(high, Double.NEGATIVE_INFINITY);
+        for (Point p : edges) {
+            Point off = p.minus(start);
+            int station = (int) Math.max(0, Math.min(stations - 1, Math.round(off.dot(along) / step)));
+            low[station] = Math.min(low[station], along.cross(off));
+            high[station] = Math.max(high[station], along.cross(off));
+        }
+        List<Point> middle = new ArrayList<>();
+        int atEnd = (int) Math.ceil(FROM_END_MM / STATION_MM);
+        for (int s = atEnd; s < stations - atEnd; s++) {
+            double[] near = IntStream.rangeClosed(s - STEADY_STATIONS, s + STEADY_STATIONS)
+                    .filter(k -> k >= 0 && k < stations && high[k] >= low[k])
+                    .mapToDouble(k -> (high[k] + low[k]) / 2)
+                    .sorted()
+                    .toArray();
+            if (near.length > 0) {
+                middle.add(start.plus(along.times(s * step)).plus(along.left().times(near[near.length / 2])));
+            }
+        }
+        if (middle.size() < 2 * STEADY_STATIONS) {
+            throw KnifeMask.noKnife();
+        }
+        return middle;
+    }
+
+    /** The cheapest way round the middle line, in pixels. */
+    private Polyline path(List<Point> edges, List<Point> middle) {
+        Point along = middle.get(middle.size() - 1).minus(middle.get(0));
+        // The cut runs up from the knife; of one that stands upright the raster is laid on its side.
+        boolean upright = Math.abs(along.y()) > Math.abs(along.x());
+        Point from = middle.get(middle.size() / 2);
+        int columns = upright ? raster.rows() : raster.columns();
+        int cutColumn = (int) Math.round(upright ? from.y() : from.x());
+        int cutRow = (int) Math.round(upright ? from.x() : from.y());
+        float[] cost = cost(edges, middle);
+        float[] laid = upright ? transposed(cost) : cost;
+        RoundPath round = new RoundPath(laid, columns, cutColumn, cutRow);
+        RoundPath.Path best = RoundPath.NONE;
+        for (int row : crossings(laid, columns, cutColumn, cutRow)) {
+            RoundPath.Path path = round.through(row, best.cost());
+            best = path.cost() < best.cost() ? path : best;
+        }
+        if (best.pixels().length == 0) {
+            throw KnifeMask.noKnife();
+        }
+        List<Point> places = new ArrayList<>();
+        for (int pixel : best.pixels()) {
+            Point at = new Point(pixel % columns, pixel / columns);
+            places.add(upright ? new Point(at.y(), at.x()) : at);
+        }
+        return Polyline.closed(places);
+    }
+
+    private float[] cost(List<Point> edges, List<Point> middle) {
+        Mat open = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
+        Imgproc.fillConvexPoly(open, hull(edges), new Scalar(255));
+        Imgproc.dilate(open, open, disc(ROOM_MM));
+        // So wide that no path slips through between two of its pixels.
+        Imgproc.polylines(open, List.of(cv(middle)), false, new Scalar(0), 3);
+        byte[] mayGo = new byte[sharpness.values().length];
+        open.get(0, 0, mayGo);
+        open.release();
+        float[] cost = new float[mayGo.length];
+        for (int i = 0; i < cost.length; i++) {
+            double edge = sharpness.values()[i] / HALF_COST;
+            cost[i] = (float) (mayGo[i] == 0 ? Double.POSITIVE_INFINITY : LEAST_COST + 1 / (1 + edge * edge));
+        }
+        return cost;
+    }
+
+    private float[] transposed(float[] of) {
+        float[] transposed = new float[of.length];
+        for (int y = 0; y < raster.rows(); y++) {
+            for (int x = 0; x < raster.columns(); x++) {
+                transposed[x * raster.rows() + y] = of[y * raster.columns() + x];
+            }
+        }
+        return transposed;
+    }
+
+    /** Where a path may cross the cut: the sharpest places on it. */
+    private static int[] crossings(float[] cost, int columns, int cutColumn, int cutRow) {
+        return IntStream.range(1, cutRow - 1)
+                .filter(y -> cost[y * columns + cutColumn] < 1
+                        && cost[y * columns + cutColumn] <= cost[(y - 1) * columns + cutColumn]
+                        && cost[y * columns + cutColumn] < cost[(y + 1) * columns + cutColumn])
+                .boxed()
+                .sorted(Comparator.comparingDouble(y -> cost[y * columns + cutColumn]))
+                .limit(CROSSINGS_TRIED)
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private boolean hasRival(List<Point> edges, Polyline path) {
+        Mat inside = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
+        Imgproc.fillPoly(inside, List.of(cv(path.points())), new Scalar(255));
+        Imgproc.dilate(inside, inside, disc(BLUR_MM));
+        byte[] covered = new byte[sharpness.values().length];
+        inside.get(0, 0, covered);
+        inside.release();
+        long rival = edges.stream()
+                .mapToInt(p -> (int) p.y() * raster.columns() + (int) p.x())
+                .filter(i -> covered[i] == 0 && sharpness.values()[i] > RIVAL)
+                .count();
+        return rival * raster.mmPerPx() / LINE_MM > RIVAL_PART * path.lengthMm();
+    }
+
+    private static MatOfPoint hull(List<Point> of) {
+        MatOfPoint points = cv(of);
+        MatOfInt indices = new MatOfInt();
+        Imgproc.convexHull(points, indices);
+        List<org.opencv.core.Point> all = points.toList();
+        return new MatOfPoint(indices.toList().stream().map(all::get).toArray(org.opencv.core.Point[]::new));
+    }
+
+    private static MatOfPoint cv(List<Point> points) {
+        return new MatOfPoint(points.stream()
+                .map(p -> new org.opencv.core.Point(Math.round(p.x()), Math.round(p.y())))
+                .toArray(org.opencv.core.Point[]::new));
+    }
+
+    private Mat disc(double radiusMm) {
+        int r = (int) Math.ceil(radiusMm / raster.mmPerPx());
+        return Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(2 * r + 1, 2 * r + 1));
+    }
+}

@@ -1,0 +1,146 @@
+package weltwright.trace;
+
+import java.util.Arrays;
+import java.util.List;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+
+/**
+ * How sharply a rectified picture changes at each place, in units of its own grain.
+ *
+ * <p>Taken is the change of colour over a fraction of a millimetre less the slope that goes on to both sides of it, as a
+ * soft shadow's does, averaged along the direction that makes the most of it: an edge goes on along a line, grain does
+ * not.
+ *
+ * @param raster half as fine as the picture's
+ * @param values row by row; 1 is what grain makes, as its median
+ */
+record Sharpness(GroundRaster raster, float[] values) {
+    private static final double BLUR_PX = 1;
+
+    /** A change that is as steep so far to both sides is a slope. */
+    private static final int GOES_ON_PX = 4;
+
+    private static final int DIRECTIONS = 12;
+
+    /** Less than this part of a line says nothing of it. */
+    private static final double LEAST_KNOWN = 0.3;
+
+    /** Averaged along a line so long, in pixels of half the raster: three to four millimetres. */
+    private static final int LINE_PX = 9;
+
+    /**
+     * @param picture rectified, 8 bits, three channels
+     * @param plain 255 where the ground is plain; where it is not, what is beside it tells
+     */
+    static Sharpness of(Mat picture, Mat plain, GroundRaster raster) {
+        Mat smooth = new Mat();
+        picture.convertTo(smooth, CvType.CV_32F);
+        Imgproc.GaussianBlur(smooth, smooth, new Size(0, 0), BLUR_PX);
+        Size half = new Size((raster.columns() + 1) / 2, (raster.rows() + 1) / 2);
+        Mat alongX = halved(step(smooth, true), half);
+        Mat alongY = halved(step(smooth, false), half);
+        smooth.release();
+        Mat known = known(plain, half);
+        Mat known3 = new Mat();
+        Core.merge(List.of(known, known, known), known3);
+        Core.multiply(alongX, known3, alongX);
+        Core.multiply(alongY, known3, alongY);
+        Mat most = new Mat(half, CvType.CV_32F, new Scalar(0));
+        for (int d = 0; d < DIRECTIONS; d++) {
+            double angle = Math.PI * d / DIRECTIONS;
+            Mat across = new Mat();
+            Core.addWeighted(alongX, -Math.sin(angle), alongY, Math.cos(angle), 0, across);
+            Mat kernel = line(angle);
+            Imgproc.filter2D(across, across, CvType.CV_32F, kernel);
+            Mat square = across.mul(across);
+            Core.transform(square, square, Mat.ones(1, 3, CvType.CV_32F));
+            Mat part = new Mat();
+            Imgproc.filter2D(known, part, CvType.CV_32F, kernel);
+            Core.max(part, new Scalar(LEAST_KNOWN), part);
+            Core.multiply(part, part, part);
+            Core.divide(square, part, square);
+            Core.max(most, square, most);
+            for (Mat used : List.of(across, kernel, square, part)) {
+                used.release();
+            }
+        }
+        Core.sqrt(most, most);
+        float[] values = new float[most.cols() * most.rows()];
+        most.get(0, 0, values);
+        for (Mat used : List.of(alongX, alongY, most, known, known3)) {
+            used.release();
+        }
+        float[] sorted = values.clone();
+        Arrays.sort(sorted);
+        float grain = Math.max(1e-3f, sorted[sorted.length / 2]);
+        for (int i = 0; i < values.length; i++) {
+            values[i] /= grain;
+        }
+        double mmPerPx = 2 * raster.mmPerPx();
+        return new Sharpness(
+                new GroundRaster(
+                        raster.place(0.5, 0.5), mmPerPx, (int) half.width, (int) half.height),
+                values);
+    }
+
+    /** 1 where the ground is plain all round, 0 elsewhere. */
+    private static Mat known(Mat plain, Size half) {
+        Mat known = new Mat();
+        Imgproc.erode(plain, known, Imgproc.getStructuringElement(Imgproc.MORPH_RECT, new Size(5, 5)));
+        Imgproc.resize(known, known, half, 0, 0, Imgproc.INTER_AREA);
+        Imgproc.threshold(known, known, 254, 1, Imgproc.THRESH_BINARY);
+        known.convertTo(known, CvType.CV_32F);
+        return known;
+    }
+
+    /** The change from pixel to pixel along columns or rows, less that between places farther to both sides. */
+    private static Mat step(Mat smooth, boolean alongX) {
+        Mat near = derivative(smooth, 1, alongX);
+        Mat far = derivative(smooth, GOES_ON_PX, alongX);
+        Core.subtract(near, far, near);
+        far.release();
+        return near;
+    }
+
+    private static Mat derivative(Mat of, int reach, boolean alongX) {
+        int length = 2 * reach + 1;
+        Mat kernel = Mat.zeros(alongX ? 1 : length, alongX ? length : 1, CvType.CV_32F);
+        kernel.put(0, 0, -1 / (2.0 * reach));
+        kernel.put(alongX ? 0 : length - 1, alongX ? length - 1 : 0, 1 / (2.0 * reach));
+        Mat derivative = new Mat();
+        Imgproc.filter2D(of, derivative, CvType.CV_32F, kernel);
+        kernel.release();
+        return derivative;
+    }
+
+    private static Mat halved(Mat full, Size half) {
+        Mat halved = new Mat();
+        Imgproc.resize(full, halved, half, 0, 0, Imgproc.INTER_AREA);
+        full.release();
+        return halved;
+    }
+
+    /** A line through the middle of a small square, its weights adding up to 1. */
+    private static Mat line(double angle) {
+        Mat line = Mat.zeros(LINE_PX, LINE_PX, CvType.CV_8U);
+        double half = LINE_PX / 2;
+        double fine = 16;
+        Imgproc.line(
+                line,
+                new org.opencv.core.Point((half - half * Math.cos(angle)) * fine, (half - half * Math.sin(angle)) * fine),
+                new org.opencv.core.Point((half + half * Math.cos(angle)) * fine, (half + half * Math.sin(angle)) * fine),
+                new Scalar(255),
+                1,
+                Imgproc.LINE_AA,
+                4);
+        Mat kernel = new Mat();
+        line.convertTo(kernel, CvType.CV_32F, 1 / Core.sumElems(line).val[0]);
+        line.release();
+        return kernel;
+    }
+}
