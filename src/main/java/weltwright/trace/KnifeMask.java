@@ -58,7 +58,7 @@ final class KnifeMask {
     private static final double NOT_BLACK = 2.2;
 
     /** A bay of the mask that is narrower than this is none of the knife's, or shallow enough to be found again. */
-    private static final double SLIT_MM = 2.6;
+    private static final double SLIT_MM = 2.2;
 
     /** A spur that is narrower than this is no part of a knife. */
     private static final double SPUR_MM = 1.6;
