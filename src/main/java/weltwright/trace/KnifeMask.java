@@ -57,6 +57,12 @@ final class KnifeMask {
     /** Black print that looks this much brighter than black print is not to be seen. */
     private static final double NOT_BLACK = 2.2;
 
+    /** A bay of the mask that is narrower than this is none of the knife's, or shallow enough to be found again. */
+    private static final double SLIT_MM = 2.2;
+
+    /** A spur that is narrower than this is no part of a knife. */
+    private static final double SPUR_MM = 1.6;
+
     private static final double FILL_MM = 0.55;
 
     private static final List<Point> ASIDE =
@@ -133,12 +139,17 @@ final class KnifeMask {
     }
 
     private Polyline contour(Mat knife) {
-        // A line's or a marker's edge that came out as a spur or a slit is thinner than any blade.
-        Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(9, 9));
-        Imgproc.morphologyEx(knife, knife, Imgproc.MORPH_CLOSE, kernel);
-        Imgproc.morphologyEx(knife, knife, Imgproc.MORPH_OPEN, kernel);
-        kernel.release();
+        // Slits and spurs come of lines, of markers' edges and of narrow shades on the knife.
+        smooth(knife, Imgproc.MORPH_CLOSE, SLIT_MM);
+        smooth(knife, Imgproc.MORPH_OPEN, SPUR_MM);
         return largest(knife);
+    }
+
+    private static void smooth(Mat mask, int operation, double widthMm) {
+        int width = 2 * (int) Math.round(widthMm / MM_PER_PX / 2) + 1;
+        Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(width, width));
+        Imgproc.morphologyEx(mask, mask, operation, kernel);
+        kernel.release();
     }
 
     private Polyline largest(Mat knife) {
