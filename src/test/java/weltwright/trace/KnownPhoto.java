@@ -84,6 +84,61 @@ record KnownPhoto(Path picture, JsonNode truth) {
         return outline.signedAreaMm2() > 0 ? outline : outline.reversed();
     }
 
+    /**
+     * Where a point of the knife's mid-plane, by the truth's own camera, is seen in the picture.
+     *
+     * @param onKnife in the truth's frame, the one in which {@code blade_outline} stands, in mm
+     */
+    Point pixel(Point onKnife) {
+        JsonNode pose = truth.get("pose");
+        double unitMm = pose.get("unit_mm").asDouble();
+        double[] inScene = apply(
+                matrix(pose.get("matrix_knife")), onKnife.x() / unitMm, onKnife.y() / unitMm, 0);
+        // The camera looks along its negative z, y up; its turn's transpose undoes the turn.
+        double[][] camera = matrix(pose.get("matrix_camera"));
+        double[] seen = new double[3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                seen[i] += camera[j][i] * (inScene[j] - camera[j][3]);
+            }
+        }
+        JsonNode photo = truth.get("photo");
+        Point straight = new Point(seen[0] / -seen[2], seen[1] / seen[2]);
+        double square = straight.dot(straight);
+        double swell = 1
+                + photo.get("k1").asDouble() * square
+                + photo.get("k2").asDouble() * square * square;
+        return straight.times(swell * photo.get("focal_px").asDouble())
+                .plus(new Point((photo.get("width").asInt() - 1) / 2.0, (photo.get("height").asInt() - 1) / 2.0));
+    }
+
+    private static double[][] matrix(JsonNode rows) {
+        double[][] matrix = new double[4][4];
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 4; j++) {
+                matrix[i][j] = rows.get(i).get(j).asDouble();
+            }
+        }
+        return matrix;
+    }
+
+    private static double[] apply(double[][] matrix, double x, double y, double z) {
+        double[] moved = new double[3];
+        for (int i = 0; i < 3; i++) {
+            moved[i] = matrix[i][0] * x + matrix[i][1] * y + matrix[i][2] * z + matrix[i][3];
+        }
+        return moved;
+    }
+
+    /** An outline of the truth as it is seen in the picture: {@code knife_outline}, {@code blade_outline}. */
+    List<Point> pixels(String outline) {
+        List<Point> pixels = new ArrayList<>();
+        truth.get(outline)
+                .forEach(p -> pixels.add(
+                        pixel(new Point(p.get(0).asDouble(), p.get(1).asDouble()))));
+        return pixels;
+    }
+
     /** Told the caliper's two readings and what the knife lies on, nothing else. */
     Trace trace(GroundChoice ground) {
         return trace(Photo.read(picture), ground);
