@@ -37,6 +37,9 @@ public final class ViewSolver {
     /** Corners found by gradients are seldom better than this; keeps a lucky fit from claiming more. */
     private static final double LEAST_PIXEL_SIGMA = 0.03;
 
+    /** Enough references to tell the valleys of several starts apart; the descent in the best is by all of them. */
+    private static final int TO_CHOOSE_BY = 150;
+
     private ViewSolver() {}
 
     /**
@@ -99,17 +102,32 @@ public final class ViewSolver {
             List<Reference> references, int widthPx, int heightPx, FocalPrior prior, double stretchSigma) {
         double cx = (widthPx - 1) / 2.0;
         double cy = (heightPx - 1) / 2.0;
+        List<Reference> few = spread(references);
         Fit best = null;
         // A wide prior may start far off; a few starts along it make sure of the right valley.
         for (double step : prior.relativeSigma() > 0.1 ? new double[] {-0.4, 0, 0.4, 0.8} : new double[] {0}) {
             Camera camera = new Camera(prior.focalPx() * Math.exp(step), cx, cy, 0, 0);
-            Fit fit = new Fit(references, prior, stretchSigma, PlanarPose.of(references, camera));
+            Fit fit = new Fit(few, prior, stretchSigma, parameters(PlanarPose.of(few, camera)), camera);
             fit.run();
             if (best == null || fit.cost < best.cost) {
                 best = fit;
             }
         }
+        if (few.size() < references.size()) {
+            best = new Fit(references, prior, stretchSigma, best.p, best.centre);
+            best.run();
+        }
         return best.solution();
+    }
+
+    /** Some of the references, from all over the ground as they follow each other; all where they are few. */
+    private static List<Reference> spread(List<Reference> references) {
+        double step = Math.max(1, references.size() / (double) TO_CHOOSE_BY);
+        List<Reference> few = new ArrayList<>();
+        for (double k = 0; k < references.size(); k += step) {
+            few.add(references.get((int) k));
+        }
+        return few;
     }
 
     private static double[] parameters(View view) {
@@ -136,12 +154,12 @@ public final class ViewSolver {
         private double sigma = 1;
         private double cost;
 
-        Fit(List<Reference> references, FocalPrior prior, double stretchSigma, View start) {
+        Fit(List<Reference> references, FocalPrior prior, double stretchSigma, double[] start, Camera centre) {
             this.references = references;
             this.prior = prior;
             this.stretchSigma = stretchSigma;
-            this.centre = start.camera();
-            this.p = Arrays.copyOf(parameters(start), PARAMETERS);
+            this.centre = centre;
+            this.p = Arrays.copyOf(start, PARAMETERS);
         }
 
         void run() {

@@ -1,8 +1,9 @@
 package weltwright.trace;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.strtree.STRtree;
+import java.util.Map;
 import weltwright.geometry.Point;
 
 /**
@@ -27,24 +28,33 @@ record PrintLook(List<Sight> sights, double[] lineColour) {
 
     /** Without the sights that their neighbours contradict. */
     PrintLook consistent() {
-        STRtree tree = new STRtree();
+        Map<Cell, List<Sight>> cells = new HashMap<>();
         for (Sight sight : sights) {
-            tree.insert(new Envelope(sight.at().coordinate()), sight);
+            cells.computeIfAbsent(Cell.of(sight.at()), cell -> new ArrayList<>()).add(sight);
         }
-        List<Sight> kept = sights.stream().filter(sight -> isShared(sight, tree)).toList();
+        List<Sight> kept = sights.stream().filter(sight -> isShared(sight, cells)).toList();
         return new PrintLook(kept, lineColour);
     }
 
-    private static boolean isShared(Sight sight, STRtree tree) {
-        Envelope near = new Envelope(sight.at().coordinate());
-        near.expandBy(NEAR_MM);
+    /** A square of the ground, as wide as what is near reaches. */
+    private record Cell(int column, int row) {
+        static Cell of(Point at) {
+            return new Cell((int) Math.floor(at.x() / NEAR_MM), (int) Math.floor(at.y() / NEAR_MM));
+        }
+    }
+
+    private static boolean isShared(Sight sight, Map<Cell, List<Sight>> cells) {
+        Cell middle = Cell.of(sight.at());
         int all = 0;
         int same = 0;
-        for (Object found : tree.query(near)) {
-            Sight other = (Sight) found;
-            if (other.at().distance(sight.at()) < NEAR_MM) {
-                all++;
-                same += other.visible() == sight.visible() ? 1 : 0;
+        for (int column = middle.column() - 1; column <= middle.column() + 1; column++) {
+            for (int row = middle.row() - 1; row <= middle.row() + 1; row++) {
+                for (Sight other : cells.getOrDefault(new Cell(column, row), List.of())) {
+                    if (other.at().distance(sight.at()) < NEAR_MM) {
+                        all++;
+                        same += other.visible() == sight.visible() ? 1 : 0;
+                    }
+                }
             }
         }
         return same >= SHARED * all;
