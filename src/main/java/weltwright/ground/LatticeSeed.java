@@ -60,9 +60,12 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     static Stream<LatticeSeed> in(Mat grey) {
         double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / Math.max(grey.cols(), grey.rows()));
         Mat relief = relief(grey, reduction);
-        return IntStream.of(PATCH_PX)
+        // A list, since a stream within a stream would make all of a size's guesses when asked for one.
+        List<Rect> patches = IntStream.of(PATCH_PX)
                 .boxed()
                 .flatMap(patchPx -> busiest(relief, patchPx).stream())
+                .toList();
+        return patches.stream()
                 .flatMap(patch -> seed(relief.submat(patch)).map(s -> s.placed(patch, reduction)).stream())
                 .onClose(relief::release);
     }
