@@ -83,8 +83,13 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     private static Mat relief(Mat grey, double reduction) {
         Mat reduced = new Mat();
         Imgproc.resize(grey, reduced, new Size(), reduction, reduction, Imgproc.INTER_AREA);
+        // What lies between lines changes slowly: half of the pixels tell its median as well.
+        Mat half = new Mat();
+        Imgproc.resize(reduced, half, new Size(), 0.5, 0.5, Imgproc.INTER_AREA);
+        Imgproc.medianBlur(half, half, GROUND_PX / 2 | 1);
         Mat ground = new Mat();
-        Imgproc.medianBlur(reduced, ground, GROUND_PX);
+        Imgproc.resize(half, ground, reduced.size(), 0, 0, Imgproc.INTER_LINEAR);
+        half.release();
         // A little more than nothing, lest the dark of a shadow be divided by.
         reduced.convertTo(reduced, CvType.CV_32F, 1, 4);
         ground.convertTo(ground, CvType.CV_32F, 1, 4);
