@@ -41,5 +41,7 @@ fi
 # What OpenCV logs of a damaged picture is said again by the program, in plain words.
 export OPENCV_LOG_LEVEL=SILENT
 
-# Half of the memory: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
-exec "$java" -XX:MaxRAMPercentage=50 $quiet -jar "$jar" "$@"
+# Half of the memory, if need be: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
+# But it begins small and clears up as it goes: what is in use is little, and left to itself Java would put off clearing
+# until it held several times as much as the photo.
+exec "$java" -XX:MaxRAMPercentage=50 -Xms64m -XX:+UseSerialGC $quiet -jar "$jar" "$@"

@@ -31,11 +31,14 @@ public record Point(double x, double y) {
     }
 
     public double norm() {
-        return Math.hypot(x, y);
+        // Math.hypot takes ten times as long, to guard against lengths that neither mm nor pixels have.
+        return Math.sqrt(x * x + y * y);
     }
 
     public double distance(Point other) {
-        return Math.hypot(x - other.x, y - other.y);
+        double dx = x - other.x;
+        double dy = y - other.y;
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     /** The vector of length 1 in this direction; NaN for the zero vector. */

@@ -60,9 +60,12 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     static Stream<LatticeSeed> in(Mat grey) {
         double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / Math.max(grey.cols(), grey.rows()));
         Mat relief = relief(grey, reduction);
-        return IntStream.of(PATCH_PX)
+        // A list, since a stream within a stream would make all of a size's guesses when asked for one.
+        List<Rect> patches = IntStream.of(PATCH_PX)
                 .boxed()
                 .flatMap(patchPx -> busiest(relief, patchPx).stream())
+                .toList();
+        return patches.stream()
                 .flatMap(patch -> seed(relief.submat(patch)).map(s -> s.placed(patch, reduction)).stream())
                 .onClose(relief::release);
     }
@@ -80,8 +83,13 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     private static Mat relief(Mat grey, double reduction) {
         Mat reduced = new Mat();
         Imgproc.resize(grey, reduced, new Size(), reduction, reduction, Imgproc.INTER_AREA);
+        // What lies between lines changes slowly: half of the pixels tell its median as well.
+        Mat half = new Mat();
+        Imgproc.resize(reduced, half, new Size(), 0.5, 0.5, Imgproc.INTER_AREA);
+        Imgproc.medianBlur(half, half, GROUND_PX / 2 | 1);
         Mat ground = new Mat();
-        Imgproc.medianBlur(reduced, ground, GROUND_PX);
+        Imgproc.resize(half, ground, reduced.size(), 0, 0, Imgproc.INTER_LINEAR);
+        half.release();
         // A little more than nothing, lest the dark of a shadow be divided by.
         reduced.convertTo(reduced, CvType.CV_32F, 1, 4);
         ground.convertTo(ground, CvType.CV_32F, 1, 4);

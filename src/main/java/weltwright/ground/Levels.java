@@ -63,12 +63,15 @@ final class Levels {
         int half = (int) Math.round(halfLengthPx / alongStepPx);
         Point across = along.left();
         double[] means = new double[2 * reach + 1];
+        boolean inside = contains(middle, half * alongStepPx + reach * stepPx + 1);
         for (int k = -reach; k <= reach; k++) {
             double x = middle.x() + k * stepPx * across.x();
             double y = middle.y() + k * stepPx * across.y();
             double sum = 0;
             for (int s = -half; s <= half; s++) {
-                sum += at(x + s * alongStepPx * along.x(), y + s * alongStepPx * along.y());
+                double u = x + s * alongStepPx * along.x();
+                double v = y + s * alongStepPx * along.y();
+                sum += inside ? inside(u, v) : at(u, v);
             }
             means[k + reach] = sum / (2 * half + 1);
         }

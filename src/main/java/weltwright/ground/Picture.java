@@ -24,14 +24,19 @@ public final class Picture implements AutoCloseable {
 
     public static Picture decode(Photo photo) {
         Natives.load();
-        Mat stored = Imgcodecs.imdecode(
-                new MatOfByte(photo.bytes()), Imgcodecs.IMREAD_COLOR | Imgcodecs.IMREAD_IGNORE_ORIENTATION);
+        MatOfByte file = new MatOfByte(photo.bytes());
+        Mat stored = Imgcodecs.imdecode(file, Imgcodecs.IMREAD_COLOR | Imgcodecs.IMREAD_IGNORE_ORIENTATION);
+        file.release();
         if (stored.empty()) {
             throw new Trouble(
                     "The picture \"" + photo.name() + "\" is damaged and cannot be decoded.",
                     "Copy it from the camera again, or take another.");
         }
-        return new Picture(upright(stored, photo.orientation()));
+        Mat upright = upright(stored, photo.orientation());
+        if (upright != stored) {
+            stored.release();
+        }
+        return new Picture(upright);
     }
 
     /** Exif 2.32, tag 0x0112: what to do to the stored picture so that its first row is the scene's top. */

@@ -14,6 +14,7 @@ import org.opencv.core.Size;
 import org.opencv.core.TermCriteria;
 import org.opencv.imgproc.Imgproc;
 import org.opencv.objdetect.ArucoDetector;
+import org.opencv.objdetect.DetectorParameters;
 import org.opencv.objdetect.Objdetect;
 import weltwright.geometry.Point;
 import weltwright.measure.PrintScale;
@@ -37,6 +38,9 @@ import weltwright.trouble.Trouble;
 public final class SheetFinder {
     /** Enough pixels for a marker to be read on the sheets and distances in use, few enough to be quick. */
     private static final int REDUCED_LONG_SIDE_PX = 1300;
+
+    /** A marker's cell on the reduced picture is smaller than this and a marker larger; so one threshold mostly does. */
+    private static final int THRESHOLD_WINDOW_PX = 13;
 
     /** Below this many markers the reduced picture is not trusted to have shown all there is. */
     private static final int ENOUGH_MARKERS = 24;
@@ -77,11 +81,19 @@ public final class SheetFinder {
         int longSide = Math.max(picture.widthPx(), picture.heightPx());
         // By whole numbers, which averages pixels fast and without a pattern of its own.
         int reduction = Math.max(1, longSide / REDUCED_LONG_SIDE_PX);
-        List<SeenMarker> markers = markers(picture.grey(), reduction);
-        return markers.size() < ENOUGH_MARKERS && reduction > 1 ? markers(picture.grey(), 1) : markers;
+        DetectorParameters once = new DetectorParameters();
+        once.set_adaptiveThreshWinSizeMin(THRESHOLD_WINDOW_PX);
+        once.set_adaptiveThreshWinSizeMax(THRESHOLD_WINDOW_PX);
+        List<SeenMarker> markers = markers(picture.grey(), reduction, once);
+        if (markers.size() < ENOUGH_MARKERS) {
+            markers = markers(picture.grey(), reduction, new DetectorParameters());
+        }
+        return markers.size() < ENOUGH_MARKERS && reduction > 1
+                ? markers(picture.grey(), 1, new DetectorParameters())
+                : markers;
     }
 
-    private static List<SeenMarker> markers(Mat grey, int reduction) {
+    private static List<SeenMarker> markers(Mat grey, int reduction, DetectorParameters parameters) {
         Mat reduced = grey;
         if (reduction > 1) {
             reduced = new Mat();
@@ -91,7 +103,7 @@ public final class SheetFinder {
         }
         List<Mat> corners = new ArrayList<>();
         MatOfInt ids = new MatOfInt();
-        new ArucoDetector(Objdetect.getPredefinedDictionary(Objdetect.DICT_5X5_1000))
+        new ArucoDetector(Objdetect.getPredefinedDictionary(Objdetect.DICT_5X5_1000), parameters)
                 .detectMarkers(reduced, corners, ids);
         List<SeenMarker> seen = new ArrayList<>();
         int[] id = ids.empty() ? new int[0] : ids.toArray();

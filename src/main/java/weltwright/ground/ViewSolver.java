@@ -13,7 +13,7 @@ import weltwright.geometry.SymmetricSystem;
  * <p>The most probable values are sought: squared residuals over their variance, by Cauchy's function so that a wrong
  * point counts for little, plus a prior on the lens. The prior decides only what the points leave open; seen from
  * straight above they say nothing of the focal length, tilted by a few degrees they pin it far better than Exif does.
- * Minimised by Levenberg's and Marquardt's method with numeric derivatives.
+ * Minimised by Levenberg's and Marquardt's method.
  *
  * <p>Sources: Triggs et al., <i>Bundle adjustment: a modern synthesis</i> (2000), for the cost and its covariance;
  * Hartley and Zisserman, <i>Multiple View Geometry</i>, for the pinhole model. Assumes the optical axis to meet the
@@ -36,6 +36,14 @@ public final class ViewSolver {
 
     /** Corners found by gradients are seldom better than this; keeps a lucky fit from claiming more. */
     private static final double LEAST_PIXEL_SIGMA = 0.03;
+
+    /** A descent ends where a step lowers the cost by less than this part of it. */
+    private static final double CLOSELY = 1e-10;
+
+    private static final double ROUGHLY = 1e-6;
+
+    /** Enough references to tell the valleys of several starts apart; the descent in the best is by all of them. */
+    private static final int TO_CHOOSE_BY = 150;
 
     private ViewSolver() {}
 
@@ -99,17 +107,32 @@ public final class ViewSolver {
             List<Reference> references, int widthPx, int heightPx, FocalPrior prior, double stretchSigma) {
         double cx = (widthPx - 1) / 2.0;
         double cy = (heightPx - 1) / 2.0;
+        List<Reference> few = spread(references);
         Fit best = null;
         // A wide prior may start far off; a few starts along it make sure of the right valley.
         for (double step : prior.relativeSigma() > 0.1 ? new double[] {-0.4, 0, 0.4, 0.8} : new double[] {0}) {
             Camera camera = new Camera(prior.focalPx() * Math.exp(step), cx, cy, 0, 0);
-            Fit fit = new Fit(references, prior, stretchSigma, PlanarPose.of(references, camera));
+            Fit fit = new Fit(few, prior, stretchSigma, parameters(PlanarPose.of(few, camera)), camera);
             fit.run();
             if (best == null || fit.cost < best.cost) {
                 best = fit;
             }
         }
+        if (few.size() < references.size()) {
+            best = new Fit(references, prior, stretchSigma, best.p, best.centre);
+            best.run();
+        }
         return best.solution();
+    }
+
+    /** Some of the references, from all over the ground as they follow each other; all where they are few. */
+    private static List<Reference> spread(List<Reference> references) {
+        double step = Math.max(1, references.size() / (double) TO_CHOOSE_BY);
+        List<Reference> few = new ArrayList<>();
+        for (double k = 0; k < references.size(); k += step) {
+            few.add(references.get((int) k));
+        }
+        return few;
     }
 
     private static double[] parameters(View view) {
@@ -136,24 +159,24 @@ public final class ViewSolver {
         private double sigma = 1;
         private double cost;
 
-        Fit(List<Reference> references, FocalPrior prior, double stretchSigma, View start) {
+        Fit(List<Reference> references, FocalPrior prior, double stretchSigma, double[] start, Camera centre) {
             this.references = references;
             this.prior = prior;
             this.stretchSigma = stretchSigma;
-            this.centre = start.camera();
-            this.p = Arrays.copyOf(parameters(start), PARAMETERS);
+            this.centre = centre;
+            this.p = Arrays.copyOf(start, PARAMETERS);
         }
 
         void run() {
             // The noise is not known beforehand: fit, measure it, fit again with it.
             for (int round = 0; round < 4; round++) {
-                descend();
+                descend(ROUGHLY);
                 sigma = Math.max(LEAST_PIXEL_SIGMA, robustSigma());
             }
-            descend();
+            descend(CLOSELY);
         }
 
-        private void descend() {
+        private void descend(double tolerance) {
             double damping = 1e-3;
             cost = cost(p);
             for (int i = 0; i < 100; i++) {
@@ -165,7 +188,7 @@ public final class ViewSolver {
                 }
                 double nextCost = cost(next);
                 if (nextCost < cost) {
-                    boolean done = cost - nextCost < 1e-10 * cost;
+                    boolean done = cost - nextCost < tolerance * cost;
                     p = next;
                     cost = nextCost;
                     damping = Math.max(1e-12, damping / 5);
@@ -246,33 +269,38 @@ public final class ViewSolver {
             }
         }
 
+        /**
+         * Gauss's and Newton's approximation: the sums of products of the residuals' derivatives, weighted. A point of an
+         * edge has one residual, across it; its derivative has a part from the edge's turning, too.
+         */
         private Normal normal() {
-            double[] r = residuals(p);
-            double[][] jacobian = new double[PARAMETERS][];
-            for (int k = 0; k < PARAMETERS; k++) {
-                double h = k < 6 || k == VIEW_PARAMETERS ? 1e-6 : 1e-4;
-                double[] up = p.clone();
-                double[] down = p.clone();
-                up[k] += h;
-                down[k] -= h;
-                double[] a = residuals(up);
-                double[] b = residuals(down);
-                jacobian[k] = new double[r.length];
-                for (int i = 0; i < r.length; i++) {
-                    jacobian[k][i] = (a[i] - b[i]) / (2 * h);
-                }
-            }
             double[][] m = new double[PARAMETERS][PARAMETERS];
             double[] g = new double[PARAMETERS];
-            for (int i = 0; i < r.length; i++) {
-                int pair = i & ~1;
-                double size2 = r[pair] * r[pair] + r[pair + 1] * r[pair + 1];
-                double weight = 1 / (sigma * sigma * (1 + size2 / (4 * sigma * sigma)));
-                for (int k = 0; k < PARAMETERS; k++) {
-                    g[k] += weight * jacobian[k][i] * r[i];
-                    for (int l = 0; l <= k; l++) {
-                        m[k][l] += weight * jacobian[k][i] * jacobian[l][i];
+            Sighting at = new Sighting(p, centre);
+            Sighting farther = new Sighting(p, centre);
+            double[] across = new double[PARAMETERS];
+            for (Reference reference : references) {
+                at.see(reference.onGround());
+                double offX = at.x - reference.pixel().x();
+                double offY = at.y - reference.pixel().y();
+                if (reference.edge().isEmpty()) {
+                    double weight = weight(offX * offX + offY * offY);
+                    add(m, g, weight, offX, at.dx);
+                    add(m, g, weight, offY, at.dy);
+                } else {
+                    farther.see(reference.onGround().plus(reference.edge().get()));
+                    double runX = farther.x - at.x;
+                    double runY = farther.y - at.y;
+                    double run = Math.sqrt(runX * runX + runY * runY);
+                    double normalX = -runY / run;
+                    double normalY = runX / run;
+                    double offAlong = (offX * runX + offY * runY) / run;
+                    for (int k = 0; k < PARAMETERS; k++) {
+                        double turn = (normalX * (farther.dx[k] - at.dx[k]) + normalY * (farther.dy[k] - at.dy[k])) / run;
+                        across[k] = normalX * at.dx[k] + normalY * at.dy[k] - offAlong * turn;
                     }
+                    double off = normalX * offX + normalY * offY;
+                    add(m, g, weight(off * off), off, across);
                 }
             }
             addPrior(m, g, 0, p[0] - Math.log(prior.focalPx()), prior.relativeSigma());
@@ -285,6 +313,20 @@ public final class ViewSolver {
                 }
             }
             return new Normal(m, g);
+        }
+
+        private double weight(double squareOff) {
+            return 1 / (sigma * sigma * (1 + squareOff / (4 * sigma * sigma)));
+        }
+
+        private static void add(double[][] m, double[] g, double weight, double residual, double[] derivative) {
+            for (int k = 0; k < PARAMETERS; k++) {
+                double weighted = weight * derivative[k];
+                g[k] += weighted * residual;
+                for (int l = 0; l <= k; l++) {
+                    m[k][l] += weighted * derivative[l];
+                }
+            }
         }
 
         private static void addPrior(double[][] m, double[] g, int k, double off, double sigma) {

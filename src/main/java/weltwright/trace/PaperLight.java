@@ -1,6 +1,7 @@
 package weltwright.trace;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -83,9 +84,12 @@ final class PaperLight {
         seen.get(0, 0, bgr);
         paper.get(0, 0, mask);
         List<Cell> cells = new ArrayList<>();
+        int[][] histogram = new int[3][256];
         for (int top = 0; top + size <= rows; top += size) {
             for (int left = 0; left + size <= columns; left += size) {
-                int[][] histogram = new int[3][256];
+                for (int[] channel : histogram) {
+                    Arrays.fill(channel, 0);
+                }
                 int count = 0;
                 for (int y = top; y < top + size; y++) {
                     for (int x = left; x < left + size; x++) {

@@ -1,8 +1,9 @@
 package weltwright.trace;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.strtree.STRtree;
+import java.util.Map;
 import weltwright.geometry.Point;
 
 /**
@@ -34,33 +35,53 @@ record PrintLook(List<Sight> sights, List<Point> unclear, double[] lineColour) {
 
     /** Without the sights that their neighbours contradict. */
     PrintLook consistent() {
-        STRtree tree = new STRtree();
+        Map<Cell, Looks> cells = new HashMap<>();
         for (Sight sight : sights) {
-            tree.insert(new Envelope(sight.at().coordinate()), sight);
+            Looks.in(cells, sight.at()).clear().add(sight);
         }
         for (Point point : unclear) {
-            tree.insert(new Envelope(point.coordinate()), point);
+            Looks.in(cells, point).unclear().add(point);
         }
-        List<Sight> kept = sights.stream().filter(sight -> isShared(sight, tree)).toList();
+        List<Sight> kept = sights.stream().filter(sight -> isShared(sight, cells)).toList();
         return new PrintLook(kept, unclear, lineColour);
     }
 
-    private static boolean isShared(Sight sight, STRtree tree) {
-        Envelope near = new Envelope(sight.at().coordinate());
-        near.expandBy(NEAR_MM);
-        int looks = 0;
+    /** A square of the ground, as wide as what is near reaches. */
+    private record Cell(int column, int row) {
+        static Cell of(Point at) {
+            return new Cell((int) Math.floor(at.x() / NEAR_MM), (int) Math.floor(at.y() / NEAR_MM));
+        }
+    }
+
+    /** What was looked at in one cell. */
+    private record Looks(List<Sight> clear, List<Point> unclear) {
+        static Looks in(Map<Cell, Looks> cells, Point at) {
+            return cells.computeIfAbsent(Cell.of(at), cell -> new Looks(new ArrayList<>(), new ArrayList<>()));
+        }
+    }
+
+    private static boolean isShared(Sight sight, Map<Cell, Looks> cells) {
+        Cell middle = Cell.of(sight.at());
+        int unclear = 0;
         int clear = 0;
         int same = 0;
-        for (Object found : tree.query(near)) {
-            Point at = found instanceof Sight other ? other.at() : (Point) found;
-            if (at.distance(sight.at()) < NEAR_MM) {
-                looks++;
-                if (found instanceof Sight other) {
-                    clear++;
-                    same += other.visible() == sight.visible() ? 1 : 0;
+        for (int column = middle.column() - 1; column <= middle.column() + 1; column++) {
+            for (int row = middle.row() - 1; row <= middle.row() + 1; row++) {
+                Looks looks = cells.get(new Cell(column, row));
+                if (looks == null) {
+                    continue;
+                }
+                for (Sight other : looks.clear()) {
+                    if (other.at().distance(sight.at()) < NEAR_MM) {
+                        clear++;
+                        same += other.visible() == sight.visible() ? 1 : 0;
+                    }
+                }
+                for (Point other : looks.unclear()) {
+                    unclear += other.distance(sight.at()) < NEAR_MM ? 1 : 0;
                 }
             }
         }
-        return same >= SHARED * clear && (!sight.visible() || same >= CLEAR * looks);
+        return same >= SHARED * clear && (!sight.visible() || same >= CLEAR * (clear + unclear));
     }
 }

@@ -240,10 +240,10 @@ public final class Tracer {
             Coordinate at = sight.at().coordinate();
             boolean isInside = area.locate(at) == Location.INTERIOR;
             inside += isInside ? 1 : 0;
-            double fromRim = rim.distance(GEOMETRY.createPoint(at));
-            // Farther out, other things may lie on the ground and hide it.
-            if (sight.visible() == isInside && fromRim > NEAR_RIM_MM && (isInside || fromRim < OUTSIDE_MM)) {
-                wrong++;
+            if (sight.visible() == isInside) {
+                double fromRim = rim.distance(GEOMETRY.createPoint(at));
+                // Farther out, other things may lie on the ground and hide it.
+                wrong += fromRim > NEAR_RIM_MM && (isInside || fromRim < OUTSIDE_MM) ? 1 : 0;
             }
         }
         if (wrong > CONTRADICTED * inside) {

@@ -12,7 +12,7 @@ import javax.imageio.ImageIO;
  * A JPEG file with Exif tags of our choosing, laid out by hand: an APP1 segment ("Exif", then a big-endian TIFF header,
  * a main directory and an Exif directory) put in after the start of the image. Exif 2.32, sections 4.5 to 4.7.
  */
-final class ExifJpeg {
+public final class ExifJpeg {
     private static final int SHORT = 3;
     private static final int LONG = 4;
     private static final int RATIONAL = 5;
@@ -22,7 +22,7 @@ final class ExifJpeg {
     private final TreeMap<Integer, int[]> sub = new TreeMap<>();
 
     /** A tag of the main directory. */
-    ExifJpeg main(int tag, int type, int value) {
+    public ExifJpeg main(int tag, int type, int value) {
         main.put(tag, new int[] {type, value});
         return this;
     }
@@ -36,7 +36,11 @@ final class ExifJpeg {
     byte[] bytes(BufferedImage picture) throws IOException {
         ByteArrayOutputStream plain = new ByteArrayOutputStream();
         ImageIO.write(picture, "jpg", plain);
-        byte[] jpeg = plain.toByteArray();
+        return bytes(plain.toByteArray());
+    }
+
+    /** @param jpeg a file without Exif tags */
+    public byte[] bytes(byte[] jpeg) {
         byte[] tiff = tiff();
         ByteBuffer file = ByteBuffer.allocate(jpeg.length + tiff.length + 10);
         file.put(jpeg, 0, 2);

@@ -3,10 +3,12 @@ package weltwright.trace;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundChoice;
@@ -15,15 +17,60 @@ import weltwright.photo.Photo;
 
 /** A picture of a knife whose true outline and camera stand in a file beside it. */
 record KnownPhoto(Path picture, JsonNode truth) {
+    /** Beside the project, where they are there at all. */
+    static final Path SHARED = Path.of("..", "shared", "photos");
+
+    /** The project's own. */
+    static final Path SCENES = Path.of("src", "test", "resources", "scenes");
+
+    private static final String TRUTH = ".truth.json";
 
     static KnownPhoto read(Path folder, String name) throws IOException {
         return new KnownPhoto(
                 folder.resolve(name + ".jpg"),
-                new ObjectMapper().readTree(folder.resolve(name + ".truth.json").toFile()));
+                new ObjectMapper().readTree(folder.resolve(name + TRUTH).toFile()));
+    }
+
+    /** All of a folder, by name; none where the folder is not there. */
+    static List<KnownPhoto> in(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            List<String> names = files.map(file -> file.getFileName().toString())
+                    .filter(file -> file.endsWith(TRUTH))
+                    .map(file -> file.substring(0, file.length() - TRUTH.length()))
+                    .sorted()
+                    .toList();
+            List<KnownPhoto> photos = new ArrayList<>();
+            for (String name : names) {
+                photos.add(read(folder, name));
+            }
+            return photos;
+        }
+    }
+
+    String name() {
+        String file = picture.getFileName().toString();
+        return file.substring(0, file.lastIndexOf('.'));
     }
 
     double number(String field) {
         return truth.get(field).asDouble();
+    }
+
+    /** What the user would say that the knife lies on. */
+    GroundChoice ground() {
+        String ground = truth.get("ground").asText();
+        if (ground.startsWith("sheet")) {
+            return new GroundChoice.Sheet();
+        }
+        if (ground.startsWith("paper")) {
+            return GroundChoice.parse(ground.replace("paper-", "paper:"));
+        }
+        // The shared photos' truth names the ground and leaves its pitch to the name.
+        double pitch = ground.startsWith("graph") ? 5 : 10;
+        return new GroundChoice.Ruled(truth.path("ruled_pitch_mm").asDouble(pitch));
     }
 
     /** Counter-clockwise, as the knife lies: turned over where it lies on its other face. */
@@ -37,10 +84,70 @@ record KnownPhoto(Path picture, JsonNode truth) {
         return outline.signedAreaMm2() > 0 ? outline : outline.reversed();
     }
 
+    /**
+     * Where a point of the knife's mid-plane, by the truth's own camera, is seen in the picture.
+     *
+     * @param onKnife in the truth's frame, the one in which {@code blade_outline} stands, in mm
+     */
+    Point pixel(Point onKnife) {
+        JsonNode pose = truth.get("pose");
+        double unitMm = pose.get("unit_mm").asDouble();
+        double[] inScene = apply(
+                matrix(pose.get("matrix_knife")), onKnife.x() / unitMm, onKnife.y() / unitMm, 0);
+        // The camera looks along its negative z, y up; its turn's transpose undoes the turn.
+        double[][] camera = matrix(pose.get("matrix_camera"));
+        double[] seen = new double[3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                seen[i] += camera[j][i] * (inScene[j] - camera[j][3]);
+            }
+        }
+        JsonNode photo = truth.get("photo");
+        Point straight = new Point(seen[0] / -seen[2], seen[1] / seen[2]);
+        double square = straight.dot(straight);
+        double swell = 1
+                + photo.get("k1").asDouble() * square
+                + photo.get("k2").asDouble() * square * square;
+        return straight.times(swell * photo.get("focal_px").asDouble())
+                .plus(new Point((photo.get("width").asInt() - 1) / 2.0, (photo.get("height").asInt() - 1) / 2.0));
+    }
+
+    private static double[][] matrix(JsonNode rows) {
+        double[][] matrix = new double[4][4];
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 4; j++) {
+                matrix[i][j] = rows.get(i).get(j).asDouble();
+            }
+        }
+        return matrix;
+    }
+
+    private static double[] apply(double[][] matrix, double x, double y, double z) {
+        double[] moved = new double[3];
+        for (int i = 0; i < 3; i++) {
+            moved[i] = matrix[i][0] * x + matrix[i][1] * y + matrix[i][2] * z + matrix[i][3];
+        }
+        return moved;
+    }
+
+    /** An outline of the truth as it is seen in the picture: {@code knife_outline}, {@code blade_outline}. */
+    List<Point> pixels(String outline) {
+        List<Point> pixels = new ArrayList<>();
+        truth.get(outline)
+                .forEach(p -> pixels.add(
+                        pixel(new Point(p.get(0).asDouble(), p.get(1).asDouble()))));
+        return pixels;
+    }
+
     /** Told the caliper's two readings and what the knife lies on, nothing else. */
     Trace trace(GroundChoice ground) {
+        return trace(Photo.read(picture), ground);
+    }
+
+    /** The same knife and ground in another version of the picture. */
+    Trace trace(Photo photo, GroundChoice ground) {
         return Tracer.trace(
-                Photo.read(picture),
+                photo,
                 new TraceSettings(
                         number("handle_thickness"),
                         number("spine_thickness"),

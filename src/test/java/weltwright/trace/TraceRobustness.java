@@ -1,0 +1,102 @@
+package weltwright.trace;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import weltwright.ground.Picture;
+import weltwright.photo.Photo;
+
+/**
+ * Spoils the shared photos in many ways and writes what the trace makes of each to
+ * {@code src/site/markdown/trace-robustness.md}. To be run by hand; DEVELOPERS.md says how.
+ */
+public final class TraceRobustness {
+    private static final Path TABLE = Path.of("src", "site", "markdown", "trace-robustness.md");
+
+    private TraceRobustness() {}
+
+    private enum Verdict {
+        WITHIN("within its error"),
+        BEYOND("beyond its error"),
+        REFUSED("refused"),
+        WRONG("**wrong**");
+
+        final String words;
+
+        Verdict(String words) {
+            this.words = words;
+        }
+    }
+
+    public static void main(String[] args) throws IOException {
+        StringBuilder page = new StringBuilder("""
+                # How a trace bears bad photos
+
+                Made by `weltwright.trace.TraceRobustness` (DEVELOPERS.md says how to run it) from the shared photos. It
+                spoils each as it stands in `Spoiled`, traces it and measures the trace as in
+                [How far a trace is off](trace-accuracy.md). Lengths are mm: the 95th percentile of the errors, what the
+                program claims for it, the share that the claim covers, the error of the blade's length, and how much of the
+                outline it asks the user to look at.
+
+                *Within its error*: no more than 10 of 100 points are farther off than claimed. *Beyond its error*: more
+                of them, but 95 of 100 lie within twice the claim. *Wrong*: neither, or the spine taken for the edge.
+                """);
+        Map<Verdict, Integer> count = new EnumMap<>(Verdict.class);
+        for (KnownPhoto known : KnownPhoto.in(KnownPhoto.SHARED)) {
+            page.append("\n## ").append(known.name()).append(", ").append(known.ground().words()).append("""
+
+
+                    | photo | 95th percentile | claimed | covered | blade length | marked | verdict |
+                    |---|---|---|---|---|---|---|
+                    """);
+            try (Picture picture = Picture.decode(Photo.read(known.picture()))) {
+                for (Spoiled spoiled : Spoiled.all()) {
+                    Photo photo = spoiled.version().apply(known, picture.bgr());
+                    Judgement judgement = Judgement.of(known, photo, known.ground());
+                    Verdict verdict = verdict(judgement);
+                    count.merge(verdict, 1, Integer::sum);
+                    String row = row(spoiled, judgement, verdict);
+                    page.append(row);
+                    System.out.print(known.name() + " " + row);
+                }
+            }
+        }
+        page.append("\nIn all: ");
+        new TreeMap<>(count).forEach((verdict, n) -> page.append(n).append(' ').append(verdict.words).append(". "));
+        page.append('\n');
+        Files.createDirectories(TABLE.getParent());
+        Files.writeString(TABLE, page, StandardCharsets.UTF_8);
+        System.out.println(count);
+    }
+
+    private static Verdict verdict(Judgement judgement) {
+        return judgement
+                .found()
+                .map(found -> !found.spineRight() || found.reading().p95Mm() > 2 * found.claimedMm()
+                        ? Verdict.WRONG
+                        : found.covered() < 0.9 ? Verdict.BEYOND : Verdict.WITHIN)
+                .orElse(Verdict.REFUSED);
+    }
+
+    private static String row(Spoiled spoiled, Judgement judgement, Verdict verdict) {
+        String start = "| " + (spoiled.kind() + " " + spoiled.degree()).trim() + " | ";
+        return judgement
+                .found()
+                .map(found -> String.format(
+                        Locale.ROOT,
+                        "%s%.2f | %.2f | %.0f %% | %+.2f | %.0f | %s |%n",
+                        start,
+                        found.reading().p95Mm(),
+                        found.claimedMm(),
+                        100 * found.covered(),
+                        found.bladeLengthMm(),
+                        found.markedMm(),
+                        found.spineRight() ? verdict.words : verdict.words + ", spine taken for the edge"))
+                .orElseGet(() -> start + " | | | | | refused: " + judgement.refusal() + " |\n");
+    }
+}
