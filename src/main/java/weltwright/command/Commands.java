@@ -53,6 +53,7 @@ public final class Commands {
     private static CommandLine commandLine(TerminalLine line) {
         return new CommandLine(new RootCommand())
                 .addSubcommand(new SheetCommand())
+                .addSubcommand(new LookCommand(line))
                 .addSubcommand(new TraceCommand(line))
                 .addSubcommand(new MakeCommand(line));
     }

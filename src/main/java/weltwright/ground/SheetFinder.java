@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.opencv.calib3d.Calib3d;
 import org.opencv.core.Core;
 import org.opencv.core.Mat;
@@ -16,6 +19,7 @@ import org.opencv.imgproc.Imgproc;
 import org.opencv.objdetect.ArucoDetector;
 import org.opencv.objdetect.Objdetect;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.measure.PrintScale;
 import weltwright.trouble.Trouble;
 
@@ -41,6 +45,9 @@ public final class SheetFinder {
     /** Below this many markers the reduced picture is not trusted to have shown all there is. */
     private static final int ENOUGH_MARKERS = 24;
 
+    /** A pattern on something else may be taken for a marker or two, but hardly for three of one sheet. */
+    private static final int FEWEST_MARKERS = 3;
+
     /** A dozen corners on three sides pin a pose with room to spare for outliers. */
     private static final int FEWEST_CORNERS = 12;
 
@@ -50,15 +57,88 @@ public final class SheetFinder {
      * @param sheet which page it is
      * @param corners chessboard corners found, with their printed places
      */
-    public record Found(ReferenceSheet sheet, List<Reference> corners) {}
+    public record Found(ReferenceSheet sheet, List<Reference> corners) {
+        /** Of the white that the board leaves between a square's edge and its marker, so much is looked into. */
+        private static final double MARGIN_PART = 0.8;
+
+        /** Edges run straight so far to either side of their middle, as a part of a square. */
+        private static final double HALF_EDGE = 0.3;
+
+        /** @param scale as in {@link SheetFinder#find} */
+        public GroundFacts facts(PrintScale scale) {
+            int printed = (int) IntStream.range(0, sheet.cornerCount())
+                    .filter(sheet::isCornerPrinted)
+                    .count();
+            return new GroundFacts(sketch(scale), edges(), corners.size(), printed);
+        }
+
+        /** Half way between two corners that are one square apart, black meets white. */
+        private List<GroundEdge> edges() {
+            double reach = MARGIN_PART * (sheet.squareMm() - sheet.markerMm()) / 2;
+            return Reference.neighbours(corners, sheet.squareMm()).stream()
+                    .map(pair -> {
+                        Point across = pair.along().left().times(2 * reach);
+                        return new GroundEdge(
+                                pair.middle().minus(across.times(0.5)), across, HALF_EDGE * sheet.squareMm(), false);
+                    })
+                    .toList();
+        }
+
+        private GroundSketch sketch(PrintScale scale) {
+            int across = sheet.squaresAcross();
+            int down = sheet.squaresDown();
+            int frame = ReferenceSheet.FRAME_SQUARES;
+            List<Polyline> lines = new ArrayList<>(List.of(
+                    box(scale, 0, 0, across, down), box(scale, frame, frame, across - frame, down - frame)));
+            for (int column = frame + 1; column < across - frame; column++) {
+                lines.add(line(scale, column, frame, column, down - frame));
+            }
+            for (int row = frame + 1; row < down - frame; row++) {
+                lines.add(line(scale, frame, row, across - frame, row));
+            }
+            String words = String.format(
+                    Locale.ROOT, "%s sheet: each square is %.1f mm", sheet.pageName(), sheet.squareMm() * scale.x());
+            return new GroundSketch(lines, words);
+        }
+
+        private Polyline box(PrintScale scale, int left, int top, int right, int bottom) {
+            return Polyline.closed(List.of(
+                    at(scale, left, top), at(scale, left, bottom), at(scale, right, bottom), at(scale, right, top)));
+        }
+
+        private Polyline line(PrintScale scale, int column, int row, int toColumn, int toRow) {
+            return Polyline.open(List.of(at(scale, column, row), at(scale, toColumn, toRow)));
+        }
+
+        private Point at(PrintScale scale, int column, int row) {
+            Point p = sheet.gridPoint(column, row);
+            return new Point(p.x() * scale.x(), p.y() * scale.y());
+        }
+    }
 
     /**
      * @param scale what the sheet's bars measure; the printed places are scaled by it
      * @throws Trouble where no sheet is to be seen, or too little of it
      */
     public static Found find(Picture picture, PrintScale scale) {
+        return lookFor(picture, scale)
+                .orElseThrow(() -> new Trouble(
+                        "No reference sheet is to be seen in the picture.",
+                        "Photograph the knife on the printed sheet with the black and white frame in view, sharp and"
+                                + " evenly lit."));
+    }
+
+    /**
+     * The same, or nothing where no sheet is to be seen at all.
+     *
+     * @throws Trouble where there is one, but too little of it is to be seen
+     */
+    static Optional<Found> lookFor(Picture picture, PrintScale scale) {
         List<SeenMarker> markers = markers(picture);
-        ReferenceSheet sheet = mostSeen(markers);
+        return mostSeen(markers).map(sheet -> found(picture, scale, sheet, markers));
+    }
+
+    private static Found found(Picture picture, PrintScale scale, ReferenceSheet sheet, List<SeenMarker> markers) {
         Mat toPicture = homography(sheet, markers);
         List<Reference> corners = corners(picture, sheet, toPicture);
         toPicture.release();
@@ -111,19 +191,15 @@ public final class SheetFinder {
         return seen;
     }
 
-    private static ReferenceSheet mostSeen(List<SeenMarker> markers) {
+    private static Optional<ReferenceSheet> mostSeen(List<SeenMarker> markers) {
         Map<ReferenceSheet, Integer> count = new EnumMap<>(ReferenceSheet.class);
         for (SeenMarker marker : markers) {
             ReferenceSheet.ofMarker(marker.id()).ifPresent(sheet -> count.merge(sheet, 1, Integer::sum));
         }
         return count.entrySet().stream()
                 .max(Map.Entry.comparingByValue())
-                .filter(most -> most.getValue() >= 3)
-                .map(Map.Entry::getKey)
-                .orElseThrow(() -> new Trouble(
-                        "No reference sheet is to be seen in the picture.",
-                        "Photograph the knife on the printed sheet with the black and white frame in view, sharp and"
-                                + " evenly lit."));
+                .filter(most -> most.getValue() >= FEWEST_MARKERS)
+                .map(Map.Entry::getKey);
     }
 
     private static Mat homography(ReferenceSheet sheet, List<SeenMarker> markers) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.ground.GroundFacts;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.Reference;
@@ -59,6 +60,11 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
                 found.crossings().size(),
                 solution.used(),
                 solution.pixelSigma());
+    }
+
+    @Override
+    public GroundFacts facts() {
+        return found.facts(pitchMm);
     }
 
     @Override

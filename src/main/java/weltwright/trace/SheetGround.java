@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.ground.GroundFacts;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.Reference;
@@ -58,6 +59,11 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
                 found.corners().size(),
                 solution.used(),
                 solution.pixelSigma());
+    }
+
+    @Override
+    public GroundFacts facts() {
+        return found.facts(scale);
     }
 
     @Override

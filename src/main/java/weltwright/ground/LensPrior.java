@@ -1,0 +1,46 @@
+package weltwright.ground;
+
+import weltwright.geometry.SymmetricSystem;
+
+/**
+ * What is known of a lens beforehand: likeliest values, and how far off they may be.
+ *
+ * @param focalPx focal length, in pixels
+ * @param k1 first radial term, as {@link Camera} has it
+ * @param k2 second radial term
+ * @param covariance of (ln focalPx, k1, k2), 3 × 3, positive definite
+ */
+public record LensPrior(double focalPx, double k1, double k2, double[][] covariance) {
+    /** Lenses of phones, after their own correction, keep k1 and k2 within about this. From memory. */
+    private static final double K1_SIGMA = 0.06;
+
+    private static final double K2_SIGMA = 0.03;
+
+    /**
+     * A lens of which the focal length is known, and of the rest only what holds for all of them.
+     *
+     * @param relativeSigma standard deviation of the logarithm of the focal length
+     */
+    public static LensPrior ofFocal(double focalPx, double relativeSigma) {
+        return new LensPrior(focalPx, 0, 0, new double[][] {
+            {relativeSigma * relativeSigma, 0, 0},
+            {0, K1_SIGMA * K1_SIGMA, 0},
+            {0, 0, K2_SIGMA * K2_SIGMA}
+        });
+    }
+
+    /** Standard deviation of the focal length, as a part of it. */
+    public double focalRelativeSigma() {
+        return Math.sqrt(covariance[0][0]);
+    }
+
+    /** The inverse of the covariance. */
+    double[][] information() {
+        return new SymmetricSystem(covariance).inverse();
+    }
+
+    /** A camera's lens less this one's likeliest values, in the order of the covariance. */
+    double[] off(double logFocal, double itsK1, double itsK2) {
+        return new double[] {logFocal - Math.log(focalPx), itsK1 - k1, itsK2 - k2};
+    }
+}
