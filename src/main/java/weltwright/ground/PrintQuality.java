@@ -3,22 +3,16 @@ package weltwright.ground;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.opencv.core.Mat;
-import org.opencv.core.MatOfFloat;
-import org.opencv.core.MatOfInt;
-import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 
 /**
- * How sharp and how well lit a photo is, measured on what is known to be sharp and evenly toned: the ground's own print.
+ * How sharp a photo is, measured on what is known to be sharp and evenly toned: the ground's own print.
  *
  * @param blurPx by how much a sharp edge is smeared, as the standard deviation of a bell curve, in pixels; the median over
  *     the ground, and none where the print hardly shows
  * @param contrast of the print, as a part of its lighter tone; the median
- * @param whiteLevel grey level, 0 to 255, that the lightest fiftieth of the picture reach
- * @param burntPart part of the picture that is as white as can be
  */
-public record PrintQuality(OptionalDouble blurPx, double contrast, double whiteLevel, double burntPart) {
+public record PrintQuality(OptionalDouble blurPx, double contrast) {
     private static final double STEP_PX = 0.25;
 
     /** Less than this many grey levels is as much grain as edge. */
@@ -29,11 +23,6 @@ public record PrintQuality(OptionalDouble blurPx, double contrast, double whiteL
 
     /** No photo needs more. */
     private static final int MOST = 400;
-
-    /** The level beyond which a camera records nothing. */
-    private static final int BURNT = 253;
-
-    private static final double LIGHTEST = 0.02;
 
     public static PrintQuality of(Picture picture, View view, List<GroundEdge> edges) {
         Levels levels = new Levels(picture.grey());
@@ -51,12 +40,9 @@ public record PrintQuality(OptionalDouble blurPx, double contrast, double whiteL
                 }
             }
         }
-        double[] histogram = histogram(picture.grey());
         return new PrintQuality(
                 blurs < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(median(blur, blurs)),
-                contrasts < FEWEST ? 0 : median(contrast, contrasts),
-                levelOfLightest(histogram),
-                Arrays.stream(histogram, BURNT, 256).sum());
+                contrasts < FEWEST ? 0 : median(contrast, contrasts));
     }
 
     /**
@@ -112,30 +98,6 @@ public record PrintQuality(OptionalDouble blurPx, double contrast, double whiteL
             }
             return between * STEP_PX / (line ? 1.126 : 1.683);
         }
-    }
-
-    /** Parts of the picture that have each level. */
-    private static double[] histogram(Mat grey) {
-        Mat counts = new Mat();
-        Imgproc.calcHist(
-                List.of(grey), new MatOfInt(0), new Mat(), counts, new MatOfInt(256), new MatOfFloat(0, 256));
-        float[] count = new float[256];
-        counts.get(0, 0, count);
-        counts.release();
-        double[] parts = new double[256];
-        for (int i = 0; i < parts.length; i++) {
-            parts[i] = count[i] / grey.total();
-        }
-        return parts;
-    }
-
-    private static double levelOfLightest(double[] histogram) {
-        int level = 255;
-        double sum = histogram[255];
-        while (level > 0 && sum < LIGHTEST) {
-            sum += histogram[--level];
-        }
-        return level;
     }
 
     private static double median(double[] values, int count) {

@@ -58,8 +58,11 @@ public final class SheetFinder {
      * @param corners chessboard corners found, with their printed places
      */
     public record Found(ReferenceSheet sheet, List<Reference> corners) {
-        /** Of the white that the board leaves between a square's edge and its marker, so much is looked into. */
-        private static final double MARGIN_PART = 0.8;
+        private static final List<Point> OUTWARD =
+                List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
+
+        /** As far as this from the frame's rim there is nothing but black inside and white outside. */
+        private static final double LOOK_MM = 3;
 
         /** Edges run straight so far to either side of their middle, as a part of a square. */
         private static final double HALF_EDGE = 0.3;
@@ -69,19 +72,30 @@ public final class SheetFinder {
             int printed = (int) IntStream.range(0, sheet.cornerCount())
                     .filter(sheet::isCornerPrinted)
                     .count();
-            return new GroundFacts(sketch(scale), edges(), corners.size(), printed);
+            return new GroundFacts(sketch(scale), edges(scale), corners.size(), printed);
         }
 
-        /** Half way between two corners that are one square apart, black meets white. */
-        private List<GroundEdge> edges() {
-            double reach = MARGIN_PART * (sheet.squareMm() - sheet.markerMm()) / 2;
-            return Reference.neighbours(corners, sheet.squareMm()).stream()
-                    .map(pair -> {
-                        Point across = pair.along().left().times(2 * reach);
-                        return new GroundEdge(
-                                pair.middle().minus(across.times(0.5)), across, HALF_EDGE * sheet.squareMm(), false);
-                    })
-                    .toList();
+        /** Where black squares end at white without a marker in it: at the frame's outer and inner rim. */
+        private List<GroundEdge> edges(PrintScale scale) {
+            List<GroundEdge> edges = new ArrayList<>();
+            for (int row = 0; row < sheet.squaresDown(); row++) {
+                for (int column = 0; column < sheet.squaresAcross(); column++) {
+                    if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
+                        Point middle = at(scale, column, row).towards(at(scale, column + 1, row + 1), 0.5);
+                        for (Point outward : OUTWARD) {
+                            if (!sheet.isPrinted(column + (int) outward.x(), row - (int) outward.y())) {
+                                Point edge = middle.plus(outward.times(sheet.squareMm() / 2));
+                                edges.add(new GroundEdge(
+                                        edge.minus(outward.times(LOOK_MM)),
+                                        outward.times(2 * LOOK_MM),
+                                        HALF_EDGE * sheet.squareMm(),
+                                        false));
+                            }
+                        }
+                    }
+                }
+            }
+            return edges;
         }
 
         private GroundSketch sketch(PrintScale scale) {

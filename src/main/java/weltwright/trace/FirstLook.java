@@ -43,8 +43,15 @@ public record FirstLook(
     public static FirstLook at(Photo photo, TraceSettings settings, Progress progress) {
         progress.at("Reading the picture", 0);
         try (Picture picture = Picture.decode(photo)) {
-            progress.at("Looking for what the knife lies on", 0.2);
-            LensTold lens = LensTold.of(photo, settings);
+            return at(picture, LensTold.of(photo, settings), settings, progress);
+        } catch (Trouble unreadable) {
+            return refused(List.of(), unreadable);
+        }
+    }
+
+    private static FirstLook at(Picture picture, LensTold lens, TraceSettings settings, Progress progress) {
+        progress.at("Looking for what the knife lies on", 0.2);
+        try {
             if (settings.ground() instanceof GroundChoice.Any) {
                 GroundFinder.Seen seen = GroundFinder.find(picture, settings.sheetScale(), lens.prior());
                 return seen instanceof GroundFinder.Ruling ruling
@@ -52,9 +59,13 @@ public record FirstLook(
                         : at(picture, GroundSearch.known(seen, settings), lens, progress);
             }
             return at(picture, GroundSearch.find(picture, settings, lens.prior()), lens, progress);
-        } catch (Trouble trouble) {
-            return new FirstLook(Optional.empty(), List.of(), List.of(), Optional.of(trouble.getMessage()), false);
+        } catch (Trouble notFound) {
+            return refused(PhotoCheck.ofLight(picture), notFound);
         }
+    }
+
+    private static FirstLook refused(List<PhotoAdvice> advice, Trouble why) {
+        return new FirstLook(Optional.empty(), List.of(), advice, Optional.of(why.getMessage()), false);
     }
 
     private static FirstLook at(Picture picture, KnownGround ground, LensTold lens, Progress progress) {

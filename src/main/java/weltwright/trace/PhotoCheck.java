@@ -10,6 +10,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundFacts;
 import weltwright.ground.Picture;
+import weltwright.ground.PictureLight;
 import weltwright.ground.Plane;
 import weltwright.ground.PrintQuality;
 import weltwright.ground.Vector3;
@@ -49,6 +50,9 @@ final class PhotoCheck {
     /** So much of the picture may glint; more of it is paper burnt out, and thin lines with it. */
     private static final double BURNT_PART = 0.06;
 
+    /** Wherever a knife lies there is something dark, if only its shadow: half as bright as the lightest is haze. */
+    private static final double HAZE = 0.5;
+
     /** Black print in fair light is a fifth as bright as paper, and haze or shine lifts it. */
     private static final double PRINT_CONTRAST = 0.4;
 
@@ -70,9 +74,10 @@ final class PhotoCheck {
     static List<PhotoAdvice> of(Picture picture, KnownGround ground, LensTold lens, ViewSolver.Solution solution) {
         View view = solution.view();
         GroundFacts facts = ground.facts();
-        List<PhotoAdvice> advice = new ArrayList<>(ofSize(view, facts));
+        List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
+        advice.addAll(ofSize(view, facts));
         advice.addAll(ofSlant(view));
-        advice.addAll(ofQuality(
+        advice.addAll(ofPrint(
                 PrintQuality.of(picture, view, facts.edges()),
                 ground instanceof SheetGround,
                 OptionalDouble.of(pxPerMm(view))));
@@ -82,9 +87,36 @@ final class PhotoCheck {
 
     /** The same of a ruled ground of which nobody said how far apart its lines are: what does not hang on that. */
     static List<PhotoAdvice> ofUnknownSize(Picture picture, KnownGround ground, View view) {
-        List<PhotoAdvice> advice = new ArrayList<>(ofSlant(view));
-        advice.addAll(ofQuality(
+        List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
+        advice.addAll(ofSlant(view));
+        advice.addAll(ofPrint(
                 PrintQuality.of(picture, view, ground.facts().edges()), false, OptionalDouble.empty()));
+        return advice;
+    }
+
+    /** Of its light alone: what can be told where no ground is found. */
+    static List<PhotoAdvice> ofLight(Picture picture) {
+        PictureLight light = PictureLight.of(picture);
+        List<PhotoAdvice> advice = new ArrayList<>();
+        if (light.whiteLevel() < DARK_LEVEL) {
+            advice.add(new PhotoAdvice(
+                    Matter.TOO_DARK,
+                    said("The picture is dark: the lightest it shows is level %.0f of 255.", light.whiteLevel()),
+                    "Use more light, from a window or two lamps, and no flash."));
+        }
+        if (light.burntPart() > BURNT_PART) {
+            advice.add(new PhotoAdvice(
+                    Matter.OVEREXPOSED,
+                    said("%.0f %% of the picture is burnt out to plain white.", 100 * light.burntPart()),
+                    "Tap the bright part on the screen, or lower the exposure; use flat light and no flash."));
+        }
+        if (light.blackLevel() > HAZE * light.whiteLevel()) {
+            advice.add(new PhotoAdvice(
+                    Matter.LOW_CONTRAST,
+                    said("The picture is hazy: all that it shows lies between level %.0f and %.0f of 255.",
+                            light.blackLevel(), light.whiteLevel()),
+                    "Wipe the lens, and turn the ground or the light until nothing shines."));
+        }
         return advice;
     }
 
@@ -126,12 +158,12 @@ final class PhotoCheck {
     }
 
     /**
-     * Of its light and sharpness.
+     * Of its sharpness, and how the ground's print shows.
      *
      * @param print whether the ground has black print, and not lines alone
      * @param pxPerMm empty where it is not known
      */
-    private static List<PhotoAdvice> ofQuality(PrintQuality quality, boolean print, OptionalDouble pxPerMm) {
+    private static List<PhotoAdvice> ofPrint(PrintQuality quality, boolean print, OptionalDouble pxPerMm) {
         List<PhotoAdvice> advice = new ArrayList<>();
         double smearPx = SMEAR * quality.blurPx().orElse(0);
         if (smearPx > SMEAR * BLURRED_PX) {
@@ -141,18 +173,6 @@ final class PhotoCheck {
                     said("The picture is blurred: sharp edges on the ground are smeared over %.1f pixels", smearPx)
                             + onGround + ".",
                     "Tap the ground on the screen to focus there, hold still or use a stand, and wipe the lens."));
-        }
-        if (quality.whiteLevel() < DARK_LEVEL) {
-            advice.add(new PhotoAdvice(
-                    Matter.TOO_DARK,
-                    said("The picture is dark: the lightest it shows is level %.0f of 255.", quality.whiteLevel()),
-                    "Use more light, from a window or two lamps, and no flash."));
-        }
-        if (quality.burntPart() > BURNT_PART) {
-            advice.add(new PhotoAdvice(
-                    Matter.OVEREXPOSED,
-                    said("%.0f %% of the picture is burnt out to plain white.", 100 * quality.burntPart()),
-                    "Tap the bright part on the screen, or lower the exposure; use flat light and no flash."));
         }
         if (quality.contrast() < (print ? PRINT_CONTRAST : LINE_CONTRAST)) {
             advice.add(new PhotoAdvice(
