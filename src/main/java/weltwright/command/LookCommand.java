@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weltwright.job.Job;
+import weltwright.job.PhoneShelf;
 import weltwright.photo.Photo;
 import weltwright.trace.FirstLook;
 
@@ -22,6 +23,7 @@ import weltwright.trace.FirstLook;
         footer = {"", "It ends with code 1 where something has to be told or changed before the photo can be traced."})
 final class LookCommand implements Callable<Integer> {
     private final TerminalLine line;
+    private final PhoneShelf phones;
 
     @Spec
     private CommandSpec spec;
@@ -32,8 +34,12 @@ final class LookCommand implements Callable<Integer> {
     @Mixin
     private KnifeOptions knife;
 
-    LookCommand(TerminalLine line) {
+    @Mixin
+    private PhoneOption phone;
+
+    LookCommand(TerminalLine line, PhoneShelf phones) {
         this.line = line;
+        this.phones = phones;
     }
 
     @Override
@@ -41,7 +47,8 @@ final class LookCommand implements Callable<Integer> {
         Photo photo = Photo.read(file);
         FirstLook look;
         try (line) {
-            look = FirstLook.at(photo, knife.over(Job.begin(LocalDate.now()).settings()), line);
+            look = FirstLook.at(
+                    photo, phone.over(knife.over(Job.begin(LocalDate.now()).settings()), photo, phones), line);
         }
         Report.of(look, spec.commandLine().getOut());
         return look.question().isPresent() ? Commands.TROUBLE : Commands.DONE;

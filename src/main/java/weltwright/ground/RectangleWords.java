@@ -14,7 +14,8 @@ final class RectangleWords {
     /** A length's number, whole, decimal or a fraction; what stands behind it is its unit. */
     private static final Pattern NUMBER = Pattern.compile("[\\d.,/\\s-]*\\d");
 
-    private static final Pattern CORNER = Pattern.compile("(-?\\d+(?:\\.\\d+)?),(-?\\d+(?:\\.\\d+)?)");
+    private static final String PIXELS = "(-?\\d{1,6}(?:\\.\\d{0,20})?(?:e-\\d{1,3})?)";
+    private static final Pattern CORNER = Pattern.compile(PIXELS + "," + PIXELS);
     private static final String AT = " at ";
 
     private RectangleWords() {}

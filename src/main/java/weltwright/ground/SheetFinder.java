@@ -83,7 +83,7 @@ public final class SheetFinder {
                     if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
                         Point middle = at(scale, column, row).towards(at(scale, column + 1, row + 1), 0.5);
                         for (Point outward : OUTWARD) {
-                            if (!sheet.isPrinted(column + (int) outward.x(), row - (int) outward.y())) {
+                            if (isWhite(column + (int) outward.x(), row - (int) outward.y())) {
                                 Point edge = middle.plus(outward.times(sheet.squareMm() / 2));
                                 edges.add(new GroundEdge(
                                         edge.minus(outward.times(LOOK_MM)),
@@ -96,6 +96,15 @@ public final class SheetFinder {
                 }
             }
             return edges;
+        }
+
+        /** Off the board, or in its working area. */
+        private boolean isWhite(int column, int row) {
+            return column < 0
+                    || row < 0
+                    || column >= sheet.squaresAcross()
+                    || row >= sheet.squaresDown()
+                    || !sheet.isPrinted(column, row);
         }
 
         private GroundSketch sketch(PrintScale scale) {

@@ -90,7 +90,11 @@ public record Job(
 
     /** Another picture: what came out of the one before it goes, and what was measured on the knife in it. */
     public Job withPhoto(Photo photo) {
-        return withTracing(Optional.of(photo), settings, Optional.empty(), Optional.empty(), List.of(), List.of());
+        // Corners set by hand are places in the picture before.
+        TraceSettings kept = settings.ground() instanceof GroundChoice.Rectangle
+                ? settings.withGround(new GroundChoice.Any())
+                : settings;
+        return withTracing(Optional.of(photo), kept, Optional.empty(), Optional.empty(), List.of(), List.of());
     }
 
     /** Other things told about the picture: an outline that was made with the old ones goes. */

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.trouble.Trouble;
 
@@ -90,6 +91,11 @@ public final class Photo {
      */
     public OptionalDouble focal35mm() {
         return header.focal35mm();
+    }
+
+    /** The camera that took it, where the Exif data name one. */
+    public Optional<CameraModel> camera() {
+        return header.camera();
     }
 
     @Override

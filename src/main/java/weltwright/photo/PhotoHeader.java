@@ -15,6 +15,7 @@ import com.drew.metadata.webp.WebpDirectory;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import weltwright.trouble.Trouble;
@@ -27,7 +28,12 @@ import weltwright.trouble.Trouble;
  * @param orientation 1 to 8, as Exif numbers them
  */
 record PhotoHeader(
-        PhotoFormat format, int storedWidthPx, int storedHeightPx, int orientation, OptionalDouble focal35mm) {
+        PhotoFormat format,
+        int storedWidthPx,
+        int storedHeightPx,
+        int orientation,
+        OptionalDouble focal35mm,
+        Optional<CameraModel> camera) {
     private static final long GREATEST_PIXELS = 200_000_000;
 
     /** The diagonal of the 36 mm by 24 mm frame that a 35 mm film camera exposes. */
@@ -37,6 +43,8 @@ record PhotoHeader(
     private static final double LEAST_FOCAL_35MM = 5;
 
     private static final double GREATEST_FOCAL_35MM = 2000;
+
+    private static final int LONGEST_NAME = 60;
 
     static PhotoHeader of(String name, byte[] bytes) {
         if (bytes.length == 0) {
@@ -55,7 +63,8 @@ record PhotoHeader(
             throw new Trouble(name + " has " + width + " by " + height + " pixels, more than the "
                     + GREATEST_PIXELS / 1_000_000 + " million that can be handled.", "Save a smaller copy of the photo.");
         }
-        return new PhotoHeader(format, width, height, orientation(metadata), focal35mm(metadata, width, height));
+        return new PhotoHeader(
+                format, width, height, orientation(metadata), focal35mm(metadata, width, height), camera(metadata));
     }
 
     /** Whether the stored rows are rows of the upright picture, and not its columns. */
@@ -115,6 +124,23 @@ record PhotoHeader(
         Directory main = metadata.getFirstDirectoryOfType(ExifIFD0Directory.class);
         Integer orientation = main == null ? null : main.getInteger(ExifIFD0Directory.TAG_ORIENTATION);
         return orientation == null || orientation < 1 || orientation > 8 ? 1 : orientation;
+    }
+
+    private static Optional<CameraModel> camera(Metadata metadata) {
+        Directory main = metadata.getFirstDirectoryOfType(ExifIFD0Directory.class);
+        if (main == null) {
+            return Optional.empty();
+        }
+        String make = words(main, ExifIFD0Directory.TAG_MAKE);
+        String model = words(main, ExifIFD0Directory.TAG_MODEL);
+        return make.isEmpty() && model.isEmpty() ? Optional.empty() : Optional.of(new CameraModel(make, model));
+    }
+
+    /** A tag's text without what some cameras pad it with; a stranger's file may hold much of it. */
+    private static String words(Directory directory, int tag) {
+        String words = directory.getString(tag);
+        String plain = words == null ? "" : words.replaceAll("\\p{Cntrl}", "").strip();
+        return plain.substring(0, Math.min(LONGEST_NAME, plain.length()));
     }
 
     private static OptionalDouble focal35mm(Metadata metadata, int width, int height) {

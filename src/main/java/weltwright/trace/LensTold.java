@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.util.Locale;
 import java.util.Optional;
 import weltwright.ground.LensPrior;
+import weltwright.ground.PhoneLens;
 import weltwright.ground.ViewSolver;
 import weltwright.photo.Photo;
 
@@ -14,9 +15,6 @@ import weltwright.photo.Photo;
  * @param told the focal length that was told, in 35 mm terms, and by whom; empty where nobody did
  */
 record LensTold(LensPrior prior, String source, Optional<String> told) {
-    /** Diagonal of the 36 × 24 mm frame that "35 mm terms" refer to. */
-    static final double DIAGONAL_35MM = Math.hypot(36, 24);
-
     /** Focal length of a phone's main camera in 35 mm terms, and how widely the lenses in use scatter. Common practice. */
     private static final double USUAL_FOCAL_35MM = 27;
 
@@ -28,13 +26,25 @@ record LensTold(LensPrior prior, String source, Optional<String> told) {
     private static final double TYPED_FOCAL_SIGMA = 0.02;
 
     static LensTold of(Photo photo, TraceSettings settings) {
-        double pxPer35mm = Math.hypot(photo.widthPx(), photo.heightPx()) / DIAGONAL_35MM;
+        double pxPer35mm = Math.hypot(photo.widthPx(), photo.heightPx()) / PhoneLens.DIAGONAL_35MM;
         if (settings.focal35mm().isPresent()) {
             double focal = settings.focal35mm().getAsDouble();
             return new LensTold(
                     LensPrior.ofFocal(focal * pxPer35mm, TYPED_FOCAL_SIGMA),
                     "as typed, checked against the ground",
                     Optional.of(String.format(Locale.ROOT, "%.1f mm was typed", focal)));
+        }
+        if (settings.phone().isPresent()) {
+            PhoneLens phone = settings.phone().get();
+            return new LensTold(
+                    phone.prior(photo),
+                    String.format(
+                            Locale.ROOT,
+                            "from %d photos of the sheet taken with \"%s\" and from the ground",
+                            phone.views(),
+                            phone.name()),
+                    Optional.of(String.format(
+                            Locale.ROOT, "what was measured of \"%s\" says %.1f mm", phone.name(), phone.focal35mm())));
         }
         if (photo.focal35mm().isPresent()) {
             double focal = photo.focal35mm().getAsDouble();
@@ -51,7 +61,7 @@ record LensTold(LensPrior prior, String source, Optional<String> told) {
 
     /** A camera's focal length in 35 mm terms. */
     static double focal35mm(double focalPx, double diagonalPx) {
-        return focalPx * DIAGONAL_35MM / diagonalPx;
+        return focalPx * PhoneLens.DIAGONAL_35MM / diagonalPx;
     }
 
     /** Where what was told is not what the ground shows; empty where both agree, or nothing was told. */

@@ -103,7 +103,8 @@ final class KnifeForm extends Form {
                 drop.value(),
                 focal.value(),
                 new PrintScale(barAcross.value() / ReferenceSheet.BAR_MM, barDown.value() / ReferenceSheet.BAR_MM),
-                chosenGround());
+                chosenGround(),
+                bench.job().settings().phone());
     }
 
     private GroundChoice chosenGround() {

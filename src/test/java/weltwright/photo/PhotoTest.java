@@ -62,6 +62,16 @@ class PhotoTest {
         assertThat(photo.heightPx()).isEqualTo(48);
     }
 
+    /** Exif 2.32, tags 271 and 272. */
+    @Test
+    void knowsWhichCameraTookIt() throws IOException {
+        ExifJpeg file = new ExifJpeg().words(0x010F, "Invented").words(0x0110, "Invented X 3 ");
+        Photo photo = Photo.of("knife.jpg", file.bytes(picture(8, 8)));
+        assertThat(photo.camera()).contains(new CameraModel("Invented", "Invented X 3"));
+        assertThat(photo.camera().orElseThrow()).hasToString("Invented X 3");
+        assertThat(Photo.of("knife.jpg", new ExifJpeg().bytes(picture(8, 8))).camera()).isEmpty();
+    }
+
     @Test
     void doesNotBelieveTheNameOfAFile() throws IOException {
         ByteArrayOutputStream png = new ByteArrayOutputStream();
