@@ -10,9 +10,9 @@ import weltwright.geometry.Point;
  *
  * @param blurPx by how much a sharp edge is smeared, as the standard deviation of a bell curve, in pixels; the median over
  *     the ground, and none where the print hardly shows
- * @param contrast of the print, as a part of its lighter tone; the median
+ * @param contrast of the print, as a part of its lighter tone; the median, and none where there is no print to look at
  */
-public record PrintQuality(OptionalDouble blurPx, double contrast) {
+public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
     private static final double STEP_PX = 0.25;
 
     /** Less than this many grey levels is as much grain as edge. */
@@ -42,7 +42,7 @@ public record PrintQuality(OptionalDouble blurPx, double contrast) {
         }
         return new PrintQuality(
                 blurs < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(median(blur, blurs)),
-                contrasts < FEWEST ? 0 : median(contrast, contrasts));
+                contrasts < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(median(contrast, contrasts)));
     }
 
     /**

@@ -174,11 +174,12 @@ final class PhotoCheck {
                             + onGround + ".",
                     "Tap the ground on the screen to focus there, hold still or use a stand, and wipe the lens."));
         }
-        if (quality.contrast() < (print ? PRINT_CONTRAST : LINE_CONTRAST)) {
+        if (quality.contrast().isPresent()
+                && quality.contrast().getAsDouble() < (print ? PRINT_CONTRAST : LINE_CONTRAST)) {
             advice.add(new PhotoAdvice(
                     Matter.LOW_CONTRAST,
                     said("The ground's print hardly shows: it differs from what is beside it by %.0f %%.",
-                            100 * quality.contrast()),
+                            100 * quality.contrast().getAsDouble()),
                     "Turn the ground or the light until nothing shines, and wipe the lens."));
         }
         return advice;

@@ -14,6 +14,8 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
+import weltwright.trace.FirstLook;
+import weltwright.trace.Trace;
 import weltwright.trace.Unsure;
 
 /**
@@ -44,6 +46,8 @@ final class OutlineView extends Drawing {
     private final List<Runnable> watchers = new ArrayList<>();
     private DoubleConsumer measuring = fromTip -> {};
     private Optional<Picture> picture = Optional.empty();
+    private Optional<FirstLook.SeenGround> ground = Optional.empty();
+    private boolean groundShown;
     private Optional<Silhouette> pulled = Optional.empty();
     private Optional<Grip> held = Optional.empty();
     private List<Point> stroke = List.of();
@@ -86,6 +90,7 @@ final class OutlineView extends Drawing {
         onKey("pressed N", () -> nextUnsure(1));
         onKey("shift N", () -> nextUnsure(-1));
         onKey("pressed Y", this::rightHere);
+        onKey("pressed G", () -> showGround(!groundShown));
         onKey("ENTER", () -> {
             if (tool == Tool.WIDTH) {
                 measure();
@@ -141,6 +146,27 @@ final class OutlineView extends Drawing {
         changed();
     }
 
+    /** The lines of the ground that the knife lay on, in the photo's pixels. */
+    void showGround(Optional<FirstLook.SeenGround> found) {
+        ground = found;
+        refuse(refusal);
+    }
+
+    /** Whether there are such lines to be shown. */
+    boolean groundThere() {
+        return ground.isPresent() && bench.job().trace().isPresent();
+    }
+
+    boolean groundShown() {
+        return groundShown;
+    }
+
+    /** Draws the lines of the ground over the photo, or takes them away. */
+    void showGround(boolean shown) {
+        groundShown = shown;
+        refuse(refusal);
+    }
+
     UnsureTour tour() {
         return tour;
     }
@@ -173,6 +199,16 @@ final class OutlineView extends Drawing {
     @Override
     protected void paint(Graphics2D g, Viewport at) {
         picture.ifPresent(p -> p.paint(g, at));
+        if (groundShown && groundThere()) {
+            Trace trace = bench.job().trace().orElseThrow();
+            FirstLook.SeenGround seen = ground.orElseThrow();
+            Graphics2D onPhoto = (Graphics2D) g.create();
+            picture.ifPresent(p -> onPhoto.clip(at.transform().createTransformedShape(p.extent())));
+            GroundInk.paint(
+                    onPhoto, at, seen.lines().stream().map(line -> line.map(trace::under)).toList());
+            onPhoto.dispose();
+            Words.plate(g, seen.words(), 12, 10, GroundInk.COLOUR);
+        }
         silhouette().ifPresent(s -> paint(new OutlineInk(g, at, getWidth(), getHeight()), s));
     }
 

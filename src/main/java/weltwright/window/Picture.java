@@ -30,7 +30,9 @@ record Picture(BufferedImage image, Point topLeft, double mmPerPx, boolean fromA
     private static final double MARGIN_MM = 18;
     private static final double FINEST_MM_PER_PX = 0.08;
     private static final double GREATEST_PX = 3600;
-    private static final double TAKEN_WIDTH_MM = 300;
+
+    /** How wide a photo as taken is drawn, before anyone knows how wide what it shows is. */
+    static final double TAKEN_WIDTH_MM = 300;
 
     /** The photo as seen from straight above, the knife and a little round it. */
     static Picture fromAbove(Photo photo, Trace trace) {
