@@ -25,11 +25,6 @@ public final class LensCalibration {
     /** A sheet's bars are measured to about so much of their length. Common practice. */
     private static final double STRETCH_SIGMA = 0.0005;
 
-    /** What any phone's lens may be. Common practice. */
-    private static final double USUAL_FOCAL_PER_DIAGONAL = 27 / Math.hypot(36, 24);
-
-    private static final double USUAL_FOCAL_SIGMA = 0.5;
-
     /** A lens known no better than this serves no better than Exif does. */
     private static final double POOR = 0.01;
 
@@ -83,12 +78,11 @@ public final class LensCalibration {
 
     /** @param seen points of a flat ground in each view, all in pixels of pictures of this size */
     static Lens fit(List<List<Reference>> seen, int widthPx, int heightPx) {
-        double likeliest = USUAL_FOCAL_PER_DIAGONAL * Math.hypot(widthPx, heightPx);
-        LensPrior prior = LensPrior.ofFocal(likeliest, USUAL_FOCAL_SIGMA);
+        LensPrior prior = LensPrior.usual(Math.hypot(widthPx, heightPx));
         BundleFit best = null;
         for (double step : new double[] {-0.4, 0, 0.4, 0.8}) {
             Camera camera = new Camera(
-                    likeliest * Math.exp(step), (widthPx - 1) / 2.0, (heightPx - 1) / 2.0, 0, 0);
+                    prior.focalPx() * Math.exp(step), (widthPx - 1) / 2.0, (heightPx - 1) / 2.0, 0, 0);
             BundleFit fit = new BundleFit(
                             seen,
                             prior,

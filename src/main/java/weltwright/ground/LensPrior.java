@@ -16,6 +16,16 @@ public record LensPrior(double focalPx, double k1, double k2, double[][] covaria
 
     private static final double K2_SIGMA = 0.03;
 
+    /** Focal length of a phone's main camera in 35 mm terms, and how widely the lenses in use scatter. Common practice. */
+    private static final double USUAL_FOCAL_35MM = 27;
+
+    private static final double USUAL_FOCAL_SIGMA = 0.5;
+
+    /** A lens of which nobody said anything; {@code diagonalPx} is the picture's. */
+    public static LensPrior usual(double diagonalPx) {
+        return ofFocal(USUAL_FOCAL_35MM * diagonalPx / PhoneLens.DIAGONAL_35MM, USUAL_FOCAL_SIGMA);
+    }
+
     /**
      * A lens of which the focal length is known, and of the rest only what holds for all of them.
      *

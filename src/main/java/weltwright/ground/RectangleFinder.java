@@ -59,8 +59,7 @@ public final class RectangleFinder {
         }
     }
 
-    /** @param lens what is known of the lens */
-    public static Found find(Picture picture, GroundChoice.Rectangle told, LensPrior lens) {
+    public static Found find(Picture picture, GroundChoice.Rectangle told) {
         List<Point> corners = anticlockwise(told.corners());
         Found byCorners = new Found(
                 IntStream.range(0, 4)
@@ -82,7 +81,7 @@ public final class RectangleFinder {
                         true,
                         told.widthMm(),
                         told.heightMm());
-                if (fits(byEdges, picture, lens)) {
+                if (fits(byEdges, picture)) {
                     return byEdges;
                 }
             }
@@ -90,12 +89,15 @@ public final class RectangleFinder {
         return byCorners;
     }
 
-    private static boolean fits(Found found, Picture picture, LensPrior lens) {
+    /** What was told of the lens has no say in it: it may be wrong, and the edges right. */
+    private static boolean fits(Found found, Picture picture) {
         ViewSolver.Solution fit = ViewSolver.solve(
-                found.references(), picture.widthPx(), picture.heightPx(), lens, found.stretchSigma());
-        return fit.used() >= LEAST_FITTING * found.references().size()
-                && fit.pixelSigma() < CORNER_SIGMA_PX
-                && fit.focalContradiction(lens) < ViewSolver.CONTRADICTED;
+                found.references(),
+                picture.widthPx(),
+                picture.heightPx(),
+                LensPrior.usual(picture.diagonalPx()),
+                found.stretchSigma());
+        return fit.used() >= LEAST_FITTING * found.references().size() && fit.pixelSigma() < CORNER_SIGMA_PX;
     }
 
     /**

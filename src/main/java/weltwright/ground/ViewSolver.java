@@ -27,12 +27,6 @@ public final class ViewSolver {
     /** Corners found by gradients are seldom better than this; keeps a lucky fit from claiming more. */
     public static final double LEAST_PIXEL_SIGMA = 0.03;
 
-    /**
-     * Told and seen focal lengths that are farther apart than so many standard deviations of both together contradict
-     * each other: chance does that once in 16 000 photos.
-     */
-    public static final double CONTRADICTED = 4;
-
     private ViewSolver() {}
 
     /**
@@ -54,19 +48,6 @@ public final class ViewSolver {
         /** Standard deviation of the focal length, as a part of it. */
         public double focalRelativeSigma() {
             return Math.sqrt(covariance[0][0]);
-        }
-
-        /**
-         * How far what was known of the focal length beforehand is from what the ground alone says of it, in standard
-         * deviations of both together. With normal errors the difference between prior and posterior has the variance
-         * of the one less that of the other, and the ratio is that of prior and data (Kalman's update).
-         */
-        public double focalContradiction(LensPrior prior) {
-            double told = prior.focalRelativeSigma();
-            double now = focalRelativeSigma();
-            double moved = Math.abs(Math.log(view.camera().focalPx() / prior.focalPx()));
-            // The ground may say next to nothing; then the two variances are the same but for rounding.
-            return moved / Math.sqrt(Math.max(1e-4 * told * told, told * told - now * now));
         }
 
         /**

@@ -10,7 +10,6 @@ import weltwright.ground.GroundSketch;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
-import weltwright.ground.ViewSolver;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
@@ -69,9 +68,9 @@ public record FirstLook(
     }
 
     private static FirstLook at(Picture picture, KnownGround ground, LensTold lens, Progress progress) {
-        ViewSolver.Solution solution = ground.solve(picture, lens.prior());
-        View view = solution.view();
-        List<PhotoAdvice> advice = new ArrayList<>(PhotoCheck.of(picture, ground, lens, solution));
+        SolvedView solved = lens.over(ground, picture);
+        View view = solved.view();
+        List<PhotoAdvice> advice = new ArrayList<>(PhotoCheck.of(picture, ground, solved));
         progress.at("Looking for the knife", 0.6);
         Optional<String> question = Optional.empty();
         try {
@@ -82,7 +81,7 @@ public record FirstLook(
         progress.at("Looked at", 1);
         return new FirstLook(
                 Optional.of(seen(view, ground.facts().sketch())),
-                Tracer.notes(lens, picture, ground, solution),
+                Tracer.notes(picture, ground, solved),
                 advice,
                 question,
                 false);

@@ -40,7 +40,7 @@ final class GroundSearch {
             return new PaperGround(PaperFinder.find(picture, paper.widthMm(), paper.heightMm()));
         }
         if (choice instanceof GroundChoice.Rectangle rectangle) {
-            return new RectangleGround(RectangleFinder.find(picture, rectangle, lens));
+            return new RectangleGround(RectangleFinder.find(picture, rectangle));
         }
         if (choice instanceof GroundChoice.Any) {
             return known(GroundFinder.find(picture, settings.sheetScale(), lens), settings);

@@ -1,9 +1,13 @@
 package weltwright.trace;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import weltwright.ground.LensPrior;
 import weltwright.ground.PhoneLens;
+import weltwright.ground.Picture;
+import weltwright.ground.Reference;
 import weltwright.ground.ViewSolver;
 import weltwright.photo.Photo;
 
@@ -15,10 +19,16 @@ import weltwright.photo.Photo;
  * @param told the focal length that was told, in 35 mm terms, and by whom; empty where nobody did
  */
 record LensTold(LensPrior prior, String source, Optional<String> told) {
-    /** Focal length of a phone's main camera in 35 mm terms, and how widely the lenses in use scatter. Common practice. */
-    private static final double USUAL_FOCAL_35MM = 27;
+    private static final String FROM_GROUND = "from the ground alone";
 
-    private static final double USUAL_FOCAL_SIGMA = 0.5;
+    /**
+     * Told and seen focal lengths that are farther apart than so many standard deviations of both together contradict
+     * each other: chance does that once in 16 000 photos.
+     */
+    private static final double CONTRADICTED = 4;
+
+    /** Enough of a ground's points to see whether it contradicts what was told. */
+    private static final int SAMPLE = 120;
 
     /** Exif gives whole millimetres and ignores that lenses move as they focus. Common practice. */
     private static final double EXIF_FOCAL_SIGMA = 0.03;
@@ -54,8 +64,8 @@ record LensTold(LensPrior prior, String source, Optional<String> told) {
                     Optional.of(String.format(Locale.ROOT, "the picture's data say %.1f mm", focal)));
         }
         return new LensTold(
-                LensPrior.ofFocal(USUAL_FOCAL_35MM * pxPer35mm, USUAL_FOCAL_SIGMA),
-                "from the ground alone",
+                LensPrior.usual(Math.hypot(photo.widthPx(), photo.heightPx())),
+                FROM_GROUND,
                 Optional.empty());
     }
 
@@ -64,17 +74,42 @@ record LensTold(LensPrior prior, String source, Optional<String> told) {
         return focalPx * PhoneLens.DIAGONAL_35MM / diagonalPx;
     }
 
-    /** Where what was told is not what the ground shows; empty where both agree, or nothing was told. */
-    Optional<PhotoAdvice> contradiction(ViewSolver.Solution solution, double diagonalPx) {
-        return told.filter(words -> solution.focalContradiction(prior) > ViewSolver.CONTRADICTED)
-                .map(words -> new PhotoAdvice(
+    /**
+     * Camera and pose over a ground. What was told of the lens goes in, unless the ground contradicts it: then it is left
+     * out, for it would pull the pose away from the points, and that is said.
+     */
+    SolvedView over(KnownGround ground, Picture picture) {
+        if (told.isEmpty() || !contradicts(ground, picture)) {
+            return new SolvedView(ground.solve(picture, prior), source, Optional.empty());
+        }
+        ViewSolver.Solution alone = ground.solve(picture, LensPrior.usual(picture.diagonalPx()));
+        return new SolvedView(
+                alone,
+                FROM_GROUND,
+                Optional.of(new PhotoAdvice(
                         PhotoAdvice.Matter.LENS_CONTRADICTED,
                         String.format(
                                 Locale.ROOT,
-                                "Of the focal length %s, but the ground looks as seen through %.1f mm.",
-                                words,
-                                focal35mm(solution.view().camera().focalPx(), diagonalPx)),
+                                "Of the focal length %s, but the ground looks as seen through %.1f mm; that was used.",
+                                told.get(),
+                                focal35mm(alone.view().camera().focalPx(), picture.diagonalPx())),
                         "Use the photo as the camera took it, not cropped; see that the ground lies flat and is of the"
-                                + " size that was told."));
+                                + " size that was told.")));
+    }
+
+    private boolean contradicts(KnownGround ground, Picture picture) {
+        List<Reference> all = ground.references();
+        int step = Math.max(1, all.size() / SAMPLE);
+        List<Reference> sample =
+                IntStream.range(0, all.size() / step).mapToObj(k -> all.get(k * step)).toList();
+        ViewSolver.Solution alone = ViewSolver.solve(
+                sample,
+                picture.widthPx(),
+                picture.heightPx(),
+                LensPrior.usual(picture.diagonalPx()),
+                ground.stretchSigma(),
+                ground.pixelSigma());
+        double apart = Math.abs(Math.log(alone.view().camera().focalPx() / prior.focalPx()));
+        return apart > CONTRADICTED * Math.hypot(alone.focalRelativeSigma(), prior.focalRelativeSigma());
     }
 }

@@ -15,7 +15,6 @@ import weltwright.ground.Plane;
 import weltwright.ground.PrintQuality;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
-import weltwright.ground.ViewSolver;
 
 /**
  * What of a photo can be told to the person who could take a better one. Each check has a threshold at which the error of
@@ -71,8 +70,8 @@ final class PhotoCheck {
     private PhotoCheck() {}
 
     /** All that can be told of a photo whose ground is known. */
-    static List<PhotoAdvice> of(Picture picture, KnownGround ground, LensTold lens, ViewSolver.Solution solution) {
-        View view = solution.view();
+    static List<PhotoAdvice> of(Picture picture, KnownGround ground, SolvedView solved) {
+        View view = solved.view();
         GroundFacts facts = ground.facts();
         List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
         advice.addAll(ofSize(view, facts));
@@ -81,7 +80,7 @@ final class PhotoCheck {
                 PrintQuality.of(picture, view, facts.edges()),
                 ground instanceof SheetGround,
                 OptionalDouble.of(pxPerMm(view))));
-        lens.contradiction(solution, picture.diagonalPx()).ifPresent(advice::add);
+        solved.contradiction().ifPresent(advice::add);
         return advice;
     }
 

@@ -67,8 +67,8 @@ public final class Tracer {
             progress.at("Looking for what the knife lies on", 0.2);
             LensTold lens = LensTold.of(photo, settings);
             KnownGround ground = GroundSearch.find(picture, settings, lens.prior());
-            ViewSolver.Solution solution = ground.solve(picture, lens.prior());
-            View view = solution.view();
+            SolvedView solved = lens.over(ground, picture);
+            View view = solved.view();
             checkFine(view);
             progress.at("Looking for the knife", 0.4);
             KnownGround.Cover cover = ground.cover(picture, view);
@@ -80,9 +80,9 @@ public final class Tracer {
             SilhouetteBuilder.Built built =
                     new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
             List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
-            ErrorBudget error = ErrorEstimate.of(solution, ground, built, unsure);
-            List<String> notes = new ArrayList<>(notes(lens, picture, ground, solution));
-            PhotoCheck.of(picture, ground, lens, solution).forEach(advice -> notes.add(advice.toString()));
+            ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, built, unsure);
+            List<String> notes = new ArrayList<>(notes(picture, ground, solved));
+            PhotoCheck.of(picture, ground, solved).forEach(advice -> notes.add(advice.toString()));
             progress.at("Traced", 1);
             return new Trace(
                     built.silhouette(),
@@ -197,8 +197,8 @@ public final class Tracer {
     }
 
     /** What was used and how sure it is. */
-    static List<String> notes(
-            LensTold lens, Picture picture, KnownGround ground, ViewSolver.Solution solution) {
+    static List<String> notes(Picture picture, KnownGround ground, SolvedView solved) {
+        ViewSolver.Solution solution = solved.solution();
         List<String> notes = new ArrayList<>();
         notes.add(ground.note(solution));
         notes.add(String.format(
@@ -206,7 +206,7 @@ public final class Tracer {
                 "Focal length %.1f mm in 35 mm terms, to %.1f %%: %s.",
                 LensTold.focal35mm(solution.view().camera().focalPx(), picture.diagonalPx()),
                 196 * solution.focalRelativeSigma(),
-                lens.source()));
+                solved.lensSource()));
         notes.add(String.format(
                 Locale.ROOT,
                 "Seen from %.0f mm away, %.0f degrees off the straight view from above.",

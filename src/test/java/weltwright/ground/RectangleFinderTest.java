@@ -31,7 +31,7 @@ class RectangleFinderTest {
     @CsvSource({"210, 70", "60, 190"})
     void followsTheEdgesBetweenCornersSetRoughly(double board, double table) {
         try (Picture picture = Picture.decode(board(board, table))) {
-            RectangleFinder.Found found = RectangleFinder.find(picture, told(offBy(3, CORNERS)), lens());
+            RectangleFinder.Found found = RectangleFinder.find(picture, told(offBy(3, CORNERS)));
             assertThat(found.byEdges()).isTrue();
             assertThat(worstMm(picture, found)).isLessThan(0.2);
         }
@@ -42,7 +42,7 @@ class RectangleFinderTest {
     void takesTheCornersAloneWhereNoEdgesRunBetweenThem() {
         Photo bare = SCENE.photo((at, footprint) -> 140, 1);
         try (Picture picture = Picture.decode(bare)) {
-            RectangleFinder.Found found = RectangleFinder.find(picture, told(CORNERS), lens());
+            RectangleFinder.Found found = RectangleFinder.find(picture, told(CORNERS));
             assertThat(found.byEdges()).isFalse();
             assertThat(found.references()).hasSize(4);
             assertThat(worstMm(picture, found)).isLessThan(0.3);
@@ -60,7 +60,7 @@ class RectangleFinderTest {
             for (int i = 0; i < hands; i++) {
                 // Of the lens no more is known than is said, so what is known of it is off as well.
                 LensPrior lens = LensPrior.ofFocal(900 * Math.exp(0.03 * new Random(-i).nextGaussian()), 0.03);
-                RectangleFinder.Found found = RectangleFinder.find(picture, told(shaken(CORNERS, i)), lens);
+                RectangleFinder.Found found = RectangleFinder.find(picture, told(shaken(CORNERS, i)));
                 ViewSolver.Solution solution = solve(picture, found, lens);
                 double off = solution.view().translation().z() - 420;
                 squares += off * off / hands;
@@ -77,9 +77,9 @@ class RectangleFinderTest {
         Collections.reverse(backwards); // from the lower left one, along the width first
         List<Point> onwards = List.of(CORNERS.get(1), CORNERS.get(2), CORNERS.get(3), CORNERS.get(0));
         try (Picture picture = Picture.decode(board(210, 70))) {
-            assertThat(worstMm(picture, RectangleFinder.find(picture, told(backwards), lens()))).isLessThan(0.2);
+            assertThat(worstMm(picture, RectangleFinder.find(picture, told(backwards)))).isLessThan(0.2);
             GroundChoice.Rectangle standing = new GroundChoice.Rectangle(HEIGHT, WIDTH, onwards);
-            assertThat(solve(picture, RectangleFinder.find(picture, standing, lens()))
+            assertThat(solve(picture, RectangleFinder.find(picture, standing))
                             .view()
                             .eye()
                             .norm())
