@@ -3,14 +3,13 @@ package weltwright.ground;
 import java.util.List;
 
 /**
- * What a found ground shows of itself, for the user and for judging the photo.
+ * What a found ground shows of itself, for judging the photo.
  *
- * @param sketch to draw over the photo
  * @param edges places of light meeting dark, all over what is seen of it
  * @param seen how many of its reference points were found
  * @param all how many it has, as far as is known
  */
-public record GroundFacts(GroundSketch sketch, List<GroundEdge> edges, int seen, int all) {
+public record GroundFacts(List<GroundEdge> edges, int seen, int all) {
     public GroundFacts {
         edges = List.copyOf(edges);
     }

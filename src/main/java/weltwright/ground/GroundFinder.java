@@ -62,7 +62,9 @@ public final class GroundFinder {
         Optional<Seen> sheet = SheetFinder.lookFor(picture, scale).map(Sheet::new);
         return sheet.or(() -> RuledFinder.lookFor(picture, NOMINAL_PITCH_MM)
                         .map(found -> new Ruling(found, NOMINAL_PITCH_MM)))
-                .or(() -> PaperFinder.lookFor(picture, lens).map(GroundFinder::sized))
+                .or(() -> PaperFinder.lookFor(picture, lens)
+                        .filter(paper -> paper.isWhite(picture))
+                        .map(GroundFinder::sized))
                 .orElseGet(Nothing::new);
     }
 

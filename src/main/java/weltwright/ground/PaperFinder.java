@@ -1,6 +1,7 @@
 package weltwright.ground;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -65,7 +66,11 @@ public final class PaperFinder {
      */
     public record Found(List<Reference> edges, double sizeXMm, double sizeYMm) {
         public GroundFacts facts() {
-            return SheetEdges.facts(edges, sizeXMm, sizeYMm);
+            return SheetEdges.facts(edges);
+        }
+
+        public GroundSketch sketch() {
+            return SheetEdges.sketch(sizeXMm, sizeYMm);
         }
     }
 
@@ -88,6 +93,13 @@ public final class PaperFinder {
 
     /** A sheet whose size nobody told, and what the picture says of its proportions. */
     static final class Unsized {
+        private static final int SAMPLES = 24;
+
+        /** The least of red, green and blue over the greatest: 0.7 on paper under a lamp, a third on coloured mats. */
+        private static final double PALE = 0.55;
+
+        private static final double LIGHT = 0.5;
+
         private final List<Side> sides;
         private final double logRatio;
         private final double logRatioSigma;
@@ -102,6 +114,31 @@ public final class PaperFinder {
         double misfit(double widthMm, double heightMm) {
             return Math.abs(Math.abs(logRatio) - Math.abs(Math.log(widthMm / heightMm)))
                     / Math.hypot(logRatioSigma, STRETCH_SIGMA);
+        }
+
+        /**
+         * Whether it is as pale as paper is, and not a mat or a board that has the sizes of paper: little colour, even
+         * under a warm lamp, and not much darker than the lightest that the picture shows.
+         */
+        boolean isWhite(Picture picture) {
+            double[] pale = new double[SAMPLES * SAMPLES];
+            double[] level = new double[SAMPLES * SAMPLES];
+            Point[] corner = sides.stream().map(Side::from).toArray(Point[]::new);
+            for (int i = 0; i < level.length; i++) {
+                double across = (i % SAMPLES + 0.5) / SAMPLES;
+                double up = (i / SAMPLES + 0.5) / SAMPLES;
+                Point at = corner[0].towards(corner[1], across).towards(corner[3].towards(corner[2], across), up);
+                int column = (int) Math.max(0, Math.min(picture.widthPx() - 1, at.x()));
+                int row = (int) Math.max(0, Math.min(picture.heightPx() - 1, at.y()));
+                double[] bgr = picture.bgr().get(row, column);
+                double most = Math.max(1, Math.max(bgr[0], Math.max(bgr[1], bgr[2])));
+                pale[i] = Math.min(bgr[0], Math.min(bgr[1], bgr[2])) / most;
+                level[i] = most;
+            }
+            Arrays.sort(pale);
+            Arrays.sort(level);
+            return pale[pale.length / 2] > PALE
+                    && level[level.length / 2] > LIGHT * PictureLight.of(picture).whiteLevel();
         }
 
         /** The sheet, taken to be of such a size. */

@@ -40,7 +40,11 @@ public final class RectangleFinder {
      */
     public record Found(List<Reference> references, boolean byEdges, double sizeXMm, double sizeYMm) {
         public GroundFacts facts() {
-            return SheetEdges.facts(references, sizeXMm, sizeYMm);
+            return SheetEdges.facts(references);
+        }
+
+        public GroundSketch sketch() {
+            return SheetEdges.sketch(sizeXMm, sizeYMm);
         }
 
         /** How far its proportions may be off, as {@link ViewSolver} takes it. */

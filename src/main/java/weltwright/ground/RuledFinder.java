@@ -97,7 +97,7 @@ public final class RuledFinder {
         /** @param pitchMm from line to line; the same along x and y */
         public GroundFacts facts(double pitchMm) {
             int all = (int) Math.round(extent.area().getArea() / (pitchMm * pitchMm));
-            return new GroundFacts(sketch(pitchMm), edges(pitchMm), crossings.size(), Math.max(all, crossings.size()));
+            return new GroundFacts(edges(pitchMm), crossings.size(), Math.max(all, crossings.size()));
         }
 
         private List<GroundEdge> edges(double pitchMm) {
@@ -107,7 +107,8 @@ public final class RuledFinder {
                     .toList();
         }
 
-        private GroundSketch sketch(double pitchMm) {
+        /** @param pitchMm from line to line */
+        public GroundSketch sketch(double pitchMm) {
             Envelope box = extent.area().getEnvelopeInternal();
             List<Polyline> lines = new ArrayList<>();
             for (double x = Math.ceil(box.getMinX() / pitchMm) * pitchMm; x <= box.getMaxX(); x += pitchMm) {

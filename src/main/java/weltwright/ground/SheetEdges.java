@@ -49,11 +49,14 @@ final class SheetEdges {
         return edges;
     }
 
-    /** What a rectangle shows of itself; points of its edges are few of all where something hides much of them. */
-    static GroundFacts facts(List<Reference> references, double sizeXMm, double sizeYMm) {
-        GroundSketch sketch = new GroundSketch(
+    static GroundSketch sketch(double sizeXMm, double sizeYMm) {
+        return new GroundSketch(
                 List.of(Polyline.closed(corners(sizeXMm, sizeYMm))),
                 String.format(Locale.ROOT, "%.1f by %.1f mm", sizeXMm, sizeYMm));
+    }
+
+    /** What a rectangle shows of itself; points of its edges are few of all where something hides much of them. */
+    static GroundFacts facts(List<Reference> references) {
         List<GroundEdge> edges = references.stream()
                 .flatMap(r -> r.edge().stream().map(along -> {
                     Point across = along.left().times(2 * LOOK_MM);
@@ -61,7 +64,7 @@ final class SheetEdges {
                 }))
                 .toList();
         return new GroundFacts(
-                sketch, edges, references.size(), edges.isEmpty() ? references.size() : 4 * PaperEdge.PLACES);
+                edges, references.size(), edges.isEmpty() ? references.size() : 4 * PaperEdge.PLACES);
     }
 
     static MatOfPoint2f cv(List<Point> points) {

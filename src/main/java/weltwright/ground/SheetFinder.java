@@ -72,7 +72,7 @@ public final class SheetFinder {
             int printed = (int) IntStream.range(0, sheet.cornerCount())
                     .filter(sheet::isCornerPrinted)
                     .count();
-            return new GroundFacts(sketch(scale), edges(scale), corners.size(), printed);
+            return new GroundFacts(edges(scale), corners.size(), printed);
         }
 
         /** Where black squares end at white without a marker in it: at the frame's outer and inner rim. */
@@ -107,7 +107,8 @@ public final class SheetFinder {
                     || !sheet.isPrinted(column, row);
         }
 
-        private GroundSketch sketch(PrintScale scale) {
+        /** @param scale as in {@link SheetFinder#find} */
+        public GroundSketch sketch(PrintScale scale) {
             int across = sheet.squaresAcross();
             int down = sheet.squaresDown();
             int frame = ReferenceSheet.FRAME_SQUARES;

@@ -80,7 +80,7 @@ public record FirstLook(
         }
         progress.at("Looked at", 1);
         return new FirstLook(
-                Optional.of(seen(view, ground.facts().sketch())),
+                Optional.of(seen(view, ground.sketch())),
                 Tracer.notes(picture, ground, solved),
                 advice,
                 question,
@@ -91,7 +91,7 @@ public record FirstLook(
     private static FirstLook atRuling(Picture picture, GroundFinder.Ruling ruling, LensTold lens) {
         KnownGround ground = new RuledGround(ruling.found(), ruling.nominalPitchMm());
         View view = ground.solve(picture, lens.prior()).view();
-        GroundSketch asked = new GroundSketch(ground.facts().sketch().lines(), "how far apart are these lines?");
+        GroundSketch asked = new GroundSketch(ground.sketch().lines(), "how far apart are these lines?");
         return new FirstLook(
                 Optional.of(seen(view, asked)),
                 List.of(),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundFacts;
+import weltwright.ground.GroundSketch;
 import weltwright.ground.LensPrior;
 import weltwright.ground.Picture;
 import weltwright.ground.Reference;
@@ -40,6 +41,9 @@ interface KnownGround {
 
     /** What it shows of itself. */
     GroundFacts facts();
+
+    /** Its lines, to be drawn over the photo. */
+    GroundSketch sketch();
 
     /** What lies on it. */
     Cover cover(Picture picture, View view);

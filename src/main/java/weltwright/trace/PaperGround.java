@@ -8,6 +8,7 @@ import org.opencv.core.Scalar;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.ground.GroundFacts;
+import weltwright.ground.GroundSketch;
 import weltwright.ground.PaperFinder;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
@@ -63,6 +64,11 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     @Override
     public GroundFacts facts() {
         return found.facts();
+    }
+
+    @Override
+    public GroundSketch sketch() {
+        return found.sketch();
     }
 
     @Override

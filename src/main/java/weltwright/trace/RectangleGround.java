@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import weltwright.geometry.Point;
 import weltwright.ground.GroundFacts;
+import weltwright.ground.GroundSketch;
 import weltwright.ground.PaperFinder;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
@@ -60,6 +61,11 @@ record RectangleGround(RectangleFinder.Found found) implements KnownGround {
     @Override
     public GroundFacts facts() {
         return found.facts();
+    }
+
+    @Override
+    public GroundSketch sketch() {
+        return found.sketch();
     }
 
     @Override

@@ -6,6 +6,7 @@ import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.ground.GroundFacts;
+import weltwright.ground.GroundSketch;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.Reference;
@@ -65,6 +66,11 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
     @Override
     public GroundFacts facts() {
         return found.facts(pitchMm);
+    }
+
+    @Override
+    public GroundSketch sketch() {
+        return found.sketch(pitchMm);
     }
 
     @Override

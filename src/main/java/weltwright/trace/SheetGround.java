@@ -6,6 +6,7 @@ import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.ground.GroundFacts;
+import weltwright.ground.GroundSketch;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.Reference;
@@ -64,6 +65,11 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     @Override
     public GroundFacts facts() {
         return found.facts(scale);
+    }
+
+    @Override
+    public GroundSketch sketch() {
+        return found.sketch(scale);
     }
 
     @Override

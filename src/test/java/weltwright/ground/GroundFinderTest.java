@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import weltwright.geometry.Point;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
@@ -57,6 +58,19 @@ class GroundFinderTest {
     @CsvSource({"230, 230", "200, 270"})
     void asksForASizeThatIsNeither(double widthMm, double heightMm) {
         assertThat(seen(paper(widthMm, heightMm, 10, 20))).isInstanceOf(GroundFinder.UnsizedPaper.class);
+    }
+
+    /** A dark board in the proportions of A4, on a darker table in the light of a lamp: something of unknown size, no sheet of A4. */
+    @Test
+    void aBoardIsNotTakenForPaper() {
+        Photo board = scene(8, 15).photo(
+                (at, footprint) -> {
+                    double inside = Math.min(148.5 - Math.abs(at.x()), 105 - Math.abs(at.y()));
+                    boolean lamp = at.distance(new Point(210, 0)) < 55;
+                    return inside > 0 ? 80 : lamp ? 230 : 30;
+                },
+                1);
+        assertThat(seen(board)).isInstanceOf(GroundFinder.Nothing.class);
     }
 
     @Test
