@@ -10,20 +10,22 @@ import weltwright.geometry.SymmetricSystem;
  * One descent from one start: the lens, the ground's stretch and the poses that explain best where points of one ground
  * are seen in one picture or in several, all taken with the same lens.
  *
- * <p>The parameters are (ln f, k1, k2), six of pose for each view (rotation, translation), and the logarithm of the
+ * <p>The parameters are (ln f, k1, k2, cx, cy), six of pose for each view (rotation, translation), and the logarithm of the
  * ground's stretch. Minimised by Levenberg's and Marquardt's method with numeric derivatives; a view's points hang on its
  * own ten parameters only. Source: Triggs et al., <i>Bundle adjustment: a modern synthesis</i> (2000).
  */
 final class BundleFit {
-    static final int LENS = 3;
+    static final int LENS = 5;
     static final int POSE = 6;
+    private static final int CENTRE = 3;
 
     private final List<List<Reference>> seen;
     private final LensPrior prior;
     private final double[][] priorInformation;
     private final double stretchSigma;
     private final double leastPixelSigma;
-    private final Camera centre;
+    private final double[] middle;
+    private final double centreInformation;
     private final int parameters;
     private double[] p;
     private final double[] sigma;
@@ -31,7 +33,7 @@ final class BundleFit {
 
     /**
      * @param seen the references of each view
-     * @param starts a first guess at each view; they share a camera
+     * @param starts a first guess at each view; they share a camera, whose centre is the picture's middle
      * @param leastPixelSigma what noise of a coordinate there must be, however well the points fit
      */
     BundleFit(
@@ -45,7 +47,9 @@ final class BundleFit {
         this.priorInformation = prior.information();
         this.stretchSigma = stretchSigma;
         this.leastPixelSigma = leastPixelSigma;
-        this.centre = starts.get(0).camera();
+        Camera camera = starts.get(0).camera();
+        this.middle = new double[] {camera.centreXPx(), camera.centreYPx()};
+        this.centreInformation = 1 / Math.pow(prior.centreSigma() * prior.focalPx(), 2);
         this.parameters = LENS + POSE * seen.size() + 1;
         this.sigma = new double[seen.size()];
         Arrays.fill(sigma, 1);
@@ -56,20 +60,22 @@ final class BundleFit {
         }
     }
 
-    /** A view's lens and pose as nine parameters. */
+    /** A view's lens and pose as parameters. */
     static double[] ofView(View view) {
         Camera c = view.camera();
         Vector3 r = view.rotation();
         Vector3 t = view.translation();
-        return new double[] {Math.log(c.focalPx()), c.k1(), c.k2(), r.x(), r.y(), r.z(), t.x(), t.y(), t.z()};
+        return new double[] {
+            Math.log(c.focalPx()), c.k1(), c.k2(), c.centreXPx(), c.centreYPx(), r.x(), r.y(), r.z(), t.x(), t.y(), t.z()
+        };
     }
 
-    /** The same back, with the centre of another camera. */
-    static View view(double[] nine, Camera centre) {
+    /** The same back. */
+    static View view(double[] own) {
         return new View(
-                new Camera(Math.exp(nine[0]), centre.centreXPx(), centre.centreYPx(), nine[1], nine[2]),
-                new Vector3(nine[3], nine[4], nine[5]),
-                new Vector3(nine[6], nine[7], nine[8]));
+                new Camera(Math.exp(own[0]), own[3], own[4], own[1], own[2]),
+                new Vector3(own[5], own[6], own[7]),
+                new Vector3(own[8], own[9], own[10]));
     }
 
     BundleFit run() {
@@ -89,7 +95,7 @@ final class BundleFit {
     }
 
     View view(int v) {
-        return view(local(p, v), centre);
+        return view(local(p, v));
     }
 
     /** The noise of one coordinate of a reference of a view, in pixels. */
@@ -152,10 +158,14 @@ final class BundleFit {
         double[] lens = prior.off(q[0], q[1], q[2]);
         double s = q[parameters - 1] / stretchSigma;
         double sum = s * s;
-        for (int k = 0; k < LENS; k++) {
-            for (int l = 0; l < LENS; l++) {
+        for (int k = 0; k < CENTRE; k++) {
+            for (int l = 0; l < CENTRE; l++) {
                 sum += lens[k] * priorInformation[k][l] * lens[l];
             }
+        }
+        for (int k = 0; k < 2; k++) {
+            double off = q[CENTRE + k] - middle[k];
+            sum += off * off * centreInformation;
         }
         for (int v = 0; v < sigma.length; v++) {
             double[] r = residuals(q, v);
@@ -167,17 +177,17 @@ final class BundleFit {
         return sum;
     }
 
-    /** The nine parameters of a view. */
+    /** The parameters of a view's lens and pose. */
     private double[] local(double[] q, int v) {
-        double[] nine = Arrays.copyOf(q, LENS + POSE);
-        System.arraycopy(q, LENS + POSE * v, nine, LENS, POSE);
-        return nine;
+        double[] own = Arrays.copyOf(q, LENS + POSE);
+        System.arraycopy(q, LENS + POSE * v, own, LENS, POSE);
+        return own;
     }
 
     /** How far off each reference of a view is seen, across and down. */
     private double[] residuals(double[] q, int v) {
         List<Reference> references = seen.get(v);
-        View view = view(local(q, v), centre);
+        View view = view(local(q, v));
         // The ground's axes are turned once, not each point of it.
         double stretch = Math.exp(q[parameters - 1] / 2);
         Vector3 right = new Vector3(stretch, 0, 0).turned(view.rotation());
@@ -231,11 +241,15 @@ final class BundleFit {
             add(v, m, g);
         }
         double[] lens = prior.off(p[0], p[1], p[2]);
-        for (int k = 0; k < LENS; k++) {
-            for (int l = 0; l < LENS; l++) {
+        for (int k = 0; k < CENTRE; k++) {
+            for (int l = 0; l < CENTRE; l++) {
                 m[k][l] += priorInformation[k][l];
                 g[k] += priorInformation[k][l] * lens[l];
             }
+        }
+        for (int k = 0; k < 2; k++) {
+            m[CENTRE + k][CENTRE + k] += centreInformation;
+            g[CENTRE + k] += centreInformation * (p[CENTRE + k] - middle[k]);
         }
         int last = parameters - 1;
         m[last][last] += 1 / (stretchSigma * stretchSigma);
@@ -249,8 +263,8 @@ final class BundleFit {
         double[] r = residuals(p, v);
         double[][] jacobian = new double[own.length][];
         for (int k = 0; k < own.length; k++) {
-            boolean length = k >= LENS + 3 && k < LENS + POSE;
-            jacobian[k] = derivative(v, own[k], length ? 1e-4 : 1e-6);
+            boolean pixelOrMm = k >= CENTRE && k < LENS || k >= LENS + 3 && k < LENS + POSE;
+            jacobian[k] = derivative(v, own[k], pixelOrMm ? 1e-4 : 1e-6);
         }
         double square = sigma[v] * sigma[v];
         for (int i = 0; i < r.length; i++) {

@@ -78,7 +78,7 @@ public final class LensCalibration {
 
     /** @param seen points of a flat ground in each view, all in pixels of pictures of this size */
     static Lens fit(List<List<Reference>> seen, int widthPx, int heightPx) {
-        LensPrior prior = LensPrior.usual(Math.hypot(widthPx, heightPx));
+        LensPrior prior = LensPrior.usual(Math.hypot(widthPx, heightPx)).mounted();
         BundleFit best = null;
         for (double step : new double[] {-0.4, 0, 0.4, 0.8}) {
             Camera camera = new Camera(
@@ -101,8 +101,8 @@ public final class LensCalibration {
             }
         }
         double[][] all = best.covariance();
-        double[][] covariance = new double[BundleFit.LENS][];
-        Arrays.setAll(covariance, k -> Arrays.copyOf(all[k], BundleFit.LENS));
+        double[][] covariance = new double[3][];
+        Arrays.setAll(covariance, k -> Arrays.copyOf(all[k], 3));
         Camera camera = best.view(0).camera();
         return new Lens(camera.focalPx(), camera.k1(), camera.k2(), PhoneLens.Errors.of(covariance));
     }

@@ -9,8 +9,22 @@ import weltwright.geometry.SymmetricSystem;
  * @param k1 first radial term, as {@link Camera} has it
  * @param k2 second radial term
  * @param covariance of (ln focalPx, k1, k2), 3 × 3, positive definite
+ * @param centreSigma how far from the picture's middle the optical axis may meet it: standard deviation across and down, as
+ *     a part of the focal length
  */
-public record LensPrior(double focalPx, double k1, double k2, double[][] covariance) {
+public record LensPrior(double focalPx, double k1, double k2, double[][] covariance, double centreSigma) {
+    /**
+     * Where the axis meets the picture moves an outline as a whole, and bends it next to nothing: the tilt that is found
+     * makes up for it. So a trace takes it for the middle.
+     */
+    static final double IN_THE_MIDDLE = 1e-5;
+
+    /** Lenses are mounted to within a third of a degree; half a percent of a picture's diagonal. From memory. */
+    private static final double MOUNTED = 0.006;
+
+    /** A picture that was cut out of a larger one may have its middle anywhere in that. */
+    private static final double CUT_OUT = 0.25;
+
     /** Lenses of phones, after their own correction, keep k1 and k2 within about this. From memory. */
     private static final double K1_SIGMA = 0.06;
 
@@ -36,7 +50,17 @@ public record LensPrior(double focalPx, double k1, double k2, double[][] covaria
             {relativeSigma * relativeSigma, 0, 0},
             {0, K1_SIGMA * K1_SIGMA, 0},
             {0, 0, K2_SIGMA * K2_SIGMA}
-        });
+        }, IN_THE_MIDDLE);
+    }
+
+    /** The same lens, mounted no better than lenses are: where it matters how well a ground tells the focal length. */
+    public LensPrior mounted() {
+        return new LensPrior(focalPx, k1, k2, covariance, MOUNTED);
+    }
+
+    /** The same lens, should the picture have been cut out of a larger one. */
+    public LensPrior cutOut() {
+        return new LensPrior(focalPx, k1, k2, covariance, CUT_OUT);
     }
 
     /** Standard deviation of the focal length, as a part of it. */

@@ -95,7 +95,7 @@ public record PhoneLens(
         double[][] covariance = errors.covariance();
         covariance[0][0] += FOCUS_SIGMA * FOCUS_SIGMA;
         return new LensPrior(
-                focal35mm * Math.hypot(photo.widthPx(), photo.heightPx()) / DIAGONAL_35MM, k1, k2, covariance);
+                focal35mm * Math.hypot(photo.widthPx(), photo.heightPx()) / DIAGONAL_35MM, k1, k2, covariance, LensPrior.IN_THE_MIDDLE);
     }
 
     static double longOverShort(Photo photo) {

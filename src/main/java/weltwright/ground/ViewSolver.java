@@ -7,18 +7,18 @@ import weltwright.geometry.SymmetricSystem;
 
 /**
  * The camera and pose that explain best where reference points of the ground are seen: the focal length, two terms of
- * radial distortion and the pose, all at once.
+ * radial distortion, where the optical axis meets the picture, and the pose, all at once.
  *
  * <p>The most probable values are sought: squared residuals over their variance, by Cauchy's function so that a wrong
  * point counts for little, plus a prior on the lens. The prior decides only what the points leave open; seen from
  * straight above they say nothing of the focal length, tilted by a few degrees they pin it far better than Exif does.
  *
  * <p>Sources: Triggs et al., <i>Bundle adjustment: a modern synthesis</i> (2000), for the cost and its covariance;
- * Hartley and Zisserman, <i>Multiple View Geometry</i>, for the pinhole model. Assumes the optical axis to meet the
- * picture's centre, which a cropped picture breaks.
+ * Hartley and Zisserman, <i>Multiple View Geometry</i>, for the pinhole model. The optical axis is taken to meet the
+ * picture near its middle, which a picture that was cut out of a larger one breaks ({@link LensPrior#cutOut}).
  */
 public final class ViewSolver {
-    /** Parameters of a view: ln f, k1, k2, three of rotation, three of translation. */
+    /** Parameters of a view: ln f, k1, k2, cx, cy, three of rotation, three of translation. */
     private static final int VIEW_PARAMETERS = BundleFit.LENS + BundleFit.POSE;
 
     /** Of a ground whose proportions are not in doubt. */
@@ -31,7 +31,7 @@ public final class ViewSolver {
 
     /**
      * @param view the solution
-     * @param covariance of (ln f, k1, k2, rotation, translation), 9 × 9, as far as the pixels' noise goes
+     * @param covariance of (ln f, k1, k2, cx, cy, rotation, translation), 11 × 11, as far as the pixels' noise goes
      * @param pixelSigma the noise of one coordinate of a reference point, in pixels, robustly estimated
      * @param used how many references lie within three of it
      * @param logStretch logarithm of how much longer the ground is along x in truth, against along y, than was said
@@ -62,7 +62,7 @@ public final class ViewSolver {
                 for (int i = 0; i < VIEW_PARAMETERS; i++) {
                     p[i] += moves[i][k];
                 }
-                views.add(BundleFit.view(p, view.camera()));
+                views.add(BundleFit.view(p));
             }
             return views;
         }

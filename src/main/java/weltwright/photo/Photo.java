@@ -93,6 +93,14 @@ public final class Photo {
         return header.focal35mm();
     }
 
+    /**
+     * Whether it is a part of a larger photo, as far as its file and shape tell: then its middle is not where the lens
+     * looked. A part of the shape that the whole had is not known for one.
+     */
+    public boolean isCutOut() {
+        return header.cutOut();
+    }
+
     /** The camera that took it, where the Exif data name one. */
     public Optional<CameraModel> camera() {
         return header.camera();

@@ -17,8 +17,9 @@ import weltwright.photo.Photo;
  * @param prior likeliest values and their doubt
  * @param source who says so, to stand in "Focal length 26.1 mm, from ..."
  * @param told the focal length that was told, in 35 mm terms, and by whom; empty where nobody did
+ * @param cutOut whether the photo says that it is a part of a larger one
  */
-record LensTold(LensPrior prior, String source, Optional<String> told) {
+record LensTold(LensPrior prior, String source, Optional<String> told, boolean cutOut) {
     private static final String FROM_GROUND = "from the ground alone";
 
     /**
@@ -26,6 +27,21 @@ record LensTold(LensPrior prior, String source, Optional<String> told) {
      * each other: chance does that once in 16 000 photos.
      */
     private static final double CONTRADICTED = 4;
+
+    /**
+     * Points of a ground that lies flat fit to a tenth of a pixel on a photo of 12 MP, whose diagonal is 5000; with five
+     * times as much something is wrong.
+     */
+    private static final double MISFIT = 1e-4;
+
+    /** A lens that looks elsewhere explains a picture that was cut out; a bent sheet it does not. */
+    private static final double MUCH_BETTER = 0.5;
+
+    private static final PhotoAdvice CUT_OUT = new PhotoAdvice(
+            PhotoAdvice.Matter.CUT_OUT,
+            "The photo seems to be cut out of a larger one: where the lens looked is not its middle, and its focal length"
+                    + " can hardly be told.",
+            "Use the photo as the camera took it, whole.");
 
     /** Enough of a ground's points to see whether it contradicts what was told. */
     private static final int SAMPLE = 120;
@@ -42,7 +58,8 @@ record LensTold(LensPrior prior, String source, Optional<String> told) {
             return new LensTold(
                     LensPrior.ofFocal(focal * pxPer35mm, TYPED_FOCAL_SIGMA),
                     "as typed, checked against the ground",
-                    Optional.of(String.format(Locale.ROOT, "%.1f mm was typed", focal)));
+                    Optional.of(String.format(Locale.ROOT, "%.1f mm was typed", focal)),
+                    photo.isCutOut());
         }
         if (settings.phone().isPresent()) {
             PhoneLens phone = settings.phone().get();
@@ -54,19 +71,22 @@ record LensTold(LensPrior prior, String source, Optional<String> told) {
                             phone.views(),
                             phone.name()),
                     Optional.of(String.format(
-                            Locale.ROOT, "what was measured of \"%s\" says %.1f mm", phone.name(), phone.focal35mm())));
+                            Locale.ROOT, "what was measured of \"%s\" says %.1f mm", phone.name(), phone.focal35mm())),
+                    photo.isCutOut());
         }
         if (photo.focal35mm().isPresent()) {
             double focal = photo.focal35mm().getAsDouble();
             return new LensTold(
                     LensPrior.ofFocal(focal * pxPer35mm, EXIF_FOCAL_SIGMA),
                     "from the picture's data and the ground",
-                    Optional.of(String.format(Locale.ROOT, "the picture's data say %.1f mm", focal)));
+                    Optional.of(String.format(Locale.ROOT, "the picture's data say %.1f mm", focal)),
+                    photo.isCutOut());
         }
         return new LensTold(
                 LensPrior.usual(Math.hypot(photo.widthPx(), photo.heightPx())),
                 FROM_GROUND,
-                Optional.empty());
+                Optional.empty(),
+                photo.isCutOut());
     }
 
     /** A camera's focal length in 35 mm terms. */
@@ -76,13 +96,25 @@ record LensTold(LensPrior prior, String source, Optional<String> told) {
 
     /**
      * Camera and pose over a ground. What was told of the lens goes in, unless the ground contradicts it: then it is left
-     * out, for it would pull the pose away from the points, and that is said.
+     * out, for it would pull the pose away from the points, and that is said. Where the points fit no lens that looks at
+     * the picture's middle, but one that looks elsewhere, the picture was cut out of a larger one.
      */
     SolvedView over(KnownGround ground, Picture picture) {
-        if (told.isEmpty() || !contradicts(ground, picture)) {
-            return new SolvedView(ground.solve(picture, prior), source, Optional.empty());
+        LensPrior any = LensPrior.usual(picture.diagonalPx());
+        if (cutOut) {
+            return new SolvedView(ground.solve(picture, prior.cutOut()), source, Optional.of(CUT_OUT));
         }
-        ViewSolver.Solution alone = ground.solve(picture, LensPrior.usual(picture.diagonalPx()));
+        ViewSolver.Solution seen = ground.solve(picture, prior);
+        if (seen.pixelSigma() > Math.max(MISFIT * picture.diagonalPx(), ground.pixelSigma())) {
+            ViewSolver.Solution cut = ground.solve(picture, any.cutOut());
+            if (cut.pixelSigma() < MUCH_BETTER * seen.pixelSigma()) {
+                return new SolvedView(cut, FROM_GROUND, Optional.of(CUT_OUT));
+            }
+        }
+        if (told.isEmpty() || !contradicts(ground, picture)) {
+            return new SolvedView(seen, source, Optional.empty());
+        }
+        ViewSolver.Solution alone = ground.solve(picture, any);
         return new SolvedView(
                 alone,
                 FROM_GROUND,
@@ -106,7 +138,7 @@ record LensTold(LensPrior prior, String source, Optional<String> told) {
                 sample,
                 picture.widthPx(),
                 picture.heightPx(),
-                LensPrior.usual(picture.diagonalPx()),
+                LensPrior.usual(picture.diagonalPx()).mounted(),
                 ground.stretchSigma(),
                 ground.pixelSigma());
         double apart = Math.abs(Math.log(alone.view().camera().focalPx() / prior.focalPx()));

@@ -29,7 +29,9 @@ public record PhotoAdvice(Matter matter, String seen, String better) {
         /** A pixel covers much. */
         TOO_COARSE,
         /** What was told of the lens is not what the ground shows. */
-        LENS_CONTRADICTED
+        LENS_CONTRADICTED,
+        /** The picture's middle is not where the lens looked: it is a part of a larger one. */
+        CUT_OUT
     }
 
     @Override

@@ -147,12 +147,13 @@ final class PhotoCheck {
     }
 
     private static List<PhotoAdvice> ofSlant(View view) {
-        double degrees = slantDegrees(view);
+        double degrees = sightDegrees(view);
         return degrees <= SLANTED_DEGREES
                 ? List.of()
                 : List.of(new PhotoAdvice(
                         Matter.TOO_SLANTED,
-                        said("The camera looked %.0f degrees from aside, so the knife's thickness shows.", degrees),
+                        said("The camera saw the ground's middle %.0f degrees from aside, so the knife's thickness shows.",
+                                degrees),
                         "Hold it over the middle of the knife, within ten degrees of straight down."));
     }
 
@@ -198,6 +199,13 @@ final class PhotoCheck {
                         "Photograph it from farther away, with the whole knife in view."));
     }
 
+    /** How far from straight above the ground's middle is seen, wherever in the picture it lies. */
+    private static double sightDegrees(View view) {
+        Point lean = view.lean(new Vector3(0, 0, 0));
+        return Math.toDegrees(Math.atan(lean.norm()));
+    }
+
+    /** How far the camera's own axis leans. */
     static double slantDegrees(View view) {
         return Math.toDegrees(Math.acos(-new Vector3(0, 0, 1).turned(view.rotation().times(-1)).z()));
     }

@@ -9,7 +9,7 @@ import weltwright.ground.ViewSolver;
  *
  * @param solution with how sure they are
  * @param lensSource where the focal length comes from, to stand in "Focal length 26.1 mm, from ..."
- * @param contradiction where what was told of the lens was left out, because the ground shows another
+ * @param contradiction why what was told of the lens was left out, where the ground shows another
  */
 record SolvedView(ViewSolver.Solution solution, String lensSource, Optional<PhotoAdvice> contradiction) {
     View view() {

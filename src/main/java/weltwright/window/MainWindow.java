@@ -113,7 +113,7 @@ public final class MainWindow {
             }
         });
         new Live<>(bench, work, "Opening the photo", Job::photo, Picture::asTaken,
-                state -> photo.drawing().show(state.made().flatMap(p -> p)));
+                state -> photo.drawing().show(state.made()));
         new Live<>(bench, work, "Turning the photo to be seen from above", UnderOutline::of, UnderOutline::picture,
                 state -> outline.drawing().show(state.made()));
         new Live<>(bench, work, "Looking at the photo", Looking::of, Looking::look, this::lookedAt);

@@ -329,10 +329,9 @@ final class OutlineView extends Drawing {
         silhouette().flatMap(s -> held.map(grip -> grip.of(s))).ifPresent(this::openMenu);
     }
 
-    /** The outline as it is to be drawn; none while there is only a photo that it does not lie on. */
+    /** The outline as it is to be drawn. */
     private Optional<Silhouette> silhouette() {
-        boolean fits = picture.map(Picture::fromAbove).orElse(true);
-        return fits ? pulled.or(() -> bench.job().silhouette()) : Optional.empty();
+        return pulled.or(() -> bench.job().silhouette());
     }
 
     private Polyline curve() {

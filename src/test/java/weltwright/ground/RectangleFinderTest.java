@@ -64,7 +64,7 @@ class RectangleFinderTest {
                 ViewSolver.Solution solution = solve(picture, found, lens);
                 double off = solution.view().translation().z() - 420;
                 squares += off * off / hands;
-                claimed += solution.covariance()[8][8] / hands;
+                claimed += solution.covariance()[10][10] / hands;
             }
             assertThat(Math.sqrt(claimed / squares)).isBetween(0.7, 1.5);
         }

@@ -3,23 +3,33 @@ package weltwright.trace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static weltwright.trace.PhotoAdvice.Matter;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.File;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfByte;
+import org.opencv.core.MatOfPoint2f;
 import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Point;
 import weltwright.ground.GroundChoice;
 import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.Vector3;
+import weltwright.ground.View;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
 
@@ -111,6 +121,37 @@ class FirstLookTest {
         assertThat(matters(look)).containsExactly(Matter.TOO_COARSE);
     }
 
+    /** The flat sheet as it would be seen from 28 degrees aside: a plane's picture follows from four of its points. */
+    @Test
+    void seesThatTheCameraLookedFromAside() {
+        View before = viewOf(photo(SHEET));
+        double tilt = Math.toRadians(180 - 28);
+        View aside = new View(before.camera(), new Vector3(tilt, 0, 0), new Vector3(0, 0, 460));
+        MatOfPoint2f from = new MatOfPoint2f();
+        MatOfPoint2f to = new MatOfPoint2f();
+        List<Point> places = List.of(new Point(-90, -130), new Point(90, -130), new Point(90, 130), new Point(-90, 130));
+        from.fromList(places.stream().map(p -> cv(before.pixel(Plane.GROUND.over(p)))).toList());
+        to.fromList(places.stream().map(p -> cv(aside.pixel(Plane.GROUND.over(p)))).toList());
+        FirstLook look = look(spoilt(SHEET, picture -> {
+            Mat turned = new Mat();
+            Imgproc.warpPerspective(picture, turned, Imgproc.getPerspectiveTransform(from, to), picture.size());
+            return turned;
+        }), "find");
+        assertThat(matters(look)).contains(Matter.TOO_SLANTED).doesNotContain(Matter.TOO_NEAR, Matter.BLURRED);
+        assertThat(look.advice().toString()).contains("28 degrees");
+    }
+
+    /** The knife's outline touches the rim where this photo ends; it is also a part of a larger one. */
+    @Test
+    void seesThatTheKnifeRunsOutOfThePicture() throws IOException {
+        BufferedImage whole = ImageIO.read(new File("sample-images/drop-point.jpg"));
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        ImageIO.write(whole.getSubimage(0, 0, 1990, whole.getHeight()), "png", png);
+        FirstLook look = look(Photo.of("cut.png", png.toByteArray()), "find");
+        assertThat(matters(look)).contains(Matter.CUT_OUT);
+        assertThat(look.question()).hasValueSatisfying(q -> assertThat(q).contains("The knife"));
+    }
+
     /** The truth file says how far away the camera was: 301 mm along its axis, 293 mm above the sheet. */
     @Test
     void seesThatTheCameraWasNear() {
@@ -141,11 +182,22 @@ class FirstLookTest {
     }
 
     private static FirstLook look(Photo photo, String ground) {
-        return FirstLook.at(
-                photo,
-                new TraceSettings(
-                        19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE, GroundChoice.parse(ground)),
-                Progress.NONE);
+        return FirstLook.at(photo, told(ground), Progress.NONE);
+    }
+
+    private static TraceSettings told(String ground) {
+        return new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE, GroundChoice.parse(ground));
+    }
+
+    private static View viewOf(Photo photo) {
+        try (Picture picture = Picture.decode(photo)) {
+            LensTold lens = LensTold.of(photo, told("find"));
+            return lens.over(GroundSearch.find(picture, told("find"), lens.prior()), picture).view();
+        }
+    }
+
+    private static org.opencv.core.Point cv(Point p) {
+        return new org.opencv.core.Point(p.x(), p.y());
     }
 
     private static Photo photo(String scene) {
