@@ -94,8 +94,8 @@ public record PhoneLens(
     public LensPrior prior(Photo photo) {
         double[][] covariance = errors.covariance();
         covariance[0][0] += FOCUS_SIGMA * FOCUS_SIGMA;
-        return new LensPrior(
-                focal35mm * Math.hypot(photo.widthPx(), photo.heightPx()) / DIAGONAL_35MM, k1, k2, covariance, LensPrior.IN_THE_MIDDLE);
+        double pxPer35mm = Math.hypot(photo.widthPx(), photo.heightPx()) / DIAGONAL_35MM;
+        return new LensPrior(focal35mm * pxPer35mm, k1, k2, covariance, LensPrior.IN_THE_MIDDLE);
     }
 
     static double longOverShort(Photo photo) {

@@ -106,8 +106,10 @@ record LensTold(LensPrior prior, String source, Optional<String> told, boolean c
         }
         ViewSolver.Solution seen = ground.solve(picture, prior);
         if (seen.pixelSigma() > Math.max(MISFIT * picture.diagonalPx(), ground.pixelSigma())) {
+            // What was told may be at fault, so what any lens could do is the measure.
+            double anyLens = told.isEmpty() ? seen.pixelSigma() : ground.solve(picture, any).pixelSigma();
             ViewSolver.Solution cut = ground.solve(picture, any.cutOut());
-            if (cut.pixelSigma() < MUCH_BETTER * seen.pixelSigma()) {
+            if (cut.pixelSigma() < MUCH_BETTER * anyLens) {
                 return new SolvedView(cut, FROM_GROUND, Optional.of(CUT_OUT));
             }
         }

@@ -7,7 +7,7 @@ import weltwright.geometry.Polyline;
 
 /** Paints the lines of a found ground over the photo, thin enough to see beneath them whether they lie on its own. */
 final class GroundInk {
-    static final Color COLOUR = new Color(0x39e6c8);
+    private static final Color COLOUR = new Color(0x39e6c8);
     private static final Color LINE = new Color(0x39, 0xe6, 0xc8, 200);
     private static final Color HALO = new Color(0, 0, 0, 70);
 
@@ -22,5 +22,10 @@ final class GroundInk {
                 g.draw(at.transform().createTransformedShape(Words.path(line)));
             }
         }
+    }
+
+    /** What the lines show, at the drawing's upper left. */
+    static void title(Graphics2D g, String words) {
+        Words.plate(g, words, 12, 10, COLOUR);
     }
 }

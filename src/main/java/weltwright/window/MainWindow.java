@@ -239,7 +239,8 @@ public final class MainWindow {
     private void lookedAt(Live.State<FirstLook> state) {
         photo.show(state);
         Optional<FirstLook> look = state.inWork() ? Optional.empty() : state.made();
-        outline.drawing().showGround(look.flatMap(FirstLook::ground));
+        outline.drawing().ground().find(look.flatMap(FirstLook::ground));
+        outline.drawing().groundChanged();
         if (look.map(FirstLook::pitchAsked).orElse(false)) {
             knifeForm.askForPitch();
         }

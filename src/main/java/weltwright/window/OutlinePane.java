@@ -47,7 +47,10 @@ final class OutlinePane extends JPanel {
         showGround.setName("show ground");
         showGround.setToolTipText(
                 "Draws the lines of what the knife lay on over the photo: they must lie on its own (G, in the drawing)");
-        showGround.addActionListener(e -> view.showGround(showGround.isSelected()));
+        showGround.addActionListener(e -> {
+            view.ground().show(showGround.isSelected());
+            view.groundChanged();
+        });
         row.add(new JLabel(), "pushx");
         row.add(showGround);
         row.add(next);
@@ -71,8 +74,8 @@ final class OutlinePane extends JPanel {
         boolean there = bench.job().silhouette().isPresent();
         row.setVisible(there);
         tools.get(view.tool()).setSelected(true);
-        showGround.setVisible(view.groundThere());
-        showGround.setSelected(view.groundShown());
+        showGround.setVisible(view.ground().there());
+        showGround.setSelected(view.ground().shown());
         int left = bench.job().unsure().size();
         next.setText(left == 1 ? "1 place to look at" : left + " places to look at");
         next.setVisible(left > 0);

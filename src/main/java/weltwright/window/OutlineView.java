@@ -14,8 +14,6 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
-import weltwright.trace.FirstLook;
-import weltwright.trace.Trace;
 import weltwright.trace.Unsure;
 
 /**
@@ -43,11 +41,10 @@ final class OutlineView extends Drawing {
     private final Redrawing redrawing;
     private final PointEdits points;
     private final UnsureTour tour;
+    private final GroundLayer ground;
     private final List<Runnable> watchers = new ArrayList<>();
     private DoubleConsumer measuring = fromTip -> {};
     private Optional<Picture> picture = Optional.empty();
-    private Optional<FirstLook.SeenGround> ground = Optional.empty();
-    private boolean groundShown;
     private Optional<Silhouette> pulled = Optional.empty();
     private Optional<Grip> held = Optional.empty();
     private List<Point> stroke = List.of();
@@ -61,6 +58,7 @@ final class OutlineView extends Drawing {
         redrawing = new Redrawing(bench, work, this::refuse);
         points = new PointEdits(bench, this::refuse);
         tour = new UnsureTour(bench);
+        ground = new GroundLayer(bench);
         setName("outline drawing");
         getAccessibleContext().setAccessibleName("Outline over the photo");
         getAccessibleContext().setAccessibleDescription(
@@ -90,7 +88,10 @@ final class OutlineView extends Drawing {
         onKey("pressed N", () -> nextUnsure(1));
         onKey("shift N", () -> nextUnsure(-1));
         onKey("pressed Y", this::rightHere);
-        onKey("pressed G", () -> showGround(!groundShown));
+        onKey("pressed G", () -> {
+            ground.show(!ground.shown());
+            groundChanged();
+        });
         onKey("ENTER", () -> {
             if (tool == Tool.WIDTH) {
                 measure();
@@ -146,24 +147,12 @@ final class OutlineView extends Drawing {
         changed();
     }
 
-    /** The lines of the ground that the knife lay on, in the photo's pixels. */
-    void showGround(Optional<FirstLook.SeenGround> found) {
-        ground = found;
-        refuse(refusal);
+    GroundLayer ground() {
+        return ground;
     }
 
-    /** Whether there are such lines to be shown. */
-    boolean groundThere() {
-        return ground.isPresent() && bench.job().trace().isPresent();
-    }
-
-    boolean groundShown() {
-        return groundShown;
-    }
-
-    /** Draws the lines of the ground over the photo, or takes them away. */
-    void showGround(boolean shown) {
-        groundShown = shown;
+    /** To be called when the ground is another, or is to be shown or no longer. */
+    void groundChanged() {
         refuse(refusal);
     }
 
@@ -199,16 +188,7 @@ final class OutlineView extends Drawing {
     @Override
     protected void paint(Graphics2D g, Viewport at) {
         picture.ifPresent(p -> p.paint(g, at));
-        if (groundShown && groundThere()) {
-            Trace trace = bench.job().trace().orElseThrow();
-            FirstLook.SeenGround seen = ground.orElseThrow();
-            Graphics2D onPhoto = (Graphics2D) g.create();
-            picture.ifPresent(p -> onPhoto.clip(at.transform().createTransformedShape(p.extent())));
-            GroundInk.paint(
-                    onPhoto, at, seen.lines().stream().map(line -> line.map(trace::under)).toList());
-            onPhoto.dispose();
-            Words.plate(g, seen.words(), 12, 10, GroundInk.COLOUR);
-        }
+        picture.ifPresent(p -> ground.paint(g, at, p));
         silhouette().ifPresent(s -> paint(new OutlineInk(g, at, getWidth(), getHeight()), s));
     }
 

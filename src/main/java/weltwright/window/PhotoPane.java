@@ -66,16 +66,19 @@ final class PhotoPane extends JPanel {
 
     private String hint() {
         return bench.job().settings().ground() instanceof GroundChoice.Rectangle
-                ? "Pull the four corners to where the photo shows them: 1 to 2 is the width, 2 to 3 the height. Keys: 1 to 4"
-                        + " take hold of a corner, the arrows move it by a pixel, with Shift by ten. Near is good enough"
-                        + " where straight edges run between them: those are found by themselves."
+                ? "Pull the four corners to where the photo shows them: 1 to 2 is the width, 2 to 3 the height. Keys: 1 to"
+                        + " 4 take hold of a corner, the arrows move it by a pixel, with Shift by ten. Near is good"
+                        + " enough where straight edges run between them: those are found by themselves."
                 : "";
     }
 
+    /** The first note says what the knife was found to lie on; with corners set by hand also what a pixel is worth. */
     private static String told(FirstLook look) {
+        String ground = look.notes().stream().findFirst().orElse("");
         if (look.advice().isEmpty()) {
-            return look.question().isPresent() ? "" : "The photo is good to trace. " + String.join(" ", look.notes());
+            return look.question().isPresent() ? ground : "The photo is good to trace. " + String.join(" ", look.notes());
         }
-        return look.advice().stream().map(PhotoAdvice::toString).collect(Collectors.joining("\n• ", "• ", ""));
+        String better = look.advice().stream().map(PhotoAdvice::toString).collect(Collectors.joining("\n• ", "• ", ""));
+        return ground.isEmpty() ? better : ground + "\n" + better;
     }
 }

@@ -139,7 +139,7 @@ final class PhotoView extends Drawing {
         if (rectangle().isEmpty()) {
             ground.ifPresent(seen -> {
                 GroundInk.paint(g, at, seen.lines().stream().map(line -> line.map(this::toMm)).toList());
-                Words.plate(g, seen.words(), 12, 10, GroundInk.COLOUR);
+                GroundInk.title(g, seen.words());
             });
         }
         rectangle().ifPresent(told -> {

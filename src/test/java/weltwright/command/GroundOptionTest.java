@@ -50,7 +50,8 @@ class GroundOptionTest {
     /** One unit behind both sides is that of both; 8 by 11 in is 203.2 by 279.4 mm. */
     @Test
     void readsARectangleAndItsCorners() {
-        List<Point> corners = List.of(new Point(310, 402), new Point(2811.5, 390), new Point(2850, 3900), new Point(280, 3911));
+        List<Point> corners = List.of(
+                new Point(310, 402), new Point(2811.5, 390), new Point(2850, 3900), new Point(280, 3911));
         String said = "310,402 2811.5,390  2850,3900 280,3911";
         assertThat(given("--ground", "rectangle:210x297mm", "--corners", said))
                 .isEqualTo(new GroundChoice.Rectangle(210, 297, corners));

@@ -60,7 +60,7 @@ class GroundFinderTest {
         assertThat(seen(paper(widthMm, heightMm, 10, 20))).isInstanceOf(GroundFinder.UnsizedPaper.class);
     }
 
-    /** A dark board in the proportions of A4, on a darker table in the light of a lamp: something of unknown size, no sheet of A4. */
+    /** A dark board in the proportions of A4, on a darker table in the light of a lamp: it may be of any size. */
     @Test
     void aBoardIsNotTakenForPaper() {
         Photo board = scene(8, 15).photo(

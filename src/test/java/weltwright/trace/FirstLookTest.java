@@ -84,7 +84,9 @@ class FirstLookTest {
     @ParameterizedTest
     @CsvSource({"skinner-sheet-a4, find", "clip-mat-black, ruled:10mm", "paring-graph, ruled:5mm"})
     void seesDarkness(String scene, String ground) {
-        assertThat(matters(look(brightened(scene, 0.35, 0), ground))).contains(Matter.TOO_DARK).doesNotContain(Matter.BLURRED);
+        assertThat(matters(look(brightened(scene, 0.35, 0), ground)))
+                .contains(Matter.TOO_DARK)
+                .doesNotContain(Matter.BLURRED);
     }
 
     @ParameterizedTest
