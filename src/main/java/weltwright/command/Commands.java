@@ -3,6 +3,7 @@ package weltwright.command;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
+import weltwright.job.PhoneShelf;
 import weltwright.trouble.DefectLog;
 import weltwright.trouble.Trouble;
 
@@ -33,8 +34,13 @@ public final class Commands {
      * @return the code to end the program with
      */
     public static int run(String[] args, PrintWriter out, PrintWriter err, TerminalLine line) {
+        return run(args, out, err, line, PhoneShelf.usual());
+    }
+
+    /** The same with the phones that are kept elsewhere than usual. */
+    static int run(String[] args, PrintWriter out, PrintWriter err, TerminalLine line, PhoneShelf phones) {
         try {
-            return commandLine(line)
+            return commandLine(line, phones)
                     .setOut(out)
                     .setErr(err)
                     .setCaseInsensitiveEnumValuesAllowed(true)
@@ -50,11 +56,13 @@ public final class Commands {
         }
     }
 
-    private static CommandLine commandLine(TerminalLine line) {
+    private static CommandLine commandLine(TerminalLine line, PhoneShelf phones) {
         return new CommandLine(new RootCommand())
                 .addSubcommand(new SheetCommand())
-                .addSubcommand(new TraceCommand(line))
-                .addSubcommand(new MakeCommand(line));
+                .addSubcommand(new LookCommand(line, phones))
+                .addSubcommand(new TraceCommand(line, phones))
+                .addSubcommand(new MakeCommand(line, phones))
+                .addSubcommand(new PhoneCommand(line, phones));
     }
 
     private static int misuse(ParameterException e, PrintWriter err) {

@@ -1,12 +1,14 @@
 package weltwright.command;
 
 import java.io.PrintWriter;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 import weltwright.ground.GroundChoice;
 import weltwright.job.Fields;
 import weltwright.measure.Length;
 import weltwright.trace.TraceSettings;
+import weltwright.trouble.Trouble;
 
 /** What is told about the knife and its photo. */
 final class KnifeOptions {
@@ -26,10 +28,19 @@ final class KnifeOptions {
     @Option(
             names = "--ground",
             paramLabel = "GROUND",
-            description = "What the knife lies on. sheet: the printed reference sheet, which measures best. ruled:10mm,"
-                    + " ruled:1in: a cutting mat or squared paper with lines so far apart, counting fine ones. paper:a4,"
-                    + " paper:letter: a blank sheet of white paper. Default: sheet.")
+            description = "What the knife lies on. find: whichever of these the photo shows. sheet: the printed reference"
+                    + " sheet, which measures best. ruled:10mm, ruled:1in: a cutting mat or squared paper with lines so"
+                    + " far apart, counting fine ones. paper:a4, paper:letter: a blank sheet of white paper."
+                    + " rectangle:210x297mm: anything flat of that size, its corners given as --corners. Default: find.")
     private String ground;
+
+    @Option(
+            names = "--corners",
+            paramLabel = "CORNERS",
+            description = "Where the upright photo shows the four corners of the rectangle, in the order of a walk round"
+                    + " it, the first two along its width: pixels from the left and from the top, such as"
+                    + " \"310,402 2811,390 2850,3900 280,3911\".")
+    private String corners;
 
     @Option(
             names = "--tip-drop",
@@ -62,7 +73,23 @@ final class KnifeOptions {
                 tipDrop == null ? settings.tipDropMm() : Fields.TIP_DROP.readMm(tipDrop),
                 focal35mm == null ? settings.focal35mm() : OptionalDouble.of(Fields.FOCAL_35MM.read(focal35mm)),
                 sheetBars == null ? settings.sheetScale() : Measured.SHEET_BARS.read(sheetBars),
-                ground == null ? settings.ground() : GroundChoice.parse(ground));
+                ground(settings.ground()));
+    }
+
+    private GroundChoice ground(GroundChoice before) {
+        if (ground == null && corners == null) {
+            return before;
+        }
+        if (corners == null) {
+            return GroundChoice.parse(ground);
+        }
+        String said = ground == null ? before.words() : ground;
+        if (!said.trim().toLowerCase(Locale.ROOT).startsWith("rectangle:")) {
+            throw new Trouble(
+                    "Corners are given, but not of a rectangle.",
+                    "Give its width and height too, as --ground rectangle:210x297mm.");
+        }
+        return GroundChoice.parse(said.replaceFirst("(?i) at .*", "") + " at " + corners);
     }
 
     /** A wrong thickness makes a wrong size, and nobody sees it in the picture. */

@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
+import weltwright.job.PhoneShelf;
 import weltwright.measure.PrintScale;
 import weltwright.paper.Heading;
 import weltwright.paper.PaperSize;
@@ -38,6 +39,7 @@ import weltwright.trouble.Trouble;
         })
 final class MakeCommand implements Runnable {
     private final TerminalLine line;
+    private final PhoneShelf phones;
 
     @Spec
     private CommandSpec spec;
@@ -54,6 +56,9 @@ final class MakeCommand implements Runnable {
 
     @Mixin
     private KnifeOptions knife;
+
+    @Mixin
+    private PhoneOption phone;
 
     @Mixin
     private ShapingOptions shaping;
@@ -78,8 +83,9 @@ final class MakeCommand implements Runnable {
                     + " makes up for it.")
     private String printedSquare;
 
-    MakeCommand(TerminalLine line) {
+    MakeCommand(TerminalLine line, PhoneShelf phones) {
         this.line = line;
+        this.phones = phones;
     }
 
     @Override
@@ -107,7 +113,10 @@ final class MakeCommand implements Runnable {
     private Job given() {
         boolean isJob = JobFile.isJob(file);
         Job job = isJob ? JobFile.read(file) : Job.begin(LocalDate.now()).withPhoto(Photo.read(file));
-        TraceSettings settings = knife.over(job.settings());
+        TraceSettings told = knife.over(job.settings());
+        TraceSettings settings = isJob
+                ? phone.overIfNamed(told, phones)
+                : phone.over(told, job.photo().orElseThrow(), phones);
         if (job.isCorrected() && !settings.equals(job.settings())) {
             throw new Trouble(
                     "The outline in " + file + " was corrected by hand, and other measures of the knife or sheet would"

@@ -3,6 +3,7 @@ package weltwright.command;
 import java.io.PrintWriter;
 import weltwright.measure.Length;
 import weltwright.sheath.Pattern;
+import weltwright.trace.FirstLook;
 import weltwright.trace.Trace;
 
 /** What came out of the work, in a few lines. */
@@ -14,6 +15,15 @@ final class Report {
                 + both(trace.silhouette().overallLengthMm()) + ". 95 of 100 points of the outline lie within "
                 + new Length(trace.error().error95Mm()).inMillimetres() + " of the knife's.");
         trace.notes().forEach(say::println);
+    }
+
+    static void of(FirstLook look, PrintWriter say) {
+        look.notes().forEach(say::println);
+        look.advice().forEach(say::println);
+        look.question().ifPresentOrElse(
+                say::println,
+                () -> say.println(
+                        look.advice().isEmpty() ? "The photo is good to trace." : "The photo can be traced all the same."));
     }
 
     static void of(Pattern pattern, PrintWriter say) {

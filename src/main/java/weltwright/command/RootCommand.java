@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "First print the reference sheet (sheet), lay the knife on it and photograph it from straight above, from as"
-                    + " far as fits. Then make the pattern from the photo (make).",
+                    + " far as fits. See what the photo is like (look), then make the pattern from it (make).",
             "",
             "Lengths: 19mm, 1.9cm, 0.75in, 3/4in, \"1 3/8in\"; without a unit they are mm. Thickness of leather also in"
                     + " ounces: 8oz, or 7/8oz for a side of 7 to 8 ounces.",
@@ -32,7 +32,7 @@ final class RootCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "A command is missing: sheet, trace or make.");
+                spec.commandLine(), "A command is missing: sheet, look, trace, make or phone.");
     }
 
     /** The version as the jar's manifest tells it. */

@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weltwright.job.Job;
+import weltwright.job.PhoneShelf;
 import weltwright.paper.WholeFile;
 import weltwright.photo.Photo;
 import weltwright.trace.Trace;
@@ -30,6 +31,7 @@ import weltwright.trace.Tracer;
         })
 final class TraceCommand implements Runnable {
     private final TerminalLine line;
+    private final PhoneShelf phones;
 
     @Spec
     private CommandSpec spec;
@@ -40,17 +42,21 @@ final class TraceCommand implements Runnable {
     @Mixin
     private KnifeOptions knife;
 
+    @Mixin
+    private PhoneOption phone;
+
     @Option(names = {"-o", "--output"}, paramLabel = "FILE", required = true, description = "The JSON file to write.")
     private Path output;
 
-    TraceCommand(TerminalLine line) {
+    TraceCommand(TerminalLine line, PhoneShelf phones) {
         this.line = line;
+        this.phones = phones;
     }
 
     @Override
     public void run() {
-        TraceSettings settings = knife.over(Job.begin(LocalDate.now()).settings());
         Photo photo = Photo.read(file);
+        TraceSettings settings = phone.over(knife.over(Job.begin(LocalDate.now()).settings()), photo, phones);
         Trace trace;
         try (line) {
             trace = Tracer.trace(photo, settings, line);

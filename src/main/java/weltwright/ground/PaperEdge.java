@@ -15,7 +15,8 @@ import weltwright.geometry.SymmetricSystem;
  * places agree with (Fischler and Bolles 1981), then a cubic is fitted to those that do, and places off it are dropped.
  */
 final class PaperEdge {
-    private static final int PLACES = 220;
+    /** How many places along an edge are looked at. */
+    static final int PLACES = 220;
 
     /** Corners of paper get bent, and near them a profile sees the other edge. */
     private static final double CORNER_PART = 0.03;
@@ -39,9 +40,10 @@ final class PaperEdge {
     /**
      * @param from a corner of the paper, roughly
      * @param to the next, with the paper to the {@link Point#left} of the way
+     * @param sign 1 where the paper is lighter than what lies beside it, -1 where it is darker
      * @return points of the edge in pixels that agree with each other; none where fewer than two fifths do
      */
-    static List<Point> follow(Levels levels, Point from, Point to) {
+    static List<Point> follow(Levels levels, Point from, Point to, int sign) {
         double lengthPx = from.distance(to);
         Point way = to.minus(from).unit();
         double apartPx = lengthPx * (1 - 2 * CORNER_PART) / PLACES;
@@ -54,7 +56,7 @@ final class PaperEdge {
                 continue;
             }
             double[] profile = levels.profile(middle, way, apartPx / 2, Math.max(1, apartPx / 6), reach, STEP_PX);
-            Arrays.setAll(profile, i -> light(profile[i]));
+            Arrays.setAll(profile, i -> sign * light(profile[i]));
             double offset = steepestRise(profile);
             if (!Double.isNaN(offset)) {
                 places.add(new Place(2 * t - 1, offset));

@@ -1,11 +1,11 @@
 package weltwright.ground;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.opencv.core.Mat;
-import org.opencv.core.MatOfPoint2f;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.trouble.Trouble;
@@ -48,6 +48,12 @@ public final class PaperFinder {
     /** Every so many of the points of edges are enough for the check. */
     private static final int SAMPLE_STEP = 8;
 
+    /** One side of a sheet of unknown size; any will do while its proportions alone are sought. */
+    private static final double SHORT_SIDE_MM = 200;
+
+    /** Wide enough to leave a sheet's proportions to the picture alone. */
+    private static final double ANY_STRETCH_SIGMA = 0.3;
+
     private PaperFinder() {}
 
     /**
@@ -58,7 +64,15 @@ public final class PaperFinder {
      * @param sizeXMm the sheet's length along x
      * @param sizeYMm along y
      */
-    public record Found(List<Reference> edges, double sizeXMm, double sizeYMm) {}
+    public record Found(List<Reference> edges, double sizeXMm, double sizeYMm) {
+        public GroundFacts facts() {
+            return SheetEdges.facts(edges);
+        }
+
+        public GroundSketch sketch() {
+            return SheetEdges.sketch(sizeXMm, sizeYMm);
+        }
+    }
 
     /**
      * @param widthMm of the sheet
@@ -66,58 +80,164 @@ public final class PaperFinder {
      * @throws Trouble where no sheet is to be seen, or too little of its edges
      */
     public static Found find(Picture picture, double widthMm, double heightMm) {
-        List<Point> corners = PaperOutline.find(picture.bgr())
-                .map(PaperFinder::fromLowerLeft)
-                .orElseThrow(() -> new Trouble(
-                        "No sheet of paper with four straight edges is to be seen in the picture.",
-                        "Lay the knife on white paper on a darker table, and photograph it with all four edges in"
-                                + " view."));
-        double level = side(corners, 0) + side(corners, 2);
-        double upright = side(corners, 1) + side(corners, 3);
+        List<Side> sides = seen(picture).orElseThrow(PaperFinder::nothing);
+        if (sides.stream().anyMatch(side -> side.points().isEmpty())) {
+            throw new Trouble(
+                    "One edge of the paper is hidden or too blurred to be followed.",
+                    "Photograph it again with all four edges in view, sharp, and on a table of another colour.");
+        }
+        Found found = placed(sides, isLevel(sides), widthMm, heightMm);
+        checkProportions(found.edges(), picture);
+        return found;
+    }
+
+    /** A sheet whose size nobody told, and what the picture says of its proportions. */
+    static final class Unsized {
+        private static final int SAMPLES = 24;
+
+        /** The least of red, green and blue over the greatest: 0.7 on paper under a lamp, a third on coloured mats. */
+        private static final double PALE = 0.55;
+
+        private static final double LIGHT = 0.5;
+
+        private final List<Side> sides;
+        private final double logRatio;
+        private final double logRatioSigma;
+
+        private Unsized(List<Side> sides, double logRatio, double logRatioSigma) {
+            this.sides = sides;
+            this.logRatio = logRatio;
+            this.logRatioSigma = logRatioSigma;
+        }
+
+        /** How far a size is from the proportions that are seen, in standard deviations. */
+        double misfit(double widthMm, double heightMm) {
+            return Math.abs(Math.abs(logRatio) - Math.abs(Math.log(widthMm / heightMm)))
+                    / Math.hypot(logRatioSigma, STRETCH_SIGMA);
+        }
+
+        /**
+         * Whether it is as pale as paper is, and not a mat or a board that has the sizes of paper: little colour, even
+         * under a warm lamp, and not much darker than the lightest that the picture shows.
+         */
+        boolean isWhite(Picture picture) {
+            double[] pale = new double[SAMPLES * SAMPLES];
+            double[] level = new double[SAMPLES * SAMPLES];
+            Point[] corner = sides.stream().map(Side::from).toArray(Point[]::new);
+            for (int i = 0; i < level.length; i++) {
+                double across = (i % SAMPLES + 0.5) / SAMPLES;
+                double up = (i / SAMPLES + 0.5) / SAMPLES;
+                Point at = corner[0].towards(corner[1], across).towards(corner[3].towards(corner[2], across), up);
+                int column = (int) Math.max(0, Math.min(picture.widthPx() - 1, at.x()));
+                int row = (int) Math.max(0, Math.min(picture.heightPx() - 1, at.y()));
+                double[] bgr = picture.bgr().get(row, column);
+                double most = Math.max(1, Math.max(bgr[0], Math.max(bgr[1], bgr[2])));
+                pale[i] = Math.min(bgr[0], Math.min(bgr[1], bgr[2])) / most;
+                level[i] = most;
+            }
+            Arrays.sort(pale);
+            Arrays.sort(level);
+            return pale[pale.length / 2] > PALE
+                    && level[level.length / 2] > LIGHT * PictureLight.of(picture).whiteLevel();
+        }
+
+        /** The sheet, taken to be of such a size. */
+        Found sized(double widthMm, double heightMm) {
+            return placed(sides, logRatio > 0, widthMm, heightMm);
+        }
+    }
+
+    /**
+     * A sheet of any size, if there is one with its four edges in view.
+     *
+     * @param lens what is known of the lens: seen aslant, a sheet's proportions are told no better than that
+     */
+    static Optional<Unsized> lookFor(Picture picture, LensPrior lens) {
+        return seen(picture)
+                .filter(sides -> sides.stream().noneMatch(side -> side.points().isEmpty()))
+                .map(sides -> unsized(sides, picture, lens));
+    }
+
+    /**
+     * The proportions are fitted together with view and lens, from those on that an undistorted lens of the likeliest
+     * focal length would give: the columns of the homography are the rectangle's sides as the camera sees them (Zhang,
+     * <i>A flexible new technique for camera calibration</i>, 2000).
+     */
+    private static Unsized unsized(List<Side> sides, Picture picture, LensPrior lens) {
+        Mat toPicture = Imgproc.getPerspectiveTransform(
+                SheetEdges.cv(SheetEdges.corners(1, 1)),
+                SheetEdges.cv(sides.stream().map(Side::from).toList()));
+        double[] h = new double[9];
+        toPicture.get(0, 0, h);
+        toPicture.release();
+        double roughRatio = side(h, 0, picture, lens.focalPx()) / side(h, 1, picture, lens.focalPx());
+        List<Reference> edges = placed(sides, roughRatio * SHORT_SIDE_MM, SHORT_SIDE_MM).edges();
+        ViewSolver.Solution fit =
+                ViewSolver.solve(sample(edges), picture.widthPx(), picture.heightPx(), lens, ANY_STRETCH_SIGMA);
+        return new Unsized(sides, Math.log(roughRatio) + fit.logStretch(), fit.logStretchSigma());
+    }
+
+    private static double side(double[] h, int column, Picture picture, double focalPx) {
+        double w = h[6 + column];
+        double x = (h[column] - w * (picture.widthPx() - 1) / 2.0) / focalPx;
+        double y = (h[3 + column] - w * (picture.heightPx() - 1) / 2.0) / focalPx;
+        return new Vector3(x, y, w).norm();
+    }
+
+    /**
+     * A side of the sheet as it is seen.
+     *
+     * @param from its corner, roughly
+     * @param points on its edge; empty where it could not be followed
+     */
+    private record Side(Point from, List<Point> points) {}
+
+    /** The four sides, anticlockwise as seen, from the lower one on; empty where no sheet is to be seen. */
+    private static Optional<List<Side>> seen(Picture picture) {
+        return PaperOutline.find(picture.bgr()).map(PaperFinder::fromLowerLeft).map(corners -> {
+            Levels levels = new Levels(picture.grey());
+            // Pixels count downwards, so what lies to the left as seen lies to the right by them.
+            return IntStream.range(0, 4)
+                    .mapToObj(k -> new Side(
+                            corners.get(k), PaperEdge.follow(levels, corners.get((k + 1) % 4), corners.get(k), 1)))
+                    .toList();
+        });
+    }
+
+    private static Trouble nothing() {
+        return new Trouble(
+                "No sheet of paper with four straight edges is to be seen in the picture.",
+                "Lay the knife on white paper on a darker table, and photograph it with all four edges in view.");
+    }
+
+    /** Whether the sheet is longer along x, which holds unless it is seen from far aside. */
+    private static boolean isLevel(List<Side> sides) {
+        List<Point> corners = sides.stream().map(Side::from).toList();
+        return side(corners, 0) + side(corners, 2) > side(corners, 1) + side(corners, 3);
+    }
+
+    private static Found placed(List<Side> sides, boolean level, double widthMm, double heightMm) {
         double longer = Math.max(widthMm, heightMm);
         double shorter = Math.min(widthMm, heightMm);
-        double sizeX = level > upright ? longer : shorter;
-        double sizeY = level > upright ? shorter : longer;
-        List<Point> places = List.of(
-                new Point(-sizeX / 2, -sizeY / 2),
-                new Point(sizeX / 2, -sizeY / 2),
-                new Point(sizeX / 2, sizeY / 2),
-                new Point(-sizeX / 2, sizeY / 2));
-        Levels levels = new Levels(picture.grey());
-        Mat toSheet = Imgproc.getPerspectiveTransform(cv(corners), cv(places));
-        List<Reference> edges = new ArrayList<>();
-        for (int k = 0; k < 4; k++) {
-            Point from = places.get(k);
-            Point along = places.get((k + 1) % 4).minus(from).unit();
-            // Pixels count downwards, so what lies to the left as seen lies to the right by them.
-            List<Point> points = PaperEdge.follow(levels, corners.get((k + 1) % 4), corners.get(k));
-            if (points.isEmpty()) {
-                throw new Trouble(
-                        "One edge of the paper is hidden or too blurred to be followed.",
-                        "Photograph it again with all four edges in view, sharp, and on a table of another colour.");
-            }
-            for (Point pixel : points) {
-                Point rough = apply(toSheet, pixel);
-                Point place = from.plus(along.times(along.dot(rough.minus(from))));
-                edges.add(new Reference(place, pixel, Optional.of(along)));
-            }
-        }
-        toSheet.release();
-        checkProportions(edges, picture);
-        return new Found(edges, sizeX, sizeY);
+        return level ? placed(sides, longer, shorter) : placed(sides, shorter, longer);
+    }
+
+    /** The points of the sides with their places on a sheet of such a size. */
+    private static Found placed(List<Side> sides, double sizeXMm, double sizeYMm) {
+        List<Point> corners = sides.stream().map(Side::from).toList();
+        List<List<Point>> pixels = sides.stream().map(Side::points).toList();
+        return new Found(SheetEdges.of(corners, pixels, sizeXMm, sizeYMm), sizeXMm, sizeYMm);
     }
 
     /** On a sheet of other proportions one edge will not fit in, or only a lens that no phone has will fit all four. */
     private static void checkProportions(List<Reference> edges, Picture picture) {
-        List<Reference> sample = IntStream.range(0, edges.size() / SAMPLE_STEP)
-                .mapToObj(k -> edges.get(SAMPLE_STEP * k))
-                .toList();
+        List<Reference> sample = sample(edges);
         double usualPx = USUAL_FOCAL_PER_DIAGONAL * picture.diagonalPx();
         ViewSolver.Solution fit = ViewSolver.solve(
                 sample,
                 picture.widthPx(),
                 picture.heightPx(),
-                new ViewSolver.FocalPrior(usualPx, USUAL_FOCAL_SIGMA),
+                LensPrior.ofFocal(usualPx, USUAL_FOCAL_SIGMA),
                 STRETCH_SIGMA);
         double factor = fit.view().camera().focalPx() / usualPx;
         if (fit.used() < LEAST_FITTING * sample.size()
@@ -127,6 +247,12 @@ public final class PaperFinder {
                     "The sheet of paper in the picture is not of the size that was given.",
                     "Choose the size that it is, or photograph it again, lying flat.");
         }
+    }
+
+    private static List<Reference> sample(List<Reference> edges) {
+        return IntStream.range(0, edges.size() / SAMPLE_STEP)
+                .mapToObj(k -> edges.get(SAMPLE_STEP * k))
+                .toList();
     }
 
     /** The same corners, the first side being the one along the lower edge of the picture. */
@@ -150,18 +276,5 @@ public final class PaperFinder {
 
     private static double side(List<Point> corners, int k) {
         return corners.get(k).distance(corners.get((k + 1) % 4));
-    }
-
-    private static MatOfPoint2f cv(List<Point> points) {
-        return new MatOfPoint2f(points.stream()
-                .map(p -> new org.opencv.core.Point(p.x(), p.y()))
-                .toArray(org.opencv.core.Point[]::new));
-    }
-
-    private static Point apply(Mat homography, Point p) {
-        double[] h = new double[9];
-        homography.get(0, 0, h);
-        double w = h[6] * p.x() + h[7] * p.y() + h[8];
-        return new Point((h[0] * p.x() + h[1] * p.y() + h[2]) / w, (h[3] * p.x() + h[4] * p.y() + h[5]) / w);
     }
 }

@@ -1,6 +1,10 @@
 package weltwright.ground;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.strtree.STRtree;
 import weltwright.geometry.Point;
 
 /**
@@ -17,5 +21,32 @@ public record Reference(Point onGround, Point pixel, Optional<Point> edge) {
     /** A point known in both directions. */
     public Reference(Point onGround, Point pixel) {
         this(onGround, pixel, Optional.empty());
+    }
+
+    /**
+     * Two points one step of a grid apart.
+     *
+     * @param middle half way between them, on the ground
+     * @param along from the one to the other, of length 1
+     */
+    record Neighbours(Point middle, Point along) {}
+
+    /** All such pairs on a grid whose lines run along the axes. */
+    static List<Neighbours> neighbours(List<Reference> grid, double stepMm) {
+        STRtree tree = new STRtree();
+        grid.forEach(r -> tree.insert(new Envelope(r.onGround().coordinate()), r.onGround()));
+        List<Neighbours> pairs = new ArrayList<>();
+        for (Reference reference : grid) {
+            Point from = reference.onGround();
+            for (Point along : List.of(new Point(1, 0), new Point(0, 1))) {
+                Point to = from.plus(along.times(stepMm));
+                Envelope near = new Envelope(to.coordinate());
+                near.expandBy(stepMm / 10);
+                if (!tree.query(near).isEmpty()) {
+                    pairs.add(new Neighbours(from.towards(to, 0.5), along));
+                }
+            }
+        }
+        return pairs;
     }
 }

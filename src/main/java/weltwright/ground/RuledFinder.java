@@ -3,16 +3,21 @@ package weltwright.ground;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.opencv.core.Core;
 import org.opencv.core.Mat;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
 import weltwright.ground.Lattice.Cell;
 import weltwright.ground.Lattice.Expected;
+import weltwright.measure.Length;
 import weltwright.trouble.Trouble;
 
 /**
@@ -83,7 +88,53 @@ public final class RuledFinder {
      * @param linesLighter whether lines are lighter than the ground between them
      * @param lineWidthPx usual width of the thinner lines
      */
-    public record Found(List<Reference> crossings, Region extent, boolean linesLighter, double lineWidthPx) {}
+    public record Found(List<Reference> crossings, Region extent, boolean linesLighter, double lineWidthPx) {
+        /** From a line's middle so much of a pitch is looked over: beyond the line, not as far as the next. */
+        private static final double LOOK = 0.3;
+
+        private static final double HALF_EDGE = 0.25;
+
+        /** @param pitchMm from line to line; the same along x and y */
+        public GroundFacts facts(double pitchMm) {
+            int all = (int) Math.round(extent.area().getArea() / (pitchMm * pitchMm));
+            return new GroundFacts(edges(pitchMm), crossings.size(), Math.max(all, crossings.size()));
+        }
+
+        private List<GroundEdge> edges(double pitchMm) {
+            return Reference.neighbours(crossings, pitchMm).stream()
+                    .map(pair -> new GroundEdge(
+                            pair.middle(), pair.along().left().times(LOOK * pitchMm), HALF_EDGE * pitchMm, true))
+                    .toList();
+        }
+
+        /** @param pitchMm from line to line */
+        public GroundSketch sketch(double pitchMm) {
+            Envelope box = extent.area().getEnvelopeInternal();
+            List<Polyline> lines = new ArrayList<>();
+            for (double x = Math.ceil(box.getMinX() / pitchMm) * pitchMm; x <= box.getMaxX(); x += pitchMm) {
+                inside(new Point(x, box.getMinY() - 1), new Point(x, box.getMaxY() + 1)).ifPresent(lines::add);
+            }
+            for (double y = Math.ceil(box.getMinY() / pitchMm) * pitchMm; y <= box.getMaxY(); y += pitchMm) {
+                inside(new Point(box.getMinX() - 1, y), new Point(box.getMaxX() + 1, y)).ifPresent(lines::add);
+            }
+            return new GroundSketch(lines, String.format(Locale.ROOT, "each square is %s", pitch(pitchMm)));
+        }
+
+        /** The part of a line that lies on what was seen of the ground. */
+        private Optional<Polyline> inside(Point from, Point to) {
+            Coordinate[] part = extent.area()
+                    .intersection(Polyline.open(List.of(from, to)).lineString())
+                    .getCoordinates();
+            return part.length < 2
+                    ? Optional.empty()
+                    : Optional.of(Polyline.open(List.of(Point.of(part[0]), Point.of(part[part.length - 1]))));
+        }
+
+        private static String pitch(double pitchMm) {
+            Length pitch = new Length(pitchMm);
+            return pitch.inMillimetres() + " (" + pitch.inInches() + ")";
+        }
+    }
 
     /**
      * @param pitchXMm from one upright line to the next
@@ -91,6 +142,26 @@ public final class RuledFinder {
      * @throws Trouble where no such ground is to be seen, or too little of it
      */
     public static Found find(Picture picture, double pitchXMm, double pitchYMm) {
+        LatticeGrowth growth = grown(picture).orElseThrow(RuledFinder::nothing);
+        Found found = new RuledFinder(picture, pitchXMm, pitchYMm)
+                .found(growth)
+                .orElseThrow(() -> new Trouble(
+                        "The lines that are to be seen in the picture are not spaced evenly.",
+                        "Lay the mat or the paper flat, or use the printed reference sheet."));
+        if (found.crossings().size() < FEWEST_CROSSINGS) {
+            throw nothing();
+        }
+        return found;
+    }
+
+    /** The same, or nothing where there is no such ground; with the unit of length for its pitch, where that is unknown. */
+    static Optional<Found> lookFor(Picture picture, double pitchMm) {
+        return grown(picture)
+                .flatMap(growth -> new RuledFinder(picture, pitchMm, pitchMm).found(growth))
+                .filter(found -> found.crossings().size() >= FEWEST_CROSSINGS);
+    }
+
+    private static Optional<LatticeGrowth> grown(Picture picture) {
         Optional<LatticeGrowth> grown = grown(picture.grey());
         // Lines as light as the ground, red on green, show in one colour only.
         for (int channel = 0; grown.isEmpty() && channel < 3; channel++) {
@@ -99,8 +170,7 @@ public final class RuledFinder {
             grown = grown(colour);
             colour.release();
         }
-        LatticeGrowth growth = grown.orElseThrow(RuledFinder::nothing);
-        return new RuledFinder(picture, pitchXMm, pitchYMm).found(growth);
+        return grown;
     }
 
     /** The first lattice that is large, or else the largest, if it is large enough to be one. */
@@ -130,7 +200,8 @@ public final class RuledFinder {
                         + " evenly lit, or choose another kind of ground.");
     }
 
-    private Found found(LatticeGrowth growth) {
+    /** Nothing where its lines are not spaced evenly. */
+    private Optional<Found> found(LatticeGrowth growth) {
         Lattice lattice = growth.lattice();
         View fit = fit(lattice);
         if (growth.growBeyond(expectedBy(fit, lattice))) {
@@ -148,15 +219,9 @@ public final class RuledFinder {
                 }
             }
         }
-        if (all.size() < LEAST_FITTING * lattice.size()) {
-            throw new Trouble(
-                    "The lines that are to be seen in the picture are not spaced evenly.",
-                    "Lay the mat or the paper flat, or use the printed reference sheet.");
-        }
-        if (whole.size() < FEWEST_CROSSINGS) {
-            throw nothing();
-        }
-        return new Found(whole, Region.hull(all), growth.sign() > 0, growth.lineWidthPx());
+        return all.size() < LEAST_FITTING * lattice.size()
+                ? Optional.empty()
+                : Optional.of(new Found(whole, Region.hull(all), growth.sign() > 0, growth.lineWidthPx()));
     }
 
     private double greatestMisfitMm() {
@@ -184,7 +249,7 @@ public final class RuledFinder {
                         sample,
                         picture.widthPx(),
                         picture.heightPx(),
-                        new ViewSolver.FocalPrior(focalPx, USUAL_FOCAL_SIGMA),
+                        LensPrior.ofFocal(focalPx, USUAL_FOCAL_SIGMA),
                         STRETCH_SIGMA)
                 .view();
     }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.opencv.calib3d.Calib3d;
 import org.opencv.core.Core;
 import org.opencv.core.Mat;
@@ -17,6 +20,7 @@ import org.opencv.objdetect.ArucoDetector;
 import org.opencv.objdetect.DetectorParameters;
 import org.opencv.objdetect.Objdetect;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.measure.PrintScale;
 import weltwright.trouble.Trouble;
 
@@ -45,6 +49,9 @@ public final class SheetFinder {
     /** Below this many markers the reduced picture is not trusted to have shown all there is. */
     private static final int ENOUGH_MARKERS = 24;
 
+    /** A pattern on something else may be taken for a marker or two, but hardly for three of one sheet. */
+    private static final int FEWEST_MARKERS = 3;
+
     /** A dozen corners on three sides pin a pose with room to spare for outliers. */
     private static final int FEWEST_CORNERS = 12;
 
@@ -54,15 +61,112 @@ public final class SheetFinder {
      * @param sheet which page it is
      * @param corners chessboard corners found, with their printed places
      */
-    public record Found(ReferenceSheet sheet, List<Reference> corners) {}
+    public record Found(ReferenceSheet sheet, List<Reference> corners) {
+        private static final List<Point> OUTWARD =
+                List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
+
+        /** As far as this from the frame's rim there is nothing but black inside and white outside. */
+        private static final double LOOK_MM = 3;
+
+        /** Edges run straight so far to either side of their middle, as a part of a square. */
+        private static final double HALF_EDGE = 0.3;
+
+        /** @param scale as in {@link SheetFinder#find} */
+        public GroundFacts facts(PrintScale scale) {
+            int printed = (int) IntStream.range(0, sheet.cornerCount())
+                    .filter(sheet::isCornerPrinted)
+                    .count();
+            return new GroundFacts(edges(scale), corners.size(), printed);
+        }
+
+        /** Where black squares end at white without a marker in it: at the frame's outer and inner rim. */
+        private List<GroundEdge> edges(PrintScale scale) {
+            List<GroundEdge> edges = new ArrayList<>();
+            for (int row = 0; row < sheet.squaresDown(); row++) {
+                for (int column = 0; column < sheet.squaresAcross(); column++) {
+                    if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
+                        Point middle = at(scale, column, row).towards(at(scale, column + 1, row + 1), 0.5);
+                        for (Point outward : OUTWARD) {
+                            if (isWhite(column + (int) outward.x(), row - (int) outward.y())) {
+                                Point edge = middle.plus(outward.times(sheet.squareMm() / 2));
+                                edges.add(new GroundEdge(
+                                        edge.minus(outward.times(LOOK_MM)),
+                                        outward.times(2 * LOOK_MM),
+                                        HALF_EDGE * sheet.squareMm(),
+                                        false));
+                            }
+                        }
+                    }
+                }
+            }
+            return edges;
+        }
+
+        /** Off the board, or in its working area. */
+        private boolean isWhite(int column, int row) {
+            return column < 0
+                    || row < 0
+                    || column >= sheet.squaresAcross()
+                    || row >= sheet.squaresDown()
+                    || !sheet.isPrinted(column, row);
+        }
+
+        /** @param scale as in {@link SheetFinder#find} */
+        public GroundSketch sketch(PrintScale scale) {
+            int across = sheet.squaresAcross();
+            int down = sheet.squaresDown();
+            int frame = ReferenceSheet.FRAME_SQUARES;
+            List<Polyline> lines = new ArrayList<>(List.of(
+                    box(scale, 0, 0, across, down), box(scale, frame, frame, across - frame, down - frame)));
+            for (int column = frame + 1; column < across - frame; column++) {
+                lines.add(line(scale, column, frame, column, down - frame));
+            }
+            for (int row = frame + 1; row < down - frame; row++) {
+                lines.add(line(scale, frame, row, across - frame, row));
+            }
+            String words = String.format(
+                    Locale.ROOT, "%s sheet: each square is %.1f mm", sheet.pageName(), sheet.squareMm() * scale.x());
+            return new GroundSketch(lines, words);
+        }
+
+        private Polyline box(PrintScale scale, int left, int top, int right, int bottom) {
+            return Polyline.closed(List.of(
+                    at(scale, left, top), at(scale, left, bottom), at(scale, right, bottom), at(scale, right, top)));
+        }
+
+        private Polyline line(PrintScale scale, int column, int row, int toColumn, int toRow) {
+            return Polyline.open(List.of(at(scale, column, row), at(scale, toColumn, toRow)));
+        }
+
+        private Point at(PrintScale scale, int column, int row) {
+            Point p = sheet.gridPoint(column, row);
+            return new Point(p.x() * scale.x(), p.y() * scale.y());
+        }
+    }
 
     /**
      * @param scale what the sheet's bars measure; the printed places are scaled by it
      * @throws Trouble where no sheet is to be seen, or too little of it
      */
     public static Found find(Picture picture, PrintScale scale) {
+        return lookFor(picture, scale)
+                .orElseThrow(() -> new Trouble(
+                        "No reference sheet is to be seen in the picture.",
+                        "Photograph the knife on the printed sheet with the black and white frame in view, sharp and"
+                                + " evenly lit."));
+    }
+
+    /**
+     * The same, or nothing where no sheet is to be seen at all.
+     *
+     * @throws Trouble where there is one, but too little of it is to be seen
+     */
+    static Optional<Found> lookFor(Picture picture, PrintScale scale) {
         List<SeenMarker> markers = markers(picture);
-        ReferenceSheet sheet = mostSeen(markers);
+        return mostSeen(markers).map(sheet -> found(picture, scale, sheet, markers));
+    }
+
+    private static Found found(Picture picture, PrintScale scale, ReferenceSheet sheet, List<SeenMarker> markers) {
         Mat toPicture = homography(sheet, markers);
         List<Reference> corners = corners(picture, sheet, toPicture);
         toPicture.release();
@@ -123,19 +227,15 @@ public final class SheetFinder {
         return seen;
     }
 
-    private static ReferenceSheet mostSeen(List<SeenMarker> markers) {
+    private static Optional<ReferenceSheet> mostSeen(List<SeenMarker> markers) {
         Map<ReferenceSheet, Integer> count = new EnumMap<>(ReferenceSheet.class);
         for (SeenMarker marker : markers) {
             ReferenceSheet.ofMarker(marker.id()).ifPresent(sheet -> count.merge(sheet, 1, Integer::sum));
         }
         return count.entrySet().stream()
                 .max(Map.Entry.comparingByValue())
-                .filter(most -> most.getValue() >= 3)
-                .map(Map.Entry::getKey)
-                .orElseThrow(() -> new Trouble(
-                        "No reference sheet is to be seen in the picture.",
-                        "Photograph the knife on the printed sheet with the black and white frame in view, sharp and"
-                                + " evenly lit."));
+                .filter(most -> most.getValue() >= FEWEST_MARKERS)
+                .map(Map.Entry::getKey);
     }
 
     private static Mat homography(ReferenceSheet sheet, List<SeenMarker> markers) {

@@ -4,13 +4,14 @@ import weltwright.geometry.Point;
 
 /**
  * Where a place of the ground is seen by a camera whose parameters are to be found, and how that pixel moves with each
- * of them: ln f, k1, k2, three of rotation, three of translation, and the ground's stretch. One object is used for place
+ * of them: ln f, k1, k2, cx, cy, three of rotation, three of translation, and the ground's stretch. One object is used for place
  * after place, since a descent asks for a hundred thousand of them.
  */
 final class Sighting {
-    private static final int ROTATION = 3;
-    private static final int TRANSLATION = 6;
-    private static final int STRETCH = 9;
+    private static final int CENTRE = 3;
+    private static final int ROTATION = 5;
+    private static final int TRANSLATION = 8;
+    private static final int STRETCH = 11;
 
     /** Of a radian, for the derivatives of a rotation: rounding and curvature both stay below 1e-9. */
     private static final double TURN = 1e-5;
@@ -28,7 +29,8 @@ final class Sighting {
     private final double focalPx;
     private final double k1;
     private final double k2;
-    private final Camera centre;
+    private final double centreX;
+    private final double centreY;
     private final Vector3 origin;
     private final Vector3 right;
     private final Vector3 up;
@@ -36,11 +38,14 @@ final class Sighting {
     private final Vector3[] upTurned = new Vector3[3];
 
     /** @param p the parameters, in the order given above */
-    Sighting(double[] p, Camera centre) {
+    Sighting(double[] p) {
         this.focalPx = Math.exp(p[0]);
         this.k1 = p[1];
         this.k2 = p[2];
-        this.centre = centre;
+        this.centreX = p[CENTRE];
+        this.centreY = p[CENTRE + 1];
+        dx[CENTRE] = 1;
+        dy[CENTRE + 1] = 1;
         this.origin = new Vector3(p[TRANSLATION], p[TRANSLATION + 1], p[TRANSLATION + 2]);
         double stretch = Math.exp(p[STRETCH] / 2);
         double[] rotation = {p[ROTATION], p[ROTATION + 1], p[ROTATION + 2]};
@@ -69,8 +74,8 @@ final class Sighting {
         double v = (origin.y() + a * right.y() + b * up.y()) / depth;
         double r2 = u * u + v * v;
         double swell = 1 + r2 * (k1 + r2 * k2);
-        x = focalPx * swell * u + centre.centreXPx();
-        y = focalPx * swell * v + centre.centreYPx();
+        x = focalPx * swell * u + centreX;
+        y = focalPx * swell * v + centreY;
         dx[0] = focalPx * swell * u;
         dy[0] = focalPx * swell * v;
         dx[1] = focalPx * r2 * u;

@@ -21,6 +21,9 @@ final class FormerVersions {
             if (version == 1 || version == 2) {
                 addShapingAndSheathParts(job);
             }
+            if (version >= 1 && version <= 3 && job.path("measured") instanceof ObjectNode measured) {
+                measured.putNull("phone"); // version 3 knew no lens but what the photo told
+            }
         }
         return written;
     }

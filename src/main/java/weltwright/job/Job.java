@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.geometry.Polyline;
+import weltwright.ground.GroundChoice;
 import weltwright.knife.Caliper;
 import weltwright.knife.Knife;
 import weltwright.knife.Shaping;
@@ -76,7 +77,8 @@ public record Job(
 
     /** A job with nothing in it yet, for a knife of a usual size and the standard sheath. */
     public static Job begin(LocalDate today) {
-        TraceSettings knife = new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
+        TraceSettings knife = new TraceSettings(
+                19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE, new GroundChoice.Any());
         return new Job("", "", today, Optional.empty(), "", Optional.empty(), knife, Optional.empty(),
                 Optional.empty(), List.of(), List.of(), Shaping.usual(0.4), SheathSpec.standard(SheathKind.FOLDED));
     }
@@ -88,7 +90,11 @@ public record Job(
 
     /** Another picture: what came out of the one before it goes, and what was measured on the knife in it. */
     public Job withPhoto(Photo photo) {
-        return withTracing(Optional.of(photo), settings, Optional.empty(), Optional.empty(), List.of(), List.of());
+        // Corners set by hand are places in the picture before.
+        TraceSettings kept = settings.ground() instanceof GroundChoice.Rectangle
+                ? settings.withGround(new GroundChoice.Any())
+                : settings;
+        return withTracing(Optional.of(photo), kept, Optional.empty(), Optional.empty(), List.of(), List.of());
     }
 
     /** Other things told about the picture: an outline that was made with the old ones goes. */

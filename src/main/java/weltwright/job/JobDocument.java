@@ -58,7 +58,7 @@ record JobDocument(
         List<CaliperEntry> calipers,
         SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
-    static final int VERSION = 3;
+    static final int VERSION = 4;
 
     /** Longer than any knife: a coordinate beyond is damage. */
     private static final double FARTHEST_MM = 2000;
@@ -134,7 +134,8 @@ record JobDocument(
             double tipDrop,
             @JsonProperty("focal_35mm") @JsonSetter(nulls = Nulls.SET) Double focal35mm,
             Pair sheetScale,
-            String ground) {
+            String ground,
+            @JsonSetter(nulls = Nulls.SET) PhoneEntry phone) {
 
         static Measured of(TraceSettings settings, Shaping shaping) {
             return new Measured(
@@ -147,7 +148,8 @@ record JobDocument(
                     settings.tipDropMm(),
                     settings.focal35mm().isPresent() ? settings.focal35mm().getAsDouble() : null,
                     new Pair(settings.sheetScale().x(), settings.sheetScale().y()),
-                    settings.ground().words());
+                    settings.ground().words(),
+                    settings.phone().map(PhoneEntry::of).orElse(null));
         }
 
         Shaping shaping() {
@@ -164,7 +166,8 @@ record JobDocument(
                     Fields.TIP_DROP.checkedMm(tipDrop),
                     focal35mm == null ? OptionalDouble.empty() : OptionalDouble.of(Fields.FOCAL_35MM.checked(focal35mm)),
                     new PrintScale(Fields.SHEET_SCALE.checked(sheetScale.x), Fields.SHEET_SCALE.checked(sheetScale.y)),
-                    GroundChoice.parse(ground));
+                    GroundChoice.parse(ground),
+                    Optional.ofNullable(phone).map(PhoneEntry::lens));
         }
     }
 

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.trouble.Trouble;
 
@@ -90,6 +91,19 @@ public final class Photo {
      */
     public OptionalDouble focal35mm() {
         return header.focal35mm();
+    }
+
+    /**
+     * Whether it is a part of a larger photo, as far as its file and shape tell: then its middle is not where the lens
+     * looked. A part of the shape that the whole had is not known for one.
+     */
+    public boolean isCutOut() {
+        return header.cutOut();
+    }
+
+    /** The camera that took it, where the Exif data name one. */
+    public Optional<CameraModel> camera() {
+        return header.camera();
     }
 
     @Override

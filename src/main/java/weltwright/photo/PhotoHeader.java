@@ -15,6 +15,8 @@ import com.drew.metadata.webp.WebpDirectory;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import weltwright.trouble.Trouble;
@@ -25,9 +27,16 @@ import weltwright.trouble.Trouble;
  * <p>Exif tags by their numbers: CIPA DC-008 (Exif 2.32), tables 4 to 8.
  *
  * @param orientation 1 to 8, as Exif numbers them
+ * @param cutOut whether the picture is known, or must be feared, to be a part of a larger one
  */
 record PhotoHeader(
-        PhotoFormat format, int storedWidthPx, int storedHeightPx, int orientation, OptionalDouble focal35mm) {
+        PhotoFormat format,
+        int storedWidthPx,
+        int storedHeightPx,
+        int orientation,
+        OptionalDouble focal35mm,
+        boolean cutOut,
+        Optional<CameraModel> camera) {
     private static final long GREATEST_PIXELS = 200_000_000;
 
     /** The diagonal of the 36 mm by 24 mm frame that a 35 mm film camera exposes. */
@@ -37,6 +46,13 @@ record PhotoHeader(
     private static final double LEAST_FOCAL_35MM = 5;
 
     private static final double GREATEST_FOCAL_35MM = 2000;
+
+    private static final int LONGEST_NAME = 60;
+
+    private static final double SAME_SHAPE = 0.01;
+
+    /** Longer side over shorter of what phones and cameras take: square, 5:4, 4:3, 3:2, 16:9 and longer. From memory. */
+    private static final List<Double> SHAPES = List.of(1.0, 5 / 4.0, 4 / 3.0, 3 / 2.0, 16 / 9.0, 2.0, 19.5 / 9, 20 / 9.0);
 
     static PhotoHeader of(String name, byte[] bytes) {
         if (bytes.length == 0) {
@@ -55,7 +71,14 @@ record PhotoHeader(
             throw new Trouble(name + " has " + width + " by " + height + " pixels, more than the "
                     + GREATEST_PIXELS / 1_000_000 + " million that can be handled.", "Save a smaller copy of the photo.");
         }
-        return new PhotoHeader(format, width, height, orientation(metadata), focal35mm(metadata, width, height));
+        return new PhotoHeader(
+                format,
+                width,
+                height,
+                orientation(metadata),
+                focal35mm(metadata, width, height),
+                cutOut(metadata, width, height),
+                camera(metadata));
     }
 
     /** Whether the stored rows are rows of the upright picture, and not its columns. */
@@ -117,6 +140,23 @@ record PhotoHeader(
         return orientation == null || orientation < 1 || orientation > 8 ? 1 : orientation;
     }
 
+    private static Optional<CameraModel> camera(Metadata metadata) {
+        Directory main = metadata.getFirstDirectoryOfType(ExifIFD0Directory.class);
+        if (main == null) {
+            return Optional.empty();
+        }
+        String make = words(main, ExifIFD0Directory.TAG_MAKE);
+        String model = words(main, ExifIFD0Directory.TAG_MODEL);
+        return make.isEmpty() && model.isEmpty() ? Optional.empty() : Optional.of(new CameraModel(make, model));
+    }
+
+    /** A tag's text without what some cameras pad it with; a stranger's file may hold much of it. */
+    private static String words(Directory directory, int tag) {
+        String words = directory.getString(tag);
+        String plain = words == null ? "" : words.replaceAll("\\p{Cntrl}", "").strip();
+        return plain.substring(0, Math.min(LONGEST_NAME, plain.length()));
+    }
+
     private static OptionalDouble focal35mm(Metadata metadata, int width, int height) {
         Directory exif = metadata.getFirstDirectoryOfType(ExifSubIFDDirectory.class);
         if (exif == null || cropped(exif, width, height)) {
@@ -153,7 +193,19 @@ record PhotoHeader(
         double takenHeight = taken(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_HEIGHT, height);
         double shape = (double) Math.max(width, height) / Math.min(width, height);
         double takenShape = Math.max(takenWidth, takenHeight) / Math.min(takenWidth, takenHeight);
-        return Math.abs(shape / takenShape - 1) > 0.01;
+        return Math.abs(shape / takenShape - 1) > SAME_SHAPE;
+    }
+
+    /** Known where the Exif data say how large it was when taken; feared where they do not, and no camera has its shape. */
+    private static boolean cutOut(Metadata metadata, int width, int height) {
+        Directory exif = metadata.getFirstDirectoryOfType(ExifSubIFDDirectory.class);
+        boolean told = exif != null
+                && number(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_WIDTH) > 0
+                && number(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_HEIGHT) > 0;
+        double shape = (double) Math.max(width, height) / Math.min(width, height);
+        return told
+                ? cropped(exif, width, height)
+                : SHAPES.stream().noneMatch(usual -> Math.abs(shape / usual - 1) < SAME_SHAPE);
     }
 
     private static double taken(Directory exif, int tag, int now) {

@@ -58,7 +58,9 @@ public final class EdgePuller {
     public static EdgePuller on(Photo photo, Trace trace, TraceSettings settings) {
         try (Picture picture = Picture.decode(photo)) {
             View view = trace.seenFrom();
-            KnownGround.Cover cover = Tracer.ground(picture, settings).cover(picture, view);
+            KnownGround.Cover cover = GroundSearch.find(
+                            picture, settings, LensTold.of(photo, settings).prior())
+                    .cover(picture, view);
             return new EdgePuller(photo, trace, settings, Tracer.bare(view, cover));
         }
     }

@@ -7,6 +7,8 @@ import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.ground.GroundFacts;
+import weltwright.ground.GroundSketch;
 import weltwright.ground.PaperFinder;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
@@ -55,6 +57,16 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
                 found.edges().size(),
                 solution.used(),
                 solution.pixelSigma());
+    }
+
+    @Override
+    public GroundFacts facts() {
+        return found.facts();
+    }
+
+    @Override
+    public GroundSketch sketch() {
+        return found.sketch();
     }
 
     @Override

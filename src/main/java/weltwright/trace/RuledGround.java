@@ -5,6 +5,8 @@ import java.util.Locale;
 import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.ground.GroundFacts;
+import weltwright.ground.GroundSketch;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.Reference;
@@ -54,6 +56,16 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
                 found.crossings().size(),
                 solution.used(),
                 solution.pixelSigma());
+    }
+
+    @Override
+    public GroundFacts facts() {
+        return found.facts(pitchMm);
+    }
+
+    @Override
+    public GroundSketch sketch() {
+        return found.sketch(pitchMm);
     }
 
     @Override

@@ -5,6 +5,8 @@ import java.util.Locale;
 import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.ground.GroundFacts;
+import weltwright.ground.GroundSketch;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.Reference;
@@ -53,6 +55,16 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
                 found.corners().size(),
                 solution.used(),
                 solution.pixelSigma());
+    }
+
+    @Override
+    public GroundFacts facts() {
+        return found.facts(scale);
+    }
+
+    @Override
+    public GroundSketch sketch() {
+        return found.sketch(scale);
     }
 
     @Override

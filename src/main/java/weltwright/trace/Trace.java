@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.List;
 import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
 import weltwright.knife.Silhouette;
@@ -24,4 +25,10 @@ public record Trace(
         Placement onSheet,
         ErrorBudget error,
         List<Unsure> unsure,
-        List<String> notes) {}
+        List<String> notes) {
+
+    /** Where a pixel's line of sight meets the mid-plane, in the silhouette's frame, in mm. */
+    public Point under(Point pixel) {
+        return onSheet.inverse().apply(seenFrom.meets(pixel, midPlane));
+    }
+}

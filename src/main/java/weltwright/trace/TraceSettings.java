@@ -1,7 +1,9 @@
 package weltwright.trace;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.ground.GroundChoice;
+import weltwright.ground.PhoneLens;
 import weltwright.measure.PrintScale;
 
 /**
@@ -13,6 +15,7 @@ import weltwright.measure.PrintScale;
  * @param focal35mm typed focal length in 35 mm terms; empty to take it from Exif or from the picture's tilt
  * @param sheetScale what the sheet's two bars measure, over their nominal length
  * @param ground what the knife lies on
+ * @param phone the lens that took it, where it was measured before; a typed focal length comes before it
  */
 public record TraceSettings(
         double handleThicknessMm,
@@ -20,7 +23,19 @@ public record TraceSettings(
         double tipDropMm,
         OptionalDouble focal35mm,
         PrintScale sheetScale,
-        GroundChoice ground) {
+        GroundChoice ground,
+        Optional<PhoneLens> phone) {
+
+    /** With a lens of which no more is known than the photo tells. */
+    public TraceSettings(
+            double handleThicknessMm,
+            double spineThicknessMm,
+            double tipDropMm,
+            OptionalDouble focal35mm,
+            PrintScale sheetScale,
+            GroundChoice ground) {
+        this(handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, Optional.empty());
+    }
 
     /** On the printed reference sheet. */
     public TraceSettings(
@@ -36,5 +51,15 @@ public record TraceSettings(
                 focal35mm,
                 sheetScale,
                 new GroundChoice.Sheet());
+    }
+
+    public TraceSettings withGround(GroundChoice other) {
+        return new TraceSettings(
+                handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, other, phone);
+    }
+
+    public TraceSettings withPhone(Optional<PhoneLens> other) {
+        return new TraceSettings(
+                handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, other);
     }
 }

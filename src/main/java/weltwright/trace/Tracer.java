@@ -10,13 +10,8 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.GroundChoice;
-import weltwright.ground.PaperFinder;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
-import weltwright.ground.RuledFinder;
-import weltwright.ground.SheetFinder;
-import weltwright.ground.Vector3;
 import weltwright.ground.View;
 import weltwright.ground.ViewSolver;
 import weltwright.photo.Photo;
@@ -64,19 +59,6 @@ public final class Tracer {
     /** Nearer than this to the picture's rim the knife may go on outside it. */
     private static final double RIM_PX = 4;
 
-    /** Focal length of a phone's main camera in 35 mm terms, and how widely the lenses in use scatter. Common practice. */
-    private static final double USUAL_FOCAL_35MM = 27;
-
-    private static final double USUAL_FOCAL_SIGMA = 0.5;
-
-    /** Exif gives whole millimetres and ignores that lenses move as they focus. Common practice. */
-    private static final double EXIF_FOCAL_SIGMA = 0.03;
-
-    private static final double TYPED_FOCAL_SIGMA = 0.02;
-
-    /** Diagonal of the 36 × 24 mm frame that "35 mm terms" refer to. */
-    private static final double DIAGONAL_35MM = Math.hypot(36, 24);
-
     /** Thickness just behind a cutting edge, as a part of the spine's. Common practice. */
     private static final double EDGE_PART = 0.12;
 
@@ -87,14 +69,10 @@ public final class Tracer {
         progress.at("Reading the picture", 0);
         try (Picture picture = Picture.decode(photo)) {
             progress.at("Looking for what the knife lies on", 0.2);
-            KnownGround ground = ground(picture, settings);
-            ViewSolver.Solution solution = ViewSolver.solve(
-                    ground.references(),
-                    picture.widthPx(),
-                    picture.heightPx(),
-                    prior(photo, settings, picture),
-                    ground.stretchSigma());
-            View view = solution.view();
+            LensTold lens = LensTold.of(photo, settings);
+            KnownGround ground = GroundSearch.find(picture, settings, lens.prior());
+            SolvedView solved = lens.over(ground, picture);
+            View view = solved.view();
             checkFine(view);
             progress.at("Looking for the knife", 0.4);
             KnownGround.Cover cover = ground.cover(picture, view);
@@ -106,7 +84,9 @@ public final class Tracer {
             SilhouetteBuilder.Built built =
                     new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
             List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
-            ErrorBudget error = ErrorEstimate.of(solution, ground, cover, built, unsure);
+            ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
+            List<String> notes = new ArrayList<>(notes(picture, ground, solved));
+            PhotoCheck.of(picture, ground, solved).forEach(advice -> notes.add(advice.toString()));
             progress.at("Traced", 1);
             return new Trace(
                     built.silhouette(),
@@ -115,20 +95,8 @@ public final class Tracer {
                     built.onGround(),
                     error,
                     unsure,
-                    notes(photo, settings, picture, ground, solution));
+                    notes);
         }
-    }
-
-    static KnownGround ground(Picture picture, TraceSettings settings) {
-        GroundChoice choice = settings.ground();
-        if (choice instanceof GroundChoice.Ruled ruled) {
-            return new RuledGround(
-                    RuledFinder.find(picture, ruled.pitchMm(), ruled.pitchMm()), ruled.pitchMm());
-        }
-        if (choice instanceof GroundChoice.Paper paper) {
-            return new PaperGround(PaperFinder.find(picture, paper.widthMm(), paper.heightMm()));
-        }
-        return new SheetGround(SheetFinder.find(picture, settings.sheetScale()), settings.sheetScale());
     }
 
     static ThickKnife thickness(TraceSettings settings) {
@@ -136,17 +104,6 @@ public final class Tracer {
                 settings.spineThicknessMm(),
                 EDGE_PART * settings.spineThicknessMm(),
                 settings.handleThicknessMm());
-    }
-
-    private static ViewSolver.FocalPrior prior(Photo photo, TraceSettings settings, Picture picture) {
-        double pxPer35mm = picture.diagonalPx() / DIAGONAL_35MM;
-        if (settings.focal35mm().isPresent()) {
-            return new ViewSolver.FocalPrior(settings.focal35mm().getAsDouble() * pxPer35mm, TYPED_FOCAL_SIGMA);
-        }
-        if (photo.focal35mm().isPresent()) {
-            return new ViewSolver.FocalPrior(photo.focal35mm().getAsDouble() * pxPer35mm, EXIF_FOCAL_SIGMA);
-        }
-        return new ViewSolver.FocalPrior(USUAL_FOCAL_35MM * pxPer35mm, USUAL_FOCAL_SIGMA);
     }
 
     /** What a ground shows of itself where an edge is followed. */
@@ -176,7 +133,7 @@ public final class Tracer {
 
     private static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
         EdgePath.Ground ground = bare(view, cover);
-        double pxPerMm = pxPerMm(view);
+        double pxPerMm = PhotoCheck.pxPerMm(view);
         Polyline near = cover.contour().smoothed(cover.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
         TipReach tips = new TipReach(picture.bgr(), pxPerMm);
         List<EdgePoint> edge = List.of();
@@ -197,15 +154,11 @@ public final class Tracer {
         return edge;
     }
 
-    private static double pxPerMm(View view) {
-        return view.pixel(new Vector3(0, 0, 0)).distance(view.pixel(new Vector3(1, 0, 0)));
-    }
-
     private static void checkFine(View view) {
-        if (pxPerMm(view) < LEAST_PX_PER_MM) {
+        if (PhotoCheck.pxPerMm(view) < LEAST_PX_PER_MM) {
             throw new Trouble(
                     "The picture is too coarse to measure in: one of its pixels covers "
-                            + String.format(Locale.ROOT, "%.1f mm of the sheet.", 1 / pxPerMm(view)),
+                            + String.format(Locale.ROOT, "%.1f mm of the sheet.", 1 / PhotoCheck.pxPerMm(view)),
                     "Use the picture at its full size, with the sheet filling most of it.");
         }
     }
@@ -253,31 +206,22 @@ public final class Tracer {
         }
     }
 
-    private static List<String> notes(
-            Photo photo,
-            TraceSettings settings,
-            Picture picture,
-            KnownGround ground,
-            ViewSolver.Solution solution) {
+    /** What was used and how sure it is. */
+    static List<String> notes(Picture picture, KnownGround ground, SolvedView solved) {
+        ViewSolver.Solution solution = solved.solution();
         List<String> notes = new ArrayList<>();
         notes.add(ground.note(solution));
-        String source = settings.focal35mm().isPresent()
-                ? "as typed, checked against the ground"
-                : photo.focal35mm().isPresent() ? "from the picture's data and the ground" : "from the ground alone";
         notes.add(String.format(
                 Locale.ROOT,
                 "Focal length %.1f mm in 35 mm terms, to %.1f %%: %s.",
-                solution.view().camera().focalPx() * DIAGONAL_35MM / picture.diagonalPx(),
+                LensTold.focal35mm(solution.view().camera().focalPx(), picture.diagonalPx()),
                 196 * solution.focalRelativeSigma(),
-                source));
-        Vector3 eye = solution.view().eye();
+                solved.lensSource()));
         notes.add(String.format(
                 Locale.ROOT,
                 "Seen from %.0f mm away, %.0f degrees off the straight view from above.",
-                eye.norm(),
-                Math.toDegrees(Math.acos(-new Vector3(0, 0, 1)
-                        .turned(solution.view().rotation().times(-1))
-                        .z()))));
+                solution.view().eye().norm(),
+                PhotoCheck.slantDegrees(solution.view())));
         return notes;
     }
 }

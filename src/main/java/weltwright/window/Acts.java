@@ -25,7 +25,13 @@ final class Acts {
     private final Act fit;
     private final JMenuBar menuBar = new JMenuBar();
 
-    Acts(MainWindow window, JobDesk desk, Output output, Bench bench, Preferences memory) {
+    Acts(
+            MainWindow window,
+            JobDesk desk,
+            PhoneDesk phones,
+            Output output,
+            Bench bench,
+            Preferences memory) {
         openPhoto = new Act("Open &photo…", "A photo of the knife on the reference sheet", desk::openChosenPhoto)
                 .onShift(KeyEvent.VK_O);
         openJob = new Act("&Open job…", "A job that was saved before", desk::openChosenJob).on(KeyEvent.VK_O);
@@ -58,7 +64,11 @@ final class Acts {
         }
         JMenu file = menu("&File", begin, openPhoto, openJob, null, save, saveAs, null);
         file.add(sheets);
-        add(file, printSheet, null, savePdf, saveSvg, print, null, quit);
+        Act measurePhone = new Act(
+                "&Measure a phone's lens…",
+                "From four to eight photos of the bare sheet: later photos from that phone are measured better",
+                phones::measure);
+        add(file, printSheet, measurePhone, null, savePdf, saveSvg, print, null, quit);
         menu("&Edit", undo, redo);
         JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
         looks(view, memory);

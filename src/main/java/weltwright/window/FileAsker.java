@@ -4,6 +4,8 @@ import java.awt.Component;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.prefs.Preferences;
@@ -28,6 +30,25 @@ final class FileAsker {
     Optional<Path> toOpen(String title, String kind, String... endings) {
         JFileChooser chooser = chooser(title, kind, endings);
         return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
+    }
+
+    /** Several files to read; none where the user thinks better of it. */
+    List<Path> toOpenSeveral(String title, String kind, String... endings) {
+        JFileChooser chooser = chooser(title, kind, endings);
+        chooser.setMultiSelectionEnabled(true);
+        if (chooser.showOpenDialog(over) != JFileChooser.APPROVE_OPTION) {
+            return List.of();
+        }
+        List<Path> files = Arrays.stream(chooser.getSelectedFiles()).map(File::toPath).toList();
+        files.stream().findFirst().ifPresent(this::remember);
+        return files;
+    }
+
+    /** A word or two; empty where the user thinks better of it. */
+    Optional<String> words(String title, String question) {
+        return Optional.ofNullable(JOptionPane.showInputDialog(over, question, title, JOptionPane.QUESTION_MESSAGE))
+                .map(String::strip)
+                .filter(words -> !words.isEmpty());
     }
 
     /**

@@ -6,26 +6,31 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
+import weltwright.ground.PhoneLens;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
+import weltwright.job.PhoneShelf;
 import weltwright.photo.Photo;
 
 /** Jobs and photos from disk onto the bench and back. Never lets an unsaved job go without asking. */
 final class JobDesk {
     private static final String ENDING = JobFile.EXTENSION.substring(1);
-    private static final String[] PHOTO_ENDINGS = {"jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp"};
+    static final String[] PHOTO_ENDINGS = {"jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp"};
 
     private final Bench bench;
     private final Work work;
     private final JFrame frame;
     private final FileAsker asker;
+    private final PhoneShelf phones;
     private final Consumer<String> notice;
 
-    JobDesk(Bench bench, Work work, JFrame frame, FileAsker asker, Consumer<String> notice) {
+    JobDesk(
+            Bench bench, Work work, JFrame frame, FileAsker asker, PhoneShelf phones, Consumer<String> notice) {
         this.bench = bench;
         this.work = work;
         this.frame = frame;
         this.asker = asker;
+        this.phones = phones;
         this.notice = notice;
     }
 
@@ -101,17 +106,20 @@ final class JobDesk {
                 });
     }
 
-    private static Opened read(Path file) {
-        return JobFile.isJob(file)
-                ? new Opened(Optional.of(JobFile.read(file)), Optional.empty(), file)
-                : new Opened(Optional.empty(), Optional.of(Photo.read(file)), file);
+    private Opened read(Path file) {
+        if (JobFile.isJob(file)) {
+            return new Opened(Optional.of(JobFile.read(file)), Optional.empty(), Optional.empty(), file);
+        }
+        Photo photo = Photo.read(file);
+        return new Opened(Optional.empty(), Optional.of(photo), phones.of(photo), file);
     }
 
     private void take(Opened opened) {
         opened.job().ifPresent(job -> leave(() -> bench.lay(job, Optional.of(opened.from()))));
-        opened.photo().ifPresent(photo -> bench.change(job -> job.withPhoto(photo)));
+        opened.photo().ifPresent(photo -> bench.change(job ->
+                job.withSettings(job.settings().withPhone(opened.phone())).withPhoto(photo)));
     }
 
-    /** What a file held: one of the two. */
-    private record Opened(Optional<Job> job, Optional<Photo> photo, Path from) {}
+    /** What a file held: a job, or a photo and the phone that took it, where that was measured. */
+    private record Opened(Optional<Job> job, Optional<Photo> photo, Optional<PhoneLens> phone, Path from) {}
 }

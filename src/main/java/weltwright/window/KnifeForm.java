@@ -2,12 +2,12 @@ package weltwright.window;
 
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import javax.swing.JComboBox;
 import javax.swing.JToggleButton;
 import weltwright.ground.GroundChoice;
 import weltwright.ground.ReferenceSheet;
 import weltwright.job.Fields;
 import weltwright.job.Job;
+import weltwright.job.PhoneShelf;
 import weltwright.knife.Silhouette;
 import weltwright.measure.Length;
 import weltwright.measure.PrintScale;
@@ -18,28 +18,29 @@ import weltwright.trace.TraceSettings;
 /** What the maker knows of the knife and of the photo, and what came out of it. */
 final class KnifeForm extends Form {
     private static final int PARTS_TOLD = 3;
-    private static final GroundChoice SHEET = new GroundChoice.Sheet();
-    private static final String RULED = "ruled";
 
     private final Bench bench;
     private final Entry<Double> handle = Lines.slowLength(Fields.HANDLE_THICKNESS, 1);
     private final Entry<Double> spine = Lines.slowLength(Fields.SPINE_THICKNESS, 1);
     private final Entry<Double> edge = Lines.length(Fields.EDGE_THICKNESS, 1);
     private final Entry<Double> drop = Lines.slowLength(Fields.TIP_DROP, 1);
-    private final JComboBox<Choice<String>> ground = new JComboBox<>();
-    private final Entry<Double> linePitch = Lines.slowLength(Fields.LINE_PITCH, 10);
+    private final GroundRows ground;
+    private final PhoneRow phone;
     private final Entry<Double> barAcross = Lines.slowLength(Fields.SHEET_BAR_ACROSS, 1);
     private final Entry<Double> barDown = Lines.slowLength(Fields.SHEET_BAR_DOWN, 1);
     private final Entry<OptionalDouble> focal =
             Lines.numberIfAny(Fields.FOCAL_35MM, OptionalDouble.empty());
     private final JToggleButton otherSide = new JToggleButton("The other side is the edge");
     private final CaliperRows calipers;
-    private boolean showing;
     private final WrappedText result = new WrappedText(Look::text);
     private final WrappedText error = new WrappedText(Look::faint);
     private final WrappedText notes = new WrappedText(Look::faint);
 
-    KnifeForm(Bench bench) {
+    /**
+     * @param phones those whose lens was measured
+     * @param toCorners what shows the photo with the corners of its ground to be set
+     */
+    KnifeForm(Bench bench, PhoneShelf phones, Runnable toCorners) {
         this.bench = bench;
         heading("Measured with a caliper");
         line("Handle, thickest", 'H', handle, "Greatest thickness across the flats, such as 19 mm or 3/4 in");
@@ -47,21 +48,13 @@ final class KnifeForm extends Form {
         line("Behind the edge", 'B', edge, "Thickness of the blade just behind its cutting edge");
         words("The blade floats above the sheet by half the handle, so the pattern's size hangs on these.");
         heading("How it lay");
-        ground.setName("ground");
-        ground.addItem(new Choice<>(SHEET.words(), "The printed sheet"));
-        ground.addItem(new Choice<>(RULED, "Ruled mat or paper"));
-        ground.addItem(new Choice<>(GroundChoice.Paper.A4.words(), "Blank A4 paper"));
-        ground.addItem(new Choice<>(GroundChoice.Paper.LETTER.words(), "Blank Letter paper"));
-        ground.addActionListener(e -> {
-            if (!showing) {
-                bench.change(job -> job.withSettings(settings()));
-            }
-        });
-        line("It lay on", 'N', ground, "What the knife lay on in the photo; the printed sheet measures best");
-        line("Lines apart", 'I', linePitch, "From each line of the ground to the next, bold or not: 10 mm, 1/2 in");
+        ground = new GroundRows(bench);
+        ground.addTo(this, toCorners);
         line("Tip lower by", 'T', drop, "How much nearer to the sheet the tip lay than the heel; 0 if level");
         line("Sheet's bar across", 'A', barAcross, "What it measures on the printed sheet; 100 mm if the printer is true");
         line("Sheet's bar down", 'D', barDown, "What it measures on the printed sheet");
+        phone = new PhoneRow(bench, phones);
+        phone.addTo(this);
         line("Focal length, 35 mm", 'L', focal, "Only where the photo does not tell; empty takes it from the photo");
         heading("What the photo says");
         wide(result);
@@ -78,7 +71,7 @@ final class KnifeForm extends Form {
         calipers.addTo(this);
         heading("How the photo was read");
         wide(notes);
-        for (Entry<?> entry : new Entry<?>[] {handle, spine, linePitch, drop, barAcross, barDown, focal}) {
+        for (Entry<?> entry : new Entry<?>[] {handle, spine, drop, barAcross, barDown, focal}) {
             entry.onTaken(() -> bench.change(entry.session(), job -> job.withSettings(settings())));
         }
         edge.onTaken(() -> bench.change(
@@ -96,6 +89,11 @@ final class KnifeForm extends Form {
         calipers.measureWidth(fromTipMm);
     }
 
+    /** The photo shows a ruled ground of which it has to be told how far apart its lines are. */
+    void askForPitch() {
+        ground.askForPitch();
+    }
+
     private TraceSettings settings() {
         return new TraceSettings(
                 handle.value(),
@@ -103,12 +101,8 @@ final class KnifeForm extends Form {
                 drop.value(),
                 focal.value(),
                 new PrintScale(barAcross.value() / ReferenceSheet.BAR_MM, barDown.value() / ReferenceSheet.BAR_MM),
-                chosenGround());
-    }
-
-    private GroundChoice chosenGround() {
-        String words = Choice.chosen(ground);
-        return words.equals(RULED) ? new GroundChoice.Ruled(linePitch.value()) : GroundChoice.parse(words);
+                bench.job().settings().ground(),
+                bench.job().settings().phone());
     }
 
     private void follow() {
@@ -117,16 +111,11 @@ final class KnifeForm extends Form {
         handle.show(told.handleThicknessMm());
         spine.show(told.spineThicknessMm());
         edge.show(job.shaping().edgeThicknessMm());
-        boolean ruled = told.ground() instanceof GroundChoice.Ruled;
-        showing = true;
-        Choice.choose(ground, ruled ? RULED : told.ground().words());
-        showing = false;
-        if (told.ground() instanceof GroundChoice.Ruled lines) {
-            linePitch.show(lines.pitchMm());
-        }
-        showLine(linePitch, ruled);
-        showLine(barAcross, told.ground().equals(SHEET));
-        showLine(barDown, told.ground().equals(SHEET));
+        ground.follow(job);
+        phone.follow(job);
+        boolean sheet = told.ground() instanceof GroundChoice.Sheet || told.ground() instanceof GroundChoice.Any;
+        showLine(barAcross, sheet);
+        showLine(barDown, sheet);
         drop.show(told.tipDropMm());
         barAcross.show(told.sheetScale().x() * ReferenceSheet.BAR_MM);
         barDown.show(told.sheetScale().y() * ReferenceSheet.BAR_MM);

@@ -32,8 +32,10 @@ import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import weltwright.job.Job;
+import weltwright.job.PhoneShelf;
 import weltwright.photo.Photo;
 import weltwright.sheath.Pattern;
+import weltwright.trace.FirstLook;
 
 /**
  * The window: four stages of a job side by side in its head, beneath them what to do next, at the left the form of the
@@ -41,6 +43,7 @@ import weltwright.sheath.Pattern;
  */
 public final class MainWindow {
     private static final String START = "start";
+    private static final String PHOTO = "photo";
     private static final String OUTLINE = "outline";
     private static final String PATTERN = "pattern";
 
@@ -51,6 +54,7 @@ public final class MainWindow {
     private final Tracing tracing = new Tracing(bench, work);
     private final JobDesk desk;
     private final OutlinePane outline = new OutlinePane(bench, work);
+    private final PhotoPane photo = new PhotoPane(bench, () -> showPhoto(false));
     private final PatternPane pattern;
     private final Output output;
     private final Acts acts;
@@ -64,22 +68,28 @@ public final class MainWindow {
     private Stage stage = Stage.KNIFE;
     private NextStep step;
     private Optional<Photo> photoSeen = Optional.empty();
+    private boolean photoWanted;
 
-    /** @param memory what is remembered from one start to the next: look, printer, folder */
-    MainWindow(Preferences memory) {
+    /**
+     * @param memory what is remembered from one start to the next: look, printer, folder
+     * @param phones the phones whose lenses were measured
+     */
+    MainWindow(Preferences memory, PhoneShelf phones) {
         FileAsker asker = new FileAsker(frame, memory);
         HomePrinter printer = new HomePrinter(memory);
-        desk = new JobDesk(bench, work, frame, asker, notice::say);
+        desk = new JobDesk(bench, work, frame, asker, phones, notice::say);
         pattern = new PatternPane(bench, work);
         output = new Output(bench, pattern::pattern, printer, work, asker, notice::say);
-        acts = new Acts(this, desk, output, bench, memory);
-        knifeForm = new KnifeForm(bench);
+        PhoneDesk phoneDesk = new PhoneDesk(bench, work, asker, phones, notice::say);
+        acts = new Acts(this, desk, phoneDesk, output, bench, memory);
+        knifeForm = new KnifeForm(bench, phones, () -> showPhoto(true));
         outline.drawing().onMeasuring(knifeForm::measureWidth);
         addForm(Stage.ORDER, new OrderForm(bench));
         addForm(Stage.KNIFE, knifeForm);
         addForm(Stage.SHEATH, new SheathForm(bench));
         addForm(Stage.PAPER, new PaperForm(printer, acts.savePdf, acts.print, acts.saveSvg));
         drawings.add(new StartPage(acts.saveSheet, acts.printSheet, acts.openPhoto, acts.openJob), START);
+        drawings.add(photo, PHOTO);
         drawings.add(outline, OUTLINE);
         drawings.add(pattern, PATTERN);
         onward.setName("onward");
@@ -102,8 +112,11 @@ public final class MainWindow {
                 close();
             }
         });
+        new Live<>(bench, work, "Opening the photo", Job::photo, Picture::asTaken,
+                state -> photo.drawing().show(state.made()));
         new Live<>(bench, work, "Turning the photo to be seen from above", UnderOutline::of, UnderOutline::picture,
-                state -> outline.drawing().show(state.made().flatMap(p -> p)));
+                state -> outline.drawing().show(state.made()));
+        new Live<>(bench, work, "Looking at the photo", Looking::of, Looking::look, this::lookedAt);
         bench.watch(this::look);
         work.watch(this::look);
         pattern.watch(this::look);
@@ -116,7 +129,7 @@ public final class MainWindow {
         SwingUtilities.invokeLater(() -> {
             Preferences memory = Preferences.userNodeForPackage(MainWindow.class);
             Look.chosen(memory).wear();
-            MainWindow window = new MainWindow(memory);
+            MainWindow window = new MainWindow(memory, PhoneShelf.usual());
             window.appear();
             file.ifPresent(window.desk::open);
         });
@@ -171,7 +184,9 @@ public final class MainWindow {
 
     /** The drawing that is seen. */
     Drawing drawing() {
-        return pattern.isShowing() ? pattern.drawing() : outline.drawing();
+        return pattern.isShowing()
+                ? pattern.drawing()
+                : photo.isShowing() ? photo.drawing() : outline.drawing();
     }
 
     void go(Stage to) {
@@ -193,7 +208,8 @@ public final class MainWindow {
         step.deed().ifPresent(deed -> onward.setText(deed.words()));
         boolean empty = job.photo().isEmpty() && job.silhouette().isEmpty();
         boolean onKnife = stage == Stage.ORDER || stage == Stage.KNIFE;
-        String shown = empty ? START : onKnife ? OUTLINE : PATTERN;
+        boolean onlyPhoto = job.silhouette().isEmpty() || photoWanted && job.photo().isPresent();
+        String shown = empty ? START : !onKnife ? PATTERN : onlyPhoto ? PHOTO : OUTLINE;
         ((CardLayout) drawings.getLayout()).show(drawings, shown);
         String name = bench.file().map(f -> f.getFileName().toString()).orElse("not saved yet");
         where.setText(name + (bench.unsaved() && bench.file().isPresent() ? ", changed since" : ""));
@@ -203,6 +219,7 @@ public final class MainWindow {
         frame.setTitle((bench.unsaved() ? "* " : "") + (whose.isEmpty() ? "" : whose + " – ") + "Weltwright");
         if (!photoSeen.equals(job.photo())) {
             photoSeen = job.photo();
+            photoWanted = false;
             if (job.silhouette().isEmpty() && job.photo().isPresent()) {
                 go(Stage.KNIFE);
                 knifeForm.begin();
@@ -210,10 +227,32 @@ public final class MainWindow {
         }
     }
 
+    /** Whether the photo is seen as it was taken, though there is an outline. */
+    private void showPhoto(boolean wanted) {
+        photoWanted = wanted;
+        go(Stage.KNIFE);
+        if (wanted) {
+            photo.drawing().requestFocusInWindow();
+        }
+    }
+
+    private void lookedAt(Live.State<FirstLook> state) {
+        photo.show(state);
+        Optional<FirstLook> look = state.inWork() ? Optional.empty() : state.made();
+        outline.drawing().ground().find(look.flatMap(FirstLook::ground));
+        outline.drawing().groundChanged();
+        if (look.map(FirstLook::pitchAsked).orElse(false)) {
+            knifeForm.askForPitch();
+        }
+    }
+
     private void goOn(NextStep.Deed deed) {
         switch (deed) {
             case OPEN_PHOTO -> desk.openChosenPhoto();
-            case FIND_OUTLINE -> tracing.trace();
+            case FIND_OUTLINE -> {
+                photoWanted = false;
+                tracing.trace();
+            }
             case GO_TO_KNIFE -> go(Stage.KNIFE);
             case GO_TO_SHEATH -> go(Stage.SHEATH);
             case GO_TO_PAPER -> go(Stage.PAPER);

@@ -15,6 +15,7 @@ final class OutlinePane extends JPanel {
     private final OutlineView view;
     private final Map<Tool, JToggleButton> tools = new EnumMap<>(Tool.class);
     private final JPanel row = new JPanel(new MigLayout("insets 6 10 2 10, gap 4, hidemode 3"));
+    private final JToggleButton showGround = new JToggleButton("Ground");
     private final JButton next = new JButton();
     private final JButton right = new JButton("It is right here");
     private final WrappedText hint = new WrappedText(Look::faint);
@@ -43,7 +44,15 @@ final class OutlinePane extends JPanel {
         right.setName("right here");
         right.setToolTipText("The outline is right at this place: mark it as looked at (Y, in the drawing)");
         right.addActionListener(e -> view.rightHere());
+        showGround.setName("show ground");
+        showGround.setToolTipText(
+                "Draws the lines of what the knife lay on over the photo: they must lie on its own (G, in the drawing)");
+        showGround.addActionListener(e -> {
+            view.ground().show(showGround.isSelected());
+            view.groundChanged();
+        });
         row.add(new JLabel(), "pushx");
+        row.add(showGround);
         row.add(next);
         row.add(right);
         hint.setName("tool hint");
@@ -65,6 +74,8 @@ final class OutlinePane extends JPanel {
         boolean there = bench.job().silhouette().isPresent();
         row.setVisible(there);
         tools.get(view.tool()).setSelected(true);
+        showGround.setVisible(view.ground().there());
+        showGround.setSelected(view.ground().shown());
         int left = bench.job().unsure().size();
         next.setText(left == 1 ? "1 place to look at" : left + " places to look at");
         next.setVisible(left > 0);

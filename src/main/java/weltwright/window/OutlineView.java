@@ -41,6 +41,7 @@ final class OutlineView extends Drawing {
     private final Redrawing redrawing;
     private final PointEdits points;
     private final UnsureTour tour;
+    private final GroundLayer ground;
     private final List<Runnable> watchers = new ArrayList<>();
     private DoubleConsumer measuring = fromTip -> {};
     private Optional<Picture> picture = Optional.empty();
@@ -57,6 +58,7 @@ final class OutlineView extends Drawing {
         redrawing = new Redrawing(bench, work, this::refuse);
         points = new PointEdits(bench, this::refuse);
         tour = new UnsureTour(bench);
+        ground = new GroundLayer(bench);
         setName("outline drawing");
         getAccessibleContext().setAccessibleName("Outline over the photo");
         getAccessibleContext().setAccessibleDescription(
@@ -86,6 +88,10 @@ final class OutlineView extends Drawing {
         onKey("pressed N", () -> nextUnsure(1));
         onKey("shift N", () -> nextUnsure(-1));
         onKey("pressed Y", this::rightHere);
+        onKey("pressed G", () -> {
+            ground.show(!ground.shown());
+            groundChanged();
+        });
         onKey("ENTER", () -> {
             if (tool == Tool.WIDTH) {
                 measure();
@@ -141,6 +147,15 @@ final class OutlineView extends Drawing {
         changed();
     }
 
+    GroundLayer ground() {
+        return ground;
+    }
+
+    /** To be called when the ground is another, or is to be shown or no longer. */
+    void groundChanged() {
+        refuse(refusal);
+    }
+
     UnsureTour tour() {
         return tour;
     }
@@ -173,6 +188,7 @@ final class OutlineView extends Drawing {
     @Override
     protected void paint(Graphics2D g, Viewport at) {
         picture.ifPresent(p -> p.paint(g, at));
+        picture.ifPresent(p -> ground.paint(g, at, p));
         silhouette().ifPresent(s -> paint(new OutlineInk(g, at, getWidth(), getHeight()), s));
     }
 
@@ -293,10 +309,9 @@ final class OutlineView extends Drawing {
         silhouette().flatMap(s -> held.map(grip -> grip.of(s))).ifPresent(this::openMenu);
     }
 
-    /** The outline as it is to be drawn; none while there is only a photo that it does not lie on. */
+    /** The outline as it is to be drawn. */
     private Optional<Silhouette> silhouette() {
-        boolean fits = picture.map(Picture::fromAbove).orElse(true);
-        return fits ? pulled.or(() -> bench.job().silhouette()) : Optional.empty();
+        return pulled.or(() -> bench.job().silhouette());
     }
 
     private Polyline curve() {

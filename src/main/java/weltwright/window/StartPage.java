@@ -33,7 +33,8 @@ final class StartPage extends JPanel {
                 "2",
                 "Lay the knife on it and take a photo.",
                 "From straight above, from as far away as fits: zoom in rather than go near. Even light, no flash. The"
-                        + " whole knife inside the frame.");
+                        + " whole knife inside the frame. No printer? A cutting mat, squared paper or a blank sheet does"
+                        + " too.");
         step(
                 "3",
                 "Drop the photo here.",

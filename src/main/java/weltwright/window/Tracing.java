@@ -2,6 +2,7 @@ package weltwright.window;
 
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import weltwright.ground.GroundChoice;
 import weltwright.job.Job;
 import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
@@ -49,6 +50,7 @@ final class Tracing {
         } else if (question.isPresent()
                 && asked.isEmpty()
                 && !givenUp.equals(question)
+                && !question.get().isBeingSetByHand()
                 && lastTraced.flatMap(Job::photo).equals(job.photo())) {
             start(question.get(), true);
         }
@@ -101,6 +103,11 @@ final class Tracing {
     }
 
     private record Question(Photo photo, TraceSettings settings) {
+        /** Corners are pulled one after the other, and mean nothing before the last is where it belongs. */
+        boolean isBeingSetByHand() {
+            return settings.ground() instanceof GroundChoice.Rectangle;
+        }
+
         static Optional<Question> of(Job job) {
             return job.photo().map(photo -> new Question(photo, job.settings()));
         }

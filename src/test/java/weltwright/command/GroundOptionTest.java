@@ -1,21 +1,27 @@
 package weltwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
+import weltwright.geometry.Point;
 import weltwright.ground.GroundChoice;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.trace.TraceSettings;
+import weltwright.trouble.Trouble;
 
 /** What the knife lay on, said on the command line. */
 class GroundOptionTest {
@@ -33,6 +39,64 @@ class GroundOptionTest {
         assertThat(given("--ground=ruled:1/2 in")).isEqualTo(new GroundChoice.Ruled(12.7));
         assertThat(given("--ground", "paper:a4")).isEqualTo(GroundChoice.Paper.A4);
         assertThat(given("--ground", "Paper:Letter")).isEqualTo(GroundChoice.Paper.LETTER);
+        assertThat(given("--ground", "find")).isEqualTo(new GroundChoice.Any());
+    }
+
+    @Test
+    void findsOutByItselfWhereNothingIsSaid() {
+        assertThat(given()).isEqualTo(new GroundChoice.Any());
+    }
+
+    /** One unit behind both sides is that of both; 8 by 11 in is 203.2 by 279.4 mm. */
+    @Test
+    void readsARectangleAndItsCorners() {
+        List<Point> corners = List.of(
+                new Point(310, 402), new Point(2811.5, 390), new Point(2850, 3900), new Point(280, 3911));
+        String said = "310,402 2811.5,390  2850,3900 280,3911";
+        assertThat(given("--ground", "rectangle:210x297mm", "--corners", said))
+                .isEqualTo(new GroundChoice.Rectangle(210, 297, corners));
+        assertThat(given("--ground", "Rectangle: 8 x 11 in", "--corners", said))
+                .isEqualTo(new GroundChoice.Rectangle(203.2, 279.4, corners));
+        assertThat(given("--ground", "rectangle:50cm x 30cm", "--corners", said))
+                .isEqualTo(new GroundChoice.Rectangle(500, 300, corners));
+    }
+
+    /** Corners corrected alone: the size is that of before. */
+    @Test
+    void takesOtherCornersOfTheSameRectangle() {
+        TraceSettings before = over(settings(), "--ground", "rectangle:210x297mm", "--corners", "0,0 9,0 9,9 0,9");
+        assertThat(over(before, "--corners", "1,0 9,0 9,9 0,9").ground())
+                .isEqualTo(new GroundChoice.Rectangle(
+                        210, 297, List.of(new Point(1, 0), new Point(9, 0), new Point(9, 9), new Point(0, 9))));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "rectangle:210x297mm | | corners",
+        "rectangle:210 | 0,0 9,0 9,9 0,9 | width",
+        "rectangle:2x3mm | 0,0 9,0 9,9 0,9 | side of the rectangle",
+        "rectangle:210x297mm | 0,0 9,0 9,9 | four",
+        "rectangle:210x297mm | 0,0 9,0 0,9 9,9 | walk round",
+        "rectangle:210x297mm | 0,0 9,0 9,9 left | left",
+        "sheet | 0,0 9,0 9,9 0,9 | rectangle"
+    })
+    void refusesARectangleThatIsNone(String ground, String corners, String word) {
+        List<String> args = new ArrayList<>(List.of("--ground", ground));
+        if (corners != null) {
+            args.addAll(List.of("--corners", corners));
+        }
+        assertThatThrownBy(() -> given(args.toArray(String[]::new)))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining(word);
+    }
+
+    /** The pitch of lines is never guessed. */
+    @Test
+    void asksForThePitchOfARuledGround() {
+        Path onAMat = Path.of("src/test/resources/scenes/clip-mat-black.jpg");
+        Run.of("trace", onAMat, "-o", folder.resolve("knife.json"))
+                .fails(Commands.TROUBLE, "ruled:10mm");
+        assertThat(folder).isEmptyDirectory();
     }
 
     @Test

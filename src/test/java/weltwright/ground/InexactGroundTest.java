@@ -62,7 +62,7 @@ class InexactGroundTest {
         for (int i = 0; i < pixels.size(); i++) {
             references.add(new Reference(nominal.get(i), pixels.get(i)));
         }
-        ViewSolver.FocalPrior exif = new ViewSolver.FocalPrior(900, 0.02);
+        LensPrior exif = LensPrior.ofFocal(900, 0.02);
         ViewSolver.Solution trusting =
                 ViewSolver.solve(references, RenderedGround.WIDTH_PX, RenderedGround.HEIGHT_PX, exif);
         ViewSolver.Solution doubting =

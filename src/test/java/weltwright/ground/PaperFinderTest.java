@@ -80,7 +80,7 @@ class PaperFinderTest {
                             found.edges(),
                             picture.widthPx(),
                             picture.heightPx(),
-                            new ViewSolver.FocalPrior(ground.focalPx(), 0.03),
+                            LensPrior.ofFocal(ground.focalPx(), 0.03),
                             PaperFinder.STRETCH_SIGMA)
                     .view();
 
@@ -146,7 +146,7 @@ class PaperFinderTest {
                     found.edges(),
                     picture.widthPx(),
                     picture.heightPx(),
-                    new ViewSolver.FocalPrior(1.1 * focal, 0.5),
+                    LensPrior.ofFocal(1.1 * focal, 0.5),
                     PaperFinder.STRETCH_SIGMA);
             assertThat(solution.view().camera().focalPx()).isCloseTo(focal, within(0.003 * focal));
             assertThat(solution.view().camera().k1()).isCloseTo(truth.get("k1").asDouble(), within(0.003));

@@ -119,6 +119,7 @@ record RenderedGround(
 
     /** Where places of the ground, in mm, are seen. */
     List<Point> pixels(List<Point> places) {
+        Natives.load();
         MatOfPoint2f pixels = new MatOfPoint2f();
         Calib3d.projectPoints(
                 new MatOfPoint3f(places.stream()
@@ -139,8 +140,8 @@ record RenderedGround(
                 && pixel.y() < HEIGHT_PX - 1 - marginPx;
     }
 
-    ViewSolver.FocalPrior looseKnowledgeOfFocalLength() {
-        return new ViewSolver.FocalPrior(1.1 * focalPx, 0.3);
+    LensPrior looseKnowledgeOfFocalLength() {
+        return LensPrior.ofFocal(1.1 * focalPx, 0.3);
     }
 
     private Mat camera() {

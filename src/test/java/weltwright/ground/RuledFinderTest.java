@@ -214,7 +214,7 @@ class RuledFinderTest {
                             crossings,
                             picture.widthPx(),
                             picture.heightPx(),
-                            new ViewSolver.FocalPrior(900, 0.03))
+                            LensPrior.ofFocal(900, 0.03))
                     .view();
             assertThat(view.eye().norm()).isCloseTo(260, within(13.0));
         } catch (Trouble refused) {
@@ -283,7 +283,7 @@ class RuledFinderTest {
                     found.crossings(),
                     picture.widthPx(),
                     picture.heightPx(),
-                    new ViewSolver.FocalPrior(1.1 * focal, 0.5),
+                    LensPrior.ofFocal(1.1 * focal, 0.5),
                     RuledFinder.STRETCH_SIGMA);
 
             assertThat(found.linesLighter()).isEqualTo(lighter);

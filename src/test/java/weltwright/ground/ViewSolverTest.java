@@ -14,7 +14,7 @@ import weltwright.geometry.Point;
 class ViewSolverTest {
     private static final int WIDTH = 3024;
     private static final int HEIGHT = 2268;
-    private static final ViewSolver.FocalPrior ANY = new ViewSolver.FocalPrior(2400, 0.5);
+    private static final LensPrior ANY = LensPrior.ofFocal(2400, 0.5);
 
     @BeforeAll
     static void load() {
@@ -58,7 +58,7 @@ class ViewSolverTest {
     @Test
     void leavesTheFocalLengthToThePriorWhereTheViewSaysNothing() {
         View truth = view(2271.5, 0.0, 0.0, 0);
-        ViewSolver.FocalPrior exif = new ViewSolver.FocalPrior(2300, 0.03);
+        LensPrior exif = LensPrior.ofFocal(2300, 0.03);
         ViewSolver.Solution found = ViewSolver.solve(seen(truth, 0.05, 0), WIDTH, HEIGHT, exif);
         assertThat(found.view().camera().focalPx()).isCloseTo(2300, within(0.03 * 2300));
         assertThat(found.focalRelativeSigma()).isBetween(0.015, 0.031);

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.Consumer;
 import java.util.zip.ZipEntry;
@@ -146,6 +147,43 @@ class JobFileTest {
         assertTrouble(file, "anouk.wwj was saved by a newer version of this program. Update the program");
     }
 
+    /** Corners set by hand lie on fractions of a pixel. */
+    @Test
+    void keepsEveryKindOfGround() {
+        for (GroundChoice ground : List.of(
+                new GroundChoice.Any(),
+                new GroundChoice.Sheet(),
+                new GroundChoice.Ruled(25.4 / 3),
+                GroundChoice.Paper.LETTER,
+                new GroundChoice.Rectangle(
+                        210 + 1 / 3.0,
+                        297,
+                        List.of(
+                                new Point(0.1 + 0.2, 1e-5),
+                                new Point(4000 / 3.0, -2.5),
+                                new Point(4000, 3000 + 1e-9),
+                                new Point(-12.25, 2999))))) {
+            Job job = Job.begin(LocalDate.of(2024, 5, 6));
+            Job onGround = job.withSettings(job.settings().withGround(ground));
+            JobFile.write(onGround, file);
+            assertThat(JobFile.read(file)).isEqualTo(onGround);
+        }
+    }
+
+    /** As version 3 wrote it: without the phone. */
+    @Test
+    void readsWhatTheThirdVersionWrote() throws IOException {
+        rewrite(json -> {
+            json.put("version", 3);
+            ((ObjectNode) json.get("measured")).remove("phone");
+        });
+        Job full = Jobs.full();
+        Job job = JobFile.read(file);
+        assertThat(job.settings()).isEqualTo(full.settings().withPhone(Optional.empty()));
+        assertThat(job.trace()).isEqualTo(full.trace());
+        assertThat(job.spec()).isEqualTo(full.spec());
+    }
+
     /** As version 2 wrote it: without the fields that came after it. */
     @Test
     void readsWhatTheSecondVersionWrote() throws IOException {
@@ -154,7 +192,7 @@ class JobFileTest {
         Job job = JobFile.read(file);
         assertThat(job.silhouette()).isEqualTo(full.silhouette());
         assertThat(job.calipers()).isEqualTo(full.calipers());
-        assertThat(job.settings()).isEqualTo(full.settings());
+        assertThat(job.settings()).isEqualTo(full.settings().withPhone(Optional.empty()));
         assertThat(job.shaping()).isEqualTo(Shaping.usual(full.shaping().edgeThicknessMm()));
         assertThat(job.spec().kind()).isEqualTo(full.spec().kind());
         assertThat(job.spec().carry()).isEqualTo(new Carry(full.spec().carry().hand(), Carry.Edge.FORWARD, 0));
@@ -184,7 +222,8 @@ class JobFileTest {
 
     private static void asVersionTwoWroteIt(ObjectNode json) {
         json.put("version", 2);
-        ((ObjectNode) json.get("measured")).remove(List.of("grind", "grind_height", "handle_squareness"));
+        ((ObjectNode) json.get("measured")).remove(
+                List.of("grind", "grind_height", "handle_squareness", "phone"));
         ((ObjectNode) json.get("sheath")).retain(
                 "kind", "hand", "leather_thickness", "welt_layers", "stitch_margin", "welt_inner_margin", "ease", "pitch",
                 "neutral_factor", "belt_width", "belt_thickness", "handle_depth", "drain_hole");

@@ -25,6 +25,7 @@ import weltwright.knife.Landmarks;
 import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
+import weltwright.photo.CameraModel;
 import weltwright.photo.Photo;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
@@ -96,7 +97,9 @@ public final class Jobs {
                 "Belt is worn high.\nWants brass.",
                 Optional.of(photo()),
                 new TraceSettings(19 + 1 / 7.0, 3.5, 0.3, OptionalDouble.of(26.1), new PrintScale(0.997, 1 / 0.999),
-                        new GroundChoice.Ruled(25.4 / 2)),
+                        new GroundChoice.Ruled(25.4 / 2),
+                        Optional.of(PhoneShelfTest.lens(
+                                "Tomás", Optional.of(new CameraModel("Invented", "Model 3")), 26))),
                 Optional.of(trace),
                 Optional.of(new Silhouette(corrected, traced.landmarks(), false)),
                 trace.unsure(),

@@ -13,6 +13,7 @@ import javax.imageio.ImageIO;
  * a main directory and an Exif directory) put in after the start of the image. Exif 2.32, sections 4.5 to 4.7.
  */
 public final class ExifJpeg {
+    private static final int ASCII = 2;
     private static final int SHORT = 3;
     private static final int LONG = 4;
     private static final int RATIONAL = 5;
@@ -20,6 +21,7 @@ public final class ExifJpeg {
 
     private final TreeMap<Integer, int[]> main = new TreeMap<>();
     private final TreeMap<Integer, int[]> sub = new TreeMap<>();
+    private final TreeMap<Integer, String> words = new TreeMap<>();
 
     /** A tag of the main directory. */
     public ExifJpeg main(int tag, int type, int value) {
@@ -27,13 +29,19 @@ public final class ExifJpeg {
         return this;
     }
 
+    /** A tag of the main directory that is a text of more than three letters, none of them with accents. */
+    public ExifJpeg words(int tag, String text) {
+        words.put(tag, text);
+        return this;
+    }
+
     /** A tag of the Exif directory. */
-    ExifJpeg sub(int tag, int type, int value) {
+    public ExifJpeg sub(int tag, int type, int value) {
         sub.put(tag, new int[] {type, value});
         return this;
     }
 
-    byte[] bytes(BufferedImage picture) throws IOException {
+    public byte[] bytes(BufferedImage picture) throws IOException {
         ByteArrayOutputStream plain = new ByteArrayOutputStream();
         ImageIO.write(picture, "jpg", plain);
         return bytes(plain.toByteArray());
@@ -51,14 +59,22 @@ public final class ExifJpeg {
     }
 
     private byte[] tiff() {
-        int subAt = 8 + 2 + 12 * (main.size() + 1) + 4;
+        int subAt = 8 + 2 + 12 * (main.size() + words.size() + 1) + 4;
         int rationalsAt = subAt + 2 + 12 * sub.size() + 4;
+        int wordsAt = rationalsAt + 8 * sub.size();
         TreeMap<Integer, int[]> first = new TreeMap<>(main);
         first.put(EXIF_DIRECTORY, new int[] {LONG, subAt});
-        ByteBuffer tiff = ByteBuffer.allocate(rationalsAt + 8 * sub.size());
+        int end = wordsAt;
+        for (var text : words.entrySet()) {
+            first.put(text.getKey(), new int[] {ASCII, end, text.getValue().length() + 1});
+            end += text.getValue().length() + 1;
+        }
+        ByteBuffer tiff = ByteBuffer.allocate(end);
         tiff.putShort((short) 0x4D4D).putShort((short) 42).putInt(8);
         directory(tiff, first, rationalsAt);
         directory(tiff, sub, rationalsAt);
+        tiff.position(wordsAt);
+        words.values().forEach(text -> tiff.put((text + "\0").getBytes(StandardCharsets.US_ASCII)));
         return tiff.array();
     }
 
@@ -68,10 +84,11 @@ public final class ExifJpeg {
         for (var tag : tags.entrySet()) {
             int type = tag.getValue()[0];
             int value = tag.getValue()[1];
-            tiff.putShort(tag.getKey().shortValue()).putShort((short) type).putInt(1);
+            int count = type == ASCII ? tag.getValue()[2] : 1;
+            tiff.putShort(tag.getKey().shortValue()).putShort((short) type).putInt(count);
             switch (type) {
                 case SHORT -> tiff.putShort((short) value).putShort((short) 0);
-                case LONG -> tiff.putInt(value);
+                case ASCII, LONG -> tiff.putInt(value);
                 case RATIONAL -> {
                     tiff.putInt(nextRational);
                     tiff.putInt(nextRational, value).putInt(nextRational + 4, 1);

@@ -62,6 +62,29 @@ class PhotoTest {
         assertThat(photo.heightPx()).isEqualTo(48);
     }
 
+    /** Exif 2.32, tags 40962 and 40963, tell the size when taken; without them a shape that no camera has is feared. */
+    @Test
+    void knowsAPartOfALargerPhoto() throws IOException {
+        ExifJpeg taken = new ExifJpeg().sub(0xA002, 4, 4000).sub(0xA003, 4, 3000);
+        assertThat(Photo.of("a.jpg", taken.bytes(picture(160, 120))).isCutOut()).isFalse();
+        assertThat(Photo.of("a.jpg", taken.bytes(picture(120, 160))).isCutOut()).as("turned").isFalse();
+        assertThat(Photo.of("a.jpg", taken.bytes(picture(160, 90))).isCutOut()).isTrue();
+        ExifJpeg silent = new ExifJpeg();
+        assertThat(Photo.of("a.jpg", silent.bytes(picture(160, 120))).isCutOut()).isFalse();
+        assertThat(Photo.of("a.jpg", silent.bytes(picture(160, 90))).isCutOut()).isFalse();
+        assertThat(Photo.of("a.jpg", silent.bytes(picture(147, 120))).isCutOut()).isTrue();
+    }
+
+    /** Exif 2.32, tags 271 and 272. */
+    @Test
+    void knowsWhichCameraTookIt() throws IOException {
+        ExifJpeg file = new ExifJpeg().words(0x010F, "Invented").words(0x0110, "Invented X 3 ");
+        Photo photo = Photo.of("knife.jpg", file.bytes(picture(8, 8)));
+        assertThat(photo.camera()).contains(new CameraModel("Invented", "Invented X 3"));
+        assertThat(photo.camera().orElseThrow()).hasToString("Invented X 3");
+        assertThat(Photo.of("knife.jpg", new ExifJpeg().bytes(picture(8, 8))).camera()).isEmpty();
+    }
+
     @Test
     void doesNotBelieveTheNameOfAFile() throws IOException {
         ByteArrayOutputStream png = new ByteArrayOutputStream();

@@ -3,6 +3,7 @@ package weltwright.window;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 import static org.assertj.swing.timing.Pause.pause;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.assertj.swing.core.BasicRobot;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import weltwright.geometry.Point;
 import weltwright.job.Job;
+import weltwright.job.PhoneShelf;
 
 /** The window open on a display, and a hand for mouse and keys. */
 abstract class OpenWindow {
@@ -31,7 +33,7 @@ abstract class OpenWindow {
         robot = BasicRobot.robotWithNewAwtHierarchy();
         window = execute(() -> {
             Look.LIGHT.wear();
-            return new MainWindow(new MemoryPreferences());
+            return new MainWindow(new MemoryPreferences(), new PhoneShelf(Path.of("target", "no-phones")));
         });
         frame = new FrameFixture(robot, window.frame());
         execute(window::appear);

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weltwright.geometry.Point;
+import weltwright.ground.GroundChoice;
 import weltwright.job.Job;
 import weltwright.photo.Photo;
 import weltwright.trace.TraceSettings;
@@ -81,6 +82,19 @@ class TracingTest {
         SwingUtilities.invokeAndWait(bench::undo);
         assertThat(bench.job().trace()).isEqualTo(traced.trace());
         assertThat(bench.job().settings()).isEqualTo(traced.settings());
+    }
+
+    @Test
+    void cornersBeingSetAreNotTracedBeforeTheUserAsks() throws Exception {
+        afterTrace(tracing::trace);
+        SwingUtilities.invokeAndWait(() -> {
+            bench.change(job -> job.withSettings(job.settings().withGround(new GroundChoice.Rectangle(
+                    297, 210, List.of(new Point(9, 9), new Point(900, 9), new Point(900, 600), new Point(9, 600))))));
+            assertThat(bench.job().trace()).isEmpty();
+            assertThat(tracing.running()).isFalse();
+            tracing.trace();
+            assertThat(tracing.running()).isTrue();
+        });
     }
 
     /** The job once it has a trace again. */

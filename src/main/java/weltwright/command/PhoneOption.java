@@ -1,0 +1,32 @@
+package weltwright.command;
+
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import weltwright.job.PhoneShelf;
+import weltwright.photo.Photo;
+import weltwright.trace.TraceSettings;
+
+/** Which of the phones that were measured before took the photo. */
+final class PhoneOption {
+    private static final String NONE = "none";
+
+    @Option(
+            names = "--phone",
+            paramLabel = "NAME",
+            description = "The phone that took the photo, where its lens was measured before (command phone). Default: the"
+                    + " one that the photo names, if it was measured; none: do without.")
+    private String phone;
+
+    /** The settings with the phone that was named, or else the one that the photo itself names. */
+    TraceSettings over(TraceSettings settings, Photo photo, PhoneShelf shelf) {
+        return phone == null ? settings.withPhone(shelf.of(photo)) : overIfNamed(settings, shelf);
+    }
+
+    /** The settings with the phone that was named; as they were where none was. */
+    TraceSettings overIfNamed(TraceSettings settings, PhoneShelf shelf) {
+        if (phone == null) {
+            return settings;
+        }
+        return settings.withPhone(phone.equalsIgnoreCase(NONE) ? Optional.empty() : Optional.of(shelf.named(phone)));
+    }
+}

@@ -1,0 +1,109 @@
+package weltwright.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import weltwright.geometry.Polyline;
+import weltwright.ground.GroundChoice;
+import weltwright.ground.GroundFinder;
+import weltwright.ground.GroundSketch;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.View;
+import weltwright.photo.Photo;
+import weltwright.trouble.Trouble;
+
+/**
+ * What a photo shows at first sight, before its knife is traced: the ground, where the camera was, and what would make a
+ * better photo.
+ *
+ * @param ground the ground's lines as the picture shows them, in pixels, and what they are; empty where none was found
+ * @param notes what was found and how sure it is, one plain sentence each
+ * @param advice what to do better; empty where there is nothing to say
+ * @param question what has to be told or changed before the photo can be traced; empty where it can be traced
+ * @param pitchAsked whether that is how far apart the lines of the ground are
+ */
+public record FirstLook(
+        Optional<SeenGround> ground,
+        List<String> notes,
+        List<PhotoAdvice> advice,
+        Optional<String> question,
+        boolean pitchAsked) {
+    /** A line of the ground is drawn in pieces this long, so that it bends as the lens bends it. */
+    private static final double PIECE_MM = 8;
+
+    /**
+     * @param lines in pixels of the upright picture
+     * @param words what they show: "each square is 10 mm"
+     */
+    public record SeenGround(List<Polyline> lines, String words) {}
+
+    /** Never fails for what a photo may be like; that is what it tells. */
+    public static FirstLook at(Photo photo, TraceSettings settings, Progress progress) {
+        progress.at("Reading the picture", 0);
+        try (Picture picture = Picture.decode(photo)) {
+            return at(picture, LensTold.of(photo, settings), settings, progress);
+        } catch (Trouble unreadable) {
+            return refused(List.of(), unreadable);
+        }
+    }
+
+    private static FirstLook at(Picture picture, LensTold lens, TraceSettings settings, Progress progress) {
+        progress.at("Looking for what the knife lies on", 0.2);
+        try {
+            if (settings.ground() instanceof GroundChoice.Any) {
+                GroundFinder.Seen seen = GroundFinder.find(picture, settings.sheetScale(), lens.prior());
+                return seen instanceof GroundFinder.Ruling ruling
+                        ? atRuling(picture, ruling, lens)
+                        : at(picture, GroundSearch.known(seen, settings), lens, progress);
+            }
+            return at(picture, GroundSearch.find(picture, settings, lens.prior()), lens, progress);
+        } catch (Trouble notFound) {
+            return refused(PhotoCheck.ofLight(picture), notFound);
+        }
+    }
+
+    private static FirstLook refused(List<PhotoAdvice> advice, Trouble why) {
+        return new FirstLook(Optional.empty(), List.of(), advice, Optional.of(why.getMessage()), false);
+    }
+
+    private static FirstLook at(Picture picture, KnownGround ground, LensTold lens, Progress progress) {
+        SolvedView solved = lens.over(ground, picture);
+        View view = solved.view();
+        List<PhotoAdvice> advice = new ArrayList<>(PhotoCheck.of(picture, ground, solved));
+        progress.at("Looking for the knife", 0.6);
+        Optional<String> question = Optional.empty();
+        try {
+            advice.addAll(PhotoCheck.ofKnife(picture, view, ground.cover(picture, view).contour()));
+        } catch (Trouble trouble) {
+            question = Optional.of(trouble.getMessage());
+        }
+        progress.at("Looked at", 1);
+        return new FirstLook(
+                Optional.of(seen(view, ground.sketch())),
+                Tracer.notes(picture, ground, solved),
+                advice,
+                question,
+                false);
+    }
+
+    /** Its lines are known, but not how far apart they are: what does not hang on that can be told. */
+    private static FirstLook atRuling(Picture picture, GroundFinder.Ruling ruling, LensTold lens) {
+        KnownGround ground = new RuledGround(ruling.found(), ruling.nominalPitchMm());
+        View view = ground.solve(picture, lens.prior()).view();
+        GroundSketch asked = new GroundSketch(ground.sketch().lines(), "how far apart are these lines?");
+        return new FirstLook(
+                Optional.of(seen(view, asked)),
+                List.of(),
+                PhotoCheck.ofUnknownSize(picture, ground, view),
+                Optional.of(GroundSearch.WHICH_PITCH.getMessage()),
+                true);
+    }
+
+    private static SeenGround seen(View view, GroundSketch sketch) {
+        List<Polyline> lines = sketch.lines().stream()
+                .map(line -> line.resampled(PIECE_MM).map(p -> view.pixel(Plane.GROUND.over(p))))
+                .toList();
+        return new SeenGround(lines, sketch.words());
+    }
+}

@@ -1,0 +1,149 @@
+package weltwright.trace;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import weltwright.ground.LensPrior;
+import weltwright.ground.PhoneLens;
+import weltwright.ground.Picture;
+import weltwright.ground.Reference;
+import weltwright.ground.ViewSolver;
+import weltwright.photo.Photo;
+
+/**
+ * What is known of a photo's lens before its ground is looked at, and who says so.
+ *
+ * @param prior likeliest values and their doubt
+ * @param source who says so, to stand in "Focal length 26.1 mm, from ..."
+ * @param told the focal length that was told, in 35 mm terms, and by whom; empty where nobody did
+ * @param cutOut whether the photo says that it is a part of a larger one
+ */
+record LensTold(LensPrior prior, String source, Optional<String> told, boolean cutOut) {
+    private static final String FROM_GROUND = "from the ground alone";
+
+    /**
+     * Told and seen focal lengths that are farther apart than so many standard deviations of both together contradict
+     * each other: chance does that once in 16 000 photos.
+     */
+    private static final double CONTRADICTED = 4;
+
+    /**
+     * Points of a ground that lies flat fit to a tenth of a pixel on a photo of 12 MP, whose diagonal is 5000; with five
+     * times as much something is wrong.
+     */
+    private static final double MISFIT = 1e-4;
+
+    /** A lens that looks elsewhere explains a picture that was cut out; a bent sheet it does not. */
+    private static final double MUCH_BETTER = 0.5;
+
+    private static final PhotoAdvice CUT_OUT = new PhotoAdvice(
+            PhotoAdvice.Matter.CUT_OUT,
+            "The photo seems to be cut out of a larger one: where the lens looked is not its middle, and its focal length"
+                    + " can hardly be told.",
+            "Use the photo as the camera took it, whole.");
+
+    /** Enough of a ground's points to see whether it contradicts what was told. */
+    private static final int SAMPLE = 120;
+
+    /** Exif gives whole millimetres and ignores that lenses move as they focus. Common practice. */
+    private static final double EXIF_FOCAL_SIGMA = 0.03;
+
+    private static final double TYPED_FOCAL_SIGMA = 0.02;
+
+    static LensTold of(Photo photo, TraceSettings settings) {
+        double pxPer35mm = Math.hypot(photo.widthPx(), photo.heightPx()) / PhoneLens.DIAGONAL_35MM;
+        if (settings.focal35mm().isPresent()) {
+            double focal = settings.focal35mm().getAsDouble();
+            return new LensTold(
+                    LensPrior.ofFocal(focal * pxPer35mm, TYPED_FOCAL_SIGMA),
+                    "as typed, checked against the ground",
+                    Optional.of(String.format(Locale.ROOT, "%.1f mm was typed", focal)),
+                    photo.isCutOut());
+        }
+        if (settings.phone().isPresent()) {
+            PhoneLens phone = settings.phone().get();
+            return new LensTold(
+                    phone.prior(photo),
+                    String.format(
+                            Locale.ROOT,
+                            "from %d photos of the sheet taken with \"%s\" and from the ground",
+                            phone.views(),
+                            phone.name()),
+                    Optional.of(String.format(
+                            Locale.ROOT, "what was measured of \"%s\" says %.1f mm", phone.name(), phone.focal35mm())),
+                    photo.isCutOut());
+        }
+        if (photo.focal35mm().isPresent()) {
+            double focal = photo.focal35mm().getAsDouble();
+            return new LensTold(
+                    LensPrior.ofFocal(focal * pxPer35mm, EXIF_FOCAL_SIGMA),
+                    "from the picture's data and the ground",
+                    Optional.of(String.format(Locale.ROOT, "the picture's data say %.1f mm", focal)),
+                    photo.isCutOut());
+        }
+        return new LensTold(
+                LensPrior.usual(Math.hypot(photo.widthPx(), photo.heightPx())),
+                FROM_GROUND,
+                Optional.empty(),
+                photo.isCutOut());
+    }
+
+    /** A camera's focal length in 35 mm terms. */
+    static double focal35mm(double focalPx, double diagonalPx) {
+        return focalPx * PhoneLens.DIAGONAL_35MM / diagonalPx;
+    }
+
+    /**
+     * Camera and pose over a ground. What was told of the lens goes in, unless the ground contradicts it: then it is left
+     * out, for it would pull the pose away from the points, and that is said. Where the points fit no lens that looks at
+     * the picture's middle, but one that looks elsewhere, the picture was cut out of a larger one.
+     */
+    SolvedView over(KnownGround ground, Picture picture) {
+        LensPrior any = LensPrior.usual(picture.diagonalPx());
+        if (cutOut) {
+            return new SolvedView(ground.solve(picture, prior.cutOut()), source, Optional.of(CUT_OUT));
+        }
+        ViewSolver.Solution seen = ground.solve(picture, prior);
+        if (seen.pixelSigma() > Math.max(MISFIT * picture.diagonalPx(), ground.pixelSigma())) {
+            // What was told may be at fault, so what any lens could do is the measure.
+            double anyLens = told.isEmpty() ? seen.pixelSigma() : ground.solve(picture, any).pixelSigma();
+            ViewSolver.Solution cut = ground.solve(picture, any.cutOut());
+            if (cut.pixelSigma() < MUCH_BETTER * anyLens) {
+                return new SolvedView(cut, FROM_GROUND, Optional.of(CUT_OUT));
+            }
+        }
+        if (told.isEmpty() || !contradicts(ground, picture)) {
+            return new SolvedView(seen, source, Optional.empty());
+        }
+        ViewSolver.Solution alone = ground.solve(picture, any);
+        return new SolvedView(
+                alone,
+                FROM_GROUND,
+                Optional.of(new PhotoAdvice(
+                        PhotoAdvice.Matter.LENS_CONTRADICTED,
+                        String.format(
+                                Locale.ROOT,
+                                "Of the focal length %s, but the ground looks as seen through %.1f mm; that was used.",
+                                told.get(),
+                                focal35mm(alone.view().camera().focalPx(), picture.diagonalPx())),
+                        "Use the photo as the camera took it, not cropped; see that the ground lies flat and is of the"
+                                + " size that was told.")));
+    }
+
+    private boolean contradicts(KnownGround ground, Picture picture) {
+        List<Reference> all = ground.references();
+        int step = Math.max(1, all.size() / SAMPLE);
+        List<Reference> sample =
+                IntStream.range(0, all.size() / step).mapToObj(k -> all.get(k * step)).toList();
+        ViewSolver.Solution alone = ViewSolver.solve(
+                sample,
+                picture.widthPx(),
+                picture.heightPx(),
+                LensPrior.usual(picture.diagonalPx()).mounted(),
+                ground.stretchSigma(),
+                ground.pixelSigma());
+        double apart = Math.abs(Math.log(alone.view().camera().focalPx() / prior.focalPx()));
+        return apart > CONTRADICTED * Math.hypot(alone.focalRelativeSigma(), prior.focalRelativeSigma());
+    }
+}

@@ -1,0 +1,220 @@
+package weltwright.trace;
+
+import static weltwright.trace.PhotoAdvice.Matter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.ground.GroundFacts;
+import weltwright.ground.Picture;
+import weltwright.ground.PictureLight;
+import weltwright.ground.Plane;
+import weltwright.ground.PrintQuality;
+import weltwright.ground.Vector3;
+import weltwright.ground.View;
+
+/**
+ * What of a photo can be told to the person who could take a better one. Each check has a threshold at which the error of
+ * a trace begins to grow by more than the rest of it.
+ */
+final class PhotoCheck {
+    /**
+     * The knife floats half its handle's thickness up, so what is not known of that makes it larger or smaller by as
+     * much as the distance divides it: from here half a millimetre is worth 0.35 mm on a knife of 210 mm, twice what the
+     * rest of a trace on the sheet is off by.
+     */
+    private static final double NEAR_MM = 300;
+
+    /** From there the same is worth a quarter of a millimetre. */
+    private static final double FAR_ENOUGH_MM = 420;
+
+    /**
+     * What thickness adds to a silhouette seen at angle a is t/2 · tan a on either side; by this angle that is 3.5 mm for
+     * a handle of 19 mm, and it is known to a quarter.
+     */
+    private static final double SLANTED_DEGREES = 20;
+
+    /** A phone's sharp picture has 0.6 to 1.2; from here on corners are rounded and pale lines lost. */
+    private static final double BLURRED_PX = 2.2;
+
+    /** A bell curve rises from a tenth to nine tenths over so many standard deviations. */
+    private static final double SMEAR = 2.563;
+
+    /** White paper below this has a tenth of the light that the camera can take; what is left is grain. */
+    private static final double DARK_LEVEL = 95;
+
+    /** So much of the picture may glint; more of it is paper burnt out, and thin lines with it. */
+    private static final double BURNT_PART = 0.06;
+
+    /** Wherever a knife lies there is something dark, if only its shadow: half as bright as the lightest is haze. */
+    private static final double HAZE = 0.5;
+
+    /** Black print in fair light is a fifth as bright as paper, and haze or shine lifts it. */
+    private static final double PRINT_CONTRAST = 0.4;
+
+    /** Lines of mats and squared paper are pale at best; below this they drown in grain. */
+    private static final double LINE_CONTRAST = 0.05;
+
+    /** A knife on the sheet's frame hides a fifth of it. */
+    private static final double LEAST_SEEN = 0.6;
+
+    /** Half a pixel is then an eighth of a millimetre. */
+    private static final double COARSE_PX_PER_MM = 4;
+
+    /** Nearer than this to the picture's rim the knife may go on outside it. */
+    private static final double RIM_PX = 12;
+
+    private PhotoCheck() {}
+
+    /** All that can be told of a photo whose ground is known. */
+    static List<PhotoAdvice> of(Picture picture, KnownGround ground, SolvedView solved) {
+        View view = solved.view();
+        GroundFacts facts = ground.facts();
+        List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
+        advice.addAll(ofSize(view, facts));
+        advice.addAll(ofSlant(view));
+        advice.addAll(ofPrint(
+                PrintQuality.of(picture, view, facts.edges()),
+                ground instanceof SheetGround,
+                OptionalDouble.of(pxPerMm(view))));
+        solved.contradiction().ifPresent(advice::add);
+        return advice;
+    }
+
+    /** The same of a ruled ground of which nobody said how far apart its lines are: what does not hang on that. */
+    static List<PhotoAdvice> ofUnknownSize(Picture picture, KnownGround ground, View view) {
+        List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
+        advice.addAll(ofSlant(view));
+        advice.addAll(ofPrint(
+                PrintQuality.of(picture, view, ground.facts().edges()), false, OptionalDouble.empty()));
+        return advice;
+    }
+
+    /** Of its light alone: what can be told where no ground is found. */
+    static List<PhotoAdvice> ofLight(Picture picture) {
+        PictureLight light = PictureLight.of(picture);
+        List<PhotoAdvice> advice = new ArrayList<>();
+        if (light.whiteLevel() < DARK_LEVEL) {
+            advice.add(new PhotoAdvice(
+                    Matter.TOO_DARK,
+                    said("The picture is dark: the lightest it shows is level %.0f of 255.", light.whiteLevel()),
+                    "Use more light, from a window or two lamps, and no flash."));
+        }
+        if (light.burntPart() > BURNT_PART) {
+            advice.add(new PhotoAdvice(
+                    Matter.OVEREXPOSED,
+                    said("%.0f %% of the picture is burnt out to plain white.", 100 * light.burntPart()),
+                    "Tap the bright part on the screen, or lower the exposure; use flat light and no flash."));
+        }
+        if (light.blackLevel() > HAZE * light.whiteLevel()) {
+            advice.add(new PhotoAdvice(
+                    Matter.LOW_CONTRAST,
+                    said("The picture is hazy: all that it shows lies between level %.0f and %.0f of 255.",
+                            light.blackLevel(), light.whiteLevel()),
+                    "Wipe the lens, and turn the ground or the light until nothing shines."));
+        }
+        return advice;
+    }
+
+    private static List<PhotoAdvice> ofSize(View view, GroundFacts facts) {
+        List<PhotoAdvice> advice = new ArrayList<>();
+        double distance = view.eye().z();
+        if (distance < NEAR_MM) {
+            advice.add(new PhotoAdvice(
+                    Matter.TOO_NEAR,
+                    said("The camera was only %.0f mm above the ground, so half a millimetre of error in the handle's"
+                            + " thickness makes a knife of 200 mm %.1f mm too long or too short.",
+                            distance, 0.5 * 200 / distance),
+                    said("Photograph from %.0f mm or more, and zoom in instead.", FAR_ENOUGH_MM)));
+        }
+        double pxPerMm = pxPerMm(view);
+        if (pxPerMm < COARSE_PX_PER_MM) {
+            advice.add(new PhotoAdvice(
+                    Matter.TOO_COARSE,
+                    said("There are only %.1f pixels to the millimetre.", pxPerMm),
+                    "Use the photo at its full size, with the ground filling most of it."));
+        }
+        if (facts.seenPart() < LEAST_SEEN) {
+            advice.add(new PhotoAdvice(
+                    Matter.GROUND_HIDDEN,
+                    said("Only %d of the ground's %d reference points are to be seen.", facts.seen(), facts.all()),
+                    "Have all of the sheet or ground in view, and nothing but the knife on it."));
+        }
+        return advice;
+    }
+
+    private static List<PhotoAdvice> ofSlant(View view) {
+        double degrees = sightDegrees(view);
+        return degrees <= SLANTED_DEGREES
+                ? List.of()
+                : List.of(new PhotoAdvice(
+                        Matter.TOO_SLANTED,
+                        said("The camera saw the ground's middle %.0f degrees from aside, so the knife's thickness shows.",
+                                degrees),
+                        "Hold it over the middle of the knife, within ten degrees of straight down."));
+    }
+
+    /**
+     * Of its sharpness, and how the ground's print shows.
+     *
+     * @param print whether the ground has black print, and not lines alone
+     * @param pxPerMm empty where it is not known
+     */
+    private static List<PhotoAdvice> ofPrint(PrintQuality quality, boolean print, OptionalDouble pxPerMm) {
+        List<PhotoAdvice> advice = new ArrayList<>();
+        double smearPx = SMEAR * quality.blurPx().orElse(0);
+        if (smearPx > SMEAR * BLURRED_PX) {
+            String onGround = pxPerMm.isPresent() ? said(", %.1f mm", smearPx / pxPerMm.getAsDouble()) : "";
+            advice.add(new PhotoAdvice(
+                    Matter.BLURRED,
+                    said("The picture is blurred: sharp edges on the ground are smeared over %.1f pixels", smearPx)
+                            + onGround + ".",
+                    "Tap the ground on the screen to focus there, hold still or use a stand, and wipe the lens."));
+        }
+        if (quality.contrast().isPresent()
+                && quality.contrast().getAsDouble() < (print ? PRINT_CONTRAST : LINE_CONTRAST)) {
+            advice.add(new PhotoAdvice(
+                    Matter.LOW_CONTRAST,
+                    said("The ground's print hardly shows: it differs from what is beside it by %.0f %%.",
+                            100 * quality.contrast().getAsDouble()),
+                    "Turn the ground or the light until nothing shines, and wipe the lens."));
+        }
+        return advice;
+    }
+
+    /** @param contour of what lies on the ground, on the ground's plane */
+    static List<PhotoAdvice> ofKnife(Picture picture, View view, Polyline contour) {
+        boolean inside = contour.map(p -> view.pixel(Plane.GROUND.over(p))).points().stream()
+                .allMatch(px -> Math.min(px.x(), px.y()) > RIM_PX
+                        && px.x() < picture.widthPx() - 1 - RIM_PX
+                        && px.y() < picture.heightPx() - 1 - RIM_PX);
+        return inside
+                ? List.of()
+                : List.of(new PhotoAdvice(
+                        Matter.KNIFE_REACHES_OVER,
+                        "The knife runs out of the picture.",
+                        "Photograph it from farther away, with the whole knife in view."));
+    }
+
+    /** How far from straight above the ground's middle is seen, wherever in the picture it lies. */
+    private static double sightDegrees(View view) {
+        Point lean = view.lean(new Vector3(0, 0, 0));
+        return Math.toDegrees(Math.atan(lean.norm()));
+    }
+
+    /** How far the camera's own axis leans. */
+    static double slantDegrees(View view) {
+        return Math.toDegrees(Math.acos(-new Vector3(0, 0, 1).turned(view.rotation().times(-1)).z()));
+    }
+
+    static double pxPerMm(View view) {
+        return view.pixel(Plane.GROUND.over(new Point(0, 0))).distance(view.pixel(Plane.GROUND.over(new Point(1, 0))));
+    }
+
+    private static String said(String words, Object... numbers) {
+        return String.format(Locale.ROOT, words, numbers);
+    }
+}

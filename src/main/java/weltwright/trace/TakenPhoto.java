@@ -1,0 +1,31 @@
+package weltwright.trace;
+
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
+import org.opencv.core.Mat;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.ground.Picture;
+import weltwright.photo.Photo;
+
+/** The photo as it was taken, upright, to be shown: every kind of file that can be traced. */
+public final class TakenPhoto {
+    private TakenPhoto() {}
+
+    /**
+     * @param longestPx of the image; a larger photo is made smaller as a whole
+     * @throws weltwright.trouble.Trouble where the file is damaged
+     */
+    public static BufferedImage image(Photo photo, int longestPx) {
+        try (Picture picture = Picture.decode(photo)) {
+            double scale = Math.min(1, (double) longestPx / Math.max(picture.widthPx(), picture.heightPx()));
+            Mat shown = new Mat();
+            Size size = new Size(Math.round(scale * picture.widthPx()), Math.round(scale * picture.heightPx()));
+            Imgproc.resize(picture.bgr(), shown, size, 0, 0, Imgproc.INTER_AREA);
+            BufferedImage image = new BufferedImage(shown.cols(), shown.rows(), BufferedImage.TYPE_3BYTE_BGR);
+            shown.get(0, 0, ((DataBufferByte) image.getRaster().getDataBuffer()).getData());
+            shown.release();
+            return image;
+        }
+    }
+}

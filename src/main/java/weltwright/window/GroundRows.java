@@ -1,0 +1,147 @@
+package weltwright.window;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import weltwright.geometry.Point;
+import weltwright.ground.GroundChoice;
+import weltwright.job.Fields;
+import weltwright.job.Job;
+import weltwright.measure.LengthField;
+import weltwright.photo.Photo;
+
+/**
+ * Lines for what the knife lay on, and for what has to be known of it. How far apart the lines of a ruled ground are is
+ * never filled in: until it is typed, the job goes on looking for a ground by itself.
+ */
+final class GroundRows {
+    private static final String RULED = "ruled";
+    private static final String RECTANGLE = "rectangle";
+
+    /** Corners not set yet lie so far inside the picture, as a part of it. */
+    private static final double INSET = 0.15;
+
+    /** A place to begin: the sides of the paper that is at hand (ISO 216, A4). */
+    private static final double LONG_MM = 297;
+
+    private static final double SHORT_MM = 210;
+
+    private final Bench bench;
+    private final JComboBox<Choice<String>> box = new JComboBox<>();
+    private final Entry<OptionalDouble> pitch = Lines.lengthIfAny(Fields.LINE_PITCH, mm -> mm);
+    private final Entry<Double> width = side("width of the rectangle", LONG_MM);
+    private final Entry<Double> height = side("height of the rectangle", SHORT_MM);
+    private final JButton corners = new JButton("Set its corners on the photo");
+    private Form form;
+    private boolean pitchMissing;
+    private boolean showing;
+
+    GroundRows(Bench bench) {
+        this.bench = bench;
+        box.setName("ground");
+        box.addItem(new Choice<>(new GroundChoice.Any().words(), "What the photo shows"));
+        box.addItem(new Choice<>(new GroundChoice.Sheet().words(), "The printed sheet"));
+        box.addItem(new Choice<>(RULED, "Ruled mat or paper"));
+        box.addItem(new Choice<>(GroundChoice.Paper.A4.words(), "Blank A4 paper"));
+        box.addItem(new Choice<>(GroundChoice.Paper.LETTER.words(), "Blank Letter paper"));
+        box.addItem(new Choice<>(RECTANGLE, "Four corners, set by hand"));
+        box.addActionListener(e -> {
+            if (!showing) {
+                choose(Choice.chosen(box));
+            }
+        });
+        corners.setName("set corners");
+        pitch.onTaken(() -> pitch.value()
+                .ifPresentOrElse(
+                        mm -> lie(pitch.session(), new GroundChoice.Ruled(mm)), () -> lie(null, new GroundChoice.Any())));
+        width.onTaken(this::resize);
+        height.onTaken(this::resize);
+    }
+
+    /** @param toCorners what shows the photo with the corners to be set */
+    void addTo(Form form, Runnable toCorners) {
+        this.form = form;
+        form.line("It lay on", 'N', box, "What the knife lay on in the photo; the printed sheet measures best");
+        form.line("Lines apart", 'I', pitch, "From each line of the ground to the next, bold or not: 10 mm, 1/2 in");
+        form.line("Width, 1 to 2", (char) 0, width, "Of the rectangle, from its corner 1 to its corner 2");
+        form.line("Height, 2 to 3", (char) 0, height, "Of the rectangle, from its corner 2 to its corner 3");
+        form.wide(corners);
+        corners.addActionListener(e -> toCorners.run());
+        box.addActionListener(e -> {
+            if (!showing && bench.job().settings().ground() instanceof GroundChoice.Rectangle) {
+                toCorners.run();
+            }
+        });
+    }
+
+    /** The photo shows a ruled ground, and how far apart its lines are is all that is missing. */
+    void askForPitch() {
+        pitchMissing = true;
+        follow(bench.job());
+    }
+
+    void follow(Job job) {
+        GroundChoice ground = job.settings().ground();
+        boolean ruled = ground instanceof GroundChoice.Ruled;
+        boolean rectangle = ground instanceof GroundChoice.Rectangle;
+        pitchMissing &= ground instanceof GroundChoice.Any;
+        showing = true;
+        Choice.choose(box, ruled || pitchMissing ? RULED : rectangle ? RECTANGLE : ground.words());
+        showing = false;
+        if (ground instanceof GroundChoice.Ruled lines) {
+            pitch.show(OptionalDouble.of(lines.pitchMm()));
+        } else {
+            pitch.show(OptionalDouble.empty());
+        }
+        if (ground instanceof GroundChoice.Rectangle told) {
+            width.show(told.widthMm());
+            height.show(told.heightMm());
+        }
+        form.showLine(pitch, ruled || pitchMissing);
+        form.showLine(width, rectangle);
+        form.showLine(height, rectangle);
+        corners.setVisible(rectangle && job.photo().isPresent());
+    }
+
+    private void choose(String words) {
+        pitchMissing = words.equals(RULED);
+        if (words.equals(RULED)) {
+            lie(null, new GroundChoice.Any());
+            follow(bench.job());
+            pitch.field().requestFocusInWindow();
+        } else {
+            lie(null, words.equals(RECTANGLE) ? rectangle() : GroundChoice.parse(words));
+        }
+    }
+
+    private void resize() {
+        if (bench.job().settings().ground() instanceof GroundChoice.Rectangle told) {
+            lie(null, new GroundChoice.Rectangle(width.value(), height.value(), told.corners()));
+        }
+    }
+
+    private void lie(Object session, GroundChoice ground) {
+        bench.change(session, job -> job.withSettings(job.settings().withGround(ground)));
+    }
+
+    /** Lying as the photo lies, to be pulled to where it is. */
+    private GroundChoice.Rectangle rectangle() {
+        double across = bench.job().photo().map(Photo::widthPx).orElse(4);
+        double down = bench.job().photo().map(Photo::heightPx).orElse(3);
+        boolean lying = across >= down;
+        return new GroundChoice.Rectangle(
+                lying ? LONG_MM : SHORT_MM,
+                lying ? SHORT_MM : LONG_MM,
+                List.of(
+                        new Point(INSET * across, INSET * down),
+                        new Point((1 - INSET) * across, INSET * down),
+                        new Point((1 - INSET) * across, (1 - INSET) * down),
+                        new Point(INSET * across, (1 - INSET) * down)));
+    }
+
+    private static Entry<Double> side(String name, double mm) {
+        LengthField side = GroundChoice.Rectangle.SIDE;
+        return Lines.slowLength(LengthField.of(name, side.leastMm(), side.greatestMm()), mm);
+    }
+}

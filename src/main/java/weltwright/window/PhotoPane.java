@@ -1,0 +1,84 @@
+package weltwright.window;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import weltwright.ground.GroundChoice;
+import weltwright.trace.FirstLook;
+import weltwright.trace.PhotoAdvice;
+
+/**
+ * The photo before it is traced: over it what it lies on, above it what would make a better photo, and what has to be told
+ * first.
+ */
+final class PhotoPane extends JPanel {
+    private final Bench bench;
+    private final PhotoView view;
+    private final WrappedText question = new WrappedText();
+    private final WrappedText advice = new WrappedText(Look::text);
+    private final WrappedText hint = new WrappedText(Look::faint);
+    private final JButton back = new JButton("Back to the outline");
+    private Live.State<FirstLook> look = new Live.State<>(Optional.empty(), "", false);
+
+    /** @param toOutline what shows the outline again */
+    PhotoPane(Bench bench, Runnable toOutline) {
+        super(new MigLayout("insets 8 0 0 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
+        this.bench = bench;
+        view = new PhotoView(bench);
+        question.setName("photo question");
+        advice.setName("photo advice");
+        hint.setName("photo hint");
+        back.setName("back to outline");
+        back.addActionListener(e -> toOutline.run());
+        add(question, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
+        add(advice, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
+        add(hint, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
+        add(back, "gapleft 12, gapbottom 6, growx 0");
+        add(view, "wmin 0, hmin 0, push, grow");
+        bench.watch(this::look);
+        view.watch(this::look);
+    }
+
+    PhotoView drawing() {
+        return view;
+    }
+
+    /** Shows what a first look at the photo gave, or that one is under way. */
+    void show(Live.State<FirstLook> now) {
+        look = now;
+        view.showGround(now.inWork() ? Optional.empty() : now.made().flatMap(FirstLook::ground));
+        look();
+    }
+
+    private void look() {
+        boolean ready = !look.inWork() && look.made().isPresent();
+        question.say(
+                !view.refusal().isEmpty()
+                        ? view.refusal()
+                        : ready ? look.made().flatMap(FirstLook::question).orElse("") : "");
+        advice.say(ready ? told(look.made().get()) : look.inWork() ? "Looking at the photo…" : "");
+        hint.say(hint());
+        back.setVisible(bench.job().silhouette().isPresent());
+        revalidate();
+    }
+
+    private String hint() {
+        return bench.job().settings().ground() instanceof GroundChoice.Rectangle
+                ? "Pull the four corners to where the photo shows them: 1 to 2 is the width, 2 to 3 the height. Keys: 1 to"
+                        + " 4 take hold of a corner, the arrows move it by a pixel, with Shift by ten. Near is good"
+                        + " enough where straight edges run between them: those are found by themselves."
+                : "";
+    }
+
+    /** The first note says what the knife was found to lie on; with corners set by hand also what a pixel is worth. */
+    private static String told(FirstLook look) {
+        String ground = look.notes().stream().findFirst().orElse("");
+        if (look.advice().isEmpty()) {
+            return look.question().isPresent() ? ground : "The photo is good to trace. " + String.join(" ", look.notes());
+        }
+        String better = look.advice().stream().map(PhotoAdvice::toString).collect(Collectors.joining("\n• ", "• ", ""));
+        return ground.isEmpty() ? better : ground + "\n" + better;
+    }
+}
