@@ -19,15 +19,10 @@ public record BenchPlan(List<Edge> edges, OrderOfWork order, List<HardwareNeed> 
 
     /** The same pattern gives the same plan to the last word. */
     public static BenchPlan of(Pattern pattern) {
-        return of(pattern, HardwareList.usual());
-    }
-
-    /** @param atHand the hardware to choose from */
-    public static BenchPlan of(Pattern pattern, HardwareList atHand) {
         List<Edge> edges = Edges.of(pattern);
         return new BenchPlan(
                 edges,
                 WorkDraft.order(pattern, edges),
-                HardwareNeed.of(pattern, atHand));
+                HardwareNeed.of(pattern));
     }
 }

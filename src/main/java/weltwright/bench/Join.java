@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.sheath.Fastening;
+import weltwright.sheath.Hardware;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
@@ -36,7 +36,7 @@ record Join(
         Stream<Join> sewn = pattern.seams().stream()
                 .map(seam -> of(seam.name(), Optional.of(seam), seam.layers(), pattern.pieces()));
         Stream<Join> riveted = pattern.fastenings().stream()
-                .filter(fastening -> fastening.kind() == Fastening.Kind.RIVET)
+                .filter(fastening -> fastening.kind() == Hardware.Kind.RIVET)
                 .map(rivets -> of(rivets.name(), Optional.empty(), rivets.layers(), pattern.pieces()));
         return Stream.concat(sewn, riveted).toList();
     }

@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weltwright.sheath.Fastening;
+import weltwright.sheath.Hardware;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
@@ -191,8 +192,10 @@ final class WorkDraft {
                     Words.text("through %.1f mm", fastening.stackMm()));
             case SNAP -> add(Step.RIVET, "Set the halves of the %s in %s".formatted(fastening.name(), on), names,
                     "snap setter", "");
+            case EYELET -> add(
+                    Step.RIVET, "Set the %s in %s".formatted(counted(fastening), on), names, "eyelet setter", "");
             case RING -> add(Step.RIVET, "Put the ring into %s".formatted(on), names, "by hand",
-                    Words.text("%.0f mm inside", fastening.widthMm()));
+                    fastening.hardware().name());
         };
         join(fastening.name(), names, operation, "the post needs its hole");
         fixings.put(fastening.name(), operation);
@@ -220,7 +223,7 @@ final class WorkDraft {
             for (Join join : joins) {
                 boolean shared = fastening.layers().stream().anyMatch(layer -> join.joins(layer.piece()));
                 boolean closesOver = join.stack() || join.seam().isPresent() && join.fold().isPresent();
-                if (shared && (closesOver || fastening.kind() == Fastening.Kind.RING)) {
+                if (shared && (closesOver || fastening.kind() == Hardware.Kind.RING)) {
                     after(
                             fixings.get(fastening.name()),
                             closings.get(join.name()),

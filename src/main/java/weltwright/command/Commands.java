@@ -54,7 +54,8 @@ public final class Commands {
         return new CommandLine(new RootCommand())
                 .addSubcommand(new SheetCommand())
                 .addSubcommand(new TraceCommand(line))
-                .addSubcommand(new MakeCommand(line));
+                .addSubcommand(new MakeCommand(line))
+                .addSubcommand(new HardwareCommand());
     }
 
     private static int misuse(ParameterException e, PrintWriter err) {

@@ -32,7 +32,7 @@ final class RootCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "A command is missing: sheet, trace or make.");
+                spec.commandLine(), "A command is missing: sheet, trace, make or hardware.");
     }
 
     /** The version as the jar's manifest tells it. */

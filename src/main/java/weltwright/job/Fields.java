@@ -42,6 +42,12 @@ public final class Fields {
     public static final LengthField HANDLE_DEPTH = LengthField.of("depth of the handle in the sheath", 0, 200);
     public static final LengthField DRAIN_HOLE = LengthField.of("drain hole", 0, 10);
 
+    public static final LengthField POST = LengthField.of("diameter of the post", 0.5, 15);
+    public static final LengthField CAP = LengthField.of("diameter of the cap", 1, 40);
+    public static final LengthField GRIP_FROM = LengthField.of("thinnest leather that it holds", 0, 40);
+    public static final LengthField GRIP_TO = LengthField.of("thickest leather that it holds", 0.5, 60);
+    public static final LengthField RING_INSIDE = LengthField.of("clear width of the ring", 5, 100);
+    public static final LengthField RING_WIRE = LengthField.of("wire of the ring", 1, 12);
     public static final NumberField FOCAL_35MM = NumberField.of("focal length in 35 mm terms", 5, 2000);
     /** What {@code SHEET_BAR_ACROSS} and {@code SHEET_BAR_DOWN} leave room for. */
     public static final NumberField SHEET_SCALE = NumberField.of("scale of the printed sheet", 0.9, 1.1);

@@ -58,7 +58,7 @@ record JobDocument(
         List<CaliperEntry> calipers,
         SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
-    static final int VERSION = 3;
+    static final int VERSION = 4;
 
     /** Longer than any knife: a coordinate beyond is damage. */
     private static final double FARTHEST_MM = 2000;

@@ -43,7 +43,7 @@ public final class JobFile {
     private static final int GREATEST_PHOTO_BYTES = 200_000_000;
     private static final byte[] ZIP_MAGIC = {'P', 'K', 3, 4};
 
-    private static final ObjectMapper JSON = JsonMapper.builder()
+    static final ObjectMapper JSON = JsonMapper.builder()
             .addModule(new JavaTimeModule())
             .addModule(new SimpleModule()
                     .addDeserializer(double.class, new FiniteNumber())

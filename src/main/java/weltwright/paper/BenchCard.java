@@ -97,7 +97,7 @@ final class BenchCard {
         table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
         table(flow, "Thread", "Saddle stitch: one thread for each seam, a needle at each of its ends.", threadColumns(),
                 thread());
-        table(flow, "Hardware", "Sizes from the list of usual hardware: compare with what you have.", hardwareColumns(),
+        table(flow, "Hardware", "Sizes as the list of hardware has them: compare with what you have.", hardwareColumns(),
                 hardware());
         warnings(flow);
         table(flow, "Finish these edges before assembly",
@@ -234,8 +234,8 @@ final class BenchCard {
                         Kind.PLAIN,
                         need.name(),
                         String.valueOf(need.count()),
-                        need.choice().orElse("nothing in the list"),
-                        need.holeMm() == 0 ? "" : number("%.1f", need.holeMm()),
+                        need.hardware().name(),
+                        need.punchMm() == 0 ? "" : number("%.1f", need.punchMm()),
                         number("%.1f", need.throughMm())))
                 .toList();
     }

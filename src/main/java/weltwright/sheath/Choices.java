@@ -20,6 +20,7 @@ final class Choices {
                     "Choose a sheath of two panels, with a welt all round.");
         }
         leather(spec.leather(), spec.welt());
+        hardware(spec.hardware());
         within("stitch margin", spec.stitching().marginMm(), 1.5, 15);
         within("pitch", spec.stitching().pitchMm(), 1.5, 12);
         within("number of back-stitches", spec.stitching().backStitches(), 0, 6);
@@ -30,8 +31,8 @@ final class Choices {
         within("tilt in degrees", Math.toDegrees(spec.carry().tiltRad()), -45, 45);
         within("depth of the handle in the sheath", spec.handleDepthMm(), 0, longestHandleDepth(knife));
         spec.strap().ifPresent(strap -> within("allowance of the handle strap", strap.allowanceMm(), 0, 20));
-        if (spec.drainHoleDiameterMm() != 0) {
-            within("diameter of the drain hole", spec.drainHoleDiameterMm(), 1, 10);
+        if (spec.drain().diameterMm() != 0 && !spec.drain().eyelet()) {
+            within("diameter of the drain hole", spec.drain().diameterMm(), 1, 10);
         }
     }
 
@@ -45,6 +46,27 @@ final class Choices {
         within("squareness of the handle", knife.shaping().handleExponent(), 2, 10);
         if (knife.shaping().grind().hasHeight()) {
             within("height of the grind", knife.shaping().grind().heightMm(), 0.5, 150);
+        }
+    }
+
+    private static void hardware(HardwareList list) {
+        for (Fastener fastener : list.fasteners()) {
+            boolean possible = fastener.postMm() > 0
+                    && fastener.capMm() > fastener.postMm()
+                    && fastener.gripFromMm() >= 0
+                    && fastener.gripToMm() > fastener.gripFromMm();
+            if (!possible) {
+                throw new Trouble(
+                        "In the list of hardware the sizes of the " + fastener.name() + " cannot be.",
+                        "Its cap must be wider than its post, and its grip go from thin to thick.");
+            }
+        }
+        for (Ring ring : list.rings()) {
+            if (!(ring.insideMm() > 0 && ring.wireMm() > 0)) {
+                throw new Trouble(
+                        "In the list of hardware the sizes of the " + ring.name() + " cannot be.",
+                        "Measure one, and put its sizes there.");
+            }
         }
     }
 

@@ -152,7 +152,7 @@ class MakeCommandTest {
         assertThat(made.spec().leather().neutralFactor()).isEqualTo(0.4);
         assertThat(made.spec().belt().beltWidthMm()).isCloseTo(38.1, within(1e-12));
         assertThat(made.spec().belt().beltThicknessMm()).isEqualTo(3.5);
-        assertThat(made.spec().drainHoleDiameterMm()).isZero();
+        assertThat(made.spec().drain().diameterMm()).isZero();
         assertThat(made.shaping().edgeThicknessMm()).isEqualTo(0.5);
         assertThat(made.customer()).isEqualTo("Anouk");
         assertThat(made.knifeName()).isEqualTo("drop point");

@@ -155,7 +155,7 @@ class PatternPropertiesTest {
             List<Hole> drains = piece.holes().stream()
                     .filter(hole -> hole.use() == Hole.Use.DRAIN)
                     .toList();
-            boolean drained = spec.drainHoleDiameterMm() > 0 && List.of("body", "face", "back").contains(piece.name());
+            boolean drained = !spec.drain().equals(Drain.NONE) && List.of("body", "face", "back").contains(piece.name());
             assertThat(drains).hasSize(!drained ? 0 : piece.name().equals("body") ? 2 : 1);
             for (Hole drain : drains) {
                 for (Hole stitch : piece.holes()) {

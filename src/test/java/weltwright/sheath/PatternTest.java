@@ -341,7 +341,7 @@ class PatternTest {
                 .with(new BeltHold(BeltHold.Style.TAIL, beltWidth, beltThickness))
                 .withEaseMm(ease)
                 .withHandleDepthMm(handleDepth)
-                .withDrainHoleDiameterMm(drain);
+                .with(new Drain(drain, false));
     }
 
     /** The hole on the edge's side that is nearest to a station of the knife: pieces are laid tip down. */
