@@ -25,9 +25,11 @@ import weltwright.sheath.Seam;
  * @param pieces of each layer
  * @param under which layer the others are laid upon; -1 in a stack
  * @param toCutMm how far the holes of each layer are from its cut
+ * @param stackMm all layers one on another
  */
 record Join(
-        String name, Optional<Seam> seam, List<Seam.Layer> layers, List<Piece> pieces, int under, List<Double> toCutMm) {
+        String name, Optional<Seam> seam, List<Seam.Layer> layers, List<Piece> pieces, int under, List<Double> toCutMm,
+        double stackMm) {
     /** Two layers of a stack are cut to the same distance; glue and the bend of the leather may hide this much. */
     private static final double SAME_MM = 1;
 
@@ -60,7 +62,9 @@ record Join(
                 : IntStream.rangeClosed(0, last)
                         .reduce((a, b) -> distances.get(b) > distances.get(a) + 1e-6 ? b : a)
                         .orElseThrow();
-        return new Join(name, seam, layers, List.copyOf(pieces), under, List.copyOf(distances));
+        double thick = seam.map(Seam::thickestStackMm)
+                .orElseGet(() -> layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum());
+        return new Join(name, seam, layers, List.copyOf(pieces), under, List.copyOf(distances), thick);
     }
 
     /** The median, which a few holes at a corner do not sway. */
@@ -103,12 +107,6 @@ record Join(
     /** The stitches of a seam in one of its layers. */
     Polyline row(int layer) {
         return new Polyline(layers.get(layer).holes(), seam.map(Seam::closed).orElse(false));
-    }
-
-    /** All layers one on another. */
-    double stackMm() {
-        return seam.map(Seam::thickestStackMm)
-                .orElseGet(() -> layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum());
     }
 
     /**
