@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.locationtech.jts.geom.Geometry;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Hardware;
@@ -69,9 +68,8 @@ record Join(
 
     /** The median, which a few holes at a corner do not sway. */
     private static double middleDistance(Piece piece, Seam.Layer layer) {
-        Geometry cut = piece.outline().lineString();
         double[] distances = layer.holes().stream()
-                .mapToDouble(hole -> cut.distance(cut.getFactory().createPoint(hole.coordinate())))
+                .mapToDouble(hole -> SewnRow.Foot.of(hole, piece.outline()).distanceMm())
                 .sorted()
                 .toArray();
         return distances[distances.length / 2];

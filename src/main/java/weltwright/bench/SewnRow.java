@@ -89,7 +89,7 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
      */
     record Foot(Point at, Point along, double distanceMm, boolean beyondEnd) {
         /** In plain numbers, for this is asked at each half millimetre of every cut. */
-        private static Foot of(Point p, Polyline row) {
+        static Foot of(Point p, Polyline row) {
             List<Point> points = row.points();
             int last = points.size() - 1;
             int nearest = 0;
