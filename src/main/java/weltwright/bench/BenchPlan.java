@@ -2,6 +2,7 @@ package weltwright.bench;
 
 import java.util.List;
 import weltwright.sheath.Pattern;
+import weltwright.sheath.Piece;
 
 /**
  * All that the bench needs to know beside the pattern; it follows from the pattern alone.
@@ -15,6 +16,11 @@ public record BenchPlan(List<Edge> edges, OrderOfWork order, List<HardwareNeed> 
     public BenchPlan {
         edges = List.copyOf(edges);
         hardware = List.copyOf(hardware);
+    }
+
+    /** Those of one piece, in their order round it. */
+    public List<Edge> edgesOf(Piece piece) {
+        return edges.stream().filter(edge -> edge.piece().equals(piece.name())).toList();
     }
 
     /** The same pattern gives the same plan to the last word. */
