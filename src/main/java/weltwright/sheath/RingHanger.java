@@ -95,7 +95,8 @@ final class RingHanger implements BeltFitting {
 
     @Override
     public double aboveThroatMm() {
-        return ringStrap.aboveThroatMm() + 2 * Strap.rivetsApartMm(rivet) + belt.openingMm();
+        double leg = CLEAR_MM + ring.wireMm() / 2 + Strap.rivetsApartMm(rivet) + belt.openingMm();
+        return ringStrap.aboveThroatMm() + ring.insideMm() + leg;
     }
 
     @Override
