@@ -37,10 +37,10 @@ public record Fastener(String name, Kind kind, double postMm, double capMm, doub
     /**
      * From the middle of its hole to the nearest edge of the leather, at least: its cap does not overhang, and the leather is
      * not torn out. A riveted joint's margin is one and a half diameters of the rivet from the middle of the hole (machine
-     * design handbooks, from memory); leather is given two.
+     * design handbooks, from memory); leather is given two. An eyelet holds nothing, and so wants room for its cap alone.
      */
     public double leastToEdgeMm() {
-        return Math.max(capMm / 2, 2 * postMm);
+        return kind == Kind.EYELET ? capMm / 2 + AIR_MM : Math.max(capMm / 2, 2 * postMm);
     }
 
     /**

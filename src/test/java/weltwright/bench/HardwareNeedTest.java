@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Fastener;
@@ -20,6 +25,7 @@ import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.TestSpecs;
 
 class HardwareNeedTest {
     private static final Fastener RIVET = new Fastener("rivet", Hardware.Kind.RIVET, 3.3, 9, 5, 7);
@@ -74,6 +80,32 @@ class HardwareNeedTest {
                 .asString()
                 .contains("6.0 mm from another hole")
                 .contains("6.1 mm");
+    }
+
+    /** Whatever the sheath, it is drawn so that what it was given has its room; its grip may be wrong, and then it is said. */
+    @Property(tries = 60)
+    void whatIsDrawnHasRoomForItsHardware(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = Made.of(knife, spec);
+        HoleSpacing spacing = new HoleSpacing(pattern);
+        for (Fastening fastening : pattern.fastenings()) {
+            if (fastening.hardware() instanceof Fastener fastener) {
+                assertThat(spacing.warnings(fastening, fastener)).as(fastening.name()).isEmpty();
+            }
+        }
+        for (HardwareNeed need : BenchPlan.of(pattern).hardware()) {
+            boolean grips = !(need.hardware() instanceof Fastener fastener) || fastener.grips(need.throughMm());
+            assertThat(need.warnings()).hasSize(grips ? 0 : 1);
+        }
+    }
+
+    @Provide
+    Arbitrary<Knife> knives() {
+        return TestKnives.any();
+    }
+
+    @Provide
+    Arbitrary<SheathSpec> specs() {
+        return TestSpecs.any();
     }
 
     private static List<String> warnings(List<Hole> others, Point... centres) {
