@@ -194,6 +194,10 @@ final class Development {
     private double growth(double[] atStations, double turnMm, double x) {
         double first = cavity.stationMm(0);
         double step = cavity.stationMm(1) - first;
+        double last = cavity.stationMm(atStations.length - 1);
+        if (!form.folded() && x > last && turnMm > last) {
+            return atStations[atStations.length - 1] * Math.max(0, turnMm - x) / (turnMm - last);
+        }
         double at = Math.max(0, Math.min(atStations.length - 1, (Math.min(x, turnMm) - first) / step));
         int i = (int) Math.min(atStations.length - 2, Math.floor(at));
         return atStations[i] + (at - i) * (atStations[i + 1] - atStations[i]);

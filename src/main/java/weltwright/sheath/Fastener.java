@@ -45,10 +45,11 @@ public record Fastener(String name, Kind kind, double postMm, double capMm, doub
 
     /**
      * From the middle of its hole to that of another like it, at least: the caps do not touch, and the holes are three
-     * diameters apart (the least pitch of a riveted joint in machine design handbooks, from memory).
+     * diameters apart (the least pitch of a riveted joint in machine design handbooks, from memory); of eyelets, that their
+     * caps do not touch.
      */
     public double leastApartMm() {
-        return Math.max(capMm + AIR_MM, 3 * postMm);
+        return kind == Kind.EYELET ? capMm + AIR_MM : Math.max(capMm + AIR_MM, 3 * postMm);
     }
 
     public boolean grips(double stackMm) {
