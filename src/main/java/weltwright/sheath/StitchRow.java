@@ -18,6 +18,9 @@ final class StitchRow {
     /** Where the row turns so far within one stitch, it has a corner. */
     private static final double CORNER_RAD = Math.toRadians(60);
 
+    /** A stitch to a corner may be shorter than the others: by this share of them at the least. */
+    private static final double SHORTEST = 0.6;
+
     private static final double SAME_RAD = Math.toRadians(0.1);
 
     private static final double NOTCH_MM = 2;
@@ -75,7 +78,7 @@ final class StitchRow {
         double last = 0;
         int before = 0;
         int after = 0;
-        for (int k = 1; k + 1 < s.length && s[k] < lengthMm - pitchMm; k++) {
+        for (int k = 1; k + 1 < s.length && s[k] < lengthMm - SHORTEST * pitchMm; k++) {
             while (s[before + 1] < s[k] - pitchMm / 2) {
                 before++;
             }
@@ -85,7 +88,7 @@ final class StitchRow {
             Point in = line.points().get(before + 1).minus(line.points().get(before));
             Point out = line.points().get(after + 1).minus(line.points().get(after));
             double turn = Math.abs(Math.atan2(in.cross(out), in.dot(out)));
-            boolean inRow = s[k] > parts.get(parts.size() - 1) + pitchMm;
+            boolean inRow = s[k] > parts.get(parts.size() - 1) + SHORTEST * pitchMm;
             if (inRow && turn > CORNER_RAD && turn > sharpest + SAME_RAD) {
                 sharpest = turn;
                 first = s[k];
