@@ -1,11 +1,15 @@
 package weltwright.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
+import weltwright.geometry.Point;
 import weltwright.sheath.Hole;
+import weltwright.sheath.IronSteps;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
@@ -79,15 +83,28 @@ final class PieceWork {
                 String side = join.isInside(i)
                         ? piece.count() == 1 ? "" : ", in each of them"
                         : layer.chiselled() ? ", from the grain side" : ", from the flesh side";
+                String irons = layer.chiselled() ? ": " + irons(layer.holes(), join.seam().get().closed()) : "";
                 punched.add(work.add(
                         Step.PUNCH,
-                        "Punch %d holes of the %s in the %s%s".formatted(layer.holes().size(), join.name(), where, side),
+                        "Punch %d holes of the %s in the %s%s%s"
+                                .formatted(layer.holes().size(), join.name(), where, side, irons),
                         piece.name(),
                         "pricking iron or chisel",
                         pitch(join.seam().get().pitchMm())));
             });
         }
         return punched;
+    }
+
+    /** How often an iron of which number of teeth is set. */
+    private static String irons(List<Point> holes, boolean closed) {
+        Map<Integer, Long> settings = IronSteps.of(holes, closed).stream()
+                .collect(Collectors.groupingBy(
+                        IronSteps.Step::teeth, () -> new TreeMap<>(Comparator.reverseOrder()), Collectors.counting()));
+        return Words.and(settings.entrySet().stream()
+                .map(entry -> "%d teeth %s".formatted(
+                        entry.getKey(), entry.getValue() == 1 ? "once" : entry.getValue() + " times"))
+                .toList());
     }
 
     private List<Operation> roundHoles(Piece piece) {

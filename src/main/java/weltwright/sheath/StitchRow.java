@@ -25,11 +25,6 @@ final class StitchRow {
 
     private static final double NOTCH_MM = 2;
 
-    /** A tick for an iron, between the row and the outer edge. */
-    private static final double TICK_FROM_MM = 1;
-
-    private static final double TICK_TO_MM = 2.2;
-
     private final Polyline line;
     private final double[] stations;
     private final int[] segment;
@@ -124,7 +119,7 @@ final class StitchRow {
     List<Point> on(Polyline layer) {
         List<Point> holes = new ArrayList<>(count());
         for (int i = 0; i < count(); i++) {
-            holes.add(layer.points().get(segment[i]).towards(layer.points().get(segment[i] + 1), fraction[i]));
+            holes.add(at(layer, i));
         }
         return holes;
     }
@@ -137,7 +132,7 @@ final class StitchRow {
     List<Mark> ironMarks(Polyline layer) {
         List<Mark> marks = new ArrayList<>();
         for (IronSteps.Step step : IronSteps.of(on(layer), false)) {
-            marks.add(stroke(layer, step.first(), TICK_FROM_MM, TICK_TO_MM, Mark.Kind.IRON, ""));
+            marks.add(IronSteps.tick(at(layer, step.first()), outwards(layer, step.first())));
         }
         return marks;
     }
@@ -196,11 +191,19 @@ final class StitchRow {
     }
 
     private Mark stroke(Polyline layer, int hole, double from, double to, Mark.Kind kind, String label) {
-        Point a = layer.points().get(segment[hole]);
-        Point b = layer.points().get(segment[hole] + 1);
-        Point at = a.towards(b, fraction[hole]);
-        Point outwards = b.minus(a).unit().left().times(-1);
+        Point at = at(layer, hole);
+        Point outwards = outwards(layer, hole);
         Polyline stroke = Polyline.open(List.of(at.plus(outwards.times(from)), at.plus(outwards.times(to))));
         return new Mark(stroke, kind, label);
+    }
+
+    private Point at(Polyline layer, int hole) {
+        int k = segment[hole];
+        return layer.points().get(k).towards(layer.points().get(k + 1), fraction[hole]);
+    }
+
+    private Point outwards(Polyline layer, int hole) {
+        int k = segment[hole];
+        return layer.points().get(k + 1).minus(layer.points().get(k)).unit().left().times(-1);
     }
 }

@@ -100,13 +100,12 @@ final class StrapLoop implements BeltFitting {
         holes.addAll(holes(upperEnd()));
         double fold = beyondMm() + heightMm() + loop.foldMm();
         String over = piece.equals("ring strap") ? "fold over the ring" : "fold over the belt";
-        return List.of(new Piece(
-                piece,
-                1,
-                spec.leather().thicknessMm(),
-                strap.outline(),
-                holes,
-                List.of(strap.across(fold, Mark.Kind.FOLD, over), strap.grain(lengthMm() / 3))));
+        List<Mark> marks = new ArrayList<>(
+                List.of(strap.across(fold, Mark.Kind.FOLD, over), strap.grain(lengthMm() / 3)));
+        if (sewn) {
+            marks.addAll(StitchBox.ironMarks(upperEnd()));
+        }
+        return List.of(new Piece(piece, 1, spec.leather().thicknessMm(), strap.outline(), holes, marks));
     }
 
     @Override

@@ -131,6 +131,29 @@ class PatternPropertiesTest {
         }
     }
 
+    /** Where the holes are struck from, each setting of an iron has its tick beside its first hole; and there alone. */
+    @Property(tries = TRIES)
+    void theIronsAreMarkedWhereTheyAreSet(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = made(knife, spec);
+        for (Piece piece : pattern.pieces()) {
+            List<Point> firsts = pattern.seams().stream()
+                    .flatMap(seam -> seam.layers().stream()
+                            .filter(layer -> layer.piece().equals(piece.name()) && layer.chiselled())
+                            .flatMap(layer -> IronSteps.of(layer.holes(), seam.closed()).stream()
+                                    .map(step -> layer.holes().get(step.first()))))
+                    .toList();
+            List<Polyline> ticks = piece.marks().stream()
+                    .filter(mark -> mark.kind() == Mark.Kind.IRON)
+                    .map(Mark::line)
+                    .toList();
+            assertThat(ticks).as(piece.name()).hasSameSizeAs(firsts);
+            for (Polyline tick : ticks) {
+                assertThat(firsts).anyMatch(first -> Math.abs(first.distance(tick.points().get(0)) - 1) < 1e-6);
+                assertThat(piece.outline().polygon().covers(tick.lineString())).as(piece.name()).isTrue();
+            }
+        }
+    }
+
     /** What is laid on another piece has its holes in the same places to one another: every hole has its partner. */
     @Property(tries = TRIES)
     void whatIsLaidOnHasTheSameHoles(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
