@@ -25,10 +25,11 @@ public record BenchPlan(List<Edge> edges, OrderOfWork order, List<HardwareNeed> 
 
     /** The same pattern gives the same plan to the last word. */
     public static BenchPlan of(Pattern pattern) {
-        List<Edge> edges = Edges.of(pattern);
+        List<Join> joins = Join.of(pattern);
+        List<Edge> edges = Edges.of(pattern, joins);
         return new BenchPlan(
                 edges,
-                WorkDraft.order(pattern, edges),
+                WorkDraft.order(pattern, joins, edges),
                 HardwareNeed.of(pattern));
     }
 }

@@ -31,9 +31,9 @@ final class Work {
     /** By join: what makes it last, stitches or rivets. */
     final Map<String, Operation> fixings = new LinkedHashMap<>();
 
-    Work(Pattern pattern, List<Edge> edges) {
+    Work(Pattern pattern, List<Join> joins, List<Edge> edges) {
         this.pattern = pattern;
-        this.joins = Join.of(pattern);
+        this.joins = joins;
         this.edges = edges;
     }
 

@@ -12,8 +12,8 @@ import weltwright.sheath.Piece;
 final class WorkDraft {
     private WorkDraft() {}
 
-    static OrderOfWork order(Pattern pattern, List<Edge> edges) {
-        Work work = new Work(pattern, edges);
+    static OrderOfWork order(Pattern pattern, List<Join> joined, List<Edge> edges) {
+        Work work = new Work(pattern, joined, edges);
         PieceWork pieces = new PieceWork(work);
         JoinWork joins = new JoinWork(work);
         EdgeWork edgeWork = new EdgeWork(work);
