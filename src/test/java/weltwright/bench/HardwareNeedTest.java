@@ -19,6 +19,7 @@ import weltwright.sheath.Fastening;
 import weltwright.sheath.Hardware;
 import weltwright.sheath.HardwareList;
 import weltwright.sheath.Hole;
+import weltwright.sheath.Made;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.Piece;

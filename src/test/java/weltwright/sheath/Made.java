@@ -1,18 +1,18 @@
-package weltwright.bench;
+package weltwright.sheath;
 
 import net.jqwik.api.Assume;
 import weltwright.knife.Knife;
-import weltwright.sheath.Pattern;
-import weltwright.sheath.PatternMaker;
-import weltwright.sheath.SheathSpec;
 import weltwright.trouble.Trouble;
 
 /** Patterns of random knives. */
-final class Made {
+public final class Made {
     private Made() {}
 
-    /** The pattern; a knife that is too slim or short for what is to hold its sheath is left out. */
-    static Pattern of(Knife knife, SheathSpec spec) {
+    /**
+     * The pattern; a knife that is too slim or short for what is to hold its sheath, and one that would cut a fold, is left
+     * out.
+     */
+    public static Pattern of(Knife knife, SheathSpec spec) {
         try {
             return PatternMaker.make(knife, spec);
         } catch (Trouble trouble) {
