@@ -1,6 +1,5 @@
 package weltwright.job;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.io.IOException;
@@ -25,13 +24,17 @@ public final class HardwareFile {
 
     /** Reads a list; throws {@link Trouble} where the file is none, or has sizes that no hardware has. */
     public static HardwareList read(Path file) {
-        Document document;
+        byte[] json;
         try {
-            document = JobFile.JSON.readValue(Files.readString(file), Document.class);
-        } catch (JsonProcessingException e) {
-            throw notAList(file, e);
+            json = Files.readAllBytes(file);
         } catch (IOException e) {
             throw new Trouble("The list of hardware " + file + " cannot be read.", "See whether it is there.", e);
+        }
+        Document document;
+        try {
+            document = JobFile.JSON.readValue(json, Document.class);
+        } catch (IOException e) {
+            throw notAList(file, e);
         }
         if (!FORMAT.equals(document.format) || document.version != VERSION) {
             throw notAList(file, null);
