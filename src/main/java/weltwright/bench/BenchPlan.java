@@ -2,6 +2,7 @@ package weltwright.bench;
 
 import java.util.List;
 import weltwright.sheath.Pattern;
+import weltwright.sheath.Piece;
 
 /**
  * All that the bench needs to know beside the pattern; it follows from the pattern alone.
@@ -17,17 +18,18 @@ public record BenchPlan(List<Edge> edges, OrderOfWork order, List<HardwareNeed> 
         hardware = List.copyOf(hardware);
     }
 
-    /** The same pattern gives the same plan to the last word. */
-    public static BenchPlan of(Pattern pattern) {
-        return of(pattern, HardwareList.usual());
+    /** Those of one piece, in their order round it. */
+    public List<Edge> edgesOf(Piece piece) {
+        return edges.stream().filter(edge -> edge.piece().equals(piece.name())).toList();
     }
 
-    /** @param atHand the hardware to choose from */
-    public static BenchPlan of(Pattern pattern, HardwareList atHand) {
-        List<Edge> edges = Edges.of(pattern);
+    /** The same pattern gives the same plan to the last word. */
+    public static BenchPlan of(Pattern pattern) {
+        List<Join> joins = Join.of(pattern);
+        List<Edge> edges = Edges.of(pattern, joins);
         return new BenchPlan(
                 edges,
-                WorkDraft.order(pattern, edges),
-                HardwareNeed.of(pattern, atHand));
+                WorkDraft.order(pattern, joins, edges),
+                HardwareNeed.of(pattern));
     }
 }

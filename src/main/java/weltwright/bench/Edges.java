@@ -61,8 +61,7 @@ final class Edges {
         stepMm = piece.outline().lengthMm() / samples;
     }
 
-    static List<Edge> of(Pattern pattern) {
-        List<Join> joins = Join.of(pattern);
+    static List<Edge> of(Pattern pattern, List<Join> joins) {
         return pattern.pieces().stream()
                 .flatMap(piece -> new Edges(piece, joins).walk().stream())
                 .toList();
@@ -95,8 +94,9 @@ final class Edges {
 
     private List<Edge> walk() {
         Owner[] owners = new Owner[samples];
+        int[] nextNear = new int[rows.size()];
         for (int i = 0; i < samples; i++) {
-            owners[i] = sewnOrLaid(i);
+            owners[i] = sewnOrLaid(i, nextNear);
         }
         ownTheRest(owners);
         swallowCorners(owners);
@@ -118,17 +118,21 @@ final class Edges {
         return edges;
     }
 
-    private Owner sewnOrLaid(int i) {
+    /** @param nextNear of each row the first sample at which it may be near again: no step comes nearer than it is long */
+    private Owner sewnOrLaid(int i, int[] nextNear) {
         Point p = points.get(i);
         Point along = points.get((i + 1) % samples).minus(points.get((i + samples - 1) % samples)).unit();
         Owner nearest = null;
         double least = Double.POSITIVE_INFINITY;
-        for (SewnRow row : rows) {
-            if (row.layer() == row.join().under()) {
+        for (int r = 0; r < rows.size(); r++) {
+            SewnRow row = rows.get(r);
+            if (row.layer() == row.join().under() || i < nextNear[r]) {
                 continue;
             }
             SewnRow.Foot foot = row.foot(p);
-            if (foot.distanceMm() > row.join().fromEdgeMm() + ALONG_MM || foot.distanceMm() >= least) {
+            double beyond = foot.distanceMm() - row.join().fromEdgeMm() - ALONG_MM;
+            nextNear[r] = i + (int) Math.max(0, Math.floor(beyond / stepMm));
+            if (beyond > 0 || foot.distanceMm() >= least) {
                 continue;
             }
             boolean runsAlong = !foot.beyondEnd() || Math.abs(foot.along().dot(along)) > SAME_WAY;

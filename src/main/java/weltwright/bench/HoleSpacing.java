@@ -2,36 +2,96 @@ package weltwright.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import weltwright.geometry.Point;
+import weltwright.sheath.Fastener;
+import weltwright.sheath.Fastening;
+import weltwright.sheath.Hole;
+import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
+import weltwright.sheath.Seam;
 
-/** Whether the holes of a fastener leave enough leather to one another and to the edge of a piece. */
+/**
+ * Whether the holes for hardware leave enough leather to one another, to all other holes and to the edges of a piece.
+ *
+ * <p>Two fasteners alike want {@link Fastener#leastApartMm}; of two that are not alike the caps are not to touch, nor is a
+ * cap to lie on a stitch or another hole.
+ */
 final class HoleSpacing {
-    private HoleSpacing() {}
+    /** Leather that must be left beside a cap to lie flat. Common practice. */
+    private static final double AIR_MM = 1;
 
-    /** Plain sentences, one for the nearest pair and one for the nearest edge, where they are too near. */
-    static List<String> warnings(Piece piece, Fastener fastener, List<Point> centres) {
+    private final Pattern pattern;
+
+    HoleSpacing(Pattern pattern) {
+        this.pattern = pattern;
+    }
+
+    /** Plain sentences for one fastener: in each piece one for the nearest other hole and one for the nearest edge. */
+    List<String> warnings(Fastening fastening, Fastener fastener) {
         List<String> warnings = new ArrayList<>();
-        double apart = Double.POSITIVE_INFINITY;
-        double toEdge = Double.POSITIVE_INFINITY;
-        Geometry cut = piece.outline().lineString();
-        for (int i = 0; i < centres.size(); i++) {
-            toEdge = Math.min(toEdge, cut.distance(cut.getFactory().createPoint(centres.get(i).coordinate())));
-            for (int k = 0; k < i; k++) {
-                apart = Math.min(apart, centres.get(i).distance(centres.get(k)));
+        for (Piece piece : pattern.pieces()) {
+            List<Point> own = centres(fastening, piece);
+            if (!own.isEmpty()) {
+                edge(piece, fastener, own).ifPresent(warnings::add);
+                nearest(piece, fastener, own).ifPresent(warnings::add);
             }
         }
-        if (apart < fastener.leastApartMm()) {
-            warnings.add(Words.text(
-                    "In the %s two holes for the %s are %.1f mm apart; it wants at least %.1f mm.",
-                    piece.name(), fastener.name(), apart, fastener.leastApartMm()));
-        }
-        if (toEdge < fastener.leastToEdgeMm()) {
-            warnings.add(Words.text(
-                    "In the %s a hole for the %s is %.1f mm from the edge; it wants at least %.1f mm.",
-                    piece.name(), fastener.name(), toEdge, fastener.leastToEdgeMm()));
-        }
         return warnings;
+    }
+
+    private static List<Point> centres(Fastening fastening, Piece piece) {
+        return fastening.layers().stream()
+                .filter(layer -> layer.piece().equals(piece.name()))
+                .map(Seam.Layer::holes)
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static Optional<String> edge(Piece piece, Fastener fastener, List<Point> own) {
+        Geometry cut = piece.outline().lineString();
+        double least = own.stream()
+                .mapToDouble(p -> cut.distance(cut.getFactory().createPoint(p.coordinate())))
+                .min()
+                .orElseThrow();
+        return least >= fastener.leastToEdgeMm() - 1e-6
+                ? Optional.empty()
+                : Optional.of(Words.text(
+                        "In the %s a hole for the %s is %.1f mm from the edge; it wants at least %.1f mm.",
+                        piece.name(), fastener.name(), least, fastener.leastToEdgeMm()));
+    }
+
+    private Optional<String> nearest(Piece piece, Fastener fastener, List<Point> own) {
+        double lacking = 0;
+        String words = null;
+        for (Point centre : own) {
+            for (Hole other : piece.holes()) {
+                double apart = other.centre().distance(centre);
+                boolean alike = own.stream().anyMatch(p -> p.distance(other.centre()) < 1e-6);
+                double wanted = alike
+                        ? fastener.leastApartMm()
+                        : fastener.capMm() / 2 + reachMm(piece, other) + AIR_MM;
+                if (apart > 1e-6 && wanted - apart > lacking + 1e-6) {
+                    lacking = wanted - apart;
+                    words = Words.text(
+                            alike
+                                    ? "In the %s two holes for the %s are %.1f mm apart; they want at least %.1f mm."
+                                    : "In the %s a hole for the %s is %.1f mm from another hole; it wants at least %.1f mm.",
+                            piece.name(), fastener.name(), apart, wanted);
+                }
+            }
+        }
+        return Optional.ofNullable(words);
+    }
+
+    /** How far what stands in a hole reaches over the leather. */
+    private double reachMm(Piece piece, Hole hole) {
+        return pattern.fastenings().stream()
+                .filter(fastening -> fastening.hardware() instanceof Fastener)
+                .filter(fastening -> centres(fastening, piece).stream().anyMatch(p -> p.distance(hole.centre()) < 1e-6))
+                .mapToDouble(fastening -> ((Fastener) fastening.hardware()).capMm() / 2)
+                .findFirst()
+                .orElse(hole.diameterMm() / 2);
     }
 }

@@ -5,10 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.locationtech.jts.geom.Geometry;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.sheath.Fastening;
+import weltwright.sheath.Hardware;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
@@ -25,9 +24,11 @@ import weltwright.sheath.Seam;
  * @param pieces of each layer
  * @param under which layer the others are laid upon; -1 in a stack
  * @param toCutMm how far the holes of each layer are from its cut
+ * @param stackMm all layers one on another
  */
 record Join(
-        String name, Optional<Seam> seam, List<Seam.Layer> layers, List<Piece> pieces, int under, List<Double> toCutMm) {
+        String name, Optional<Seam> seam, List<Seam.Layer> layers, List<Piece> pieces, int under, List<Double> toCutMm,
+        double stackMm) {
     /** Two layers of a stack are cut to the same distance; glue and the bend of the leather may hide this much. */
     private static final double SAME_MM = 1;
 
@@ -36,7 +37,7 @@ record Join(
         Stream<Join> sewn = pattern.seams().stream()
                 .map(seam -> of(seam.name(), Optional.of(seam), seam.layers(), pattern.pieces()));
         Stream<Join> riveted = pattern.fastenings().stream()
-                .filter(fastening -> fastening.kind() == Fastening.Kind.RIVET)
+                .filter(fastening -> fastening.kind() == Hardware.Kind.RIVET)
                 .map(rivets -> of(rivets.name(), Optional.empty(), rivets.layers(), pattern.pieces()));
         return Stream.concat(sewn, riveted).toList();
     }
@@ -60,14 +61,15 @@ record Join(
                 : IntStream.rangeClosed(0, last)
                         .reduce((a, b) -> distances.get(b) > distances.get(a) + 1e-6 ? b : a)
                         .orElseThrow();
-        return new Join(name, seam, layers, List.copyOf(pieces), under, List.copyOf(distances));
+        double thick = seam.map(Seam::thickestStackMm)
+                .orElseGet(() -> layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum());
+        return new Join(name, seam, layers, List.copyOf(pieces), under, List.copyOf(distances), thick);
     }
 
     /** The median, which a few holes at a corner do not sway. */
     private static double middleDistance(Piece piece, Seam.Layer layer) {
-        Geometry cut = piece.outline().lineString();
         double[] distances = layer.holes().stream()
-                .mapToDouble(hole -> cut.distance(cut.getFactory().createPoint(hole.coordinate())))
+                .mapToDouble(hole -> SewnRow.Foot.of(hole, piece.outline()).distanceMm())
                 .sorted()
                 .toArray();
         return distances[distances.length / 2];
@@ -103,12 +105,6 @@ record Join(
     /** The stitches of a seam in one of its layers. */
     Polyline row(int layer) {
         return new Polyline(layers.get(layer).holes(), seam.map(Seam::closed).orElse(false));
-    }
-
-    /** All layers one on another. */
-    double stackMm() {
-        return seam.map(Seam::thickestStackMm)
-                .orElseGet(() -> layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum());
     }
 
     /**

@@ -88,23 +88,38 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
      * @param beyondEnd whether it is an end of the row, and the other point lies past it
      */
     record Foot(Point at, Point along, double distanceMm, boolean beyondEnd) {
-        private static Foot of(Point p, Polyline row) {
+        /** In plain numbers, for this is asked at each half millimetre of every cut. */
+        static Foot of(Point p, Polyline row) {
             List<Point> points = row.points();
-            int segments = row.closed() ? points.size() : points.size() - 1;
-            Foot nearest = null;
-            for (int i = 0; i < segments; i++) {
-                Point a = points.get(i);
-                Point b = points.get((i + 1) % points.size());
-                Point ab = b.minus(a);
-                double t = p.minus(a).dot(ab) / ab.dot(ab);
-                Point at = a.towards(b, Math.max(0, Math.min(1, t)));
-                double distance = at.distance(p);
-                if (nearest == null || distance < nearest.distanceMm) {
-                    boolean beyond = !row.closed() && (t < 0 && i == 0 || t > 1 && i == segments - 1);
-                    nearest = new Foot(at, ab.unit(), distance, beyond);
+            int last = points.size() - 1;
+            int nearest = 0;
+            double share = 0;
+            double least = Double.POSITIVE_INFINITY;
+            // Segment i ends at point i; the first is there in a closed row only.
+            Point a = points.get(last);
+            for (int i = 0; i <= last; i++) {
+                Point b = points.get(i);
+                if (i > 0 || row.closed()) {
+                    double x = b.x() - a.x();
+                    double y = b.y() - a.y();
+                    double t = ((p.x() - a.x()) * x + (p.y() - a.y()) * y) / (x * x + y * y);
+                    double on = Math.max(0, Math.min(1, t));
+                    double offX = a.x() + on * x - p.x();
+                    double offY = a.y() + on * y - p.y();
+                    double square = offX * offX + offY * offY;
+                    if (square < least) {
+                        least = square;
+                        nearest = i;
+                        share = t;
+                    }
                 }
+                a = b;
             }
-            return nearest;
+            Point from = points.get(Math.floorMod(nearest - 1, points.size()));
+            Point to = points.get(nearest);
+            boolean beyond = !row.closed() && (share < 0 && nearest == 1 || share > 1 && nearest == last);
+            return new Foot(
+                    from.towards(to, Math.max(0, Math.min(1, share))), to.minus(from).unit(), Math.sqrt(least), beyond);
         }
     }
 }

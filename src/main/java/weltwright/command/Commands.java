@@ -62,7 +62,8 @@ public final class Commands {
                 .addSubcommand(new LookCommand(line, phones))
                 .addSubcommand(new TraceCommand(line, phones))
                 .addSubcommand(new MakeCommand(line, phones))
-                .addSubcommand(new PhoneCommand(line, phones));
+                .addSubcommand(new PhoneCommand(line, phones))
+                .addSubcommand(new HardwareCommand());
     }
 
     private static int misuse(ParameterException e, PrintWriter err) {

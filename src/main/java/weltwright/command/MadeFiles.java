@@ -84,8 +84,9 @@ record MadeFiles(Path folder, Path job, Path pdf, Path svg) {
         }
         // The job first: from it the others can be made again.
         JobFile.write(made, job);
-        PatternPdf.write(pattern, BenchPlan.of(pattern), heading, paper, printer, pdf);
-        PatternSvg.write(pattern, heading, svg);
+        BenchPlan plan = BenchPlan.of(pattern);
+        PatternPdf.write(pattern, plan, heading, paper, printer, pdf);
+        PatternSvg.write(pattern, plan, heading, svg);
     }
 
     private static Trouble unwritable(Path folder, IOException cause) {

@@ -32,7 +32,7 @@ final class RootCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "A command is missing: sheet, look, trace, make or phone.");
+                spec.commandLine(), "A command is missing: sheet, look, trace, make, hardware or phone.");
     }
 
     /** The version as the jar's manifest tells it. */

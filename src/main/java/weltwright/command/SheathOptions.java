@@ -1,17 +1,21 @@
 package weltwright.command;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import picocli.CommandLine.Option;
 import weltwright.job.Fields;
+import weltwright.job.HardwareFile;
 import weltwright.measure.LengthField;
 import weltwright.measure.Unit;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Drain;
 import weltwright.sheath.Hand;
 import weltwright.sheath.HandleStrap;
+import weltwright.sheath.HardwareList;
 import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
@@ -189,6 +193,26 @@ final class SheathOptions {
             description = "Width of the hole at the tip that lets water out; 0 for none. Default: 4mm.")
     private String drainHole;
 
+    /** What the drain hole is lined with. */
+    enum Lining {
+        NONE,
+        EYELET
+    }
+
+    @Option(
+            names = "--drain-lining",
+            paramLabel = "WHAT",
+            description = "eyelet: the drain hole is lined with an eyelet from the list of hardware, which then gives it"
+                    + " its size. none. Default: none.")
+    private Lining drainLining;
+
+    @Option(
+            names = "--hardware",
+            paramLabel = "FILE",
+            description = "Your own list of rivets, snaps, eyelets and rings, as the command hardware writes it; usual: that"
+                    + " of usual sizes. The job keeps it. Default: usual.")
+    private String hardware;
+
     /** The choices with what was given in place of what was there. */
     SheathSpec over(SheathSpec spec) {
         return new SheathSpec(
@@ -202,7 +226,8 @@ final class SheathOptions {
                 over(spec.strap()),
                 mm(ease, Fields.EASE, spec.easeMm()),
                 mm(handleDepth, Fields.HANDLE_DEPTH, spec.handleDepthMm()),
-                mm(drainHole, Fields.DRAIN_HOLE, spec.drainHoleDiameterMm()));
+                over(spec.drain()),
+                over(spec.hardware()));
     }
 
     private Carry over(Carry carry) {
@@ -255,6 +280,19 @@ final class SheathOptions {
                 mm(strap, Fields.STRAP_HEIGHT, from.aboveThroatMm()),
                 or(strapOpens, from.opens()),
                 mm(strapAllowance, Fields.STRAP_ALLOWANCE, from.allowanceMm())));
+    }
+
+    private Drain over(Drain drain) {
+        return new Drain(
+                mm(drainHole, Fields.DRAIN_HOLE, drain.diameterMm()),
+                drainLining == null ? drain.eyelet() : drainLining == Lining.EYELET);
+    }
+
+    private HardwareList over(HardwareList list) {
+        if (hardware == null) {
+            return list;
+        }
+        return hardware.strip().equalsIgnoreCase("usual") ? HardwareList.USUAL : HardwareFile.read(Path.of(hardware));
     }
 
     private static <T> T or(T given, T otherwise) {

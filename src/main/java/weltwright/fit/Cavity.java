@@ -175,7 +175,11 @@ public final class Cavity {
                 Point a = edge.get(i);
                 Point along = edge.get(i + 1).minus(a);
                 double square = along.dot(along);
+                double length = Math.sqrt(square);
                 for (Point stitch : stitches) {
+                    if (Math.abs(stitch.x() - a.x()) > least.edgeToStitchMm() + length) {
+                        continue;
+                    }
                     double t = ((stitch.x() - a.x()) * along.x() + (stitch.y() - a.y()) * along.y()) / square;
                     double on = Math.max(0, Math.min(1, t));
                     double x = a.x() + on * along.x() - stitch.x();

@@ -30,8 +30,8 @@ public record Point(double x, double y) {
         return x * other.y - y * other.x;
     }
 
+    /** Without the care of {@link Math#hypot}, which takes many times as long: no square of a length here overflows. */
     public double norm() {
-        // Math.hypot takes ten times as long, to guard against lengths that neither mm nor pixels have.
         return Math.sqrt(x * x + y * y);
     }
 

@@ -2,6 +2,9 @@ package weltwright.job;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 
 /**
  * What older versions of the program wrote as {@link JobDocument}, made into what this one would have written. Where an
@@ -21,8 +24,11 @@ final class FormerVersions {
             if (version == 1 || version == 2) {
                 addShapingAndSheathParts(job);
             }
-            if (version >= 1 && version <= 3 && job.path("measured") instanceof ObjectNode measured) {
-                measured.putNull("phone"); // version 3 knew no lens but what the photo told
+            if (version >= 1 && version <= 3) {
+                addHardware(job);
+                if (job.path("measured") instanceof ObjectNode measured) {
+                    measured.putNull("phone"); // no lens was known but what the photo told
+                }
             }
         }
         return written;
@@ -52,6 +58,21 @@ final class FormerVersions {
             sheath.put("back_stitches", 2);
             sheath.put("throat", "curved").put("throat_depth", 4);
             sheath.put("belt_hold", "tail").putNull("strap");
+        }
+    }
+
+    /** Version 3 and those before it knew one list of hardware, and no eyelet. */
+    private static void addHardware(ObjectNode job) {
+        if (job.path("sheath") instanceof ObjectNode sheath) {
+            sheath.put("drain_eyelet", false).set("hardware", hardwareOfVersion3());
+        }
+    }
+
+    private static JsonNode hardwareOfVersion3() {
+        try (InputStream in = FormerVersions.class.getResourceAsStream("hardware-of-version-3.json")) {
+            return JobFile.JSON.readTree(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

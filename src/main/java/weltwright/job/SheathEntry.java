@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Drain;
 import weltwright.sheath.Hand;
 import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Leather;
@@ -44,7 +45,9 @@ record SheathEntry(
         @JsonSetter(nulls = Nulls.SET) StrapEntry strap,
         double ease,
         double handleDepth,
-        double drainHole) {
+        double drainHole,
+        boolean drainEyelet,
+        HardwareEntry hardware) {
 
     static SheathEntry of(SheathSpec spec) {
         return new SheathEntry(
@@ -71,7 +74,9 @@ record SheathEntry(
                 spec.strap().map(StrapEntry::of).orElse(null),
                 spec.easeMm(),
                 spec.handleDepthMm(),
-                spec.drainHoleDiameterMm());
+                spec.drain().diameterMm(),
+                spec.drain().eyelet(),
+                HardwareEntry.of(spec.hardware()));
     }
 
     SheathSpec spec() {
@@ -100,7 +105,8 @@ record SheathEntry(
                 Optional.ofNullable(strap).map(StrapEntry::strap),
                 Fields.EASE.checkedMm(ease),
                 Fields.HANDLE_DEPTH.checkedMm(handleDepth),
-                Fields.DRAIN_HOLE.checkedMm(drainHole));
+                new Drain(Fields.DRAIN_HOLE.checkedMm(drainHole), drainEyelet),
+                hardware.list());
     }
 
     /** Kept in radians, to its last bit; its bounds are told in degrees. */

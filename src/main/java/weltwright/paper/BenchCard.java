@@ -3,9 +3,11 @@ package weltwright.paper;
 import java.awt.Color;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.locationtech.jts.geom.Envelope;
 import weltwright.bench.BenchPlan;
@@ -39,24 +41,32 @@ final class BenchCard {
     private final Pattern pattern;
     private final BenchPlan plan;
     private final Heading heading;
+    private final List<Block> more;
     private final Lettering lettering;
     private final double widthMm;
 
-    private BenchCard(Pattern pattern, BenchPlan plan, Heading heading, Lettering lettering, double widthMm) {
+    private BenchCard(
+            Pattern pattern, BenchPlan plan, Heading heading, List<Block> more, Lettering lettering, double widthMm) {
         this.pattern = pattern;
         this.plan = plan;
         this.heading = heading;
+        this.more = more;
         this.lettering = lettering;
         this.widthMm = widthMm;
     }
 
-    /** Draws the card as the last pages of a document. A pattern on one large page gets its card on A4. */
+    /**
+     * Draws the card as the last pages of a document. A pattern on one large page gets its card on A4.
+     *
+     * @param more words that found no room beside the pieces
+     */
     static void draw(
             PDDocument document,
             Lettering lettering,
             Pattern pattern,
             BenchPlan plan,
             Heading heading,
+            List<Block> more,
             PaperSize paper,
             PrintScale scale)
             throws IOException {
@@ -65,7 +75,7 @@ final class BenchCard {
                 : PageFrame.of(210, 297, scale);
         Envelope room = new Envelope(
                 MARGIN_MM, frame.widthMm() - MARGIN_MM, MARGIN_MM + FOOT_MM, frame.heightMm() - MARGIN_MM);
-        BenchCard card = new BenchCard(pattern, plan, heading, lettering, room.getWidth());
+        BenchCard card = new BenchCard(pattern, plan, heading, more, lettering, room.getWidth());
         List<List<CardFlow.Placed>> pages = card.laid(room.getHeight());
         for (int i = 0; i < pages.size(); i++) {
             try (Ink ink = Ink.onNewPage(document, lettering, frame.widthMm(), frame.heightMm(), scale)) {
@@ -85,8 +95,17 @@ final class BenchCard {
         ink.write(job, new Point(room.getMinX(), y), 0, FOOT_SIZE_MM, Color.BLACK);
     }
 
+    /** In as few pages as can be: with the cautions last and no table parted if that takes no more. */
     private List<List<CardFlow.Placed>> laid(double heightMm) {
-        CardFlow flow = new CardFlow(heightMm);
+        return Stream.of(
+                        laid(new CardFlow(heightMm, true), false),
+                        laid(new CardFlow(heightMm, true), true),
+                        laid(new CardFlow(heightMm, false), false))
+                .min(Comparator.comparingInt(List::size))
+                .orElseThrow();
+    }
+
+    private List<List<CardFlow.Placed>> laid(CardFlow flow, boolean cautionsBeforeTheWork) {
         flow.addTogether(List.of(
                 CardTitle.of(lettering, "Bench card", heading.line() + ". Not to scale.", widthMm),
                 new Air(AIR_MM),
@@ -97,16 +116,22 @@ final class BenchCard {
         table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
         table(flow, "Thread", "Saddle stitch: one thread for each seam, a needle at each of its ends.", threadColumns(),
                 thread());
-        table(flow, "Hardware", "Sizes from the list of usual hardware: compare with what you have.", hardwareColumns(),
+        table(flow, "Hardware", "Sizes as the list of hardware has them: compare with what you have.", hardwareColumns(),
                 hardware());
         warnings(flow);
         table(flow, "Finish these edges before assembly",
                 "They are out of reach once the sheath is sewn. On the pattern: B, and an unbroken line inside the cut.",
                 edgeColumns(), edges());
+        if (cautionsBeforeTheWork) {
+            flow.addTogether(cautions());
+        }
         table(flow, "The work, in order",
                 "Tick what is done. A bar beside a step: an edge that has to be finished before assembly.",
                 stepColumns(), steps());
-        flow.addTogether(cautions());
+        if (!cautionsBeforeTheWork) {
+            flow.addTogether(cautions());
+        }
+        more.forEach(block -> flow.addTogether(List.of(new Air(AIR_MM), block)));
         return flow.pages();
     }
 
@@ -234,8 +259,8 @@ final class BenchCard {
                         Kind.PLAIN,
                         need.name(),
                         String.valueOf(need.count()),
-                        need.choice().orElse("nothing in the list"),
-                        need.holeMm() == 0 ? "" : number("%.1f", need.holeMm()),
+                        need.hardware().name(),
+                        need.punchMm() == 0 ? "" : number("%.1f", need.punchMm()),
                         number("%.1f", need.throughMm())))
                 .toList();
     }

@@ -6,15 +6,25 @@ import java.util.List;
 /**
  * Lays blocks one under another over as many pages as they take. Groups are kept whole: a title goes with what it stands
  * over.
+ *
+ * <p>A table that a page would take is kept whole too, or else begun where there is room for some of its rows.
  */
 final class CardFlow {
+    /** So many rows make it worth while to begin a table at the foot of a page. */
+    private static final int ROWS_TO_BEGIN_WITH = 5;
+
     private final double heightMm;
+    private final boolean tablesWhole;
     private final List<List<Placed>> pages = new ArrayList<>();
     private double usedMm;
 
-    /** @param heightMm of a page, between its margins */
-    CardFlow(double heightMm) {
+    /**
+     * @param heightMm of a page, between its margins
+     * @param tablesWhole whether a table that a page would take is never parted
+     */
+    CardFlow(double heightMm, boolean tablesWhole) {
         this.heightMm = heightMm;
+        this.tablesWhole = tablesWhole;
         pages.add(new ArrayList<>());
     }
 
@@ -27,7 +37,7 @@ final class CardFlow {
 
     /** Puts blocks on one page, on the next where they do not fit on this one. */
     void addTogether(List<? extends Block> blocks) {
-        double height = blocks.stream().mapToDouble(Block::heightMm).sum();
+        double height = height(blocks);
         if (usedMm > 0 && usedMm + height > heightMm) {
             pages.add(new ArrayList<>());
             usedMm = 0;
@@ -39,18 +49,19 @@ final class CardFlow {
     }
 
     /**
-     * Puts a table under its title: on one page where a page takes it, else over several with its head on each, title and
-     * head never left alone.
+     * Puts a table under its title: on one page, or over several with its head on each, title and head never left alone.
      */
     void addTable(CardTitle title, CardRow head, List<CardRow> rows) {
         List<Block> all = new ArrayList<>(List.of(title, head));
         all.addAll(rows);
-        if (all.stream().mapToDouble(Block::heightMm).sum() <= heightMm) {
+        double height = height(all);
+        if (height <= heightMm - usedMm || tablesWhole && height <= heightMm) {
             addTogether(all);
             return;
         }
-        addTogether(List.of(title, head, rows.get(0)));
-        for (CardRow row : rows.subList(1, rows.size())) {
+        int first = Math.min(ROWS_TO_BEGIN_WITH, rows.size());
+        addTogether(all.subList(0, all.size() - rows.size() + first));
+        for (CardRow row : rows.subList(first, rows.size())) {
             boolean full = usedMm + row.heightMm() > heightMm;
             addTogether(full ? List.of(head, row) : List.of(row));
         }
@@ -60,6 +71,10 @@ final class CardFlow {
     void addProse(CardTitle title, List<CardRow> lines) {
         addTogether(List.of(title, lines.get(0)));
         lines.subList(1, lines.size()).forEach(line -> addTogether(List.of(line)));
+    }
+
+    private static double height(List<? extends Block> blocks) {
+        return blocks.stream().mapToDouble(Block::heightMm).sum();
     }
 
     List<List<Placed>> pages() {

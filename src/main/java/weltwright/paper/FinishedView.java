@@ -20,8 +20,8 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
 
     private static final double FROM_SHAPE_MM = 4;
     private static final double ARROW_MM = 1.8;
-    /** What hangs on a ring is not drawn; then neither is the size that includes it. */
-    private static final double DRAWN_WITHIN_MM = 4;
+    /** Folds are drawn flat, and so a few millimetres too long; what differs by more lacks something that is not drawn. */
+    private static final double DRAWN_WITHIN_MM = 12;
 
     private static final Color UNDER = new Color(0xE4E4E4);
     private static final Pen OUTLINE = Pen.unbroken(0.35, Color.BLACK);
@@ -48,6 +48,10 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
         ink.fill(Color.WHITE, List.of(on.line(shape.face())));
         ink.draw(OUTLINE, on.line(shape.face()));
         ink.draw(STITCH, on.line(shape.stitches()));
+        for (Polyline before : shape.before()) {
+            ink.fill(Color.WHITE, List.of(on.line(before)));
+            ink.draw(OUTLINE, on.line(before));
+        }
 
         Envelope face = shape.face().lineString().getEnvelopeInternal();
         Point lowerLeft = on.point(new Point(face.getMinX(), face.getMinY()));

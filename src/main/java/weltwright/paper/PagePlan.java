@@ -21,6 +21,7 @@ final class PagePlan {
 
     private final PageFrame empty;
     private final List<PlannedPage> pages = new ArrayList<>();
+    private final List<Block> left = new ArrayList<>();
 
     private PagePlan(PageFrame empty) {
         this.empty = empty;
@@ -28,14 +29,25 @@ final class PagePlan {
 
     /**
      * @param blocks each in the shapes that it may take, the one liked best first
+     * @param wordsAlone whether a page may have words alone; else what finds no room beside a piece is left over
      */
-    static List<PlannedPage> of(PageFrame empty, List<PieceDrawing> pieces, List<List<? extends Block>> blocks) {
+    static PagePlan of(
+            PageFrame empty, List<PieceDrawing> pieces, List<List<? extends Block>> blocks, boolean wordsAlone) {
         PagePlan plan = new PagePlan(empty);
         pieces.stream()
                 .sorted(Comparator.comparingDouble(PagePlan::size).reversed())
                 .forEach(plan::add);
-        blocks.forEach(plan::add);
-        return List.copyOf(plan.pages);
+        blocks.forEach(shapes -> plan.add(shapes, wordsAlone));
+        return plan;
+    }
+
+    List<PlannedPage> pages() {
+        return List.copyOf(pages);
+    }
+
+    /** The blocks that found no room, each in the shape liked best. */
+    List<Block> left() {
+        return List.copyOf(left);
     }
 
     private static double size(PieceDrawing piece) {
@@ -63,21 +75,23 @@ final class PagePlan {
         page.lay(piece, place, Packing.moved(piece.footprint(), place));
     }
 
-    private void add(List<? extends Block> shapes) {
-        for (PlannedPage page : pages) {
-            for (Block block : shapes) {
-                if (layIfItFits(block, page)) {
-                    return;
-                }
-            }
+    private void add(List<? extends Block> shapes, boolean wordsAlone) {
+        if (addBesideAPiece(shapes)) {
+            return;
+        }
+        if (!wordsAlone) {
+            left.add(shapes.get(0));
+            return;
         }
         PlannedPage page = newPage();
-        for (Block block : shapes) {
-            if (layIfItFits(block, page)) {
-                return;
-            }
+        if (shapes.stream().noneMatch(block -> layIfItFits(block, page))) {
+            throw new IllegalStateException("a block of words that is larger than a page");
         }
-        throw new IllegalStateException("a block of words that is larger than a page");
+    }
+
+    /** One more block, if there is room for it on the pages that are there. */
+    boolean addBesideAPiece(List<? extends Block> shapes) {
+        return pages.stream().anyMatch(page -> shapes.stream().anyMatch(block -> layIfItFits(block, page)));
     }
 
     private static boolean layIfItFits(Block block, PlannedPage page) {

@@ -21,8 +21,9 @@ import weltwright.sheath.Piece;
 
 /**
  * A pattern as a PDF, true to size. Each page carries a square of 50 mm to check, bars in millimetres and inches along
- * two margins, the job, and its number; the job's notes, the meaning of the lines and the cautions are printed once,
- * where there is room.
+ * two margins, the job, and its number. The meaning of the lines and how to print stand once where there is room beside a
+ * piece, else on the bench card, which has the job's notes and the cautions; without a bench card they have pages of their
+ * own.
  *
  * <p>For a printer that does not print true, measure a print's square, and say by {@link PrintScale} what 1 mm came out
  * as: the next print is then true on that printer.
@@ -61,49 +62,54 @@ public final class PatternPdf {
 
     private static byte[] bytes(
             Pattern pattern, Optional<BenchPlan> plan, Heading heading, PaperSize paper, PrintScale scale) {
-        List<Edge> edges = plan.map(BenchPlan::edges).orElse(List.of());
         return TruePdf.bytes(heading.title(), (document, lettering) -> {
             List<PieceDrawing> pieces = pattern.pieces().stream()
-                    .map(piece -> PieceDrawing.of(piece, of(piece, edges), lettering))
+                    .map(piece -> PieceDrawing.of(
+                            piece, plan.map(p -> p.edgesOf(piece)).orElse(List.of()), lettering))
                     .toList();
-            List<PlannedPage> pages = plan(paper, scale, pieces, blocks(pattern, plan, heading, lettering));
+            PagePlan laid = laid(
+                    paper, scale, pieces, blocks(pattern, plan, heading, lettering), plan.isEmpty());
+            if (plan.isPresent()) {
+                TextBlock.columns(lettering, "Take care", Cautions.SHORT).forEach(laid::addBesideAPiece);
+            }
+            List<PlannedPage> pages = laid.pages();
             for (int i = 0; i < pages.size(); i++) {
                 draw(document, lettering, pages.get(i), i + 1, pages.size(), heading, scale);
             }
             if (plan.isPresent()) {
-                BenchCard.draw(document, lettering, pattern, plan.get(), heading, paper, scale);
+                BenchCard.draw(document, lettering, pattern, plan.get(), heading, laid.left(), paper, scale);
             }
         });
     }
 
-    private static List<Edge> of(Piece piece, List<Edge> edges) {
-        return edges.stream().filter(edge -> edge.piece().equals(piece.name())).toList();
-    }
-
-    private static List<PlannedPage> plan(
-            PaperSize paper, PrintScale scale, List<PieceDrawing> pieces, List<List<? extends Block>> blocks) {
+    private static PagePlan laid(
+            PaperSize paper,
+            PrintScale scale,
+            List<PieceDrawing> pieces,
+            List<List<? extends Block>> blocks,
+            boolean wordsAlone) {
         return switch (paper) {
-            case A4 -> PagePlan.of(PageFrame.of(210, 297, scale), pieces, blocks);
-            case LETTER -> PagePlan.of(PageFrame.of(215.9, 279.4, scale), pieces, blocks);
-            case ONE_LARGE_PAGE -> onOnePage(scale, pieces, blocks);
+            case A4 -> PagePlan.of(PageFrame.of(210, 297, scale), pieces, blocks, wordsAlone);
+            case LETTER -> PagePlan.of(PageFrame.of(215.9, 279.4, scale), pieces, blocks, wordsAlone);
+            case ONE_LARGE_PAGE -> onOnePage(scale, pieces, blocks, wordsAlone);
         };
     }
 
     /** From A3 on, each size of ISO 216 as long as two of the one before are wide. */
-    private static List<PlannedPage> onOnePage(
-            PrintScale scale, List<PieceDrawing> pieces, List<List<? extends Block>> blocks) {
-        List<PlannedPage> pages = List.of();
+    private static PagePlan onOnePage(
+            PrintScale scale, List<PieceDrawing> pieces, List<List<? extends Block>> blocks, boolean wordsAlone) {
+        PagePlan plan = null;
         for (PageFrame size : List.of(
                 PageFrame.of(297, 420, scale),
                 PageFrame.of(420, 594, scale),
                 PageFrame.of(594, 841, scale),
                 PageFrame.of(841, 1189, scale))) {
-            pages = PagePlan.of(size, pieces, blocks);
-            if (pages.size() == 1) {
-                return pages;
+            plan = PagePlan.of(size, pieces, blocks, wordsAlone);
+            if (plan.pages().size() == 1) {
+                return plan;
             }
         }
-        return pages;
+        return plan;
     }
 
     private static List<List<? extends Block>> blocks(
@@ -115,7 +121,9 @@ public final class PatternPdf {
             blocks.addAll(TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading)));
         }
         blocks.addAll(TextBlock.columns(lettering, "Before you cut", PRINTING));
-        blocks.addAll(TextBlock.columns(lettering, "Take care", Cautions.SHORT));
+        if (plan.isEmpty()) {
+            blocks.addAll(TextBlock.columns(lettering, "Take care", Cautions.SHORT));
+        }
         return blocks;
     }
 

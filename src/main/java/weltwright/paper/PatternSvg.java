@@ -1,5 +1,6 @@
 package weltwright.paper;
 
+import java.awt.Color;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -10,10 +11,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.locationtech.jts.geom.Envelope;
+import weltwright.bench.BenchPlan;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Hole;
@@ -26,29 +30,39 @@ import weltwright.sheath.Piece;
  * once, as they are seen from the grain side.
  *
  * <p>Each piece is a group of class {@code piece} with its name, count and thickness as its title; in it one group for
- * each kind of line: {@code cut}, {@code hole-stitch} and the like, {@code fold}, {@code stitch-row} and so on. What
- * goes through the leather is black (outlines) or red (holes); what is only drawn is blue, for machines that go by
- * colour.
+ * each kind of line: {@code cut}, {@code hole-stitch} and the like, {@code fold}, {@code stitch-row} and so on; what is to
+ * be done to the edges is in {@code edge-before}, {@code edge-sewn} and {@code edge-free}, with all letters in {@code
+ * edge-letter}. What goes through the leather is black (outlines) or red (holes); what is only drawn is blue, for machines
+ * that go by colour, and has the dashes that it has on paper.
  */
 public final class PatternSvg {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final double MARGIN_MM = 5;
     private static final double GAP_MM = 10;
-    private static final double LINE_MM = 0.1;
+    private static final String DRAWN = "#0000ff";
+    private static final Pen THROUGH = Pen.unbroken(0.1, Color.BLACK);
 
     private PatternSvg() {}
 
-    /** Writes the SVG. Throws {@link weltwright.trouble.Trouble} where the file cannot be written. */
-    public static void write(Pattern pattern, Heading heading, Path file) {
-        WholeFile.write(file, out -> write(pattern, heading, out));
+    /**
+     * Writes the SVG. Throws {@link weltwright.trouble.Trouble} where the file cannot be written.
+     *
+     * @param plan of the same pattern: says what is to be done to the edges
+     */
+    public static void write(Pattern pattern, BenchPlan plan, Heading heading, Path file) {
+        WholeFile.write(file, out -> write(pattern, plan, heading, out));
     }
 
-    private static void write(Pattern pattern, Heading heading, OutputStream out) throws IOException {
-        try {
+    private static void write(Pattern pattern, BenchPlan plan, Heading heading, OutputStream out) throws IOException {
+        try (PDDocument letters = new PDDocument()) {
+            Lettering lettering = Lettering.in(letters);
+            List<PieceDrawing> drawings = pattern.pieces().stream()
+                    .map(piece -> PieceDrawing.of(piece, plan.edgesOf(piece), lettering))
+                    .toList();
             XMLStreamWriter xml = XMLOutputFactory.newFactory()
                     .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
             xml.writeStartDocument(StandardCharsets.UTF_8.name(), "1.0");
-            write(pattern, heading, xml);
+            write(drawings, heading, xml);
             xml.writeEndDocument();
             xml.close();
         } catch (XMLStreamException e) {
@@ -56,12 +70,13 @@ public final class PatternSvg {
         }
     }
 
-    private static void write(Pattern pattern, Heading heading, XMLStreamWriter xml) throws XMLStreamException {
+    private static void write(List<PieceDrawing> drawings, Heading heading, XMLStreamWriter xml)
+            throws XMLStreamException {
         double width = 0;
-        double height = 2 * MARGIN_MM + GAP_MM * (pattern.pieces().size() - 1);
-        for (Piece piece : pattern.pieces()) {
-            width = Math.max(width, extent(piece).getWidth() + 2 * MARGIN_MM);
-            height += extent(piece).getHeight();
+        double height = 2 * MARGIN_MM + GAP_MM * (drawings.size() - 1);
+        for (PieceDrawing drawing : drawings) {
+            width = Math.max(width, extent(drawing).getWidth() + 2 * MARGIN_MM);
+            height += extent(drawing).getHeight();
         }
         xml.setDefaultNamespace(SVG);
         xml.writeStartElement(SVG, "svg");
@@ -72,17 +87,18 @@ public final class PatternSvg {
         text(xml, "title", heading.title());
         text(xml, "desc", heading.line() + (heading.notes().isBlank() ? "" : "\n" + heading.notes()));
         double top = MARGIN_MM;
-        for (int i = 0; i < pattern.pieces().size(); i++) {
-            Piece piece = pattern.pieces().get(i);
-            Envelope extent = extent(piece);
-            write(xml, piece, i + 1, new Point(MARGIN_MM - extent.getMinX(), top + extent.getMaxY()));
+        for (int i = 0; i < drawings.size(); i++) {
+            Envelope extent = extent(drawings.get(i));
+            write(xml, drawings.get(i), i + 1, new Point(MARGIN_MM - extent.getMinX(), top + extent.getMaxY()));
             top += extent.getHeight() + GAP_MM;
         }
         xml.writeEndElement();
     }
 
     /** @param origin of the piece's frame, in the drawing's, which has y down */
-    private static void write(XMLStreamWriter xml, Piece piece, int number, Point origin) throws XMLStreamException {
+    private static void write(XMLStreamWriter xml, PieceDrawing drawing, int number, Point origin)
+            throws XMLStreamException {
+        Piece piece = drawing.piece();
         xml.writeStartElement(SVG, "g");
         xml.writeAttribute("id", "piece-" + number);
         xml.writeAttribute("class", "piece");
@@ -97,7 +113,7 @@ public final class PatternSvg {
             marks.computeIfAbsent(LineStyle.of(mark.kind()), style -> new ArrayList<>()).add(mark);
         }
         for (Map.Entry<LineStyle, List<Mark>> kind : marks.entrySet()) {
-            startGroup(xml, kind.getKey().cssClass(), "#0000ff");
+            startGroup(xml, kind.getKey().cssClass(), DRAWN, kind.getKey().pen());
             for (Mark mark : kind.getValue()) {
                 for (Polyline stroke : PieceDrawing.strokes(mark)) {
                     path(xml, stroke, origin, mark.label());
@@ -106,34 +122,78 @@ public final class PatternSvg {
             xml.writeEndElement();
         }
 
+        edges(xml, drawing, origin);
+
         Map<Hole.Use, List<Hole>> holes = new TreeMap<>();
         for (Hole hole : piece.holes()) {
             holes.computeIfAbsent(hole.use(), use -> new ArrayList<>()).add(hole);
         }
         for (Map.Entry<Hole.Use, List<Hole>> use : holes.entrySet()) {
-            startGroup(xml, "hole-" + use.getKey().name().toLowerCase(Locale.ROOT), "#ff0000");
+            startGroup(xml, "hole-" + use.getKey().name().toLowerCase(Locale.ROOT), "#ff0000", THROUGH);
             for (Hole hole : use.getValue()) {
-                Point centre = inDrawing(hole.centre(), origin);
-                xml.writeEmptyElement(SVG, "circle");
-                xml.writeAttribute("cx", number(centre.x()));
-                xml.writeAttribute("cy", number(centre.y()));
-                xml.writeAttribute("r", number(hole.diameterMm() / 2));
+                circle(xml, inDrawing(hole.centre(), origin), hole.diameterMm() / 2);
             }
             xml.writeEndElement();
         }
 
-        startGroup(xml, LineStyle.CUT.cssClass(), "#000000");
+        startGroup(xml, LineStyle.CUT.cssClass(), "#000000", THROUGH);
         path(xml, piece.outline(), origin, "");
         xml.writeEndElement();
         xml.writeEndElement();
     }
 
-    private static void startGroup(XMLStreamWriter xml, String cssClass, String colour) throws XMLStreamException {
+    /** What is to be done to the edges: lines beside the cut, and their letters. */
+    private static void edges(XMLStreamWriter xml, PieceDrawing drawing, Point origin) throws XMLStreamException {
+        Map<LineStyle, List<PieceDrawing.Stroke>> edges = new EnumMap<>(LineStyle.class);
+        for (PieceDrawing.Stroke stroke : drawing.edges()) {
+            edges.computeIfAbsent(stroke.style(), style -> new ArrayList<>()).add(stroke);
+        }
+        for (Map.Entry<LineStyle, List<PieceDrawing.Stroke>> kind : edges.entrySet()) {
+            startGroup(xml, kind.getKey().cssClass(), DRAWN, kind.getKey().pen());
+            for (PieceDrawing.Stroke stroke : kind.getValue()) {
+                path(xml, stroke.line(), origin, kind.getKey().meaning());
+            }
+            xml.writeEndElement();
+        }
+        startGroup(xml, "edge-letter", DRAWN, THROUGH);
+        for (Label label : drawing.labels()) {
+            if (label.ringed()) {
+                Point centre = inDrawing(label.centre(), origin);
+                circle(xml, centre, label.widthMm() / 2);
+                xml.writeStartElement(SVG, "text");
+                xml.writeAttribute("x", number(centre.x()));
+                xml.writeAttribute("y", number(centre.y() + label.sizeMm() * Lettering.CAPITAL / 2));
+                xml.writeAttribute("font-size", number(label.sizeMm()));
+                xml.writeAttribute("font-family", "sans-serif");
+                xml.writeAttribute("text-anchor", "middle");
+                xml.writeAttribute("fill", DRAWN);
+                xml.writeAttribute("stroke", "none");
+                xml.writeCharacters(label.lines().get(0));
+                xml.writeEndElement();
+            }
+        }
+        xml.writeEndElement();
+    }
+
+    private static void circle(XMLStreamWriter xml, Point centre, double radiusMm) throws XMLStreamException {
+        xml.writeEmptyElement(SVG, "circle");
+        xml.writeAttribute("cx", number(centre.x()));
+        xml.writeAttribute("cy", number(centre.y()));
+        xml.writeAttribute("r", number(radiusMm));
+    }
+
+    private static void startGroup(XMLStreamWriter xml, String cssClass, String colour, Pen pen)
+            throws XMLStreamException {
         xml.writeStartElement(SVG, "g");
         xml.writeAttribute("class", cssClass);
         xml.writeAttribute("fill", "none");
         xml.writeAttribute("stroke", colour);
-        xml.writeAttribute("stroke-width", number(LINE_MM));
+        xml.writeAttribute("stroke-width", number(pen.widthMm()));
+        if (!pen.dashesMm().isEmpty()) {
+            xml.writeAttribute(
+                    "stroke-dasharray",
+                    pen.dashesMm().stream().map(PatternSvg::number).collect(Collectors.joining(" ")));
+        }
     }
 
     private static void path(XMLStreamWriter xml, Polyline line, Point origin, String title)
@@ -175,13 +235,11 @@ public final class PatternSvg {
         return new Point(origin.x() + inPiece.x(), origin.y() - inPiece.y());
     }
 
-    private static Envelope extent(Piece piece) {
-        Envelope extent = piece.outline().lineString().getEnvelopeInternal();
-        for (Mark mark : piece.marks()) {
-            for (Polyline stroke : PieceDrawing.strokes(mark)) {
-                extent.expandToInclude(stroke.lineString().getEnvelopeInternal());
-            }
-        }
+    private static Envelope extent(PieceDrawing drawing) {
+        Envelope extent = drawing.lines().getEnvelopeInternal();
+        drawing.labels().stream()
+                .filter(Label::ringed)
+                .forEach(label -> extent.expandToInclude(label.box().getEnvelopeInternal()));
         return extent;
     }
 

@@ -46,6 +46,9 @@ final class Advice {
             advice.add("The rivets in the back lie against the blade: set their flat side inside,"
                     + " and glue thin leather over them.");
         }
+        if (spec.belt().style() == BeltHold.Style.HANGING_RING && spec.carry().tiltRad() != 0) {
+            advice.add("A sheath that hangs on a ring hangs as its weight has it: the tilt is left out.");
+        }
         Seam main = seams.get(0);
         if (Math.abs(main.pitchMm() - spec.stitching().pitchMm()) > 0.005) {
             advice.add(text(

@@ -1,7 +1,8 @@
 package weltwright.sheath;
 
-import java.util.Locale;
 import weltwright.knife.Knife;
+import weltwright.measure.LengthField;
+import weltwright.measure.NumberField;
 import weltwright.trouble.Trouble;
 
 /** Refuses what no leatherworker could make, naming the choice to change. */
@@ -20,42 +21,65 @@ final class Choices {
                     "Choose a sheath of two panels, with a welt all round.");
         }
         leather(spec.leather(), spec.welt());
-        within("stitch margin", spec.stitching().marginMm(), 1.5, 15);
-        within("pitch", spec.stitching().pitchMm(), 1.5, 12);
-        within("number of back-stitches", spec.stitching().backStitches(), 0, 6);
-        within("depth of the throat's cut", spec.throat().depthMm(), 0, 40);
-        within("ease", spec.easeMm(), 0, 5);
-        within("belt width", spec.belt().beltWidthMm(), 12, 120);
-        within("belt thickness", spec.belt().beltThicknessMm(), 1, 12);
-        within("tilt in degrees", Math.toDegrees(spec.carry().tiltRad()), -45, 45);
-        within("depth of the handle in the sheath", spec.handleDepthMm(), 0, longestHandleDepth(knife));
-        spec.strap().ifPresent(strap -> within("allowance of the handle strap", strap.allowanceMm(), 0, 20));
-        if (spec.drainHoleDiameterMm() != 0) {
-            within("diameter of the drain hole", spec.drainHoleDiameterMm(), 1, 10);
+        hardware(spec.hardware());
+        Bounds.STITCH_MARGIN.checkedMm(spec.stitching().marginMm());
+        Bounds.PITCH.checkedMm(spec.stitching().pitchMm());
+        Bounds.BACK_STITCHES.checked(spec.stitching().backStitches());
+        Bounds.THROAT_DEPTH.checkedMm(spec.throat().depthMm());
+        Bounds.EASE.checkedMm(spec.easeMm());
+        Bounds.BELT_WIDTH.checkedMm(spec.belt().beltWidthMm());
+        Bounds.BELT_THICKNESS.checkedMm(spec.belt().beltThicknessMm());
+        Bounds.TILT.checked(Math.toDegrees(spec.carry().tiltRad()));
+        LengthField.of("depth of the handle in the sheath", 0, longestHandleDepth(knife)).checkedMm(spec.handleDepthMm());
+        spec.strap().ifPresent(strap -> Bounds.STRAP_ALLOWANCE.checkedMm(strap.allowanceMm()));
+        if (spec.drain().diameterMm() != 0 && !spec.drain().eyelet()) {
+            LengthField.of("diameter of the drain hole", 1, 10).checkedMm(spec.drain().diameterMm());
         }
     }
 
     private static void knife(Knife knife) {
-        within("thickness of the blade at the spine", knife.spineThicknessMm(), 0.3, 15);
-        within("thickness of the blade behind the edge", knife.shaping().edgeThicknessMm(), 0, knife.spineThicknessMm());
-        within("thickness of the handle", knife.handleThicknessMm(), 0.3, 60);
-        within("length of the blade", knife.bladeLengthMm(), 25, 600);
-        within("length of the handle", handleLength(knife), 10, 600);
-        within("height of the blade at the heel", heightAtHeel(knife), 3, 150);
-        within("squareness of the handle", knife.shaping().handleExponent(), 2, 10);
+        Bounds.SPINE_THICKNESS.checkedMm(knife.spineThicknessMm());
+        Bounds.HANDLE_THICKNESS.checkedMm(knife.handleThicknessMm());
+        Bounds.HANDLE_SQUARENESS.checked(knife.shaping().handleExponent());
+        LengthField.of("thickness of the blade behind the edge", 0, knife.spineThicknessMm())
+                .checkedMm(knife.shaping().edgeThicknessMm());
+        LengthField.of("length of the blade", 25, 600).checkedMm(knife.bladeLengthMm());
+        LengthField.of("length of the handle", 10, 600).checkedMm(handleLength(knife));
+        LengthField.of("height of the blade at the heel", 3, 150).checkedMm(heightAtHeel(knife));
         if (knife.shaping().grind().hasHeight()) {
-            within("height of the grind", knife.shaping().grind().heightMm(), 0.5, 150);
+            LengthField.of("height of the grind", 0.5, 150).checkedMm(knife.shaping().grind().heightMm());
+        }
+    }
+
+    private static void hardware(HardwareList list) {
+        for (Fastener fastener : list.fasteners()) {
+            boolean possible = fastener.postMm() > 0
+                    && fastener.capMm() > fastener.postMm()
+                    && fastener.gripFromMm() >= 0
+                    && fastener.gripToMm() > fastener.gripFromMm();
+            if (!possible) {
+                throw new Trouble(
+                        "In the list of hardware the sizes of the " + fastener.name() + " cannot be.",
+                        "Its cap must be wider than its post, and its grip go from thin to thick.");
+            }
+        }
+        for (Ring ring : list.rings()) {
+            if (!(ring.insideMm() > 0 && ring.wireMm() > 0)) {
+                throw new Trouble(
+                        "In the list of hardware the sizes of the " + ring.name() + " cannot be.",
+                        "Measure one, and put its sizes there.");
+            }
         }
     }
 
     private static void leather(Leather leather, WeltChoice welt) {
-        within("leather thickness", leather.thicknessMm(), 0.8, 8);
-        within("neutral factor K", leather.neutralFactor(), 0, 1);
-        within("shrinkage of wet-formed leather", leather.formingShrink(), 0, 0.1);
-        welt.layers().ifPresent(layers -> within("number of welt layers", layers, 1, 12));
-        within("welt inner margin", welt.innerMarginMm(), 1, 25);
-        welt.leathersMm().forEach(mm -> within("thickness of leather for the welt", mm, 0.8, 8));
-        within("number of leathers for the welt", welt.leathersMm().size(), 0, 6);
+        Bounds.LEATHER_THICKNESS.checkedMm(leather.thicknessMm());
+        Bounds.NEUTRAL_FACTOR.checked(leather.neutralFactor());
+        Bounds.FORMING_SHRINK.checked(100 * leather.formingShrink());
+        welt.layers().ifPresent(Bounds.WELT_LAYERS::checked);
+        Bounds.WELT_INNER_MARGIN.checkedMm(welt.innerMarginMm());
+        welt.leathersMm().forEach(Bounds.LEATHER_THICKNESS::checkedMm);
+        NumberField.count("number of leathers for the welt", 0, 6).checked(welt.leathersMm().size());
     }
 
     private static double heightAtHeel(Knife knife) {
@@ -69,18 +93,5 @@ final class Choices {
     /** The hand must still find the end of the handle. */
     private static double longestHandleDepth(Knife knife) {
         return 0.8 * handleLength(knife);
-    }
-
-    private static void within(String choice, double value, double least, double greatest) {
-        if (!(value >= least && value <= greatest)) {
-            throw new Trouble(
-                    "The " + choice + " is " + number(value) + ", and no sheath can be made so.",
-                    "Change the " + choice + " to something from " + number(least) + " to " + number(greatest) + ".");
-        }
-    }
-
-    private static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.2f", value);
-        return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
     }
 }

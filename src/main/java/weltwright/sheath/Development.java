@@ -28,8 +28,11 @@ final class Development {
      */
     private static final double SLOPE = 0.3;
 
+    /** Stations, about 1 mm apart, over which a growth bends into that slope. */
+    private static final int BENT_OVER = 12;
+
     /** Stations to either side that a growth is faired with. */
-    private static final int FAIRED_OVER = 4;
+    private static final int FAIRED_OVER = 3;
 
     private final Planform form;
     private final Cavity cavity;
@@ -191,6 +194,10 @@ final class Development {
     private double growth(double[] atStations, double turnMm, double x) {
         double first = cavity.stationMm(0);
         double step = cavity.stationMm(1) - first;
+        double last = cavity.stationMm(atStations.length - 1);
+        if (!form.folded() && x > last && turnMm > last) {
+            return atStations[atStations.length - 1] * Math.max(0, turnMm - x) / (turnMm - last);
+        }
         double at = Math.max(0, Math.min(atStations.length - 1, (Math.min(x, turnMm) - first) / step));
         int i = (int) Math.min(atStations.length - 2, Math.floor(at));
         return atStations[i] + (at - i) * (atStations[i + 1] - atStations[i]);
@@ -199,7 +206,7 @@ final class Development {
     /** Takes the steps out of a growth; a panel's dies away to nothing where the row turns across the tip. */
     private void fair(double[] growth) {
         double step = cavity.stationMm(1) - cavity.stationMm(0);
-        double[] fair = Fairing.faired(Fairing.sloped(growth, SLOPE * step), FAIRED_OVER);
+        double[] fair = Fairing.faired(Fairing.sloped(growth, SLOPE * step, BENT_OVER), FAIRED_OVER);
         for (int i = 0; i < growth.length; i++) {
             double most = SLOPE * Math.max(0, Math.min(edgeTurnMm, spineTurnMm) - cavity.stationMm(i));
             growth[i] = form.folded() ? fair[i] : smoothLeast(fair[i], most);

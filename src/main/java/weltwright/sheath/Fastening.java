@@ -3,34 +3,35 @@ package weltwright.sheath;
 import java.util.List;
 
 /**
- * A rivet, snap or ring, or a few of them alike in one place.
+ * A rivet, snap, eyelet or ring, or a few of them alike in one place.
  *
  * @param name what it is for: "belt strap rivets", "strap snap"
- * @param kind what it is
- * @param layers what it holds together, from the face to the back: as many holes in each as there are of it. Of a snap each half
- *     holds its own layer alone; through a ring they only pass, and have no holes for it.
- * @param widthMm inside, of a ring; else 0
+ * @param hardware which is taken for it
+ * @param layers what it holds together, from the face to the back: as many holes in each as there are of it. Of a snap each
+ *     half holds its own layer alone, and so does an eyelet; through a ring they only pass, and have no holes for it.
  */
-public record Fastening(String name, Kind kind, List<Seam.Layer> layers, double widthMm) {
+public record Fastening(String name, Hardware hardware, List<Seam.Layer> layers) {
 
     public Fastening {
         layers = List.copyOf(layers);
     }
 
-    /** What holds leather together without thread. */
-    public enum Kind {
-        RIVET,
-        SNAP,
-        RING
+    public Hardware.Kind kind() {
+        return hardware.kind();
     }
 
     /** How many of it are needed. */
     public int count() {
-        return Math.max(1, layers.get(0).holes().size());
+        return kind() == Hardware.Kind.EYELET
+                ? layers.stream().mapToInt(layer -> layer.holes().size()).sum()
+                : Math.max(1, layers.get(0).holes().size());
     }
 
-    /** Of all the leather that it holds together. */
+    /** The thickness that one of it has to go through: of a snap or eyelet, the thickest of the layers that they are set in. */
     public double stackMm() {
-        return layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum();
+        return switch (kind()) {
+            case RIVET, RING -> layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum();
+            case SNAP, EYELET -> layers.stream().mapToDouble(Seam.Layer::thicknessMm).max().orElseThrow();
+        };
     }
 }

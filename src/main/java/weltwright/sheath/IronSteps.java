@@ -3,6 +3,7 @@ package weltwright.sheath;
 import java.util.ArrayList;
 import java.util.List;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 
 /**
  * How a row of holes is struck with irons of six, four and two teeth: each time the first tooth stands in the last hole, and
@@ -14,7 +15,19 @@ public final class IronSteps {
     /** A tooth that stands off the row by more shows. Common practice; no source. */
     private static final double OFF_ROW_MM = 0.25;
 
+    /** A tick, between the row and the outer edge. */
+    private static final double TICK_FROM_MM = 1;
+
+    private static final double TICK_TO_MM = 2.2;
+
     private IronSteps() {}
+
+    /** The mark for an iron whose first tooth stands in a hole. */
+    static Mark tick(Point hole, Point outwards) {
+        Polyline tick = Polyline.open(
+                List.of(hole.plus(outwards.times(TICK_FROM_MM)), hole.plus(outwards.times(TICK_TO_MM))));
+        return new Mark(tick, Mark.Kind.IRON, "");
+    }
 
     /**
      * One setting of an iron.

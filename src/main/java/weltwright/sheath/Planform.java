@@ -3,6 +3,7 @@ package weltwright.sheath;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import weltwright.fit.Cavity;
 import weltwright.fit.Hull;
@@ -56,6 +57,7 @@ final class Planform {
     private final double throatMm;
     private final double weltMm;
     private final double foldMm;
+    private final Optional<Fastener> eyelet;
     private final Point drain;
     private final Region cavity;
     private final ThroatCut throat;
@@ -71,8 +73,11 @@ final class Planform {
         this.weltMm = weltMm;
         throatMm = cavity.stationMm(0);
         foldMm = folded() ? cavity.highestSpineMm() + spec.easeMm() : Double.POSITIVE_INFINITY;
-        double drainRadius = spec.drainHoleDiameterMm() / 2;
-        drain = cavity.tip().plus(new Point(drainRadius > 0 ? drainRadius + TIP_TO_DRAIN_MM : 0, 0));
+        eyelet = spec.drain().eyelet()
+                ? Optional.of(spec.hardware().fastener(Hardware.Kind.EYELET, spec.leather().thicknessMm()))
+                : Optional.empty();
+        double drainRadius = eyelet.map(Fastener::capMm).orElse(spec.drain().diameterMm()) / 2;
+        drain = drain(cavity.tip(), drainRadius);
         this.cavity = fairCavity(cavity, drainRadius);
         Region rows = this.cavity.grown(spec.welt().innerMarginMm());
         throat = throat(rows);
@@ -118,6 +123,23 @@ final class Planform {
     /** Middle of the drain hole, just past the tip, in a bay of the cavity of its own. */
     Point drain() {
         return drain;
+    }
+
+    /** Diameter of the drain hole; 0 where there is none. */
+    double drainHoleMm() {
+        return eyelet.map(Fastener::punchMm).orElse(spec.drain().diameterMm());
+    }
+
+    /** What the drain hole is lined with. */
+    Optional<Fastener> eyelet() {
+        return eyelet;
+    }
+
+    /** Past the tip, and in a folded sheath clear of where the leather draws together to the fold. */
+    private Point drain(Point tip, double radius) {
+        return radius == 0
+                ? tip
+                : new Point(tip.x() + radius + TIP_TO_DRAIN_MM, Math.min(tip.y(), weltEndMm() - radius));
     }
 
     /** The knife's room, up to the throat and a good way out of it; for a folded sheath with its mirror image. */

@@ -23,15 +23,19 @@ final class RingHanger implements BeltFitting {
     private static final double PLAY_MM = 1;
 
     private final SheathSpec spec;
+    private final Ring ring;
+    private final Fastener rivet;
     private final StrapLoop ringStrap;
     private final LoopOver belt;
 
     RingHanger(SheathSpec spec, BackRoom room) {
         this.spec = spec;
-        ringStrap = StrapLoop.overRing(spec, room, CLEAR_MM, WIRE_MM);
+        ring = spec.hardware().ringFor(Strap.WIDTH_MM);
+        rivet = spec.hardware().fastener(Hardware.Kind.RIVET, 3 * spec.leather().thicknessMm());
+        ringStrap = StrapLoop.overRing(spec, room, CLEAR_MM, ring.wireMm());
         // The short end stands up between the two legs, so the belt begins above it.
         LoopOver alone = LoopOver.belt(spec);
-        belt = new LoopOver(alone.openingMm() + Strap.BEYOND_HOLE_MM, alone.throughMm(), alone.leather());
+        belt = new LoopOver(alone.openingMm() + Strap.beyondMm(rivet), alone.throughMm(), alone.leather());
     }
 
     @Override
@@ -55,13 +59,13 @@ final class RingHanger implements BeltFitting {
         holes.addAll(front());
         holes.addAll(longEnd());
         Strap strap = new Strap(lengthMm());
-        double ringFold = Strap.BEYOND_HOLE_MM + Strap.RIVETS_APART_MM + roundRingMm() / 2;
+        double ringFold = Strap.beyondMm(rivet) + Strap.rivetsApartMm(rivet) + roundRingMm() / 2;
         Piece hanger = new Piece(
                 "belt strap",
                 1,
                 spec.leather().thicknessMm(),
                 strap.outline(),
-                Strap.holes(holes, Strap.RIVET_HOLE_MM, Hole.Use.RIVET),
+                Strap.rivetHoles(holes, rivet),
                 List.of(
                         strap.across(ringFold, Mark.Kind.FOLD, "fold round the ring"),
                         strap.across(
@@ -79,20 +83,20 @@ final class RingHanger implements BeltFitting {
     public List<Fastening> fastenings(Laying back, String name) {
         double thickness = spec.leather().thicknessMm();
         List<Fastening> fastenings = new ArrayList<>(ringStrap.fastenings(back, name));
-        fastenings.add(new Fastening("belt strap rivets", Fastening.Kind.RIVET, List.of(
+        fastenings.add(new Fastening("belt strap rivets", rivet, List.of(
                 new Seam.Layer("belt strap", "long end", thickness, 0, false, longEnd()),
                 new Seam.Layer("belt strap", "short end", thickness, 0, false, shortEnd()),
-                new Seam.Layer("belt strap", "front", thickness, 0, true, front())), 0));
-        fastenings.add(new Fastening("ring", Fastening.Kind.RING, List.of(
+                new Seam.Layer("belt strap", "front", thickness, 0, true, front()))));
+        fastenings.add(new Fastening("ring", ring, List.of(
                 new Seam.Layer("ring strap", "fold", thickness, 0, false, List.of()),
-                new Seam.Layer("belt strap", "fold", thickness, 0, false, List.of())),
-                Strap.WIDTH_MM + PLAY_MM));
+                new Seam.Layer("belt strap", "fold", thickness, 0, false, List.of()))));
         return fastenings;
     }
 
     @Override
     public double aboveThroatMm() {
-        return ringStrap.aboveThroatMm() + 2 * Strap.RIVETS_APART_MM + belt.openingMm();
+        double leg = CLEAR_MM + ring.wireMm() / 2 + Strap.rivetsApartMm(rivet) + belt.openingMm();
+        return ringStrap.aboveThroatMm() + ring.insideMm() + leg;
     }
 
     @Override
@@ -101,29 +105,29 @@ final class RingHanger implements BeltFitting {
     }
 
     private double lengthMm() {
-        return longEnd().get(1).y() + Strap.BEYOND_HOLE_MM;
+        return longEnd().get(1).y() + Strap.beyondMm(rivet);
     }
 
     /** From the lower rivet round the ring and back to it. */
     private double roundRingMm() {
         Bend bend = new Bend(
-                Math.PI, WIRE_MM / 2, spec.leather().thicknessMm(), spec.leather().neutralFactor());
+                Math.PI, ring.wireMm() / 2, spec.leather().thicknessMm(), spec.leather().neutralFactor());
         return 2 * CLEAR_MM + bend.allowanceMm();
     }
 
     /** Upper rivet first, each time. */
     private List<Point> shortEnd() {
-        double upper = Strap.BEYOND_HOLE_MM;
-        return List.of(new Point(0, upper), new Point(0, upper + Strap.RIVETS_APART_MM));
+        double upper = Strap.beyondMm(rivet);
+        return List.of(new Point(0, upper), new Point(0, upper + Strap.rivetsApartMm(rivet)));
     }
 
     private List<Point> front() {
         double lower = shortEnd().get(1).y() + roundRingMm();
-        return List.of(new Point(0, lower + Strap.RIVETS_APART_MM), new Point(0, lower));
+        return List.of(new Point(0, lower + Strap.rivetsApartMm(rivet)), new Point(0, lower));
     }
 
     private List<Point> longEnd() {
         double upper = front().get(0).y() + belt.lengthMm();
-        return List.of(new Point(0, upper), new Point(0, upper + Strap.RIVETS_APART_MM));
+        return List.of(new Point(0, upper), new Point(0, upper + Strap.rivetsApartMm(rivet)));
     }
 }

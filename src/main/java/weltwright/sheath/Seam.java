@@ -8,7 +8,8 @@ import weltwright.geometry.Point;
  * from hole to hole each has the same length of leather, so that none is gathered.
  *
  * @param name what it joins: "welt seam", "belt loop"
- * @param pitchMm from hole to hole along the row: the pitch asked for, or the nearest that divides the row
+ * @param pitchMm from hole to hole along the row: the pitch asked for, or the nearest that divides the row; on average
+ *     where corners, which have a hole of their own, part it
  * @param closed whether it runs round, and the last hole is sewn to the first
  * @param backStitches sewn back over at either end
  * @param layers from the face to the back, all those that the stitches go through; the first has every hole

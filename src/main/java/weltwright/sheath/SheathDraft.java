@@ -94,6 +94,7 @@ final class SheathDraft {
     List<Fastening> fastenings() {
         List<Fastening> fastenings = new ArrayList<>(belt.fastenings(back, nameOfBack()));
         strap.ifPresent(s -> fastenings.addAll(s.fastenings(back, nameOfBack())));
+        eyelets().ifPresent(fastenings::add);
         return fastenings;
     }
 
@@ -179,7 +180,7 @@ final class SheathDraft {
 
     private List<Hole> holesInBack() {
         List<Hole> holes = new ArrayList<>(belt.holesInBack());
-        strap.ifPresent(s -> holes.add(new Hole(s.onBack(), Strap.RIVET_HOLE_MM, Hole.Use.RIVET)));
+        strap.ifPresent(s -> holes.add(s.holeInBack()));
         return holes;
     }
 
@@ -275,11 +276,27 @@ final class SheathDraft {
     }
 
     private boolean hasDrain() {
-        return spec.drainHoleDiameterMm() > 0;
+        return form.drainHoleMm() > 0;
     }
 
     private Hole drain(Point at) {
-        return new Hole(at, spec.drainHoleDiameterMm(), Hole.Use.DRAIN);
+        return new Hole(at, form.drainHoleMm(), Hole.Use.DRAIN);
+    }
+
+    /** One on the face and one on the back, each through its own leather. */
+    private Optional<Fastening> eyelets() {
+        return form.eyelet().map(eyelet -> {
+            Point onBack = backLeather.flatAtTip(form.drain());
+            double thickness = spec.leather().thicknessMm();
+            Seam.Layer inFace = form.folded()
+                    ? back.lay(new Seam.Layer("body", "face half", thickness, 0, true, List.of(acrossFold(onBack))))
+                    : face.lay(new Seam.Layer(
+                            "face", "", thickness, 0, true, List.of(faceLeather.flatAtTip(form.drain()))));
+            return new Fastening("drain eyelets", eyelet, List.of(
+                    inFace,
+                    back.lay(new Seam.Layer(
+                            nameOfBack(), form.folded() ? "back half" : "", thickness, 0, true, List.of(onBack)))));
+        });
     }
 
     /** The knife below the throat, from the throat along its edge, round the tip and back. */

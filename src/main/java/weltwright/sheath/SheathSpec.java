@@ -15,7 +15,8 @@ import java.util.Optional;
  * @param strap round the handle, if there is one
  * @param easeMm of air round the knife's section
  * @param handleDepthMm how much of the handle, from the heel on, the sheath holds; 0 seats the knife to its guard
- * @param drainHoleDiameterMm of the hole at the tip, or 0 for none
+ * @param drain the hole at the tip
+ * @param hardware what there is at hand to take rivets, snaps, eyelets and rings from
  */
 public record SheathSpec(
         SheathKind kind,
@@ -28,66 +29,73 @@ public record SheathSpec(
         Optional<HandleStrap> strap,
         double easeMm,
         double handleDepthMm,
-        double drainHoleDiameterMm) {
+        Drain drain,
+        HardwareList hardware) {
 
     /** A plain sheath for a belt knife: common practice. */
     public static SheathSpec standard(SheathKind kind) {
         return new SheathSpec(
                 kind, Carry.USUAL, Leather.USUAL, WeltChoice.USUAL, Stitching.USUAL, Throat.USUAL, BeltHold.USUAL,
-                Optional.empty(), 0.8, 0, 4);
+                Optional.empty(), 0.8, 0, Drain.USUAL, HardwareList.USUAL);
     }
 
     public SheathSpec with(SheathKind other) {
         return new SheathSpec(other, carry, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
-                drainHoleDiameterMm);
+                drain, hardware);
     }
 
     public SheathSpec with(Carry other) {
         return new SheathSpec(kind, other, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
-                drainHoleDiameterMm);
+                drain, hardware);
     }
 
     public SheathSpec with(Leather other) {
         return new SheathSpec(kind, carry, other, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
-                drainHoleDiameterMm);
+                drain, hardware);
     }
 
     public SheathSpec with(WeltChoice other) {
         return new SheathSpec(kind, carry, leather, other, stitching, throat, belt, strap, easeMm, handleDepthMm,
-                drainHoleDiameterMm);
+                drain, hardware);
     }
 
     public SheathSpec with(Stitching other) {
         return new SheathSpec(kind, carry, leather, welt, other, throat, belt, strap, easeMm, handleDepthMm,
-                drainHoleDiameterMm);
+                drain, hardware);
     }
 
     public SheathSpec with(Throat other) {
         return new SheathSpec(kind, carry, leather, welt, stitching, other, belt, strap, easeMm, handleDepthMm,
-                drainHoleDiameterMm);
+                drain, hardware);
     }
 
     public SheathSpec with(BeltHold other) {
         return new SheathSpec(kind, carry, leather, welt, stitching, throat, other, strap, easeMm, handleDepthMm,
-                drainHoleDiameterMm);
+                drain, hardware);
     }
 
     public SheathSpec withStrap(Optional<HandleStrap> other) {
         return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, other, easeMm, handleDepthMm,
-                drainHoleDiameterMm);
+                drain, hardware);
     }
 
     public SheathSpec withEaseMm(double other) {
         return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, other, handleDepthMm,
-                drainHoleDiameterMm);
+                drain, hardware);
     }
 
     public SheathSpec withHandleDepthMm(double other) {
         return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, other,
-                drainHoleDiameterMm);
+                drain, hardware);
     }
 
-    public SheathSpec withDrainHoleDiameterMm(double other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm, other);
+    public SheathSpec with(Drain other) {
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
+                other, hardware);
+    }
+
+    public SheathSpec with(HardwareList other) {
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
+                drain, other);
     }
 }

@@ -54,4 +54,21 @@ record StitchBox(int across, int along, double pitchMm) {
         }
         return holes;
     }
+
+    /** Where an iron is set, for each setting a tick beside the hole of its first tooth, outside the box of some holes. */
+    static List<Mark> ironMarks(List<Point> holes) {
+        Point sum = new Point(0, 0);
+        for (Point hole : holes) {
+            sum = sum.plus(hole);
+        }
+        Point middle = sum.times(1.0 / holes.size());
+        List<Mark> marks = new ArrayList<>();
+        for (IronSteps.Step step : IronSteps.of(holes, true)) {
+            Point first = holes.get(step.first());
+            Point side = holes.get(step.last() % holes.size()).minus(first).unit().left();
+            Point outwards = side.times(Math.signum(side.dot(first.minus(middle))));
+            marks.add(IronSteps.tick(first, outwards));
+        }
+        return marks;
+    }
 }

@@ -1,49 +1,49 @@
 package weltwright.sheath;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * The holes of a row of stitches at equal arc length, the first and the last at its ends. Two layers of one seam have rows
- * of equal length, cut into the same short pieces; so a hole falls at the same place in both.
+ * The holes of a row of stitches at equal arc length, the first and the last at its ends. A corner gets a hole too, lest a
+ * stitch cut it off; the row is then divided on either side of it by itself. Two layers of one seam have rows of equal length,
+ * cut into the same short pieces; so a hole falls at the same place in both.
  */
 final class StitchRow {
     /** Of an awl or a pricking iron for thread of 0.8 to 1 mm. Common practice; no source. */
     static final double HOLE_MM = 1.2;
 
+    /** Where the row turns so far within one stitch, it has a corner. */
+    private static final double CORNER_RAD = Math.toRadians(60);
+
+    /** A stitch to a corner may be shorter than the others: by this share of them at the least. */
+    private static final double SHORTEST = 0.6;
+
+    private static final double SAME_RAD = Math.toRadians(0.1);
+
     private static final double NOTCH_MM = 2;
 
-    /** A tick for an iron, between the row and the outer edge. */
-    private static final double TICK_FROM_MM = 1;
-
-    private static final double TICK_TO_MM = 2.2;
-
     private final Polyline line;
-    private final double lengthMm;
-    private final double pitchMm;
-    private final int count;
+    private final double[] stations;
     private final int[] segment;
     private final double[] fraction;
 
     /**
      * @param line the row as it lies on the welt
      * @param lengthMm how much of it, from its first point, is sewn
-     * @param wishedPitchMm the pitch asked for; the nearest is taken that divides the length
+     * @param wishedPitchMm the pitch asked for; the nearest is taken that divides the length, or each part of it
      */
     StitchRow(Polyline line, double lengthMm, double wishedPitchMm) {
         this.line = line;
-        this.lengthMm = lengthMm;
-        int stitches = (int) Math.max(1, Math.round(lengthMm / wishedPitchMm));
-        pitchMm = lengthMm / stitches;
-        count = stitches + 1;
-        segment = new int[count];
-        fraction = new double[count];
         double[] s = line.stationsMm();
+        stations = stations(parts(line, s, lengthMm, wishedPitchMm), wishedPitchMm);
+        segment = new int[stations.length];
+        fraction = new double[stations.length];
         int k = 0;
-        for (int i = 0; i < count; i++) {
-            double at = Math.min(i * pitchMm, s[s.length - 1]);
+        for (int i = 0; i < stations.length; i++) {
+            double at = Math.min(stations[i], s[s.length - 1]);
             while (k + 2 < s.length && s[k + 1] < at) {
                 k++;
             }
@@ -52,23 +52,74 @@ final class StitchRow {
         }
     }
 
+    private static double[] stations(List<Double> parts, double wishedPitchMm) {
+        List<Double> stations = new ArrayList<>(List.of(parts.get(0)));
+        for (int p = 1; p < parts.size(); p++) {
+            double from = parts.get(p - 1);
+            double length = parts.get(p) - from;
+            int stitches = (int) Math.max(1, Math.round(length / wishedPitchMm));
+            for (int i = 1; i <= stitches; i++) {
+                stations.add(from + i * length / stitches);
+            }
+        }
+        return stations.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** The ends of the row, and between them its corners: of places that turn so far the sharpest, or the middle of those. */
+    private static List<Double> parts(Polyline line, double[] s, double lengthMm, double pitchMm) {
+        List<Double> parts = new ArrayList<>(List.of(0.0));
+        double sharpest = 0;
+        double first = 0;
+        double last = 0;
+        int before = 0;
+        int after = 0;
+        for (int k = 1; k + 1 < s.length && s[k] < lengthMm - SHORTEST * pitchMm; k++) {
+            while (s[before + 1] < s[k] - pitchMm / 2) {
+                before++;
+            }
+            while (after + 2 < s.length && s[after + 1] < s[k] + pitchMm / 2) {
+                after++;
+            }
+            Point in = line.points().get(before + 1).minus(line.points().get(before));
+            Point out = line.points().get(after + 1).minus(line.points().get(after));
+            double turn = Math.abs(Math.atan2(in.cross(out), in.dot(out)));
+            boolean inRow = s[k] > parts.get(parts.size() - 1) + SHORTEST * pitchMm;
+            if (inRow && turn > CORNER_RAD && turn > sharpest + SAME_RAD) {
+                sharpest = turn;
+                first = s[k];
+                last = s[k];
+            } else if (inRow && sharpest > 0 && turn > sharpest - SAME_RAD) {
+                last = s[k];
+            } else if (sharpest > 0 && turn < CORNER_RAD) {
+                parts.add((first + last) / 2);
+                sharpest = 0;
+            }
+        }
+        if (sharpest > 0) {
+            parts.add((first + last) / 2);
+        }
+        parts.add(lengthMm);
+        return parts;
+    }
+
     Polyline line() {
         return line;
     }
 
+    /** From hole to hole along the row; where corners part it, on average. */
     double pitchMm() {
-        return pitchMm;
+        return stations[stations.length - 1] / (stations.length - 1);
     }
 
     int count() {
-        return count;
+        return stations.length;
     }
 
     /** The places of the holes in a layer whose row has the same short pieces as this. */
     List<Point> on(Polyline layer) {
-        List<Point> holes = new ArrayList<>(count);
-        for (int i = 0; i < count; i++) {
-            holes.add(layer.points().get(segment[i]).towards(layer.points().get(segment[i] + 1), fraction[i]));
+        List<Point> holes = new ArrayList<>(count());
+        for (int i = 0; i < count(); i++) {
+            holes.add(at(layer, i));
         }
         return holes;
     }
@@ -81,7 +132,7 @@ final class StitchRow {
     List<Mark> ironMarks(Polyline layer) {
         List<Mark> marks = new ArrayList<>();
         for (IronSteps.Step step : IronSteps.of(on(layer), false)) {
-            marks.add(stroke(layer, step.first(), TICK_FROM_MM, TICK_TO_MM, Mark.Kind.IRON, ""));
+            marks.add(IronSteps.tick(at(layer, step.first()), outwards(layer, step.first())));
         }
         return marks;
     }
@@ -107,10 +158,10 @@ final class StitchRow {
         if (from == 0) {
             marks.add(stroke(layer, 0, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, "start"));
         }
-        if (to == count - 1) {
-            marks.add(stroke(layer, count - 1, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, "stop"));
+        if (to == count() - 1) {
+            marks.add(stroke(layer, count() - 1, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, "stop"));
         }
-        for (int i : new int[] {count / 4, 3 * (count - 1) / 4}) {
+        for (int i : new int[] {count() / 4, 3 * (count() - 1) / 4}) {
             if (i >= from && i <= to) {
                 marks.add(stroke(layer, i, stitchMarginMm - NOTCH_MM, stitchMarginMm, Mark.Kind.NOTCH, ""));
             }
@@ -136,15 +187,23 @@ final class StitchRow {
 
     /** How many holes lie on the first part of the row. */
     int holesWithin(double mm) {
-        return (int) Math.min(count, Math.floor(mm / pitchMm + 1e-9) + 1);
+        return (int) Arrays.stream(stations).filter(station -> station <= mm + 1e-9).count();
     }
 
     private Mark stroke(Polyline layer, int hole, double from, double to, Mark.Kind kind, String label) {
-        Point a = layer.points().get(segment[hole]);
-        Point b = layer.points().get(segment[hole] + 1);
-        Point at = a.towards(b, fraction[hole]);
-        Point outwards = b.minus(a).unit().left().times(-1);
+        Point at = at(layer, hole);
+        Point outwards = outwards(layer, hole);
         Polyline stroke = Polyline.open(List.of(at.plus(outwards.times(from)), at.plus(outwards.times(to))));
         return new Mark(stroke, kind, label);
+    }
+
+    private Point at(Polyline layer, int hole) {
+        int k = segment[hole];
+        return layer.points().get(k).towards(layer.points().get(k + 1), fraction[hole]);
+    }
+
+    private Point outwards(Polyline layer, int hole) {
+        int k = segment[hole];
+        return layer.points().get(k + 1).minus(layer.points().get(k)).unit().left().times(-1);
     }
 }

@@ -15,16 +15,13 @@ record Strap(double lengthMm) {
     static final double WIDTH_MM = 25.4 * 5 / 8;
 
     /** A strap is cut so far beyond its last hole: 1/2 in. Common practice. */
-    static final double BEYOND_HOLE_MM = 25.4 / 2;
+    private static final double BEYOND_HOLE_MM = 25.4 / 2;
 
     /** From rivet to rivet, 3/4 in: caps of 3/8 in leave as much between them. Common practice. */
-    static final double RIVETS_APART_MM = 25.4 * 3 / 4;
+    private static final double RIVETS_APART_MM = 25.4 * 3 / 4;
 
-    /** Snug on a post of 1/8 in. Common practice. */
-    static final double RIVET_HOLE_MM = 25.4 / 8;
-
-    /** Snug on the post of a usual snap, 5/32 in. Common practice. */
-    static final double SNAP_HOLE_MM = 25.4 * 5 / 32;
+    /** Of leather round a rivet's cap. Common practice. */
+    private static final double ROUND_CAP_MM = 1;
 
     private static final int ROUND = 24;
 
@@ -47,8 +44,26 @@ record Strap(double lengthMm) {
     }
 
     /** Two rivets, one beyond the other. */
-    List<Point> rivets(double firstMm, int away) {
-        return List.of(at(firstMm), at(firstMm + away * RIVETS_APART_MM));
+    List<Point> rivets(Fastener rivet, double firstMm, int away) {
+        return List.of(at(firstMm), at(firstMm + away * rivetsApartMm(rivet)));
+    }
+
+    static double beyondStitchMm() {
+        return BEYOND_HOLE_MM;
+    }
+
+    /** From the middle of a strap's last hole to its end. */
+    static double beyondMm(Fastener fastener) {
+        return Math.max(BEYOND_HOLE_MM, fastener.leastToEdgeMm());
+    }
+
+    static double rivetsApartMm(Fastener rivet) {
+        return Math.max(RIVETS_APART_MM, rivet.leastApartMm());
+    }
+
+    /** From the middle of a rivet to where the leather must not be needed for anything else. */
+    static double capRoomMm(Fastener rivet) {
+        return rivet.capMm() / 2 + ROUND_CAP_MM;
     }
 
     /** A line across. */
@@ -66,7 +81,7 @@ record Strap(double lengthMm) {
                 "");
     }
 
-    static List<Hole> holes(List<Point> centres, double diameterMm, Hole.Use use) {
-        return centres.stream().map(p -> new Hole(p, diameterMm, use)).toList();
+    static List<Hole> rivetHoles(List<Point> centres, Fastener rivet) {
+        return centres.stream().map(p -> new Hole(p, rivet.punchMm(), Hole.Use.RIVET)).toList();
     }
 }

@@ -13,17 +13,16 @@ import weltwright.trouble.Trouble;
  * by two rivets, or by a box of stitches.
  */
 final class StrapLoop implements BeltFitting {
-    /** A rivet's cap, 3/8 in across, and a little leather round it. Common practice. */
-    private static final double CAP_ROOM_MM = 25.4 * 3 / 8 / 2 + 1;
-
     private static final double BOX_HEIGHT_MM = 18;
 
     private final SheathSpec spec;
     private final String piece;
     private final LoopOver loop;
     private final boolean sewn;
+    private final Fastener rivet;
     private final StitchBox box;
     private final BackRoom room;
+    private final double belowThroatMm;
     private final double top;
     private final Placement lean;
 
@@ -35,7 +34,7 @@ final class StrapLoop implements BeltFitting {
     /** A short strap over a ring that stands clear of the throat. */
     static StrapLoop overRing(SheathSpec spec, BackRoom room, double clearMm, double wireMm) {
         BackRoom upright = new BackRoom(room.throatMm(), room.lowMm(), room.highMm(), room.lengthMm(), 0);
-        double opening = belowThroatMm(spec) + clearMm + wireMm;
+        double opening = belowThroatMm(spec, rivet(spec)) + clearMm + wireMm;
         return new StrapLoop(spec, "ring strap", new LoopOver(opening, wireMm, spec.leather()), false, upright);
     }
 
@@ -47,22 +46,29 @@ final class StrapLoop implements BeltFitting {
         this.room = room;
         box = StitchBox.of(
                 Strap.WIDTH_MM - 2 * spec.stitching().marginMm(), BOX_HEIGHT_MM, spec.stitching().pitchMm());
-        top = room.throatMm() + belowThroatMm(spec);
+        rivet = rivet(spec);
+        belowThroatMm = belowThroatMm(spec, rivet);
+        top = room.throatMm() + belowThroatMm;
         lean = room.leaning(new Point(top + heightMm() / 2, room.middleMm()));
-        double across = sewn ? box.widthMm() : Strap.RIVET_HOLE_MM;
+        double across = sewn ? box.widthMm() : rivet.punchMm();
         if (across * Math.cos(room.leanRad()) + heightMm() * Math.abs(Math.sin(room.leanRad())) > room.widthMm()) {
             throw new Trouble(
                     "The knife is too slim for a belt strap that the edge cannot reach.",
                     "Choose a tail for a belt loop, less tilt, or leather and welt that are thicker.");
         }
-        if (belowThroatMm(spec) + heightMm() + Strap.BEYOND_HOLE_MM > room.lengthMm()) {
+        if (belowThroatMm + heightMm() + beyondMm() > room.lengthMm()) {
             throw new Trouble(
                     "The sheath is too short for its belt strap.", "Let the sheath hold more of the handle.");
         }
     }
 
-    private static double belowThroatMm(SheathSpec spec) {
-        return Math.max(2 * spec.stitching().marginMm(), 2 * CAP_ROOM_MM);
+    /** For both ends of the strap on the back. */
+    private static Fastener rivet(SheathSpec spec) {
+        return spec.hardware().fastener(Hardware.Kind.RIVET, 3 * spec.leather().thicknessMm());
+    }
+
+    private static double belowThroatMm(SheathSpec spec, Fastener rivet) {
+        return Math.max(2 * spec.stitching().marginMm(), 2 * Strap.capRoomMm(rivet));
     }
 
     @Override
@@ -78,7 +84,7 @@ final class StrapLoop implements BeltFitting {
     @Override
     public List<Mark> marksOnBack() {
         Strap end = new Strap(4 * Strap.WIDTH_MM);
-        double low = top + heightMm() + Strap.BEYOND_HOLE_MM;
+        double low = top + heightMm() + beyondMm();
         List<Point> points = end.outline().points().stream()
                 .filter(p -> p.y() <= low - room.throatMm())
                 .map(p -> new Point(low - p.y(), room.middleMm() + p.x()))
@@ -92,15 +98,14 @@ final class StrapLoop implements BeltFitting {
         Strap strap = new Strap(lengthMm());
         List<Hole> holes = new ArrayList<>(holes(lowerEnd()));
         holes.addAll(holes(upperEnd()));
-        double fold = Strap.BEYOND_HOLE_MM + heightMm() + loop.foldMm();
+        double fold = beyondMm() + heightMm() + loop.foldMm();
         String over = piece.equals("ring strap") ? "fold over the ring" : "fold over the belt";
-        return List.of(new Piece(
-                piece,
-                1,
-                spec.leather().thicknessMm(),
-                strap.outline(),
-                holes,
-                List.of(strap.across(fold, Mark.Kind.FOLD, over), strap.grain(lengthMm() / 3))));
+        List<Mark> marks = new ArrayList<>(
+                List.of(strap.across(fold, Mark.Kind.FOLD, over), strap.grain(lengthMm() / 3)));
+        if (sewn) {
+            marks.addAll(StitchBox.ironMarks(upperEnd()));
+        }
+        return List.of(new Piece(piece, 1, spec.leather().thicknessMm(), strap.outline(), holes, marks));
     }
 
     @Override
@@ -113,12 +118,12 @@ final class StrapLoop implements BeltFitting {
 
     @Override
     public List<Fastening> fastenings(Laying back, String name) {
-        return sewn ? List.of() : List.of(new Fastening(piece + " rivets", Fastening.Kind.RIVET, layers(back, name), 0));
+        return sewn ? List.of() : List.of(new Fastening(piece + " rivets", rivet, layers(back, name)));
     }
 
     @Override
     public double aboveThroatMm() {
-        return loop.openingMm() - belowThroatMm(spec);
+        return loop.openingMm() - belowThroatMm;
     }
 
     @Override
@@ -127,7 +132,7 @@ final class StrapLoop implements BeltFitting {
     }
 
     double lengthMm() {
-        return 2 * (Strap.BEYOND_HOLE_MM + heightMm()) + loop.lengthMm();
+        return 2 * (beyondMm() + heightMm()) + loop.lengthMm();
     }
 
     private List<Seam.Layer> layers(Laying back, String name) {
@@ -140,25 +145,30 @@ final class StrapLoop implements BeltFitting {
 
     /** From the first hole below the throat to the last. */
     private double heightMm() {
-        return sewn ? box.heightMm() : Strap.RIVETS_APART_MM;
+        return sewn ? box.heightMm() : Strap.rivetsApartMm(rivet);
+    }
+
+    /** From the last hole to the end of the strap. */
+    private double beyondMm() {
+        return sewn ? Strap.beyondStitchMm() : Strap.beyondMm(rivet);
     }
 
     private List<Point> onBack() {
         List<Point> upright = sewn
                 ? box.holes(top, room.middleMm(), 1)
-                : List.of(new Point(top, room.middleMm()), new Point(top + Strap.RIVETS_APART_MM, room.middleMm()));
+                : List.of(new Point(top, room.middleMm()), new Point(top + heightMm(), room.middleMm()));
         return upright.stream().map(lean::apply).toList();
     }
 
     /** The strap is laid with this end down; the other one is its mirror image across the fold. */
     private List<Point> lowerEnd() {
-        double first = Strap.BEYOND_HOLE_MM + heightMm();
-        return sewn ? upright(box.holes(first, 0, -1)) : new Strap(lengthMm()).rivets(first, -1);
+        double first = beyondMm() + heightMm();
+        return sewn ? upright(box.holes(first, 0, -1)) : new Strap(lengthMm()).rivets(rivet, first, -1);
     }
 
     private List<Point> upperEnd() {
-        double first = lengthMm() - Strap.BEYOND_HOLE_MM - heightMm();
-        return sewn ? upright(box.holes(first, 0, 1)) : new Strap(lengthMm()).rivets(first, 1);
+        double first = lengthMm() - beyondMm() - heightMm();
+        return sewn ? upright(box.holes(first, 0, 1)) : new Strap(lengthMm()).rivets(rivet, first, 1);
     }
 
     private static List<Point> upright(List<Point> along) {
@@ -166,6 +176,6 @@ final class StrapLoop implements BeltFitting {
     }
 
     private List<Hole> holes(List<Point> centres) {
-        return sewn ? StitchRow.holes(centres) : Strap.holes(centres, Strap.RIVET_HOLE_MM, Hole.Use.RIVET);
+        return sewn ? StitchRow.holes(centres) : Strap.rivetHoles(centres, rivet);
     }
 }

@@ -27,6 +27,8 @@ final class StrapRoundHandle {
     private final HandleStrap choice;
     private final Leather leather;
     private final BackRoom room;
+    private final Fastener rivet;
+    private final Fastener snap;
     private final boolean needsTongue;
     private final double underMm;
     private final double overMm;
@@ -35,6 +37,8 @@ final class StrapRoundHandle {
         this.choice = choice;
         this.room = room;
         leather = spec.leather();
+        rivet = spec.hardware().fastener(Hardware.Kind.RIVET, 2 * leather.thicknessMm());
+        snap = spec.hardware().fastener(Hardware.Kind.SNAP, leather.thicknessMm());
         double half = Strap.WIDTH_MM / 2;
         double throat = knife.landmarks().heel().x() - spec.handleDepthMm();
         double longest = throat - knife.landmarks().butt().x() - half - CLEAR_MM;
@@ -72,9 +76,9 @@ final class StrapRoundHandle {
     Piece piece() {
         Strap strap = new Strap(lengthMm());
         List<Hole> holes = List.of(
-                new Hole(under(), Strap.SNAP_HOLE_MM, Hole.Use.SNAP),
-                new Hole(middle(), Strap.RIVET_HOLE_MM, Hole.Use.RIVET),
-                new Hole(over(), Strap.SNAP_HOLE_MM, Hole.Use.SNAP));
+                new Hole(under(), snap.punchMm(), Hole.Use.SNAP),
+                new Hole(middle(), rivet.punchMm(), Hole.Use.RIVET),
+                new Hole(over(), snap.punchMm(), Hole.Use.SNAP));
         return new Piece(
                 "handle strap",
                 1,
@@ -98,25 +102,29 @@ final class StrapRoundHandle {
         return back.union(tongue).withNotchesFilled(filletMm);
     }
 
+    Hole holeInBack() {
+        return new Hole(onBack(), rivet.punchMm(), Hole.Use.RIVET);
+    }
+
     /** The rivet's place on the back. */
-    Point onBack() {
+    private Point onBack() {
         return new Point(room.throatMm() - choice.aboveThroatMm(), room.middleMm());
     }
 
     List<Fastening> fastenings(Laying back, String name) {
         double thickness = leather.thicknessMm();
         return List.of(
-                new Fastening("handle strap rivet", Fastening.Kind.RIVET, List.of(
+                new Fastening("handle strap rivet", rivet, List.of(
                         new Seam.Layer("handle strap", "", thickness, 0, true, List.of(middle())),
                         back.lay(new Seam.Layer(
-                                name, needsTongue ? "tongue" : "tail", thickness, 0, false, List.of(onBack())))), 0),
-                new Fastening("handle strap snap", Fastening.Kind.SNAP, List.of(
+                                name, needsTongue ? "tongue" : "tail", thickness, 0, false, List.of(onBack()))))),
+                new Fastening("handle strap snap", snap, List.of(
                         new Seam.Layer("handle strap", "over", thickness, 0, true, List.of(over())),
-                        new Seam.Layer("handle strap", "under", thickness, 0, false, List.of(under()))), 0));
+                        new Seam.Layer("handle strap", "under", thickness, 0, false, List.of(under())))));
     }
 
     double lengthMm() {
-        return underMm + overMm + 2 * Strap.BEYOND_HOLE_MM;
+        return underMm + overMm + 2 * Strap.beyondMm(snap);
     }
 
     /** Laid upright with its grain up, as one sees it from behind the sheath; turned a quarter, its upper arm is on the left. */
@@ -125,15 +133,15 @@ final class StrapRoundHandle {
     }
 
     private Point under() {
-        return new Point(0, overIsUp() ? Strap.BEYOND_HOLE_MM : lengthMm() - Strap.BEYOND_HOLE_MM);
+        return new Point(0, overIsUp() ? Strap.beyondMm(snap) : lengthMm() - Strap.beyondMm(snap));
     }
 
     private Point middle() {
-        double fromUnder = Strap.BEYOND_HOLE_MM + underMm;
+        double fromUnder = Strap.beyondMm(snap) + underMm;
         return new Point(0, overIsUp() ? fromUnder : lengthMm() - fromUnder);
     }
 
     private Point over() {
-        return new Point(0, overIsUp() ? lengthMm() - Strap.BEYOND_HOLE_MM : Strap.BEYOND_HOLE_MM);
+        return new Point(0, overIsUp() ? lengthMm() - Strap.beyondMm(snap) : Strap.beyondMm(snap));
     }
 }

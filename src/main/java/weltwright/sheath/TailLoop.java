@@ -119,11 +119,13 @@ final class TailLoop implements BeltFitting {
         double half = widthMm() / 2;
         double fold = top - loop.foldMm();
         double end = top + box.heightMm() + margin;
-        return List.of(
+        List<Mark> marks = new ArrayList<>(List.of(
                 mark(Mark.Kind.FOLD, "fold back for the belt loop", new Point(fold, middle - half),
                         new Point(fold, middle + half)),
                 mark(Mark.Kind.PLACE, "end of the belt loop", new Point(top, middle - half),
-                        new Point(end, middle - half), new Point(end, middle + half), new Point(top, middle + half)));
+                        new Point(end, middle - half), new Point(end, middle + half), new Point(top, middle + half))));
+        marks.addAll(StitchBox.ironMarks(inTail()));
+        return marks;
     }
 
     @Override

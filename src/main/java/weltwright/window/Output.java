@@ -74,7 +74,7 @@ final class Output {
         pattern.get().ifPresent(made -> asker.toSave("Save for a cutter", name() + "-pattern", "SVG", "svg")
                 .ifPresent(file -> {
                     Heading heading = heading();
-                    write("Saving the pattern", file, () -> PatternSvg.write(made, heading, file));
+                    write("Saving the pattern", file, () -> PatternSvg.write(made, BenchPlan.of(made), heading, file));
                 }));
     }
 

@@ -6,6 +6,7 @@ import javax.swing.JComboBox;
 import weltwright.job.Fields;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Drain;
 import weltwright.sheath.Hand;
 import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
@@ -95,7 +96,8 @@ final class SheathForm extends Form {
                 was.strap(),
                 ease.value(),
                 depth.value(),
-                drain.value());
+                new Drain(drain.value(), was.drain().eyelet()),
+                was.hardware());
     }
 
     private void follow() {
@@ -114,6 +116,6 @@ final class SheathForm extends Form {
         beltWidth.show(spec.belt().beltWidthMm());
         beltThickness.show(spec.belt().beltThicknessMm());
         depth.show(spec.handleDepthMm());
-        drain.show(spec.drainHoleDiameterMm());
+        drain.show(spec.drain().diameterMm());
     }
 }

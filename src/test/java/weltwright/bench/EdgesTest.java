@@ -19,6 +19,7 @@ import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 import weltwright.sheath.HandleStrap;
+import weltwright.sheath.Made;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.Piece;

@@ -14,6 +14,7 @@ import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
+import weltwright.sheath.Made;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
 import weltwright.sheath.SheathSpec;

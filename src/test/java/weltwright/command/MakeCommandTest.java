@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.geometry.Outline;
+import weltwright.job.HardwareFile;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.Jobs;
@@ -152,7 +153,7 @@ class MakeCommandTest {
         assertThat(made.spec().leather().neutralFactor()).isEqualTo(0.4);
         assertThat(made.spec().belt().beltWidthMm()).isCloseTo(38.1, within(1e-12));
         assertThat(made.spec().belt().beltThicknessMm()).isEqualTo(3.5);
-        assertThat(made.spec().drainHoleDiameterMm()).isZero();
+        assertThat(made.spec().drain().diameterMm()).isZero();
         assertThat(made.shaping().edgeThicknessMm()).isEqualTo(0.5);
         assertThat(made.customer()).isEqualTo("Anouk");
         assertThat(made.knifeName()).isEqualTo("drop point");
@@ -163,6 +164,27 @@ class MakeCommandTest {
             assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(612); // 8.5 in
             assertThat(new PDFTextStripper().getText(document)).contains("Anouk", "drop point");
         }
+    }
+
+    /** Written, changed in an editor, and taken: the rivets of the sheath are then those, and the job keeps them. */
+    @Test
+    void makesAnOwnListOfHardwareItsOwn() throws IOException {
+        Path drawer = folder.resolve("drawer.json");
+        Run.of("hardware", "-o", drawer).succeeds();
+        String usual = Files.readString(drawer);
+        Files.writeString(drawer, usual.replace("double-cap rivet, 9 mm, long post", "brass stud"));
+        Run.of(
+                        "make", jobFile, "--hardware", drawer, "--drain-lining=eyelet", "--belt-loop=riveted_strap",
+                        "--leather=3", "-o", out)
+                .succeeds();
+
+        Job made = JobFile.read(out.resolve("anouk.wwj"));
+
+        assertThat(made.spec().drain().eyelet()).isTrue();
+        assertThat(made.pattern().fastenings()).extracting(f -> f.hardware().name()).contains("brass stud");
+        Run.of("make", jobFile, "--hardware", jobFile, "-o", out).fails(Commands.TROUBLE, "no list of hardware");
+        Run.of("hardware", out.resolve("anouk.wwj"), "-o", drawer).succeeds();
+        assertThat(HardwareFile.read(drawer)).isEqualTo(made.spec().hardware());
     }
 
     @Test

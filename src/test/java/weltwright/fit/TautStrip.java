@@ -9,7 +9,7 @@ import weltwright.geometry.Point;
  * pulled tight by relaxation. It shares nothing with the code it checks: no hull, no turning angle.
  */
 public final class TautStrip {
-    private static final int SWEEPS = 60_000;
+    private static final int SWEEPS = 15_000;
 
     private TautStrip() {}
 
@@ -22,6 +22,14 @@ public final class TautStrip {
      * @param clearance the least distance of the fibre from each of them
      */
     public static double lengthMm(Point from, Point to, List<Point> solid, double clearance) {
+        return lengthMm(from, to, solid.stream().map(p -> new Disc(p, clearance)).toList());
+    }
+
+    /** A solid point, and the least distance of the fibre from it. */
+    public record Disc(Point at, double clearance) {}
+
+    /** The same over solid points of which each has a clearance of its own. */
+    public static double lengthMm(Point from, Point to, List<Disc> solid) {
         // The fibre starts as a high arch and comes down; each link is a height over a fixed y, so it cannot tangle.
         int n = 400;
         double step = (to.x() - from.x()) / n;
@@ -30,10 +38,11 @@ public final class TautStrip {
         for (int i = 0; i <= n; i++) {
             double y = from.x() + i * step;
             floor[i] = Double.NEGATIVE_INFINITY;
-            for (Point p : solid) {
-                double across = Math.abs(p.x() - y);
-                if (across < clearance) {
-                    floor[i] = Math.max(floor[i], p.y() + Math.sqrt(clearance * clearance - across * across));
+            for (Disc disc : solid) {
+                double across = Math.abs(disc.at.x() - y);
+                if (across < disc.clearance) {
+                    double above = Math.sqrt(disc.clearance * disc.clearance - across * across);
+                    floor[i] = Math.max(floor[i], disc.at.y() + above);
                 }
             }
             z[i] = Math.max(floor[i], 40 * Math.sin(Math.PI * i / n));

@@ -35,6 +35,8 @@ import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Fastener;
+import weltwright.sheath.Hardware;
 import weltwright.sheath.Throat;
 import weltwright.trouble.Trouble;
 
@@ -200,6 +202,9 @@ class JobFileTest {
         assertThat(job.spec().throat()).isEqualTo(new Throat(Throat.Shape.CURVED, 4));
         assertThat(job.spec().belt().style()).isEqualTo(BeltHold.Style.TAIL);
         assertThat(job.spec().strap()).isEmpty();
+        assertThat(job.spec().drain().eyelet()).isFalse();
+        assertThat(job.spec().hardware().fasteners())
+                .contains(new Fastener("double-cap rivet, 9 mm, long post", Hardware.Kind.RIVET, 3.1, 9, 7, 9.5));
     }
 
     /** As version 1 wrote it: without the fields that came after it. */

@@ -29,9 +29,14 @@ import weltwright.photo.CameraModel;
 import weltwright.photo.Photo;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Drain;
+import weltwright.sheath.Fastener;
 import weltwright.sheath.Hand;
 import weltwright.sheath.HandleStrap;
+import weltwright.sheath.Hardware;
+import weltwright.sheath.HardwareList;
 import weltwright.sheath.Leather;
+import weltwright.sheath.Ring;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
 import weltwright.sheath.Stitching;
@@ -118,6 +123,9 @@ public final class Jobs {
                         Optional.of(new HandleStrap(18, HandleStrap.Side.LEFT, 1.5)),
                         0.8,
                         12,
-                        0));
+                        new Drain(0, true),
+                        new HardwareList(
+                                List.of(new Fastener("eyelet", Hardware.Kind.EYELET, 5 + 1 / 7.0, 9, 1, 4)),
+                                List.of(new Ring("ring", 20, 3)))));
     }
 }

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Tuple;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
@@ -125,8 +126,29 @@ public final class TestKnives {
         }
     }
 
-    /** Knives with blades of 70 to 200 mm, of any shape between those above. */
+    /** Knives of any shape, grind and handle; the shapes that ask something of a sheath among them. */
     public static Arbitrary<Knife> any() {
+        Arbitrary<Knife> outline = Arbitraries.frequencyOf(
+                Tuple.of(3, plain()), Tuple.of(1, Arbitraries.of(List.copyOf(shapes().values()))));
+        Arbitrary<Grind> grind = Arbitraries.of(
+                Grind.FULL_FLAT,
+                Grind.FULL_FLAT,
+                new Grind(Grind.Kind.PARTIAL_FLAT, 8),
+                new Grind(Grind.Kind.SHORT_BEVEL, 5),
+                new Grind(Grind.Kind.HOLLOW, 12),
+                Grind.DOUBLE_EDGED);
+        Arbitrary<Double> squareness = Arbitraries.doubles().between(2, 5);
+        return Combinators.combine(outline, grind, squareness)
+                .as((knife, g, s) -> new Knife(
+                        knife.outline(),
+                        knife.landmarks(),
+                        knife.spineThicknessMm(),
+                        knife.handleThicknessMm(),
+                        Shaping.usual(0.4).withGrind(g).withHandleExponent(s)));
+    }
+
+    /** Flat ground knives with blades of 70 to 200 mm, of any shape between those above. */
+    private static Arbitrary<Knife> plain() {
         Arbitrary<Double> length = Arbitraries.doubles().between(70, 200);
         Arbitrary<Double> spine = Arbitraries.doubles().between(8, 16);
         Arbitrary<Double> edge = Arbitraries.doubles().between(-20, -8);

@@ -8,7 +8,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.junit.jupiter.api.Test;
@@ -17,12 +20,19 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
+import weltwright.bench.BenchPlan;
+import weltwright.bench.EdgeState;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.knife.TestKnives;
+import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
+import weltwright.sheath.PatternMaker;
 import weltwright.sheath.Piece;
+import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
 
 /** The SVG read back with the JDK's own parser, by the rules of SVG 1.1, chapters 7 and 8. */
 class PatternSvgTest {
@@ -90,6 +100,29 @@ class PatternSvgTest {
         }
     }
 
+    /** Told apart without colour: each kind of edge has a letter, and lines of dashes of its own. */
+    @Test
+    void edgesHaveTheirLinesAndLetters() throws Exception {
+        Pattern pattern = PatternMaker.make(
+                TestKnives.dropPoint(),
+                SheathSpec.standard(SheathKind.PANELS).withStrap(Optional.of(HandleStrap.USUAL)));
+        Element svg = svg(pattern, SamplePatterns.HEADING).getDocumentElement();
+        Element face = groups(svg, "piece").get(0);
+        assertThat(groups(face, "edge-letter").get(0).getTextContent()).isEqualTo("BS");
+        assertThat(groups(groups(svg, "piece").get(2), "edge-letter").get(0).getTextContent()).isEqualTo("N");
+        Set<String> dashes = new HashSet<>();
+        for (String kind : List.of("edge-before", "edge-sewn", "edge-free")) {
+            dashes.add(groups(svg, kind).get(0).getAttribute("stroke-dasharray"));
+        }
+        assertThat(dashes).hasSize(3);
+        double along = Polyline.open(path(groups(face, "edge-sewn").get(0))).lengthMm();
+        double sewn = BenchPlan.of(pattern).edges().stream()
+                .filter(edge -> edge.piece().equals("face") && edge.state() == EdgeState.SEWN)
+                .mapToDouble(edge -> edge.line().lengthMm())
+                .sum();
+        assertThat(along).as("1 mm inside the edge, and as long but for its bend").isCloseTo(sewn, within(2 * Math.PI));
+    }
+
     @Test
     void namesAreEscaped() throws Exception {
         Piece piece = new Piece(
@@ -115,7 +148,7 @@ class PatternSvgTest {
     private Document svg(Pattern pattern, Heading heading)
             throws IOException, ParserConfigurationException, SAXException {
         Path file = folder.resolve("pattern.svg");
-        PatternSvg.write(pattern, heading, file);
+        PatternSvg.write(pattern, BenchPlan.of(pattern), heading, file);
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setNamespaceAware(true);
         return factory.newDocumentBuilder().parse(file.toFile());
@@ -134,8 +167,13 @@ class PatternSvgTest {
     }
 
     private static List<Point> points(Element group) {
+        assertThat(((Element) group.getElementsByTagName("path").item(0)).getAttribute("d")).endsWith("Z");
+        return path(group);
+    }
+
+    private static List<Point> path(Element group) {
         Element path = (Element) group.getElementsByTagName("path").item(0);
-        assertThat(path.getAttribute("d")).startsWith("M").endsWith("Z");
+        assertThat(path.getAttribute("d")).startsWith("M");
         return Arrays.stream(path.getAttribute("d").replaceAll("[MZ]", "").split("L"))
                 .map(pair -> pair.trim().split(" "))
                 .map(pair -> new Point(Double.parseDouble(pair[0]), Double.parseDouble(pair[1])))

@@ -19,7 +19,7 @@ class FairingTest {
             @ForAll @DoubleRange(min = 0.01, max = 2) double slope) {
         double[] values = list.stream().mapToDouble(Double::doubleValue).toArray();
 
-        for (double[] fair : List.of(Fairing.faired(values, 6), Fairing.sloped(values, slope))) {
+        for (double[] fair : List.of(Fairing.faired(values, 6), Fairing.sloped(values, slope, 8))) {
             for (int i = 0; i < values.length; i++) {
                 assertThat(fair[i]).isGreaterThanOrEqualTo(values[i] - 1e-9);
             }
@@ -34,7 +34,7 @@ class FairingTest {
         }
 
         assertThat(Fairing.faired(slope, 6)).containsExactly(slope, within(1e-9));
-        assertThat(Fairing.sloped(slope, 0.4)).containsExactly(slope, within(1e-9));
+        assertThat(Fairing.sloped(slope, 0.4, 8)).containsExactly(slope, within(1e-9));
     }
 
     /** A step of 6 at a slope of 0.5 reaches 12 places out, and no farther. */
@@ -43,12 +43,27 @@ class FairingTest {
         double[] step = new double[40];
         Arrays.fill(step, 0, 10, 6);
 
-        double[] sloped = Fairing.sloped(step, 0.5);
+        double[] sloped = Fairing.sloped(step, 0.5, 0);
 
         assertThat(sloped[9]).isEqualTo(6);
         assertThat(sloped[15]).isCloseTo(3, within(1e-9));
         assertThat(sloped[21]).isCloseTo(0, within(1e-9));
         assertThat(sloped[39]).isZero();
+    }
+
+    /** Worked by hand: over 8 places it bends along 6 - 0.5 k²/16 and has then lost 2; from there on it falls by 0.5. */
+    @Test
+    void aStepMayBendIntoTheSlope() {
+        double[] step = new double[40];
+        Arrays.fill(step, 0, 10, 6);
+
+        double[] bent = Fairing.sloped(step, 0.5, 8);
+
+        assertThat(bent[9]).isEqualTo(6);
+        assertThat(bent[13]).isCloseTo(5.5, within(1e-9));
+        assertThat(bent[17]).isCloseTo(4, within(1e-9));
+        assertThat(bent[21]).isCloseTo(2, within(1e-9));
+        assertThat(bent[25]).isCloseTo(0, within(1e-9));
     }
 
     @Test

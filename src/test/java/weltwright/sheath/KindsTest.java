@@ -95,7 +95,7 @@ class KindsTest {
                 new Point(-row, 3 + NEUTRAL), new Point(row, 3 + NEUTRAL), handle, ease + NEUTRAL);
 
         assertThat(back.get(i).distance(back.get(across))).isCloseTo(welt.get(i).distance(welt.get(across)), within(1e-6));
-        assertThat(face.get(i).distance(face.get(across))).isCloseTo(strip, within(0.5));
+        assertThat(face.get(i).distance(face.get(across))).isCloseTo(strip, within(0.2));
     }
 
     /** Leather that draws together by a share must be cut wider by it: here 3 % of what goes over the handle. */

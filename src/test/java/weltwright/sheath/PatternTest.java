@@ -312,7 +312,7 @@ class PatternTest {
         assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining(choice)
-                .hasMessageContaining("Change the");
+                .hasMessageContaining("Give a");
     }
 
     static Stream<Arguments> absurdChoicesAreNamed() {
@@ -320,7 +320,7 @@ class PatternTest {
                 Arguments.of(spec(0, 3, 4, 0.8, 4, 0.5, 38, 4, 0, 4), "leather thickness"),
                 Arguments.of(spec(3, -3, 4, 0.8, 4, 0.5, 38, 4, 0, 4), "stitch margin"),
                 Arguments.of(spec(3, 90, 4, 0.8, 4, 0.5, 38, 4, 0, 4), "stitch margin"),
-                Arguments.of(spec(3, 3, 0, 0.8, 4, 0.5, 38, 4, 0, 4), "welt inner margin"),
+                Arguments.of(spec(3, 3, 0, 0.8, 4, 0.5, 38, 4, 0, 4), "inner margin of the welt"),
                 Arguments.of(spec(3, 3, 4, 50, 4, 0.5, 38, 4, 0, 4), "ease"),
                 Arguments.of(spec(3, 3, 4, 0.8, 0, 0.5, 38, 4, 0, 4), "pitch"),
                 Arguments.of(spec(3, 3, 4, 0.8, Double.NaN, 0.5, 38, 4, 0, 4), "pitch"),
@@ -341,7 +341,7 @@ class PatternTest {
                 .with(new BeltHold(BeltHold.Style.TAIL, beltWidth, beltThickness))
                 .withEaseMm(ease)
                 .withHandleDepthMm(handleDepth)
-                .withDrainHoleDiameterMm(drain);
+                .with(new Drain(drain, false));
     }
 
     /** The hole on the edge's side that is nearest to a station of the knife: pieces are laid tip down. */

@@ -39,6 +39,36 @@ class StitchRowTest {
         }
     }
 
+    /** A right angle 41 mm along a row of 80 mm: 10 stitches before it, 10 after it, and a hole in it. */
+    @Test
+    void aCornerGetsAHole() {
+        Polyline bent = Polyline.open(List.of(new Point(0, 0), new Point(41, 0), new Point(41, 39))).resampled(0.5);
+        StitchRow row = new StitchRow(bent, bent.lengthMm(), 4);
+        List<Point> holes = row.on(bent);
+
+        assertThat(holes).hasSize(21);
+        assertThat(holes.get(10).distance(new Point(41, 0))).isLessThan(0.3);
+        assertThat(holes.get(1).x()).isCloseTo(4.1, within(0.05));
+        assertThat(holes.get(19).y()).isCloseTo(39 - 3.9, within(0.05));
+        assertThat(row.pitchMm()).isCloseTo(4, within(0.02));
+    }
+
+    /** Round a tip of 2 mm radius half a turn is 6.3 mm, and would be cut off: its hole is at the very tip. */
+    @Test
+    void aTightTipGetsAHole() {
+        List<Point> points = new ArrayList<>(List.of(new Point(-41, -2)));
+        for (int i = 0; i <= 60; i++) {
+            double angle = -Math.PI / 2 + Math.PI * i / 60;
+            points.add(new Point(2 * Math.cos(angle), 2 * Math.sin(angle)));
+        }
+        points.add(new Point(-38, 2));
+        Polyline round = Polyline.open(points).resampled(0.5);
+
+        List<Point> holes = new StitchRow(round, round.lengthMm(), 4).on(round);
+
+        assertThat(holes).anyMatch(hole -> hole.distance(new Point(2, 0)) < 0.3);
+    }
+
     @Test
     void sewsOnlyAsFarAsItIsTold() {
         StitchRow row = new StitchRow(line(new Point(0, 0), new Point(100, 0)), 60, 5);

@@ -87,8 +87,8 @@ class StrapsTest {
         Fastening ring = fastening(pattern, "ring");
         Fastening rivets = fastening(pattern, "belt strap rivets");
 
-        assertThat(ring.kind()).isEqualTo(Fastening.Kind.RING);
-        assertThat(ring.widthMm()).isGreaterThanOrEqualTo(Strap.WIDTH_MM);
+        assertThat(ring.kind()).isEqualTo(Hardware.Kind.RING);
+        assertThat(((Ring) ring.hardware()).insideMm()).isGreaterThanOrEqualTo(Strap.WIDTH_MM);
         assertThat(rivets.stackMm()).isCloseTo(9, within(1e-9));
         assertThat(piece(pattern, "belt strap").holes()).hasSize(6);
     }

@@ -9,25 +9,28 @@ import net.jqwik.api.Combinators;
 
 /** Choices that a maker might make. */
 public final class TestSpecs {
+    /** A drawer with nothing small in it. */
+    private static final HardwareList STOUT = new HardwareList(
+            List.of(
+                    new Fastener("stout rivet", Hardware.Kind.RIVET, 3.8, 10.5, 3, 16),
+                    new Fastener("snap", Hardware.Kind.SNAP, 3.9, 15, 1, 5),
+                    new Fastener("eyelet", Hardware.Kind.EYELET, 6.4, 11, 1, 5)),
+            List.of(new Ring("ring", 20, 5)));
+
     private TestSpecs() {}
 
     public static Arbitrary<SheathSpec> any() {
         return Combinators.combine(
                         Arbitraries.of(SheathKind.class), carries(), leathers(), welts(), stitchings(), throats(),
-                        belts(), sizes())
-                .as((kind, carry, leather, welt, stitching, throat, belt, r) -> new SheathSpec(
-                        kind, carry, leather, welt, stitching, throat, belt, Optional.empty(), r[0], r[1], r[2]));
-    }
-
-    /** Folded, or two panels with a welt all round, whole; worn upright by a tail. */
-    public static Arbitrary<SheathSpec> plain() {
-        return Combinators.combine(any(), Arbitraries.of(SheathKind.FOLDED, SheathKind.PANELS))
-                .as((any, kind) -> any.with(kind)
-                        .with(new Carry(any.carry().hand(), any.carry().edge(), 0))
-                        .with(new WeltChoice(any.welt().layers(), any.welt().innerMarginMm(), List.of(), false))
-                        .with(Throat.USUAL)
-                        .with(new BeltHold(
-                                BeltHold.Style.TAIL, any.belt().beltWidthMm(), any.belt().beltThicknessMm())));
+                        belts(), straps())
+                .flatAs((kind, carry, leather, welt, stitching, throat, belt, strap) -> Combinators.combine(
+                                Arbitraries.doubles().between(0.3, 1.5),
+                                Arbitraries.of(0.0, 0.0, 12.0, 40.0, 70.0),
+                                drains(),
+                                Arbitraries.of(HardwareList.USUAL, STOUT))
+                        .as((ease, depth, drain, hardware) -> new SheathSpec(
+                                kind, carry, leather, welt, stitching, throat, belt, strap, ease,
+                                strap.isPresent() ? Math.min(depth, 40) : depth, drain, hardware)));
     }
 
     private static Arbitrary<Carry> carries() {
@@ -71,11 +74,15 @@ public final class TestSpecs {
                 .as(BeltHold::new);
     }
 
-    /** Ease, depth of the handle, drain hole. */
-    private static Arbitrary<double[]> sizes() {
-        Arbitrary<Double> ease = Arbitraries.doubles().between(0.3, 1.5);
-        Arbitrary<Double> handleDepth = Arbitraries.of(0.0, 0.0, 12.0, 40.0, 70.0);
-        Arbitrary<Double> drain = Arbitraries.of(0.0, 3.0, 5.0);
-        return Combinators.combine(ease, handleDepth, drain).as((e, d, h) -> new double[] {e, d, h});
+    private static Arbitrary<Optional<HandleStrap>> straps() {
+        Arbitrary<Double> above = Arbitraries.doubles().between(14, 45);
+        Arbitrary<Double> allowance = Arbitraries.doubles().between(0, 4);
+        return Combinators.combine(above, Arbitraries.of(HandleStrap.Side.class), allowance)
+                .as(HandleStrap::new)
+                .optional();
+    }
+
+    private static Arbitrary<Drain> drains() {
+        return Arbitraries.of(Drain.NONE, new Drain(3, false), new Drain(5, false), new Drain(4, true));
     }
 }

@@ -1,4 +1,4 @@
-package weltwright.bench;
+package weltwright.sheath;
 
 /**
  * A ring that a strap runs through.
@@ -7,7 +7,12 @@ package weltwright.bench;
  * @param insideMm its clear width, a little more than the strap's
  * @param wireMm thickness of its wire
  */
-public record Ring(String name, double insideMm, double wireMm) {
+public record Ring(String name, double insideMm, double wireMm) implements Hardware {
+
+    @Override
+    public Kind kind() {
+        return Kind.RING;
+    }
 
     public boolean takes(double strapMm) {
         return strapMm <= insideMm;

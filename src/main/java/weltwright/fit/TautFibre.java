@@ -1,0 +1,88 @@
+package weltwright.fit;
+
+import java.util.List;
+import weltwright.geometry.Point;
+
+/**
+ * The shortest path from one pin to another, from left to right, that keeps clear of points below it. Its parts are straight
+ * lines, and arcs of the clearance about the outermost of the points. Its length is exact: the straight ends by Pythagoras,
+ * and all between them by Steiner's formula, the hull of the points touched and the clearance times the angle by which the
+ * path turns.
+ *
+ * @param risingMm length from the first pin to the ridge, where the path runs level; 0 where it only falls
+ * @param fallingMm length from the ridge to the other pin
+ * @param ridgeMm first coordinate of the ridge
+ */
+public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
+
+    /**
+     * @param over points to keep clear of; those that are not between the pins do not count
+     * @param clearanceMm the least distance from each of them; one that is nearer to a pin is passed over square
+     */
+    static TautFibre between(Point from, Point to, List<Point> over, double clearanceMm) {
+        List<Point> under = over.stream()
+                .filter(p -> p.x() > from.x() && p.x() <= to.x())
+                .toList();
+        Point way = to.minus(from);
+        Tangent up = Tangent.steepest(from, under, clearanceMm, 1);
+        if (up == null || way.cross(up.along) <= 0) {
+            return way.y() > 0
+                    ? new TautFibre(way.norm(), 0, to.x())
+                    : new TautFibre(0, way.norm(), from.x());
+        }
+        Tangent down = Tangent.steepest(to, under, clearanceMm, -1);
+        double rise = Math.atan2(up.along.y(), up.along.x());
+        double fall = Math.atan2(down.along.y(), -down.along.x());
+        List<Point> touched = up.at.equals(down.at) ? List.of(up.at) : Hull.thread(up.at, down.at, under);
+        int ridge = 0;
+        for (int i = 1; i < touched.size(); i++) {
+            ridge = touched.get(i).y() > touched.get(ridge).y() ? i : ridge;
+        }
+        double rising = up.lengthMm + length(touched.subList(0, ridge + 1));
+        double falling = length(touched.subList(ridge, touched.size())) + down.lengthMm;
+        if (rise <= 0) {
+            return new TautFibre(0, rising + falling + clearanceMm * (rise + fall), from.x());
+        }
+        if (fall <= 0) {
+            return new TautFibre(rising + falling + clearanceMm * (rise + fall), 0, to.x());
+        }
+        return new TautFibre(
+                rising + clearanceMm * rise, falling + clearanceMm * fall, touched.get(ridge).x());
+    }
+
+    double lengthMm() {
+        return risingMm + fallingMm;
+    }
+
+    private static double length(List<Point> chain) {
+        double sum = 0;
+        for (int i = 1; i < chain.size(); i++) {
+            sum += chain.get(i - 1).distance(chain.get(i));
+        }
+        return sum;
+    }
+
+    /**
+     * A line from a pin that touches the circle of the clearance about a point, from above.
+     *
+     * @param at the point
+     * @param along the line's direction
+     * @param lengthMm from the pin to where it touches
+     */
+    private record Tangent(Point at, Point along, double lengthMm) {
+
+        /** The line that no other point's circle reaches over; {@code way} is 1 from the left pin, -1 from the right one. */
+        static Tangent steepest(Point pin, List<Point> under, double clearanceMm, int way) {
+            Tangent steepest = null;
+            for (Point p : under) {
+                Point off = p.minus(pin);
+                double length = Math.sqrt(Math.max(0, off.dot(off) - clearanceMm * clearanceMm));
+                Point along = off.times(length).plus(off.left().times(way * clearanceMm));
+                if (steepest == null || way * steepest.along.cross(along) > 0) {
+                    steepest = new Tangent(p, along, length);
+                }
+            }
+            return steepest;
+        }
+    }
+}

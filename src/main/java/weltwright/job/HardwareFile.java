@@ -1,0 +1,58 @@
+package weltwright.job;
+
+import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
+import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import weltwright.paper.WholeFile;
+import weltwright.sheath.HardwareList;
+import weltwright.trouble.Trouble;
+
+/** A maker's own list of hardware in a file, which is JSON and may be edited in any editor. Lengths in mm. */
+public final class HardwareFile {
+    private static final String FORMAT = "weltwright hardware";
+    private static final int VERSION = 1;
+
+    private HardwareFile() {}
+
+    /** Writes a list whole or not at all, over what was there; throws {@link Trouble} where it cannot. */
+    public static void write(HardwareList list, Path file) {
+        Document document = new Document(FORMAT, VERSION, "mm", HardwareEntry.of(list));
+        WholeFile.write(file, out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
+    }
+
+    /** Reads a list; throws {@link Trouble} where the file is none, or has sizes that no hardware has. */
+    public static HardwareList read(Path file) {
+        byte[] json;
+        try {
+            json = Files.readAllBytes(file);
+        } catch (IOException e) {
+            throw new Trouble("The list of hardware " + file + " cannot be read.", "See whether it is there.", e);
+        }
+        Document document;
+        try {
+            document = JobFile.JSON.readValue(json, Document.class);
+        } catch (IOException e) {
+            throw notAList(file, e);
+        }
+        if (!FORMAT.equals(document.format) || document.version != VERSION) {
+            throw notAList(file, null);
+        }
+        try {
+            return document.hardware.list();
+        } catch (IllegalArgumentException e) {
+            throw notAList(file, e);
+        }
+    }
+
+    private static Trouble notAList(Path file, Exception cause) {
+        return new Trouble(
+                file + " is no list of hardware in the form that the program reads.",
+                "Have the program write one (hardware), and change that.",
+                cause);
+    }
+
+    @JsonNaming(SnakeCaseStrategy.class)
+    private record Document(String format, int version, String units, HardwareEntry hardware) {}
+}
