@@ -31,6 +31,7 @@ final class Acts {
             PhoneDesk phones,
             Output output,
             Bench bench,
+            Ruler ruler,
             Preferences memory) {
         openPhoto = new Act("Open &photo…", "A photo of the knife on the reference sheet", desk::openChosenPhoto)
                 .onShift(KeyEvent.VK_O);
@@ -71,6 +72,8 @@ final class Acts {
         add(file, printSheet, measurePhone, null, savePdf, saveSvg, print, null, quit);
         menu("&Edit", undo, redo);
         JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
+        rulers(view, ruler);
+        view.addSeparator();
         looks(view, memory);
         bench.watch(() -> {
             undo.setEnabled(bench.canUndo());
@@ -110,6 +113,18 @@ final class Acts {
             } else {
                 menu.add(act);
             }
+        }
+    }
+
+    private static void rulers(JMenu menu, Ruler ruler) {
+        ButtonGroup group = new ButtonGroup();
+        for (boolean inches : new boolean[] {false, true}) {
+            JRadioButtonMenuItem item =
+                    new JRadioButtonMenuItem(inches ? "Sizes in inches" : "Sizes in mm", ruler.inches() == inches);
+            item.setMnemonic(inches ? 'H' : 'M');
+            item.addActionListener(e -> ruler.take(inches));
+            group.add(item);
+            menu.add(item);
         }
     }
 
