@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
@@ -19,6 +18,14 @@ final class OutlineRuler {
     private static final double STEP_MM = 0.5;
     private static final double BUTT_MM = 10;
 
+    /** Enough rounds of closest points to tell which of four starts is the right one. */
+    private static final int ROUNDS = 60;
+
+    /** Closest points slide along a knife slowly: from the right start they go on until a round moves nothing by this. */
+    private static final double STILL_MM = 1e-6;
+
+    private static final int MOST_ROUNDS = 5000;
+
     private OutlineRuler() {}
 
     /** Distances in mm: 95th percentile and greatest, and all of them by place along the true knife. */
@@ -31,13 +38,14 @@ final class OutlineRuler {
         Reading best = null;
         // Traces may be turned either way round; closest points find the nearest of four starts.
         for (int quarter = 0; quarter < 4; quarter++) {
-            Placement fit = fit(from, truth, quarter * Math.PI / 2, buttX + BUTT_MM);
-            Reading reading = read(traced, truth, fit, buttX + BUTT_MM);
+            Placement start = start(from, truth, quarter * Math.PI / 2);
+            Reading reading = read(traced, truth, fit(from, truth, start, buttX + BUTT_MM, ROUNDS), buttX + BUTT_MM);
             if (best == null || reading.p95Mm() < best.p95Mm()) {
                 best = reading;
             }
         }
-        return best;
+        Placement fit = fit(from, truth, best.fit(), buttX + BUTT_MM, MOST_ROUNDS);
+        return read(traced, truth, fit, buttX + BUTT_MM);
     }
 
     private static Reading read(Polyline traced, Polyline truth, Placement fit, double cutX) {
@@ -64,13 +72,17 @@ final class OutlineRuler {
         }
     }
 
-    private static Placement fit(List<Point> from, Polyline truth, double turn, double cutX) {
-        LineString line = truth.lineString();
-        Point middle = mean(from);
+    /** Turned by so much, and moved so that the middles meet. */
+    private static Placement start(List<Point> from, Polyline truth, double turn) {
         Point goal = mean(truth.resampled(STEP_MM).points());
-        Placement fit = new Placement(turn, goal.minus(new Placement(turn, new Point(0, 0)).apply(middle)));
-        IndexedFacetDistance index = new IndexedFacetDistance(line);
-        for (int i = 0; i < 60; i++) {
+        return new Placement(turn, goal.minus(new Placement(turn, new Point(0, 0)).apply(mean(from))));
+    }
+
+    private static Placement fit(List<Point> from, Polyline truth, Placement start, double cutX, int rounds) {
+        IndexedFacetDistance index = new IndexedFacetDistance(truth.lineString());
+        Placement fit = start;
+        double moved = Double.MAX_VALUE;
+        for (int i = 0; i < rounds && moved > STILL_MM; i++) {
             List<Point> a = new ArrayList<>();
             List<Point> b = new ArrayList<>();
             for (Point p : from) {
@@ -81,7 +93,11 @@ final class OutlineRuler {
                     b.add(Point.of(near));
                 }
             }
-            fit = umeyama(a, b);
+            Placement next = umeyama(a, b);
+            moved = Math.max(
+                    next.apply(a.get(0)).distance(fit.apply(a.get(0))),
+                    next.apply(a.get(a.size() / 2)).distance(fit.apply(a.get(a.size() / 2))));
+            fit = next;
         }
         return fit;
     }
