@@ -24,15 +24,6 @@ class RandomWalkTest {
         Loader.load(opencv_java.class);
     }
 
-    /** Source: closed form. Without edges the potential between two plates is linear: half of it lies half-way. */
-    @Test
-    void partsAnEvenPictureHalfWayBetweenTheSeeds() {
-        int[] border = borders(60, row -> Integer.MAX_VALUE, 0);
-        for (int at : border) {
-            assertThat(at).isBetween(59, 61);
-        }
-    }
-
     /** The seeds are not half-way from the edge: the edge decides, and runs on where a shade hides it for a while. */
     @Test
     void followsAnEdgeOverAGapInIt() {
