@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -147,7 +148,7 @@ final class RandomWalk {
             }
         }
         // Most neighbours lie on one side of an edge, so the median is what noise does.
-        float scale = (float) (1 / (EDGE_SIGMAS * EDGE_SIGMAS * median(squares)));
+        float scale = (float) (1 / (EDGE_SIGMAS * EDGE_SIGMAS * Math.max(LEAST_NOISE, median(squares))));
         for (int i = 0; i < chance.length; i++) {
             right[i] = (float) Math.exp(-right[i] * scale) + LEAST_CONDUCTANCE;
             down[i] = (float) Math.exp(-down[i] * scale) + LEAST_CONDUCTANCE;
@@ -216,15 +217,11 @@ final class RandomWalk {
     }
 
     private void settle() {
+        int[] free = IntStream.range(0, chance.length).filter(i -> !fixed[i]).toArray();
         for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
             float most = 0;
-            for (int y = 0; y < rows; y++) {
-                for (int x = 0; x < columns; x++) {
-                    int i = y * columns + x;
-                    if (!fixed[i]) {
-                        most = Math.max(most, Math.abs(relax(i, x, y)));
-                    }
-                }
+            for (int i : free) {
+                most = Math.max(most, Math.abs(relax(i)));
             }
             if (most < SETTLED) {
                 return;
@@ -233,7 +230,8 @@ final class RandomWalk {
     }
 
     /** Moves one chance towards the mean of its neighbours' and beyond, and says how far. */
-    private float relax(int i, int x, int y) {
+    private float relax(int i) {
+        int x = i % columns;
         float all = 0;
         float sum = 0;
         if (x > 0) {
@@ -244,11 +242,11 @@ final class RandomWalk {
             all += right[i];
             sum += right[i] * chance[i + 1];
         }
-        if (y > 0) {
+        if (i >= columns) {
             all += down[i - columns];
             sum += down[i - columns] * chance[i - columns];
         }
-        if (y + 1 < rows) {
+        if (i + columns < chance.length) {
             all += down[i];
             sum += down[i] * chance[i + columns];
         }

@@ -64,6 +64,28 @@ class OutlineFitTest {
         }
     }
 
+    /** Source: closed form. Over 12 mm the arc of radius 100 is bridged from both sides; what is there counts for nothing. */
+    @Test
+    void runsOnSmoothlyWherePointsCountForNothing() {
+        List<Point> ring = lens(0.02);
+        double[] weight = new double[ring.size()];
+        Arrays.fill(weight, 1);
+        for (int i = 0; i < ring.size(); i++) {
+            Point p = ring.get(i);
+            if (p.y() < 0 && Math.abs(p.x()) < 6) {
+                ring.set(i, p.plus(new Point(0, -2)));
+                weight[i] = 0;
+            }
+        }
+        int[] corners = {0, ring.size() / 2};
+        Outline outline = OutlineFit.fit(ring, weight, corners, 0.07);
+        for (Point p : outline.sampled(0.5).points()) {
+            if (p.y() < 0 && Math.abs(p.x()) < 6) {
+                assertThat(p.distance(new Point(0, 80))).isCloseTo(100, within(0.15));
+            }
+        }
+    }
+
     /** A circle has no corner, however tight it is, down to where a leatherworker would call it one. */
     @Test
     void seesNoCornerInACircle() {

@@ -24,8 +24,8 @@ class SharedPhotosTest {
     @ValueSource(strings = {"droppoint-sheet-window", "leaf-sheet-letter", "northern-sheet-lamp"})
     void tracesTheTruthOnTheSheet(String name) throws IOException {
         OutlineRuler.Reading reading = tracesTheTruth(name, new GroundChoice.Sheet());
-        assertThat(reading.p95Mm()).as("95th percentile").isLessThan(0.30);
-        assertThat(reading.greatestMm()).as("greatest").isLessThan(0.8);
+        assertThat(reading.p95Mm()).as("95th percentile").isLessThan(0.22);
+        assertThat(reading.greatestMm()).as("greatest").isLessThan(0.5);
     }
 
     @Test
@@ -40,7 +40,7 @@ class SharedPhotosTest {
         Trace trace = photo.trace(ground);
         OutlineRuler.Reading reading = photo.measure(trace);
         assertThat(trace.silhouette().overallLengthMm()).isCloseTo(photo.number("overall_length"), within(0.4));
-        assertThat(trace.silhouette().bladeLengthMm()).isCloseTo(photo.number("blade_length"), within(0.6));
+        assertThat(trace.silhouette().bladeLengthMm()).isCloseTo(photo.number("blade_length"), within(0.35));
         assertThat(trace.silhouette().spineOnLeft()).as("spine side").isTrue();
         double focalPx = photo.truth().get("photo").get("focal_px").asDouble();
         assertThat(trace.seenFrom().camera().focalPx()).isCloseTo(focalPx, within(0.005 * focalPx));

@@ -1,0 +1,71 @@
+package weltwright.knife;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/** Landmarks proposed on the true outlines of the rendered scenes; source: their truth files. */
+class LandmarkProposalTest {
+    private static final Path SCENES = Path.of("src", "test", "resources", "scenes");
+    private static final double STEP_MM = 0.16;
+
+    /** A dagger's two sides are alike, so it is not among these. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "clip-sheet-a4",
+                "drop-paper-letter",
+                "hunter-sheet-letter",
+                "paring-graph",
+                "recurve-sheet-a4",
+                "skinner-sheet-a4",
+                "tanto-graph"
+            })
+    void tellsTheEdgeFromTheSpineWhicheverWayTheKnifeLies(String scene) throws IOException {
+        assertThat(proposed(scene, 1).spineOnLeft()).isTrue();
+        assertThat(proposed(scene, -1).spineOnLeft()).isFalse();
+    }
+
+    /** These have a step where the handle ends, at x = 0 or half a millimetre from it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"clip-sheet-a4", "hunter-sheet-letter", "recurve-sheet-a4", "skinner-sheet-a4"})
+    void findsTheHeelAtTheStep(String scene) throws IOException {
+        Polyline ring = ring(scene, 1);
+        LandmarkProposal proposal = LandmarkProposal.of(ring, 0.5, 1);
+        Point heel = ring.points().get(proposal.heel());
+        assertThat(heel.x()).isCloseTo(0, within(0.5));
+        assertThat(heel.y()).isNegative();
+        assertThat(proposal.steps()).isNotEmpty();
+        for (FrontStep step : proposal.steps()) {
+            int n = ring.points().size();
+            assertThat(step.has(step.onBlade(), n)).isTrue();
+            assertThat(step.has(step.onHandle(), n)).isTrue();
+            assertThat(step.has(proposal.tip(), n)).isFalse();
+            assertThat(step.has(proposal.butt(), n)).isFalse();
+        }
+    }
+
+    private static LandmarkProposal proposed(String scene, double up) throws IOException {
+        return LandmarkProposal.of(ring(scene, up), 0, 1);
+    }
+
+    private static Polyline ring(String scene, double up) throws IOException {
+        JsonNode truth =
+                new ObjectMapper().readTree(SCENES.resolve(scene + ".truth.json").toFile());
+        List<Point> points = new ArrayList<>();
+        truth.get("knife_outline")
+                .forEach(p -> points.add(new Point(p.get(0).asDouble(), up * p.get(1).asDouble())));
+        Polyline outline = Polyline.closed(points);
+        return (outline.signedAreaMm2() > 0 ? outline : outline.reversed()).resampled(STEP_MM);
+    }
+}
