@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundChoice;
 import weltwright.ground.GroundFinder;
@@ -102,8 +103,27 @@ public record FirstLook(
 
     private static SeenGround seen(View view, GroundSketch sketch) {
         List<Polyline> lines = sketch.lines().stream()
-                .map(line -> line.resampled(PIECE_MM).map(p -> view.pixel(Plane.GROUND.over(p))))
+                .map(line -> inPieces(line).map(p -> view.pixel(Plane.GROUND.over(p))))
                 .toList();
         return new SeenGround(lines, sketch.words());
+    }
+
+    /** The same chain, its corners kept, with more points between them. */
+    private static Polyline inPieces(Polyline line) {
+        List<Point> corners = line.points();
+        List<Point> points = new ArrayList<>();
+        int sides = line.closed() ? corners.size() : corners.size() - 1;
+        for (int i = 0; i < sides; i++) {
+            Point from = corners.get(i);
+            Point to = corners.get((i + 1) % corners.size());
+            int pieces = (int) Math.ceil(from.distance(to) / PIECE_MM);
+            for (int k = 0; k < pieces; k++) {
+                points.add(from.towards(to, (double) k / pieces));
+            }
+        }
+        if (!line.closed()) {
+            points.add(corners.get(corners.size() - 1));
+        }
+        return new Polyline(points, line.closed());
     }
 }
