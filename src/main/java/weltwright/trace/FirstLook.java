@@ -56,9 +56,10 @@ public record FirstLook(
                 GroundFinder.Seen seen = GroundFinder.find(picture, settings.sheetScale(), lens.prior());
                 return seen instanceof GroundFinder.Ruling ruling
                         ? atRuling(picture, ruling, lens)
-                        : at(picture, GroundSearch.known(seen, settings), lens, progress);
+                        : at(picture, GroundSearch.known(seen, settings), lens, settings, progress);
             }
-            return at(picture, GroundSearch.find(picture, settings, lens.prior()), lens, progress);
+            return at(
+                    picture, GroundSearch.find(picture, settings, lens.prior()), lens, settings, progress);
         } catch (Trouble notFound) {
             return refused(PhotoCheck.ofLight(picture), notFound);
         }
@@ -68,7 +69,8 @@ public record FirstLook(
         return new FirstLook(Optional.empty(), List.of(), advice, Optional.of(why.getMessage()), false);
     }
 
-    private static FirstLook at(Picture picture, KnownGround ground, LensTold lens, Progress progress) {
+    private static FirstLook at(
+            Picture picture, KnownGround ground, LensTold lens, TraceSettings settings, Progress progress) {
         SolvedView solved = lens.over(ground, picture);
         View view = solved.view();
         List<PhotoAdvice> advice = new ArrayList<>(PhotoCheck.of(picture, ground, solved));
@@ -82,7 +84,7 @@ public record FirstLook(
         progress.at("Looked at", 1);
         return new FirstLook(
                 Optional.of(seen(view, ground.sketch())),
-                Tracer.notes(picture, ground, solved),
+                Tracer.notes(settings, picture, ground, solved),
                 advice,
                 question,
                 false);
