@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundChoice;
 import weltwright.ground.GroundFinder;
@@ -55,9 +56,10 @@ public record FirstLook(
                 GroundFinder.Seen seen = GroundFinder.find(picture, settings.sheetScale(), lens.prior());
                 return seen instanceof GroundFinder.Ruling ruling
                         ? atRuling(picture, ruling, lens)
-                        : at(picture, GroundSearch.known(seen, settings), lens, progress);
+                        : at(picture, GroundSearch.known(seen, settings), lens, settings, progress);
             }
-            return at(picture, GroundSearch.find(picture, settings, lens.prior()), lens, progress);
+            return at(
+                    picture, GroundSearch.find(picture, settings, lens.prior()), lens, settings, progress);
         } catch (Trouble notFound) {
             return refused(PhotoCheck.ofLight(picture), notFound);
         }
@@ -67,7 +69,8 @@ public record FirstLook(
         return new FirstLook(Optional.empty(), List.of(), advice, Optional.of(why.getMessage()), false);
     }
 
-    private static FirstLook at(Picture picture, KnownGround ground, LensTold lens, Progress progress) {
+    private static FirstLook at(
+            Picture picture, KnownGround ground, LensTold lens, TraceSettings settings, Progress progress) {
         SolvedView solved = lens.over(ground, picture);
         View view = solved.view();
         List<PhotoAdvice> advice = new ArrayList<>(PhotoCheck.of(picture, ground, solved));
@@ -81,7 +84,7 @@ public record FirstLook(
         progress.at("Looked at", 1);
         return new FirstLook(
                 Optional.of(seen(view, ground.sketch())),
-                Tracer.notes(picture, ground, solved),
+                Tracer.notes(settings, picture, ground, solved),
                 advice,
                 question,
                 false);
@@ -102,8 +105,27 @@ public record FirstLook(
 
     private static SeenGround seen(View view, GroundSketch sketch) {
         List<Polyline> lines = sketch.lines().stream()
-                .map(line -> line.resampled(PIECE_MM).map(p -> view.pixel(Plane.GROUND.over(p))))
+                .map(line -> inPieces(line).map(p -> view.pixel(Plane.GROUND.over(p))))
                 .toList();
         return new SeenGround(lines, sketch.words());
+    }
+
+    /** The same chain, its corners kept, with more points between them. */
+    private static Polyline inPieces(Polyline line) {
+        List<Point> corners = line.points();
+        List<Point> points = new ArrayList<>();
+        int sides = line.closed() ? corners.size() : corners.size() - 1;
+        for (int i = 0; i < sides; i++) {
+            Point from = corners.get(i);
+            Point to = corners.get((i + 1) % corners.size());
+            int pieces = (int) Math.ceil(from.distance(to) / PIECE_MM);
+            for (int k = 0; k < pieces; k++) {
+                points.add(from.towards(to, (double) k / pieces));
+            }
+        }
+        if (!line.closed()) {
+            points.add(corners.get(corners.size() - 1));
+        }
+        return new Polyline(points, line.closed());
     }
 }

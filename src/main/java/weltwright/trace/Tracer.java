@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.ground.GroundChoice;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
@@ -85,7 +86,7 @@ public final class Tracer {
                     new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
             List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
             ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
-            List<String> notes = new ArrayList<>(notes(picture, ground, solved));
+            List<String> notes = new ArrayList<>(notes(settings, picture, ground, solved));
             PhotoCheck.of(picture, ground, solved).forEach(advice -> notes.add(advice.toString()));
             progress.at("Traced", 1);
             return new Trace(
@@ -207,10 +208,14 @@ public final class Tracer {
     }
 
     /** What was used and how sure it is. */
-    static List<String> notes(Picture picture, KnownGround ground, SolvedView solved) {
+    static List<String> notes(TraceSettings settings, Picture picture, KnownGround ground, SolvedView solved) {
         ViewSolver.Solution solution = solved.solution();
         List<String> notes = new ArrayList<>();
         notes.add(ground.note(solution));
+        if (settings.ground() instanceof GroundChoice.Any && ground instanceof PaperGround) {
+            notes.add("That size follows from the sheet's proportions; A3 and A5 have those of A4, so if it is one of them,"
+                    + " set its four corners by hand.");
+        }
         notes.add(String.format(
                 Locale.ROOT,
                 "Focal length %.1f mm in 35 mm terms, to %.1f %%: %s.",

@@ -40,12 +40,12 @@ final class GroundRows {
     GroundRows(Bench bench) {
         this.bench = bench;
         box.setName("ground");
-        box.addItem(new Choice<>(new GroundChoice.Any().words(), "What the photo shows"));
+        box.addItem(new Choice<>(new GroundChoice.Any().words(), "Found in the photo"));
         box.addItem(new Choice<>(new GroundChoice.Sheet().words(), "The printed sheet"));
         box.addItem(new Choice<>(RULED, "Ruled mat or paper"));
         box.addItem(new Choice<>(GroundChoice.Paper.A4.words(), "Blank A4 paper"));
         box.addItem(new Choice<>(GroundChoice.Paper.LETTER.words(), "Blank Letter paper"));
-        box.addItem(new Choice<>(RECTANGLE, "Four corners, set by hand"));
+        box.addItem(new Choice<>(RECTANGLE, "Corners by hand"));
         box.addActionListener(e -> {
             if (!showing) {
                 choose(Choice.chosen(box));

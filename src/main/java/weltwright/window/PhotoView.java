@@ -138,7 +138,10 @@ final class PhotoView extends Drawing {
         picture.ifPresent(p -> p.paint(g, at));
         if (rectangle().isEmpty()) {
             ground.ifPresent(seen -> {
-                GroundInk.paint(g, at, seen.lines().stream().map(line -> line.map(this::toMm)).toList());
+                Graphics2D onPhoto = (Graphics2D) g.create();
+                picture.ifPresent(p -> onPhoto.clip(at.transform().createTransformedShape(p.extent())));
+                GroundInk.paint(onPhoto, at, seen.lines().stream().map(line -> line.map(this::toMm)).toList());
+                onPhoto.dispose();
                 GroundInk.title(g, seen.words());
             });
         }

@@ -38,7 +38,8 @@ final class StartPage extends JPanel {
         step(
                 "3",
                 "Drop the photo here.",
-                "Then measure the handle and the spine with a caliper: the window asks for both.",
+                "As the camera took it, not cropped. Then measure the handle and the spine with a caliper: the window asks"
+                        + " for both.",
                 new JButton(openPhoto),
                 new JButton(openJob));
     }

@@ -52,6 +52,13 @@ class FirstLookTest {
         assertThat(look.ground().orElseThrow().words()).isEqualTo(words);
     }
 
+    /** ISO 216: A3, A4 and A5 have the same proportions. */
+    @Test
+    void saysThatTheSizeOfPaperWasToldByItsProportions() {
+        assertThat(look(photo("tanto-paper-a4"), "find").notes().toString()).contains("A3 and A5");
+        assertThat(look(photo("tanto-paper-a4"), "paper:a4").notes().toString()).doesNotContain("A3");
+    }
+
     /** What is asked for is drawn, so that the user can see which lines are meant. */
     @Test
     void asksHowFarApartTheLinesAre() {

@@ -42,7 +42,7 @@ class PhotoPaneTest extends OpenWindow {
     @Test
     void cornersArePulledNudgedAndTakenBack() {
         open("tanto-paper-a4");
-        frame.comboBox("ground").selectItem("Four corners, set by hand");
+        frame.comboBox("ground").selectItem("Corners by hand");
         List<Point> before = rectangle().corners();
         assertThat(before).hasSize(4);
         PhotoView view = (PhotoView) robot.finder().findByName("photo drawing");
@@ -71,7 +71,7 @@ class PhotoPaneTest extends OpenWindow {
     @Test
     void theSizeOfTheRectangleIsTyped() {
         open("tanto-paper-a4");
-        frame.comboBox("ground").selectItem("Four corners, set by hand");
+        frame.comboBox("ground").selectItem("Corners by hand");
         frame.textBox("width of the rectangle").deleteText().enterText("12 in\n");
         // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
         assertThat(rectangle().widthMm()).isCloseTo(12 * 25.4, within(1e-9));
@@ -81,7 +81,7 @@ class PhotoPaneTest extends OpenWindow {
     @Test
     void anotherPhotoBringsNoCornersAlong() {
         open("tanto-paper-a4");
-        frame.comboBox("ground").selectItem("Four corners, set by hand");
+        frame.comboBox("ground").selectItem("Corners by hand");
         open("paring-paper-a4");
         assertThat(ground()).isEqualTo(new GroundChoice.Any());
     }
