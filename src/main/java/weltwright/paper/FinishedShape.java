@@ -32,7 +32,13 @@ import weltwright.sheath.Size;
  * @param widthMm the greatest
  */
 record FinishedShape(
-        Polyline face, List<Polyline> behind, List<Polyline> before, Polyline stitches, double lengthMm, double withLoopMm, double widthMm) {
+        Polyline face,
+        List<Polyline> behind,
+        List<Polyline> before,
+        Polyline stitches,
+        double lengthMm,
+        double withLoopMm,
+        double widthMm) {
     private static final double FAR_MM = 2000;
 
     /** Empty for a pattern that nothing is sewn in. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.sheath.Fastener;
@@ -34,7 +35,10 @@ class HardwareFileTest {
 
     @Test
     void whatIsNoListIsRefused() throws IOException {
-        for (String text : new String[] {"rivets: many", "{}", "[]", own("\"ring\"", "5"), own("\"nail\"", "5"), own("\"rivet\"", "\"5\"")}) {
+        String ring = own("\"ring\"", "5");
+        String nail = own("\"nail\"", "5");
+        String quoted = own("\"rivet\"", "\"5\"");
+        for (String text : List.of("rivets: many", "{}", "[]", ring, nail, quoted)) {
             Path file = Files.writeString(folder.resolve("words.json"), text);
             assertThatThrownBy(() -> HardwareFile.read(file))
                     .as(text)

@@ -108,7 +108,8 @@ class PrintedPiecesTest {
                                 .toList();
                         assertThat(marks).hasSizeGreaterThanOrEqualTo(2);
                         assertThat(marks).allSatisfy(at -> {
-                            assertThat(ShownPiece.on(other, piece).get(0).registerMarks(other)).anyMatch(partner -> partner.distance(at) < 0.01);
+                            assertThat(ShownPiece.on(other, piece).get(0).registerMarks(other))
+                                    .anyMatch(partner -> partner.distance(at) < 0.01);
                             assertThat(piece.holes()).as("no hole is taken for a mark").allSatisfy(hole ->
                                     assertThat(hole.centre().distance(at)).isGreaterThan(4));
                         });

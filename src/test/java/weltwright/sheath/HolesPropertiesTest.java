@@ -159,7 +159,8 @@ class HolesPropertiesTest {
 
     /**
      * A stitch that bridged a corner would lie over the knife. Where the row turns by less than 60° over a stitch, that leaves
-     * the row by less than an arc of 60° rises over its chord: (1 - cos 30°) / (π/3) of its length, which is 0.13; the row is measured in pieces of half a millimetre.
+     * the row by less than an arc of 60° rises over its chord: (1 - cos 30°) / (π/3) of its length, which is 0.13; the row is
+     * measured in pieces of half a millimetre.
      */
     @Property(tries = TRIES)
     void noStitchCutsACornerOff(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
