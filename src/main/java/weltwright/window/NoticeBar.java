@@ -3,14 +3,13 @@ package weltwright.window;
 import java.awt.Graphics;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** A message to the user that stays until it is read or overtaken. Takes no room where there is none. */
 final class NoticeBar extends JPanel {
     private final WrappedText text = new WrappedText(Look::text);
 
     NoticeBar() {
-        super(new MigLayout("insets 8 12 8 8, fillx", "[grow,fill][]"));
+        super(new WrapLayout("insets 8 12 8 8, fillx", "[grow,fill][]"));
         setName("notice");
         setOpaque(false);
         JButton close = new JButton("Close");

@@ -21,7 +21,7 @@ final class OutlinePane extends JPanel {
     private final WrappedText refusal = new WrappedText();
 
     OutlinePane(Bench bench, Work work) {
-        super(new MigLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
+        super(new WrapLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
         this.bench = bench;
         view = new OutlineView(bench, work);
         ButtonGroup group = new ButtonGroup();

@@ -65,15 +65,7 @@ abstract class OpenWindow {
         robot.waitForIdle();
     }
 
-    /** Pulls until the job feels it: work beside the window may still move the view from under the mouse. */
     void pull(OutlineView view, Point fromMm, Point toMm) {
-        Job before = job();
-        for (int tries = 0; tries < 5 && job().equals(before); tries++) {
-            pullOnce(view, fromMm, toMm);
-        }
-    }
-
-    private void pullOnce(OutlineView view, Point fromMm, Point toMm) {
         Point from = execute(() -> view.viewport().toPx(fromMm));
         Point to = execute(() -> view.viewport().toPx(toMm));
         robot.moveMouse(view, awt(from));

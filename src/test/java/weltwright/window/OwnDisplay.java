@@ -13,6 +13,7 @@ import org.junit.platform.launcher.LauncherSessionListener;
 /**
  * Brings a display up before the first test, where the build says that there is none (see the profile of that name in
  * the build). It goes when its last client goes, which is this JVM: taking it down sooner would take the JVM with it.
+ * Its keys do not repeat: on a busy machine a key is held for longer than a hand would hold it.
  * Where Xvfb is not installed the tests go on without: those with a window are skipped, saying what to install.
  */
 public final class OwnDisplay implements LauncherSessionListener {
@@ -34,7 +35,7 @@ public final class OwnDisplay implements LauncherSessionListener {
         String display = System.getenv("DISPLAY");
         try {
             Process server = new ProcessBuilder(
-                            "Xvfb", display, "-screen", "0", "1400x900x24", "-nolisten", "tcp", "-terminate")
+                            "Xvfb", display, "-screen", "0", "1400x900x24", "-nolisten", "tcp", "-terminate", "-r")
                     .redirectErrorStream(true)
                     .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                     .start();
