@@ -34,14 +34,11 @@ final class ShapingOptions {
                     + " Default: 2.5.")
     private String handleSquareness;
 
-    /** Usual for a grind that ends below the spine. */
-    private static final double USUAL_HEIGHT_MM = 10;
-
     /** What is known with what was given in place of what was there. */
     Shaping over(Shaping was) {
-        Grind.Kind kind = grind == null ? was.grind().kind() : grind;
-        double height = was.grind().hasHeight() ? was.grind().heightMm() : USUAL_HEIGHT_MM;
-        Grind given = new Grind(kind, grindHeight == null ? height : Fields.GRIND_HEIGHT.readMm(grindHeight));
+        Grind usual = was.grind().with(grind == null ? was.grind().kind() : grind);
+        Grind given = new Grind(
+                usual.kind(), grindHeight == null ? usual.heightMm() : Fields.GRIND_HEIGHT.readMm(grindHeight));
         return new Shaping(
                 edgeThickness == null ? was.edgeThicknessMm() : Fields.EDGE_THICKNESS.readMm(edgeThickness),
                 grind == null && grindHeight == null ? was.grind() : given,

@@ -2,14 +2,12 @@ package weltwright.command;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import picocli.CommandLine.Option;
 import weltwright.job.Fields;
 import weltwright.job.HardwareFile;
 import weltwright.measure.LengthField;
-import weltwright.measure.Unit;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
 import weltwright.sheath.Drain;
@@ -256,7 +254,7 @@ final class SheathOptions {
     private Stitching over(Stitching stitching) {
         return new Stitching(
                 mm(stitchMargin, Fields.STITCH_MARGIN, stitching.marginMm()),
-                pitch == null ? stitching.pitchMm() : pitchMm(pitch),
+                pitch == null ? stitching.pitchMm() : Fields.readPitchMm(pitch),
                 backStitches == null ? stitching.backStitches() : Fields.BACK_STITCHES.readCount(backStitches));
     }
 
@@ -301,14 +299,6 @@ final class SheathOptions {
 
     private static double mm(String typed, LengthField field, double otherwise) {
         return typed == null ? otherwise : field.readMm(typed);
-    }
-
-    /** Irons are named by their pitch, or by how many stitches they make on an inch. */
-    private static double pitchMm(String typed) {
-        String text = typed.strip().toLowerCase(Locale.ROOT);
-        return text.endsWith("spi")
-                ? Unit.INCH.inMm() / Fields.STITCHES_PER_INCH.read(text.substring(0, text.length() - 3))
-                : Fields.PITCH.readMm(typed);
     }
 
     private static List<Double> leathers(List<String> typed) {

@@ -1,7 +1,9 @@
 package weltwright.job;
 
+import java.util.Locale;
 import weltwright.measure.LengthField;
 import weltwright.measure.NumberField;
+import weltwright.measure.Unit;
 import weltwright.sheath.Bounds;
 
 /**
@@ -41,6 +43,9 @@ public final class Fields {
     public static final LengthField STRAP_HEIGHT = LengthField.of("height of the strap above the throat", 5, 300);
     public static final LengthField STRAP_ALLOWANCE = Bounds.STRAP_ALLOWANCE;
     public static final LengthField HANDLE_DEPTH = LengthField.of("depth of the handle in the sheath", 0, 200);
+    /** Where a sheath is cut through to be looked at. */
+    public static final LengthField STATION = LengthField.of("place, from the throat", 0, 1500);
+
     public static final LengthField DRAIN_HOLE = LengthField.of("drain hole", 0, 10);
 
     public static final LengthField POST = LengthField.of("diameter of the post", 0.5, 15);
@@ -62,4 +67,12 @@ public final class Fields {
     public static final NumberField TILT = Bounds.TILT;
 
     private Fields() {}
+
+    /** Irons are named by their pitch, or by how many stitches they make on an inch: "4 mm", "6 spi". */
+    public static double readPitchMm(String typed) {
+        String text = typed.strip().toLowerCase(Locale.ROOT);
+        return text.endsWith("spi")
+                ? Unit.INCH.inMm() / STITCHES_PER_INCH.read(text.substring(0, text.length() - 3))
+                : PITCH.readMm(typed);
+    }
 }

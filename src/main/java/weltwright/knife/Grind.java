@@ -13,6 +13,9 @@ public record Grind(Kind kind, double heightMm) {
     /** Thickest in the middle, with an edge on both sides. */
     public static final Grind DOUBLE_EDGED = new Grind(Kind.DOUBLE_EDGED, 0);
 
+    /** Usual for a grind that ends below the spine. */
+    private static final double USUAL_HEIGHT_MM = 10;
+
     /** A shape of the flats. */
     public enum Kind {
         /** A wedge from edge to spine. */
@@ -25,6 +28,11 @@ public record Grind(Kind kind, double heightMm) {
         HOLLOW,
         /** Thickest in the middle, with an edge on both sides. */
         DOUBLE_EDGED
+    }
+
+    /** The same height where there is one, else a usual one. */
+    public Grind with(Kind other) {
+        return new Grind(other, hasHeight() ? heightMm : USUAL_HEIGHT_MM);
     }
 
     public boolean doubleEdged() {
