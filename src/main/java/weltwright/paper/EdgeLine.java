@@ -12,13 +12,13 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /** What is drawn beside a cut to say what its edge is: a line close inside it, and a letter. The cut itself stays as it is. */
-final class EdgeLine {
+public final class EdgeLine {
     /** From the cut to the line beside it. */
     static final double INSIDE_MM = 1;
 
     private EdgeLine() {}
 
-    static LineStyle style(Edge edge) {
+    public static LineStyle style(Edge edge) {
         if (edge.treatments().isEmpty()) {
             return LineStyle.EDGE_UNWORKED;
         }
@@ -34,7 +34,7 @@ final class EdgeLine {
      *
      * @param round the edges of a piece, in their order round it
      */
-    static List<Edge> lettered(List<Edge> round) {
+    public static List<Edge> lettered(List<Edge> round) {
         int n = round.size();
         int start = 0;
         while (start < n && style(round.get(start)) == style(round.get(Math.floorMod(start - 1, n)))) {
@@ -54,7 +54,7 @@ final class EdgeLine {
     }
 
     /** The line beside the cut; empty where the edge is too short for one, or where none is drawn. */
-    static Optional<Polyline> beside(Edge edge) {
+    public static Optional<Polyline> beside(Edge edge) {
         if (edge.treatments().isEmpty()) {
             return Optional.empty();
         }

@@ -7,7 +7,7 @@ import weltwright.sheath.Mark;
 /**
  * The kinds of line on a pattern, told apart by their dashes and width so that a black and white printer loses nothing.
  */
-enum LineStyle {
+public enum LineStyle {
     CUT("cut here", Pen.unbroken(0.35, Color.BLACK)),
     FOLD("fold here", Pen.dashed(0.3, Color.BLACK, 8.0, 1.5, 1.0, 1.5)),
     STITCH_ROW("stitch row; holes as circles", Pen.unbroken(0.12, Color.GRAY)),
@@ -33,16 +33,16 @@ enum LineStyle {
     }
 
     /** In a maker's words. */
-    String meaning() {
+    public String meaning() {
         return meaning;
     }
 
-    Pen pen() {
+    public Pen pen() {
         return pen;
     }
 
     /** The letter that stands at an edge of this style. */
-    String letter() {
+    public String letter() {
         return switch (this) {
             case EDGE_BEFORE -> "B";
             case EDGE_SEWN -> "S";

@@ -10,7 +10,7 @@ import java.util.List;
  * @param colour of its ink
  * @param dashesMm lengths of dash, gap, dash, gap ...; empty for an unbroken line
  */
-record Pen(double widthMm, Color colour, List<Double> dashesMm) {
+public record Pen(double widthMm, Color colour, List<Double> dashesMm) {
 
     static Pen unbroken(double widthMm, Color colour) {
         return new Pen(widthMm, colour, List.of());

@@ -23,7 +23,27 @@ public final class PatternMaker {
     /** Throws {@link weltwright.trouble.Trouble} where no sheath can be made so, saying which choice to change. */
     public static Pattern make(Knife knife, SheathSpec wished) {
         Fit fit = Fit.of(knife, wished);
-        SheathDraft draft = new SheathDraft(knife, fit.spec, fit.cavity, fit.form, fit.welt);
+        return pattern(knife, wished, fit, draft(knife, fit));
+    }
+
+    /** The pattern, and with it the sewn sheath to look at; throws as {@link #make} does. */
+    public static Made madeUp(Knife knife, SheathSpec wished) {
+        Fit fit = Fit.of(knife, wished);
+        SheathDraft draft = draft(knife, fit);
+        return new Made(
+                pattern(knife, wished, fit, draft),
+                new SheathSections(knife, fit.spec, fit.cavity, fit.form, fit.welt),
+                new SewnPlan(fit.form.sewn().boundary(), draft.stitchesInPlane()));
+    }
+
+    /** A pattern and the sheath that is sewn from it, both from the same steps. */
+    public record Made(Pattern pattern, SheathSections sections, SewnPlan plan) {}
+
+    private static SheathDraft draft(Knife knife, Fit fit) {
+        return new SheathDraft(knife, fit.spec, fit.cavity, fit.form, fit.welt);
+    }
+
+    private static Pattern pattern(Knife knife, SheathSpec wished, Fit fit, SheathDraft draft) {
         DrawCheck check = fit.cavity.check(draft.stitchesInPlane());
         List<Seam> seams = draft.seams();
         return new Pattern(

@@ -192,6 +192,11 @@ final class Planform {
         return folded() ? extent.intersection(new Envelope(-FAR_MM, FAR_MM, -FAR_MM, foldMm)) : extent;
     }
 
+    /** The sewn sheath from above: from its outer edge to the fold or to the outer edge on the spine's side. */
+    Region sewn() {
+        return folded() ? outer.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm)) : outer;
+    }
+
     /**
      * From the cavity to the outer edge. In a folded sheath it stops where the leather draws together to the fold, in one
      * without a welt at its spine just past the tip.
