@@ -10,6 +10,24 @@ import javax.swing.JComboBox;
  */
 record Choice<T>(T value, String words) {
 
+    /** A list to choose from. */
+    @SafeVarargs
+    static <T> JComboBox<Choice<T>> box(String name, Choice<T>... choices) {
+        JComboBox<Choice<T>> box = new JComboBox<>(choices);
+        box.setName(name);
+        return box;
+    }
+
+    /** How a value reads among the choices of a list. */
+    static <T> String words(JComboBox<Choice<T>> box, T value) {
+        return IntStream.range(0, box.getItemCount())
+                .mapToObj(box::getItemAt)
+                .filter(choice -> choice.value().equals(value))
+                .findFirst()
+                .map(Choice::words)
+                .orElse(value.toString());
+    }
+
     static <T> T chosen(JComboBox<Choice<T>> box) {
         return box.getItemAt(box.getSelectedIndex()).value();
     }

@@ -71,7 +71,7 @@ final class Entry<T> {
         field.getActionMap().put("back", new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent e) {
-                show(Entry.this.value, true);
+                revert();
             }
         });
     }
@@ -103,6 +103,15 @@ final class Entry<T> {
     /** Shows a value that comes from elsewhere; what is typed and means the same stays as it was typed. */
     void show(T newValue) {
         show(newValue, false);
+    }
+
+    /** Back to the last good value. */
+    void revert() {
+        show(value, true);
+    }
+
+    boolean isWrong() {
+        return !wrong.getText().isEmpty();
     }
 
     private void show(T newValue, boolean rewrite) {

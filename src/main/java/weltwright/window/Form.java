@@ -2,21 +2,32 @@ package weltwright.window;
 
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
-import net.miginfocom.swing.MigLayout;
 
 /** A column of labelled lines, as wide as its place and as high as it needs. */
 class Form extends JPanel implements Scrollable {
-    private final transient Map<Entry<?>, JLabel> labels = new HashMap<>();
+    /** Labels of every form and every part of it end at one line. */
+    private static final int LABELS_WIDE = 104;
+
+    private final transient Map<JComponent, JLabel> labels = new HashMap<>();
+    private final transient List<Entry<?>> entries = new ArrayList<>();
 
     Form() {
-        super(new MigLayout("insets 14 16 16 16, fillx, hidemode 3, wrap 2", "[][grow,fill]", "[]6[]"));
+        this("14 16 16 16");
+    }
+
+    /** @param insets free space at its top, left, bottom and right */
+    Form(String insets) {
+        super(new WrapLayout(
+                "insets " + insets + ", fillx, hidemode 3, wrap 2", "[" + LABELS_WIDE + ":pref][grow,fill]", "[]6[]"));
     }
 
     final void heading(String text) {
@@ -28,7 +39,7 @@ class Form extends JPanel implements Scrollable {
     /** A line with its label; {@code mnemonic} is a letter of the label. */
     final void line(String label, char mnemonic, Entry<?> entry, String tip) {
         JLabel words = label(label, mnemonic, entry.field(), tip);
-        labels.put(entry, words);
+        entries.add(entry);
         add(words);
         add(entry.field(), "wmin 90");
         add(entry.wrong(), "span, growx, wmin 0");
@@ -43,8 +54,28 @@ class Form extends JPanel implements Scrollable {
 
     /** Shows a line, or takes it away where it has nothing to say. */
     final void showLine(Entry<?> entry, boolean shown) {
-        labels.get(entry).setVisible(shown);
-        entry.field().setVisible(shown);
+        if (!shown && entry.isWrong()) {
+            entry.revert();
+        }
+        showLine(entry.field(), shown);
+    }
+
+    /** The same for a line that is no entry. */
+    final void showLine(JComponent component, boolean shown) {
+        labels.get(component).setVisible(shown);
+        component.setVisible(shown);
+    }
+
+    /** Whether something typed on it cannot be read. */
+    final boolean isWrong() {
+        return entries.stream().anyMatch(Entry::isWrong);
+    }
+
+    /** Lines that are seldom wanted, under a name that they fold out from. */
+    final FoldOut foldOut(String name, char mnemonic, Form lines) {
+        FoldOut foldOut = new FoldOut(name, mnemonic, lines);
+        add(foldOut, "span, growx, wmin 0, gaptop 2");
+        return foldOut;
     }
 
     final void wide(JComponent component) {
@@ -59,8 +90,9 @@ class Form extends JPanel implements Scrollable {
         return words;
     }
 
-    private static JLabel label(String text, char mnemonic, JComponent component, String tip) {
+    private JLabel label(String text, char mnemonic, JComponent component, String tip) {
         JLabel label = new JLabel(text);
+        labels.put(component, label);
         label.setLabelFor(component);
         if (mnemonic != 0) {
             label.setDisplayedMnemonic(mnemonic);

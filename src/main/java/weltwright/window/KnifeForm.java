@@ -24,7 +24,6 @@ final class KnifeForm extends Form {
     private final Bench bench;
     private final Entry<Double> handle = Lines.slowLength(Fields.HANDLE_THICKNESS, 1);
     private final Entry<Double> spine = Lines.slowLength(Fields.SPINE_THICKNESS, 1);
-    private final Entry<Double> edge = Lines.length(Fields.EDGE_THICKNESS, 1);
     private final Entry<Double> drop = Lines.slowLength(Fields.TIP_DROP, 1);
     private final JComboBox<Choice<String>> ground = new JComboBox<>();
     private final Entry<Double> linePitch = Lines.slowLength(Fields.LINE_PITCH, 10);
@@ -44,8 +43,10 @@ final class KnifeForm extends Form {
         heading("Measured with a caliper");
         line("Handle, thickest", 'H', handle, "Greatest thickness across the flats, such as 19 mm or 3/4 in");
         line("Spine, by the handle", 'S', spine, "Thickness of the blade's back where it meets the handle");
-        line("Behind the edge", 'B', edge, "Thickness of the blade just behind its cutting edge");
         words("The blade floats above the sheet by half the handle, so the pattern's size hangs on these.");
+        ShapingForm shaping = new ShapingForm(bench);
+        FoldOut shapingOut = foldOut("Cut across", 'C', shaping);
+        bench.watch(() -> shapingOut.say(shaping.held(bench.job().shaping())));
         heading("How it lay");
         ground.setName("ground");
         ground.addItem(new Choice<>(SHEET.words(), "The printed sheet"));
@@ -81,8 +82,6 @@ final class KnifeForm extends Form {
         for (Entry<?> entry : new Entry<?>[] {handle, spine, linePitch, drop, barAcross, barDown, focal}) {
             entry.onTaken(() -> bench.change(entry.session(), job -> job.withSettings(settings())));
         }
-        edge.onTaken(() -> bench.change(
-                edge.session(), job -> job.withShaping(job.shaping().withEdgeThicknessMm(edge.value()))));
         bench.watch(this::follow);
     }
 
@@ -116,7 +115,6 @@ final class KnifeForm extends Form {
         TraceSettings told = job.settings();
         handle.show(told.handleThicknessMm());
         spine.show(told.spineThicknessMm());
-        edge.show(job.shaping().edgeThicknessMm());
         boolean ruled = told.ground() instanceof GroundChoice.Ruled;
         showing = true;
         Choice.choose(ground, ruled ? RULED : told.ground().words());

@@ -11,7 +11,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import weltwright.job.Fields;
 import weltwright.measure.Length;
 import weltwright.measure.LengthField;
 import weltwright.measure.NumberField;
@@ -22,6 +25,9 @@ final class Lines {
     private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private static final List<DateTimeFormatter> READ =
             Stream.of("d MMM uuuu", "d MMMM uuuu", "uuuu-M-d", "d.M.uuuu").map(Lines::reading).toList();
+
+    /** A comma without a space after it is a decimal comma. */
+    private static final Pattern BETWEEN = Pattern.compile(";|,\\s|\\band\\b");
 
     private Lines() {}
 
@@ -57,6 +63,39 @@ final class Lines {
 
     static Entry<Double> number(NumberField field, double value) {
         return new Entry<>(field.name(), value, field::read, Lines::plain, true);
+    }
+
+    /**
+     * A number that may be typed with its sign, such as ° or %.
+     *
+     * @param sign shown behind the number
+     */
+    static Entry<Double> signed(NumberField field, String sign, double value) {
+        return new Entry<>(
+                field.name(),
+                value,
+                text -> field.read(text.strip().endsWith(sign) ? text.strip().replace(sign, "") : text),
+                v -> plain(v) + sign,
+                true);
+    }
+
+    /** A stitch length in mm, typed as a length or as stitches per inch. */
+    static Entry<Double> pitch(double mm) {
+        return new Entry<>(
+                Fields.PITCH.name(), mm, Fields::readPitchMm, v -> new Length(v).inMillimetres(), true);
+    }
+
+    /** Lengths one after another, or none; not taken before Enter or leaving the line. */
+    static Entry<List<Double>> lengths(String name, LengthField each) {
+        return new Entry<>(
+                name,
+                List.of(),
+                text -> Stream.of(BETWEEN.split(text))
+                        .filter(part -> !part.isBlank())
+                        .map(each::readMm)
+                        .toList(),
+                v -> v.stream().map(mm -> new Length(mm).inMillimetres()).collect(Collectors.joining(", ")),
+                false);
     }
 
     /** A number that may be left out; not taken before Enter or leaving the line. */

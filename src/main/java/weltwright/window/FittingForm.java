@@ -1,0 +1,45 @@
+package weltwright.window;
+
+import javax.swing.JComboBox;
+import weltwright.job.Fields;
+import weltwright.sheath.Leather;
+import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
+
+/** How the leather goes round the knife. */
+final class FittingForm extends Form {
+    private static final double MILLIONTHS = 1e6; // of a percent: below what a file's share gives back
+
+    private final JComboBox<Choice<Leather.Bulge>> bulge = Choice.box(
+            "bulge",
+            new Choice<>(Leather.Bulge.SHARED, "Face and back alike"),
+            new Choice<>(Leather.Bulge.FACE, "The face alone, the back flat"));
+    private final Entry<Double> shrink = Lines.signed(Fields.FORMING_SHRINK, "%", 0);
+    private final Entry<Double> neutral = Lines.number(Fields.NEUTRAL_FACTOR, 0.5);
+
+    FittingForm(Bench bench, Ties<SheathSpec> sheath, Ties<Leather> leather) {
+        super("2 20 8 0");
+        line("Bulges", (char) 0, bulge, "Which panel goes round the knife where it is thicker than the welt");
+        leather.tie(bulge, Leather::bulge, (l, to) ->
+                new Leather(l.thicknessMm(), l.neutralFactor(), l.formingShrink(), to));
+        line("Wet-forming", (char) 0, shrink,
+                "By how much the leather draws together when it is formed wet over the knife; 0 where it is not");
+        leather.tie(shrink, FittingForm::percent, (l, to) ->
+                new Leather(l.thicknessMm(), l.neutralFactor(), to / 100, l.bulge()));
+        line("Neutral factor K", (char) 0, neutral, "Where bent leather keeps its length: 0 inside, 0.5 in the middle");
+        leather.tie(neutral, Leather::neutralFactor, (l, k) ->
+                new Leather(l.thicknessMm(), k, l.formingShrink(), l.bulge()));
+        bench.watch(() -> showLine(bulge, sheath.now().kind() != SheathKind.FOLDED));
+    }
+
+    String held(SheathSpec spec) {
+        Leather leather = spec.leather();
+        String formed = leather.formingShrink() == 0 ? "not formed wet" : "formed wet, draws in by " + shrink.field().getText();
+        boolean flat = spec.kind() != SheathKind.FOLDED && leather.bulge() == Leather.Bulge.FACE;
+        return formed + (flat ? ", flat back" : "") + ", K " + leather.neutralFactor();
+    }
+
+    private static double percent(Leather leather) {
+        return Math.round(100 * leather.formingShrink() * MILLIONTHS) / MILLIONTHS;
+    }
+}

@@ -1,0 +1,77 @@
+package weltwright.window;
+
+import java.awt.Component;
+import java.awt.Graphics;
+import javax.swing.Icon;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import javax.swing.SwingConstants;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * Lines of a form under a name that they fold out from. Folded in, a few words beneath the name say what they hold. With
+ * something on them that cannot be read they stay folded out.
+ */
+final class FoldOut extends JPanel {
+    private final JToggleButton head;
+    private final JLabel held = new JLabel();
+    private final Form lines;
+
+    FoldOut(String name, char mnemonic, Form lines) {
+        super(new MigLayout("insets 0, fillx, hidemode 3, wrap 1, gapy 0", "[grow,fill]"));
+        this.lines = lines;
+        head = new JToggleButton(name, new Arrow());
+        head.setName("fold " + name);
+        head.setMnemonic(mnemonic);
+        head.setHorizontalAlignment(SwingConstants.LEADING);
+        head.putClientProperty("JButton.buttonType", "borderless");
+        head.putClientProperty("FlatLaf.style", "font: bold; margin: 3,2,3,6; toolbar.selectedBackground: null");
+        head.addActionListener(e -> look());
+        held.setEnabled(false);
+        add(head, "wmin 0");
+        add(held, "wmin 0, gapleft 20, gapbottom 4");
+        add(lines, "wmin 0");
+        look();
+    }
+
+    /** What the lines hold, in a few words. */
+    void say(String words) {
+        held.setText(words);
+        held.setToolTipText(words);
+        head.getAccessibleContext().setAccessibleDescription(words);
+    }
+
+    private void look() {
+        boolean open = head.isSelected() || lines.isWrong();
+        head.setSelected(open);
+        lines.setVisible(open);
+        held.setVisible(!open);
+        revalidate();
+    }
+
+    /** As a tree has it; each look brings its own. */
+    private static final class Arrow implements Icon {
+
+        @Override
+        public void paintIcon(Component c, Graphics g, int x, int y) {
+            now(c).paintIcon(c, g, x, y);
+        }
+
+        @Override
+        public int getIconWidth() {
+            return UIManager.getIcon("Tree.collapsedIcon").getIconWidth();
+        }
+
+        @Override
+        public int getIconHeight() {
+            return UIManager.getIcon("Tree.collapsedIcon").getIconHeight();
+        }
+
+        private static Icon now(Component c) {
+            boolean open = ((JToggleButton) c).isSelected();
+            return UIManager.getIcon(open ? "Tree.expandedIcon" : "Tree.collapsedIcon");
+        }
+    }
+}

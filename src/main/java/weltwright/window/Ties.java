@@ -1,0 +1,74 @@
+package weltwright.window;
+
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import weltwright.job.Job;
+
+/**
+ * Ties the lines of a form to a part of the job: what is told on a line goes into that part, as a step that can be undone,
+ * and what is in the job is shown on the line, wherever it came from.
+ *
+ * @param <S> the part
+ */
+final class Ties<S> {
+    private final Bench bench;
+    private final Function<Job, S> part;
+    private final BiFunction<Job, S, Job> with;
+    private boolean showing;
+
+    /**
+     * @param part of the job
+     * @param with the job with another such part
+     */
+    Ties(Bench bench, Function<Job, S> part, BiFunction<Job, S, Job> with) {
+        this.bench = bench;
+        this.part = part;
+        this.with = with;
+    }
+
+    /** Ties to a part of this part. */
+    <P> Ties<P> to(Function<S, P> inner, BiFunction<S, P, S> withInner) {
+        return new Ties<>(
+                bench,
+                part.andThen(inner),
+                (job, p) -> with.apply(job, withInner.apply(part.apply(job), p)));
+    }
+
+    /** What is typed on the line while the cursor is in it is one step. */
+    <T> void tie(Entry<T> line, Function<S, T> get, BiFunction<S, T, S> set) {
+        line.onTaken(() -> change(line.session(), s -> set.apply(s, line.value())));
+        bench.watch(() -> line.show(get.apply(now())));
+    }
+
+    <T> void tie(JComboBox<Choice<T>> box, Function<S, T> get, BiFunction<S, T, S> set) {
+        box.addActionListener(e -> change(null, s -> set.apply(s, Choice.chosen(box))));
+        show(() -> Choice.choose(box, get.apply(now())));
+    }
+
+    void tie(JCheckBox box, Function<S, Boolean> get, BiFunction<S, Boolean, S> set) {
+        box.addActionListener(e -> change(null, s -> set.apply(s, box.isSelected())));
+        show(() -> box.setSelected(get.apply(now())));
+    }
+
+    /** The part as the job now has it. */
+    S now() {
+        return part.apply(bench.job());
+    }
+
+    private void show(Runnable how) {
+        bench.watch(() -> {
+            showing = true;
+            how.run();
+            showing = false;
+        });
+    }
+
+    private void change(Object session, UnaryOperator<S> how) {
+        if (!showing) {
+            bench.change(session, job -> with.apply(job, how.apply(part.apply(job))));
+        }
+    }
+}
