@@ -25,7 +25,7 @@ final class Acts {
     private final Act fit;
     private final JMenuBar menuBar = new JMenuBar();
 
-    Acts(MainWindow window, JobDesk desk, Output output, Bench bench, Preferences memory) {
+    Acts(MainWindow window, JobDesk desk, Output output, Bench bench, Ruler ruler, Preferences memory) {
         openPhoto = new Act("Open &photo…", "A photo of the knife on the reference sheet", desk::openChosenPhoto)
                 .onShift(KeyEvent.VK_O);
         openJob = new Act("&Open job…", "A job that was saved before", desk::openChosenJob).on(KeyEvent.VK_O);
@@ -61,6 +61,8 @@ final class Acts {
         add(file, printSheet, null, savePdf, saveSvg, print, null, quit);
         menu("&Edit", undo, redo);
         JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
+        rulers(view, ruler);
+        view.addSeparator();
         looks(view, memory);
         bench.watch(() -> {
             undo.setEnabled(bench.canUndo());
@@ -100,6 +102,18 @@ final class Acts {
             } else {
                 menu.add(act);
             }
+        }
+    }
+
+    private static void rulers(JMenu menu, Ruler ruler) {
+        ButtonGroup group = new ButtonGroup();
+        for (boolean inches : new boolean[] {false, true}) {
+            JRadioButtonMenuItem item =
+                    new JRadioButtonMenuItem(inches ? "Sizes in inches" : "Sizes in mm", ruler.inches() == inches);
+            item.setMnemonic(inches ? 'H' : 'M');
+            item.addActionListener(e -> ruler.take(inches));
+            group.add(item);
+            menu.add(item);
         }
     }
 

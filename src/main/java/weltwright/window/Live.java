@@ -3,6 +3,7 @@ package weltwright.window;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import weltwright.job.Job;
 import weltwright.trace.Progress;
 import weltwright.trouble.Trouble;
@@ -15,10 +16,9 @@ import weltwright.trouble.Trouble;
  * @param <A> what is made
  */
 final class Live<Q, A> {
-    private final Bench bench;
     private final Work work;
     private final String title;
-    private final Function<Job, Optional<Q>> from;
+    private final Supplier<Optional<Q>> from;
     private final Function<Q, A> maker;
     private final Consumer<State<A>> shown;
     private Optional<Q> question = Optional.empty();
@@ -37,21 +37,26 @@ final class Live<Q, A> {
             Function<Job, Optional<Q>> from,
             Function<Q, A> maker,
             Consumer<State<A>> shown) {
-        this.bench = bench;
+        this(work, title, () -> from.apply(bench.job()), maker, shown);
+        bench.watch(this::look);
+    }
+
+    /** The same from anything else; {@link #look} is to be called when that may be another. */
+    Live(Work work, String title, Supplier<Optional<Q>> from, Function<Q, A> maker, Consumer<State<A>> shown) {
         this.work = work;
         this.title = title;
         this.from = from;
         this.maker = maker;
         this.shown = shown;
-        bench.watch(this::look);
     }
 
     State<A> state() {
         return state;
     }
 
-    private void look() {
-        Optional<Q> now = from.apply(bench.job());
+    /** Makes it anew where it follows from something else by now. */
+    void look() {
+        Optional<Q> now = from.get();
         if (now.equals(question)) {
             return;
         }

@@ -55,6 +55,24 @@ enum Look {
         return dark() ? new Color(0x8a6a48) : new Color(0xe3c29b);
     }
 
+    /** Cut across, a little darker than the leather round it. */
+    static Color welt() {
+        return dark() ? new Color(0x6b4f33) : new Color(0xc99c6c);
+    }
+
+    static Color steel() {
+        return dark() ? new Color(0x8795a3) : new Color(0xb9c4ce);
+    }
+
+    static Color thread() {
+        return dark() ? new Color(0xf6e9cf) : new Color(0x5c2e14);
+    }
+
+    /** Inside a sheath, where nothing is. */
+    static Color air() {
+        return dark() ? new Color(0x1f2022) : new Color(0xfbfaf7);
+    }
+
     static Color cut() {
         return dark() ? new Color(0xf3e6d4) : new Color(0x4a2f17);
     }

@@ -70,9 +70,10 @@ public final class MainWindow {
         FileAsker asker = new FileAsker(frame, memory);
         HomePrinter printer = new HomePrinter(memory);
         desk = new JobDesk(bench, work, frame, asker, notice::say);
-        pattern = new PatternPane(bench, work);
+        Ruler ruler = new Ruler(memory);
+        pattern = new PatternPane(bench, work, ruler);
         output = new Output(bench, pattern::pattern, printer, work, asker, notice::say);
-        acts = new Acts(this, desk, output, bench, memory);
+        acts = new Acts(this, desk, output, bench, ruler, memory);
         knifeForm = new KnifeForm(bench);
         outline.drawing().onMeasuring(knifeForm::measureWidth);
         addForm(Stage.ORDER, new OrderForm(bench));
@@ -225,7 +226,7 @@ public final class MainWindow {
         JPanel content = new JPanel(new MigLayout("insets 0, fill"));
         JPanel top = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]"));
         top.add(head());
-        JPanel guide = new JPanel(new MigLayout("insets 8 16 10 12, fillx, hidemode 3", "[grow,fill]12[]"));
+        JPanel guide = new JPanel(new WrapLayout("insets 8 16 10 12, fillx, hidemode 3", "[grow,fill]12[]"));
         guide.add(next, "wmin 0");
         guide.add(onward, "hmin 32");
         top.add(guide, "wmin 0");
@@ -233,7 +234,7 @@ public final class MainWindow {
         content.add(top, "dock north");
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, forms, drawings);
         split.setBorder(BorderFactory.createEmptyBorder());
-        split.setDividerLocation(UIScale.scale(350));
+        split.setDividerLocation(UIScale.scale(372));
         forms.setMinimumSize(UIScale.scale(new Dimension(260, 100)));
         
         JPanel foot = new JPanel(new MigLayout("insets 5 12 5 12", "[grow,fill][pref]"));

@@ -1,46 +1,74 @@
 package weltwright.window;
 
+import java.awt.CardLayout;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
+import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
-import weltwright.job.Job;
-import weltwright.knife.Knife;
+import weltwright.bench.BenchPlan;
 import weltwright.measure.Length;
 import weltwright.sheath.Pattern;
-import weltwright.sheath.PatternMaker;
-import weltwright.sheath.SheathSpec;
 
-/** The pattern, drawn anew as the job changes, and beneath it what the maker should know before cutting. */
+/**
+ * The sheath, worked out anew as the job changes: its pattern, the stackcut, the dry draw or the order of work, and beneath
+ * the drawings what the maker should know before cutting.
+ */
 final class PatternPane extends JPanel {
+    private final Map<SheathSight, JToggleButton> sights = new EnumMap<>(SheathSight.class);
+    private final JPanel cards = new JPanel(new CardLayout());
     private final PatternView view = new PatternView();
+    private final StackcutPane stackcut;
+    private final DryDrawPane dryDraw;
+    private final WorkPane workPane = new WorkPane();
+    private final JScrollPane scroll;
     private final WrappedText advice = new WrappedText(Look::text);
     private final List<Runnable> watchers = new ArrayList<>();
-    private Live.State<Pattern> state = new Live.State<>(Optional.empty(), "", false);
+    private final Live<Pattern, BenchPlan> plan;
+    private Live.State<Fitted> state = new Live.State<>(Optional.empty(), "", false);
+    private SheathSight sight = SheathSight.PATTERN;
 
-    PatternPane(Bench bench, Work work) {
-        super(new MigLayout("insets 0, fill, wrap 1, gap 0", "[grow,fill]", "[grow,fill][]"));
-        Form list = new Form();
+    PatternPane(Bench bench, Work work, Ruler ruler) {
+        super(new MigLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]", "[][grow,fill][]"));
+        stackcut = new StackcutPane(ruler);
+        dryDraw = new DryDrawPane(ruler);
+        Form list = new Form("2 14 10 14");
         list.heading("Before you cut");
         list.wide(advice);
-        JScrollPane scroll = new JScrollPane(list);
+        scroll = new JScrollPane(list);
         scroll.setBorder(BorderFactory.createEmptyBorder());
-        add(view, "wmin 0, hmin 0, push");
-        add(scroll, "hmax 30%, hmin 0, wmin 0");
-        new Live<>(bench, work, "Drawing the pattern", Asked::of, Asked::pattern, this::show);
+        cards.add(view, SheathSight.PATTERN.name());
+        cards.add(stackcut, SheathSight.STACKCUT.name());
+        cards.add(dryDraw, SheathSight.DRY_DRAW.name());
+        cards.add(workPane, SheathSight.WORK.name());
+        add(head(), "wmin 0");
+        add(cards, "wmin 0, hmin 0, push");
+        add(scroll, "h 20%, hmin 84, wmin 0");
+        plan = new Live<>(
+                work, "Putting the work in order", () -> state.made().map(Fitted::pattern), BenchPlan::of, this::showPlan);
+        new Live<>(bench, work, "Drawing the pattern", Fitted.Asked::of, Fitted.Asked::fitted, this::show);
+        look(SheathSight.PATTERN);
     }
 
-    PatternView drawing() {
-        return view;
+    /** The drawing that is seen; while there is none, that of the pattern. */
+    Drawing drawing() {
+        return switch (sight) {
+            case STACKCUT -> stackcut.drawing();
+            case DRY_DRAW -> dryDraw.drawing();
+            case PATTERN, WORK -> view;
+        };
     }
 
     /** The pattern of the job as it now is; empty where there is none, or not yet. */
     Optional<Pattern> pattern() {
-        return state.inWork() ? Optional.empty() : state.made();
+        return state.inWork() ? Optional.empty() : state.made().map(Fitted::pattern);
     }
 
     /** Why there is no pattern, for the user; or empty. */
@@ -52,11 +80,45 @@ final class PatternPane extends JPanel {
         watchers.add(watcher);
     }
 
-    private void show(Live.State<Pattern> now) {
+    void look(SheathSight at) {
+        sight = at;
+        sights.get(at).setSelected(true);
+        ((CardLayout) cards.getLayout()).show(cards, at.name());
+        scroll.setVisible(at == SheathSight.PATTERN || at == SheathSight.DRY_DRAW);
+        revalidate();
+    }
+
+    private JPanel head() {
+        JPanel head = new JPanel(new MigLayout("insets 6 10 4 10, gap 4"));
+        ButtonGroup group = new ButtonGroup();
+        for (SheathSight each : SheathSight.values()) {
+            JToggleButton button = new JToggleButton(each.words(), Icons.of(each.icon()));
+            button.setName("sight " + each.words());
+            button.setMnemonic(each.key());
+            button.setToolTipText(each.tip() + " (Alt " + each.key() + ")");
+            button.addActionListener(e -> look(each));
+            group.add(button);
+            sights.put(each, button);
+            head.add(button);
+        }
+        return head;
+    }
+
+    private void show(Live.State<Fitted> now) {
         state = now;
-        view.show(now);
-        advice.say(now.made().map(PatternPane::told).orElse(now.trouble()));
+        view.show(now.made().map(Fitted::pattern), now.inWork());
+        if (!now.inWork()) {
+            stackcut.show(now.made());
+            dryDraw.show(now.made());
+            plan.look();
+        }
+        advice.say(now.made().map(f -> told(f.pattern())).orElse(now.trouble()));
         List.copyOf(watchers).forEach(Runnable::run);
+    }
+
+    private void showPlan(Live.State<BenchPlan> now) {
+        view.show(now.made());
+        workPane.show(now.made());
     }
 
     private static String told(Pattern pattern) {
@@ -69,16 +131,5 @@ final class PatternPane extends JPanel {
             lines.add("• Sizes: " + sizes + ".");
         }
         return String.join("\n", lines);
-    }
-
-    /** What a pattern follows from. */
-    private record Asked(Knife knife, SheathSpec spec) {
-        static Optional<Asked> of(Job job) {
-            return job.silhouette().map(s -> new Asked(job.knife(), job.spec()));
-        }
-
-        Pattern pattern() {
-            return PatternMaker.make(knife, spec);
-        }
     }
 }

@@ -16,7 +16,7 @@ import weltwright.sheath.Piece;
 record PieceRows(List<Placed> placed, Rectangle2D extent) {
     private static final double GAP_MM = 14;
     private static final double WORDS_MM = 18;
-    private static final double LEAST_WIDTH_MM = 44; // for the words
+    private static final double LEAST_WIDTH_MM = 52; // for the words
 
     /** One piece and where it went. */
     record Placed(Piece piece, Point shift, Rectangle2D box) {}

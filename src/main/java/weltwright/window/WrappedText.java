@@ -7,7 +7,7 @@ import javax.swing.UIManager;
 import javax.swing.text.DefaultCaret;
 
 /** A few sentences to read, broken into lines as wide as there is room for. Hidden while there is nothing to say. */
-final class WrappedText extends JTextArea {
+class WrappedText extends JTextArea {
     private final transient Supplier<Color> colour;
 
     WrappedText() {
@@ -27,7 +27,7 @@ final class WrappedText extends JTextArea {
         dress();
     }
 
-    void say(String text) {
+    final void say(String text) {
         if (!text.equals(getText())) {
             setText(text);
             getAccessibleContext().setAccessibleName(text);

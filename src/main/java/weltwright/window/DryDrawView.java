@@ -1,0 +1,94 @@
+package weltwright.window;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+import weltwright.fit.DrawCheck;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+
+/** The sheath from its face, and the knife as far out of it as it is drawn; it can be drawn with the mouse too. */
+final class DryDrawView extends Drawing {
+    private static final double ROUND_MM = 6;
+
+    private final DryDraw draw;
+    private final Ruler ruler;
+    private double grabbedAt;
+
+    DryDrawView(DryDraw draw, Ruler ruler) {
+        this.draw = draw;
+        this.ruler = ruler;
+        setName("dry draw drawing");
+        getAccessibleContext().setAccessibleName("Dry draw: the knife on its way out of the sheath");
+        onKey("LEFT", () -> draw.move(draw.drawnMm() + 1));
+        onKey("RIGHT", () -> draw.move(draw.drawnMm() - 1));
+        onKey("shift LEFT", () -> draw.move(draw.drawnMm() + 10));
+        onKey("shift RIGHT", () -> draw.move(draw.drawnMm() - 10));
+        onKey("HOME", () -> draw.move(0));
+        onKey("END", () -> draw.move(draw.wayMm()));
+        draw.watch(this::repaint);
+        ruler.watch(this::repaint);
+    }
+
+    /** To be called when knife or sheath are others. */
+    void reshaped() {
+        changed();
+    }
+
+    /** The knife at rest and drawn, and the sheath. */
+    @Override
+    protected Optional<Rectangle2D> extent() {
+        return draw.fitted().map(f -> {
+            Rectangle2D all = Words.path(f.plan().outline()).getBounds2D();
+            for (double drawn : new double[] {0, draw.wayMm()}) {
+                Placement there = f.pattern().drawCheck().path().drawn(drawn);
+                all = all.createUnion(
+                        Words.path(f.knife().outline().sampled(2).map(there::apply)).getBounds2D());
+            }
+            return new Rectangle2D.Double(
+                    all.getX() - ROUND_MM,
+                    all.getY() - ROUND_MM,
+                    all.getWidth() + 2 * ROUND_MM,
+                    all.getHeight() + 2 * ROUND_MM);
+        });
+    }
+
+    @Override
+    protected void paint(Graphics2D g, Viewport at) {
+        draw.fitted().ifPresent(f -> {
+            PlanInk ink = new PlanInk(g, at);
+            Placement there = draw.placement();
+            DrawCheck check = f.pattern().drawCheck();
+            ink.leather(f.plan());
+            ink.knife(f.knife().outline(), there);
+            check.binds().forEach(bind -> ink.bind(bind, there));
+            ink.stitches(f.plan());
+            draw.step()
+                    .ifPresent(step -> ink.nearest(
+                            step.edge(),
+                            step.stitch(),
+                            ruler.said(step.edgeToStitchMm()),
+                            step.edgeToStitchMm() >= DrawCheck.SAFE_EDGE_TO_STITCH_MM));
+            check.binds().forEach(bind -> ink.bindWords(bind, there, "binds by " + ruler.said(bind.depthMm())));
+        });
+    }
+
+    @Override
+    protected boolean grab(Point mm, double reachMm) {
+        grabbedAt = draw.drawnMm() + mm.x();
+        return over(mm, reachMm);
+    }
+
+    @Override
+    protected void drag(Point mm) {
+        draw.move(grabbedAt - mm.x());
+    }
+
+    @Override
+    protected boolean over(Point mm, double reachMm) {
+        return draw.fitted()
+                .filter(f -> Words.path(f.knife().outline().sampled(1).map(draw.placement()::apply))
+                        .contains(mm.x(), mm.y()))
+                .isPresent();
+    }
+}

@@ -1,0 +1,103 @@
+package weltwright.window;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import weltwright.fit.DrawCheck;
+import weltwright.geometry.Outline;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.sheath.SewnPlan;
+
+/** Paints a sewn sheath seen from its face, as if its leather could be seen through, and the knife in it or drawn from it. */
+final class PlanInk {
+    private static final double STEP_MM = 0.5;
+    private static final double STITCH_MM = 1.2;
+    private static final double LEAST_STITCH_PX = 1.5;
+    private static final int STEEL_ALPHA = 190;
+
+    private final Graphics2D g;
+    private final Viewport at;
+    private final AffineTransform toPx;
+
+    PlanInk(Graphics2D g, Viewport at) {
+        this.g = g;
+        this.at = at;
+        toPx = at.transform();
+    }
+
+    void leather(SewnPlan plan) {
+        Shape sheath = toPx.createTransformedShape(Words.path(plan.outline()));
+        g.setColor(Look.leather());
+        g.fill(sheath);
+        g.setColor(Look.cut());
+        g.setStroke(Words.pen(1.6f));
+        g.draw(sheath);
+    }
+
+    void stitches(SewnPlan plan) {
+        g.setColor(Look.hole());
+        double r = Math.max(LEAST_STITCH_PX, STITCH_MM / 2 * at.pxPerMm());
+        for (Point stitch : plan.stitches()) {
+            Point px = at.toPx(stitch);
+            g.fill(new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r));
+        }
+    }
+
+    void knife(Outline outline, Placement drawn) {
+        Shape knife = toPx.createTransformedShape(
+                Words.path(outline.sampled(STEP_MM).map(drawn::apply)));
+        Color steel = Look.steel();
+        g.setColor(new Color(steel.getRed(), steel.getGreen(), steel.getBlue(), STEEL_ALPHA));
+        g.fill(knife);
+        g.setColor(Look.knife());
+        g.setStroke(Words.pen(1.4f));
+        g.draw(knife);
+    }
+
+    /** A stretch that would bind in a sheath cut to the knife. */
+    void bind(DrawCheck.Bind bind, Placement drawn) {
+        g.setColor(Look.wrong());
+        g.setStroke(Words.pen(4));
+        g.draw(toPx.createTransformedShape(Words.path(bind.outline().map(drawn::apply))));
+    }
+
+    /** Words at a stretch that binds, on the side away from the knife. */
+    void bindWords(DrawCheck.Bind bind, Placement drawn, String words) {
+        Point middle = at.toPx(drawn.apply(bind.outline().at(bind.outline().lengthMm() / 2)));
+        double away = bind.side() == DrawCheck.Side.EDGE ? 10 : -28;
+        Words.plate(g, words, middle.x() - g.getFontMetrics().stringWidth(words) / 2.0, middle.y() + away);
+    }
+
+    /** From the edge to the stitch that is nearest to it. */
+    void nearest(Point edge, Point stitch, String size, boolean safe) {
+        Point a = at.toPx(edge);
+        Point b = at.toPx(stitch);
+        g.setColor(safe ? Look.text() : Look.wrong());
+        g.setStroke(Words.pen(2));
+        g.draw(new Line2D.Double(a.x(), a.y(), b.x(), b.y()));
+        for (Point end : new Point[] {a, b}) {
+            g.fill(new Ellipse2D.Double(end.x() - 3, end.y() - 3, 6, 6));
+        }
+        Words.plate(g, size, b.x() + 8, b.y() + 6);
+    }
+
+    /** The line along which the sheath is cut through, with something to take hold of at both ends. */
+    void station(Rectangle2D sheath, double xMm, String words) {
+        Point top = at.toPx(new Point(xMm, sheath.getMaxY()));
+        Point bottom = at.toPx(new Point(xMm, sheath.getMinY()));
+        double beyond = UIScale.scale(12f);
+        g.setColor(Look.wrong());
+        g.setStroke(Words.pen(2));
+        g.draw(new Line2D.Double(top.x(), top.y() - beyond, bottom.x(), bottom.y() + beyond));
+        double r = UIScale.scale(5f);
+        g.fill(new Ellipse2D.Double(top.x() - r, top.y() - beyond - r, 2 * r, 2 * r));
+        g.fill(new Ellipse2D.Double(bottom.x() - r, bottom.y() + beyond - r, 2 * r, 2 * r));
+        Words.plate(g, words, top.x() + 10, top.y() - beyond - 10);
+    }
+}

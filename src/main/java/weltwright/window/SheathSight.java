@@ -1,0 +1,37 @@
+package weltwright.window;
+
+/** What can be looked at of a sheath. */
+enum SheathSight {
+    PATTERN("Pattern", "pattern", "The pieces to cut"),
+    STACKCUT("Stackcut", "stackcut", "The sewn sheath cut through, anywhere along the knife"),
+    DRY_DRAW("Dry draw", "dry-draw", "The knife drawn from the sheath, before any leather is cut"),
+    WORK("Order of work", "work", "What to do at the bench, first to last, and why in this order");
+
+    private final String words;
+    private final String icon;
+    private final String tip;
+
+    SheathSight(String words, String icon, String tip) {
+        this.words = words;
+        this.icon = icon;
+        this.tip = tip;
+    }
+
+    String words() {
+        return words;
+    }
+
+    /** Its name among the {@link Icons}. */
+    String icon() {
+        return icon;
+    }
+
+    String tip() {
+        return tip;
+    }
+
+    /** The key that, with Alt, leads to it; its place, counted on from the stages. */
+    char key() {
+        return (char) ('0' + Stage.values().length + 1 + ordinal());
+    }
+}

@@ -1,0 +1,60 @@
+package weltwright.window;
+
+import java.util.Optional;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import weltwright.job.Fields;
+
+/** A sheath cut through to look at its stack of layers: above where, below what is seen there, with its sizes in words. */
+final class StackcutPane extends JPanel {
+    private final Station station = new Station();
+    private final StationView where;
+    private final StackcutView view;
+    private final Ruler ruler;
+    private final Entry<Double> place = Lines.length(Fields.STATION, 0);
+    private final WrappedText sizes = new WrappedText(Look::text);
+
+    StackcutPane(Ruler ruler) {
+        super(new WrapLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
+        this.ruler = ruler;
+        where = new StationView(station, ruler);
+        view = new StackcutView(station, ruler);
+        JPanel row = new JPanel(new WrapLayout("insets 2 12 6 12, gap 8", "[][130!]push[]"));
+        JLabel label = new JLabel("Cut at, from the throat");
+        label.setLabelFor(place.field());
+        label.setDisplayedMnemonic('U');
+        place.field().setToolTipText("Or drag the line along the knife; in the drawings the arrows move it");
+        JLabel help = new JLabel("Drag the red line along the knife, or move it with the arrow keys.");
+        help.setEnabled(false);
+        row.add(label);
+        row.add(place.field());
+        row.add(help, "wmin 0");
+        row.add(place.wrong(), "newline, span, growx, wmin 0, hidemode 3");
+        sizes.setName("stackcut sizes");
+        add(row, "wmin 0");
+        add(where, "wmin 0, hmin 0, h 31%, grow");
+        add(view, "wmin 0, hmin 0, push, grow, h 69%");
+        add(sizes, "wmin 0, gapleft 12, gapright 12, gaptop 6, gapbottom 8, hmin 36");
+        place.onTaken(() -> station.step(place.value() - station.fromThroatMm()));
+        station.watch(this::look);
+        ruler.watch(this::look);
+    }
+
+    void show(Optional<Fitted> fitted) {
+        fitted.ifPresent(f -> station.within(f.sections().fromMm(), f.sections().toMm()));
+        where.show(fitted);
+        view.show(fitted);
+        look();
+    }
+
+    StackcutView drawing() {
+        return view;
+    }
+
+    private void look() {
+        place.show(Math.round(10 * station.fromThroatMm()) / 10.0);
+        sizes.say(view.sizes()
+                .map(seen -> "Here: " + String.join("; ", seen.told(ruler)) + ".")
+                .orElse(""));
+    }
+}
