@@ -9,6 +9,7 @@ import javax.swing.JOptionPane;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.photo.Photo;
+import weltwright.sheath.HardwareList;
 
 /** Jobs and photos from disk onto the bench and back. Never lets an unsaved job go without asking. */
 final class JobDesk {
@@ -30,7 +31,11 @@ final class JobDesk {
     }
 
     void begin() {
-        leave(() -> bench.lay(Job.begin(LocalDate.now()), Optional.empty()));
+        HardwareList atHand = bench.job().spec().hardware(); // the drawer stays the same from job to job
+        leave(() -> {
+            Job job = Job.begin(LocalDate.now());
+            bench.lay(job.withSpec(job.spec().with(atHand)), Optional.empty());
+        });
     }
 
     void openChosenJob() {

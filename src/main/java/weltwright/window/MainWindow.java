@@ -71,7 +71,7 @@ public final class MainWindow {
         HomePrinter printer = new HomePrinter(memory);
         desk = new JobDesk(bench, work, frame, asker, notice::say);
         Ruler ruler = new Ruler(memory);
-        pattern = new PatternPane(bench, work, ruler);
+        pattern = new PatternPane(bench, work, ruler, asker);
         output = new Output(bench, pattern::pattern, printer, work, asker, notice::say);
         acts = new Acts(this, desk, output, bench, ruler, memory);
         knifeForm = new KnifeForm(bench);

@@ -28,6 +28,7 @@ final class PatternPane extends JPanel {
     private final StackcutPane stackcut;
     private final DryDrawPane dryDraw;
     private final WorkPane workPane = new WorkPane();
+    private final HardwarePane hardware;
     private final JScrollPane scroll;
     private final WrappedText advice = new WrappedText(Look::text);
     private final List<Runnable> watchers = new ArrayList<>();
@@ -35,10 +36,11 @@ final class PatternPane extends JPanel {
     private Live.State<Fitted> state = new Live.State<>(Optional.empty(), "", false);
     private SheathSight sight = SheathSight.PATTERN;
 
-    PatternPane(Bench bench, Work work, Ruler ruler) {
+    PatternPane(Bench bench, Work work, Ruler ruler, FileAsker asker) {
         super(new MigLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]", "[][grow,fill][]"));
         stackcut = new StackcutPane(ruler);
         dryDraw = new DryDrawPane(ruler);
+        hardware = new HardwarePane(bench, work, asker);
         Form list = new Form("2 14 10 14");
         list.heading("Before you cut");
         list.wide(advice);
@@ -48,6 +50,7 @@ final class PatternPane extends JPanel {
         cards.add(stackcut, SheathSight.STACKCUT.name());
         cards.add(dryDraw, SheathSight.DRY_DRAW.name());
         cards.add(workPane, SheathSight.WORK.name());
+        cards.add(hardware, SheathSight.HARDWARE.name());
         add(head(), "wmin 0");
         add(cards, "wmin 0, hmin 0, push");
         add(scroll, "h 20%, hmin 84, wmin 0");
@@ -62,7 +65,7 @@ final class PatternPane extends JPanel {
         return switch (sight) {
             case STACKCUT -> stackcut.drawing();
             case DRY_DRAW -> dryDraw.drawing();
-            case PATTERN, WORK -> view;
+            case PATTERN, WORK, HARDWARE -> view;
         };
     }
 
@@ -119,6 +122,7 @@ final class PatternPane extends JPanel {
     private void showPlan(Live.State<BenchPlan> now) {
         view.show(now.made());
         workPane.show(now.made());
+        hardware.show(now.made());
     }
 
     private static String told(Pattern pattern) {

@@ -5,7 +5,8 @@ enum SheathSight {
     PATTERN("Pattern", "pattern", "The pieces to cut"),
     STACKCUT("Stackcut", "stackcut", "The sewn sheath cut through, anywhere along the knife"),
     DRY_DRAW("Dry draw", "dry-draw", "The knife drawn from the sheath, before any leather is cut"),
-    WORK("Order of work", "work", "What to do at the bench, first to last, and why in this order");
+    WORK("Order of work", "work", "What to do at the bench, first to last, and why in this order"),
+    HARDWARE("Hardware", "hardware", "Rivets, snaps, eyelets and rings: what this sheath takes, and what you have");
 
     private final String words;
     private final String icon;
