@@ -5,6 +5,7 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Insets;
 import java.awt.RenderingHints;
 import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
@@ -31,7 +32,7 @@ import weltwright.geometry.Point;
  */
 abstract class Drawing extends JComponent {
     private static final double ZOOM_STEP = 1.25;
-    private static final float MARGIN_PX = 28;
+    private static final int MARGIN_PX = 28;
     private static final float REACH_PX = 12;
     private static final int KEY_PAN_PX = 60;
 
@@ -77,6 +78,12 @@ abstract class Drawing extends JComponent {
 
     /** What there is to see, in mm; empty where there is nothing. */
     protected abstract Optional<Rectangle2D> extent();
+
+    /** How many pixels stay free on each side where all of it is seen. */
+    protected Insets free() {
+        int margin = UIScale.scale(MARGIN_PX);
+        return new Insets(margin, margin, margin, margin);
+    }
 
     /** Paints it; pixels are those of the component, {@code at} says where a place in mm falls. */
     protected abstract void paint(Graphics2D g, Viewport at);
@@ -129,7 +136,7 @@ abstract class Drawing extends JComponent {
 
     /** Shows a part of it, as large as there is room for. */
     protected final void lookAt(Rectangle2D part) {
-        show(Viewport.fit(part, getWidth(), getHeight(), UIScale.scale(MARGIN_PX)));
+        show(Viewport.fit(part, getWidth(), getHeight(), free()));
     }
 
     /** Opens the menu of a place. */
@@ -189,7 +196,7 @@ abstract class Drawing extends JComponent {
     private void follow() {
         viewport = viewport.sized(getWidth(), getHeight());
         if (fitted) {
-            extent().ifPresent(all -> viewport = Viewport.fit(all, getWidth(), getHeight(), UIScale.scale(MARGIN_PX)));
+            extent().ifPresent(all -> viewport = Viewport.fit(all, getWidth(), getHeight(), free()));
         }
         repaint();
     }

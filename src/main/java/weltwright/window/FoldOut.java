@@ -2,11 +2,13 @@ package weltwright.window;
 
 import java.awt.Component;
 import java.awt.Graphics;
+import java.awt.Rectangle;
 import javax.swing.Icon;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
@@ -28,7 +30,11 @@ final class FoldOut extends JPanel {
         head.setHorizontalAlignment(SwingConstants.LEADING);
         head.putClientProperty("JButton.buttonType", "borderless");
         head.putClientProperty("FlatLaf.style", "font: bold; margin: 3,2,3,6; toolbar.selectedBackground: null");
-        head.addActionListener(e -> look());
+        head.addActionListener(e -> {
+            look();
+            // Once it is laid out: what was folded out is to be seen.
+            SwingUtilities.invokeLater(() -> scrollRectToVisible(new Rectangle(getSize())));
+        });
         held.setEnabled(false);
         add(head, "wmin 0");
         add(held, "wmin 0, gapleft 20, gapbottom 4");

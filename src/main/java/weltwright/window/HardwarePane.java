@@ -1,5 +1,6 @@
 package weltwright.window;
 
+import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -55,7 +56,7 @@ final class HardwarePane extends JPanel {
         wrong.setName("hardware wrong");
         add(heading("For this sheath"));
         add(none, "wmin 0");
-        add(neededScroll, "wmin 0, hmin 60, h 60:124:30%");
+        add(neededScroll, "wmin 0, h pref!");
         add(warnings, "wmin 0");
         add(heading("What you have, liked best first"), "gaptop 8");
         add(new JScrollPane(had), "wmin 0, hmin 80, push, grow");
@@ -77,6 +78,7 @@ final class HardwarePane extends JPanel {
                 new Length(need.throughMm()).inMillimetres()
             });
         }
+        needed.setPreferredScrollableViewportSize(new Dimension(1, all.size() * needed.getRowHeight()));
         neededScroll.setVisible(!all.isEmpty());
         none.say(all.isEmpty() ? "This sheath takes no rivets, snaps, eyelets or rings." : "");
         warnings.say(all.stream()

@@ -34,6 +34,7 @@ final class PatternPane extends JPanel {
     private final List<Runnable> watchers = new ArrayList<>();
     private final Live<Pattern, BenchPlan> plan;
     private Live.State<Fitted> state = new Live.State<>(Optional.empty(), "", false);
+    private Optional<BenchPlan> planned = Optional.empty();
     private SheathSight sight = SheathSight.PATTERN;
 
     PatternPane(Bench bench, Work work, Ruler ruler, FileAsker asker) {
@@ -56,7 +57,7 @@ final class PatternPane extends JPanel {
         add(scroll, "h 20%, hmin 84, wmin 0");
         plan = new Live<>(
                 work, "Putting the work in order", () -> state.made().map(Fitted::pattern), BenchPlan::of, this::showPlan);
-        new Live<>(bench, work, "Drawing the pattern", Fitted.Asked::of, Fitted.Asked::fitted, this::show);
+        new Live<>(bench, work, "Drawing the pattern", Fitted.Asked::of, Fitted.Asked::fitted, this::showFitted);
         look(SheathSight.PATTERN);
     }
 
@@ -89,6 +90,21 @@ final class PatternPane extends JPanel {
         ((CardLayout) cards.getLayout()).show(cards, at.name());
         scroll.setVisible(at == SheathSight.PATTERN || at == SheathSight.DRY_DRAW);
         revalidate();
+        refresh();
+    }
+
+    /** Brings what is looked at up to date, and nothing else. */
+    private void refresh() {
+        switch (sight) {
+            case PATTERN -> {
+                view.show(state.made().map(Fitted::pattern), state.inWork());
+                view.show(planned);
+            }
+            case STACKCUT -> stackcut.show(state.made());
+            case DRY_DRAW -> dryDraw.show(state.made());
+            case WORK -> workPane.show(planned);
+            case HARDWARE -> hardware.show(planned);
+        }
     }
 
     private JPanel head() {
@@ -107,12 +123,13 @@ final class PatternPane extends JPanel {
         return head;
     }
 
-    private void show(Live.State<Fitted> now) {
+    private void showFitted(Live.State<Fitted> now) {
+        boolean another = !now.made().equals(state.made());
         state = now;
-        view.show(now.made().map(Fitted::pattern), now.inWork());
+        if (another || sight == SheathSight.PATTERN) {
+            refresh();
+        }
         if (!now.inWork()) {
-            stackcut.show(now.made());
-            dryDraw.show(now.made());
             plan.look();
         }
         advice.say(now.made().map(f -> told(f.pattern())).orElse(now.trouble()));
@@ -120,9 +137,11 @@ final class PatternPane extends JPanel {
     }
 
     private void showPlan(Live.State<BenchPlan> now) {
-        view.show(now.made());
-        workPane.show(now.made());
-        hardware.show(now.made());
+        boolean another = !now.made().equals(planned);
+        planned = now.made();
+        if (another) {
+            refresh();
+        }
     }
 
     private static String told(Pattern pattern) {

@@ -1,7 +1,9 @@
 package weltwright.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
+import java.awt.Insets;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -21,7 +23,7 @@ final class PatternView extends Drawing {
     private static final int EDGE = 16;
     private static final double RULER_MM = 50;
     private static final double REACH_MM = 4;
-    private static final double LEGEND_SHARE = 0.06; // of the height, left free below for ruler and legend
+    private static final int BENEATH_PX = 52;
 
     /** What the letters stand for, in as few words as go beneath a drawing. */
     private static final Map<LineStyle, String> LETTERS = Map.of(
@@ -31,6 +33,7 @@ final class PatternView extends Drawing {
             LineStyle.EDGE_UNWORKED, "leave as cut");
 
     private Optional<Pattern> pattern = Optional.empty();
+    private Optional<BenchPlan> planned = Optional.empty();
     private Map<String, EdgeMarks> edges = Map.of();
     private Optional<PieceRows> rows = Optional.empty();
     private double aspect;
@@ -54,6 +57,10 @@ final class PatternView extends Drawing {
 
     /** The edges of the pattern; those of the one before it stay until they are known. */
     void show(Optional<BenchPlan> plan) {
+        if (plan.equals(planned)) {
+            return;
+        }
+        planned = plan;
         edges = pattern.isEmpty() || plan.isEmpty()
                 ? Map.of()
                 : pattern.get().pieces().stream()
@@ -64,11 +71,14 @@ final class PatternView extends Drawing {
 
     @Override
     protected Optional<Rectangle2D> extent() {
-        return rows().map(PieceRows::extent).map(all -> {
-            double legend = LEGEND_SHARE * all.getHeight();
-            return new Rectangle2D.Double(
-                    all.getX(), all.getY() - legend, all.getWidth(), all.getHeight() + legend);
-        });
+        return rows().map(PieceRows::extent);
+    }
+
+    /** Ruler and legend lie beneath the pieces. */
+    @Override
+    protected Insets free() {
+        Insets free = super.free();
+        return new Insets(free.top, free.left, UIScale.scale(BENEATH_PX), free.right);
     }
 
     @Override

@@ -15,8 +15,8 @@ final class SheathForm extends Form {
     private final JComboBox<Choice<SheathKind>> kind = Choice.box(
             "body",
             new Choice<>(SheathKind.FOLDED, "Folded round the spine"),
-            new Choice<>(SheathKind.PANELS, "Face and back, two panels"),
-            new Choice<>(SheathKind.PANELS_EDGE_WELT, "Two panels, welt along the edge"));
+            new Choice<>(SheathKind.PANELS, "Two panels, welt all round"),
+            new Choice<>(SheathKind.PANELS_EDGE_WELT, "Two panels, welt at the edge"));
     private final JComboBox<Choice<Hand>> hand = Choice.box(
             "drawn with", new Choice<>(Hand.RIGHT, "Right hand"), new Choice<>(Hand.LEFT, "Left hand"));
     private final Entry<Double> depth = Lines.length(Fields.HANDLE_DEPTH, 0);

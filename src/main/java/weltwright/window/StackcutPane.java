@@ -32,8 +32,8 @@ final class StackcutPane extends JPanel {
         row.add(place.wrong(), "newline, span, growx, wmin 0, hidemode 3");
         sizes.setName("stackcut sizes");
         add(row, "wmin 0");
-        add(where, "wmin 0, hmin 0, h 31%, grow");
-        add(view, "wmin 0, hmin 0, push, grow, h 69%");
+        add(where, "wmin 0, h 110:27%:210");
+        add(view, "wmin 0, hmin 0, push, grow");
         add(sizes, "wmin 0, gapleft 12, gapright 12, gaptop 6, gapbottom 8, hmin 36");
         place.onTaken(() -> station.step(place.value() - station.fromThroatMm()));
         station.watch(this::look);

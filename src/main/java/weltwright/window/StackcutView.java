@@ -1,9 +1,11 @@
 package weltwright.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
+import java.awt.Insets;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
@@ -22,7 +24,7 @@ import weltwright.sheath.SheathSection;
  */
 final class StackcutView extends Drawing {
     private static final int STATIONS_LOOKED_AT = 40;
-    private static final double SIZES_SHARE = 0.16; // of its width, left free at each side for the sizes
+    private static final Insets SIZES = new Insets(24, 100, 72, 180); // what they take round the section, in pixels
     private static final double NEAR_PX = 26;
     private static final double FAR_PX = 96;
     private static final float[] DASHES = {3, 3};
@@ -68,6 +70,11 @@ final class StackcutView extends Drawing {
         return extent;
     }
 
+    @Override
+    protected Insets free() {
+        return UIScale.scale(SIZES);
+    }
+
     /** As much as any section takes, so that one scale does for all of them. */
     private static Rectangle2D room(Fitted f) {
         double high = 0;
@@ -79,12 +86,7 @@ final class StackcutView extends Drawing {
             low = Math.min(low, section.back().stream().mapToDouble(Point::y).min().orElse(0) - section.leatherMm());
         }
         var plan = f.plan().outline().lineString().getEnvelopeInternal();
-        double aside = SIZES_SHARE * plan.getHeight();
-        return new Rectangle2D.Double(
-                plan.getMinY() - aside,
-                low - 1.2 * aside,
-                plan.getHeight() + 2.4 * aside,
-                high - low + 1.6 * aside);
+        return new Rectangle2D.Double(plan.getMinY(), low, plan.getHeight(), high - low);
     }
 
     /** y of the outer edge on the edge's side and on the spine's side. */

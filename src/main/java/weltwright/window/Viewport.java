@@ -1,5 +1,6 @@
 package weltwright.window;
 
+import java.awt.Insets;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import weltwright.geometry.Point;
@@ -20,12 +21,13 @@ record Viewport(double pxPerMm, Point centre, double widthPx, double heightPx) {
         pxPerMm = Math.max(LEAST_PX_PER_MM, Math.min(MOST_PX_PER_MM, pxPerMm));
     }
 
-    /** All of {@code extent}, in mm, with {@code marginPx} left free on each side. */
-    static Viewport fit(Rectangle2D extent, double widthPx, double heightPx, double marginPx) {
-        double across = Math.max(1, widthPx - 2 * marginPx) / Math.max(1e-3, extent.getWidth());
-        double down = Math.max(1, heightPx - 2 * marginPx) / Math.max(1e-3, extent.getHeight());
+    /** All of {@code extent}, in mm, with so many pixels left free on each side. */
+    static Viewport fit(Rectangle2D extent, double widthPx, double heightPx, Insets free) {
+        double across = Math.max(1, widthPx - free.left - free.right) / Math.max(1e-3, extent.getWidth());
+        double down = Math.max(1, heightPx - free.top - free.bottom) / Math.max(1e-3, extent.getHeight());
         Point centre = new Point(extent.getCenterX(), extent.getCenterY());
-        return new Viewport(Math.min(across, down), centre, widthPx, heightPx);
+        return new Viewport(Math.min(across, down), centre, widthPx, heightPx)
+                .panned((free.left - free.right) / 2.0, (free.top - free.bottom) / 2.0);
     }
 
     Viewport sized(double newWidthPx, double newHeightPx) {

@@ -17,7 +17,7 @@ final class WeltForm extends Form {
             Choice.box("welt layers", new Choice<>(OptionalInt.empty(), "As many as needed"));
     private final Entry<List<Double>> leathers = Lines.lengths("leather for the welt", Fields.LEATHER_THICKNESS);
     private final Entry<Double> inner = Lines.length(Fields.WELT_INNER_MARGIN, 1);
-    private final JCheckBox inTwo = new JCheckBox("In two pieces, which saves leather");
+    private final JCheckBox inTwo = new JCheckBox("In two pieces");
 
     WeltForm(Ties<SheathSpec> sheath) {
         super("2 20 8 0");
@@ -35,7 +35,7 @@ final class WeltForm extends Form {
         line("Inside the row", (char) 0, inner, "Welt between the knife and the row of stitches");
         welt.tie(inner, WeltChoice::innerMarginMm, (w, mm) -> new WeltChoice(w.layers(), mm, w.leathersMm(), w.inTwo()));
         inTwo.setName("welt in two");
-        inTwo.setToolTipText("The two meet end to end; they lie closer on the leather than one long piece");
+        inTwo.setToolTipText("They meet end to end, and lie closer on the leather than one long piece, which saves some");
         line("Cut", (char) 0, inTwo, inTwo.getToolTipText());
         welt.tie(inTwo, WeltChoice::inTwo, (w, to) ->
                 new WeltChoice(w.layers(), w.innerMarginMm(), w.leathersMm(), to));

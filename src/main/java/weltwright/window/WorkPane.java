@@ -70,9 +70,10 @@ final class WorkPane extends JPanel {
 
     void show(Optional<BenchPlan> plan) {
         constraints = plan.map(p -> p.order().constraints()).orElse(List.of());
-        steps.become(plan.map(p -> p.order().operations()).orElse(List.of()));
-        heights();
-        why();
+        if (steps.become(plan.map(p -> p.order().operations()).orElse(List.of()))) {
+            heights();
+            why();
+        }
     }
 
     private void why() {
@@ -110,11 +111,14 @@ final class WorkPane extends JPanel {
     private static final class Steps extends AbstractTableModel {
         private transient List<Operation> operations = new ArrayList<>();
 
-        void become(List<Operation> other) {
-            if (!operations.equals(other)) {
+        /** Returns whether they are others. */
+        boolean become(List<Operation> other) {
+            boolean others = !operations.equals(other);
+            if (others) {
                 operations = other;
                 fireTableDataChanged();
             }
+            return others;
         }
 
         @Override

@@ -3,6 +3,7 @@ package weltwright.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.Insets;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import net.jqwik.api.ForAll;
@@ -49,7 +50,7 @@ class ViewportTest {
     @Test
     void fittedTheWholeExtentIsSeenWithItsMarginAndTouchesItOnOneAxis() {
         Rectangle2D extent = new Rectangle2D.Double(-50, 10, 200, 30);
-        Viewport fitted = Viewport.fit(extent, 440, 300, 20);
+        Viewport fitted = Viewport.fit(extent, 440, 300, new Insets(20, 20, 20, 20));
         assertThat(fitted.pxPerMm()).isEqualTo(2);
         assertThat(fitted.toPx(new Point(-50, 25)).x()).isCloseTo(20, within(1e-9));
         assertThat(fitted.toPx(new Point(150, 25)).x()).isCloseTo(420, within(1e-9));
@@ -60,5 +61,15 @@ class ViewportTest {
         Point2D.Double px = new Point2D.Double();
         VIEW.transform().transform(new Point2D.Double(-3, 8), px);
         assertThat(new Point(px.x, px.y)).isEqualTo(VIEW.toPx(new Point(-3, 8)));
+    }
+
+    /** By hand: 100 by 50 mm in 400 by 300 pixels, of which 100 at the right and 50 below stay free, goes at 3 pixels to the mm. */
+    @Test
+    void whatStaysFreeMayDifferFromSideToSide() {
+        Rectangle2D extent = new Rectangle2D.Double(10, 20, 100, 50);
+        Viewport fitted = Viewport.fit(extent, 400, 300, new Insets(0, 0, 50, 100));
+        assertThat(fitted.pxPerMm()).isCloseTo(3, within(1e-12));
+        assertThat(fitted.toPx(new Point(10, 70))).isEqualTo(new Point(0, 50));
+        assertThat(fitted.toPx(new Point(110, 20))).isEqualTo(new Point(300, 200));
     }
 }
