@@ -41,7 +41,7 @@ final class StackcutPane extends JPanel {
     }
 
     void show(Optional<Fitted> fitted) {
-        fitted.ifPresent(f -> station.within(f.sections().fromMm(), f.sections().toMm()));
+        fitted.ifPresent(f -> station.within(f.throatMm(), f.sections().fromMm(), f.sections().toMm()));
         where.show(fitted);
         view.show(fitted);
         look();

@@ -6,6 +6,7 @@ import java.util.List;
 /** The place along the knife at which its sheath is cut through to be looked at. On the event thread. */
 final class Station {
     private final List<Runnable> watchers = new ArrayList<>();
+    private double throatMm;
     private double fromMm;
     private double toMm;
     private double xMm;
@@ -17,16 +18,19 @@ final class Station {
 
     /** How far below the throat. */
     double fromThroatMm() {
-        return xMm - fromMm;
+        return xMm - throatMm;
     }
 
-    double lengthMm() {
-        return toMm - fromMm;
-    }
-
-    /** Between which stations there is something to be cut; the present one stays where it can. */
-    void within(double from, double to) {
+    /**
+     * The present one stays where it can.
+     *
+     * @param throat where the throat is
+     * @param from the nearest to it at which all layers are cut
+     * @param to the farthest
+     */
+    void within(double throat, double from, double to) {
         boolean first = fromMm == toMm;
+        throatMm = throat;
         fromMm = from;
         toMm = to;
         move(first ? from + (to - from) / 3 : xMm);

@@ -1,0 +1,76 @@
+package weltwright.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import weltwright.sheath.Fastener;
+import weltwright.sheath.Hardware;
+import weltwright.sheath.HardwareList;
+import weltwright.trouble.Trouble;
+
+class HardwareRowsTest {
+    private static final int POST = 2;
+    private static final int HOLDS_FROM = 4;
+    private static final int PUNCH = 6;
+
+    private final Bench bench = new Bench(Samples.outlined());
+    private final HardwareRows rows = new HardwareRows(bench);
+
+    /** 1/8 in is 3.175 mm; a punch of 4/32 in is that very size, and so snug. */
+    @Test
+    void aSizeIsTypedInAnyUnitAndThePunchFollows() {
+        rows.setValueAt("1/8 in", 0, POST);
+        assertThat(first().postMm()).isCloseTo(25.4 / 8, within(1e-12));
+        assertThat(rows.getValueAt(0, PUNCH)).isEqualTo("3.18 mm");
+        bench.undo();
+        assertThat(bench.job().spec().hardware()).isEqualTo(HardwareList.USUAL);
+    }
+
+    @Test
+    void whatCannotBeReadIsRefusedAndChangesNothing() {
+        assertThatThrownBy(() -> rows.typed(0, POST, "thick")).isInstanceOf(Trouble.class).hasMessageContaining("post");
+        assertThatThrownBy(() -> rows.typed(0, HardwareRows.NAME, " ")).isInstanceOf(Trouble.class);
+        assertThat(bench.canUndo()).isFalse();
+    }
+
+    @Test
+    void aRingHasNoGrip() {
+        int ring = rows.getRowCount() - 1;
+        assertThat(rows.isCellEditable(ring, POST)).isTrue();
+        assertThat(rows.isCellEditable(ring, HOLDS_FROM)).isFalse();
+        assertThat(rows.isCellEditable(0, HOLDS_FROM)).isTrue();
+        assertThat(rows.isCellEditable(0, PUNCH)).as("it follows from the post").isFalse();
+    }
+
+    @Test
+    void rowsAreAddedRaisedAndRemoved() {
+        int before = rows.getRowCount();
+        int snap = rows.add(Hardware.Kind.SNAP);
+        assertThat(rows.getValueAt(snap, 1)).isEqualTo("snap");
+        rows.setValueAt("my snap", snap, HardwareRows.NAME);
+        int higher = rows.raise(snap);
+        assertThat(rows.getValueAt(higher, HardwareRows.NAME)).isEqualTo("my snap");
+        rows.remove(higher);
+        assertThat(rows.getRowCount()).isEqualTo(before);
+        assertThat(bench.job().spec().hardware()).isEqualTo(HardwareList.USUAL);
+    }
+
+    @Test
+    void aListFromElsewhereIsShown() {
+        bench.lay(
+                Samples.outlined().withSpec(Samples.outlined().spec().with(new HardwareList(
+                        List.of(new Fastener("my rivet", Hardware.Kind.RIVET, 3, 9, 2, 6)),
+                        List.of()))),
+                Optional.empty());
+        assertThat(rows.getRowCount()).isEqualTo(1);
+        assertThat(rows.getValueAt(0, HardwareRows.NAME)).isEqualTo("my rivet");
+    }
+
+    private Fastener first() {
+        return bench.job().spec().hardware().fasteners().get(0);
+    }
+}
