@@ -23,7 +23,7 @@ final class BeltForm extends Form {
             "edge looks", new Choice<>(Carry.Edge.FORWARD, "Forward"), new Choice<>(Carry.Edge.BACK, "Back"));
     private final Entry<Double> tilt = Lines.signed(Fields.TILT, "°", 0);
 
-    BeltForm(Ties<SheathSpec> sheath, Ties<Carry> carry) {
+    BeltForm(Bench bench, Ties<SheathSpec> sheath, Ties<Carry> carry) {
         super("2 20 8 0");
         Ties<BeltHold> belt = sheath.to(SheathSpec::belt, SheathSpec::with);
         line("Belt loop", (char) 0, style, "What holds the sheath on the belt");
@@ -36,10 +36,12 @@ final class BeltForm extends Form {
         carry.tie(edge, Carry::edge, (c, to) -> new Carry(c.hand(), to, c.tiltRad()));
         line("Leans by", (char) 0, tilt, "How far the handle leans forward, in degrees; with a minus it leans back");
         carry.tie(tilt, BeltForm::degrees, (c, to) -> new Carry(c.hand(), c.edge(), Math.toRadians(to)));
+        // From a ring a sheath hangs as it likes.
+        bench.watch(() -> showLine(tilt, belt.now().style() != BeltHold.Style.HANGING_RING));
     }
 
     String held(SheathSpec spec) {
-        double leans = degrees(spec.carry());
+        double leans = spec.belt().style() == BeltHold.Style.HANGING_RING ? 0 : degrees(spec.carry());
         return SheathForm.small(Choice.words(style, spec.belt().style())) + ", belt "
                 + new Length(spec.belt().beltWidthMm()).inMillimetres()
                 + (leans == 0 ? "" : ", leans " + (leans > 0 ? "forward" : "back"))

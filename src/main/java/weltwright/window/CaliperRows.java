@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.knife.Caliper;
@@ -18,7 +17,7 @@ final class CaliperRows {
     private final Entry<OptionalDouble> length;
     private final Entry<OptionalDouble> place;
     private final Entry<OptionalDouble> width;
-    private final JPanel kept = new JPanel(new MigLayout("insets 0, fillx, wrap 2, gapy 2", "[grow,fill]8[]"));
+    private final JPanel kept = new JPanel(new WrapLayout("insets 0, fillx, wrap 2, gapy 2", "[grow,fill]8[]"));
     private List<Caliper> shown = List.of();
 
     CaliperRows(Bench bench) {

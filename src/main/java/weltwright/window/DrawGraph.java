@@ -74,9 +74,13 @@ final class DrawGraph extends JComponent {
                 .ifPresent(step -> g.fill(new Ellipse2D.Double(now - 4, y(step.edgeToStitchMm(), top) - 4, 8, 8)));
         FontMetrics metrics = g.getFontMetrics();
         g.setColor(Look.faint());
-        g.drawString("Edge to stitch during the draw", ASIDE, metrics.getAscent());
+        String what = "Edge to stitch during the draw";
+        g.drawString(what, ASIDE, metrics.getAscent());
         String least = "red line: " + ruler.said(SAFE_MM) + ", the least that is safe";
-        g.drawString(least, getWidth() - ASIDE - metrics.stringWidth(least), metrics.getAscent());
+        int leastX = getWidth() - ASIDE - metrics.stringWidth(least);
+        if (leastX > 2 * ASIDE + metrics.stringWidth(what)) {
+            g.drawString(least, leastX, metrics.getAscent());
+        }
         g.dispose();
     }
 

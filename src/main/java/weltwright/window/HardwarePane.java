@@ -51,6 +51,12 @@ final class HardwarePane extends JPanel {
         table(had, "hardware at hand", "Hardware that you have", HAD_WIDE);
         had.setDefaultEditor(Object.class, new CheckedCell(rows::typed, wrong::say));
         had.putClientProperty("terminateEditOnFocusLost", true);
+        rows.addTableModelListener(e -> {
+            boolean otherRows = e.getLastRow() == Integer.MAX_VALUE;
+            if (otherRows && had.isEditing()) {
+                had.getCellEditor().cancelCellEditing();
+            }
+        });
         had.getSelectionModel().addListSelectionListener(e -> look());
         warnings.setName("hardware warnings");
         wrong.setName("hardware wrong");
@@ -64,6 +70,11 @@ final class HardwarePane extends JPanel {
         add(buttons(work, asker), "wmin 0");
         show(Optional.empty());
         look();
+    }
+
+    /** What the maker has. */
+    JTable table() {
+        return had;
     }
 
     void show(Optional<BenchPlan> plan) {

@@ -136,7 +136,7 @@ public final class MainWindow {
         }
         Dimension screen = frame.getToolkit().getScreenSize();
         frame.setSize(Math.min(UIScale.scale(1360), screen.width), Math.min(UIScale.scale(860), screen.height - 40));
-        frame.setMinimumSize(UIScale.scale(new Dimension(760, 520)));
+        frame.setMinimumSize(UIScale.scale(new Dimension(1000, 600)));
         frame.setLocationRelativeTo(null);
         frame.setVisible(true);
     }
@@ -225,7 +225,7 @@ public final class MainWindow {
     private JPanel content() {
         JPanel content = new JPanel(new MigLayout("insets 0, fill"));
         JPanel top = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]"));
-        top.add(head());
+        top.add(head(), "wmin 0");
         JPanel guide = new JPanel(new WrapLayout("insets 8 16 10 12, fillx, hidemode 3", "[grow,fill]12[]"));
         guide.add(next, "wmin 0");
         guide.add(onward, "hmin 32");

@@ -64,7 +64,8 @@ record NextStep(String words, Optional<Deed> deed) {
                         Deed.GO_TO_SHEATH);
             case SHEATH ->
                 step(
-                        "Choose the sheath: the pattern is drawn anew with each choice. Read the advice beneath it.",
+                        "Choose the sheath: the pattern is drawn anew with each choice. Read the advice beneath it,"
+                                + " and see the knife come out in the dry draw.",
                         Deed.GO_TO_PAPER);
             case PAPER ->
                 step(

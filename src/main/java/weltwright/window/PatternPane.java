@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
@@ -107,6 +108,17 @@ final class PatternPane extends JPanel {
         }
     }
 
+    /** Where the keys go that move what is seen. */
+    private JComponent begin(SheathSight at) {
+        return switch (at) {
+            case PATTERN -> view;
+            case STACKCUT -> stackcut.where();
+            case DRY_DRAW -> dryDraw.drawing();
+            case WORK -> workPane.table();
+            case HARDWARE -> hardware.table();
+        };
+    }
+
     private JPanel head() {
         JPanel head = new JPanel(new MigLayout("insets 6 10 4 10, gap 4"));
         ButtonGroup group = new ButtonGroup();
@@ -115,7 +127,10 @@ final class PatternPane extends JPanel {
             button.setName("sight " + each.words());
             button.setMnemonic(each.key());
             button.setToolTipText(each.tip() + " (Alt " + each.key() + ")");
-            button.addActionListener(e -> look(each));
+            button.addActionListener(e -> {
+                look(each);
+                begin(each).requestFocusInWindow();
+            });
             group.add(button);
             sights.put(each, button);
             head.add(button);

@@ -23,6 +23,7 @@ final class PatternView extends Drawing {
     private static final int EDGE = 16;
     private static final double RULER_MM = 50;
     private static final double REACH_MM = 4;
+    private static final int ABOVE_PX = 40;
     private static final int BENEATH_PX = 52;
 
     /** What the letters stand for, in as few words as go beneath a drawing. */
@@ -74,11 +75,11 @@ final class PatternView extends Drawing {
         return rows().map(PieceRows::extent);
     }
 
-    /** Ruler and legend lie beneath the pieces. */
+    /** Titles stand above the pieces, ruler and legend lie beneath them. */
     @Override
     protected Insets free() {
         Insets free = super.free();
-        return new Insets(free.top, free.left, UIScale.scale(BENEATH_PX), free.right);
+        return new Insets(UIScale.scale(ABOVE_PX), free.left, UIScale.scale(BENEATH_PX), free.right);
     }
 
     @Override

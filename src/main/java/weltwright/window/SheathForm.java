@@ -43,7 +43,7 @@ final class SheathForm extends Form {
         WeltForm welt = new WeltForm(sheath);
         StitchForm stitches = new StitchForm(sheath);
         ThroatForm throat = new ThroatForm(bench, sheath);
-        BeltForm belt = new BeltForm(sheath, carry);
+        BeltForm belt = new BeltForm(bench, sheath, carry);
         StrapForm strap = new StrapForm(bench, sheath);
         FittingForm fitting = new FittingForm(bench, sheath, leather);
         FoldOut weltOut = foldOut("Welt", 'W', welt);

@@ -32,7 +32,7 @@ final class StackcutPane extends JPanel {
         row.add(place.wrong(), "newline, span, growx, wmin 0, hidemode 3");
         sizes.setName("stackcut sizes");
         add(row, "wmin 0");
-        add(where, "wmin 0, h 110:27%:210");
+        add(where, "wmin 0, h 84:27%:210");
         add(view, "wmin 0, hmin 0, push, grow");
         add(sizes, "wmin 0, gapleft 12, gapright 12, gaptop 6, gapbottom 8, hmin 36");
         place.onTaken(() -> station.step(place.value() - station.fromThroatMm()));
@@ -45,6 +45,11 @@ final class StackcutPane extends JPanel {
         where.show(fitted);
         view.show(fitted);
         look();
+    }
+
+    /** The drawing on which the place is moved. */
+    StationView where() {
+        return where;
     }
 
     StackcutView drawing() {

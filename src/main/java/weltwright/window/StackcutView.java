@@ -86,7 +86,13 @@ final class StackcutView extends Drawing {
             low = Math.min(low, section.back().stream().mapToDouble(Point::y).min().orElse(0) - section.leatherMm());
         }
         var plan = f.plan().outline().lineString().getEnvelopeInternal();
-        return new Rectangle2D.Double(plan.getMinY(), low, plan.getHeight(), high - low);
+        double beyond = beyondMm(f.sections().at(f.sections().fromMm()));
+        return new Rectangle2D.Double(plan.getMinY(), low, plan.getHeight() + beyond, high - low);
+    }
+
+    /** How far leather goes on past the outline on the spine's side: that of a fold lies outside it. */
+    private static double beyondMm(SheathSection section) {
+        return CutLeather.folded(section) ? section.leatherMm() : 0;
     }
 
     /** y of the outer edge on the edge's side and on the spine's side. */
@@ -180,7 +186,7 @@ final class StackcutView extends Drawing {
         Point sewnBottom = at.toPx(new Point(outer[0], section.back().get(0).y() - section.leatherMm()));
         ink.upright(
                 sewnTop.y(), sewnTop.x(), sewnBottom.y(), sewnBottom.x(), sewnTop.x() - NEAR_PX, ruler.said(sizes.sewnMm()));
-        double right = at.toPx(new Point(outer[1], 0)).x() + section.leatherMm() * at.pxPerMm();
+        double right = at.toPx(new Point(outer[1] + beyondMm(section), 0)).x();
         Point thickest = SectionSizes.thickest(section);
         Point top = at.toPx(thickest);
         Point bottomOfKnife = at.toPx(new Point(thickest.x(), thickest.y() - sizes.bladeMm()));

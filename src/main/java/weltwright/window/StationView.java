@@ -45,6 +45,7 @@ final class StationView extends Drawing {
             PlanInk ink = new PlanInk(g, at);
             ink.leather(f.plan());
             ink.knife(f.knife().outline(), AT_REST);
+            f.pattern().drawCheck().binds().forEach(bind -> ink.bind(bind, AT_REST));
             ink.stitches(f.plan());
             ink.station(
                     sheath().orElseThrow(), station.xMm(), ruler.said(station.fromThroatMm()) + " from the throat");

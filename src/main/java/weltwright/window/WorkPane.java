@@ -68,6 +68,10 @@ final class WorkPane extends JPanel {
         why();
     }
 
+    JTable table() {
+        return table;
+    }
+
     void show(Optional<BenchPlan> plan) {
         constraints = plan.map(p -> p.order().constraints()).orElse(List.of());
         if (steps.become(plan.map(p -> p.order().operations()).orElse(List.of()))) {

@@ -69,13 +69,15 @@ class SheathFormTest extends OpenWindow {
     @Test
     void onTheBelt() {
         frame.toggleButton("fold On the belt").click();
-        frame.comboBox("belt loop").selectItem("Strap with a ring to hang from");
+        frame.comboBox("belt loop").selectItem("Strap, sewn on");
         frame.comboBox("edge looks").selectItem("Back");
         frame.textBox("tilt in degrees").deleteText().enterText("-10°\n");
-        assertThat(spec().belt().style()).isEqualTo(BeltHold.Style.HANGING_RING);
+        assertThat(spec().belt().style()).isEqualTo(BeltHold.Style.SEWN_STRAP);
         assertThat(spec().carry().edge()).isEqualTo(Carry.Edge.BACK);
         assertThat(spec().carry().tiltRad()).isCloseTo(-Math.PI / 18, within(1e-12));
         takenBack(3);
+        frame.comboBox("belt loop").selectItem("Strap with a ring to hang from");
+        assertThat(shown("tilt in degrees")).as("from a ring a sheath hangs as it likes").isFalse();
     }
 
     @Test

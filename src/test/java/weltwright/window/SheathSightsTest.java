@@ -28,6 +28,9 @@ class SheathSightsTest extends OpenWindow {
     void theStackcutFollowsTheLineThatIsDraggedAlongTheKnife() {
         press(KeyEvent.VK_ALT, KeyEvent.VK_6);
         StationView where = (StationView) robot.finder().findByName("station drawing");
+        double begun = cutAtMm();
+        press(KeyEvent.VK_SHIFT, KeyEvent.VK_RIGHT);
+        assertThat(cutAtMm()).isCloseTo(begun + 10, within(0.06));
         Point from = execute(() -> where.viewport().toPx(new Point(40, 0)));
         Point to = execute(() -> where.viewport().toPx(new Point(70, 0)));
         robot.moveMouse(where, awt(from));
