@@ -216,7 +216,6 @@ class CorrectingTest extends OpenWindow {
                 robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(to))));
             }
         }
-        robot.releaseMouseButtons();
-        robot.waitForIdle();
+        letGo();
     }
 }

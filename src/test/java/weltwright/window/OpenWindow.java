@@ -3,8 +3,15 @@ package weltwright.window;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 import static org.assertj.swing.timing.Pause.pause;
 
+import java.awt.AWTEvent;
+import java.awt.Toolkit;
+import java.awt.event.AWTEventListener;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
@@ -19,6 +26,7 @@ import weltwright.job.Job;
 /** The window open on a display, and a hand for mouse and keys. */
 abstract class OpenWindow {
     private static final int PATIENCE_MS = 60_000;
+    private static final int FEELING_MS = 5_000;
 
     Robot robot;
     MainWindow window;
@@ -59,8 +67,39 @@ abstract class OpenWindow {
         for (int key : keys) {
             robot.pressKey(key);
         }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            robot.releaseKey(keys[i]);
+        felt(KeyEvent.KEY_RELEASED, AWTEvent.KEY_EVENT_MASK, () -> {
+            for (int i = keys.length - 1; i >= 0; i--) {
+                robot.releaseKey(keys[i]);
+            }
+        });
+    }
+
+    /** Lets the mouse's button go. */
+    void letGo() {
+        felt(MouseEvent.MOUSE_RELEASED, AWTEvent.MOUSE_EVENT_MASK, robot::releaseMouseButtons);
+    }
+
+    /**
+     * Does something with the hand and waits until the window has felt it. What a robot does goes round by the display
+     * server; on a busy machine the window may well be idle before it comes back from there.
+     *
+     * @param event which the window is to feel
+     */
+    private void felt(int event, long mask, Runnable hand) {
+        CountDownLatch felt = new CountDownLatch(1);
+        AWTEventListener listener = e -> {
+            if (e.getID() == event) {
+                felt.countDown();
+            }
+        };
+        Toolkit.getDefaultToolkit().addAWTEventListener(listener, mask);
+        try {
+            hand.run();
+            felt.await(FEELING_MS, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } finally {
+            Toolkit.getDefaultToolkit().removeAWTEventListener(listener);
         }
         robot.waitForIdle();
     }
@@ -73,8 +112,7 @@ abstract class OpenWindow {
         for (double t = 0.25; t <= 1; t += 0.25) {
             robot.moveMouse(view, awt(from.towards(to, t)));
         }
-        robot.releaseMouseButtons();
-        robot.waitForIdle();
+        letGo();
     }
 
     static java.awt.Point awt(Point px) {

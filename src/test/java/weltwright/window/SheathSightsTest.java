@@ -37,8 +37,7 @@ class SheathSightsTest extends OpenWindow {
         robot.pressMouse(MouseButton.LEFT_BUTTON);
         robot.moveMouse(where, awt(from.towards(to, 0.5)));
         robot.moveMouse(where, awt(to));
-        robot.releaseMouseButtons();
-        robot.waitForIdle();
+        letGo();
         // The throat is at the heel, x = 0; a pixel is a fraction of a mm.
         assertThat(cutAtMm()).isCloseTo(70, within(0.6));
         double dragged = cutAtMm();
