@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import weltwright.job.PhoneShelf;
+import weltwright.trace.OpenGround;
 import weltwright.trouble.DefectLog;
 import weltwright.trouble.Trouble;
 
@@ -22,6 +23,9 @@ public final class Commands {
     public static final int TROUBLE = 1;
     public static final int MISUSE = 2;
     public static final int DEFECT = 70;
+
+    static final String HOW_TO_TELL_THE_GROUND =
+            "The option for it: --ground ruled:10mm, --ground ruled:1/2in, --ground paper:a4.";
 
     private Commands() {}
 
@@ -75,7 +79,7 @@ public final class Commands {
 
     private static int failure(Throwable e, PrintWriter err) {
         if (e instanceof Trouble) {
-            err.println(e.getMessage());
+            err.println(e instanceof OpenGround ? e.getMessage() + " " + HOW_TO_TELL_THE_GROUND : e.getMessage());
             return TROUBLE;
         }
         err.println("The program came upon a defect of its own and stopped. " + DefectLog.usual().keep("a command", e));

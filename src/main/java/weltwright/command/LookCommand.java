@@ -51,6 +51,9 @@ final class LookCommand implements Callable<Integer> {
                     photo, phone.over(knife.over(Job.begin(LocalDate.now()).settings()), photo, phones), line);
         }
         Report.of(look, spec.commandLine().getOut());
+        if (look.question().isPresent()) {
+            spec.commandLine().getOut().println(Commands.HOW_TO_TELL_THE_GROUND);
+        }
         return look.question().isPresent() ? Commands.TROUBLE : Commands.DONE;
     }
 }

@@ -12,15 +12,14 @@ import weltwright.trouble.Trouble;
 
 /** The ground that was told, found in the picture; or, where none was told, the one that the picture shows. */
 final class GroundSearch {
-    static final Trouble WHICH_PITCH = new Trouble(
+    static final OpenGround WHICH_PITCH = new OpenGround(
             "The knife lies on a ruled ground, and no photo tells how far apart its lines are.",
-            "Say it, counting fine lines too, such as 10 mm or 1/2 in (--ground ruled:10mm on the command line). If it is"
-                    + " the printed sheet that it lies on, photograph it again with its frame in view, sharp.");
+            "Say it, counting fine lines too, such as 10 mm or 1/2 in. If it is the printed sheet that it lies on,"
+                    + " photograph it again with its frame in view, sharp.");
 
-    private static final Trouble WHICH_PAPER = new Trouble(
+    private static final OpenGround WHICH_PAPER = new OpenGround(
             "The knife lies on a sheet of paper, and this photo does not tell its size.",
-            "Say whether it is A4 or Letter (--ground paper:a4 or paper:letter on the command line); for another size set"
-                    + " its four corners by hand.");
+            "Say whether it is A4 or Letter; for another size set its four corners by hand.");
 
     private static final Trouble WHAT = new Trouble(
             "Neither the printed sheet nor a ruled ground nor a blank sheet of paper is to be seen in the picture.",

@@ -63,6 +63,9 @@ public final class Tracer {
     /** Thickness just behind a cutting edge, as a part of the spine's. Common practice. */
     private static final double EDGE_PART = 0.12;
 
+    /** No photo pins a focal length better than this, whatever its noise: lenses are not that much like their model. */
+    private static final double LEAST_FOCAL_PERCENT = 0.1;
+
     private Tracer() {}
 
     /** Throws {@link Trouble} where the photo cannot be traced. */
@@ -220,7 +223,7 @@ public final class Tracer {
                 Locale.ROOT,
                 "Focal length %.1f mm in 35 mm terms, to %.1f %%: %s.",
                 LensTold.focal35mm(solution.view().camera().focalPx(), picture.diagonalPx()),
-                196 * solution.focalRelativeSigma(),
+                Math.max(LEAST_FOCAL_PERCENT, 196 * solution.focalRelativeSigma()),
                 solved.lensSource()));
         notes.add(String.format(
                 Locale.ROOT,

@@ -9,7 +9,7 @@ import java.util.Objects;
  * <p>The command line prints the message and ends with a code other than 0; the window shows it. Every other exception
  * is a defect of the program.
  */
-public final class Trouble extends RuntimeException {
+public class Trouble extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     /**

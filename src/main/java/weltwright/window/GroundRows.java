@@ -78,7 +78,12 @@ final class GroundRows {
     /** The photo shows a ruled ground, and how far apart its lines are is all that is missing. */
     void askForPitch() {
         pitchMissing = true;
-        follow(bench.job());
+    }
+
+    /** Whether it may yet turn out to be the printed sheet. */
+    boolean maybeSheet() {
+        GroundChoice ground = bench.job().settings().ground();
+        return ground instanceof GroundChoice.Sheet || ground instanceof GroundChoice.Any && !pitchMissing;
     }
 
     void follow(Job job) {

@@ -3,7 +3,6 @@ package weltwright.window;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import javax.swing.JToggleButton;
-import weltwright.ground.GroundChoice;
 import weltwright.ground.ReferenceSheet;
 import weltwright.job.Fields;
 import weltwright.job.Job;
@@ -91,6 +90,7 @@ final class KnifeForm extends Form {
     /** The photo shows a ruled ground of which it has to be told how far apart its lines are. */
     void askForPitch() {
         ground.askForPitch();
+        follow();
     }
 
     private TraceSettings settings() {
@@ -111,9 +111,8 @@ final class KnifeForm extends Form {
         spine.show(told.spineThicknessMm());
         ground.follow(job);
         phone.follow(job);
-        boolean sheet = told.ground() instanceof GroundChoice.Sheet || told.ground() instanceof GroundChoice.Any;
-        showLine(barAcross, sheet);
-        showLine(barDown, sheet);
+        showLine(barAcross, ground.maybeSheet());
+        showLine(barDown, ground.maybeSheet());
         drop.show(told.tipDropMm());
         barAcross.show(told.sheetScale().x() * ReferenceSheet.BAR_MM);
         barDown.show(told.sheetScale().y() * ReferenceSheet.BAR_MM);
