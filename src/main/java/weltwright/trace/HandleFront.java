@@ -8,21 +8,20 @@ import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.geometry.SymmetricSystem;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
 import weltwright.knife.Sides;
 
 /**
- * Where along a knife its handle is seen to end: the place at which its colour changes most, right across, between what
- * lies behind and what lies before.
+ * Where along a knife its handle is seen to end: the place that parts best the colours of what lies behind, right across,
+ * from those of what lies before.
  */
 final class HandleFront {
     private static final double MM_PER_PX = 0.25;
 
-    /** Colours are compared over this much on either side; longer than a pin is wide. */
-    private static final double COMPARED_MM = 9;
+    /** Kept for each column: three sums of a channel, nine of products. */
+    private static final int SUMS = 12;
 
     /** Variance of a column's colour that is always there, in grey levels squared. */
     private static final double NOISE = 6;
@@ -48,39 +47,61 @@ final class HandleFront {
         float[] bgr = new float[3 * raster.columns() * raster.rows()];
         seen.get(0, 0, bgr);
         seen.release();
-        return strongestChange(raster, bgr, outline);
+        return likeliest(raster, bgr, outline);
     }
 
-    private static double strongestChange(GroundRaster raster, float[] bgr, Polyline outline) {
+    /**
+     * The most probable place, each part's colours being taken for normally distributed in their own way: so the patches
+     * of a patterned handle, which all lie on one side of it, do not pass for its end.
+     */
+    private static double likeliest(GroundRaster raster, float[] bgr, Polyline outline) {
         double[][] colour = colours(raster, bgr, new Sides(outline));
         int columns = colour.length;
-        int window = (int) Math.round(COMPARED_MM / raster.mmPerPx());
+        double[][] behind = scatters(colour, 1);
+        double[][] before = scatters(colour, -1);
         int margin = (int) (LEAST_PART * columns);
-        double[][] before = new double[columns][];
-        double[][] after = new double[columns][];
-        double[][] within = {{NOISE, 0, 0}, {0, NOISE, 0}, {0, 0, NOISE}};
+        int best = margin;
+        double least = Double.POSITIVE_INFINITY;
         for (int c = margin; c < columns - margin; c++) {
-            before[c] = mean(colour, c - window, c);
-            after[c] = mean(colour, c, c + window);
-            addSpread(within, colour[c - window / 2], before[c], columns - 2 * margin);
-        }
-        // What varies all along a knife, such as the brightness of wood, tells little of where its material changes.
-        SymmetricSystem usual = new SymmetricSystem(within);
-        int best = columns / 2;
-        double most = -1;
-        for (int c = margin; c < columns - margin; c++) {
-            double[] step = new double[3];
-            for (int k = 0; k < 3; k++) {
-                step[k] = after[c][k] - before[c][k];
-            }
-            double[] weighed = usual.solve(step);
-            double change = step[0] * weighed[0] + step[1] * weighed[1] + step[2] * weighed[2];
-            if (change > most) {
-                most = change;
+            // Minus twice the logarithm of the likelihood, but for what is the same everywhere.
+            double unlikely = c * logDeterminant(behind[c], c) + (columns - c) * logDeterminant(before[c], columns - c);
+            if (unlikely < least) {
+                least = unlikely;
                 best = c;
             }
         }
         return raster.place(best - 0.5, 0).x();
+    }
+
+    /** For each column the sums of the colours, and of their products, of all columns before it, or from it on. */
+    private static double[][] scatters(double[][] colour, int step) {
+        int n = colour.length;
+        double[][] sums = new double[n + 1][SUMS];
+        for (int k = 0; k < n; k++) {
+            int c = step > 0 ? k : n - 1 - k;
+            double[] last = sums[step > 0 ? k : n - k];
+            double[] next = sums[step > 0 ? k + 1 : n - 1 - k];
+            double[] bgr = colour[c];
+            for (int i = 0; i < 3; i++) {
+                next[i] = last[i] + bgr[i];
+                for (int j = 0; j < 3; j++) {
+                    next[3 + 3 * i + j] = last[3 + 3 * i + j] + bgr[i] * bgr[j];
+                }
+            }
+        }
+        return sums;
+    }
+
+    private static double logDeterminant(double[] sums, int count) {
+        double[][] m = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                m[i][j] = sums[3 + 3 * i + j] / count - sums[i] / count * sums[j] / count + (i == j ? NOISE : 0);
+            }
+        }
+        return Math.log(m[0][0] * (m[1][1] * m[2][2] - m[1][2] * m[2][1])
+                - m[0][1] * (m[1][0] * m[2][2] - m[1][2] * m[2][0])
+                + m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0]));
     }
 
     /** The colour of the knife's middle at each column: blue, green, red. */
@@ -108,23 +129,5 @@ final class HandleFront {
         }
         Arrays.sort(values);
         return values[values.length / 2];
-    }
-
-    private static double[] mean(double[][] colour, int from, int to) {
-        double[] mean = new double[3];
-        for (int c = from; c < to; c++) {
-            for (int k = 0; k < 3; k++) {
-                mean[k] += colour[c][k] / (to - from);
-            }
-        }
-        return mean;
-    }
-
-    private static void addSpread(double[][] spread, double[] colour, double[] mean, int count) {
-        for (int j = 0; j < 3; j++) {
-            for (int k = 0; k < 3; k++) {
-                spread[j][k] += (colour[j] - mean[j]) * (colour[k] - mean[k]) / count;
-            }
-        }
     }
 }

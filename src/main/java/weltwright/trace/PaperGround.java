@@ -27,7 +27,7 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     /** Right beside the knife even a soft shadow is narrow, and its rim may pass for the knife's where steel is grey. */
     private static final double SOFT_SHADOW_MM = 0.5;
 
-    private static final double ROUGH_MM = 1.2;
+    private static final double ROUGH_MM = 0.9;
 
     /** The very rim of the paper is left out: it curls, and the table shows beside it. */
     private static final double RIM_MM = 3;

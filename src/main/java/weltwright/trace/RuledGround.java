@@ -29,8 +29,8 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
     /** Mats and printed squares are true to about this. Common practice. */
     private static final double SCALE_SIGMA = 0.0007;
 
-    /** Between lines that are near to each other the mask strays from line to line where the knife hardly stands out. */
-    private static final double ROUGH_MM = 3;
+    /** Between lines the mask keeps to the knife, and strays by a little where it crosses one. */
+    private static final double ROUGH_MM = 1.2;
 
     @Override
     public List<Reference> references() {
