@@ -56,15 +56,22 @@ final class SharpOutline {
 
     private static final int CROSSINGS_TRIED = 6;
 
-    /** A second line outside the first that is so sharp, for so much of its length, is a hard shadow's, or the knife's. */
+    /** A second line so sharp beside the first is a hard shadow's, or the knife's. */
     private static final double RIVAL = 6;
 
-    private static final double RIVAL_PART = 0.15;
+    /** Outside the path for so much of its length. */
+    private static final double OUTER_PART = 0.15;
+
+    /** Inside it: the line of a grind runs along the blade alone, a shadow's along all of one side. */
+    private static final double INNER_PART = 0.35;
 
     /** It begins beyond the blur of the first, and a line is so wide. */
     private static final double BLUR_MM = 1.6;
 
     private static final double LINE_MM = 1.4;
+
+    /** Farther in than this it is not beside the first. */
+    private static final double BESIDE_MM = 9;
 
     private final Sharpness sharpness;
     private final GroundRaster raster;
@@ -76,7 +83,7 @@ final class SharpOutline {
 
     /**
      * @param contour closed and counter-clockwise, on the ground's plane, in mm
-     * @param hasRival whether another line outside it is so sharp that it might be the knife's
+     * @param hasRival whether another line beside it is so sharp that it might be the knife's
      */
     record Found(Polyline contour, boolean hasRival) {}
 
@@ -267,15 +274,30 @@ final class SharpOutline {
     private boolean hasRival(List<Point> edges, Polyline path) {
         Mat inside = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
         Imgproc.fillPoly(inside, List.of(cv(path.points())), new Scalar(255));
-        Imgproc.dilate(inside, inside, disc(BLUR_MM));
-        byte[] covered = new byte[sharpness.values().length];
-        inside.get(0, 0, covered);
+        byte[] beyond = changed(inside, Imgproc.MORPH_DILATE, BLUR_MM);
+        byte[] within = changed(inside, Imgproc.MORPH_ERODE, BLUR_MM);
+        byte[] deep = changed(inside, Imgproc.MORPH_ERODE, BESIDE_MM);
         inside.release();
-        long rival = edges.stream()
-                .mapToInt(p -> (int) p.y() * raster.columns() + (int) p.x())
-                .filter(i -> covered[i] == 0 && sharpness.values()[i] > RIVAL)
-                .count();
-        return rival * raster.mmPerPx() / LINE_MM > RIVAL_PART * path.lengthMm();
+        int outer = 0;
+        int inner = 0;
+        for (Point p : edges) {
+            int i = (int) p.y() * raster.columns() + (int) p.x();
+            if (sharpness.values()[i] > RIVAL) {
+                outer += beyond[i] == 0 ? 1 : 0;
+                inner += within[i] != 0 && deep[i] == 0 ? 1 : 0;
+            }
+        }
+        double lineLengthPx = raster.mmPerPx() / LINE_MM;
+        return outer * lineLengthPx > OUTER_PART * path.lengthMm() || inner * lineLengthPx > INNER_PART * path.lengthMm();
+    }
+
+    private byte[] changed(Mat mask, int operation, double radiusMm) {
+        Mat changed = new Mat();
+        Imgproc.morphologyEx(mask, changed, operation, disc(radiusMm));
+        byte[] pixels = new byte[raster.columns() * raster.rows()];
+        changed.get(0, 0, pixels);
+        changed.release();
+        return pixels;
     }
 
     private static MatOfPoint hull(List<Point> of) {
