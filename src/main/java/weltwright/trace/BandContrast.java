@@ -28,7 +28,7 @@ record BandContrast(float[] path, float[] slope) {
     /** Rows over which the colours inside and outside are judged, to either side. */
     private static final int COLOUR_ROWS = 20;
 
-    /** Sides that differ by less than the first, in standard deviations within them, hardly differ; by more than the second, clearly. */
+    /** Among lines, sides that differ by less than the first standard deviations hardly differ; by more than the second, clearly. */
     private static final double HARDLY = 4;
 
     private static final double CLEARLY = 8;
@@ -56,18 +56,23 @@ record BandContrast(float[] path, float[] slope) {
         int width = print.length / rows;
         ColourStep steps = new ColourStep(colour, rows, width);
         double[] line = unit(ground.lineColour());
+        boolean isRuled = dot(line, line) > 0;
         BandContrast band = new BandContrast(new float[print.length], new float[print.length]);
         for (int i = 0; i < rows; i++) {
             if (isNearBlack(print, i * width, width)) {
                 band.leaving(colour, i, rows, width, print);
             } else {
                 ColourStep.Mix mix = steps.mix(i, COLOUR_ROWS);
-                double clear = ground.isSteelGrey() ? (mix.apart() - HARDLY) / (CLEARLY - HARDLY) : 1;
-                band.stepping(
-                        colour, steady, i * width, width, print, mix.weights(), Math.max(0, Math.min(1, clear)), line);
+                double clear = !ground.isSteelGrey() ? 1 : isRuled ? clear(mix) : mix.otherThanShade();
+                band.stepping(colour, steady, i * width, width, print, mix.weights(), clear, line);
             }
         }
         return band;
+    }
+
+    /** Among lines any step would lead along them, so there a difference that stands out is believed. */
+    private static double clear(ColourStep.Mix mix) {
+        return Math.max(0, Math.min(1, (mix.apart() - HARDLY) / (CLEARLY - HARDLY)));
     }
 
     private static boolean isNearBlack(Print[] print, int row, int width) {

@@ -19,6 +19,16 @@ final class ColourStep {
     /** Variance of a smoothed pixel's noise, in grey levels squared, that is always there. */
     static final double NOISE = 4;
 
+    /** Beside a thing, light from all round leaves paper at least so bright; what is darker than the second is no shade. */
+    private static final double SOFT_SHADE = 0.6;
+
+    private static final double DARK = 0.45;
+
+    /** Skylight tints a shade by up to the first part; what is tinted by more than the second is of another colour. */
+    private static final double SHADE_TINT = 0.08;
+
+    private static final double HUE = 0.16;
+
     private final double[][] cumulative;
     private final int rows;
 
@@ -62,8 +72,29 @@ final class ColourStep {
      * @param weights of blue, green and red: weighted so, the colours on each side vary by 1 and the step from near to far
      *     is positive
      * @param apart that step: how far the sides are apart, in standard deviations within them
+     * @param near mean colour of the near side
+     * @param far mean colour of the far side
      */
-    record Mix(double[] weights, double apart) {}
+    record Mix(double[] weights, double apart, double[] near, double[] far) {
+        /**
+         * From 0, where the near side might be the far one in shade or in a better light, to 1 where it is darker than a
+         * soft shade or of another hue.
+         */
+        double otherThanShade() {
+            double most = 0;
+            double least = Double.POSITIVE_INFINITY;
+            double mean = 0;
+            for (int k = 0; k < 3; k++) {
+                double ratio = near[k] / Math.max(1, far[k]);
+                most = Math.max(most, ratio);
+                least = Math.min(least, ratio);
+                mean += ratio / 3;
+            }
+            double darker = (SOFT_SHADE - mean) / (SOFT_SHADE - DARK);
+            double hue = ((most - least) / mean - SHADE_TINT) / (HUE - SHADE_TINT);
+            return Math.max(0, Math.min(1, Math.max(darker, hue)));
+        }
+    }
 
     /**
      * The mixture for a row, judged over {@code 2 reach + 1} rows round it or to one side of it, whichever tells the sides
@@ -71,6 +102,8 @@ final class ColourStep {
      */
     Mix mix(int row, int reach) {
         double[] best = null;
+        double[] bestNear = null;
+        double[] bestFar = null;
         double clearest = -1;
         for (int middle : new int[] {row, row - reach, row + reach}) {
             double[] near = sums(cumulative[0], middle, reach);
@@ -84,10 +117,16 @@ final class ColourStep {
             if (clear > clearest) {
                 clearest = clear;
                 best = weights;
+                bestNear = means(near);
+                bestFar = means(far);
             }
         }
         double apart = Math.sqrt(Math.max(1e-12, clearest));
-        return new Mix(new double[] {best[0] / apart, best[1] / apart, best[2] / apart}, apart);
+        return new Mix(new double[] {best[0] / apart, best[1] / apart, best[2] / apart}, apart, bestNear, bestFar);
+    }
+
+    private static double[] means(double[] sums) {
+        return new double[] {sums[1] / sums[0], sums[2] / sums[0], sums[3] / sums[0]};
     }
 
     private static double[][] within(double[] near, double[] far) {

@@ -1,0 +1,107 @@
+package weltwright.trace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import org.bytedeco.javacpp.Loader;
+import org.bytedeco.opencv.opencv_java;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/** The edge of drawn discs, whose radius is known, blurred as by a lens and with a camera's noise. */
+class EdgePathTest {
+    private static final double RADIUS_PX = 150;
+    private static final int SIZE = 400;
+    private static final Point MIDDLE = new Point(199.3, 200.6);
+
+    @BeforeAll
+    static void loadNatives() {
+        Loader.load(opencv_java.class);
+    }
+
+    @Test
+    void findsADarkDiscOnPaper() {
+        List<EdgePoint> edge = edge(r -> r < RADIUS_PX ? 60 : 180, false);
+        assertThat(meanRadius(edge)).isCloseTo(RADIUS_PX, within(0.1));
+        assertThat(edge).allMatch(p -> Math.abs(radius(p) - RADIUS_PX) < 0.7);
+    }
+
+    /** Steel of level 160 in the shadow that it throws on paper of level 180: darker than it far off, brighter beside it. */
+    @Test
+    void findsSteelThatIsBrighterThanItsShadowAndDarkerThanThePaper() {
+        List<EdgePoint> edge = edge(
+                r -> r < RADIUS_PX ? 160 : 180 - 35 * Math.exp(-(r - RADIUS_PX) / 6), true);
+        assertThat(meanRadius(edge)).isCloseTo(RADIUS_PX, within(0.4));
+        assertThat(edge.stream().filter(p -> Math.abs(radius(p) - RADIUS_PX) < 1.5).count())
+                .isGreaterThan(edge.size() * 95 / 100);
+    }
+
+    /** Looked for from a circle that is two pixels too large and lies one too far to the right. */
+    private static List<EdgePoint> edge(DoubleUnaryOperator level, boolean steelGrey) {
+        float[] bgr = new float[3 * SIZE * SIZE];
+        for (int i = 0; i < bgr.length; i++) {
+            double r = new Point(i / 3 % SIZE, i / 3 / SIZE).distance(MIDDLE);
+            bgr[i] = (float) level.applyAsDouble(r);
+        }
+        Mat picture = new Mat(SIZE, SIZE, CvType.CV_32FC3);
+        picture.put(0, 0, bgr);
+        Imgproc.GaussianBlur(picture, picture, new Size(0, 0), 1);
+        Mat noise = new Mat(SIZE, SIZE, CvType.CV_32FC3);
+        Core.setRNGSeed(5);
+        Core.randn(noise, 0, 2);
+        Core.add(picture, noise, picture);
+        picture.convertTo(picture, CvType.CV_8U);
+        Polyline rough = Polyline.closed(IntStream.range(0, 360)
+                .mapToObj(Math::toRadians)
+                .map(a -> MIDDLE.plus(new Point(1 + (RADIUS_PX + 2) * Math.cos(a), (RADIUS_PX + 2) * Math.sin(a))))
+                .toList());
+        try {
+            return new EdgePath(picture, plain(steelGrey), 2, 12, 2, 6).near(rough);
+        } finally {
+            picture.release();
+            noise.release();
+        }
+    }
+
+    private static EdgePath.Ground plain(boolean steelGrey) {
+        return new EdgePath.Ground() {
+            @Override
+            public Point place(Point pixel) {
+                return pixel;
+            }
+
+            @Override
+            public EdgePath.Print printAt(Point place) {
+                return EdgePath.Print.NONE;
+            }
+
+            @Override
+            public double[] lineColour() {
+                return new double[3];
+            }
+
+            @Override
+            public boolean isSteelGrey() {
+                return steelGrey;
+            }
+        };
+    }
+
+    private static double radius(EdgePoint point) {
+        return point.pixel().distance(MIDDLE);
+    }
+
+    private static double meanRadius(List<EdgePoint> edge) {
+        return edge.stream().mapToDouble(EdgePathTest::radius).average().orElseThrow();
+    }
+}
