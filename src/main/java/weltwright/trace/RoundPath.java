@@ -1,7 +1,6 @@
 package weltwright.trace;
 
 import java.util.Arrays;
-import java.util.PriorityQueue;
 
 /**
  * The closed path of least cost round something on a raster: what an outline is where parts of it are hardly to be seen.
@@ -13,6 +12,9 @@ import java.util.PriorityQueue;
 final class RoundPath {
     private static final int[] STEP_X = {1, 1, 0, -1, -1, -1, 0, 1};
     private static final int[] STEP_Y = {0, 1, 1, 1, 0, -1, -1, -1};
+
+    /** Of even steps and of odd ones, in pixels. */
+    private static final float[] STEP_LENGTH = {1, (float) Math.sqrt(2)};
 
     private final float[] cost;
     private final int columns;
@@ -42,33 +44,32 @@ final class RoundPath {
     /** The cheapest path round that crosses the cut at a row, or {@link #NONE} where it would cost more than the given. */
     Path through(int row, double below) {
         int n = columns * rows;
-        double[] reached = new double[2 * n];
-        Arrays.fill(reached, Double.POSITIVE_INFINITY);
+        float[] reached = new float[2 * n];
+        Arrays.fill(reached, Float.POSITIVE_INFINITY);
         int[] from = new int[2 * n];
         int start = row * columns + cutColumn;
         int goal = n + start;
-        PriorityQueue<double[]> open = new PriorityQueue<>((a, b) -> Double.compare(a[0], b[0]));
+        NearestFirst open = new NearestFirst();
         reached[start] = 0;
         from[start] = -1;
-        open.add(new double[] {0, start});
+        open.add(0, start);
         while (!open.isEmpty()) {
-            double[] next = open.poll();
-            int node = (int) next[1];
-            if (next[0] > reached[node]) {
+            float sofar = open.nearest();
+            int node = open.take();
+            if (sofar > reached[node]) {
                 continue;
             }
             if (node == goal) {
-                return new Path(back(from, goal), next[0]);
+                return new Path(back(from, goal), sofar);
             }
             for (int step = 0; step < 8; step++) {
                 int to = neighbour(node, step);
                 if (to >= 0) {
-                    double length = step % 2 == 0 ? 1 : Math.sqrt(2);
-                    double sum = next[0] + length * (cost[node % n] + cost[to % n]) / 2;
+                    float sum = sofar + STEP_LENGTH[step % 2] * (cost[node % n] + cost[to % n]) / 2;
                     if (sum < reached[to] && sum < below) {
                         reached[to] = sum;
                         from[to] = node;
-                        open.add(new double[] {sum, to});
+                        open.add(sum, to);
                     }
                 }
             }
@@ -109,5 +110,52 @@ final class RoundPath {
             node = from[node];
         }
         return path;
+    }
+
+    /**
+     * Nodes by how far they are: a heap (Williams 1964). A distance that is not negative is ordered as its bits are, so
+     * one number holds it with its node.
+     */
+    private static final class NearestFirst {
+        private long[] heap = new long[1024];
+        private int size;
+
+        boolean isEmpty() {
+            return size == 0;
+        }
+
+        void add(float distance, int node) {
+            if (size == heap.length) {
+                heap = Arrays.copyOf(heap, 2 * size);
+            }
+            long entry = (long) Float.floatToRawIntBits(distance) << 32 | node;
+            int at = size++;
+            for (int above = (at - 1) / 2; at > 0 && heap[above] > entry; above = (at - 1) / 2) {
+                heap[at] = heap[above];
+                at = above;
+            }
+            heap[at] = entry;
+        }
+
+        float nearest() {
+            return Float.intBitsToFloat((int) (heap[0] >>> 32));
+        }
+
+        /** The nearest node, which is then no longer here. */
+        int take() {
+            int node = (int) heap[0];
+            long last = heap[--size];
+            int at = 0;
+            for (int below = 1; below < size; below = 2 * at + 1) {
+                below += below + 1 < size && heap[below + 1] < heap[below] ? 1 : 0;
+                if (heap[below] >= last) {
+                    break;
+                }
+                heap[at] = heap[below];
+                at = below;
+            }
+            heap[at] = last;
+            return node;
+        }
     }
 }

@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -51,24 +52,15 @@ record Sharpness(GroundRaster raster, float[] values) {
         Core.multiply(alongX, known3, alongX);
         Core.multiply(alongY, known3, alongY);
         Mat most = new Mat(half, CvType.CV_32F, new Scalar(0));
-        for (int d = 0; d < DIRECTIONS; d++) {
-            double angle = Math.PI * d / DIRECTIONS;
-            Mat across = new Mat();
-            Core.addWeighted(alongX, -Math.sin(angle), alongY, Math.cos(angle), 0, across);
-            Mat kernel = line(angle);
-            Imgproc.filter2D(across, across, CvType.CV_32F, kernel);
-            Mat square = across.mul(across);
-            Core.transform(square, square, Mat.ones(1, 3, CvType.CV_32F));
-            Mat part = new Mat();
-            Imgproc.filter2D(known, part, CvType.CV_32F, kernel);
-            Core.max(part, new Scalar(LEAST_KNOWN), part);
-            Core.multiply(part, part, part);
-            Core.divide(square, part, square);
-            Core.max(most, square, most);
-            for (Mat used : List.of(across, kernel, square, part)) {
-                used.release();
-            }
-        }
+        IntStream.range(0, DIRECTIONS)
+                .parallel()
+                .mapToObj(d -> along(Math.PI * d / DIRECTIONS, alongX, alongY, known))
+                .forEach(square -> {
+                    synchronized (most) {
+                        Core.max(most, square, most);
+                    }
+                    square.release();
+                });
         Core.sqrt(most, most);
         float[] values = new float[most.cols() * most.rows()];
         most.get(0, 0, values);
@@ -88,6 +80,26 @@ record Sharpness(GroundRaster raster, float[] values) {
                 values);
     }
 
+    /** The square of the change across a direction, averaged along it over what is known. */
+    private static Mat along(double angle, Mat alongX, Mat alongY, Mat known) {
+        Mat across = new Mat();
+        Core.addWeighted(alongX, -Math.sin(angle), alongY, Math.cos(angle), 0, across);
+        Mat kernel = line(angle);
+        Imgproc.filter2D(across, across, CvType.CV_32F, kernel);
+        Core.multiply(across, across, across);
+        Mat square = new Mat();
+        Core.transform(across, square, Mat.ones(1, 3, CvType.CV_32F));
+        Mat part = new Mat();
+        Imgproc.filter2D(known, part, CvType.CV_32F, kernel);
+        Core.max(part, new Scalar(LEAST_KNOWN), part);
+        Core.multiply(part, part, part);
+        Core.divide(square, part, square);
+        for (Mat used : List.of(across, kernel, part)) {
+            used.release();
+        }
+        return square;
+    }
+
     /** 1 where the ground is plain all round, 0 elsewhere. */
     private static Mat known(Mat plain, Size half) {
         Mat known = new Mat();
@@ -100,22 +112,18 @@ record Sharpness(GroundRaster raster, float[] values) {
 
     /** The change from pixel to pixel along columns or rows, less that between places farther to both sides. */
     private static Mat step(Mat smooth, boolean alongX) {
-        Mat near = derivative(smooth, 1, alongX);
-        Mat far = derivative(smooth, GOES_ON_PX, alongX);
-        Core.subtract(near, far, near);
-        far.release();
-        return near;
-    }
-
-    private static Mat derivative(Mat of, int reach, boolean alongX) {
-        int length = 2 * reach + 1;
+        int length = 2 * GOES_ON_PX + 1;
         Mat kernel = Mat.zeros(alongX ? 1 : length, alongX ? length : 1, CvType.CV_32F);
-        kernel.put(0, 0, -1 / (2.0 * reach));
-        kernel.put(alongX ? 0 : length - 1, alongX ? length - 1 : 0, 1 / (2.0 * reach));
-        Mat derivative = new Mat();
-        Imgproc.filter2D(of, derivative, CvType.CV_32F, kernel);
+        float[] weights = new float[length];
+        weights[GOES_ON_PX - 1] = -0.5f;
+        weights[GOES_ON_PX + 1] = 0.5f;
+        weights[0] = 0.5f / GOES_ON_PX;
+        weights[length - 1] = -0.5f / GOES_ON_PX;
+        kernel.put(0, 0, weights);
+        Mat step = new Mat();
+        Imgproc.filter2D(smooth, step, CvType.CV_32F, kernel);
         kernel.release();
-        return derivative;
+        return step;
     }
 
     private static Mat halved(Mat full, Size half) {

@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -78,29 +79,48 @@ public final class Tracer {
             SolvedView solved = lens.over(ground, picture);
             View view = solved.view();
             checkFine(view);
-            progress.at("Looking for the knife", 0.4);
-            KnownGround.Cover cover = ground.cover(picture, view);
-            progress.at("Following its edge", 0.6);
-            List<EdgePoint> edge = edge(picture, view, cover);
-            checkInside(picture, edge);
-            checkAgainstPrint(view, edge, cover.look().sights());
-            progress.at("Building the outline", 0.8);
-            SilhouetteBuilder.Built built =
-                    new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
-            List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
-            ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
-            List<String> notes = new ArrayList<>(notes(settings, picture, ground, solved));
-            PhotoCheck.of(picture, ground, solved).forEach(advice -> notes.add(advice.toString()));
-            progress.at("Traced", 1);
-            return new Trace(
-                    built.silhouette(),
-                    view,
-                    built.midPlane(),
-                    built.onGround(),
-                    error,
-                    unsure,
-                    notes);
+            // Looks at the ground alone, so there is time for it while the knife is sought.
+            CompletableFuture<List<PhotoAdvice>> advice =
+                    CompletableFuture.supplyAsync(() -> PhotoCheck.of(picture, ground, solved));
+            try {
+                return traced(picture, settings, ground, solved, advice, progress);
+            } finally {
+                // The picture's memory must not go away under it.
+                advice.handle((given, failure) -> given).join();
+            }
         }
+    }
+
+    private static Trace traced(
+            Picture picture,
+            TraceSettings settings,
+            KnownGround ground,
+            SolvedView solved,
+            CompletableFuture<List<PhotoAdvice>> advice,
+            Progress progress) {
+        View view = solved.view();
+        progress.at("Looking for the knife", 0.4);
+        KnownGround.Cover cover = ground.cover(picture, view);
+        progress.at("Following its edge", 0.6);
+        List<EdgePoint> edge = edge(picture, view, cover);
+        checkInside(picture, edge);
+        checkAgainstPrint(view, edge, cover.look().sights());
+        progress.at("Building the outline", 0.8);
+        SilhouetteBuilder.Built built =
+                new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
+        List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
+        ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
+        List<String> notes = new ArrayList<>(notes(settings, picture, ground, solved));
+        advice.join().forEach(given -> notes.add(given.toString()));
+        progress.at("Traced", 1);
+        return new Trace(
+                built.silhouette(),
+                view,
+                built.midPlane(),
+                built.onGround(),
+                error,
+                unsure,
+                notes);
     }
 
     static ThickKnife thickness(TraceSettings settings) {
