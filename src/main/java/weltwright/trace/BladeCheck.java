@@ -65,6 +65,16 @@ final class BladeCheck {
         }
     }
 
+    /**
+     * What to say where no print tells what is hidden and no handle is seen to end: what is left of a knife whose blade is
+     * lost in grain cannot there be told from one that is all steel.
+     */
+    static Trouble oneColoured() {
+        return new Trouble(
+                "Handle and blade are not told apart; one of them may be missing from what stands out.",
+                "Photograph it again in more light, or on the printed sheet.");
+    }
+
     private static double widest(Sides sides, double fromX, double toX) {
         double widest = 0;
         for (double x = fromX; x < toX; x += STEP_MM) {

@@ -110,7 +110,7 @@ final class ErrorEstimate {
                         "Look the whole outline over, or photograph on the printed sheet or a ruled ground."),
                 new ErrorBudget.Part(
                         "stretches in which the edge hardly shows",
-                        Math.hypot(strayed(built.ring(), unsure), uneven(built, unsure)),
+                        Math.max(strayed(built.ring(), unsure), uneven(built, unsure)),
                         "Look at the marked stretches and pull the outline to the edge there.")));
         parts.removeIf(part -> part.error95Mm() == 0);
         parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
