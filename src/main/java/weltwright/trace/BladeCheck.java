@@ -31,7 +31,7 @@ final class BladeCheck {
      * Of an outline that more than this is a guess of, the rest does not hold it. Faint but true outlines, of knives with
      * known shape, have up to three tenths.
      */
-    private static final double UNSEEN = 1 / 3.0;
+    private static final double UNSEEN = 0.35;
 
     private static final double STEP_MM = 0.25;
 
