@@ -46,6 +46,9 @@ final class ErrorEstimate {
 
     private static final double STRAY_MM = 8;
 
+    /** A knife's own curves bend little within this, dents and bulges much. */
+    private static final double COURSE_MM = 4;
+
     private static final GeometryFactory JTS = new GeometryFactory();
 
     private ErrorEstimate() {}
@@ -107,7 +110,7 @@ final class ErrorEstimate {
                         "Look the whole outline over, or photograph on the printed sheet or a ruled ground."),
                 new ErrorBudget.Part(
                         "stretches in which the edge hardly shows",
-                        strayed(built.ring(), unsure),
+                        Math.max(strayed(built.ring(), unsure), uneven(built, unsure)),
                         "Look at the marked stretches and pull the outline to the edge there.")));
         parts.removeIf(part -> part.error95Mm() == 0);
         parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
@@ -134,6 +137,32 @@ final class ErrorEstimate {
     private static double strayed(Polyline ring, List<Unsure> unsure) {
         double length = unsure.stream().mapToDouble(u -> u.along(ring).lengthMm()).sum();
         return STRAY_MM * Math.max(0, length / ring.lengthMm() - HELD_PART);
+    }
+
+    /**
+     * How far the outline winds about its own mean course where no edge shows, at the 95th percentile over all of it:
+     * knives are smooth, and there it follows something else. Tip, heel and butt turn sharply by themselves.
+     */
+    private static double uneven(SilhouetteBuilder.Built built, List<Unsure> unsure) {
+        Polyline ring = built.ring();
+        IndexedFacetDistance smooth = new IndexedFacetDistance(ring.smoothed(COURSE_MM, SCATTER_STEP_MM).lineString());
+        List<Point> points = ring.resampled(SCATTER_STEP_MM).points();
+        List<Point> turns = List.of(
+                built.silhouette().landmarks().tip(),
+                built.silhouette().landmarks().heel(),
+                built.silhouette().landmarks().spineStart(),
+                built.silhouette().landmarks().butt());
+        double[] winds = new double[points.size()];
+        int count = 0;
+        for (Unsure stretch : unsure) {
+            for (Point p : stretch.along(ring).resampled(SCATTER_STEP_MM).points()) {
+                boolean turnsItself = turns.stream().anyMatch(t -> t.distance(p) < 2 * COURSE_MM);
+                if (!turnsItself && count < winds.length) {
+                    winds[count++] = smooth.distance(JTS.createPoint(p.coordinate()));
+                }
+            }
+        }
+        return percentile95(winds);
     }
 
     /** Of all points, 95 of 100 are off by less than this where each move happens with its own chance. */

@@ -1,9 +1,13 @@
 package weltwright.trace;
 
+import java.util.List;
+import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
@@ -45,7 +49,32 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
     }
 
     /** The picture rectified: what is seen at each place of the raster, where it is laid on the given plane by a motion. */
-    Mat rectified(Picture picture, View view, Plane plane, weltwright.geometry.Placement onGround) {
+    Mat rectified(Picture picture, View view, Plane plane, Placement onGround) {
+        Mat[] map = map(view, plane, onGround);
+        Mat out = new Mat();
+        Imgproc.remap(picture.bgr(), out, map[0], map[1], Imgproc.INTER_LINEAR);
+        map[0].release();
+        map[1].release();
+        return out;
+    }
+
+    /** 255 where a place of the ground lies outside the picture, so that nothing is known of it; else 0. */
+    Mat outside(Picture picture, View view) {
+        Mat[] map = map(view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+        Mat inside = new Mat();
+        Core.inRange(map[0], Scalar.all(0), Scalar.all(picture.widthPx() - 1), inside);
+        Mat outside = new Mat();
+        Core.inRange(map[1], Scalar.all(0), Scalar.all(picture.heightPx() - 1), outside);
+        Core.bitwise_and(inside, outside, outside);
+        Core.bitwise_not(outside, outside);
+        for (Mat used : List.of(map[0], map[1], inside)) {
+            used.release();
+        }
+        return outside;
+    }
+
+    /** Column and row in the picture of each place. */
+    private Mat[] map(View view, Plane plane, Placement onGround) {
         int coarseColumns = (columns - 1) / EXACT_EVERY_PX + 2;
         int coarseRows = (rows - 1) / EXACT_EVERY_PX + 2;
         float[] xs = new float[coarseColumns * coarseRows];
@@ -58,13 +87,7 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
                 ys[r * coarseColumns + c] = (float) px.y();
             }
         }
-        Mat mapX = fine(xs, coarseColumns, coarseRows);
-        Mat mapY = fine(ys, coarseColumns, coarseRows);
-        Mat out = new Mat();
-        Imgproc.remap(picture.bgr(), out, mapX, mapY, Imgproc.INTER_LINEAR);
-        mapX.release();
-        mapY.release();
-        return out;
+        return new Mat[] {fine(xs, coarseColumns, coarseRows), fine(ys, coarseColumns, coarseRows)};
     }
 
     /** Coarse values at every sixteenth pixel, made dense by an affine warp, which puts them back exactly there. */

@@ -29,14 +29,22 @@ final class HandleFront {
     /** Blades are not shorter than this part of a knife, nor handles. */
     private static final double LEAST_PART = 0.2;
 
+    /** The end of a bevelled or rounded handle is found to about this. */
+    private static final double AT_LIMIT_MM = 3;
+
     private HandleFront() {}
+
+    /**
+     * @param x in the outline's frame, as seen on the mid-plane
+     * @param atLimit whether it lies where the search ends, so that the true one may lie beyond or be missing
+     */
+    record Front(double x, boolean atLimit) {}
 
     /**
      * @param outline along its axis: x towards the tip
      * @param axis the motion from that frame to the ground frame
-     * @return x in the outline's frame, as seen on the mid-plane
      */
-    static double find(Picture picture, View view, Plane midPlane, Polyline outline, Placement axis) {
+    static Front find(Picture picture, View view, Plane midPlane, Polyline outline, Placement axis) {
         var xs = outline.points().stream().mapToDouble(Point::x).summaryStatistics();
         var ys = outline.points().stream().mapToDouble(Point::y).summaryStatistics();
         GroundRaster raster = GroundRaster.covering(
@@ -54,7 +62,7 @@ final class HandleFront {
      * The most probable place, each part's colours being taken for normally distributed in their own way: so the patches
      * of a patterned handle, which all lie on one side of it, do not pass for its end.
      */
-    private static double likeliest(GroundRaster raster, float[] bgr, Polyline outline) {
+    private static Front likeliest(GroundRaster raster, float[] bgr, Polyline outline) {
         double[][] colour = colours(raster, bgr, new Sides(outline));
         int columns = colour.length;
         double[][] behind = scatters(colour, 1);
@@ -70,7 +78,8 @@ final class HandleFront {
                 best = c;
             }
         }
-        return raster.place(best - 0.5, 0).x();
+        double fromLimit = Math.min(best - margin, columns - 1 - margin - best) * raster.mmPerPx();
+        return new Front(raster.place(best - 0.5, 0).x(), fromLimit < AT_LIMIT_MM);
     }
 
     /** For each column the sums of the colours, and of their products, of all columns before it, or from it on. */

@@ -84,6 +84,7 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = SheetPattern.of(found.sheet(), scale, raster)) {
             Mat expected = bare.expected(raster, pattern);
+            showBare(seen, expected, raster.outside(picture, view));
             Cover cover = new Cover(
                     new KnifeMask(raster, seen, expected, pattern, SheetPattern.LINE_ZONE_MM)
                             .contour(look.sights()),
@@ -97,5 +98,14 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
         } finally {
             seen.release();
         }
+    }
+
+    /** Outside the picture nothing speaks against the bare sheet: a knife that goes on there ends at the picture's rim. */
+    private static void showBare(Mat seen, Mat expected, Mat outside) {
+        Mat bare = new Mat();
+        expected.convertTo(bare, seen.type());
+        bare.copyTo(seen, outside);
+        bare.release();
+        outside.release();
     }
 }

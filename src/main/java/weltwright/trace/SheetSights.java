@@ -2,8 +2,10 @@ package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import weltwright.geometry.Point;
 import weltwright.ground.Picture;
+import weltwright.ground.Plane;
 import weltwright.ground.ReferenceSheet;
 import weltwright.ground.View;
 import weltwright.measure.PrintScale;
@@ -99,8 +101,8 @@ final class SheetSights {
         for (double s = STEP_MM; s < length; s += STEP_MM) {
             // The frame and the lines that cross spoil a look.
             double fromCrossing = Math.abs(s - crossing * Math.round(s / crossing));
-            if (fromCrossing >= ALONG_MM + 0.5) {
-                Point at = a.plus(along.times(s));
+            Point at = a.plus(along.times(s));
+            if (fromCrossing >= ALONG_MM + 0.5 && isInPicture(at)) {
                 strips.add(new Strips.Strip(at, along));
                 strips.add(new Strips.Strip(at.plus(aside), along));
                 strips.add(new Strips.Strip(at.minus(aside), along));
@@ -176,8 +178,10 @@ final class SheetSights {
             Point inward = along.left().times(frameAsideMm);
             for (double s = ALONG_MM + 0.5; s <= length - ALONG_MM - 0.5; s += STEP_MM) {
                 Point at = a.plus(along.times(s));
-                strips.add(new Strips.Strip(at.minus(inward), along));
-                strips.add(new Strips.Strip(at.plus(inward), along));
+                if (isInPicture(at)) {
+                    strips.add(new Strips.Strip(at.minus(inward), along));
+                    strips.add(new Strips.Strip(at.plus(inward), along));
+                }
             }
         }
     }
@@ -188,5 +192,19 @@ final class SheetSights {
 
     private Point scaled(Point p) {
         return new Point(p.x() * scale.x(), p.y() * scale.y());
+    }
+
+    /** Whether all of a look at a place lies in the picture; what lies outside is neither seen nor hidden. */
+    private boolean isInPicture(Point at) {
+        double reach = Math.max(ALONG_MM, Math.max(LINE_ASIDE_MM, frameAsideMm));
+        return Stream.of(
+                        new Point(-reach, -reach),
+                        new Point(reach, -reach),
+                        new Point(-reach, reach),
+                        new Point(reach, reach))
+                .map(corner -> view.pixel(Plane.GROUND.over(at.plus(corner))))
+                .allMatch(px -> Math.min(px.x(), px.y()) >= 0
+                        && px.x() <= picture.widthPx() - 1
+                        && px.y() <= picture.heightPx() - 1);
     }
 }

@@ -70,6 +70,7 @@ final class SilhouetteBuilder {
      * @param ring the measured points that the outline was fitted to, in the silhouette's frame
      * @param clarity how clear the edge was at each of them, from 0 to 1
      * @param excessMm for each of them, what was taken off for the knife's thickness
+     * @param frontMissing whether no end of the handle shows between handle and blade
      */
     record Built(
             Silhouette silhouette,
@@ -77,7 +78,8 @@ final class SilhouetteBuilder {
             Placement onGround,
             Polyline ring,
             double[] clarity,
-            double[] excessMm) {}
+            double[] excessMm,
+            boolean frontMissing) {}
 
     Built build(double tipDropMm) {
         Plane level = new Plane(thickness.handleThicknessMm() / 2, new Point(0, 0));
@@ -110,8 +112,9 @@ final class SilhouetteBuilder {
         }
         Placement axis = LongAxis.of(seen);
         Polyline along = seen.map(axis.inverse()::apply);
-        double front = HandleFront.find(picture, view, midPlane, along, axis);
-        LandmarkProposal proposal = LandmarkProposal.of(along, front, frontShift(midPlane, axis, front));
+        HandleFront.Front front = HandleFront.find(picture, view, midPlane, along, axis);
+        LandmarkProposal proposal =
+                LandmarkProposal.of(along, front.x(), frontShift(midPlane, axis, front.x()));
         List<Point> normals = normals(along);
         Rim rim = rim(along, proposal, midPlane, axis);
         List<ThickKnife.Shift> shifts = new ArrayList<>();
@@ -129,7 +132,7 @@ final class SilhouetteBuilder {
                 axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
         double[] excess = shifts.stream().mapToDouble(ThickKnife.Shift::outMm).toArray();
-        return fitted(ring, weight, excess, proposal, midPlane, trueAxis);
+        return fitted(ring, weight, excess, proposal, midPlane, trueAxis, front.atLimit());
     }
 
     /** The lean of the line of sight at a point of the axis frame, in that frame. */
@@ -241,7 +244,13 @@ final class SilhouetteBuilder {
     }
 
     private Built fitted(
-            Polyline ring, double[] weight, double[] excess, LandmarkProposal proposal, Plane midPlane, Placement axis) {
+            Polyline ring,
+            double[] weight,
+            double[] excess,
+            LandmarkProposal proposal,
+            Plane midPlane,
+            Placement axis,
+            boolean frontMissing) {
         TreeSet<Integer> corners = new TreeSet<>(new Corners(ring, weight).find());
         int tip = joined(corners, ring, proposal.tip());
         int heel;
@@ -279,7 +288,7 @@ final class SilhouetteBuilder {
                 new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
         Placement onGround = new Placement(axis.angleRad(), axis.apply(new Point(heelAt.x(), 0)));
         double[] clarity = Arrays.stream(weight).map(Math::sqrt).toArray();
-        return new Built(silhouette, midPlane, onGround, ring.map(p -> p.plus(toHeel)), clarity, excess);
+        return new Built(silhouette, midPlane, onGround, ring.map(p -> p.plus(toHeel)), clarity, excess, frontMissing);
     }
 
     /** Makes a landmark a corner, in place of those found right beside it; where one of them is very near, that one. */

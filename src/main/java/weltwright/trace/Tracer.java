@@ -109,6 +109,10 @@ public final class Tracer {
         SilhouetteBuilder.Built built =
                 new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
         List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
+        BladeCheck.check(built.silhouette(), unsure);
+        if (cover.shadowMm() > 0 && built.frontMissing()) {
+            throw BladeCheck.oneColoured();
+        }
         ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
         List<String> notes = new ArrayList<>(notes(settings, picture, ground, solved));
         advice.join().forEach(given -> notes.add(given.toString()));

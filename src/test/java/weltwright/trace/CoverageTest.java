@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
-import weltwright.ground.GroundChoice;
 import weltwright.photo.Photo;
 
 /**
@@ -25,12 +24,9 @@ class CoverageTest {
                 .toList()) {
             Judgement.of(photo, Photo.read(photo.picture()), photo.ground()).found().ifPresent(found -> {
                 all.add(found);
-                // Blank paper cannot tell a shadow from steel, and so may take much of a blade for shadow.
-                if (!(photo.ground() instanceof GroundChoice.Paper)) {
-                    softly.assertThat(found.claimedMm())
-                            .as("claimed for " + photo.name())
-                            .isGreaterThan(found.reading().p95Mm() / 2);
-                }
+                softly.assertThat(found.claimedMm())
+                        .as("claimed for " + photo.name())
+                        .isGreaterThan(found.reading().p95Mm() / 2);
             });
         }
         softly.assertAll();
