@@ -65,7 +65,7 @@ final class PhotoCheck {
     private static final double COARSE_PX_PER_MM = 4;
 
     /** Nearer than this to the picture's rim the knife may go on outside it. */
-    private static final double RIM_PX = 12;
+    static final double RIM_PX = 12;
 
     private PhotoCheck() {}
 

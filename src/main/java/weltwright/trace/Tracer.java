@@ -58,9 +58,6 @@ public final class Tracer {
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
-    /** Nearer than this to the picture's rim the knife may go on outside it. */
-    private static final double RIM_PX = 4;
-
     /** Thickness just behind a cutting edge, as a part of the spine's. Common practice. */
     private static final double EDGE_PART = 0.12;
 
@@ -195,9 +192,9 @@ public final class Tracer {
         for (EdgePoint point : edge) {
             double x = point.pixel().x();
             double y = point.pixel().y();
-            if (Math.min(x, y) < RIM_PX
-                    || x > picture.widthPx() - 1 - RIM_PX
-                    || y > picture.heightPx() - 1 - RIM_PX) {
+            if (Math.min(x, y) < PhotoCheck.RIM_PX
+                    || x > picture.widthPx() - 1 - PhotoCheck.RIM_PX
+                    || y > picture.heightPx() - 1 - PhotoCheck.RIM_PX) {
                 throw new Trouble(
                         "The knife runs out of the picture.",
                         "Photograph it again from farther away, with the whole knife and the sheet's frame in view.");
