@@ -43,7 +43,7 @@ public final class TraceSpeed {
             return;
         }
         for (Size size : List.of(new Size(4000, 3000), new Size(8000, 6000))) {
-            for (String scene : List.of("clip-sheet-a4", "clip-mat-black", "tanto-paper-a4")) {
+            for (String scene : List.of("clip-sheet-a4", "recurve-mat-inch", "tanto-paper-a4")) {
                 Path picture = Files.createTempFile("weltwright", ".jpg");
                 enlarge(KnownPhoto.read(KnownPhoto.SCENES, scene), size, picture);
                 inItsOwnProcess(scene, picture.toString());
