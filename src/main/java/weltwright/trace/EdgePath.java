@@ -22,7 +22,8 @@ import weltwright.geometry.Polyline;
  *   <li>straighten a band along the contour, one row for each point of it, by looking along its normals;
  *   <li>find for each place of the band how much it looks like the knife's edge ({@link BandContrast});
  *   <li>through the band find the closed path of most contrast that does not jump (dynamic programming), so that neither
- *       a shadow's edge nor wood grain draws it away for a few points;
+ *       a shadow's edge nor wood grain draws it away for a few points, and outside of which the ground's lines are seen,
+ *       inside hidden ({@link LineEnds});
  *   <li>on each row take the top of the parabola through the path's highest value and its neighbours.
  * </ol>
  *
@@ -53,6 +54,9 @@ final class EdgePath {
     /** What noise alone shows where it shows most, in the same. */
     private static final double NOISE = 0.3;
 
+    /** What a millimetre of line counts for that is seen outside or hidden inside, in units of a strong edge's gain. */
+    private static final double LINE_SEEN = 1.5;
+
     private final Mat bgr;
     private final Ground ground;
     private final double stepPx;
@@ -67,6 +71,9 @@ final class EdgePath {
 
         /** What is printed at a place of the ground. */
         Print printAt(Point place);
+
+        /** From 1, where a line is seen, to −1, where it is hidden; 0 where there is none, or where it is not to be told. */
+        double shownAt(Point place);
 
         /** The colour of paper less that of its lines: blue, green, red. */
         double[] lineColour();
@@ -112,6 +119,7 @@ final class EdgePath {
         double[] most = most(band.path(), n, width);
         double strong = median(most);
         float[] gain = gain(band.path(), most, width);
+        addLineEnds(gain, base, normal, half);
         int[] path = rough.closed() ? closedPath(gain, n, width) : openPath(nearer(gain, half), n, width);
         List<EdgePoint> edge = new ArrayList<>(n);
         for (int i = 0; i < n; i++) {
@@ -146,6 +154,26 @@ final class EdgePath {
             }
         }
         return gain;
+    }
+
+    /** Lines of the ground are seen outside of the knife and hidden inside. */
+    private void addLineEnds(float[] gain, List<Point> base, Point[] normal, int half) {
+        int width = 2 * half + 1;
+        for (int i = 0; i < base.size(); i++) {
+            Point inmost = ground.place(at(base.get(i), normal[i], -half));
+            Point outmost = ground.place(at(base.get(i), normal[i], half));
+            double perSample = LINE_SEEN * inmost.distance(outmost) / (width - 1);
+            double[] within = new double[width];
+            double sum = 0;
+            for (int k = 0; k < width; k++) {
+                double shown = ground.shownAt(inmost.towards(outmost, k / (width - 1.0)));
+                within[k] = sum + shown / 2;
+                sum += shown;
+            }
+            for (int k = 0; k < width; k++) {
+                gain[i * width + k] += (float) (perSample * (sum - 2 * within[k]));
+            }
+        }
     }
 
     private static Point at(Point base, Point normal, double samples) {

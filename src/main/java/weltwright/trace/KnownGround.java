@@ -50,6 +50,7 @@ interface KnownGround {
      * @param pattern what the bare ground would show; its masks are closed
      * @param roughMm over what length the contour may stray: so far it is smoothed
      * @param look what the ground's print says of what is hidden
+     * @param ends where its lines end at what hides them
      * @param isSteelGrey whether the ground is as grey and as bright as steel may be, and tells little by its print
      * @param shadowMm what taking a shadow for the knife may put the outline off by, at 95 %; 0 where the print tells
      */
@@ -58,6 +59,7 @@ interface KnownGround {
             double roughMm,
             GroundPattern pattern,
             PrintLook look,
+            LineEnds ends,
             boolean isSteelGrey,
             double shadowMm) {}
 

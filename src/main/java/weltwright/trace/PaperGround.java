@@ -85,6 +85,7 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
                     ROUGH_MM,
                     pattern,
                     new PrintLook(List.of(), List.of(), new double[3]),
+                    LineEnds.none(),
                     true,
                     found.hasRival() ? HARD_SHADOW_MM : SOFT_SHADOW_MM);
         } finally {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.ground.GroundFacts;
 import weltwright.ground.GroundSketch;
 import weltwright.ground.Picture;
@@ -81,17 +82,20 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
         return KnownGround.cover(part, whole, raster -> coverOn(raster, picture, view, ruling, light, look));
     }
 
-    private static Cover coverOn(
+    private Cover coverOn(
             GroundRaster raster, Picture picture, View view, RuledPattern ruling, PaperLight light, PrintLook look) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = ruling.on(raster)) {
             Mat expected = light.over(raster);
             KnifeMask mask = new KnifeMask(raster, seen, expected, pattern, ruling.zoneMm());
+            Polyline contour =
+                    light.isSteelGrey() ? mask.contourAmongLines(look.sights()) : mask.contour(look.sights());
             Cover cover = new Cover(
-                    light.isSteelGrey() ? mask.contourAmongLines(look.sights()) : mask.contour(look.sights()),
+                    contour,
                     ROUGH_MM,
                     pattern,
                     look,
+                    LineEnds.near(contour, sketch().lines(), ruling.zoneMm(), raster, picture, view),
                     light.isSteelGrey(),
                     0);
             expected.release();

@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.ground.GroundFacts;
 import weltwright.ground.GroundSketch;
 import weltwright.ground.Picture;
@@ -85,12 +86,15 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
         try (GroundPattern pattern = SheetPattern.of(found.sheet(), scale, raster)) {
             Mat expected = bare.expected(raster, pattern);
             showBare(seen, expected, raster.outside(picture, view));
+            Polyline contour = new KnifeMask(raster, seen, expected, pattern, SheetPattern.LINE_ZONE_MM)
+                    .contour(look.sights());
+            List<Polyline> lines = SheetPattern.lines(found.sheet(), scale);
             Cover cover = new Cover(
-                    new KnifeMask(raster, seen, expected, pattern, SheetPattern.LINE_ZONE_MM)
-                            .contour(look.sights()),
+                    contour,
                     ROUGH_MM,
                     pattern,
                     look,
+                    LineEnds.near(contour, lines, SheetPattern.LINE_ZONE_MM, raster, picture, view),
                     false,
                     0);
             expected.release();

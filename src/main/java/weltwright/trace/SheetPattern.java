@@ -1,5 +1,6 @@
 package weltwright.trace;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -8,6 +9,7 @@ import org.opencv.core.MatOfPoint;
 import org.opencv.core.Scalar;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.ground.ReferenceSheet;
 import weltwright.measure.PrintScale;
 
@@ -79,21 +81,29 @@ final class SheetPattern {
     private static Mat lines(ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
         Mat edges = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
         int thickness = 2 * (int) Math.ceil(LINE_ZONE_MM / raster.mmPerPx()) + 1;
-        int frame = ReferenceSheet.FRAME_SQUARES;
-        for (int column = frame; column <= sheet.squaresAcross() - frame; column++) {
-            line(edges, raster, scale, sheet.gridPoint(column, frame),
-                    sheet.gridPoint(column, sheet.squaresDown() - frame), thickness);
-        }
-        for (int row = frame; row <= sheet.squaresDown() - frame; row++) {
-            line(edges, raster, scale, sheet.gridPoint(frame, row),
-                    sheet.gridPoint(sheet.squaresAcross() - frame, row), thickness);
+        for (Polyline line : lines(sheet, scale)) {
+            Point from = raster.pixel(line.points().get(0));
+            Point to = raster.pixel(line.points().get(1));
+            Imgproc.line(edges, cv(from), cv(to), new Scalar(255), thickness);
         }
         return edges;
     }
 
-    private static void line(Mat on, GroundRaster raster, PrintScale scale, Point from, Point to, int thickness) {
-        Imgproc.line(on, cv(raster.pixel(scaled(from, scale))), cv(raster.pixel(scaled(to, scale))), new Scalar(255),
-                thickness);
+    /** The lines of the working area, in mm. */
+    static List<Polyline> lines(ReferenceSheet sheet, PrintScale scale) {
+        int frame = ReferenceSheet.FRAME_SQUARES;
+        int right = sheet.squaresAcross() - frame;
+        int bottom = sheet.squaresDown() - frame;
+        List<Polyline> lines = new ArrayList<>();
+        for (int column = frame; column <= right; column++) {
+            lines.add(Polyline.open(List.of(
+                    scaled(sheet.gridPoint(column, frame), scale), scaled(sheet.gridPoint(column, bottom), scale))));
+        }
+        for (int row = frame; row <= bottom; row++) {
+            lines.add(Polyline.open(List.of(
+                    scaled(sheet.gridPoint(frame, row), scale), scaled(sheet.gridPoint(right, row), scale))));
+        }
+        return lines;
     }
 
     private static void fill(

@@ -145,6 +145,11 @@ public final class Tracer {
             }
 
             @Override
+            public double shownAt(Point place) {
+                return cover.ends().shownAt(place);
+            }
+
+            @Override
             public double[] lineColour() {
                 return cover.look().lineColour();
             }

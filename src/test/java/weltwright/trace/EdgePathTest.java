@@ -86,6 +86,11 @@ class EdgePathTest {
             }
 
             @Override
+            public double shownAt(Point place) {
+                return 0;
+            }
+
+            @Override
             public double[] lineColour() {
                 return new double[3];
             }
