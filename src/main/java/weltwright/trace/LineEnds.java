@@ -53,7 +53,10 @@ final class LineEnds {
         return new LineEnds(new GroundRaster(new Point(0, 0), 1, 0, 0));
     }
 
-    /** @param step the ground's colour less the line's; {@code aside} how much its two sides differ */
+    /**
+     * @param step the ground's colour less the line's, as a part of the ground's on its darker side; a shadow leaves it as it was
+     * @param aside how much the ground's two sides differ, likewise
+     */
     private record Look(Point at, Point along, boolean outside, double[] step, double[] aside) {}
 
     /**
@@ -139,8 +142,9 @@ final class LineEnds {
             for (int k = 0; k < 3; k++) {
                 double left = seen[3 * i + 1][k];
                 double right = seen[3 * i + 2][k];
-                step[k] = (left + right) / 2 - seen[3 * i][k];
-                apart[k] = left - right;
+                double darker = Math.min(left, right);
+                step[k] = ((left + right) / 2 - seen[3 * i][k]) / darker;
+                apart[k] = (left - right) / darker;
             }
             Strips.Strip on = strips.get(3 * i);
             looks.add(new Look(on.middle(), on.along(), outside.get(i), step, apart));
