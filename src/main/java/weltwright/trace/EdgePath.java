@@ -119,14 +119,16 @@ final class EdgePath {
         double[] most = most(band.path(), n, width);
         double strong = median(most);
         float[] gain = gain(band.path(), most, width);
-        addLineEnds(gain, base, normal, half);
+        LinesAcross[] lines = lines(base, normal, half);
+        add(lines, gain);
         int[] path = rough.closed() ? closedPath(gain, n, width) : openPath(nearer(gain, half), n, width);
         List<EdgePoint> edge = new ArrayList<>(n);
         for (int i = 0; i < n; i++) {
             int k = summit(band.slope(), i * width, width, path[i]);
             double offset = k - half + parabola(band.slope(), i * width, width, k);
             double clear = Math.max(0, band.path()[i * width + path[i]] - NOISE);
-            edge.add(new EdgePoint(at(base.get(i), normal[i], offset), clear / Math.max(NOISE, strong - NOISE)));
+            double clarity = Math.max(clear / Math.max(NOISE, strong - NOISE), lines[i].held(path[i]));
+            edge.add(new EdgePoint(at(base.get(i), normal[i], offset), clarity));
         }
         return edge;
     }
@@ -156,23 +158,20 @@ final class EdgePath {
         return gain;
     }
 
-    /** Lines of the ground are seen outside of the knife and hidden inside. */
-    private void addLineEnds(float[] gain, List<Point> base, Point[] normal, int half) {
-        int width = 2 * half + 1;
-        for (int i = 0; i < base.size(); i++) {
+    private LinesAcross[] lines(List<Point> base, Point[] normal, int half) {
+        LinesAcross[] lines = new LinesAcross[base.size()];
+        for (int i = 0; i < lines.length; i++) {
             Point inmost = ground.place(at(base.get(i), normal[i], -half));
             Point outmost = ground.place(at(base.get(i), normal[i], half));
-            double perSample = LINE_SEEN * inmost.distance(outmost) / (width - 1);
-            double[] within = new double[width];
-            double sum = 0;
-            for (int k = 0; k < width; k++) {
-                double shown = ground.shownAt(inmost.towards(outmost, k / (width - 1.0)));
-                within[k] = sum + shown / 2;
-                sum += shown;
-            }
-            for (int k = 0; k < width; k++) {
-                gain[i * width + k] += (float) (perSample * (sum - 2 * within[k]));
-            }
+            lines[i] = LinesAcross.of(ground, 2 * half + 1, inmost, outmost);
+        }
+        return lines;
+    }
+
+    private static void add(LinesAcross[] lines, float[] gain) {
+        int width = gain.length / lines.length;
+        for (int i = 0; i < gain.length; i++) {
+            gain[i] += (float) (LINE_SEEN * lines[i / width].fits()[i % width]);
         }
     }
 
