@@ -123,7 +123,8 @@ final class LineEnds {
             Point to = line.points().get(1);
             Point along = to.minus(from).unit();
             Point aside = along.left().times(halfWidthMm + ALONG_MM);
-            for (double s = 0; s < from.distance(to); s += STEP_MM) {
+            double s = 0;
+            while (s < from.distance(to)) {
                 Point at = from.plus(along.times(s));
                 double distance = rim.distance(JTS.createPoint(at.coordinate()));
                 if (distance < REACH_MM && !isAtCrossing(at, line, lines, halfWidthMm)) {
@@ -132,6 +133,8 @@ final class LineEnds {
                     strips.add(new Strips.Strip(at.minus(aside), along));
                     outside.add(distance > OUTSIDE_MM && area.locate(at.coordinate()) == Location.EXTERIOR);
                 }
+                // From far off nothing nearer than the rim is within reach.
+                s += STEP_MM * Math.max(1, Math.floor((distance - REACH_MM) / STEP_MM));
             }
         }
         float[][] seen = new Strips(picture, view, ALONG_MM).means(strips);
