@@ -14,6 +14,11 @@ import weltwright.geometry.Point;
  */
 public record Camera(double focalPx, double centreXPx, double centreYPx, double k1, double k2) {
 
+    /** The same camera, of a picture with a pixel for four. */
+    Camera halved() {
+        return new Camera(focalPx / 2, centreXPx / 2 - 0.25, centreYPx / 2 - 0.25, k1, k2);
+    }
+
     /** The pixel at which a direction of the camera's frame is seen; its z must be positive. */
     Point pixel(Vector3 direction) {
         double x = direction.x() / direction.z();

@@ -14,6 +14,11 @@ import weltwright.geometry.Point;
  */
 public record View(Camera camera, Vector3 rotation, Vector3 translation) {
 
+    /** The same view, of {@link Picture#halved()}. */
+    public View halved() {
+        return new View(camera.halved(), rotation, translation);
+    }
+
     /** The pixel at which a point of the ground frame is seen. */
     public Point pixel(Vector3 at) {
         return camera.pixel(at.turned(rotation).plus(translation));

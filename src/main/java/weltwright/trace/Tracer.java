@@ -64,6 +64,12 @@ public final class Tracer {
     /** No photo pins a focal length better than this, whatever its noise: lenses are not that much like their model. */
     private static final double LEAST_FOCAL_PERCENT = 0.1;
 
+    /**
+     * Finer than this, pixels show the lens's blur and what the camera made of its sensor, not more of an edge; coarser
+     * ones have less noise. Halved, they are still as fine as those of a picture that measures to a tenth of a millimetre.
+     */
+    private static final double FINEST_PX_PER_MM = 11;
+
     private Tracer() {}
 
     /** Throws {@link Trouble} where the photo cannot be traced. */
@@ -95,16 +101,9 @@ public final class Tracer {
             SolvedView solved,
             CompletableFuture<List<PhotoAdvice>> advice,
             Progress progress) {
-        View view = solved.view();
-        progress.at("Looking for the knife", 0.4);
-        KnownGround.Cover cover = ground.cover(picture, view);
-        progress.at("Following its edge", 0.6);
-        List<EdgePoint> edge = edge(picture, view, cover);
-        checkInside(picture, edge);
-        checkAgainstPrint(view, edge, cover.look().sights());
-        progress.at("Building the outline", 0.8);
-        SilhouetteBuilder.Built built =
-                new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
+        Followed followed = followed(picture, solved.view(), settings, ground, progress);
+        KnownGround.Cover cover = followed.cover();
+        SilhouetteBuilder.Built built = followed.built();
         List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
         BladeCheck.check(built.silhouette(), unsure);
         if (cover.shadowMm() > 0 && built.frontMissing()) {
@@ -116,12 +115,33 @@ public final class Tracer {
         progress.at("Traced", 1);
         return new Trace(
                 built.silhouette(),
-                view,
+                solved.view(),
                 built.midPlane(),
                 built.onGround(),
                 error,
                 unsure,
                 notes);
+    }
+
+    /** What lies on the ground, and its outline. */
+    private record Followed(KnownGround.Cover cover, SilhouetteBuilder.Built built) {}
+
+    private static Followed followed(
+            Picture picture, View view, TraceSettings settings, KnownGround ground, Progress progress) {
+        if (PhotoCheck.pxPerMm(view) > FINEST_PX_PER_MM) {
+            try (Picture half = picture.halved()) {
+                return followed(half, view.halved(), settings, ground, progress);
+            }
+        }
+        progress.at("Looking for the knife", 0.4);
+        KnownGround.Cover cover = ground.cover(picture, view);
+        progress.at("Following its edge", 0.6);
+        List<EdgePoint> edge = edge(picture, view, cover);
+        checkInside(picture, edge);
+        checkAgainstPrint(view, edge, cover.look().sights());
+        progress.at("Building the outline", 0.8);
+        return new Followed(
+                cover, new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm()));
     }
 
     static ThickKnife thickness(TraceSettings settings) {

@@ -11,11 +11,16 @@ import org.junit.jupiter.api.Test;
 import org.opencv.calib3d.Calib3d;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import org.opencv.core.MatOfByte;
 import org.opencv.core.MatOfDouble;
 import org.opencv.core.MatOfPoint2f;
 import org.opencv.core.MatOfPoint3f;
 import org.opencv.core.Point3;
+import org.opencv.imgcodecs.Imgcodecs;
+import org.opencv.imgproc.Imgproc;
+import org.opencv.imgproc.Moments;
 import weltwright.geometry.Point;
+import weltwright.photo.Photo;
 
 /** Our camera maths against OpenCV's own, and against geometry that needs no camera. */
 class ViewTest {
@@ -86,6 +91,28 @@ class ViewTest {
         assertThat(turned.x()).isCloseTo(row[0] * p.x() + row[1] * p.y() + row[2] * p.z(), within(1e-12));
         assertThat(turned.y()).isCloseTo(row[3] * p.x() + row[4] * p.y() + row[5] * p.z(), within(1e-12));
         assertThat(turned.z()).isCloseTo(row[6] * p.x() + row[7] * p.y() + row[8] * p.z(), within(1e-12));
+    }
+
+    /** A soft spot at a known pixel of an odd-sized picture; its centre of mass (Hu 1962) tells where the halved one has it. */
+    @Test
+    void aHalvedPictureShowsThingsWhereTheHalvedViewSays() {
+        Vector3 at = new Vector3(40, -25, 8);
+        Point px = SLANTED.pixel(at);
+        byte[] levels = new byte[2269 * 3025];
+        for (int i = 0; i < levels.length; i++) {
+            double off = px.distance(new Point(i % 3025, i / 3025));
+            levels[i] = (byte) Math.round(200 * Math.exp(-off * off / 50));
+        }
+        Mat grey = new Mat(2269, 3025, CvType.CV_8U);
+        grey.put(0, 0, levels);
+        MatOfByte file = new MatOfByte();
+        Imgcodecs.imencode(".png", grey, file);
+        try (Picture picture = Picture.decode(Photo.of("spot.png", file.toArray()));
+                Picture half = picture.halved()) {
+            Moments moments = Imgproc.moments(half.grey());
+            Point seen = new Point(moments.m10 / moments.m00, moments.m01 / moments.m00);
+            assertThat(SLANTED.halved().pixel(at).distance(seen)).isLessThan(0.01);
+        }
     }
 
     private static org.opencv.core.Point[] projected(View view, List<Vector3> points) {
