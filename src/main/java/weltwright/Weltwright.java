@@ -5,29 +5,42 @@ import java.awt.GraphicsEnvironment;
 import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.logging.LogManager;
 import weltwright.command.Commands;
 import weltwright.command.TerminalLine;
 import weltwright.window.MainWindow;
 
-/** The program's front door: the window where nothing is given, else the command line. */
+/** The program's front door: the window where nothing is given, or a file alone to open in it; else the command line. */
 public final class Weltwright {
     private Weltwright() {}
 
     public static void main(String[] args) {
         LogManager.getLogManager().reset(); // what libraries log helps no user
         if (args.length == 0) {
-            openWindow();
+            openWindow(Optional.empty());
+        } else if (args.length == 1 && isFile(args[0])) {
+            openWindow(Optional.of(Path.of(args[0])));
         } else {
             System.exit(command(args));
         }
     }
 
-    private static void openWindow() {
+    private static boolean isFile(String given) {
+        try {
+            return Files.isRegularFile(Path.of(given));
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
+    private static void openWindow(Optional<Path> file) {
         try {
             if (!GraphicsEnvironment.isHeadless()) {
-                MainWindow.open(Optional.empty());
+                MainWindow.open(file);
                 return;
             }
         } catch (AWTError e) {
