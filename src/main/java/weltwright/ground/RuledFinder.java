@@ -56,7 +56,10 @@ public final class RuledFinder {
     /** Enough to check a fit with; all of them are left to the solver of the view. */
     private static final int SAMPLE = 150;
 
-    /** The check must not hang on what is known of the lens, so any phone's will do. Common practice. */
+    /**
+     * The check must not hang on what is known of the lens, nor on where its axis lies, since the picture may be cropped:
+     * any phone's will do. Common practice.
+     */
     private static final double USUAL_FOCAL_PER_DIAGONAL = 27 / Math.hypot(36, 24);
 
     private static final double USUAL_FOCAL_SIGMA = 0.3;
@@ -249,7 +252,7 @@ public final class RuledFinder {
                         sample,
                         picture.widthPx(),
                         picture.heightPx(),
-                        LensPrior.ofFocal(focalPx, USUAL_FOCAL_SIGMA),
+                        LensPrior.ofFocal(focalPx, USUAL_FOCAL_SIGMA).cutOut(),
                         STRETCH_SIGMA)
                 .view();
     }

@@ -85,8 +85,9 @@ interface KnownGround {
 
     static Trouble goesOn() {
         return new Trouble(
-                "The knife reaches beyond the sheet or ground that it lies on, as far as that is to be seen.",
-                "Lay all of it on the ground, or use a larger sheet, and photograph it again.");
+                "Something reaches beyond the edge of the ground: the knife, or what else lies there.",
+                "Lay all of the knife on the ground and nothing else over its edge, or use a larger sheet, and photograph it"
+                        + " again.");
     }
 
     private static boolean goesOn(Polyline contour, GroundRaster raster) {
