@@ -2,7 +2,6 @@ package weltwright.trace;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -18,7 +17,7 @@ import org.opencv.imgproc.Imgproc;
  *
  * <p>Made for seeds that lie close together all over the picture and for edges with gaps. A gap lets few walkers through,
  * so a part does not run out through it, as water does in a watershed; where there is no edge at all the border passes
- * half-way between the seeds. The chance is the potential in a net of resistors, which successive over-relaxation solves.
+ * half-way between the seeds. The chance is the potential in a {@link ResistorNet}.
  */
 final class RandomWalk {
     /** Pixels are taken together by so many each way: noise averages out, and a border is wanted to half a millimetre. */
@@ -36,26 +35,14 @@ final class RandomWalk {
     /** Walkers cross even the clearest edge now and then, or a part without seeds would belong to nobody. */
     private static final float LEAST_CONDUCTANCE = 1e-4f;
 
-    private static final double RELAXATION = 1.8;
-    private static final int MOST_SWEEPS = 200;
-
-    /** Chances that change less than this in a sweep are final. */
-    private static final float SETTLED = 0.002f;
-
     private final int columns;
     private final int rows;
-    private final float[] chance;
-    private final boolean[] fixed;
-    private final float[] right;
-    private final float[] down;
+    private final ResistorNet net;
 
     private RandomWalk(Mat seeds, int ours, int theirs) {
         columns = (seeds.cols() + COARSER - 1) / COARSER;
         rows = (seeds.rows() + COARSER - 1) / COARSER;
-        chance = new float[columns * rows];
-        fixed = new boolean[columns * rows];
-        right = new float[columns * rows];
-        down = new float[columns * rows];
+        net = new ResistorNet(columns, rows);
         plant(seeds, ours, theirs);
     }
 
@@ -85,9 +72,8 @@ final class RandomWalk {
     }
 
     private Mat part(Size size) {
-        settle();
         Mat fine = new Mat(rows, columns, CvType.CV_32F);
-        fine.put(0, 0, chance);
+        fine.put(0, 0, net.settled());
         Imgproc.resize(fine, fine, new Size(columns * COARSER, rows * COARSER), 0, 0, Imgproc.INTER_LINEAR);
         Mat part = new Mat();
         Imgproc.threshold(fine.submat(0, (int) size.height, 0, (int) size.width), part, 0.5, 255, Imgproc.THRESH_BINARY);
@@ -98,24 +84,22 @@ final class RandomWalk {
 
     private void plant(Mat seeds, int ours, int theirs) {
         int[] row = new int[seeds.cols()];
-        int[] balance = new int[chance.length];
+        int[] balance = new int[columns * rows];
         for (int y = 0; y < seeds.rows(); y++) {
             seeds.get(y, 0, row);
             for (int x = 0; x < row.length; x++) {
                 balance[y / COARSER * columns + x / COARSER] += row[x] == ours ? 1 : row[x] == theirs ? -1 : 0;
             }
         }
-        Arrays.fill(chance, 0.5f);
-        for (int i = 0; i < chance.length; i++) {
+        for (int i = 0; i < balance.length; i++) {
             if (balance[i] != 0) {
-                chance[i] = balance[i] > 0 ? 1 : 0;
-                fixed[i] = true;
+                net.hold(i % columns, i / columns, balance[i] > 0 ? 1 : 0);
             }
         }
     }
 
     private void conduct(Sharpness sharpness) {
-        float[] passing = new float[chance.length];
+        float[] passing = new float[columns * rows];
         for (int i = 0; i < passing.length; i++) {
             double edge = sharpness.values()[i] / HALF_PASS;
             passing[i] = (float) (1 / (1 + Math.pow(edge, 4))) + LEAST_CONDUCTANCE;
@@ -123,8 +107,11 @@ final class RandomWalk {
         for (int y = 0; y < rows; y++) {
             for (int x = 0; x < columns; x++) {
                 int i = y * columns + x;
-                right[i] = Math.min(passing[i], passing[y * columns + Math.min(x + 1, columns - 1)]);
-                down[i] = Math.min(passing[i], passing[Math.min(y + 1, rows - 1) * columns + x]);
+                net.join(
+                        x,
+                        y,
+                        Math.min(passing[i], passing[y * columns + Math.min(x + 1, columns - 1)]),
+                        Math.min(passing[i], passing[Math.min(y + 1, rows - 1) * columns + x]));
             }
         }
     }
@@ -137,22 +124,23 @@ final class RandomWalk {
         float[] acrossRight = means(coarse, new Size(2, 3));
         float[] acrossDown = means(coarse, new Size(3, 2));
         coarse.release();
-        float[] squares = new float[2 * chance.length];
+        float[] squares = new float[2 * columns * rows];
         for (int y = 0; y < rows; y++) {
             for (int x = 0; x < columns; x++) {
                 int i = y * columns + x;
-                right[i] = step(acrossRight, i, y * columns + Math.min(x + 2, columns - 1));
-                down[i] = step(acrossDown, i, Math.min(y + 2, rows - 1) * columns + x);
-                squares[2 * i] = right[i];
-                squares[2 * i + 1] = down[i];
+                squares[2 * i] = step(acrossRight, i, y * columns + Math.min(x + 2, columns - 1));
+                squares[2 * i + 1] = step(acrossDown, i, Math.min(y + 2, rows - 1) * columns + x);
             }
         }
         // Most neighbours lie on one side of an edge, so the median is what noise does.
-        float scale = (float) (1 / (EDGE_SIGMAS * EDGE_SIGMAS * Math.max(LEAST_NOISE, median(squares))));
-        for (int i = 0; i < chance.length; i++) {
-            right[i] = (float) Math.exp(-right[i] * scale) + LEAST_CONDUCTANCE;
-            down[i] = (float) Math.exp(-down[i] * scale) + LEAST_CONDUCTANCE;
+        float scale = (float) (1 / (EDGE_SIGMAS * EDGE_SIGMAS * Math.max(LEAST_NOISE, Median.of(squares))));
+        for (int i = 0; i < columns * rows; i++) {
+            net.join(i % columns, i / columns, conductance(squares[2 * i] * scale), conductance(squares[2 * i + 1] * scale));
         }
+    }
+
+    private static float conductance(float step) {
+        return (float) Math.exp(-step) + LEAST_CONDUCTANCE;
     }
 
     /**
@@ -160,14 +148,14 @@ final class RandomWalk {
      * and so a faint change of hue tells more than a larger one of brightness.
      */
     private void whiten(Mat coarse) {
-        float[] bgr = new float[3 * chance.length];
+        float[] bgr = new float[3 * columns * rows];
         coarse.get(0, 0, bgr);
         int n = columns * (rows - 1);
         float[] squares = new float[n];
         for (int i = 0; i < n; i++) {
             squares[i] = step(bgr, i, i + columns);
         }
-        float usual = median(squares.clone());
+        float usual = Median.of(squares);
         double[][] noise = {{LEAST_NOISE, 0, 0}, {0, LEAST_NOISE, 0}, {0, 0, LEAST_NOISE}};
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < 9 && squares[i] <= usual; k++) {
@@ -191,11 +179,6 @@ final class RandomWalk {
         }
     }
 
-    private static float median(float[] values) {
-        Arrays.sort(values);
-        return values[values.length / 2];
-    }
-
     /** The mean colours of boxes of pixels that end with each pixel. */
     private static float[] means(Mat coarse, Size box) {
         Mat mean = new Mat();
@@ -214,44 +197,5 @@ final class RandomWalk {
             sum += d * d;
         }
         return sum;
-    }
-
-    private void settle() {
-        int[] free = IntStream.range(0, chance.length).filter(i -> !fixed[i]).toArray();
-        for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
-            float most = 0;
-            for (int i : free) {
-                most = Math.max(most, Math.abs(relax(i)));
-            }
-            if (most < SETTLED) {
-                return;
-            }
-        }
-    }
-
-    /** Moves one chance towards the mean of its neighbours' and beyond, and says how far. */
-    private float relax(int i) {
-        int x = i % columns;
-        float all = 0;
-        float sum = 0;
-        if (x > 0) {
-            all += right[i - 1];
-            sum += right[i - 1] * chance[i - 1];
-        }
-        if (x + 1 < columns) {
-            all += right[i];
-            sum += right[i] * chance[i + 1];
-        }
-        if (i >= columns) {
-            all += down[i - columns];
-            sum += down[i - columns] * chance[i - columns];
-        }
-        if (i + columns < chance.length) {
-            all += down[i];
-            sum += down[i] * chance[i + columns];
-        }
-        float move = (float) (RELAXATION * (sum / all - chance[i]));
-        chance[i] += move;
-        return move;
     }
 }

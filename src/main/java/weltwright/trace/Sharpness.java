@@ -1,6 +1,5 @@
 package weltwright.trace;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.opencv.core.Core;
@@ -67,9 +66,7 @@ record Sharpness(GroundRaster raster, float[] values) {
         for (Mat used : List.of(alongX, alongY, most, known, known3)) {
             used.release();
         }
-        float[] sorted = values.clone();
-        Arrays.sort(sorted);
-        float grain = Math.max(1e-3f, sorted[sorted.length / 2]);
+        float grain = Math.max(1e-3f, Median.of(values));
         for (int i = 0; i < values.length; i++) {
             values[i] /= grain;
         }

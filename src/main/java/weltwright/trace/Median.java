@@ -1,0 +1,38 @@
+package weltwright.trace;
+
+/** The middle one of many values, without sorting them. */
+final class Median {
+    private static final int HALF_BITS = 16;
+
+    private Median() {}
+
+    /**
+     * The value at half of the count when they are sorted. Numbers that are not negative are ordered as their bits are, so
+     * it is found by counting their upper halves, and then the lower halves of those with the right upper one.
+     *
+     * @param values at least one; none negative, nor not a number
+     */
+    static float of(float[] values) {
+        int[] counts = new int[1 << HALF_BITS];
+        for (float value : values) {
+            counts[Float.floatToRawIntBits(value) >>> HALF_BITS]++;
+        }
+        int left = values.length / 2;
+        int upper = 0;
+        while (left >= counts[upper]) {
+            left -= counts[upper++];
+        }
+        int[] lowerCounts = new int[1 << HALF_BITS];
+        for (float value : values) {
+            int bits = Float.floatToRawIntBits(value);
+            if (bits >>> HALF_BITS == upper) {
+                lowerCounts[bits & 0xffff]++;
+            }
+        }
+        int lower = 0;
+        while (left >= lowerCounts[lower]) {
+            left -= lowerCounts[lower++];
+        }
+        return Float.intBitsToFloat(upper << HALF_BITS | lower);
+    }
+}
