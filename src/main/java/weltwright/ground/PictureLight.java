@@ -18,6 +18,8 @@ public record PictureLight(double whiteLevel, double blackLevel, double burntPar
     /** The level beyond which a camera records nothing. */
     private static final int BURNT = 253;
 
+    private static final int EVERY = 4;
+
     private static final double EXTREME_PART = 0.02;
 
     public static PictureLight of(Picture picture) {
@@ -35,15 +37,18 @@ public record PictureLight(double whiteLevel, double blackLevel, double burntPar
 
     /** Parts of the picture that have each level. */
     private static double[] histogram(Mat grey) {
+        // Every fourth row tells as much: four rows taken as one, and the first quarter of that.
+        int rows = grey.rows() / EVERY;
+        Mat some = rows == 0 ? grey : grey.rowRange(0, rows * EVERY).reshape(1, rows).colRange(0, grey.cols());
         Mat counts = new Mat();
         Imgproc.calcHist(
-                List.of(grey), new MatOfInt(0), new Mat(), counts, new MatOfInt(256), new MatOfFloat(0, 256));
+                List.of(some), new MatOfInt(0), new Mat(), counts, new MatOfInt(256), new MatOfFloat(0, 256));
         float[] count = new float[256];
         counts.get(0, 0, count);
         counts.release();
         double[] parts = new double[256];
         for (int i = 0; i < parts.length; i++) {
-            parts[i] = count[i] / grey.total();
+            parts[i] = count[i] / some.total();
         }
         return parts;
     }

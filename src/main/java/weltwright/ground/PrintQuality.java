@@ -22,7 +22,7 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
     private static final int FEWEST = 8;
 
     /** No photo needs more. */
-    private static final int MOST = 400;
+    private static final int MOST = 150;
 
     public static PrintQuality of(Picture picture, View view, List<GroundEdge> edges) {
         Levels levels = new Levels(picture.grey());

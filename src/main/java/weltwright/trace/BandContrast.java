@@ -47,7 +47,7 @@ record BandContrast(float[] path, float[] slope) {
 
     /**
      * @param colour smoothed colour of each sample, row by row: blue, green, red
-     * @param steady the same, smoothed farther along the edge
+     * @param steady the same, smoothed farther along the edge; asked for on a ground as grey as steel alone
      * @param print on the ground at each sample
      * @param rows of the band; the last is followed by the first
      * @param ground on which the knife lies

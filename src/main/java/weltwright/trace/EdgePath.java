@@ -214,6 +214,23 @@ final class EdgePath {
     private BandContrast contrast(List<Point> base, Point[] normal, int half, boolean closed) {
         int n = base.size();
         int width = 2 * half + 1;
+        int wrap = (int) Math.ceil(3 * Math.max(alongPx, steadyPx) / stepPx);
+        Both<Print[], Mat> both =
+                Both.of(() -> print(base, normal, half), () -> seen(base, normal, half, closed, wrap));
+        Print[] print = both.first();
+        Mat band = both.second();
+        // On other grounds nobody asks for it.
+        float[] even = ground.isSteelGrey() ? steady(band, print, closed, wrap) : new float[0];
+        Imgproc.GaussianBlur(band, band, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, alongPx / stepPx);
+        float[] fine = values(band, wrap, n);
+        band.release();
+        return BandContrast.of(fine, even, print, n, ground);
+    }
+
+    /** What is printed on the ground at each place of the band. */
+    private Print[] print(List<Point> base, Point[] normal, int half) {
+        int n = base.size();
+        int width = 2 * half + 1;
         Print[] print = new Print[n * width];
         for (int i = 0; i < n; i++) {
             // Over a row, which is short, pixels and places go in step.
@@ -223,8 +240,13 @@ final class EdgePath {
                 print[i * width + k] = ground.printAt(inmost.towards(outmost, k / (width - 1.0)));
             }
         }
-        int wrap = (int) Math.ceil(3 * Math.max(alongPx, steadyPx) / stepPx);
-        Mat band = seen(base, normal, half, closed, wrap);
+        return print;
+    }
+
+    /** The band's colours averaged farther along the edge, beside printed lines. */
+    private float[] steady(Mat band, Print[] print, boolean closed, int wrap) {
+        int width = band.cols();
+        int n = print.length / width;
         Mat plain = new Mat(n + 2 * wrap, width, CvType.CV_32F);
         float[] row = new float[width];
         for (int r = 0; r < n + 2 * wrap; r++) {
@@ -234,13 +256,10 @@ final class EdgePath {
             plain.put(r, 0, row);
         }
         Mat steady = averaged(band, plain);
-        Imgproc.GaussianBlur(band, band, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, alongPx / stepPx);
-        float[] fine = values(band, wrap, n);
-        float[] even = values(steady, wrap, n);
-        for (Mat used : List.of(band, plain, steady)) {
-            used.release();
-        }
-        return BandContrast.of(fine, even, print, n, ground);
+        float[] values = values(steady, wrap, n);
+        plain.release();
+        steady.release();
+        return values;
     }
 
     /** The colours of the band, row by row, with so many more rows at either end. */

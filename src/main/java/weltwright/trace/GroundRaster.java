@@ -87,7 +87,9 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
                 ys[r * coarseColumns + c] = (float) px.y();
             }
         }
-        return new Mat[] {fine(xs, coarseColumns, coarseRows), fine(ys, coarseColumns, coarseRows)};
+        Both<Mat, Mat> both =
+                Both.of(() -> fine(xs, coarseColumns, coarseRows), () -> fine(ys, coarseColumns, coarseRows));
+        return new Mat[] {both.first(), both.second()};
     }
 
     /** Coarse values at every sixteenth pixel, made dense by an affine warp, which puts them back exactly there. */

@@ -62,10 +62,12 @@ final class RoundPath {
             if (node == goal) {
                 return new Path(back(from, goal), sofar);
             }
+            int pixel = node < n ? node : node - n;
+            boolean plain = isPlain(pixel);
             for (int step = 0; step < 8; step++) {
-                int to = neighbour(node, step);
+                int to = plain ? node + STEP_Y[step] * columns + STEP_X[step] : neighbour(node, step);
                 if (to >= 0) {
-                    float sum = sofar + STEP_LENGTH[step % 2] * (cost[node % n] + cost[to % n]) / 2;
+                    float sum = sofar + STEP_LENGTH[step % 2] * (cost[pixel] + cost[to < n ? to : to - n]) / 2;
                     if (sum < reached[to] && sum < below) {
                         reached[to] = sum;
                         from[to] = node;
@@ -75,6 +77,17 @@ final class RoundPath {
             }
         }
         return NONE;
+    }
+
+    /** Whether all steps from a pixel stay on its sheet and on the raster. */
+    private boolean isPlain(int pixel) {
+        int y = pixel / columns;
+        int x = pixel - y * columns;
+        return x > 0
+                && y > 0
+                && x < columns - 1
+                && y < rows - 1
+                && (x < cutColumn - 1 || x > cutColumn || y > cutRow + 1);
     }
 
     /** The node a step leads to, which is on the other sheet where it crosses the cut; -1 where it leads nowhere. */

@@ -75,11 +75,14 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
         Point low = new Point(box.getMinX(), box.getMinY());
         Point high = new Point(box.getMaxX(), box.getMaxY());
         RuledPattern ruling = new RuledPattern(pitchMm, found.extent(), lineHalfMm(view));
-        PaperLight light = light(picture, view, ruling, GroundRaster.covering(low, high, Math.min(COARSE_MM_PER_PX, pitchMm / 16)));
-        PrintLook look = new RuledSights(ruling, picture, view).look().consistent();
+        GroundRaster coarse = GroundRaster.covering(low, high, Math.min(COARSE_MM_PER_PX, pitchMm / 16));
+        Both<PaperLight, PrintLook> both = Both.of(
+                () -> light(picture, view, ruling, coarse),
+                () -> new RuledSights(ruling, picture, view).look().consistent());
+        PrintLook look = both.second();
         GroundRaster part = KnifeMask.around(look.sights(), low, high, pitchMm);
         GroundRaster whole = GroundRaster.covering(low, high, KnifeMask.MM_PER_PX);
-        return KnownGround.cover(part, whole, raster -> coverOn(raster, picture, view, ruling, light, look));
+        return KnownGround.cover(part, whole, raster -> coverOn(raster, picture, view, ruling, both.first(), look));
     }
 
     private Cover coverOn(

@@ -215,11 +215,14 @@ final class SharpOutline {
         float[] cost = cost(edges, middle);
         float[] laid = upright ? transposed(cost) : cost;
         RoundPath round = new RoundPath(laid, columns, cutColumn, cutRow);
-        RoundPath.Path best = RoundPath.NONE;
-        for (int row : crossings(laid, columns, cutColumn, cutRow)) {
-            RoundPath.Path path = round.through(row, best.cost());
-            best = path.cost() < best.cost() ? path : best;
-        }
+        int[] rows = crossings(laid, columns, cutColumn, cutRow);
+        // The sharpest place is mostly the right one, and then the others are soon given up.
+        RoundPath.Path first = rows.length == 0 ? RoundPath.NONE : round.through(rows[0], RoundPath.NONE.cost());
+        RoundPath.Path best = Arrays.stream(rows)
+                .skip(1)
+                .parallel()
+                .mapToObj(row -> round.through(row, first.cost()))
+                .reduce(first, (a, b) -> b.cost() < a.cost() ? b : a);
         if (best.pixels().length == 0) {
             throw KnifeMask.noKnife();
         }

@@ -71,14 +71,16 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     @Override
     public Cover cover(Picture picture, View view) {
         ReferenceSheet sheet = found.sheet();
-        PrintLook look = new SheetSights(sheet, scale, picture, view).look().consistent();
         // The very rim of the paper is left out: it curls, and throws a shadow of its own.
         Point half = new Point(sheet.pageWidthMm() / 2 * scale.x() - 1, sheet.pageHeightMm() / 2 * scale.y() - 1);
-        SheetLook bare = SheetLook.of(
-                picture, view, sheet, scale, GroundRaster.covering(half.times(-1), half, COARSE_MM_PER_PX));
+        GroundRaster coarse = GroundRaster.covering(half.times(-1), half, COARSE_MM_PER_PX);
+        Both<SheetLook, PrintLook> both = Both.of(
+                () -> SheetLook.of(picture, view, sheet, scale, coarse),
+                () -> new SheetSights(sheet, scale, picture, view).look().consistent());
+        PrintLook look = both.second();
         GroundRaster part = KnifeMask.around(look.sights(), half.times(-1), half, sheet.squareMm());
         GroundRaster whole = GroundRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
-        return KnownGround.cover(part, whole, raster -> coverOn(raster, picture, view, bare, look));
+        return KnownGround.cover(part, whole, raster -> coverOn(raster, picture, view, both.first(), look));
     }
 
     private Cover coverOn(GroundRaster raster, Picture picture, View view, SheetLook bare, PrintLook look) {

@@ -1,0 +1,62 @@
+package weltwright.trace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+/** Against circuits whose potentials Kirchhoff's and Ohm's laws give by hand. */
+class ResistorNetTest {
+    /** Sweeps end where none moves a potential by more than 0.002. */
+    private static final double SETTLED = 0.01;
+
+    @Test
+    void equalResistorsInSeriesDivideTheVoltageEvenly() {
+        ResistorNet net = new ResistorNet(11, 1);
+        for (int x = 0; x < 11; x++) {
+            net.join(x, 0, 0.3f, 0);
+        }
+        net.hold(0, 0, 1);
+        net.hold(10, 0, 0);
+
+        float[] potential = net.settled();
+
+        for (int x = 0; x <= 10; x++) {
+            assertThat((double) potential[x]).isCloseTo(1 - x / 10.0, within(SETTLED));
+        }
+    }
+
+    @Test
+    void unequalResistorsDivideItByTheirResistance() {
+        ResistorNet net = new ResistorNet(1, 3);
+        net.join(0, 0, 0, 1);
+        net.join(0, 1, 0, 0.25f);
+        net.hold(0, 0, 1);
+        net.hold(0, 2, 0);
+
+        // 1 ohm above, 4 below: four fifths are left between them.
+        assertThat((double) net.settled()[1]).isCloseTo(0.8, within(SETTLED));
+    }
+
+    @Test
+    void aPlateHeldAtTwoOppositeSidesHasTheSamePotentialAllAcross() {
+        int columns = 9;
+        int rows = 13;
+        ResistorNet net = new ResistorNet(columns, rows);
+        for (int y = 0; y < rows; y++) {
+            for (int x = 0; x < columns; x++) {
+                net.join(x, y, 1, 1);
+            }
+        }
+        for (int x = 0; x < columns; x++) {
+            net.hold(x, 0, 1);
+            net.hold(x, rows - 1, 0);
+        }
+
+        float[] potential = net.settled();
+
+        for (int i = 0; i < potential.length; i++) {
+            assertThat((double) potential[i]).isCloseTo(1 - i / columns / (rows - 1.0), within(SETTLED));
+        }
+    }
+}
