@@ -17,6 +17,7 @@ import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
 import weltwright.ground.Picture;
 import weltwright.photo.Photo;
+import weltwright.trouble.Trouble;
 
 /**
  * How long a trace takes, as a multiple of what decoding the same file takes, and how much memory; to be run by hand,
@@ -43,7 +44,7 @@ public final class TraceSpeed {
             return;
         }
         for (Size size : List.of(new Size(4000, 3000), new Size(8000, 6000))) {
-            for (String scene : List.of("clip-sheet-a4", "recurve-mat-inch", "tanto-paper-a4")) {
+            for (String scene : List.of("clip-sheet-a4", "tanto-paper-a4", "recurve-mat-inch", "tanto-graph")) {
                 Path picture = Files.createTempFile("weltwright", ".jpg");
                 enlarge(KnownPhoto.read(KnownPhoto.SCENES, scene), size, picture);
                 inItsOwnProcess(scene, picture.toString());
@@ -81,7 +82,13 @@ public final class TraceSpeed {
 
     private static void measure(KnownPhoto known, Path picture) throws IOException {
         Photo photo = Photo.read(picture);
-        known.trace(photo, known.ground());
+        try {
+            known.trace(photo, known.ground());
+        } catch (Trouble refused) {
+            System.out.printf(
+                    Locale.ROOT, "%-18s %2.0f MP: refused: %s%n", known.name(), megapixels(photo), refused.getMessage());
+            return;
+        }
         double firstMb = residentMb();
         double[] decodeMs = new double[MEASURED];
         double[] traceMs = new double[MEASURED];
@@ -105,12 +112,16 @@ public final class TraceSpeed {
                 "%-18s %2.0f MP: decoding %4.0f ms, trace %5.0f ms, %4.1f times as long;"
                         + " at most %4.0f MB for one trace, %4.0f MB for many%n",
                 known.name(),
-                photo.widthPx() * (double) photo.heightPx() / MEGA,
+                megapixels(photo),
                 median(decodeMs),
                 median(traceMs),
                 median(ratio),
                 firstMb,
                 residentMb());
+    }
+
+    private static double megapixels(Photo photo) {
+        return photo.widthPx() * (double) photo.heightPx() / MEGA;
     }
 
     private static double median(double[] values) {
