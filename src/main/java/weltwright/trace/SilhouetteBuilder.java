@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
-import java.util.stream.Stream;
 import weltwright.geometry.Corners;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
@@ -16,6 +15,7 @@ import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
+import weltwright.knife.HandleEnd;
 import weltwright.knife.LandmarkProposal;
 import weltwright.knife.Landmarks;
 import weltwright.knife.LongAxis;
@@ -47,6 +47,12 @@ final class SilhouetteBuilder {
     private static final double BUTT_FADE_MM = 13;
 
     private static final double HEEL_REACH_MM = 15;
+
+    /** How far the middle line of a handle lies from the knife's axis, and how many fronts are square to that. */
+    private static final double MIDDLE_SIGMA = Math.toRadians(1);
+
+    private static final double SQUARE_PART = 0.8;
+    private static final double MOST_SLANT = Math.toRadians(15);
 
     /** Corners nearer than this to a landmark are the landmark. */
     private static final double SAME_CORNER_MM = 1.6;
@@ -113,8 +119,8 @@ final class SilhouetteBuilder {
         Placement axis = LongAxis.of(seen);
         Polyline along = seen.map(axis.inverse()::apply);
         HandleFront.Front front = HandleFront.find(picture, view, midPlane, along, axis);
-        LandmarkProposal proposal =
-                LandmarkProposal.of(along, front.x(), frontShift(midPlane, axis, front.x()));
+        HandleEnd end = FrontLine.find(picture, view, midPlane, along, axis, front.x(), thickness);
+        LandmarkProposal proposal = LandmarkProposal.of(along, end);
         List<Point> normals = normals(along);
         Rim rim = rim(along, proposal, midPlane, axis);
         List<ThickKnife.Shift> shifts = new ArrayList<>();
@@ -127,7 +133,7 @@ final class SilhouetteBuilder {
         Part[] parts = parts(along.points(), proposal);
         Polyline thin = drawnIn(withoutShifts(along, shifts, normals, parts, rim, heelX), buttExcess);
         // Taking the thickness off moves the middles of the widths a little, and so the axis.
-        Placement correction = LongAxis.of(thin);
+        Placement correction = turned(LongAxis.of(thin), end);
         Placement trueAxis = new Placement(
                 axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
@@ -135,14 +141,25 @@ final class SilhouetteBuilder {
         return fitted(ring, weight, excess, proposal, midPlane, trueAxis, front.atLimit());
     }
 
+    /**
+     * The axis, so turned that a front which was filed square to it is square to it. A handle is shaped for the hand, so
+     * its middle line tells the axis to a degree; a front tells it better, unless it was meant to slant.
+     */
+    private static Placement turned(Placement axis, HandleEnd end) {
+        double slant = end.slope() + axis.angleRad();
+        double square = normal(slant, Math.hypot(MIDDLE_SIGMA, end.slopeSigma()));
+        double probability = SQUARE_PART * square / (SQUARE_PART * square + (1 - SQUARE_PART) / (2 * MOST_SLANT));
+        double trust = Math.pow(MIDDLE_SIGMA, 2) / (Math.pow(MIDDLE_SIGMA, 2) + Math.pow(end.slopeSigma(), 2));
+        return new Placement(axis.angleRad() - probability * trust * slant, axis.shift());
+    }
+
+    private static double normal(double off, double sigma) {
+        return Math.exp(-off * off / (2 * sigma * sigma)) / (sigma * Math.sqrt(2 * Math.PI));
+    }
+
     /** The lean of the line of sight at a point of the axis frame, in that frame. */
     private Point lean(Plane midPlane, Placement axis, Point at) {
         return axis.inverse().rotate(view.lean(midPlane.over(axis.apply(at))));
-    }
-
-    /** How far the front of the handle, which is thick, may seem shifted along a mid-plane looked at aslant. */
-    private double frontShift(Plane midPlane, Placement axis, double front) {
-        return thickness.handleThicknessMm() / 2 * Math.abs(lean(midPlane, axis, new Point(front, 0)).x());
     }
 
     private Rim rim(Polyline along, LandmarkProposal proposal, Plane midPlane, Placement axis) {
@@ -253,20 +270,15 @@ final class SilhouetteBuilder {
             boolean frontMissing) {
         TreeSet<Integer> corners = new TreeSet<>(new Corners(ring, weight).find());
         int tip = joined(corners, ring, proposal.tip());
-        int heel;
-        List<Integer> stepCorners = proposal.steps().stream()
-                .flatMap(step -> Stream.of(step.onHandle(), step.onBlade()))
-                .toList();
-        if (stepCorners.contains(proposal.heel())) {
-            // A step's corners are close together, and known better than by the turn at each.
-            for (int step : stepCorners) {
-                corners.removeIf(c -> ring.points().get(c).distance(ring.points().get(step)) < SAME_CORNER_MM);
-            }
-            corners.addAll(stepCorners);
-            heel = proposal.heel();
-        } else {
-            heel = joined(corners, ring, proposal.heel());
+        // Where the handle ends is known better than by the outline's turn at each point.
+        int heel = proposal.heel();
+        TreeSet<Integer> ends = new TreeSet<>(List.of(heel));
+        proposal.steps().forEach(step -> ends.addAll(List.of(step.onHandle(), step.onBlade())));
+        for (int end : ends) {
+            corners.removeIf(c -> c != tip
+                    && ring.points().get(c).distance(ring.points().get(end)) < SAME_CORNER_MM);
         }
+        corners.addAll(ends);
         int[] at = corners.stream().mapToInt(Integer::intValue).toArray();
         Outline outline = OutlineFit.fit(ring.points(), weight, at, TOLERANCE_MM);
         if (!outline.sampled(0.5).polygon().isValid()) {
@@ -276,7 +288,11 @@ final class SilhouetteBuilder {
         }
         List<Point> sharp =
                 outline.nodes().stream().filter(Node::sharp).map(Node::at).toList();
-        Point heelAt = sharp.get(index(at, heel));
+        // A corner of the outline is where its sides meet; without a step the handle's end is known better than that.
+        Polyline curve = outline.sampled(0.1);
+        Point heelAt = proposal.steps().stream().anyMatch(step -> step.onBlade() == heel)
+                ? sharp.get(index(at, heel))
+                : curve.at(curve.stationOf(ring.points().get(heel)));
         Point tipAt = sharp.get(index(at, tip));
         Point toHeel = new Point(-heelAt.x(), 0);
         Landmarks landmarks = new Landmarks(
