@@ -76,6 +76,8 @@ final class SilhouetteBuilder {
      * @param ring the measured points that the outline was fitted to, in the silhouette's frame
      * @param clarity how clear the edge was at each of them, from 0 to 1
      * @param excessMm for each of them, what was taken off for the knife's thickness
+     * @param edgeEvidence as in {@link LandmarkProposal}
+     * @param heelSigmaMm the same
      * @param frontMissing whether no end of the handle shows between handle and blade
      */
     record Built(
@@ -85,7 +87,9 @@ final class SilhouetteBuilder {
             Polyline ring,
             double[] clarity,
             double[] excessMm,
-            boolean frontMissing) {}
+            boolean frontMissing,
+            double edgeEvidence,
+            double heelSigmaMm) {}
 
     Built build(double tipDropMm) {
         Plane level = new Plane(thickness.handleThicknessMm() / 2, new Point(0, 0));
@@ -304,7 +308,16 @@ final class SilhouetteBuilder {
                 new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
         Placement onGround = new Placement(axis.angleRad(), axis.apply(new Point(heelAt.x(), 0)));
         double[] clarity = Arrays.stream(weight).map(Math::sqrt).toArray();
-        return new Built(silhouette, midPlane, onGround, ring.map(p -> p.plus(toHeel)), clarity, excess, frontMissing);
+        return new Built(
+                silhouette,
+                midPlane,
+                onGround,
+                ring.map(p -> p.plus(toHeel)),
+                clarity,
+                excess,
+                frontMissing,
+                proposal.edgeEvidence(),
+                proposal.heelSigmaMm());
     }
 
     /** Makes a landmark a corner, in place of those found right beside it; where one of them is very near, that one. */

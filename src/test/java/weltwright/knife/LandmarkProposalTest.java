@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.geometry.Point;
@@ -34,6 +35,15 @@ class LandmarkProposalTest {
     void tellsTheEdgeFromTheSpineWhicheverWayTheKnifeLies(String scene) throws IOException {
         assertThat(proposed(scene, 1).spineOnLeft()).isTrue();
         assertThat(proposed(scene, -1).spineOnLeft()).isFalse();
+    }
+
+    /** A dagger has no side to ask for, a clip point's is plain. */
+    @Test
+    void saysHowMuchSpeaksForASide() throws IOException {
+        assertThat(proposed("dagger-sheet-a3", 1).edgeEvidence()).isInfinite();
+        assertThat(proposed("clip-sheet-a4", 1).edgeEvidence()).isBetween(0.5, 4.0);
+        assertThat(proposed("clip-sheet-a4", -1).edgeEvidence())
+                .isCloseTo(proposed("clip-sheet-a4", 1).edgeEvidence(), within(0.05));
     }
 
     /** These have a step where the handle ends, at x = 0 or half a millimetre from it. */
