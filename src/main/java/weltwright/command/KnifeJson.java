@@ -38,6 +38,7 @@ final class KnifeJson {
         Silhouette silhouette = trace.silhouette();
         ObjectNode json = JSON.createObjectNode().put("units", "mm");
         json.put("blade_length", rounded(silhouette.bladeLengthMm()));
+        json.put("blade_length_error95", rounded(trace.landmarkError().bladeLength95Mm()));
         json.put("overall_length", rounded(silhouette.overallLengthMm()));
         json.put("error95", rounded(trace.error().error95Mm()));
         ArrayNode parts = json.putArray("error_parts");
@@ -56,6 +57,7 @@ final class KnifeJson {
         landmarks.set("spine_start", pair(at.spineStart()));
         landmarks.set("butt", pair(at.butt()));
         landmarks.put("spine_side", silhouette.spineOnLeft() ? "left" : "right");
+        landmarks.put("spine_side_sure", rounded(trace.landmarkError().edgeSure()));
         ArrayNode outline = json.putArray("outline");
         silhouette.outline().sampled(STEP_MM).points().forEach(p -> outline.add(pair(p)));
         return json;

@@ -6,7 +6,9 @@ import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 import weltwright.ground.GroundChoice;
 import weltwright.job.Fields;
+import weltwright.job.Job;
 import weltwright.measure.Length;
+import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
 import weltwright.trouble.Trouble;
 
@@ -62,6 +64,26 @@ final class KnifeOptions {
             description = "What the two bars on the printed reference sheet measure, such as 99.7mm,99.9mm: the one"
                     + " across the page, then the one down it. Default: 100mm,100mm.")
     private String sheetBars;
+
+    @Option(
+            names = "--other-side",
+            description = "The edge is on the other side than the outline suggests.")
+    private boolean otherSide;
+
+    /** The same trace, or the one with edge and spine exchanged where that is told. */
+    Trace sideOf(Trace trace) {
+        return otherSide ? trace.withOtherSide() : trace;
+    }
+
+    /** The same for a job that was traced; corrections by hand stay. */
+    Job sideOf(Job job) {
+        return otherSide
+                ? job.silhouette()
+                        .filter(s -> job.trace().stream().allMatch(t -> t.silhouette().spineOnLeft() == s.spineOnLeft()))
+                        .map(s -> job.withSilhouette(s.withOtherSide()))
+                        .orElse(job)
+                : job;
+    }
 
     /** The settings with what was given in place of what was there. */
     TraceSettings over(TraceSettings settings) {

@@ -96,7 +96,7 @@ final class MakeCommand implements Runnable {
         made.spareHandwork(file, job);
         Pattern pattern;
         try (line) {
-            job = job.traced((step, done) -> line.at(step, 0.9 * done));
+            job = knife.sideOf(job.traced((step, done) -> line.at(step, 0.9 * done)));
             line.at("Making the pattern", 0.9);
             pattern = job.pattern();
             line.at("Writing", 0.95);

@@ -11,9 +11,15 @@ final class Report {
     private Report() {}
 
     static void of(Trace trace, PrintWriter say) {
-        say.println("Blade " + both(trace.silhouette().bladeLengthMm()) + ", overall "
+        say.println("Blade " + both(trace.silhouette().bladeLengthMm()) + " give or take "
+                + new Length(trace.landmarkError().bladeLength95Mm()).inMillimetres() + ", overall "
                 + both(trace.silhouette().overallLengthMm()) + ". 95 of 100 points of the outline lie within "
                 + new Length(trace.error().error95Mm()).inMillimetres() + " of the knife's.");
+        if (trace.landmarkError().asksForEdge()) {
+            say.println("Look which side is the edge: the outline does not tell for sure. Taken for the spine is the "
+                    + (trace.silhouette().spineOnLeft() ? "left" : "right")
+                    + " side, seen from the butt to the tip; where that is wrong, say --other-side.");
+        }
         trace.notes().forEach(say::println);
     }
 

@@ -59,7 +59,7 @@ final class TraceCommand implements Runnable {
         TraceSettings settings = phone.over(knife.over(Job.begin(LocalDate.now()).settings()), photo, phones);
         Trace trace;
         try (line) {
-            trace = Tracer.trace(photo, settings, line);
+            trace = knife.sideOf(Tracer.trace(photo, settings, line));
         }
         WholeFile.write(output, out -> KnifeJson.write(trace, out));
         PrintWriter say = spec.commandLine().getOut();

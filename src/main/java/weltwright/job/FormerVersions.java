@@ -24,6 +24,10 @@ final class FormerVersions {
             if (version == 1 || version == 2) {
                 addShapingAndSheathParts(job);
             }
+            if (version >= 1 && version <= 4 && job.path("trace") instanceof ObjectNode trace) {
+                // It claimed nothing of the blade's length but what the outline's error says, and never asked for the edge.
+                trace.put("blade_length95", trace.path("error95").asDouble()).put("edge_sure", 1);
+            }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
                 if (job.path("measured") instanceof ObjectNode measured) {

@@ -169,6 +169,14 @@ public record Job(
                 calipers, shaping, spec);
     }
 
+    /** Whether somebody should look which side is the edge: the outline did not tell, and nobody has exchanged the two. */
+    public boolean asksForEdge() {
+        return trace.isPresent()
+                && silhouette.isPresent()
+                && trace.get().landmarkError().asksForEdge()
+                && trace.get().silhouette().spineOnLeft() == silhouette.get().spineOnLeft();
+    }
+
     /** Whether the outline is no longer what came out of the picture. */
     public boolean isCorrected() {
         return silhouette.isPresent() && !silhouette.equals(trace.map(Trace::silhouette));

@@ -28,6 +28,7 @@ import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
 import weltwright.trace.ErrorBudget;
+import weltwright.trace.LandmarkError;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
 import weltwright.trace.Unsure;
@@ -58,7 +59,7 @@ record JobDocument(
         List<CaliperEntry> calipers,
         SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
-    static final int VERSION = 4;
+    static final int VERSION = 5;
 
     /** Longer than any knife: a coordinate beyond is damage. */
     private static final double FARTHEST_MM = 2000;
@@ -184,6 +185,8 @@ record JobDocument(
             Pair onSheetShift,
             double error95,
             List<ErrorPart> errorParts,
+            double bladeLength95,
+            double edgeSure,
             List<UnsureEntry> unsure,
             List<String> notes) {
 
@@ -200,6 +203,8 @@ record JobDocument(
                     Pair.of(trace.onSheet().shift()),
                     trace.error().error95Mm(),
                     trace.error().parts().stream().map(ErrorPart::of).toList(),
+                    trace.landmarkError().bladeLength95Mm(),
+                    trace.landmarkError().edgeSure(),
                     trace.unsure().stream().map(UnsureEntry::of).toList(),
                     trace.notes());
         }
@@ -211,6 +216,7 @@ record JobDocument(
                     new Plane(midPlaneHeight, midPlaneSlope.point()),
                     new Placement(onSheetAngle, onSheetShift.point()),
                     new ErrorBudget(error95, errorParts.stream().map(ErrorPart::part).toList()),
+                    new LandmarkError(bladeLength95, edgeSure),
                     unsure.stream().map(UnsureEntry::unsure).toList(),
                     List.copyOf(notes));
         }

@@ -29,6 +29,12 @@ final class EdgeSide {
     private static final double TIP_PER_WIDTH = 2.7;
     private static final double TIP_MOST = 0.4;
 
+    /** Over this part of a blade its middle must run straight to the tip, to so much of its width, for its sides to be alike. */
+    private static final double ALIKE_FROM = 0.05;
+
+    private static final double ALIKE_TO = 0.95;
+    private static final double ALIKE = 0.04;
+
     private final Sides sides;
     private final double buttX;
     private final double front;
@@ -42,8 +48,8 @@ final class EdgeSide {
         this.tipX = tipX;
     }
 
-    /** Whether the edge is the upper side. */
-    boolean isAbove(double tipY) {
+    /** What speaks for the upper side's being the edge, less what speaks for the lower one. */
+    double evidence(double tipY) {
         double notch = notch(true) - notch(false);
         double telling = Math.signum(notch) * Math.max(0, Math.abs(notch) - TELLING_MM);
         double handle = (front - buttX) * 0.1;
@@ -54,10 +60,24 @@ final class EdgeSide {
         double third = front + 0.3 * blade;
         double tip = (sides.middle(third) - tipY) / sides.width(third);
         return weighed(telling, NOTCH_PER_MM, NOTCH_MOST)
-                        + weighed(fingers, HANDLE_PER_MM, HANDLE_MOST)
-                        + weighed(belly, BELLY_PER_MM, BELLY_MOST)
-                        + weighed(tip, TIP_PER_WIDTH, TIP_MOST)
-                > 0;
+                + weighed(fingers, HANDLE_PER_MM, HANDLE_MOST)
+                + weighed(belly, BELLY_PER_MM, BELLY_MOST)
+                + weighed(tip, TIP_PER_WIDTH, TIP_MOST);
+    }
+
+    /** Whether both sides of the blade are alike, so that it has two edges or might as well have. */
+    boolean isAlike(double tipY) {
+        double blade = tipX - front;
+        double widest = 0;
+        double most = 0;
+        double middle = sides.middle(front + ALIKE_FROM * blade);
+        for (double part = ALIKE_FROM; part <= ALIKE_TO; part += 0.01) {
+            double x = front + part * blade;
+            double straight = middle + (tipY - middle) * (part - ALIKE_FROM) / (1 - ALIKE_FROM);
+            most = Math.max(most, Math.abs(sides.middle(x) - straight));
+            widest = Math.max(widest, sides.width(x));
+        }
+        return most < ALIKE * widest;
     }
 
     private static double weighed(double difference, double weight, double most) {

@@ -3,7 +3,6 @@ package weltwright.knife;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import weltwright.geometry.Corners;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
@@ -17,22 +16,31 @@ import weltwright.geometry.Polyline;
  * @param butt the same
  * @param spineOnLeft whether the spine is at positive y
  * @param steps in the outline where the handle ends; possibly none
+ * @param edgeEvidence what speaks for the edge's being where it is proposed, less what speaks for the other side; without
+ *     bound where the sides are alike
+ * @param heelSigmaMm standard deviation of where the heel is along the knife
  */
 public record LandmarkProposal(
-        int tip, int heel, int spineStart, int butt, boolean spineOnLeft, List<FrontStep> steps) {
+        int tip, int heel, int spineStart, int butt, boolean spineOnLeft, List<FrontStep> steps,
+        double edgeEvidence, double heelSigmaMm) {
 
-    /** The heel's corner is looked for this far from the handle's visible end, besides what perspective may shift it. */
-    private static final double HEEL_SEARCH_MM = 2;
+    /**
+     * A step is looked for this far from where the handle is likely to end, and by this many standard deviations and this
+     * part of the bow besides: where a handle stands proud of the blade, the rim of its front makes the step.
+     */
+    private static final double STEP_SEARCH_MM = 0.6;
 
-    /** The least turn that is taken for the heel's corner. */
-    private static final double HEEL_TURN_RAD = Math.toRadians(7);
+    private static final double SEARCH_SIGMAS = 2;
+    private static final double SEARCH_BOW = 0.7;
+
+    /** The outline passes from one level of a step to the other within a few tenths; its middle is known to this. */
+    private static final double STEP_SIGMA_MM = 0.15;
 
     /**
      * @param ring the outline, counter-clockwise, x along the knife towards the tip, its points at about equal distances
-     * @param handleFront x at which the handle is seen to end
-     * @param uncertaintyMm how far perspective may have shifted that
+     * @param end where the handle is seen to end
      */
-    public static LandmarkProposal of(Polyline ring, double handleFront, double uncertaintyMm) {
+    public static LandmarkProposal of(Polyline ring, HandleEnd end) {
         List<Point> points = ring.points();
         Sides sides = new Sides(ring);
         int tip = 0;
@@ -41,46 +49,42 @@ public record LandmarkProposal(
             tip = points.get(i).x() > points.get(tip).x() ? i : tip;
             butt = points.get(i).x() < points.get(butt).x() ? i : butt;
         }
-        boolean spineOnLeft = !new EdgeSide(
-                        sides, points.get(butt).x(), handleFront, points.get(tip).x())
-                .isAbove(points.get(tip).y());
-        double search = HEEL_SEARCH_MM + uncertaintyMm;
-        Optional<FrontStep> heelStep = FrontStep.find(ring, sides, !spineOnLeft, handleFront, search);
-        int heel = heelStep.map(FrontStep::onBlade).orElseGet(() -> corner(ring, sides, !spineOnLeft, handleFront, search));
-        // With the heel known, the handle's end on the spine side is sought level with it.
-        double heelX = points.get(heel).x();
-        Optional<FrontStep> spineStep = FrontStep.find(ring, sides, spineOnLeft, heelX, HEEL_SEARCH_MM);
-        int spineStart = spineStep
-                .map(FrontStep::onBlade)
-                .orElseGet(() -> corner(ring, sides, spineOnLeft, heelX, HEEL_SEARCH_MM));
+        EdgeSide side = new EdgeSide(sides, points.get(butt).x(), end.x(), points.get(tip).x());
+        double forUpper = side.evidence(points.get(tip).y());
+        boolean spineOnLeft = forUpper <= 0;
+        double evidence = side.isAlike(points.get(tip).y()) ? Double.POSITIVE_INFINITY : Math.abs(forUpper);
+        Start heel = Start.find(ring, sides, !spineOnLeft, end);
+        Start spine = Start.find(ring, sides, spineOnLeft, end);
         List<FrontStep> steps =
-                Stream.of(heelStep, spineStep).flatMap(Optional::stream).toList();
-        return new LandmarkProposal(tip, heel, spineStart, butt, spineOnLeft, steps);
+                Stream.of(heel.step(), spine.step()).flatMap(Optional::stream).toList();
+        return new LandmarkProposal(tip, heel.at(), spine.at(), butt, spineOnLeft, steps, evidence, heel.sigmaMm());
     }
 
-    /** The point of clearest corner on one side near x, or the point level with x where there is none. */
-    private static int corner(Polyline ring, Sides sides, boolean above, double x, double search) {
-        List<Point> points = ring.points();
-        Corners corners = new Corners(ring);
-        int sharpest = -1;
-        int level = -1;
-        double best = HEEL_TURN_RAD;
-        for (int i = 0; i < points.size(); i++) {
-            Point p = points.get(i);
-            double off = Math.abs(p.x() - x);
-            if (off > search || p.y() > sides.middle(p.x()) != above) {
-                continue;
-            }
-            if (level < 0 || off < Math.abs(points.get(level).x() - x)) {
-                level = i;
-            }
-            // A hollow turns the outline to the right; that is where the edge begins. Nearness breaks ties.
-            double turn = -corners.turnAt(i) - Math.toRadians(2) * off / search;
-            if (turn > best) {
-                best = turn;
-                sharpest = i;
-            }
+    /**
+     * Where the blade begins on one side.
+     *
+     * @param at index of a point of the outline
+     * @param step that it makes there, if it makes one
+     */
+    private record Start(int at, Optional<FrontStep> step, double sigmaMm) {
+        static Start find(Polyline ring, Sides sides, boolean above, HandleEnd end) {
+            HandleCorner corner = HandleCorner.find(sides, above, end);
+            double search = STEP_SEARCH_MM + SEARCH_SIGMAS * corner.sigmaMm() + SEARCH_BOW * end.bowMm();
+            return FrontStep.find(ring, sides, above, corner.x(), search)
+                    .map(step -> new Start(step.onBlade(), Optional.of(step), STEP_SIGMA_MM))
+                    .orElseGet(() -> new Start(level(ring, sides, above, corner.x()), Optional.empty(), corner.sigmaMm()));
         }
-        return sharpest >= 0 ? sharpest : level;
+
+        /** The point of one side that is level with x. */
+        private static int level(Polyline ring, Sides sides, boolean above, double x) {
+            List<Point> points = ring.points();
+            int level = -1;
+            for (int i = 0; i < points.size(); i++) {
+                Point p = points.get(i);
+                boolean nearer = level < 0 || Math.abs(p.x() - x) < Math.abs(points.get(level).x() - x);
+                level = p.y() > sides.middle(p.x()) == above && nearer ? i : level;
+            }
+            return level;
+        }
     }
 }

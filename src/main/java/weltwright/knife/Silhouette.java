@@ -40,6 +40,14 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
         return new Silhouette(changed, landmarks.map(p -> nearest(p, changed, curve)), spineOnLeft);
     }
 
+    /** The knife with edge and spine exchanged: what was taken for the one is the other. */
+    public Silhouette withOtherSide() {
+        return new Silhouette(
+                outline,
+                new Landmarks(landmarks.tip(), landmarks.spineStart(), landmarks.heel(), landmarks.butt()),
+                !spineOnLeft);
+    }
+
     private Point nearest(Point landmark, Outline changed, Polyline curve) {
         boolean wasCorner = outline.nodes().stream().anyMatch(n -> n.sharp() && n.at().equals(landmark));
         return changed.nodes().stream()

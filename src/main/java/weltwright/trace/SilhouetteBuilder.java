@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
-import java.util.stream.Stream;
 import weltwright.geometry.Corners;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
@@ -16,6 +15,7 @@ import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
+import weltwright.knife.HandleEnd;
 import weltwright.knife.LandmarkProposal;
 import weltwright.knife.Landmarks;
 import weltwright.knife.LongAxis;
@@ -48,6 +48,12 @@ final class SilhouetteBuilder {
 
     private static final double HEEL_REACH_MM = 15;
 
+    /** How far the middle line of a handle lies from the knife's axis, and how many fronts are square to that. */
+    private static final double MIDDLE_SIGMA = Math.toRadians(1);
+
+    private static final double SQUARE_PART = 0.8;
+    private static final double MOST_SLANT = Math.toRadians(15);
+
     /** Corners nearer than this to a landmark are the landmark. */
     private static final double SAME_CORNER_MM = 1.6;
 
@@ -70,6 +76,8 @@ final class SilhouetteBuilder {
      * @param ring the measured points that the outline was fitted to, in the silhouette's frame
      * @param clarity how clear the edge was at each of them, from 0 to 1
      * @param excessMm for each of them, what was taken off for the knife's thickness
+     * @param edgeEvidence as in {@link LandmarkProposal}
+     * @param heelSigmaMm the same
      * @param frontMissing whether no end of the handle shows between handle and blade
      */
     record Built(
@@ -79,7 +87,9 @@ final class SilhouetteBuilder {
             Polyline ring,
             double[] clarity,
             double[] excessMm,
-            boolean frontMissing) {}
+            boolean frontMissing,
+            double edgeEvidence,
+            double heelSigmaMm) {}
 
     Built build(double tipDropMm) {
         Plane level = new Plane(thickness.handleThicknessMm() / 2, new Point(0, 0));
@@ -113,8 +123,8 @@ final class SilhouetteBuilder {
         Placement axis = LongAxis.of(seen);
         Polyline along = seen.map(axis.inverse()::apply);
         HandleFront.Front front = HandleFront.find(picture, view, midPlane, along, axis);
-        LandmarkProposal proposal =
-                LandmarkProposal.of(along, front.x(), frontShift(midPlane, axis, front.x()));
+        HandleEnd end = FrontLine.find(picture, view, midPlane, along, axis, front.x(), thickness);
+        LandmarkProposal proposal = LandmarkProposal.of(along, end);
         List<Point> normals = normals(along);
         Rim rim = rim(along, proposal, midPlane, axis);
         List<ThickKnife.Shift> shifts = new ArrayList<>();
@@ -127,7 +137,7 @@ final class SilhouetteBuilder {
         Part[] parts = parts(along.points(), proposal);
         Polyline thin = drawnIn(withoutShifts(along, shifts, normals, parts, rim, heelX), buttExcess);
         // Taking the thickness off moves the middles of the widths a little, and so the axis.
-        Placement correction = LongAxis.of(thin);
+        Placement correction = turned(LongAxis.of(thin), end);
         Placement trueAxis = new Placement(
                 axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
@@ -135,14 +145,25 @@ final class SilhouetteBuilder {
         return fitted(ring, weight, excess, proposal, midPlane, trueAxis, front.atLimit());
     }
 
+    /**
+     * The axis, so turned that a front which was filed square to it is square to it. A handle is shaped for the hand, so
+     * its middle line tells the axis to a degree; a front tells it better, unless it was meant to slant.
+     */
+    private static Placement turned(Placement axis, HandleEnd end) {
+        double slant = end.slope() + axis.angleRad();
+        double square = normal(slant, Math.hypot(MIDDLE_SIGMA, end.slopeSigma()));
+        double probability = SQUARE_PART * square / (SQUARE_PART * square + (1 - SQUARE_PART) / (2 * MOST_SLANT));
+        double trust = Math.pow(MIDDLE_SIGMA, 2) / (Math.pow(MIDDLE_SIGMA, 2) + Math.pow(end.slopeSigma(), 2));
+        return new Placement(axis.angleRad() - probability * trust * slant, axis.shift());
+    }
+
+    private static double normal(double off, double sigma) {
+        return Math.exp(-off * off / (2 * sigma * sigma)) / (sigma * Math.sqrt(2 * Math.PI));
+    }
+
     /** The lean of the line of sight at a point of the axis frame, in that frame. */
     private Point lean(Plane midPlane, Placement axis, Point at) {
         return axis.inverse().rotate(view.lean(midPlane.over(axis.apply(at))));
-    }
-
-    /** How far the front of the handle, which is thick, may seem shifted along a mid-plane looked at aslant. */
-    private double frontShift(Plane midPlane, Placement axis, double front) {
-        return thickness.handleThicknessMm() / 2 * Math.abs(lean(midPlane, axis, new Point(front, 0)).x());
     }
 
     private Rim rim(Polyline along, LandmarkProposal proposal, Plane midPlane, Placement axis) {
@@ -253,20 +274,15 @@ final class SilhouetteBuilder {
             boolean frontMissing) {
         TreeSet<Integer> corners = new TreeSet<>(new Corners(ring, weight).find());
         int tip = joined(corners, ring, proposal.tip());
-        int heel;
-        List<Integer> stepCorners = proposal.steps().stream()
-                .flatMap(step -> Stream.of(step.onHandle(), step.onBlade()))
-                .toList();
-        if (stepCorners.contains(proposal.heel())) {
-            // A step's corners are close together, and known better than by the turn at each.
-            for (int step : stepCorners) {
-                corners.removeIf(c -> ring.points().get(c).distance(ring.points().get(step)) < SAME_CORNER_MM);
-            }
-            corners.addAll(stepCorners);
-            heel = proposal.heel();
-        } else {
-            heel = joined(corners, ring, proposal.heel());
+        // Where the handle ends is known better than by the outline's turn at each point.
+        int heel = proposal.heel();
+        TreeSet<Integer> ends = new TreeSet<>(List.of(heel));
+        proposal.steps().forEach(step -> ends.addAll(List.of(step.onHandle(), step.onBlade())));
+        for (int end : ends) {
+            corners.removeIf(c -> c != tip
+                    && ring.points().get(c).distance(ring.points().get(end)) < SAME_CORNER_MM);
         }
+        corners.addAll(ends);
         int[] at = corners.stream().mapToInt(Integer::intValue).toArray();
         Outline outline = OutlineFit.fit(ring.points(), weight, at, TOLERANCE_MM);
         if (!outline.sampled(0.5).polygon().isValid()) {
@@ -276,7 +292,11 @@ final class SilhouetteBuilder {
         }
         List<Point> sharp =
                 outline.nodes().stream().filter(Node::sharp).map(Node::at).toList();
-        Point heelAt = sharp.get(index(at, heel));
+        // A corner of the outline is where its sides meet; without a step the handle's end is known better than that.
+        Polyline curve = outline.sampled(0.1);
+        Point heelAt = proposal.steps().stream().anyMatch(step -> step.onBlade() == heel)
+                ? sharp.get(index(at, heel))
+                : curve.at(curve.stationOf(ring.points().get(heel)));
         Point tipAt = sharp.get(index(at, tip));
         Point toHeel = new Point(-heelAt.x(), 0);
         Landmarks landmarks = new Landmarks(
@@ -288,7 +308,16 @@ final class SilhouetteBuilder {
                 new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
         Placement onGround = new Placement(axis.angleRad(), axis.apply(new Point(heelAt.x(), 0)));
         double[] clarity = Arrays.stream(weight).map(Math::sqrt).toArray();
-        return new Built(silhouette, midPlane, onGround, ring.map(p -> p.plus(toHeel)), clarity, excess, frontMissing);
+        return new Built(
+                silhouette,
+                midPlane,
+                onGround,
+                ring.map(p -> p.plus(toHeel)),
+                clarity,
+                excess,
+                frontMissing,
+                proposal.edgeEvidence(),
+                proposal.heelSigmaMm());
     }
 
     /** Makes a landmark a corner, in place of those found right beside it; where one of them is very near, that one. */

@@ -15,6 +15,7 @@ import weltwright.knife.Silhouette;
  * @param midPlane the plane in which the outline lies
  * @param onSheet where the silhouette's frame lies in the sheet's frame
  * @param error how far to trust it
+ * @param landmarkError how far to trust the proposed landmarks
  * @param unsure where the picture showed little of an edge, counter-clockwise round the outline
  * @param notes what was used and how sure it is, one plain sentence each: focal length, sheet, scale
  */
@@ -24,8 +25,22 @@ public record Trace(
         Plane midPlane,
         Placement onSheet,
         ErrorBudget error,
+        LandmarkError landmarkError,
         List<Unsure> unsure,
         List<String> notes) {
+
+    /** The same with edge and spine exchanged, by somebody who saw the knife. */
+    public Trace withOtherSide() {
+        return new Trace(
+                silhouette.withOtherSide(),
+                seenFrom,
+                midPlane,
+                onSheet,
+                error,
+                landmarkError.withEdgeTold(),
+                unsure,
+                notes);
+    }
 
     /** Where a pixel's line of sight meets the mid-plane, in the silhouette's frame, in mm. */
     public Point under(Point pixel) {

@@ -119,6 +119,7 @@ public final class Tracer {
                 built.midPlane(),
                 built.onGround(),
                 error,
+                LandmarkError.of(built, error, unsure),
                 unsure,
                 notes);
     }

@@ -29,8 +29,8 @@ record HandWork(Silhouette proposed, Silhouette corrected) {
     /** The same on another outline as proposed. Where a stretch does not fit there, it stays as proposed. */
     Silhouette on(Silhouette anew) {
         boolean sameSide = corrected.spineOnLeft() == proposed.spineOnLeft();
-        Silhouette before = sameSide ? proposed : Place.otherSide(proposed);
-        Silhouette result = sameSide ? anew : Place.otherSide(anew);
+        Silhouette before = sameSide ? proposed : proposed.withOtherSide();
+        Silhouette result = sameSide ? anew : anew.withOtherSide();
         UnaryOperator<Point> motion = motion(before, result);
         for (Polyline stretch : stretches()) {
             result = redone(result, stretch.map(motion));

@@ -31,6 +31,7 @@ final class KnifeForm extends Form {
     private final JToggleButton otherSide = new JToggleButton("The other side is the edge");
     private final CaliperRows calipers;
     private final WrappedText result = new WrappedText(Look::text);
+    private final WrappedText side = new WrappedText(Look::text);
     private final WrappedText error = new WrappedText(Look::faint);
     private final WrappedText notes = new WrappedText(Look::faint);
 
@@ -63,8 +64,9 @@ final class KnifeForm extends Form {
         otherSide.setToolTipText("Exchange edge and spine, where the program took one for the other");
         otherSide.addActionListener(e -> bench.job()
                 .silhouette()
-                .ifPresent(s -> bench.change(job -> job.withSilhouette(Place.otherSide(s)))));
+                .ifPresent(s -> bench.change(job -> job.withSilhouette(s.withOtherSide()))));
         wide(otherSide);
+        wide(side);
         wide(error);
         heading("Measured on the knife itself");
         calipers = new CaliperRows(bench);
@@ -121,16 +123,26 @@ final class KnifeForm extends Form {
         otherSide.setSelected(job.silhouette().isPresent()
                 && job.trace().isPresent()
                 && job.silhouette().get().spineOnLeft() != job.trace().get().silhouette().spineOnLeft());
-        result.say(job.silhouette().map(KnifeForm::told).orElse("No outline yet."));
+        result.say(job.silhouette().map(s -> told(s, job)).orElse("No outline yet."));
+        side.say(
+                job.asksForEdge()
+                        ? "The outline does not tell for sure which side is the edge. Red must run along it; where it runs"
+                                + " along the spine, press the button above."
+                        : "");
         error.say(job.trace().map(Trace::error).map(KnifeForm::told).orElse(""));
         notes.say(job.trace().map(t -> String.join(" ", t.notes())).orElse(""));
     }
 
-    private static String told(Silhouette s) {
+    private static String told(Silhouette s, Job job) {
         Length blade = new Length(Math.round(s.bladeLengthMm() * 10) / 10.0);
         Length overall = new Length(Math.round(s.overallLengthMm() * 10) / 10.0);
-        return "Blade %s (%s), overall %s (%s).".formatted(
-                blade.inMillimetres(), blade.inInches(), overall.inMillimetres(), overall.inInches());
+        String within = job.trace()
+                .map(trace -> ", as found give or take %s"
+                        .formatted(new Length(Math.round(trace.landmarkError().bladeLength95Mm() * 10) / 10.0)
+                                .inMillimetres()))
+                .orElse("");
+        return "Blade %s (%s)%s; overall %s (%s).".formatted(
+                blade.inMillimetres(), blade.inInches(), within, overall.inMillimetres(), overall.inInches());
     }
 
     /** The error in words: how far off, what of, and what to do about the greatest part. */

@@ -58,7 +58,8 @@ record NextStep(String words, Optional<Deed> deed) {
             case ORDER -> step("Fill in whose knife it is, and when the sheath is to be ready.", Deed.GO_TO_KNIFE);
             case KNIFE ->
                 step(
-                        weakPlaces(job.unsure().size())
+                        (job.asksForEdge() ? "Look which side is the edge: the outline does not tell for sure. " : "")
+                                + weakPlaces(job.unsure().size())
                                 + "Look along the whole outline; where it left the knife, redraw it. Pull the four marks"
                                 + " where they belong. Red must run along the edge.",
                         Deed.GO_TO_SHEATH);

@@ -58,13 +58,6 @@ enum Place implements Grip {
         return at(silhouette, line, to - length * Math.floor(to / length));
     }
 
-    /** The knife with edge and spine exchanged: it lies on its other face. */
-    static Silhouette otherSide(Silhouette s) {
-        Landmarks l = s.landmarks();
-        return new Silhouette(
-                s.outline(), new Landmarks(l.tip(), l.spineStart(), l.heel(), l.butt()), !s.spineOnLeft());
-    }
-
     private Silhouette at(Silhouette silhouette, LengthIndexedLine line, double index) {
         Point point = Point.of(line.extractPoint(index));
         return new Silhouette(

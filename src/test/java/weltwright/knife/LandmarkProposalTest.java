@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.geometry.Point;
@@ -36,12 +37,21 @@ class LandmarkProposalTest {
         assertThat(proposed(scene, -1).spineOnLeft()).isFalse();
     }
 
+    /** A dagger has no side to ask for, a clip point's is plain. */
+    @Test
+    void saysHowMuchSpeaksForASide() throws IOException {
+        assertThat(proposed("dagger-sheet-a3", 1).edgeEvidence()).isInfinite();
+        assertThat(proposed("clip-sheet-a4", 1).edgeEvidence()).isBetween(0.5, 4.0);
+        assertThat(proposed("clip-sheet-a4", -1).edgeEvidence())
+                .isCloseTo(proposed("clip-sheet-a4", 1).edgeEvidence(), within(0.05));
+    }
+
     /** These have a step where the handle ends, at x = 0 or half a millimetre from it. */
     @ParameterizedTest
     @ValueSource(strings = {"clip-sheet-a4", "hunter-sheet-letter", "recurve-sheet-a4", "skinner-sheet-a4"})
     void findsTheHeelAtTheStep(String scene) throws IOException {
         Polyline ring = ring(scene, 1);
-        LandmarkProposal proposal = LandmarkProposal.of(ring, 0.5, 1);
+        LandmarkProposal proposal = LandmarkProposal.of(ring, new HandleEnd(0.5, 0, 0.1, 0, 0.5));
         Point heel = ring.points().get(proposal.heel());
         assertThat(heel.x()).isCloseTo(0, within(0.5));
         assertThat(heel.y()).isNegative();
@@ -56,7 +66,7 @@ class LandmarkProposalTest {
     }
 
     private static LandmarkProposal proposed(String scene, double up) throws IOException {
-        return LandmarkProposal.of(ring(scene, up), 0, 1);
+        return LandmarkProposal.of(ring(scene, up), new HandleEnd(0, 0, 0.1, 0, 0.5));
     }
 
     private static Polyline ring(String scene, double up) throws IOException {

@@ -27,6 +27,8 @@ record Judgement(Optional<Found> found, String refusal) {
      * @param bladeLengthMm error of the blade's length, heel to tip along the knife
      * @param bladeWidthMm error of the blade's greatest width
      * @param spineRight whether the spine is taken to be where it is; always so for a double-edged blade
+     * @param bladeLength95Mm what is claimed for the blade's length
+     * @param asksForEdge whether the trace says that it is not sure which side is the edge
      * @param markedMm length of the stretches marked as unsure
      */
     record Found(
@@ -36,7 +38,14 @@ record Judgement(Optional<Found> found, String refusal) {
             double bladeWidthMm,
             double claimedMm,
             boolean spineRight,
+            double bladeLength95Mm,
+            boolean asksForEdge,
             double markedMm) {
+
+        /** Whether a wrong side of the edge is passed off as right. */
+        boolean edgeWrong() {
+            return !spineRight && !asksForEdge;
+        }
 
         /** The share of the sampled errors that lie within what is claimed. */
         double covered() {
@@ -75,6 +84,8 @@ record Judgement(Optional<Found> found, String refusal) {
                 trace.error().error95Mm(),
                 trace.silhouette().spineOnLeft() == truthSpineOnLeft
                         || known.truth().path("double_edged").asBoolean(false),
+                trace.landmarkError().bladeLength95Mm(),
+                trace.landmarkError().asksForEdge(),
                 trace.unsure().stream()
                         .mapToDouble(u -> u.along(traced).lengthMm())
                         .sum());

@@ -95,7 +95,8 @@ public final class TraceAccuracy {
                         found.claimedMm(),
                         percent(found.covered()),
                         found.markedMm(),
-                        found.spineRight() ? "" : "; spine taken for the edge"))
+                        (found.spineRight() ? "" : "; spine taken for the edge")
+                                + (found.asksForEdge() ? "; asks for the edge" : "")))
                 .orElseGet(() -> start + "refused: " + judgement.refusal() + " | | | | | | | |\n");
     }
 

@@ -40,19 +40,21 @@ public final class TraceRobustness {
                 Made by `weltwright.trace.TraceRobustness` (DEVELOPERS.md says how to run it) from the shared photos. It
                 spoils each as it stands in `Spoiled`, traces it and measures the trace as in
                 [How far a trace is off](trace-accuracy.md). Lengths are mm: the 95th percentile of the errors, what the
-                program claims for it, the share that the claim covers, the error of the blade's length, and how much of the
-                outline it asks the user to look at.
+                program claims for it, the share that the claim covers, the error of the blade's length and what is claimed
+                for that, and how much of the outline it asks the user to look at.
 
-                *Within its error*: no more than 10 of 100 points are farther off than claimed. *Beyond its error*: more
-                of them, but 95 of 100 lie within twice the claim. *Wrong*: neither, or the spine taken for the edge.
+                *Within its error*: no more than 10 of 100 points are farther off than claimed, nor is the blade's
+                length. *Beyond its error*: more of them, or the length, but 95 of 100 lie within twice the claim, and so
+                does the length. *Wrong*: neither, or the spine taken for the edge without a word. *Asks*: the program
+                says that it is not sure which side is the edge.
                 """);
         Map<Verdict, Integer> count = new EnumMap<>(Verdict.class);
         for (KnownPhoto known : KnownPhoto.in(KnownPhoto.SHARED)) {
             page.append("\n## ").append(known.name()).append(", ").append(known.ground().words()).append("""
 
 
-                    | photo | 95th percentile | claimed | covered | blade length | marked | verdict |
-                    |---|---|---|---|---|---|---|
+                    | photo | 95th percentile | claimed | covered | blade length | claimed | marked | verdict |
+                    |---|---|---|---|---|---|---|---|
                     """);
             try (Picture picture = Picture.decode(Photo.read(known.picture()))) {
                 for (Spoiled spoiled : Spoiled.all()) {
@@ -77,10 +79,18 @@ public final class TraceRobustness {
     private static Verdict verdict(Judgement judgement) {
         return judgement
                 .found()
-                .map(found -> !found.spineRight() || found.reading().p95Mm() > 2 * found.claimedMm()
+                .map(found -> found.edgeWrong()
+                                || found.reading().p95Mm() > 2 * found.claimedMm()
+                                || Math.abs(found.bladeLengthMm()) > 2 * found.bladeLength95Mm()
                         ? Verdict.WRONG
-                        : found.covered() < 0.9 ? Verdict.BEYOND : Verdict.WITHIN)
+                        : found.covered() < 0.9 || Math.abs(found.bladeLengthMm()) > found.bladeLength95Mm()
+                                ? Verdict.BEYOND
+                                : Verdict.WITHIN)
                 .orElse(Verdict.REFUSED);
+    }
+
+    private static String edge(Judgement.Found found) {
+        return (found.spineRight() ? "" : ", spine taken for the edge") + (found.asksForEdge() ? ", asks for the edge" : "");
     }
 
     private static String row(Spoiled spoiled, Judgement judgement, Verdict verdict) {
@@ -89,14 +99,15 @@ public final class TraceRobustness {
                 .found()
                 .map(found -> String.format(
                         Locale.ROOT,
-                        "%s%.2f | %.2f | %.0f %% | %+.2f | %.0f | %s |%n",
+                        "%s%.2f | %.2f | %.0f %% | %+.2f | %.2f | %.0f | %s |%n",
                         start,
                         found.reading().p95Mm(),
                         found.claimedMm(),
                         100 * found.covered(),
                         found.bladeLengthMm(),
+                        found.bladeLength95Mm(),
                         found.markedMm(),
-                        found.spineRight() ? verdict.words : verdict.words + ", spine taken for the edge"))
-                .orElseGet(() -> start + " | | | | | refused: " + judgement.refusal() + " |\n");
+                        verdict.words + edge(found)))
+                .orElseGet(() -> start + " | | | | | | refused: " + judgement.refusal() + " |\n");
     }
 }

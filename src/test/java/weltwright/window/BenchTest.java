@@ -53,7 +53,7 @@ class BenchTest {
     @Test
     void completingIsPartOfTheStepBefore() {
         bench.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
-        bench.complete(job -> job.withSilhouette(Place.otherSide(Samples.KNIFE)));
+        bench.complete(job -> job.withSilhouette(Samples.KNIFE.withOtherSide()));
         bench.undo();
         assertThat(bench.job()).isEqualTo(Samples.outlined());
     }

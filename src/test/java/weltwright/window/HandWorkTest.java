@@ -17,7 +17,7 @@ class HandWorkTest {
 
     @Test
     void sidesAndLandmarksAreChangedAgain() {
-        Silhouette corrected = Place.BUTT.pulled(Place.otherSide(KNIFE), new Point(-105, 30));
+        Silhouette corrected = Place.BUTT.pulled(KNIFE.withOtherSide(), new Point(-105, 30));
         Silhouette again = new HandWork(KNIFE, corrected).on(ANEW);
         assertThat(again.outline()).isEqualTo(ANEW.outline());
         assertThat(again.spineOnLeft()).isFalse();

@@ -122,7 +122,7 @@ class MainWindowTest extends OpenWindow {
     void theOtherSideIsTheEdge() {
         lay(Samples.outlined());
         frame.toggleButton("other side").click();
-        assertThat(job().silhouette()).contains(Place.otherSide(Samples.KNIFE));
+        assertThat(job().silhouette()).contains(Samples.KNIFE.withOtherSide());
     }
 
     @Test

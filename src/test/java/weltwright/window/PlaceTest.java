@@ -55,9 +55,9 @@ class PlaceTest {
 
     @Test
     void twiceTheOtherSideIsTheFirstAgain() {
-        Silhouette other = Place.otherSide(KNIFE);
+        Silhouette other = KNIFE.withOtherSide();
         assertThat(other.spineOnLeft()).isFalse();
         assertThat(other.landmarks().heel()).isEqualTo(KNIFE.landmarks().spineStart());
-        assertThat(Place.otherSide(other)).isEqualTo(KNIFE);
+        assertThat(other.withOtherSide()).isEqualTo(KNIFE);
     }
 }

@@ -68,7 +68,7 @@ class TracingTest {
         Point butt = traced.silhouette().orElseThrow().landmarks().butt().plus(new Point(4, 10));
         Job anew = afterTrace(() -> {
             bench.change(job -> job.withSilhouette(
-                    Place.BUTT.pulled(Place.otherSide(job.silhouette().orElseThrow()), butt)));
+                    Place.BUTT.pulled(job.silhouette().orElseThrow().withOtherSide(), butt)));
             bench.change(job -> job.withSettings(thicker(job)));
         });
         var proposed = anew.trace().orElseThrow().silhouette();

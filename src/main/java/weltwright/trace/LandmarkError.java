@@ -1,0 +1,57 @@
+package weltwright.trace;
+
+import java.util.List;
+import weltwright.geometry.Polyline;
+
+/**
+ * How far the proposed landmarks are to be trusted.
+ *
+ * @param bladeLength95Mm the blade's length is this near to the true one in 95 of 100 traces
+ * @param edgeSure how probable it is that the edge is on the side where it is proposed, from 0.5 to 1; 1 where both sides
+ *     of the blade are alike, as a dagger's are
+ */
+public record LandmarkError(double bladeLength95Mm, double edgeSure) {
+    /** What is less sure than this is asked. */
+    private static final double SURE = 0.9;
+
+    /** 95 of 100 values of a normal distribution lie within this many standard deviations. */
+    private static final double WITHIN_95 = 1.96;
+
+    /**
+     * Logistic regression over 213 traces with known truth, most of them of spoiled photos: what speaks for a side counts
+     * the less the farther the outline may be off.
+     */
+    private static final double EVIDENCE = 5.75;
+
+    private static final double DISCOUNT_PER_MM = 2;
+
+    /** A stretch without a clear edge that comes this near to the tip leaves open where the tip is. */
+    private static final double AT_TIP_MM = 1.5;
+
+    private static final double STEP_MM = 0.25;
+
+    static LandmarkError of(SilhouetteBuilder.Built built, ErrorBudget error, List<Unsure> unsure) {
+        double tip95 = 0;
+        Polyline outline = built.silhouette().outline().sampled(STEP_MM);
+        for (Unsure stretch : unsure) {
+            Polyline along = stretch.along(outline);
+            boolean atTip = along.points().stream()
+                    .anyMatch(p -> p.distance(built.silhouette().landmarks().tip()) < AT_TIP_MM);
+            tip95 = atTip ? Math.max(tip95, along.lengthMm() / 2) : tip95;
+        }
+        double odds = EVIDENCE * built.edgeEvidence() / (1 + DISCOUNT_PER_MM * error.error95Mm());
+        return new LandmarkError(
+                Math.hypot(Math.hypot(error.error95Mm(), tip95), WITHIN_95 * built.heelSigmaMm()),
+                1 / (1 + Math.exp(-odds)));
+    }
+
+    /** The same, the side having been told by somebody who saw the knife. */
+    LandmarkError withEdgeTold() {
+        return new LandmarkError(bladeLength95Mm, 1);
+    }
+
+    /** Whether somebody should look which side is the edge. */
+    public boolean asksForEdge() {
+        return edgeSure < SURE;
+    }
+}

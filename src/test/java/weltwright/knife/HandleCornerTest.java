@@ -1,0 +1,53 @@
+package weltwright.knife;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/** On drawn knives whose lower side is a formula, the handle's end where it has its corner: x = 100. */
+class HandleCornerTest {
+    private static final double CORNER_X = 100;
+
+    /** A line that is off by its standard deviation is corrected by a corner of 20 degrees. */
+    @Test
+    void findsTheCornerThoughTheLineIsOff() {
+        Sides sides = sides(x -> -12 - Math.tan(Math.toRadians(10)) * Math.abs(x - CORNER_X), 0.03);
+        for (double off : new double[] {-0.4, 0, 0.4}) {
+            HandleCorner corner = HandleCorner.find(sides, false, end(CORNER_X + off, 0, 0.4));
+            assertThat(corner.x()).isCloseTo(CORNER_X, within(0.25));
+            assertThat(corner.sigmaMm()).isLessThan(0.4);
+        }
+    }
+
+    /** Where a side runs straight through, only the line tells, and it is no surer than the line. */
+    @Test
+    void keepsToTheLineWhereTheSideRunsThrough() {
+        Sides sides = sides(x -> -12 - 0.02 * (x - CORNER_X), 0);
+        HandleCorner corner = HandleCorner.find(sides, false, end(CORNER_X, 0.05, 0.3));
+        assertThat(corner.x()).isCloseTo(CORNER_X - 12 * 0.05, within(0.1));
+        assertThat(corner.sigmaMm()).isBetween(0.2, 0.6);
+    }
+
+    private static HandleEnd end(double x, double slope, double sigma) {
+        return new HandleEnd(x, slope, 0.01, 0, sigma);
+    }
+
+    private static Sides sides(DoubleUnaryOperator lower, double noise) {
+        Random random = new Random(1);
+        List<Point> points = new ArrayList<>();
+        for (double x = 0; x <= 200; x += 0.16) {
+            points.add(new Point(x, lower.applyAsDouble(x) + noise * random.nextGaussian()));
+        }
+        for (double x = 200; x >= 0; x -= 0.16) {
+            points.add(new Point(x, 12));
+        }
+        return new Sides(Polyline.closed(points));
+    }
+}
