@@ -46,12 +46,26 @@ class EdgePathTest {
                 .isGreaterThan(edge.size() * 95 / 100);
     }
 
-    /** Looked for from a circle that is two pixels too large and lies one too far to the right. */
+    /** Steel of a bluer grey than paper, and exactly as bright as the shadow beside it: only the hue tells. */
+    @Test
+    void findsSteelAsBrightAsItsShadowByItsHue() {
+        DoubleUnaryOperator level = r -> r < RADIUS_PX ? 150 : 150 + 20 * (1 - Math.exp(-(r - RADIUS_PX) / 30));
+        List<EdgePoint> edge = edge(level, r -> r < RADIUS_PX ? 3 : -3, true);
+        assertThat(meanRadius(edge)).isCloseTo(RADIUS_PX, within(0.5));
+        assertThat(edge.stream().filter(p -> Math.abs(radius(p) - RADIUS_PX) < 2).count())
+                .isGreaterThan(edge.size() * 95 / 100);
+    }
+
     private static List<EdgePoint> edge(DoubleUnaryOperator level, boolean steelGrey) {
+        return edge(level, r -> 0, steelGrey);
+    }
+
+    /** Looked for from a circle that is two pixels too large and lies one too far to the right; blue more and red less by a tint. */
+    private static List<EdgePoint> edge(DoubleUnaryOperator level, DoubleUnaryOperator blue, boolean steelGrey) {
         float[] bgr = new float[3 * SIZE * SIZE];
         for (int i = 0; i < bgr.length; i++) {
             double r = new Point(i / 3 % SIZE, i / 3 / SIZE).distance(MIDDLE);
-            bgr[i] = (float) level.applyAsDouble(r);
+            bgr[i] = (float) (level.applyAsDouble(r) + blue.applyAsDouble(r) * (1 - i % 3));
         }
         Mat picture = new Mat(SIZE, SIZE, CvType.CV_32FC3);
         picture.put(0, 0, bgr);
