@@ -92,9 +92,10 @@ class SharpOutlineTest {
     @Test
     void findsAFaintThingInMuchNoise() {
         Mat picture = paper();
-        fill(picture, SLAB, 150);
-        SharpOutline.Found found = find(picture, 15);
-        assertThat(offMm(found, SLAB)).isLessThan(NEAR_MM);
+        fill(picture, SLAB, 140);
+        SharpOutline.Found found = find(picture, 12);
+        // The blur that tames the noise, three pixels, may cut the point by as much again.
+        assertThat(offMm(found, SLAB)).isLessThan(NEAR_MM + 3 * MM_PER_PX);
     }
 
     @Test
