@@ -244,8 +244,9 @@ public final class PaperFinder {
                 || factor > GREATEST_FOCAL_FACTOR
                 || factor < 1 / GREATEST_FOCAL_FACTOR) {
             throw new Trouble(
-                    "The sheet of paper in the picture is not of the size that was given.",
-                    "Choose the size that it is, or photograph it again, lying flat.");
+                    "What is to be seen of the sheet of paper has not the proportions of the size that was given.",
+                    "See that nothing covers one of its edges, or choose the size that it is, and photograph it again,"
+                            + " lying flat.");
         }
     }
 

@@ -15,8 +15,9 @@ import weltwright.trace.EdgePath.Print;
  *       difference counts that the line's own colour does not share.
  *   <li>On a ground as grey as steel they may hardly differ: then which side is brighter at the edge itself, where the
  *       paper lies in the blade's own shadow and a bevel may shine, is not to be told from farther off. Taken is any
- *       step, less the slope that goes on to both sides of it, as a soft shadow's does. On other grounds steps of any
- *       kind would only lead to the lines of the blade's grind.
+ *       step, less the slope that goes on to both sides of it, as a soft shadow's does. Where the
+ *       ground is blank, a change of hue counts besides ({@link HueStep}). On other grounds steps of any kind would only
+ *       lead to the lines of the blade's grind.
  *   <li>Black print comes near, so that white and black take turns outside: taken is how fast the colour leaves that of
  *       the inside.
  * </ol>
@@ -45,6 +46,9 @@ record BandContrast(float[] path, float[] slope) {
     /** What leaving the inside's colour within a pixel counts for, next to a clear edge elsewhere. */
     private static final double LEAVING = 30;
 
+    /** What a change of hue counts for by each standard deviation, next to steps of brightness. */
+    private static final double HUE = 0.25;
+
     /**
      * @param colour smoothed colour of each sample, row by row: blue, green, red
      * @param steady the same, smoothed farther along the edge; asked for on a ground as grey as steel alone
@@ -57,6 +61,8 @@ record BandContrast(float[] path, float[] slope) {
         ColourStep steps = new ColourStep(colour, rows, width);
         double[] line = unit(ground.lineColour());
         boolean isRuled = dot(line, line) > 0;
+        // On ruled paper the lines have a hue, too, and would lead along them.
+        float[] hue = ground.isSteelGrey() && !isRuled ? HueStep.across(steady, rows, width) : new float[print.length];
         BandContrast band = new BandContrast(new float[print.length], new float[print.length]);
         for (int i = 0; i < rows; i++) {
             if (isNearBlack(print, i * width, width)) {
@@ -64,7 +70,7 @@ record BandContrast(float[] path, float[] slope) {
             } else {
                 ColourStep.Mix mix = steps.mix(i, COLOUR_ROWS);
                 double clear = !ground.isSteelGrey() ? 1 : isRuled ? clear(mix) : mix.otherThanShade();
-                band.stepping(colour, steady, i * width, width, print, mix.weights(), clear, line);
+                band.stepping(colour, steady, i * width, width, print, mix.weights(), clear, hue, line);
             }
         }
         return band;
@@ -92,6 +98,7 @@ record BandContrast(float[] path, float[] slope) {
             Print[] print,
             double[] across,
             double clear,
+            float[] hue,
             double[] line) {
         double[] unshared = unshared(across, line);
         for (int k = 1; k < width - 1; k++) {
@@ -102,7 +109,7 @@ record BandContrast(float[] path, float[] slope) {
                 int reach = Math.min(GOES_ON, Math.min(k, width - 1 - k));
                 double[] step = minus(slope(steady, row + k, 1), slope(steady, row + k, reach), 1);
                 double[] own = onLine ? minus(step, line, dot(step, line)) : step;
-                value += (1 - clear) * Math.sqrt(dot(own, own) / ColourStep.NOISE);
+                value += (1 - clear) * (Math.sqrt(dot(own, own) / ColourStep.NOISE) + HUE * hue[row + k]);
             }
             path[row + k] = (float) value;
             this.slope[row + k] = (float) value;

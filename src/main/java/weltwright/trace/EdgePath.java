@@ -57,6 +57,9 @@ final class EdgePath {
     /** What a millimetre of line counts for that is seen outside or hidden inside, in units of a strong edge's gain. */
     private static final double LINE_SEEN = 1.5;
 
+    /** What is so steep is an edge, however much steeper others are: twice of what is faint. */
+    private static final double CERTAIN = 4;
+
     private final Mat bgr;
     private final Ground ground;
     private final double stepPx;
@@ -127,8 +130,11 @@ final class EdgePath {
             int k = summit(band.slope(), i * width, width, path[i]);
             double offset = k - half + parabola(band.slope(), i * width, width, k);
             double clear = Math.max(0, band.path()[i * width + path[i]] - NOISE);
-            double clarity = Math.max(clear / Math.max(NOISE, strong - NOISE), lines[i].held(path[i]));
-            edge.add(new EdgePoint(at(base.get(i), normal[i], offset), clarity));
+            double held = lines[i].held(path[i]);
+            edge.add(new EdgePoint(
+                    at(base.get(i), normal[i], offset),
+                    Math.max(held, clear / Math.max(NOISE, strong - NOISE)),
+                    Math.max(held, clear / Math.max(NOISE, Math.min(strong, CERTAIN) - NOISE))));
         }
         return edge;
     }

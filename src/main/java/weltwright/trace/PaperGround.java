@@ -25,7 +25,7 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     private static final double HARD_SHADOW_MM = 4;
 
     /** Right beside the knife even a soft shadow is narrow, and its rim may pass for the knife's where steel is grey. */
-    private static final double SOFT_SHADOW_MM = 0.5;
+    private static final double SOFT_SHADOW_MM = 0.25;
 
     private static final double ROUGH_MM = 0.9;
 

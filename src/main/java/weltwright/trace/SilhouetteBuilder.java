@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
@@ -74,7 +75,7 @@ final class SilhouetteBuilder {
      * @param midPlane in the ground frame
      * @param onGround the motion from the silhouette's frame to the ground frame
      * @param ring the measured points that the outline was fitted to, in the silhouette's frame
-     * @param clarity how clear the edge was at each of them, from 0 to 1
+     * @param certainty how certain it is of each of them that an edge was seen, 1 and more where it is beyond doubt
      * @param excessMm for each of them, what was taken off for the knife's thickness
      * @param edgeEvidence as in {@link LandmarkProposal}
      * @param heelSigmaMm the same
@@ -85,7 +86,7 @@ final class SilhouetteBuilder {
             Plane midPlane,
             Placement onGround,
             Polyline ring,
-            double[] clarity,
+            double[] certainty,
             double[] excessMm,
             boolean frontMissing,
             double edgeEvidence,
@@ -104,21 +105,12 @@ final class SilhouetteBuilder {
     }
 
     private Built buildOn(Plane midPlane) {
-        List<Point> met = new ArrayList<>();
-        List<Double> weights = new ArrayList<>();
-        for (EdgePoint point : edge) {
-            met.add(view.meets(point.pixel(), midPlane));
-            weights.add(Math.pow(Math.min(1, point.clarity()), 2));
-        }
-        Polyline seen = Polyline.closed(met);
-        double[] weight = weights.stream().mapToDouble(Double::doubleValue).toArray();
+        Polyline seen = Polyline.closed(
+                edge.stream().map(point -> view.meets(point.pixel(), midPlane)).toList());
+        List<EdgePoint> inOrder = new ArrayList<>(edge);
         if (seen.signedAreaMm2() < 0) {
             seen = seen.reversed();
-            for (int i = 0, j = weight.length - 1; i < j; i++, j--) {
-                double swap = weight[i];
-                weight[i] = weight[j];
-                weight[j] = swap;
-            }
+            Collections.reverse(inOrder);
         }
         Placement axis = LongAxis.of(seen);
         Polyline along = seen.map(axis.inverse()::apply);
@@ -142,7 +134,7 @@ final class SilhouetteBuilder {
                 axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
         double[] excess = shifts.stream().mapToDouble(ThickKnife.Shift::outMm).toArray();
-        return fitted(ring, weight, excess, proposal, midPlane, trueAxis, front.atLimit());
+        return fitted(ring, inOrder, excess, proposal, midPlane, trueAxis, front.atLimit());
     }
 
     /**
@@ -266,12 +258,15 @@ final class SilhouetteBuilder {
 
     private Built fitted(
             Polyline ring,
-            double[] weight,
+            List<EdgePoint> points,
             double[] excess,
             LandmarkProposal proposal,
             Plane midPlane,
             Placement axis,
             boolean frontMissing) {
+        double[] weight = points.stream()
+                .mapToDouble(point -> Math.pow(Math.min(1, point.clarity()), 2))
+                .toArray();
         TreeSet<Integer> corners = new TreeSet<>(new Corners(ring, weight).find());
         int tip = joined(corners, ring, proposal.tip());
         // Where the handle ends is known better than by the outline's turn at each point.
@@ -307,13 +302,14 @@ final class SilhouetteBuilder {
         Silhouette silhouette =
                 new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
         Placement onGround = new Placement(axis.angleRad(), axis.apply(new Point(heelAt.x(), 0)));
-        double[] clarity = Arrays.stream(weight).map(Math::sqrt).toArray();
+        double[] certainty =
+                points.stream().mapToDouble(EdgePoint::certainty).toArray();
         return new Built(
                 silhouette,
                 midPlane,
                 onGround,
                 ring.map(p -> p.plus(toHeel)),
-                clarity,
+                certainty,
                 excess,
                 frontMissing,
                 proposal.edgeEvidence(),

@@ -104,7 +104,7 @@ public final class Tracer {
         Followed followed = followed(picture, solved.view(), settings, ground, progress);
         KnownGround.Cover cover = followed.cover();
         SilhouetteBuilder.Built built = followed.built();
-        List<Unsure> unsure = Unsure.of(built.ring(), built.clarity());
+        List<Unsure> unsure = Unsure.of(built.ring(), built.certainty());
         BladeCheck.check(built.silhouette(), unsure);
         if (cover.shadowMm() > 0 && built.frontMissing()) {
             throw BladeCheck.oneColoured();

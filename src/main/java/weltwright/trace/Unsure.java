@@ -12,7 +12,7 @@ import weltwright.geometry.Polyline;
  * @param to where it ends, counter-clockwise from there
  */
 public record Unsure(Point from, Point to) {
-    /** An edge is weak that is less than this as steep as is usual along the knife. */
+    /** An edge is weak that is less than this as steep as is usual along the knife, or than an edge beyond doubt. */
     private static final double WEAK = 0.3;
 
     /**
@@ -33,13 +33,13 @@ public record Unsure(Point from, Point to) {
      * The stretches of a measured outline where its edge was weak.
      *
      * @param ring measured points, counter-clockwise, in the silhouette's frame
-     * @param clarity of the edge at each of them, 1 where it is as usual
+     * @param certainty that an edge was seen at each of them, 1 where it is beyond doubt
      */
-    static List<Unsure> of(Polyline ring, double[] clarity) {
-        int n = clarity.length;
+    static List<Unsure> of(Polyline ring, double[] certainty) {
+        int n = certainty.length;
         double[] station = ring.stationsMm();
         int start = 0;
-        while (start < n && clarity[start] < WEAK) {
+        while (start < n && certainty[start] < WEAK) {
             start++;
         }
         List<Unsure> stretches = new ArrayList<>();
@@ -50,7 +50,7 @@ public record Unsure(Point from, Point to) {
         int last = -1;
         for (int k = 1; k <= n; k++) {
             int i = (start + k) % n;
-            boolean weak = clarity[i] < WEAK;
+            boolean weak = certainty[i] < WEAK;
             if (first >= 0 && !weak && (k == n || ahead(station, last, i) > JOINED_MM)) {
                 if (ahead(station, first, last) > LEAST_MM) {
                     stretches.add(new Unsure(ring.points().get(first), ring.points().get(last)));

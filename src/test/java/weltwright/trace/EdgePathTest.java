@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.bytedeco.javacpp.Loader;
@@ -46,12 +47,30 @@ class EdgePathTest {
                 .isGreaterThan(edge.size() * 95 / 100);
     }
 
-    /** Looked for from a circle that is two pixels too large and lies one too far to the right. */
+    /** Steel of a bluer grey than paper, as bright as the shadow beside it, both with more grain than hue. */
+    @Test
+    void findsSteelAsBrightAsItsShadowByItsHue() {
+        DoubleUnaryOperator level = r -> r < RADIUS_PX ? 150 : 150 + 20 * (1 - Math.exp(-(r - RADIUS_PX) / 30));
+        List<EdgePoint> edge = edge(level, r -> r < RADIUS_PX ? 2 : -2, 16, true);
+        assertThat(meanRadius(edge)).isCloseTo(RADIUS_PX, within(0.5));
+        assertThat(edge.stream().filter(p -> Math.abs(radius(p) - RADIUS_PX) < 2).count())
+                .isGreaterThan(edge.size() * 95 / 100);
+    }
+
     private static List<EdgePoint> edge(DoubleUnaryOperator level, boolean steelGrey) {
+        return edge(level, r -> 0, 0, steelGrey);
+    }
+
+    /** Looked for from a circle that is two pixels too large and lies one too far to the right; blue more and red less by a tint. */
+    private static List<EdgePoint> edge(
+            DoubleUnaryOperator level, DoubleUnaryOperator blue, double grain, boolean steelGrey) {
+        Random random = new Random(5);
         float[] bgr = new float[3 * SIZE * SIZE];
+        double grainHere = 0;
         for (int i = 0; i < bgr.length; i++) {
             double r = new Point(i / 3 % SIZE, i / 3 / SIZE).distance(MIDDLE);
-            bgr[i] = (float) level.applyAsDouble(r);
+            grainHere = i % 3 == 0 ? grain * random.nextGaussian() : grainHere;
+            bgr[i] = (float) (grainHere + level.applyAsDouble(r) + blue.applyAsDouble(r) * (1 - i % 3));
         }
         Mat picture = new Mat(SIZE, SIZE, CvType.CV_32FC3);
         picture.put(0, 0, bgr);
