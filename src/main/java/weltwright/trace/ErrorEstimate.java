@@ -44,7 +44,7 @@ final class ErrorEstimate {
     /** So much of an outline may lack a clear edge before it strays, and then by so much for all of it. Common practice. */
     private static final double HELD_PART = 0.1;
 
-    private static final double STRAY_MM = 8;
+    private static final double STRAY_MM = 6;
 
     /** A knife's own curves bend little within this, dents and bulges much. */
     private static final double COURSE_MM = 4;
