@@ -21,8 +21,8 @@ public record Unsure(Point from, Point to) {
      */
     private static final double LEAST_MM = 2.4;
 
-    /** Stretches nearer together than this are one. */
-    private static final double JOINED_MM = 3.0;
+    /** Stretches nearer together than this are one; a line that ends at the knife holds the outline for a little more. */
+    private static final double JOINED_MM = 1.2;
 
     /** The stretch of this outline, which may have been corrected since it was traced. */
     public Polyline along(Polyline outline) {
