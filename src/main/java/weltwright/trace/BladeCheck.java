@@ -33,6 +33,9 @@ final class BladeCheck {
      */
     private static final double UNSEEN = 0.35;
 
+    /** An outline known to no better than this is of no use: more than twice the ease that a sheath is given. Common practice. */
+    private static final double OF_NO_USE_MM = 2;
+
     private static final double STEP_MM = 0.25;
 
     /** A stretch ends where the edge shows again, give or take this. */
@@ -58,11 +61,25 @@ final class BladeCheck {
         }
         double unseen = unsure.stream().mapToDouble(stretch -> stretch.along(outline).lengthMm()).sum();
         if (guessed(outline, landmarks, unsure) > GUESSED || unseen > UNSEEN * outline.lengthMm()) {
-            throw new Trouble(
-                    "The knife hardly stands out from what it lies on.",
-                    "Lay it on a ground of another colour, or turn the lamp until its edges show, and photograph it"
-                            + " again.");
+            throw hardlySeen();
         }
+    }
+
+    /**
+     * Throws {@link Trouble} where so little is known of the outline that no sheath can be made by it.
+     *
+     * @param shadowMm how much of its error is owed to shadows, which may as well be none: the outline shows that at a glance
+     */
+    static void checkUse(ErrorBudget error, double shadowMm) {
+        if (error.error95Mm() * error.error95Mm() - shadowMm * shadowMm > OF_NO_USE_MM * OF_NO_USE_MM) {
+            throw hardlySeen();
+        }
+    }
+
+    private static Trouble hardlySeen() {
+        return new Trouble(
+                "The knife hardly stands out from what it lies on.",
+                "Lay it on a ground of another colour, or turn the lamp until its edges show, and photograph it again.");
     }
 
     /**
