@@ -65,13 +65,9 @@ final class BladeCheck {
         }
     }
 
-    /**
-     * Throws {@link Trouble} where so little is known of the outline that no sheath can be made by it.
-     *
-     * @param shadowMm how much of its error is owed to shadows, which may as well be none: the outline shows that at a glance
-     */
-    static void checkUse(ErrorBudget error, double shadowMm) {
-        if (error.error95Mm() * error.error95Mm() - shadowMm * shadowMm > OF_NO_USE_MM * OF_NO_USE_MM) {
+    /** Throws {@link Trouble} where the edge was seen so badly that no sheath can be made by the outline. */
+    static void checkUse(ErrorBudget error) {
+        if (ErrorEstimate.ofEdge(error) > OF_NO_USE_MM) {
             throw hardlySeen();
         }
     }

@@ -49,6 +49,10 @@ final class ErrorEstimate {
     /** A knife's own curves bend little within this, dents and bulges much. */
     private static final double COURSE_MM = 4;
 
+    private static final String FINDING = "finding the edge in the picture";
+
+    private static final String UNSEEN = "stretches in which the edge hardly shows";
+
     private static final GeometryFactory JTS = new GeometryFactory();
 
     private ErrorEstimate() {}
@@ -101,7 +105,7 @@ final class ErrorEstimate {
                         WITHIN_95 * EXCESS_SIGMA * percentile95(built.excessMm()),
                         "Photograph from straight above the middle of the knife."),
                 new ErrorBudget.Part(
-                        "finding the edge in the picture",
+                        FINDING,
                         Math.hypot(WITHIN_95 * EDGE_SIGMA_PX * mmPerPx, SCATTER_PART * scatter90(built)),
                         "Use flat light and a sharp picture in which the sheet fills the frame."),
                 new ErrorBudget.Part(
@@ -109,7 +113,7 @@ final class ErrorEstimate {
                         cover.shadowMm(),
                         "Look the whole outline over, or photograph on the printed sheet or a ruled ground."),
                 new ErrorBudget.Part(
-                        "stretches in which the edge hardly shows",
+                        UNSEEN,
                         Math.max(strayed(built.ring(), unsure), uneven(built, unsure)),
                         "Look at the marked stretches and pull the outline to the edge there.")));
         parts.removeIf(part -> part.error95Mm() == 0);
@@ -119,6 +123,14 @@ final class ErrorEstimate {
             squares += part.error95Mm() * part.error95Mm();
         }
         return new ErrorBudget(Math.sqrt(squares), parts);
+    }
+
+    /** How far the outline may be off because the edge was not seen well enough, at 95 %. */
+    static double ofEdge(ErrorBudget error) {
+        return Math.sqrt(error.parts().stream()
+                .filter(part -> part.cause().equals(FINDING) || part.cause().equals(UNSEEN))
+                .mapToDouble(part -> part.error95Mm() * part.error95Mm())
+                .sum());
     }
 
     /** The distance from the outline that 90 of 100 of the points that it was fitted to keep within. */

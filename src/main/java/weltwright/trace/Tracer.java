@@ -110,7 +110,7 @@ public final class Tracer {
             throw BladeCheck.oneColoured();
         }
         ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
-        BladeCheck.checkUse(error, cover.shadowMm());
+        BladeCheck.checkUse(error);
         List<String> notes = new ArrayList<>(notes(settings, picture, ground, solved));
         advice.join().forEach(given -> notes.add(given.toString()));
         progress.at("Traced", 1);
