@@ -66,6 +66,18 @@ class TraceCommandTest {
         }
     }
 
+    /** The sample lies with its spine on the left, as above. Told otherwise, the same outline is taken the other way. */
+    @Test
+    void takesTheOtherSideForTheEdgeWhereToldTo() throws IOException {
+        String[] otherSide = {KNIFE[0], KNIFE[1], KNIFE[2], KNIFE[3], "--other-side"};
+        assertThat(trace(SAMPLE, otherSide).succeeds().out()).doesNotContain("Look which side");
+
+        JsonNode knife = new ObjectMapper().readTree(output.toFile());
+        assertThat(knife.path("landmarks").path("spine_side").asText()).isEqualTo("right");
+        assertThat(knife.path("landmarks").path("spine_side_sure").asDouble()).isEqualTo(1);
+        assertThat(knife.path("overall_length").asDouble()).isCloseTo(TRUE_OVERALL_MM, within(0.4));
+    }
+
     @Test
     void remindsOfTheHandleThatWasNotMeasured() {
         assertThat(trace(SAMPLE).succeeds().out()).contains("taken to be 19 mm thick", "--handle-thickness");
