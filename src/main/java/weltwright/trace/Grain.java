@@ -10,7 +10,7 @@ package weltwright.trace;
  */
 final class Grain {
     /** This part is kept: along a band, or on a sheet with a knife and its shadow, more than that is plain. */
-    private static final double KEPT = Double.parseDouble(System.getProperty("kept","0.75"));
+    private static final double KEPT = 0.75;
 
     private static final int ROUNDS = 4;
 
