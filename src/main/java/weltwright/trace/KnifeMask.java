@@ -24,7 +24,7 @@ import weltwright.trouble.Trouble;
  *   <li>rectify the picture onto the sheet and divide by what the bare sheet would look like there;
  *   <li>mark what is sheet for sure (lit paper; a line to be seen) and what is knife for sure (a line that is missing;
  *       a colour that no shadow has; brightness where black is printed);
- *   <li>let both grow from there until they meet at the sharpest edges between them (Meyer's watershed);
+ *   <li>give each other place to the one that walkers from there, held up by edges, sooner come to ({@link RandomWalk});
  *   <li>take the largest part that is knife.
  * </ol>
  *

@@ -63,7 +63,7 @@ interface KnownGround {
             boolean isSteelGrey,
             double shadowMm) {}
 
-    /** The watershed leaves a raster's outermost pixels alone, and opening the next few. */
+    /** A mask's closing and opening are not to be relied on in a raster's outermost pixels. */
     double RIM_PX = 4;
 
     /**
