@@ -41,7 +41,10 @@ final class ErrorEstimate {
 
     private static final double SCATTER_STEP_MM = 0.6;
 
-    /** So much of an outline may lack a clear edge before it strays, and then by so much for all of it. Common practice. */
+    /**
+     * So much of an outline may lack a clear edge before it strays, and then by so much for all of it: from the photos
+     * with known truth.
+     */
     private static final double HELD_PART = 0.1;
 
     private static final double STRAY_MM = 6;
