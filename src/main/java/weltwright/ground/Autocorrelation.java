@@ -33,6 +33,7 @@ final class Autocorrelation {
         Mat inside = field.submat(0, patch.rows(), 0, patch.cols());
         patch.copyTo(inside);
         Core.subtract(inside, Core.mean(inside), inside);
+        inside.release();
         Core.dft(field, field);
         Core.mulSpectrums(field, field, field, 0, true);
         Core.idft(field, field, Core.DFT_SCALE);

@@ -24,6 +24,11 @@ final class BundleFit {
 
     private static final double ROUGHLY = 1e-6;
 
+    /** The noise is measured until it changes by less than this part of it, or so often. */
+    private static final double SETTLED = 0.001;
+
+    private static final int MOST_ROUNDS = 4;
+
     private final List<List<Reference>> seen;
     private final LensPrior prior;
     private final double[][] priorInformation;
@@ -101,12 +106,22 @@ final class BundleFit {
         return new BundleFit(this, references);
     }
 
+    /** Roughly, by one pixel's noise: costs of descents from several starts can be compared. */
+    BundleFit choosing() {
+        descend(ROUGHLY);
+        return this;
+    }
+
     BundleFit run() {
         // The noise is not known beforehand: fit, measure it, fit again with it.
-        for (int round = 0; round < 4; round++) {
+        boolean moved = true;
+        for (int round = 0; round < MOST_ROUNDS && moved; round++) {
             descend(ROUGHLY);
+            moved = false;
             for (int v = 0; v < sigma.length; v++) {
-                sigma[v] = Math.max(leastPixelSigma, robustSigma(v));
+                double measured = Math.max(leastPixelSigma, robustSigma(v));
+                moved |= Math.abs(measured - sigma[v]) > SETTLED * sigma[v];
+                sigma[v] = measured;
             }
         }
         descend(CLOSELY);
@@ -288,6 +303,8 @@ final class BundleFit {
     private void add(int v, double[][] m, double[] g) {
         int[] own = ownParameters(v);
         double[] values = Arrays.stream(own).mapToDouble(k -> p[k]).toArray();
+        double[] products = new double[own.length * (own.length + 1) / 2];
+        double[] slope = new double[own.length];
         Sighting at = new Sighting(values);
         Sighting farther = new Sighting(values);
         double[] across = new double[own.length];
@@ -297,8 +314,8 @@ final class BundleFit {
             double offY = at.y - reference.pixel().y();
             if (reference.edge().isEmpty()) {
                 double weight = weight(v, offX * offX + offY * offY);
-                add(m, g, own, weight, offX, at.dx);
-                add(m, g, own, weight, offY, at.dy);
+                add(products, slope, weight, offX, at.dx);
+                add(products, slope, weight, offY, at.dy);
             } else {
                 farther.see(reference.onGround().plus(reference.edge().get()));
                 double runX = farther.x - at.x;
@@ -312,7 +329,14 @@ final class BundleFit {
                     across[k] = normalX * at.dx[k] + normalY * at.dy[k] - offAlong * turn;
                 }
                 double off = normalX * offX + normalY * offY;
-                add(m, g, own, weight(v, off * off), off, across);
+                add(products, slope, weight(v, off * off), off, across);
+            }
+        }
+        int next = 0;
+        for (int k = 0; k < own.length; k++) {
+            g[own[k]] += slope[k];
+            for (int l = 0; l <= k; l++) {
+                m[own[k]][own[l]] += products[next++];
             }
         }
     }
@@ -321,14 +345,15 @@ final class BundleFit {
         return 1 / (sigma[v] * sigma[v] * (1 + squareOff / (4 * sigma[v] * sigma[v])));
     }
 
-    /** Own parameters are in rising order, so this is the lower triangle, which is all that is read. */
+    /** @param products the lower triangle, row by row, which is all that is read, as own parameters are in rising order */
     private static void add(
-            double[][] m, double[] g, int[] own, double weight, double residual, double[] derivative) {
-        for (int k = 0; k < own.length; k++) {
+            double[] products, double[] slope, double weight, double residual, double[] derivative) {
+        int next = 0;
+        for (int k = 0; k < derivative.length; k++) {
             double weighted = weight * derivative[k];
-            g[own[k]] += weighted * residual;
+            slope[k] += weighted * residual;
             for (int l = 0; l <= k; l++) {
-                m[own[k]][own[l]] += weighted * derivative[l];
+                products[next++] += weighted * derivative[l];
             }
         }
     }

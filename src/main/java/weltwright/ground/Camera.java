@@ -35,7 +35,7 @@ public record Camera(double focalPx, double centreXPx, double centreYPx, double 
     Vector3 direction(Point pixel) {
         double u = (pixel.x() - centreXPx) / focalPx;
         double v = (pixel.y() - centreYPx) / focalPx;
-        double seen = Math.hypot(u, v);
+        double seen = Math.sqrt(u * u + v * v);
         if (seen == 0) {
             return new Vector3(0, 0, 1);
         }

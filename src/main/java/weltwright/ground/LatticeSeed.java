@@ -66,7 +66,7 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
                 .flatMap(patchPx -> busiest(relief, patchPx).stream())
                 .toList();
         return patches.stream()
-                .flatMap(patch -> seed(relief.submat(patch)).map(s -> s.placed(patch, reduction)).stream())
+                .flatMap(patch -> seed(relief, patch).map(s -> s.placed(patch, reduction)).stream())
                 .onClose(relief::release);
     }
 
@@ -118,24 +118,22 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         Mat oneSided = new Mat();
         Core.absdiff(relief, new Scalar(0), oneSided);
         Core.multiply(relief, oneSided, oneSided);
-        Imgproc.resize(
-                oneSided.submat(0, rows * block, 0, columns * block),
-                oneSided,
-                new Size(columns, rows),
-                0,
-                0,
-                Imgproc.INTER_AREA);
-        oneSided.get(0, 0, means);
-        oneSided.release();
+        Mat whole = oneSided.submat(0, rows * block, 0, columns * block);
+        Mat blocks = new Mat();
+        Imgproc.resize(whole, blocks, new Size(columns, rows), 0, 0, Imgproc.INTER_AREA);
+        blocks.get(0, 0, means);
+        for (Mat used : List.of(oneSided, whole, blocks)) {
+            used.release();
+        }
         List<Busy> patches = new ArrayList<>();
         for (int j = 0; j + PATCH_BLOCKS <= rows; j++) {
             for (int i = 0; i + PATCH_BLOCKS <= columns; i++) {
-                float[] blocks = new float[PATCH_BLOCKS * PATCH_BLOCKS];
-                for (int k = 0; k < blocks.length; k++) {
-                    blocks[k] = Math.abs(means[(j + k / PATCH_BLOCKS) * columns + i + k % PATCH_BLOCKS]);
+                float[] inPatch = new float[PATCH_BLOCKS * PATCH_BLOCKS];
+                for (int k = 0; k < inPatch.length; k++) {
+                    inPatch[k] = Math.abs(means[(j + k / PATCH_BLOCKS) * columns + i + k % PATCH_BLOCKS]);
                 }
-                Arrays.sort(blocks);
-                patches.add(new Busy(new Rect(i * block, j * block, size, size), blocks[blocks.length / 4]));
+                Arrays.sort(inPatch);
+                patches.add(new Busy(new Rect(i * block, j * block, size, size), inPatch[inPatch.length / 4]));
             }
         }
         patches.sort(Comparator.comparingDouble(Busy::relief).reversed());
@@ -149,6 +147,17 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
             }
         }
         return apart;
+    }
+
+    private static Optional<LatticeSeed> seed(Mat relief, Rect at) {
+        Mat part = relief.submat(at);
+        Mat patch = part.clone();
+        part.release();
+        try {
+            return seed(patch);
+        } finally {
+            patch.release();
+        }
     }
 
     private static Optional<LatticeSeed> seed(Mat patch) {
@@ -192,7 +201,7 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
 
     private static LatticeSeed folded(Mat patch, Point right, Point up) {
         float[] relief = new float[patch.cols() * patch.rows()];
-        patch.clone().get(0, 0, relief);
+        patch.get(0, 0, relief);
         Point middle = new Point((patch.cols() - 1) / 2.0, (patch.rows() - 1) / 2.0);
         double det = right.cross(up);
         Fold uprights = new Fold(right.norm());

@@ -61,16 +61,17 @@ final class Levels {
      */
     double[] profile(Point middle, Point along, double halfLengthPx, double alongStepPx, int reach, double stepPx) {
         int half = (int) Math.round(halfLengthPx / alongStepPx);
-        Point across = along.left();
+        Point across = along.left().times(stepPx);
+        Point on = along.times(alongStepPx);
         double[] means = new double[2 * reach + 1];
         boolean inside = contains(middle, half * alongStepPx + reach * stepPx + 1);
         for (int k = -reach; k <= reach; k++) {
-            double x = middle.x() + k * stepPx * across.x();
-            double y = middle.y() + k * stepPx * across.y();
+            double x = middle.x() + k * across.x() - half * on.x();
+            double y = middle.y() + k * across.y() - half * on.y();
             double sum = 0;
-            for (int s = -half; s <= half; s++) {
-                double u = x + s * alongStepPx * along.x();
-                double v = y + s * alongStepPx * along.y();
+            for (int s = 0; s <= 2 * half; s++) {
+                double u = x + s * on.x();
+                double v = y + s * on.y();
                 sum += inside ? inside(u, v) : at(u, v);
             }
             means[k + reach] = sum / (2 * half + 1);

@@ -195,7 +195,7 @@ public final class PaperFinder {
     /** The four sides, anticlockwise as seen, from the lower one on; empty where no sheet is to be seen. */
     private static Optional<List<Side>> seen(Picture picture) {
         return PaperOutline.find(picture.bgr()).map(PaperFinder::fromLowerLeft).map(corners -> {
-            Levels levels = new Levels(picture.grey());
+            Levels levels = picture.levels();
             // Pixels count downwards, so what lies to the left as seen lies to the right by them.
             return IntStream.range(0, 4)
                     .mapToObj(k -> new Side(

@@ -83,6 +83,8 @@ final class PaperOutline {
         Mat white = new Mat();
         Core.min(channels.get(0), channels.get(1), white);
         Core.min(white, channels.get(2), white);
+        channels.forEach(Mat::release);
+        reduced.release();
         Imgproc.medianBlur(white, white, 3);
         return white;
     }

@@ -1,5 +1,8 @@
 package weltwright.ground;
 
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import org.opencv.core.Core;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfByte;
@@ -7,26 +10,57 @@ import org.opencv.core.Size;
 import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
 import weltwright.photo.Photo;
+import weltwright.photo.PhotoFormat;
 import weltwright.trouble.Trouble;
 
 /**
  * A photo decoded and turned upright: colour and grey, 8 bits a channel. Holds memory outside the Java heap until it is
- * closed.
+ * closed. What steps ask for that not all of them need is made when it is first asked for, and kept.
  */
 public final class Picture implements AutoCloseable {
-    private final Mat bgr;
+    private final Supplier<Mat> colour;
     private final Mat grey;
+    private Mat bgr;
+    private Picture half;
+    private Levels levels;
 
-    private Picture(Mat bgr) {
-        this.bgr = bgr;
-        this.grey = new Mat();
-        Imgproc.cvtColor(bgr, grey, Imgproc.COLOR_BGR2GRAY);
+    private Picture(Supplier<Mat> colour, Mat grey) {
+        this.colour = colour;
+        this.grey = grey;
     }
 
+    /**
+     * Most files hold brightness apart from colour, and it is read in half the time: what looks at that alone need not
+     * wait for the rest.
+     */
     public static Picture decode(Photo photo) {
         Natives.load();
+        if (photo.format() != PhotoFormat.JPEG) {
+            Mat bgr = decoded(photo, Imgcodecs.IMREAD_COLOR);
+            Mat grey = new Mat();
+            Imgproc.cvtColor(bgr, grey, Imgproc.COLOR_BGR2GRAY);
+            return new Picture(() -> bgr, grey);
+        }
+        CompletableFuture<Mat> colour = CompletableFuture.supplyAsync(() -> decoded(photo, Imgcodecs.IMREAD_COLOR));
+        try {
+            return new Picture(() -> made(colour), decoded(photo, Imgcodecs.IMREAD_GRAYSCALE));
+        } catch (RuntimeException damaged) {
+            colour.thenAccept(Mat::release);
+            throw damaged;
+        }
+    }
+
+    private static Mat made(CompletableFuture<Mat> colour) {
+        try {
+            return colour.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException cause ? cause : e;
+        }
+    }
+
+    private static Mat decoded(Photo photo, int channels) {
         MatOfByte file = new MatOfByte(photo.bytes());
-        Mat stored = Imgcodecs.imdecode(file, Imgcodecs.IMREAD_COLOR | Imgcodecs.IMREAD_IGNORE_ORIENTATION);
+        Mat stored = Imgcodecs.imdecode(file, channels | Imgcodecs.IMREAD_IGNORE_ORIENTATION);
         file.release();
         if (stored.empty()) {
             throw new Trouble(
@@ -37,7 +71,7 @@ public final class Picture implements AutoCloseable {
         if (upright != stored) {
             stored.release();
         }
-        return new Picture(upright);
+        return upright;
     }
 
     /** Exif 2.32, tag 0x0112: what to do to the stored picture so that its first row is the scene's top. */
@@ -59,17 +93,30 @@ public final class Picture implements AutoCloseable {
         return turned;
     }
 
-    /** With a pixel for four, their mean; of an odd row or column at the end there is nothing left. */
-    public Picture halved() {
-        Size size = new Size(widthPx() / 2, heightPx() / 2);
-        Mat even = bgr.submat(0, 2 * (int) size.height, 0, 2 * (int) size.width);
+    /**
+     * The same with a pixel for four, their mean; of an odd row or column at the end there is nothing left. It goes with
+     * this picture, which alone is to be closed.
+     */
+    public synchronized Picture half() {
+        if (half == null) {
+            half = new Picture(() -> half(bgr()), half(grey));
+        }
+        return half;
+    }
+
+    private static Mat half(Mat whole) {
+        Size size = new Size(whole.cols() / 2, whole.rows() / 2);
+        Mat even = whole.submat(0, 2 * (int) size.height, 0, 2 * (int) size.width);
         Mat half = new Mat();
         Imgproc.resize(even, half, size, 0, 0, Imgproc.INTER_AREA);
         even.release();
-        return new Picture(half);
+        return half;
     }
 
-    public Mat bgr() {
+    public synchronized Mat bgr() {
+        if (bgr == null) {
+            bgr = colour.get();
+        }
         return bgr;
     }
 
@@ -77,12 +124,20 @@ public final class Picture implements AutoCloseable {
         return grey;
     }
 
+    /** The grey levels, to be read one by one. */
+    synchronized Levels levels() {
+        if (levels == null) {
+            levels = new Levels(grey);
+        }
+        return levels;
+    }
+
     public int widthPx() {
-        return bgr.cols();
+        return grey.cols();
     }
 
     public int heightPx() {
-        return bgr.rows();
+        return grey.rows();
     }
 
     public double diagonalPx() {
@@ -90,8 +145,19 @@ public final class Picture implements AutoCloseable {
     }
 
     @Override
-    public void close() {
-        bgr.release();
+    public synchronized void close() {
+        // Colour that is still being decoded is waited for, or it would never be released.
+        bgr();
+        release();
+    }
+
+    private synchronized void release() {
+        if (half != null) {
+            half.release();
+        }
+        if (bgr != null) {
+            bgr.release();
+        }
         grey.release();
     }
 }

@@ -38,17 +38,22 @@ public record PictureLight(double whiteLevel, double blackLevel, double burntPar
     /** Parts of the picture that have each level. */
     private static double[] histogram(Mat grey) {
         // Every fourth row tells as much: four rows taken as one, and the first quarter of that.
-        int rows = grey.rows() / EVERY;
-        Mat some = rows == 0 ? grey : grey.rowRange(0, rows * EVERY).reshape(1, rows).colRange(0, grey.cols());
+        int every = Math.min(EVERY, grey.rows());
+        int rows = grey.rows() / every;
+        Mat whole = grey.rowRange(0, rows * every);
+        Mat fours = whole.reshape(1, rows);
+        Mat some = fours.colRange(0, grey.cols());
         Mat counts = new Mat();
         Imgproc.calcHist(
                 List.of(some), new MatOfInt(0), new Mat(), counts, new MatOfInt(256), new MatOfFloat(0, 256));
         float[] count = new float[256];
         counts.get(0, 0, count);
-        counts.release();
         double[] parts = new double[256];
         for (int i = 0; i < parts.length; i++) {
             parts[i] = count[i] / some.total();
+        }
+        for (Mat used : List.of(whole, fours, some, counts)) {
+            used.release();
         }
         return parts;
     }

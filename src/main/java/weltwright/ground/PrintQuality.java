@@ -25,7 +25,7 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
     private static final int MOST = 150;
 
     public static PrintQuality of(Picture picture, View view, List<GroundEdge> edges) {
-        Levels levels = new Levels(picture.grey());
+        Levels levels = picture.levels();
         int every = Math.max(1, edges.size() / MOST);
         double[] blur = new double[edges.size() / every];
         double[] contrast = new double[blur.length];

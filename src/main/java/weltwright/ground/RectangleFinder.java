@@ -73,7 +73,7 @@ public final class RectangleFinder {
                 false,
                 told.widthMm(),
                 told.heightMm());
-        Levels levels = new Levels(picture.grey());
+        Levels levels = picture.levels();
         for (int sign : new int[] {1, -1}) {
             List<List<Point>> sides = IntStream.range(0, 4)
                     // Pixels count downwards, so what lies to the left as seen lies to the right by them.

@@ -45,6 +45,12 @@ public final class RuledFinder {
      */
     public static final double STRETCH_SIGMA = 0.0005;
 
+    /**
+     * Lines half a millimetre wide on a ground as large as a table are two pixels wide in such a picture; a finer one tells
+     * no more of where they are, as its pixels are as much noisier.
+     */
+    private static final int FINE_LONG_SIDE_PX = 1900;
+
     /** Fewer than this are a pattern on something else, or a ground hidden nearly wholly. */
     private static final int FEWEST_CROSSINGS = 30;
 
@@ -97,6 +103,16 @@ public final class RuledFinder {
 
         private static final double HALF_EDGE = 0.25;
 
+        /** The same in a picture with four pixels for one. */
+        private Found doubled() {
+            List<Reference> doubled = crossings.stream()
+                    .map(crossing -> new Reference(
+                            crossing.onGround(),
+                            crossing.pixel().times(2).plus(new Point(0.5, 0.5))))
+                    .toList();
+            return new Found(doubled, extent, linesLighter, 2 * lineWidthPx);
+        }
+
         /** @param pitchMm from line to line; the same along x and y */
         public GroundFacts facts(double pitchMm) {
             int all = (int) Math.round(extent.area().getArea() / (pitchMm * pitchMm));
@@ -145,40 +161,50 @@ public final class RuledFinder {
      * @throws Trouble where no such ground is to be seen, or too little of it
      */
     public static Found find(Picture picture, double pitchXMm, double pitchYMm) {
-        LatticeGrowth growth = grown(picture).orElseThrow(RuledFinder::nothing);
-        Found found = new RuledFinder(picture, pitchXMm, pitchYMm)
-                .found(growth)
+        return search(picture, pitchXMm, pitchYMm)
+                .orElseThrow(RuledFinder::nothing)
                 .orElseThrow(() -> new Trouble(
                         "The lines that are to be seen in the picture are not spaced evenly.",
                         "Lay the mat or the paper flat, or use the printed reference sheet."));
-        if (found.crossings().size() < FEWEST_CROSSINGS) {
-            throw nothing();
-        }
-        return found;
     }
 
     /** The same, or nothing where there is no such ground; with the unit of length for its pitch, where that is unknown. */
     static Optional<Found> lookFor(Picture picture, double pitchMm) {
+        return search(picture, pitchMm, pitchMm).flatMap(found -> found);
+    }
+
+    /**
+     * What is found in the picture halved, where that is fine enough; lines lie too close for it if the whole picture shows
+     * more.
+     *
+     * @return nothing where there is no lattice, or too small a one; and nothing in it where it is not evenly spaced
+     */
+    private static Optional<Optional<Found>> search(Picture picture, double pitchXMm, double pitchYMm) {
+        if (Math.max(picture.widthPx(), picture.heightPx()) >= 2 * FINE_LONG_SIDE_PX) {
+            Optional<Optional<Found>> inHalf = search(picture.half(), pitchXMm, pitchYMm);
+            if (inHalf.flatMap(found -> found).isPresent()) {
+                return inHalf.map(found -> found.map(Found::doubled));
+            }
+        }
         return grown(picture)
-                .flatMap(growth -> new RuledFinder(picture, pitchMm, pitchMm).found(growth))
-                .filter(found -> found.crossings().size() >= FEWEST_CROSSINGS);
+                .map(growth -> new RuledFinder(picture, pitchXMm, pitchYMm).found(growth))
+                .filter(found -> found.isEmpty() || found.get().crossings().size() >= FEWEST_CROSSINGS);
     }
 
     private static Optional<LatticeGrowth> grown(Picture picture) {
-        Optional<LatticeGrowth> grown = grown(picture.grey());
+        Optional<LatticeGrowth> grown = grown(picture.grey(), picture.levels());
         // Lines as light as the ground, red on green, show in one colour only.
         for (int channel = 0; grown.isEmpty() && channel < 3; channel++) {
             Mat colour = new Mat();
             Core.extractChannel(picture.bgr(), colour, channel);
-            grown = grown(colour);
+            grown = grown(colour, new Levels(colour));
             colour.release();
         }
         return grown;
     }
 
     /** The first lattice that is large, or else the largest, if it is large enough to be one. */
-    private static Optional<LatticeGrowth> grown(Mat channel) {
-        Levels levels = new Levels(channel);
+    private static Optional<LatticeGrowth> grown(Mat channel, Levels levels) {
         LatticeGrowth best = null;
         try (Stream<LatticeSeed> all = LatticeSeed.in(channel)) {
             Iterator<LatticeSeed> seeds = all.iterator();

@@ -204,6 +204,7 @@ public final class SheetFinder {
             Size size = new Size(grey.cols() / reduction, grey.rows() / reduction);
             Mat whole = grey.submat(0, (int) size.height * reduction, 0, (int) size.width * reduction);
             Imgproc.resize(whole, reduced, size, 0, 0, Imgproc.INTER_AREA);
+            whole.release();
         }
         List<Mat> corners = new ArrayList<>();
         MatOfInt ids = new MatOfInt();
@@ -322,12 +323,14 @@ public final class SheetFinder {
     }
 
     private static double level(Mat grey, Point px) {
-        return Core.mean(grey.submat(
-                        (int) Math.round(px.y()) - 1,
-                        (int) Math.round(px.y()) + 2,
-                        (int) Math.round(px.x()) - 1,
-                        (int) Math.round(px.x()) + 2))
-                .val[0];
+        Mat window = grey.submat(
+                (int) Math.round(px.y()) - 1,
+                (int) Math.round(px.y()) + 2,
+                (int) Math.round(px.x()) - 1,
+                (int) Math.round(px.x()) + 2);
+        double mean = Core.mean(window).val[0];
+        window.release();
+        return mean;
     }
 
     private static boolean inside(Picture picture, Point px, double marginPx) {

@@ -8,30 +8,38 @@ import weltwright.geometry.Point;
  * in mm.
  *
  * @param camera the lens
- * @param rotation the rotation from the ground frame to the camera's (x right, y down, z away from the camera) as a
- *     Rodrigues vector, in radians
+ * @param turn from the ground frame to the camera's (x right, y down, z away from the camera)
  * @param translation the ground's origin in the camera's frame, in mm
  */
-public record View(Camera camera, Vector3 rotation, Vector3 translation) {
+public record View(Camera camera, Turn turn, Vector3 translation) {
 
-    /** The same view, of {@link Picture#halved()}. */
+    /** @param rotation the turn as a Rodrigues vector, in radians */
+    public View(Camera camera, Vector3 rotation, Vector3 translation) {
+        this(camera, Turn.about(rotation), translation);
+    }
+
+    public Vector3 rotation() {
+        return turn.rodrigues();
+    }
+
+    /** The same view, of {@link Picture#half()}. */
     public View halved() {
-        return new View(camera.halved(), rotation, translation);
+        return new View(camera.halved(), turn, translation);
     }
 
     /** The pixel at which a point of the ground frame is seen. */
     public Point pixel(Vector3 at) {
-        return camera.pixel(at.turned(rotation).plus(translation));
+        return camera.pixel(turn.of(at).plus(translation));
     }
 
     /** Where the camera's centre of projection is, in the ground frame. */
     public Vector3 eye() {
-        return translation.times(-1).turned(rotation.times(-1));
+        return turn.back(translation.times(-1));
     }
 
     /** Where the ray of a pixel meets a plane, in the ground frame: x and y there. */
     public Point meets(Point pixel, Plane plane) {
-        Vector3 ray = camera.direction(pixel).turned(rotation.times(-1));
+        Vector3 ray = turn.back(camera.direction(pixel));
         return plane.meets(eye(), ray);
     }
 

@@ -115,15 +115,12 @@ public final class ViewSolver {
         for (double step : steps) {
             Camera camera = new Camera(prior.focalPx() * Math.exp(step), cx, cy, prior.k1(), prior.k2());
             BundleFit fit = new BundleFit(few, prior, stretchSigma, leastPixelSigma, BundleFit.starts(few, camera))
-                    .run();
+                    .choosing();
             if (best == null || fit.cost() < best.cost()) {
                 best = fit;
             }
         }
-        if (few.get(0).size() < references.size()) {
-            best = best.by(List.of(references)).run();
-        }
-        return solution(best);
+        return solution(best.run().by(List.of(references)).run());
     }
 
     /** Some of the references, from all over the ground as they follow each other; all where they are few. */

@@ -313,7 +313,7 @@ final class EdgePath {
     }
 
     private static float[] values(Mat band, int wrap, int rows) {
-        Mat inner = band.rowRange(wrap, wrap + rows).clone();
+        Mat inner = band.rowRange(wrap, wrap + rows);
         float[] values = new float[rows * band.cols() * 3];
         inner.get(0, 0, values);
         inner.release();

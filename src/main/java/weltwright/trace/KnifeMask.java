@@ -205,7 +205,7 @@ final class KnifeMask {
     private void fillGaps(Mat values, Mat known) {
         Mat unknown = new Mat();
         Core.bitwise_not(known, unknown);
-        values.setTo(Scalar.all(0), unknown);
+        Fill.where(unknown, values, 0);
         // So far that every gap's middle is reached from beside it, and hardly farther, or edges would blur.
         int width = 2 * (int) Math.round((gapMm + FILL_MM) / MM_PER_PX) + 1;
         Size box = new Size(width, width);
@@ -220,7 +220,7 @@ final class KnifeMask {
         Core.divide(sum, counts, mean, 255, CvType.CV_32F);
         // Where nothing near is known, nothing speaks against the ground.
         Core.compare(count, Scalar.all(0), known, Core.CMP_EQ);
-        mean.setTo(Scalar.all(LIT), known);
+        Fill.where(known, mean, LIT);
         mean.copyTo(values, unknown);
         for (Mat used : List.of(unknown, sum, count, counts, mean)) {
             used.release();
@@ -342,7 +342,7 @@ final class KnifeMask {
         Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(2 * radius + 1, 2 * radius + 1));
         Imgproc.erode(mine, core, kernel);
         Core.subtract(mine, core, mine);
-        seeds.setTo(new Scalar(0), mine);
+        Fill.where(mine, seeds, 0);
         mine.release();
         core.release();
         kernel.release();

@@ -1,9 +1,12 @@
 package weltwright.trace;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import weltwright.geometry.Point;
 
 /**
@@ -42,8 +45,12 @@ record PrintLook(List<Sight> sights, List<Point> unclear, double[] lineColour) {
         for (Point point : unclear) {
             Looks.in(cells, point).unclear().add(point);
         }
-        List<Sight> kept = sights.stream().filter(sight -> isShared(sight, cells)).toList();
-        return new PrintLook(kept, unclear, lineColour);
+        Set<Sight> shared = Collections.newSetFromMap(new IdentityHashMap<>());
+        cells.forEach((cell, looks) -> {
+            Looks near = Looks.around(cells, cell);
+            looks.clear().stream().filter(near::share).forEach(shared::add);
+        });
+        return new PrintLook(sights.stream().filter(shared::contains).toList(), unclear, lineColour);
     }
 
     /** A square of the ground, as wide as what is near reaches. */
@@ -53,35 +60,45 @@ record PrintLook(List<Sight> sights, List<Point> unclear, double[] lineColour) {
         }
     }
 
-    /** What was looked at in one cell. */
+    /** What was looked at in one cell, or in several. */
     private record Looks(List<Sight> clear, List<Point> unclear) {
-        static Looks in(Map<Cell, Looks> cells, Point at) {
-            return cells.computeIfAbsent(Cell.of(at), cell -> new Looks(new ArrayList<>(), new ArrayList<>()));
+        static Looks none() {
+            return new Looks(new ArrayList<>(), new ArrayList<>());
         }
-    }
 
-    private static boolean isShared(Sight sight, Map<Cell, Looks> cells) {
-        Cell middle = Cell.of(sight.at());
-        int unclear = 0;
-        int clear = 0;
-        int same = 0;
-        for (int column = middle.column() - 1; column <= middle.column() + 1; column++) {
-            for (int row = middle.row() - 1; row <= middle.row() + 1; row++) {
-                Looks looks = cells.get(new Cell(column, row));
-                if (looks == null) {
-                    continue;
-                }
-                for (Sight other : looks.clear()) {
-                    if (other.at().distance(sight.at()) < NEAR_MM) {
-                        clear++;
-                        same += other.visible() == sight.visible() ? 1 : 0;
-                    }
-                }
-                for (Point other : looks.unclear()) {
-                    unclear += other.distance(sight.at()) < NEAR_MM ? 1 : 0;
+        static Looks in(Map<Cell, Looks> cells, Point at) {
+            return cells.computeIfAbsent(Cell.of(at), cell -> none());
+        }
+
+        /** In a cell and in those round it. */
+        static Looks around(Map<Cell, Looks> cells, Cell middle) {
+            Looks around = none();
+            for (int column = middle.column() - 1; column <= middle.column() + 1; column++) {
+                for (int row = middle.row() - 1; row <= middle.row() + 1; row++) {
+                    Looks looks = cells.getOrDefault(new Cell(column, row), none());
+                    around.clear.addAll(looks.clear);
+                    around.unclear.addAll(looks.unclear);
                 }
             }
+            return around;
         }
-        return same >= SHARED * clear && (!sight.visible() || same >= CLEAR * (clear + unclear));
+
+        /** Whether enough of those near a sight are like it. */
+        boolean share(Sight sight) {
+            int same = 0;
+            int others = 0;
+            for (Sight other : clear) {
+                if (other.at().distance(sight.at()) < NEAR_MM) {
+                    same += other.visible() == sight.visible() ? 1 : 0;
+                    others += other.visible() == sight.visible() ? 0 : 1;
+                }
+            }
+            int open = 0;
+            for (Point other : unclear) {
+                open += other.distance(sight.at()) < NEAR_MM ? 1 : 0;
+            }
+            return same >= SHARED * (same + others)
+                    && (!sight.visible() || same >= CLEAR * (same + others + open));
+        }
     }
 }

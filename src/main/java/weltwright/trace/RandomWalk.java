@@ -76,8 +76,10 @@ final class RandomWalk {
         fine.put(0, 0, net.settled());
         Imgproc.resize(fine, fine, new Size(columns * COARSER, rows * COARSER), 0, 0, Imgproc.INTER_LINEAR);
         Mat part = new Mat();
-        Imgproc.threshold(fine.submat(0, (int) size.height, 0, (int) size.width), part, 0.5, 255, Imgproc.THRESH_BINARY);
+        Mat whole = fine.submat(0, (int) size.height, 0, (int) size.width);
+        Imgproc.threshold(whole, part, 0.5, 255, Imgproc.THRESH_BINARY);
         part.convertTo(part, CvType.CV_8U);
+        whole.release();
         fine.release();
         return part;
     }
@@ -172,6 +174,7 @@ final class RandomWalk {
         for (int k = 0; k < 3; k++) {
             Mat axis = axes.row(k);
             Core.multiply(axis, new Scalar(1 / Math.sqrt(variances.get(k, 0)[0])), axis);
+            axis.release();
         }
         Core.transform(coarse, coarse, axes);
         for (Mat used : List.of(covariance, variances, axes)) {

@@ -1,6 +1,7 @@
 package weltwright.trace;
 
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * The potentials in a net of resistors over a picture, each node joined to its four neighbours, some nodes held fast.
@@ -8,7 +9,8 @@ import java.util.Arrays;
  * <p>Solved by successive over-relaxation (Young 1954) row by row, from one half everywhere. A row of a sweep needs the row
  * above it of the same sweep and the row below it of the sweep before, no more. So several sweeps go down the net together,
  * each two rows behind the one before it: what each does is the same as if they came one after another, but a processor
- * waits for none of them, as it would within a row, where each node needs the one to its left.
+ * waits for none of them, as it would within a row, where each node needs the one to its left; and a second processor takes
+ * the second half of the sweeps.
  *
  * <p>Stops before all is settled: what current reaches by the longest ways only is left near one half.
  */
@@ -20,11 +22,16 @@ final class ResistorNet {
     /** Potentials that change less than this in a sweep are final. */
     private static final float SETTLED = 0.002f;
 
-    /** Sweeps that go down the net together. */
+    /** Sweeps that go down the net in one thread, and in both. */
     private static final int TOGETHER = 4;
+
+    private static final int IN_BOTH = 2 * TOGETHER;
 
     /** Rows from one of them to the next. */
     private static final int BEHIND = 2;
+
+    /** Rows that one thread does before it tells the other. */
+    private static final int TOLD_ROWS = 4;
 
     private final int columns;
     private final int rows;
@@ -77,10 +84,10 @@ final class ResistorNet {
     float[] settled() {
         prepare();
         float[] before = potential.clone();
-        for (int sweep = 0; sweep < MOST_SWEEPS; sweep += TOGETHER) {
+        for (int sweep = 0; sweep < MOST_SWEEPS; sweep += IN_BOTH) {
             System.arraycopy(potential, 0, before, 0, before.length);
             int last = lastNeeded(sweeps());
-            if (last < TOGETHER) {
+            if (last < IN_BOTH) {
                 // Those after it have gone down the net already; it must not hang on how many go together.
                 System.arraycopy(before, 0, potential, 0, before.length);
                 for (int k = 0; k <= last; k++) {
@@ -99,7 +106,7 @@ final class ResistorNet {
     /** The first of the sweeps in which no potential moved by much; their number, where there is none. */
     private static int lastNeeded(float[] most) {
         int sweep = 0;
-        while (sweep < TOGETHER && most[sweep] >= SETTLED) {
+        while (sweep < IN_BOTH && most[sweep] >= SETTLED) {
             sweep++;
         }
         return sweep;
@@ -134,8 +141,40 @@ final class ResistorNet {
 
     /** Some sweeps together; how far a potential moves in each of them, at most. */
     private float[] sweeps() {
+        AtomicInteger done = new AtomicInteger();
+        Both<float[], float[]> both = Both.of(() -> followed(done), () -> led(done));
+        float[] most = Arrays.copyOf(both.second(), IN_BOTH);
+        System.arraycopy(both.first(), 0, most, TOGETHER, TOGETHER);
+        return most;
+    }
+
+    /**
+     * The first half of the sweeps.
+     *
+     * @param done how many rows all of them have done, or more than there are where they have ended
+     */
+    private float[] led(AtomicInteger done) {
+        float[] most = new float[TOGETHER];
+        try {
+            for (int row = 0; row < rows + BEHIND * (TOGETHER - 1); row++) {
+                relaxRows(row, most);
+                if (row % TOLD_ROWS == 0) {
+                    done.setRelease(row + 1 - BEHIND * (TOGETHER - 1));
+                }
+            }
+        } finally {
+            done.setRelease(Integer.MAX_VALUE);
+        }
+        return most;
+    }
+
+    /** The second half, which keeps behind the first as its own sweeps keep behind each other. */
+    private float[] followed(AtomicInteger done) {
         float[] most = new float[TOGETHER];
         for (int row = 0; row < rows + BEHIND * (TOGETHER - 1); row++) {
+            while (done.getAcquire() < row + BEHIND) {
+                Thread.onSpinWait();
+            }
             relaxRows(row, most);
         }
         return most;

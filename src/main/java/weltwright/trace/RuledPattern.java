@@ -43,7 +43,7 @@ record RuledPattern(double pitchMm, Region extent, double lineHalfMm) {
                 .map(c -> cv(raster.pixel(Point.of(c))))
                 .toArray(org.opencv.core.Point[]::new));
         Imgproc.fillConvexPoly(paper, ground, new Scalar(255));
-        paper.setTo(new Scalar(0), lines);
+        Fill.where(lines, paper, 0);
         Mat black = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
         byte[] prints = new byte[raster.columns() * raster.rows()];
         Core.multiply(lines, new Scalar(EdgePath.Print.LINE.ordinal() / 255.0), lines);

@@ -26,8 +26,8 @@ record SheetLook(PaperLight light, Scalar blackness) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = SheetPattern.of(sheet, scale, raster)) {
             Mat outside = raster.outside(picture, view);
-            pattern.paper().setTo(Scalar.all(0), outside);
-            pattern.black().setTo(Scalar.all(0), outside);
+            Fill.where(outside, pattern.paper(), 0);
+            Fill.where(outside, pattern.black(), 0);
             outside.release();
             PaperLight light = PaperLight.fit(seen, pattern.paper(), raster);
             return new SheetLook(light, blackness(seen, light.over(raster), pattern.black()));

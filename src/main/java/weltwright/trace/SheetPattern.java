@@ -55,11 +55,11 @@ final class SheetPattern {
         Mat black = new Mat();
         Core.compare(print, new Scalar(255), paper, Core.CMP_EQ);
         Core.compare(print, new Scalar(60), black, Core.CMP_EQ);
-        paper.setTo(new Scalar(0), edges);
-        black.setTo(new Scalar(0), edges);
+        Fill.where(edges, paper, 0);
+        Fill.where(edges, black, 0);
         byte[] prints = new byte[raster.columns() * raster.rows()];
-        lines.setTo(new Scalar(EdgePath.Print.LINE.ordinal()), lines);
-        lines.setTo(new Scalar(EdgePath.Print.BLACK.ordinal()), printed);
+        Fill.where(lines, lines, EdgePath.Print.LINE.ordinal());
+        Fill.where(printed, lines, EdgePath.Print.BLACK.ordinal());
         lines.get(0, 0, prints);
         for (Mat used : List.of(print, printed, lines, edges)) {
             used.release();

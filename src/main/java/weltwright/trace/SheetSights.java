@@ -2,7 +2,6 @@ package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import weltwright.geometry.Point;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
@@ -197,14 +196,14 @@ final class SheetSights {
     /** Whether all of a look at a place lies in the picture; what lies outside is neither seen nor hidden. */
     private boolean isInPicture(Point at) {
         double reach = Math.max(ALONG_MM, Math.max(LINE_ASIDE_MM, frameAsideMm));
-        return Stream.of(
-                        new Point(-reach, -reach),
-                        new Point(reach, -reach),
-                        new Point(-reach, reach),
-                        new Point(reach, reach))
-                .map(corner -> view.pixel(Plane.GROUND.over(at.plus(corner))))
-                .allMatch(px -> Math.min(px.x(), px.y()) >= 0
-                        && px.x() <= picture.widthPx() - 1
-                        && px.y() <= picture.heightPx() - 1);
+        return isSeen(at.plus(new Point(-reach, -reach)))
+                && isSeen(at.plus(new Point(reach, -reach)))
+                && isSeen(at.plus(new Point(-reach, reach)))
+                && isSeen(at.plus(new Point(reach, reach)));
+    }
+
+    private boolean isSeen(Point place) {
+        Point px = view.pixel(Plane.GROUND.over(place));
+        return Math.min(px.x(), px.y()) >= 0 && px.x() <= picture.widthPx() - 1 && px.y() <= picture.heightPx() - 1;
     }
 }

@@ -131,9 +131,7 @@ public final class Tracer {
     private static Followed followed(
             Picture picture, View view, TraceSettings settings, KnownGround ground, Progress progress) {
         if (PhotoCheck.pxPerMm(view) > FINEST_PX_PER_MM) {
-            try (Picture half = picture.halved()) {
-                return followed(half, view.halved(), settings, ground, progress);
-            }
+            return followed(picture.half(), view.halved(), settings, ground, progress);
         }
         progress.at("Looking for the knife", 0.4);
         KnownGround.Cover cover = ground.cover(picture, view);

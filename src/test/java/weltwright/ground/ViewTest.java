@@ -107,9 +107,8 @@ class ViewTest {
         grey.put(0, 0, levels);
         MatOfByte file = new MatOfByte();
         Imgcodecs.imencode(".png", grey, file);
-        try (Picture picture = Picture.decode(Photo.of("spot.png", file.toArray()));
-                Picture half = picture.halved()) {
-            Moments moments = Imgproc.moments(half.grey());
+        try (Picture picture = Picture.decode(Photo.of("spot.png", file.toArray()))) {
+            Moments moments = Imgproc.moments(picture.half().grey());
             Point seen = new Point(moments.m10 / moments.m00, moments.m01 / moments.m00);
             assertThat(SLANTED.halved().pixel(at).distance(seen)).isLessThan(0.01);
         }

@@ -1,0 +1,31 @@
+package weltwright.ground;
+
+/**
+ * A rotation of space, with what the axes become: many points are turned by it without the sine of one angle.
+ *
+ * @param rodrigues the axis, its length the angle in radians
+ * @param x the first axis turned
+ * @param y the second
+ * @param z the third
+ */
+record Turn(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
+    static Turn about(Vector3 rodrigues) {
+        return new Turn(
+                rodrigues,
+                new Vector3(1, 0, 0).turned(rodrigues),
+                new Vector3(0, 1, 0).turned(rodrigues),
+                new Vector3(0, 0, 1).turned(rodrigues));
+    }
+
+    Vector3 of(Vector3 v) {
+        return new Vector3(
+                v.x() * x.x() + v.y() * y.x() + v.z() * z.x(),
+                v.x() * x.y() + v.y() * y.y() + v.z() * z.y(),
+                v.x() * x.z() + v.y() * y.z() + v.z() * z.z());
+    }
+
+    /** A rotation's transpose undoes it. */
+    Vector3 back(Vector3 v) {
+        return new Vector3(x.dot(v), y.dot(v), z.dot(v));
+    }
+}
