@@ -1,6 +1,8 @@
 package weltwright.trace;
 
 import org.opencv.core.Mat;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 
 /**
@@ -26,6 +28,27 @@ final class GroundPattern implements AutoCloseable {
         this.paper = paper;
         this.black = black;
         this.prints = prints;
+    }
+
+    /** The same on a raster half as fine; plain or black where that is more than what is spoilt. To be closed. */
+    GroundPattern halved() {
+        GroundRaster half = raster.halved();
+        byte[] every = new byte[half.columns() * half.rows()];
+        for (int i = 0; i < every.length; i++) {
+            every[i] = prints[2 * (i / half.columns()) * raster.columns() + 2 * (i % half.columns())];
+        }
+        return new GroundPattern(half, halved(paper, half), halved(black, half), every);
+    }
+
+    private static Mat halved(Mat mask, GroundRaster half) {
+        Mat halved = new Mat();
+        Imgproc.resize(mask, halved, new Size(half.columns(), half.rows()), 0, 0, Imgproc.INTER_AREA);
+        Imgproc.threshold(halved, halved, 127, 255, Imgproc.THRESH_BINARY);
+        return halved;
+    }
+
+    GroundRaster raster() {
+        return raster;
     }
 
     /** What is printed at a place of the ground, or so near it that it shows there. */

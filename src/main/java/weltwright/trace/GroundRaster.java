@@ -24,12 +24,18 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
     /** Between the pixels whose place in the picture is computed, it is interpolated: a lens bends far more slowly. */
     private static final int EXACT_EVERY_PX = 16;
 
+    /** Of an even number of columns and rows, so that it can be halved. */
     static GroundRaster covering(Point bottomLeft, Point topRight, double mmPerPx) {
         return new GroundRaster(
                 new Point(bottomLeft.x(), topRight.y()),
                 mmPerPx,
-                (int) Math.ceil((topRight.x() - bottomLeft.x()) / mmPerPx) + 1,
-                (int) Math.ceil((topRight.y() - bottomLeft.y()) / mmPerPx) + 1);
+                2 * (int) Math.ceil((topRight.x() - bottomLeft.x()) / mmPerPx / 2 + 0.5),
+                2 * (int) Math.ceil((topRight.y() - bottomLeft.y()) / mmPerPx / 2 + 0.5));
+    }
+
+    /** With a pixel for four, its middle between theirs. */
+    GroundRaster halved() {
+        return new GroundRaster(place(0.5, 0.5), 2 * mmPerPx, columns / 2, rows / 2);
     }
 
     Point place(double column, double row) {
@@ -48,8 +54,14 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
         return column >= 0 && row >= 0 && column < columns && row < rows;
     }
 
-    /** The picture rectified: what is seen at each place of the raster, where it is laid on the given plane by a motion. */
+    /**
+     * The picture rectified: what is seen at each place of the raster, where it is laid on the given plane by a motion. A
+     * picture finer than the raster is halved, so that all of its pixels have a say.
+     */
     Mat rectified(Picture picture, View view, Plane plane, Placement onGround) {
+        if (PhotoCheck.pxPerMm(view) * mmPerPx >= 2) {
+            return rectified(picture.half(), view.halved(), plane, onGround);
+        }
         Mat[] map = map(view, plane, onGround);
         Mat out = new Mat();
         Imgproc.remap(picture.bgr(), out, map[0], map[1], Imgproc.INTER_LINEAR);

@@ -31,6 +31,7 @@ import weltwright.trouble.Trouble;
  * It stops at a rough contour; {@link EdgePath} finds the edge itself on the picture's own pixels.
  */
 final class KnifeMask {
+    /** Of what is printed, and of what is looked at for sharpness; the mask itself is half as fine. */
     static final double MM_PER_PX = 0.2;
 
     /** An end may reach beyond the last line that it hides as far as the next one; grain may hide from us that one is hidden. */
@@ -65,6 +66,11 @@ final class KnifeMask {
 
     private static final double FILL_MM = 0.55;
 
+    /** What a pixel's noise is averaged over, and what a seed must be like. */
+    private static final double BLUR_MM = 0.2;
+
+    private static final double SEED_BLUR_MM = 0.3;
+
     private static final List<Point> ASIDE =
             List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
 
@@ -74,21 +80,18 @@ final class KnifeMask {
     private static final double SMALLEST_KNIFE_MM2 = 600;
 
     private final GroundRaster raster;
-    private final Mat seen;
-    private final Mat expected;
+    private final Mat ratio;
     private final GroundPattern pattern;
     private final double gapMm;
 
     /**
-     * @param raster on which the others lie
-     * @param seen the rectified picture, 8 bits, three channels
-     * @param expected what the bare ground would show, float, three channels
+     * @param ratio as by {@link #ratio}
+     * @param pattern the bare ground on the same raster
      * @param gapMm half the width of the gaps that printed lines leave in what is known of the ground
      */
-    KnifeMask(GroundRaster raster, Mat seen, Mat expected, GroundPattern pattern, double gapMm) {
-        this.raster = raster;
-        this.seen = seen;
-        this.expected = expected;
+    KnifeMask(Mat ratio, GroundPattern pattern, double gapMm) {
+        this.raster = pattern.raster();
+        this.ratio = ratio;
         this.pattern = pattern;
         this.gapMm = gapMm;
     }
@@ -120,20 +123,20 @@ final class KnifeMask {
 
     /** The contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm. */
     Polyline contour(List<PrintLook.Sight> sights) {
-        Mat ratio = ratio();
-        Mat seeds = seeds(ratio, sights);
+        Mat seeds = seeds(sights);
         Mat knife = RandomWalk.part(ratio, seeds, KNIFE, GROUND);
-        ratio.release();
         seeds.release();
         return contour(knife);
     }
 
-    /** The same on a ground as grey as steel, where only the sharpness of the knife's edges tells. */
-    Polyline contourAmongLines(List<PrintLook.Sight> sights) {
-        Mat ratio = ratio();
-        Mat seeds = seeds(ratio, sights);
-        Mat knife = RandomWalk.part(Sharpness.of(ratio, pattern.paper(), raster), seeds, KNIFE, GROUND);
-        ratio.release();
+    /**
+     * The same on a ground as grey as steel, where only the sharpness of the knife's edges tells.
+     *
+     * @param sharpness on the same raster
+     */
+    Polyline contourAmongLines(List<PrintLook.Sight> sights, Sharpness sharpness) {
+        Mat seeds = seeds(sights);
+        Mat knife = RandomWalk.part(sharpness, seeds, KNIFE, GROUND);
         seeds.release();
         return contour(knife);
     }
@@ -145,8 +148,8 @@ final class KnifeMask {
         return largest(knife);
     }
 
-    private static void smooth(Mat mask, int operation, double widthMm) {
-        int width = 2 * (int) Math.round(widthMm / MM_PER_PX / 2) + 1;
+    private void smooth(Mat mask, int operation, double widthMm) {
+        int width = 2 * (int) Math.round(widthMm / raster.mmPerPx() / 2) + 1;
         Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(width, width));
         Imgproc.morphologyEx(mask, mask, operation, kernel);
         kernel.release();
@@ -159,7 +162,7 @@ final class KnifeMask {
         hierarchy.release();
         knife.release();
         MatOfPoint largest = null;
-        double largestArea = SMALLEST_KNIFE_MM2 / (MM_PER_PX * MM_PER_PX);
+        double largestArea = SMALLEST_KNIFE_MM2 / (raster.mmPerPx() * raster.mmPerPx());
         for (MatOfPoint contour : contours) {
             double area = Imgproc.contourArea(contour);
             if (area > largestArea) {
@@ -184,8 +187,16 @@ final class KnifeMask {
                 "Lay the knife where the ground's lines are, so that it stands out from it.");
     }
 
-    /** What is seen over what the bare lit sheet would show, {@link #LIT} where they agree; float, three channels. */
-    private Mat ratio() {
+    /**
+     * What is seen over what the bare lit ground would show, {@link #LIT} where they agree; float, three channels.
+     *
+     * @param seen the rectified picture, 8 bits, three channels
+     * @param expected what the bare ground would show, float, three channels
+     * @param pattern on the raster of both
+     * @param gapMm half the width of the gaps that printed lines leave in what is known of the ground
+     */
+    static Mat ratio(Mat seen, Mat expected, GroundPattern pattern, double gapMm) {
+        double mmPerPx = pattern.raster().mmPerPx();
         Mat seenFloat = new Mat();
         seen.convertTo(seenFloat, CvType.CV_32F);
         Mat ratio = new Mat();
@@ -193,22 +204,21 @@ final class KnifeMask {
         Core.min(ratio, Scalar.all(BRIGHTEST), ratio);
         Mat known = new Mat();
         Core.bitwise_or(pattern.paper(), pattern.black(), known);
-        fillGaps(ratio, known);
-        Imgproc.GaussianBlur(ratio, ratio, new Size(0, 0), 1);
+        // So far that every gap's middle is reached from beside it, and hardly farther, or edges would blur.
+        fillGaps(ratio, known, 2 * (int) Math.round((gapMm + FILL_MM) / mmPerPx) + 1);
+        Imgproc.GaussianBlur(ratio, ratio, new Size(0, 0), BLUR_MM / mmPerPx);
         for (Mat used : List.of(seenFloat, known)) {
             used.release();
         }
         return ratio;
     }
 
-    /** Replaces what is not known by the mean of what is known nearby. */
-    private void fillGaps(Mat values, Mat known) {
+    /** Replaces what is not known by the mean of what is known in a square round it. */
+    private static void fillGaps(Mat values, Mat known, int widthPx) {
         Mat unknown = new Mat();
         Core.bitwise_not(known, unknown);
         Fill.where(unknown, values, 0);
-        // So far that every gap's middle is reached from beside it, and hardly farther, or edges would blur.
-        int width = 2 * (int) Math.round((gapMm + FILL_MM) / MM_PER_PX) + 1;
-        Size box = new Size(width, width);
+        Size box = new Size(widthPx, widthPx);
         Mat sum = new Mat();
         Imgproc.boxFilter(values, sum, CvType.CV_32F, box, new org.opencv.core.Point(-1, -1), false);
         Mat count = new Mat();
@@ -227,9 +237,9 @@ final class KnifeMask {
         }
     }
 
-    private Mat seeds(Mat ratio, List<PrintLook.Sight> sights) {
+    private Mat seeds(List<PrintLook.Sight> sights) {
         Mat smooth = new Mat();
-        Imgproc.GaussianBlur(ratio, smooth, new Size(0, 0), 1.5);
+        Imgproc.GaussianBlur(ratio, smooth, new Size(0, 0), SEED_BLUR_MM / raster.mmPerPx());
         smooth.convertTo(smooth, CvType.CV_8U);
         int columns = smooth.cols();
         int rows = smooth.rows();
@@ -260,7 +270,7 @@ final class KnifeMask {
         seedMat.put(0, 0, seeds);
         // A pixel of noise must not seed a region.
         for (int label : new int[] {GROUND, KNIFE}) {
-            erode(seedMat, label, label == GROUND ? 2 : 3);
+            erode(seedMat, label);
         }
         dropContradicted(seedMat, sights);
         for (PrintLook.Sight sight : sights) {
@@ -335,11 +345,11 @@ final class KnifeMask {
         return Math.max(Math.abs(b - from), Math.max(Math.abs(g - from), Math.abs(r - from)));
     }
 
-    private static void erode(Mat seeds, int label, int radius) {
+    private static void erode(Mat seeds, int label) {
         Mat mine = new Mat();
         Core.compare(seeds, new Scalar(label), mine, Core.CMP_EQ);
         Mat core = new Mat();
-        Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(2 * radius + 1, 2 * radius + 1));
+        Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(3, 3));
         Imgproc.erode(mine, core, kernel);
         Core.subtract(mine, core, mine);
         Fill.where(mine, seeds, 0);

@@ -20,9 +20,6 @@ import org.opencv.imgproc.Imgproc;
  * half-way between the seeds. The chance is the potential in a {@link ResistorNet}.
  */
 final class RandomWalk {
-    /** Pixels are taken together by so many each way: noise averages out, and a border is wanted to half a millimetre. */
-    private static final int COARSER = 2;
-
     /** A step between neighbours of so many standard deviations of the usual one is an edge for sure. */
     private static final double EDGE_SIGMAS = 2.5;
 
@@ -40,8 +37,8 @@ final class RandomWalk {
     private final ResistorNet net;
 
     private RandomWalk(Mat seeds, int ours, int theirs) {
-        columns = (seeds.cols() + COARSER - 1) / COARSER;
-        rows = (seeds.rows() + COARSER - 1) / COARSER;
+        columns = seeds.cols();
+        rows = seeds.rows();
         net = new ResistorNet(columns, rows);
         plant(seeds, ours, theirs);
     }
@@ -56,46 +53,36 @@ final class RandomWalk {
     static Mat part(Mat picture, Mat seeds, int ours, int theirs) {
         RandomWalk walk = new RandomWalk(seeds, ours, theirs);
         walk.conduct(picture);
-        return walk.part(seeds.size());
+        return walk.part();
     }
 
     /**
      * The same, the walker held up by what is sharp along a line, as suits a ground whose own lines lie so close that
      * there is little of it without one.
      *
-     * @param sharpness of the picture that the seeds lie on
+     * @param sharpness on the raster of the seeds
      */
     static Mat part(Sharpness sharpness, Mat seeds, int ours, int theirs) {
         RandomWalk walk = new RandomWalk(seeds, ours, theirs);
         walk.conduct(sharpness);
-        return walk.part(seeds.size());
+        return walk.part();
     }
 
-    private Mat part(Size size) {
-        Mat fine = new Mat(rows, columns, CvType.CV_32F);
-        fine.put(0, 0, net.settled());
-        Imgproc.resize(fine, fine, new Size(columns * COARSER, rows * COARSER), 0, 0, Imgproc.INTER_LINEAR);
+    private Mat part() {
+        Mat potential = new Mat(rows, columns, CvType.CV_32F);
+        potential.put(0, 0, net.settled());
         Mat part = new Mat();
-        Mat whole = fine.submat(0, (int) size.height, 0, (int) size.width);
-        Imgproc.threshold(whole, part, 0.5, 255, Imgproc.THRESH_BINARY);
-        part.convertTo(part, CvType.CV_8U);
-        whole.release();
-        fine.release();
+        Core.compare(potential, new Scalar(0.5), part, Core.CMP_GT);
+        potential.release();
         return part;
     }
 
     private void plant(Mat seeds, int ours, int theirs) {
-        int[] row = new int[seeds.cols()];
-        int[] balance = new int[columns * rows];
-        for (int y = 0; y < seeds.rows(); y++) {
-            seeds.get(y, 0, row);
-            for (int x = 0; x < row.length; x++) {
-                balance[y / COARSER * columns + x / COARSER] += row[x] == ours ? 1 : row[x] == theirs ? -1 : 0;
-            }
-        }
-        for (int i = 0; i < balance.length; i++) {
-            if (balance[i] != 0) {
-                net.hold(i % columns, i / columns, balance[i] > 0 ? 1 : 0);
+        int[] labels = new int[columns * rows];
+        seeds.get(0, 0, labels);
+        for (int i = 0; i < labels.length; i++) {
+            if (labels[i] == ours || labels[i] == theirs) {
+                net.hold(i % columns, i / columns, labels[i] == ours ? 1 : 0);
             }
         }
     }
@@ -119,13 +106,12 @@ final class RandomWalk {
     }
 
     private void conduct(Mat picture) {
-        Mat coarse = new Mat();
-        Imgproc.resize(picture, coarse, new Size(columns, rows), 0, 0, Imgproc.INTER_AREA);
-        coarse.convertTo(coarse, CvType.CV_32F);
-        whiten(coarse);
-        float[] acrossRight = means(coarse, new Size(2, 3));
-        float[] acrossDown = means(coarse, new Size(3, 2));
-        coarse.release();
+        Mat white = new Mat();
+        picture.convertTo(white, CvType.CV_32F);
+        whiten(white);
+        float[] acrossRight = means(white, new Size(2, 3));
+        float[] acrossDown = means(white, new Size(3, 2));
+        white.release();
         float[] squares = new float[2 * columns * rows];
         for (int y = 0; y < rows; y++) {
             for (int x = 0; x < columns; x++) {
@@ -149,9 +135,9 @@ final class RandomWalk {
      * Mixes the channels so that noise is alike in all and shared by none: a picture's noise is mostly of brightness,
      * and so a faint change of hue tells more than a larger one of brightness.
      */
-    private void whiten(Mat coarse) {
+    private void whiten(Mat picture) {
         float[] bgr = new float[3 * columns * rows];
-        coarse.get(0, 0, bgr);
+        picture.get(0, 0, bgr);
         int n = columns * (rows - 1);
         float[] squares = new float[n];
         for (int i = 0; i < n; i++) {
@@ -176,16 +162,16 @@ final class RandomWalk {
             Core.multiply(axis, new Scalar(1 / Math.sqrt(variances.get(k, 0)[0])), axis);
             axis.release();
         }
-        Core.transform(coarse, coarse, axes);
+        Core.transform(picture, picture, axes);
         for (Mat used : List.of(covariance, variances, axes)) {
             used.release();
         }
     }
 
     /** The mean colours of boxes of pixels that end with each pixel. */
-    private static float[] means(Mat coarse, Size box) {
+    private static float[] means(Mat picture, Size box) {
         Mat mean = new Mat();
-        Imgproc.boxFilter(coarse, mean, CvType.CV_32F, box, new Point(1, 1), true, Core.BORDER_REPLICATE);
+        Imgproc.boxFilter(picture, mean, CvType.CV_32F, box, new Point(1, 1), true, Core.BORDER_REPLICATE);
         float[] bgr = new float[3 * mean.rows() * mean.cols()];
         mean.get(0, 0, bgr);
         mean.release();

@@ -3,6 +3,8 @@ package weltwright.trace;
 import java.util.List;
 import java.util.Locale;
 import org.opencv.core.Mat;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -87,13 +89,11 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
 
     private Cover coverOn(
             GroundRaster raster, Picture picture, View view, RuledPattern ruling, PaperLight light, PrintLook look) {
-        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = ruling.on(raster)) {
-            Mat expected = light.over(raster);
-            KnifeMask mask = new KnifeMask(raster, seen, expected, pattern, ruling.zoneMm());
-            Polyline contour =
-                    light.isSteelGrey() ? mask.contourAmongLines(look.sights()) : mask.contour(look.sights());
-            Cover cover = new Cover(
+            Polyline contour = light.isSteelGrey()
+                    ? contourAmongLines(pattern, picture, view, ruling, light, look)
+                    : contour(pattern, picture, view, ruling, light, look);
+            return new Cover(
                     contour,
                     ROUGH_MM,
                     pattern,
@@ -101,11 +101,54 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
                     LineEnds.near(contour, sketch().lines(), ruling.zoneMm(), raster, picture, view),
                     light.isSteelGrey(),
                     0);
-            expected.release();
-            return cover;
-        } finally {
-            seen.release();
         }
+    }
+
+    private static Polyline contour(
+            GroundPattern pattern,
+            Picture picture,
+            View view,
+            RuledPattern ruling,
+            PaperLight light,
+            PrintLook look) {
+        try (GroundPattern half = pattern.halved()) {
+            Mat ratio = ratio(half, picture, view, ruling, light);
+            Polyline contour = new KnifeMask(ratio, half, ruling.zoneMm()).contour(look.sights());
+            ratio.release();
+            return contour;
+        }
+    }
+
+    private static Polyline contourAmongLines(
+            GroundPattern pattern,
+            Picture picture,
+            View view,
+            RuledPattern ruling,
+            PaperLight light,
+            PrintLook look) {
+        try (GroundPattern half = pattern.halved()) {
+            Mat ratio = ratio(pattern, picture, view, ruling, light);
+            Sharpness sharpness = Sharpness.of(ratio, pattern.paper(), pattern.raster());
+            Mat halfRatio = new Mat();
+            Size size = new Size(half.raster().columns(), half.raster().rows());
+            Imgproc.resize(ratio, halfRatio, size, 0, 0, Imgproc.INTER_AREA);
+            ratio.release();
+            Polyline contour =
+                    new KnifeMask(halfRatio, half, ruling.zoneMm()).contourAmongLines(look.sights(), sharpness);
+            halfRatio.release();
+            return contour;
+        }
+    }
+
+    private static Mat ratio(
+            GroundPattern pattern, Picture picture, View view, RuledPattern ruling, PaperLight light) {
+        GroundRaster raster = pattern.raster();
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+        Mat expected = light.over(raster);
+        Mat ratio = KnifeMask.ratio(seen, expected, pattern, ruling.zoneMm());
+        seen.release();
+        expected.release();
+        return ratio;
     }
 
     /** Half the width of its lines on the ground. */

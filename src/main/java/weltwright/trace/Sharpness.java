@@ -45,7 +45,7 @@ record Sharpness(GroundRaster raster, float[] values) {
      * @param plain 255 where the ground is plain; where it is not, what is beside it tells
      */
     static Sharpness of(Mat picture, Mat plain, GroundRaster raster) {
-        Size half = new Size((raster.columns() + 1) / 2, (raster.rows() + 1) / 2);
+        Size half = new Size(raster.halved().columns(), raster.halved().rows());
         Mat known = known(plain, half);
         float[] values = {};
         float grain = Float.POSITIVE_INFINITY;
@@ -57,11 +57,7 @@ record Sharpness(GroundRaster raster, float[] values) {
         for (int i = 0; i < values.length; i++) {
             values[i] /= grain;
         }
-        double mmPerPx = 2 * raster.mmPerPx();
-        return new Sharpness(
-                new GroundRaster(
-                        raster.place(0.5, 0.5), mmPerPx, (int) half.width, (int) half.height),
-                values);
+        return new Sharpness(raster.halved(), values);
     }
 
     /** The change at each place of half the raster, in grey levels per pixel. */

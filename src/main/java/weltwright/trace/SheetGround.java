@@ -84,14 +84,13 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     }
 
     private Cover coverOn(GroundRaster raster, Picture picture, View view, SheetLook bare, PrintLook look) {
-        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
-        try (GroundPattern pattern = SheetPattern.of(found.sheet(), scale, raster)) {
-            Mat expected = bare.expected(raster, pattern);
-            showBare(seen, expected, raster.outside(picture, view));
-            Polyline contour = new KnifeMask(raster, seen, expected, pattern, SheetPattern.LINE_ZONE_MM)
-                    .contour(look.sights());
+        try (GroundPattern pattern = SheetPattern.of(found.sheet(), scale, raster);
+                GroundPattern half = pattern.halved()) {
+            Mat ratio = ratio(half, picture, view, bare);
+            Polyline contour = new KnifeMask(ratio, half, SheetPattern.LINE_ZONE_MM).contour(look.sights());
+            ratio.release();
             List<Polyline> lines = SheetPattern.lines(found.sheet(), scale);
-            Cover cover = new Cover(
+            return new Cover(
                     contour,
                     ROUGH_MM,
                     pattern,
@@ -99,11 +98,18 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
                     LineEnds.near(contour, lines, SheetPattern.LINE_ZONE_MM, raster, picture, view),
                     false,
                     0);
-            expected.release();
-            return cover;
-        } finally {
-            seen.release();
         }
+    }
+
+    private static Mat ratio(GroundPattern pattern, Picture picture, View view, SheetLook bare) {
+        GroundRaster raster = pattern.raster();
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+        Mat expected = bare.expected(raster, pattern);
+        showBare(seen, expected, raster.outside(picture, view));
+        Mat ratio = KnifeMask.ratio(seen, expected, pattern, SheetPattern.LINE_ZONE_MM);
+        seen.release();
+        expected.release();
+        return ratio;
     }
 
     /** Outside the picture nothing speaks against the bare sheet: a knife that goes on there ends at the picture's rim. */
