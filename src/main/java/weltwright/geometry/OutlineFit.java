@@ -3,6 +3,7 @@ package weltwright.geometry;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Fits an {@link Outline} of few nodes to many measured points round a shape.
@@ -81,13 +82,18 @@ public final class OutlineFit {
             int after = corners[(c + 1) % corners.length];
             place[c] = fit.corner(corners[c], before, after);
         }
+        // Where the corners are, the runs between them do not hang on each other.
+        List<List<Point>> runs = IntStream.range(0, corners.length)
+                .parallel()
+                .mapToObj(c -> {
+                    int next = (c + 1) % corners.length;
+                    return fit.between(corners[c], corners[next], place[c], place[next]);
+                })
+                .toList();
         List<Node> nodes = new ArrayList<>();
         for (int c = 0; c < corners.length; c++) {
-            int next = (c + 1) % corners.length;
             nodes.add(new Node(place[c].at(), true));
-            for (Point p : fit.between(corners[c], corners[next], place[c], place[next])) {
-                nodes.add(new Node(p, false));
-            }
+            runs.get(c).forEach(p -> nodes.add(new Node(p, false)));
         }
         return new Outline(nodes);
     }

@@ -82,14 +82,16 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
 
     private static Mat relief(Mat grey, double reduction) {
         Mat reduced = new Mat();
-        Imgproc.resize(grey, reduced, new Size(), reduction, reduction, Imgproc.INTER_AREA);
-        // What lies between lines changes slowly: half of the pixels tell its median as well.
-        Mat half = new Mat();
-        Imgproc.resize(reduced, half, new Size(), 0.5, 0.5, Imgproc.INTER_AREA);
-        Imgproc.medianBlur(half, half, GROUND_PX / 2 | 1);
+        // Where each pixel is near a new one's middle, those next to it say enough.
+        int by = reduction > 0.7 ? Imgproc.INTER_LINEAR : Imgproc.INTER_AREA;
+        Imgproc.resize(grey, reduced, new Size(), reduction, reduction, by);
+        // What lies between lines changes slowly: a sixteenth of the pixels tells its median as well.
+        Mat quarter = new Mat();
+        Imgproc.resize(reduced, quarter, new Size(), 0.25, 0.25, Imgproc.INTER_AREA);
+        Imgproc.medianBlur(quarter, quarter, GROUND_PX / 4 | 1);
         Mat ground = new Mat();
-        Imgproc.resize(half, ground, reduced.size(), 0, 0, Imgproc.INTER_LINEAR);
-        half.release();
+        Imgproc.resize(quarter, ground, reduced.size(), 0, 0, Imgproc.INTER_LINEAR);
+        quarter.release();
         // A little more than nothing, lest the dark of a shadow be divided by.
         reduced.convertTo(reduced, CvType.CV_32F, 1, 4);
         ground.convertTo(ground, CvType.CV_32F, 1, 4);

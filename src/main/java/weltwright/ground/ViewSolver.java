@@ -28,7 +28,7 @@ public final class ViewSolver {
     public static final double LEAST_PIXEL_SIGMA = 0.03;
 
     /** Enough references to tell the valleys of several starts apart; the descent in the best is by all of them. */
-    private static final int TO_CHOOSE_BY = 150;
+    private static final int TO_CHOOSE_BY = 60;
 
     private ViewSolver() {}
 

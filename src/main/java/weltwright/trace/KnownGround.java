@@ -1,6 +1,7 @@
 package weltwright.trace;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundFacts;
@@ -69,18 +70,15 @@ interface KnownGround {
     /**
      * What lies on a part of the ground, or on all of it where what was found on the part goes on beyond it.
      *
+     * @param look what lies on a raster; empty where it goes on beyond it
      * @throws Trouble where it goes on beyond the ground
      */
-    static Cover cover(GroundRaster part, GroundRaster whole, Function<GroundRaster, Cover> look) {
-        Cover cover = look.apply(part);
-        if (!goesOn(cover.contour(), part)) {
-            return cover;
+    static Cover cover(GroundRaster part, GroundRaster whole, Function<GroundRaster, Optional<Cover>> look) {
+        Optional<Cover> cover = look.apply(part).filter(onPart -> !goesOn(onPart.contour(), part));
+        if (cover.isEmpty() && !part.equals(whole)) {
+            cover = look.apply(whole).filter(onWhole -> !goesOn(onWhole.contour(), whole));
         }
-        Cover all = part.equals(whole) ? cover : look.apply(whole);
-        if (goesOn(all.contour(), whole)) {
-            throw goesOn();
-        }
-        return all;
+        return cover.orElseThrow(KnownGround::goesOn);
     }
 
     static Trouble goesOn() {

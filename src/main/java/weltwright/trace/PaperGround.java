@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
@@ -73,21 +74,25 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     public Cover cover(Picture picture, View view) {
         Point half = new Point(found.sizeXMm() / 2 - RIM_MM, found.sizeYMm() / 2 - RIM_MM);
         GroundRaster whole = GroundRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
-        return KnownGround.cover(whole, whole, raster -> coverOn(raster, picture, view));
+        GroundRaster part = DarkPart.of(half, picture, view)
+                .map(box -> GroundRaster.covering(box.low(), box.high(), KnifeMask.MM_PER_PX))
+                .orElse(whole);
+        return KnownGround.cover(part, whole, raster -> coverOn(raster, picture, view));
     }
 
-    private static Cover coverOn(GroundRaster raster, Picture picture, View view) {
+    private static Optional<Cover> coverOn(GroundRaster raster, Picture picture, View view) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = blank(raster)) {
-            SharpOutline.Found found = new SharpOutline(Sharpness.of(seen, pattern.paper(), raster)).find();
-            return new Cover(
-                    found.contour(),
-                    ROUGH_MM,
-                    pattern,
-                    new PrintLook(List.of(), List.of(), new double[3]),
-                    LineEnds.none(),
-                    true,
-                    found.hasRival() ? HARD_SHADOW_MM : SOFT_SHADOW_MM);
+            return new SharpOutline(Sharpness.of(seen, pattern.paper(), raster))
+                    .find()
+                    .map(found -> new Cover(
+                            found.contour(),
+                            ROUGH_MM,
+                            pattern,
+                            new PrintLook(List.of(), List.of(), new double[3]),
+                            LineEnds.none(),
+                            true,
+                            found.hasRival() ? HARD_SHADOW_MM : SOFT_SHADOW_MM));
         } finally {
             seen.release();
         }

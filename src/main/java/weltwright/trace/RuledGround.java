@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
@@ -84,7 +85,7 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
         PrintLook look = both.second();
         GroundRaster part = KnifeMask.around(look.sights(), low, high, pitchMm);
         GroundRaster whole = GroundRaster.covering(low, high, KnifeMask.MM_PER_PX);
-        return KnownGround.cover(part, whole, raster -> coverOn(raster, picture, view, ruling, both.first(), look));
+        return KnownGround.cover(part, whole, raster -> Optional.of(coverOn(raster, picture, view, ruling, both.first(), look)));
     }
 
     private Cover coverOn(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -87,15 +88,17 @@ final class SharpOutline {
      */
     record Found(Polyline contour, boolean hasRival) {}
 
-    Found find() {
+    /** Empty where it goes on beyond the raster. */
+    Optional<Found> find() {
         List<Point> edges = largestGroup();
         if (edges.stream().anyMatch(this::isAtRim)) {
-            throw KnownGround.goesOn();
+            return Optional.empty();
         }
         List<Point> middle = middle(edges);
         Polyline path = path(edges, middle);
         Polyline contour = path.map(p -> raster.place(p.x(), p.y()));
-        return new Found(contour.signedAreaMm2() > 0 ? contour : contour.reversed(), hasRival(edges, path));
+        return Optional.of(
+                new Found(contour.signedAreaMm2() > 0 ? contour : contour.reversed(), hasRival(edges, path)));
     }
 
     private boolean isAtRim(Point px) {

@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
@@ -80,7 +81,7 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
         PrintLook look = both.second();
         GroundRaster part = KnifeMask.around(look.sights(), half.times(-1), half, sheet.squareMm());
         GroundRaster whole = GroundRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
-        return KnownGround.cover(part, whole, raster -> coverOn(raster, picture, view, both.first(), look));
+        return KnownGround.cover(part, whole, raster -> Optional.of(coverOn(raster, picture, view, both.first(), look)));
     }
 
     private Cover coverOn(GroundRaster raster, Picture picture, View view, SheetLook bare, PrintLook look) {

@@ -14,8 +14,8 @@ import org.opencv.core.Scalar;
 
 /** Parting pictures of two halves, of which the border is known. */
 class RandomWalkTest {
-    private static final int WIDTH = 120;
-    private static final int HEIGHT = 80;
+    private static final int WIDTH = 60;
+    private static final int HEIGHT = 40;
     private static final int OURS = 2;
     private static final int THEIRS = 1;
 
@@ -27,22 +27,22 @@ class RandomWalkTest {
     /** The seeds are not half-way from the edge: the edge decides, and runs on where a shade hides it for a while. */
     @Test
     void followsAnEdgeOverAGapInIt() {
-        int[] border = borders(45, row -> row < 32 || row >= 48 ? 1 : 40, 2);
-        for (int row = 0; row < 28; row++) {
-            assertThat(border[row]).isBetween(42, 48);
+        int[] border = borders(22, row -> row < 16 || row >= 24 ? 1 : 20, 1);
+        for (int row = 0; row < 14; row++) {
+            assertThat(border[row]).isBetween(20, 24);
         }
-        for (int row = 32; row < 48; row++) {
-            assertThat(border[row]).as("in the gap of 16 pixels, row %d", row).isBetween(45 - 20, 45 + 20);
+        for (int row = 16; row < 24; row++) {
+            assertThat(border[row]).as("in the gap of 8 pixels, row %d", row).isBetween(22 - 10, 22 + 10);
         }
     }
 
     /** Grady (2006), section on noise: an edge of a few standard deviations of the noise is found. */
     @Test
     void findsAFaintEdgeInNoise() {
-        int[] border = borders(45, row -> 1, 9);
+        int[] border = borders(22, row -> 1, 4.5);
         int off = 0;
         for (int at : border) {
-            off += Math.abs(at - 45) > 5 ? 1 : 0;
+            off += Math.abs(at - 22) > 2 ? 1 : 0;
         }
         assertThat(off).isLessThan(HEIGHT / 10);
     }

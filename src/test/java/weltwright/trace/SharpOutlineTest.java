@@ -127,7 +127,7 @@ class SharpOutlineTest {
         Core.add(picture, grain, picture, new Mat(), CvType.CV_8UC3);
         Mat plain = new Mat(picture.size(), CvType.CV_8U, new Scalar(255));
         try {
-            return new SharpOutline(Sharpness.of(picture, plain, RASTER)).find();
+            return new SharpOutline(Sharpness.of(picture, plain, RASTER)).find().orElseThrow();
         } finally {
             plain.release();
             grain.release();
