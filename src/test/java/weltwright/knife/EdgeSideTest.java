@@ -49,7 +49,7 @@ class EdgeSideTest {
 
     /**
      * A wave of height a and length l turns by 4 · 2π a/l; a Gaussian mean leaves exp(−2π²σ²/l²) of its height. So of one 40
-     * mm long three quarters are left, of one 8 mm long nothing.
+     * mm long three quarters are left, of one 8 mm long far less than a thousandth.
      */
     @Test
     void hollowsForFingersCountAndRipplesDoNot() {
@@ -58,8 +58,9 @@ class EdgeSideTest {
         // One in a hundred: so steep a wave's angles are that much less than its slopes.
         assertThat(handle(x -> 10, x -> 10 + Math.sin(2 * Math.PI * (x + 90) / 40)).shapingMm())
                 .isCloseTo(-turn * HAND_MM / 8, within(0.01 * turn * HAND_MM / 8));
+        double ripples = HAND_MM / 8 * 4 * 2 * Math.PI * 0.3 / 8;
         assertThat(handle(x -> 10, x -> 10 + 0.3 * Math.sin(2 * Math.PI * (x + 90) / 8)).shapingMm())
-                .isCloseTo(0, within(0.03));
+                .isCloseTo(0, within(1e-3 * ripples * HAND_MM / 8));
     }
 
     @Test
