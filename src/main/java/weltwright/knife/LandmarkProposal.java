@@ -14,15 +14,12 @@ import weltwright.geometry.Polyline;
  * @param heel the same
  * @param spineStart the same
  * @param butt the same
- * @param spineOnLeft whether the spine is at positive y
+ * @param edgeSide what speaks for one side's being the edge
  * @param steps in the outline where the handle ends; possibly none
- * @param edgeEvidence what speaks for the edge's being where it is proposed, less what speaks for the other side; without
- *     bound where the sides are alike
  * @param heelSigmaMm standard deviation of where the heel is along the knife
  */
 public record LandmarkProposal(
-        int tip, int heel, int spineStart, int butt, boolean spineOnLeft, List<FrontStep> steps,
-        double edgeEvidence, double heelSigmaMm) {
+        int tip, int heel, int spineStart, int butt, EdgeSide edgeSide, List<FrontStep> steps, double heelSigmaMm) {
 
     /**
      * A step is looked for this far from where the handle is likely to end, and by this many standard deviations and this
@@ -49,15 +46,18 @@ public record LandmarkProposal(
             tip = points.get(i).x() > points.get(tip).x() ? i : tip;
             butt = points.get(i).x() < points.get(butt).x() ? i : butt;
         }
-        EdgeSide side = new EdgeSide(sides, points.get(butt).x(), end.x(), points.get(tip).x());
-        double forUpper = side.evidence(points.get(tip).y());
-        boolean spineOnLeft = forUpper <= 0;
-        double evidence = side.isAlike(points.get(tip).y()) ? Double.POSITIVE_INFINITY : Math.abs(forUpper);
-        Start heel = Start.find(ring, sides, !spineOnLeft, end);
-        Start spine = Start.find(ring, sides, spineOnLeft, end);
+        Point tipAt = points.get(tip);
+        EdgeSide side = EdgeSide.of(sides, points.get(butt).x(), end.x(), tipAt.x(), tipAt.y());
+        Start heel = Start.find(ring, sides, side.isUp(), end);
+        Start spine = Start.find(ring, sides, !side.isUp(), end);
         List<FrontStep> steps =
                 Stream.of(heel.step(), spine.step()).flatMap(Optional::stream).toList();
-        return new LandmarkProposal(tip, heel.at(), spine.at(), butt, spineOnLeft, steps, evidence, heel.sigmaMm());
+        return new LandmarkProposal(tip, heel.at(), spine.at(), butt, side, steps, heel.sigmaMm());
+    }
+
+    /** Whether the spine is at positive y. */
+    public boolean spineOnLeft() {
+        return !edgeSide.isUp();
     }
 
     /**

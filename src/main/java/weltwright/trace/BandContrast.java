@@ -109,7 +109,7 @@ record BandContrast(float[] path, float[] slope) {
                 int reach = Math.min(GOES_ON, Math.min(k, width - 1 - k));
                 double[] step = minus(slope(steady, row + k, 1), slope(steady, row + k, reach), 1);
                 double[] own = onLine ? minus(step, line, dot(step, line)) : step;
-                value += (1 - clear) * (Math.sqrt(dot(own, own) / ColourStep.NOISE) + HUE * hue[row + k]);
+                value += (1 - clear) * (Math.sqrt(dot(own, own) / ColourSums.NOISE) + HUE * hue[row + k]);
             }
             path[row + k] = (float) value;
             this.slope[row + k] = (float) value;

@@ -1,24 +1,12 @@
 package weltwright.trace;
 
-import weltwright.geometry.SymmetricSystem;
-
 /**
- * Which mixture of the colour channels tells best the inside of a band from its outside: Fisher's linear discriminant
- * (1936). It weighs the difference of the two sides' mean colours against how much each side varies in itself, so wood
- * grain, a shadow's falling off or a printed line on either side count for little, and what is left is the edge.
+ * Which mixture of the colour channels tells best the inside of a band from its outside, by {@link ColourSums.Discriminant}:
+ * what is left is the edge.
  *
  * <p>Assumes that the near quarter of the band lies on one side of the edge and the far quarter on the other.
  */
 final class ColourStep {
-    /** Sums kept for each row and side: 1, three means, six products. */
-    private static final int SUMS = 10;
-
-    /** Where the sum of the products of two channels stands. */
-    private static final int[][] PRODUCT = {{4, 5, 6}, {5, 7, 8}, {6, 8, 9}};
-
-    /** Variance of a smoothed pixel's noise, in grey levels squared, that is always there. */
-    static final double NOISE = 4;
-
     /** Beside a thing, light from all round leaves paper at least so bright; what is darker than the second is no shade. */
     private static final double SOFT_SHADE = 0.6;
 
@@ -39,33 +27,17 @@ final class ColourStep {
     ColourStep(float[] colour, int rows, int width) {
         this.rows = rows;
         int side = Math.max(2, width / 4);
-        cumulative = new double[2][(rows + 1) * SUMS];
+        cumulative = new double[2][(rows + 1) * ColourSums.SIZE];
         for (int i = 0; i < rows; i++) {
             for (int s = 0; s < 2; s++) {
                 double[] into = cumulative[s];
-                System.arraycopy(into, i * SUMS, into, (i + 1) * SUMS, SUMS);
+                System.arraycopy(into, i * ColourSums.SIZE, into, (i + 1) * ColourSums.SIZE, ColourSums.SIZE);
                 int first = s == 0 ? 0 : width - side;
                 for (int k = first; k < first + side; k++) {
-                    add(into, (i + 1) * SUMS, colour, 3 * (i * width + k));
+                    ColourSums.add(into, (i + 1) * ColourSums.SIZE, colour, 3 * (i * width + k));
                 }
             }
         }
-    }
-
-    private static void add(double[] into, int at, float[] colour, int from) {
-        double b = colour[from];
-        double g = colour[from + 1];
-        double r = colour[from + 2];
-        into[at]++;
-        into[at + 1] += b;
-        into[at + 2] += g;
-        into[at + 3] += r;
-        into[at + 4] += b * b;
-        into[at + 5] += b * g;
-        into[at + 6] += b * r;
-        into[at + 7] += g * g;
-        into[at + 8] += g * r;
-        into[at + 9] += r * r;
     }
 
     /**
@@ -101,52 +73,27 @@ final class ColourStep {
      * apart best: next to where one material ends, the rows of the other would only confuse.
      */
     Mix mix(int row, int reach) {
-        double[] best = null;
-        double[] bestNear = null;
-        double[] bestFar = null;
-        double clearest = -1;
+        ColourSums.Discriminant best = null;
+        ColourSums bestNear = null;
+        ColourSums bestFar = null;
         for (int middle : new int[] {row, row - reach, row + reach}) {
-            double[] near = sums(cumulative[0], middle, reach);
-            double[] far = sums(cumulative[1], middle, reach);
-            double[] step = new double[3];
-            for (int i = 0; i < 3; i++) {
-                step[i] = far[1 + i] / far[0] - near[1 + i] / near[0];
-            }
-            double[] weights = new SymmetricSystem(within(near, far)).solve(step);
-            double clear = weights[0] * step[0] + weights[1] * step[1] + weights[2] * step[2];
-            if (clear > clearest) {
-                clearest = clear;
-                best = weights;
-                bestNear = means(near);
-                bestFar = means(far);
+            ColourSums near = sums(cumulative[0], middle, reach);
+            ColourSums far = sums(cumulative[1], middle, reach);
+            ColourSums.Discriminant parts = near.against(far);
+            if (best == null || parts.square() > best.square()) {
+                best = parts;
+                bestNear = near;
+                bestFar = far;
             }
         }
-        double apart = Math.sqrt(Math.max(1e-12, clearest));
-        return new Mix(new double[] {best[0] / apart, best[1] / apart, best[2] / apart}, apart, bestNear, bestFar);
+        double apart = Math.sqrt(Math.max(1e-12, best.square()));
+        double[] w = best.weights();
+        return new Mix(
+                new double[] {w[0] / apart, w[1] / apart, w[2] / apart}, apart, bestNear.mean(), bestFar.mean());
     }
 
-    private static double[] means(double[] sums) {
-        return new double[] {sums[1] / sums[0], sums[2] / sums[0], sums[3] / sums[0]};
-    }
-
-    private static double[][] within(double[] near, double[] far) {
-        double[][] within = new double[3][3];
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j <= i; j++) {
-                within[i][j] = (covariance(near, j, i) + covariance(far, j, i)) / 2 + (i == j ? NOISE : 0);
-                within[j][i] = within[i][j];
-            }
-        }
-        return within;
-    }
-
-    private static double covariance(double[] sums, int i, int j) {
-        double n = sums[0];
-        return sums[PRODUCT[i][j]] / n - sums[1 + i] / n * sums[1 + j] / n;
-    }
-
-    private double[] sums(double[] cumulative, int row, int reach) {
-        double[] sums = new double[SUMS];
+    private ColourSums sums(double[] cumulative, int row, int reach) {
+        double[] sums = new double[ColourSums.SIZE];
         int from = Math.floorMod(row, rows) - reach;
         int to = from + 2 * reach + 1;
         if (to - from >= rows) {
@@ -160,12 +107,12 @@ final class ColourStep {
         } else {
             addRange(sums, cumulative, from, to);
         }
-        return sums;
+        return new ColourSums(sums);
     }
 
     private static void addRange(double[] sums, double[] cumulative, int from, int to) {
-        for (int k = 0; k < SUMS; k++) {
-            sums[k] += cumulative[to * SUMS + k] - cumulative[from * SUMS + k];
+        for (int k = 0; k < ColourSums.SIZE; k++) {
+            sums[k] += cumulative[to * ColourSums.SIZE + k] - cumulative[from * ColourSums.SIZE + k];
         }
     }
 }

@@ -18,14 +18,6 @@ public record LandmarkError(double bladeLength95Mm, double edgeSure) {
     /** 95 of 100 values of a normal distribution lie within this many standard deviations. */
     private static final double WITHIN_95 = 1.96;
 
-    /**
-     * Logistic regression over 213 traces with known truth, most of them of spoiled photos: what speaks for a side counts
-     * the less the farther the outline may be off.
-     */
-    private static final double EVIDENCE = 5.75;
-
-    private static final double DISCOUNT_PER_MM = 2;
-
     /** A stretch without a clear edge that comes this near to the tip leaves open where the tip is. */
     private static final double AT_TIP_MM = 1.5;
 
@@ -46,10 +38,9 @@ public record LandmarkError(double bladeLength95Mm, double edgeSure) {
                     .anyMatch(p -> p.distance(built.silhouette().landmarks().tip()) < AT_TIP_MM);
             tip95 = atTip ? Math.max(tip95, along.lengthMm() / 2) : tip95;
         }
-        double odds = EVIDENCE * built.edgeEvidence() / (1 + DISCOUNT_PER_MM * error.error95Mm());
         return new LandmarkError(
                 Math.hypot(Math.hypot(error.error95Mm(), tip95), WITHIN_95 * built.heelSigmaMm()),
-                1 / (1 + Math.exp(-odds)));
+                built.edgeSide().sure(error.error95Mm() / WITHIN_95));
     }
 
     /**

@@ -16,6 +16,7 @@ import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
+import weltwright.knife.EdgeSide;
 import weltwright.knife.HandleEnd;
 import weltwright.knife.LandmarkProposal;
 import weltwright.knife.Landmarks;
@@ -77,7 +78,7 @@ final class SilhouetteBuilder {
      * @param ring the measured points that the outline was fitted to, in the silhouette's frame
      * @param certainty how certain it is of each of them that an edge was seen, 1 and more where it is beyond doubt
      * @param excessMm for each of them, what was taken off for the knife's thickness
-     * @param edgeEvidence as in {@link LandmarkProposal}
+     * @param edgeSide as in {@link LandmarkProposal}
      * @param heelSigmaMm the same
      * @param frontMissing whether no end of the handle shows between handle and blade
      */
@@ -89,7 +90,7 @@ final class SilhouetteBuilder {
             double[] certainty,
             double[] excessMm,
             boolean frontMissing,
-            double edgeEvidence,
+            EdgeSide edgeSide,
             double heelSigmaMm) {}
 
     Built build(double tipDropMm) {
@@ -312,7 +313,7 @@ final class SilhouetteBuilder {
                 certainty,
                 excess,
                 frontMissing,
-                proposal.edgeEvidence(),
+                proposal.edgeSide(),
                 proposal.heelSigmaMm());
     }
 

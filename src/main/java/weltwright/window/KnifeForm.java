@@ -66,6 +66,7 @@ final class KnifeForm extends Form {
                 .silhouette()
                 .ifPresent(s -> bench.change(job -> job.withSilhouette(s.withOtherSide()))));
         wide(otherSide);
+        side.setName("side to look at");
         wide(side);
         wide(error);
         heading("Measured on the knife itself");

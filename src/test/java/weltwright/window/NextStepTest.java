@@ -2,6 +2,7 @@ package weltwright.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -32,6 +33,14 @@ class NextStepTest {
                     case PAPER -> NextStep.Deed.SAVE_PDF;
                 };
         assertThat(NextStep.of(Samples.outlined(), stage, false, "").deed()).contains(expected);
+    }
+
+    @Test
+    void whereItIsNotSureWhichSideIsTheEdgeTheKnifeStageBeginsWithThat() {
+        assertThat(NextStep.of(Samples.traced(0.75), Stage.KNIFE, false, "").words())
+                .startsWith("Look which side is the edge: the outline does not tell for sure. ");
+        assertThat(NextStep.of(Samples.traced(0.95), Stage.KNIFE, false, "").words())
+                .doesNotContain("which side is the edge");
     }
 
     @ParameterizedTest
