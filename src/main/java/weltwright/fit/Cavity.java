@@ -39,6 +39,7 @@ public final class Cavity {
     private final double[] ownSpine;
     private final double[] edge;
     private final double[] spine;
+    private final double[] edgeAtMost;
     private final Hull[] sections;
     private final double easeMm;
 
@@ -57,6 +58,7 @@ public final class Cavity {
         ownSpine = new double[n];
         edge = new double[n];
         spine = new double[n];
+        edgeAtMost = new double[n];
         sections = new Hull[n];
         for (int i = 0; i < n; i++) {
             stations[i] = throatMm + (end - throatMm) * i / (n - 1);
@@ -68,8 +70,10 @@ public final class Cavity {
         path = new DrawSearch(stations, ownEdge, ownSpine).best();
         edge[n - 1] = ownEdge[n - 1];
         spine[n - 1] = ownSpine[n - 1];
+        edgeAtMost[n - 1] = tip().y();
         for (int i = n - 2; i >= 0; i--) {
             edge[i] = Math.min(ownEdge[i], passing(i, edge[i + 1]));
+            edgeAtMost[i] = Math.max(ownEdge[i], passing(i, edgeAtMost[i + 1]));
             spine[i] = Math.max(ownSpine[i], passing(i, spine[i + 1]));
             sections[i] = sections[i].with(passing(i, sections[i + 1]));
         }
@@ -104,6 +108,11 @@ public final class Cavity {
     /** The greatest y that is swept, without ease: at the throat, or deeper where the knife comes out in an arc. */
     public double highestSpineMm() {
         return Arrays.stream(spine).max().orElseThrow();
+    }
+
+    /** The greatest y at which the edge, up to its tip, passes a station: where it comes nearest to the spine's row. */
+    public double highestEdgeMm(int i) {
+        return edgeAtMost[i];
     }
 
     /** The deepest point of the knife. */

@@ -30,7 +30,9 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
                     ? new TautFibre(way.norm(), 0, to.x())
                     : new TautFibre(0, way.norm(), from.x());
         }
-        Tangent down = Tangent.steepest(to, under, clearanceMm, -1);
+        // Where the path grazes several points in line, rounding alone says which; it must not leave one and go back to it.
+        List<Point> ahead = under.stream().filter(p -> p.x() >= up.at.x()).toList();
+        Tangent down = Tangent.steepest(to, ahead, clearanceMm, -1);
         double rise = Math.atan2(up.along.y(), up.along.x());
         double fall = Math.atan2(down.along.y(), -down.along.x());
         List<Point> touched = up.at.equals(down.at) ? List.of(up.at) : Hull.thread(up.at, down.at, under);

@@ -52,16 +52,22 @@ public record Wrap(List<Point> inside, TautFibre fibre) {
     }
 
     /**
-     * How much wider the leather must be cut than the way across, on the edge's side of the highest point.
+     * How much wider the leather must be cut than the way across, on the edge's side of the highest point. What wet-formed
+     * leather draws together is added on both sides alike: where it lies straight it has no highest point, and what it is
+     * said to have must not leap from one side to the other as soon as it just touches something.
      *
      * @param shrink by what share wet-formed leather draws together
      */
     public double growthOnEdgeSideMm(double shrink) {
-        return fibre.risingMm() / (1 - shrink) - (fibre.ridgeMm() - inside.get(0).x());
+        return fibre.risingMm() - (fibre.ridgeMm() - inside.get(0).x()) + drawnTogetherMm(shrink) / 2;
     }
 
     /** The same on the spine's side. */
     public double growthOnSpineSideMm(double shrink) {
-        return fibre.fallingMm() / (1 - shrink) - (inside.get(inside.size() - 1).x() - fibre.ridgeMm());
+        return fibre.fallingMm() - (inside.get(inside.size() - 1).x() - fibre.ridgeMm()) + drawnTogetherMm(shrink) / 2;
+    }
+
+    private double drawnTogetherMm(double shrink) {
+        return fibre.lengthMm() * shrink / (1 - shrink);
     }
 }

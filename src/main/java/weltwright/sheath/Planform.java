@@ -237,7 +237,8 @@ final class Planform {
     /**
      * The side of the knife from which the spine's row is a parallel at the margins of the edge's: where two panels that come
      * together at half a right angle from over the spine meet, and the row a little beyond. Near the tip, where the welt
-     * still runs, the spine itself.
+     * still runs, the spine itself. Nowhere nearer than the tip and the edge behind it pass on their way out: they too must
+     * stay a margin away from the stitches there.
      */
     private Polyline meetingLine(Cavity swept) {
         List<Point> spine = swept.sweptSpine().points();
@@ -254,7 +255,9 @@ final class Planform {
             double under = Math.max(0, Math.min(1, fromTip)) * Math.max(0, margin - CLOSE_MM);
             meeting.add(new Point(
                     spine.get(i).x(),
-                    Math.max(meet + lift + CLOSE_MM - spec.easeMm() - margin, own - under)));
+                    Math.max(
+                            swept.highestEdgeMm(i),
+                            Math.max(meet + lift + CLOSE_MM - spec.easeMm() - margin, own - under))));
         }
         meeting.add(swept.tip());
         return Polyline.open(meeting);

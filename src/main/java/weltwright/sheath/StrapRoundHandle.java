@@ -9,8 +9,8 @@ import weltwright.knife.Knife;
 import weltwright.trouble.Trouble;
 
 /**
- * The strap round the handle, worked out: riveted behind the handle to the tail or, where there is none that is tall enough,
- * to a tongue of the back; one arm goes under with the snap's stud, the other over it with the cap.
+ * The strap round the handle, worked out: riveted behind the handle to the tail or, where there is none that is tall and wide
+ * enough, to a tongue of the back; one arm goes under with the snap's stud, the other over it with the cap.
  *
  * <p>Pulled tight, its neutral fibre is the parallel of the handle's section at K · thickness (Steiner's formula), and where
  * one arm lies over the other that one is a thickness farther out.
@@ -53,6 +53,7 @@ final class StrapRoundHandle {
         }
         needsTongue = spec.belt().style() != BeltHold.Style.TAIL
                 || spec.carry().tiltRad() != 0
+                || fitting.widthMm() < 2 * rivet.leastToEdgeMm()
                 || fitting.aboveThroatMm() < choice.aboveThroatMm() + half + CLEAR_MM;
         Hull handle = handle(knife, throat - choice.aboveThroatMm());
         double tight = handle.parallelLengthMm(leather.neutralMm()) + choice.allowanceMm();

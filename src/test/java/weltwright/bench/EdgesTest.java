@@ -131,7 +131,9 @@ class EdgesTest {
 
     /**
      * Closed form: a stack is cut parallel to its row at the stitch margin. So all of a sewn edge lies at that distance from
-     * the row, but for its rounded ends, and each hole of the row has sewn edge at that distance.
+     * the row, but for its rounded ends, and each hole of the row has sewn edge at that distance. Edges are told in steps of
+     * half a millimetre, and what is short goes with its neighbour; so a welt in two parts, whose joint runs half a stitch past
+     * a hole, may show a little less or more of its edge there.
      */
     @Property(tries = TRIES)
     void whatIsSewnLiesAlongTheRow(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
@@ -142,9 +144,10 @@ class EdgesTest {
                 .toList();
         for (Seam.Layer layer : seam.layers()) {
             List<Edge> ofPiece = sewn.stream().filter(e -> e.piece().equals(layer.piece())).toList();
+            double told = layer.piece().contains("part") ? 0.3 : 0.1;
             for (Point hole : layer.holes()) {
                 assertThat(ofPiece.stream().mapToDouble(edge -> distance(edge.line(), hole)).min())
-                        .hasValueCloseTo(spec.stitching().marginMm(), within(0.3));
+                        .hasValueCloseTo(spec.stitching().marginMm(), within(told));
             }
         }
         assertThat(sewn).allSatisfy(edge -> assertThat(edge.join()).isEqualTo(Optional.of(seam.name())));

@@ -5,7 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.SuperEllipse;
@@ -50,6 +56,36 @@ class WrapTest {
         assertThat(wrap.flatMm()).isEqualTo(30);
         assertThat(wrap.growthOnEdgeSideMm(0)).isZero();
         assertThat(wrap.growthOnSpineSideMm(0)).isZero();
+    }
+
+    /**
+     * A blade as high as the welt, as its sections come out: each top as high as the other but for the last bit. It is grazed,
+     * and nothing is added, for the shortest way between two points is straight.
+     */
+    @Property
+    void aPanelOverABladeAsThickAsTheWeltIsFlat(
+            @ForAll @Size(min = 2, max = 12) List<@DoubleRange(min = -10, max = 10) Double> tops,
+            @ForAll @DoubleRange(min = 0.3, max = 2) double ease,
+            @ForAll @DoubleRange(min = 0.6, max = 2.8) double neutral) {
+        double half = 2 + ease;
+        List<Point> blade = new ArrayList<>(List.of(new Point(-11, -half), new Point(11, -half)));
+        for (int i = 0; i < tops.size(); i++) {
+            blade.add(new Point(tops.get(i), half + (i % 3 - 1) * Math.ulp(half)));
+        }
+        Wrap wrap = Wrap.panel(new Point(-16, half), new Point(17, half), Hull.of(blade), neutral);
+
+        assertThat(wrap.flatMm()).isCloseTo(33, within(1e-9));
+        assertThat(wrap.growthOnEdgeSideMm(0)).isCloseTo(0, within(1e-9));
+        assertThat(wrap.growthOnSpineSideMm(0)).isCloseTo(0, within(1e-9));
+    }
+
+    /** A strip that is to be 30 mm long once it has drawn together by a tenth is cut 30 / 0.9 mm long, whatever it touches. */
+    @ParameterizedTest
+    @ValueSource(doubles = {2, 3 - 1e-9, 3 + 1e-9})
+    void whatWetLeatherDrawsTogetherIsAddedOnBothSidesAlike(double halfBlade) {
+        Wrap wrap = Wrap.panel(new Point(-15, 3), new Point(15, 3), box(-12, 4, halfBlade), NEUTRAL);
+        assertThat(wrap.growthOnEdgeSideMm(0.1)).isCloseTo((30 / 0.9 - 30) / 2, within(1e-4));
+        assertThat(wrap.growthOnSpineSideMm(0.1)).isCloseTo((30 / 0.9 - 30) / 2, within(1e-4));
     }
 
     /**

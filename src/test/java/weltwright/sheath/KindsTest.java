@@ -38,6 +38,19 @@ class KindsTest {
     }
 
     /**
+     * The tip of an upswept knife passes along the spine's stitches, near which no welt lies. The stitches keep off it what the
+     * welt's inner margin and the ease keep off the edge elsewhere; arcs that are chords take 0.03 mm of it.
+     */
+    @Test
+    void theTipComesNoNearerToTheSpinesStitchesThanTheEdgeToItsOwn() {
+        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS_EDGE_WELT)
+                .with(new WeltChoice(OptionalInt.empty(), 6, List.of(), false));
+
+        assertThat(make(TestKnives.shapes().get("upswept"), spec).drawCheck().leastEdgeToStitchMm())
+                .isGreaterThanOrEqualTo(6 + spec.easeMm() - 0.03);
+    }
+
+    /**
      * Two panels that meet at the spine, against strips pulled tight: from the welt on the edge's side, over the handle, down
      * to where both meet in the mid-plane.
      */

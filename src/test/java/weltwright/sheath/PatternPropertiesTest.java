@@ -25,8 +25,8 @@ import weltwright.knife.TestKnives;
 class PatternPropertiesTest {
     private static final int TRIES = 60;
 
-    /** Arcs of up to 30 mm radius are chords, and parallels are drawn thrice. */
-    private static final double CHORDS_MM = 0.15;
+    /** Arcs of up to 30 mm radius are chords, off by 0.016 mm at the most, and parallels are drawn thrice. */
+    private static final double CHORDS_MM = 0.03;
 
     /** The share of its area that a piece may lose where it grows wider along a row that keeps its length. */
     private static final double SHORTER = 0.002;
@@ -119,11 +119,8 @@ class PatternPropertiesTest {
         assertNoPieceIsLess(Made.of(knife, tight), Made.of(knife, tight.withEaseMm(tight.easeMm() + more)));
     }
 
-    /**
-     * With a welt that stays as it is: a thicker one holds the leather off a knife that was thicker than it. The seed is a
-     * fixed one, since the property does not hold where a sheath ends right behind a guard (DEVELOPERS.md).
-     */
-    @Property(tries = TRIES, seed = "20261125")
+    /** With a welt that stays as it is: a thicker one holds the leather off a knife that was thicker than it. */
+    @Property(tries = TRIES)
     void whatIsThickerShrinksNoPiece(
             @ForAll("knives") Knife knife,
             @ForAll("specs") SheathSpec spec,

@@ -141,6 +141,32 @@ class StrapsTest {
                 && hole.centre().equals(onBack.holes().get(0)));
     }
 
+    /** A tail of 11 mm is too narrow for a rivet of 3.8 mm: leather wants two diameters from its middle to the edge. */
+    @Test
+    void aTailIsWidenedForAStoutRivet() {
+        Fastener stout = new Fastener("stout rivet", Hardware.Kind.RIVET, 3.8, 10.5, 3, 16);
+        Fastener snap = new Fastener("snap", Hardware.Kind.SNAP, 3.9, 15, 1, 5);
+        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
+                .with(new Stitching(2.5, 3, 0))
+                .with(new HardwareList(List.of(stout, snap), List.of()))
+                .withStrap(Optional.of(HandleStrap.USUAL));
+        Outline box = Outline.polygon(
+                List.of(new Point(-110, -5), new Point(100, -5), new Point(100, 5), new Point(-110, 5)));
+        Pattern pattern = PatternMaker.make(
+                new Knife(
+                        box,
+                        new Landmarks(new Point(100, 5), new Point(0, -5), new Point(0, 5), new Point(-110, -5)),
+                        3,
+                        12,
+                        Shaping.usual(0.4)),
+                spec);
+        Point rivet = fastening(pattern, "handle strap rivet").layers().get(1).holes().get(0);
+        var cut = piece(pattern, "back").outline().lineString();
+
+        assertThat(pattern.sizes()).anyMatch(size -> size.name().equals("width of the belt loop") && size.lengthMm() < 12);
+        assertThat(cut.distance(cut.getFactory().createPoint(rivet.coordinate()))).isGreaterThanOrEqualTo(2 * 3.8);
+    }
+
     @Test
     void aStrapBesideTheHandleIsRefused() {
         assertThatThrownBy(() -> with(BeltHold.USUAL, Optional.of(new HandleStrap(200, HandleStrap.Side.LEFT, 1))))
