@@ -6,7 +6,10 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import weltwright.geometry.Point;
 
 /**
@@ -40,15 +43,31 @@ record PrintLook(List<Sight> sights, List<Point> unclear, double[] lineColour) {
     PrintLook consistent() {
         Map<Cell, Looks> cells = new HashMap<>();
         for (Sight sight : sights) {
-            Looks.in(cells, sight.at()).clear().add(sight);
+            Looks looks = Looks.in(cells, sight.at());
+            (sight.visible() ? looks.visible : looks.hidden).add(sight);
         }
         for (Point point : unclear) {
-            Looks.in(cells, point).unclear().add(point);
+            Looks.in(cells, point).unclear.add(point);
         }
         Set<Sight> shared = Collections.newSetFromMap(new IdentityHashMap<>());
         cells.forEach((cell, looks) -> {
-            Looks near = Looks.around(cells, cell);
-            looks.clear().stream().filter(near::share).forEach(shared::add);
+            List<Looks> near = cell.andThoseRound().map(cells::get).filter(Objects::nonNull).toList();
+            Spots visible = Spots.of(near.stream().flatMap(l -> l.visible.stream()).map(Sight::at));
+            Spots hidden = Spots.of(near.stream().flatMap(l -> l.hidden.stream()).map(Sight::at));
+            Spots open = Spots.of(near.stream().flatMap(l -> l.unclear.stream()));
+            for (Sight sight : looks.visible) {
+                int same = visible.near(sight.at());
+                int all = same + hidden.near(sight.at());
+                if (same >= SHARED * all && same >= CLEAR * (all + open.near(sight.at()))) {
+                    shared.add(sight);
+                }
+            }
+            for (Sight sight : looks.hidden) {
+                int same = hidden.near(sight.at());
+                if (same >= SHARED * (same + visible.near(sight.at()))) {
+                    shared.add(sight);
+                }
+            }
         });
         return new PrintLook(sights.stream().filter(shared::contains).toList(), unclear, lineColour);
     }
@@ -58,47 +77,36 @@ record PrintLook(List<Sight> sights, List<Point> unclear, double[] lineColour) {
         static Cell of(Point at) {
             return new Cell((int) Math.floor(at.x() / NEAR_MM), (int) Math.floor(at.y() / NEAR_MM));
         }
+
+        Stream<Cell> andThoseRound() {
+            return IntStream.range(0, 9).mapToObj(k -> new Cell(column - 1 + k % 3, row - 1 + k / 3));
+        }
     }
 
-    /** What was looked at in one cell, or in several. */
-    private record Looks(List<Sight> clear, List<Point> unclear) {
-        static Looks none() {
-            return new Looks(new ArrayList<>(), new ArrayList<>());
-        }
-
+    /** What was looked at in one cell. */
+    private record Looks(List<Sight> visible, List<Sight> hidden, List<Point> unclear) {
         static Looks in(Map<Cell, Looks> cells, Point at) {
-            return cells.computeIfAbsent(Cell.of(at), cell -> none());
+            return cells.computeIfAbsent(
+                    Cell.of(at), cell -> new Looks(new ArrayList<>(), new ArrayList<>(), new ArrayList<>()));
+        }
+    }
+
+    /** Places, held so that many distances are soon measured. */
+    private record Spots(double[] x, double[] y) {
+        static Spots of(Stream<Point> places) {
+            List<Point> all = places.toList();
+            return new Spots(
+                    all.stream().mapToDouble(Point::x).toArray(), all.stream().mapToDouble(Point::y).toArray());
         }
 
-        /** In a cell and in those round it. */
-        static Looks around(Map<Cell, Looks> cells, Cell middle) {
-            Looks around = none();
-            for (int column = middle.column() - 1; column <= middle.column() + 1; column++) {
-                for (int row = middle.row() - 1; row <= middle.row() + 1; row++) {
-                    Looks looks = cells.getOrDefault(new Cell(column, row), none());
-                    around.clear.addAll(looks.clear);
-                    around.unclear.addAll(looks.unclear);
-                }
+        int near(Point at) {
+            int near = 0;
+            for (int i = 0; i < x.length; i++) {
+                double dx = x[i] - at.x();
+                double dy = y[i] - at.y();
+                near += dx * dx + dy * dy < NEAR_MM * NEAR_MM ? 1 : 0;
             }
-            return around;
-        }
-
-        /** Whether enough of those near a sight are like it. */
-        boolean share(Sight sight) {
-            int same = 0;
-            int others = 0;
-            for (Sight other : clear) {
-                if (other.at().distance(sight.at()) < NEAR_MM) {
-                    same += other.visible() == sight.visible() ? 1 : 0;
-                    others += other.visible() == sight.visible() ? 0 : 1;
-                }
-            }
-            int open = 0;
-            for (Point other : unclear) {
-                open += other.distance(sight.at()) < NEAR_MM ? 1 : 0;
-            }
-            return same >= SHARED * (same + others)
-                    && (!sight.visible() || same >= CLEAR * (same + others + open));
+            return near;
         }
     }
 }
