@@ -106,8 +106,9 @@ final class BundleFit {
         return new BundleFit(this, references);
     }
 
-    /** Roughly, by one pixel's noise: costs of descents from several starts can be compared. */
-    BundleFit choosing() {
+    /** Roughly, by a noise that is taken for known: by the same for several starts, their costs can be compared. */
+    BundleFit roughly(double pixelSigma) {
+        Arrays.fill(sigma, pixelSigma);
         descend(ROUGHLY);
         return this;
     }
@@ -248,7 +249,8 @@ final class BundleFit {
         return r;
     }
 
-    private double robustSigma(int v) {
+    /** The noise of one coordinate of a view's references, in pixels, as they fit so far. */
+    double robustSigma(int v) {
         List<Reference> references = seen.get(v);
         double[] r = residuals(p, v);
         double[] sizes = new double[references.size()];

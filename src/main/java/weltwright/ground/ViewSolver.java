@@ -2,6 +2,7 @@ package weltwright.ground;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import weltwright.geometry.SymmetricSystem;
 
@@ -29,6 +30,9 @@ public final class ViewSolver {
 
     /** Enough references to tell the valleys of several starts apart; the descent in the best is by all of them. */
     private static final int TO_CHOOSE_BY = 60;
+
+    /** From a first guess on, most references are this near to where they should be, in pixels. */
+    private static final double FAR_PX = 1;
 
     private ViewSolver() {}
 
@@ -109,17 +113,22 @@ public final class ViewSolver {
         double cx = (widthPx - 1) / 2.0;
         double cy = (heightPx - 1) / 2.0;
         List<List<Reference>> few = List.of(spread(references));
-        BundleFit best = null;
         // A wide prior may start far off; a few starts along it make sure of the right valley.
         double[] steps = prior.focalRelativeSigma() > 0.1 ? new double[] {-0.4, 0, 0.4, 0.8} : new double[] {0};
+        List<BundleFit> fits = new ArrayList<>();
+        double noise = Double.POSITIVE_INFINITY;
         for (double step : steps) {
             Camera camera = new Camera(prior.focalPx() * Math.exp(step), cx, cy, prior.k1(), prior.k2());
             BundleFit fit = new BundleFit(few, prior, stretchSigma, leastPixelSigma, BundleFit.starts(few, camera))
-                    .choosing();
-            if (best == null || fit.cost() < best.cost()) {
-                best = fit;
-            }
+                    .roughly(FAR_PX);
+            fits.add(fit);
+            noise = Math.min(noise, Math.max(leastPixelSigma, fit.robustSigma(0)));
         }
+        double least = noise;
+        BundleFit best = fits.stream()
+                .map(fit -> fits.size() == 1 ? fit : fit.roughly(least))
+                .min(Comparator.comparingDouble(BundleFit::cost))
+                .orElseThrow();
         return solution(best.run().by(List.of(references)).run());
     }
 
