@@ -126,7 +126,7 @@ public final class Tracer {
                 built.midPlane(),
                 built.onGround(),
                 error,
-                LandmarkError.of(built, error, unsure),
+                LandmarkError.of(built, error),
                 unsure,
                 notes);
     }
