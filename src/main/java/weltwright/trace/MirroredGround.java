@@ -34,8 +34,8 @@ import weltwright.ground.View;
  *       form of 1972), the longest first.
  * </ol>
  *
- * The edge of something dark that is mirrored is brighter on one side, and no line. Grinds, grooves and brush marks are
- * straight, too, but run all one way; the ground's lines cross.
+ * The edges of other things that are mirrored seldom go all through the blade. Grinds, grooves and brush marks do, but run
+ * all one way; the ground's lines cross.
  */
 final class MirroredGround {
     private static final double MM_PER_PX = 0.25;
@@ -111,9 +111,7 @@ final class MirroredGround {
 
     private final GroundRaster raster;
 
-    /** How bright it is, in the mixture of colours in which lines stand out, and how much a place looks like one's middle. */
-    private final float[] level;
-
+    /** How much each place looks like the middle of a line, in grey levels. */
     private final float[] ridge;
 
     private MirroredGround(Picture picture, View view, GroundRaster raster, double[] lineColour) {
@@ -127,18 +125,12 @@ final class MirroredGround {
         Mat around = new Mat();
         Imgproc.GaussianBlur(seen, around, new Size(0, 0), BESIDE_SIGMA_MM / MM_PER_PX);
         Imgproc.GaussianBlur(seen, seen, new Size(0, 0), LINE_SIGMA_MM / MM_PER_PX);
-        level = values(seen);
         Core.subtract(around, seen, seen);
-        ridge = values(seen);
+        ridge = new float[(int) seen.total()];
+        seen.get(0, 0, ridge);
         for (Mat used : List.of(seen, mixture, around)) {
             used.release();
         }
-    }
-
-    private static float[] values(Mat of) {
-        float[] values = new float[(int) of.total()];
-        of.get(0, 0, values);
-        return values;
     }
 
     /**
@@ -160,7 +152,7 @@ final class MirroredGround {
 
     private boolean isIn(Polyline blade, List<Polyline> lines) {
         double usual = usual(within(blade, BESIDE_MM), lines);
-        return usual > 0 && cross(lines(dots(SHOWN * usual, within(blade, -RIM_MM)), usual));
+        return usual > 0 && cross(lines(dots(SHOWN * usual, within(blade, -RIM_MM))));
     }
 
     private static boolean cross(List<Line> lines) {
@@ -217,7 +209,7 @@ final class MirroredGround {
     }
 
     /** As many as decide it, the longest first. */
-    private List<Line> lines(List<Dot> dots, double usual) {
+    private static List<Line> lines(List<Dot> dots) {
         List<Line> lines = new ArrayList<>();
         if (dots.stream().filter(dot -> dot.line).count() < LEAST_DOTS) {
             return lines;
@@ -225,25 +217,11 @@ final class MirroredGround {
         Optional<Line> longest = longest(dots);
         while (longest.isPresent() && !cross(lines)) {
             Line line = longest.get();
-            List<Dot> on = dots.stream().filter(dot -> line.off(dot.at) < APART_MM).toList();
-            if (Math.abs(step(line, on)) < usual) {
-                lines.add(line);
-            }
-            on.forEach(dot -> dot.taken = true);
+            lines.add(line);
+            dots.stream().filter(dot -> line.off(dot.at) < APART_MM).forEach(dot -> dot.taken = true);
             longest = longest(dots);
         }
         return lines;
-    }
-
-    /** How much brighter it is on one side of a line than on the other: much where it is the edge of something dark. */
-    private double step(Line line, List<Dot> on) {
-        Point aside = new Point(Math.cos(line.turn()), Math.sin(line.turn())).times(APART_MM);
-        return on.stream()
-                .filter(dot -> line.off(dot.at) < BIN_MM)
-                .mapToDouble(dot -> level[index(raster.pixel(dot.at.plus(aside)))]
-                        - level[index(raster.pixel(dot.at.minus(aside)))])
-                .average()
-                .orElse(0);
     }
 
     private static Optional<Line> longest(List<Dot> dots) {
