@@ -1,5 +1,6 @@
 package weltwright.trace;
 
+import java.util.Arrays;
 import weltwright.trace.EdgePath.Print;
 
 /**
@@ -46,6 +47,18 @@ record BandContrast(float[] path, float[] slope) {
     /** What leaving the inside's colour within a pixel counts for, next to a clear edge elsewhere. */
     private static final double LEAVING = 30;
 
+    /**
+     * The square of a step that noise alone makes in three channels is on average this many times a pixel's variance: of
+     * neighbours that share half their noise, each channel's step has 0.44 of it.
+     */
+    private static final double BY_NOISE = 3 * 0.44;
+
+    /** Rows so far apart are noisy each by itself. */
+    private static final int APART_ROWS = 8;
+
+    /** Median of the absolute value of a normal variable with standard deviation 1. */
+    private static final double MEDIAN_OF_ABSOLUTE = 0.6745;
+
     /** What a change of hue counts for by each standard deviation, next to steps of brightness. */
     private static final double HUE = 0.25;
 
@@ -63,6 +76,7 @@ record BandContrast(float[] path, float[] slope) {
         boolean isRuled = dot(line, line) > 0;
         // On ruled paper the lines have a hue, too, and would lead along them.
         float[] hue = ground.isSteelGrey() && !isRuled ? HueStep.across(steady, rows, width) : new float[print.length];
+        double noise = ground.isSteelGrey() ? noise(steady, print, rows, width) : ColourSums.NOISE;
         BandContrast band = new BandContrast(new float[print.length], new float[print.length]);
         for (int i = 0; i < rows; i++) {
             if (isNearBlack(print, i * width, width)) {
@@ -70,10 +84,34 @@ record BandContrast(float[] path, float[] slope) {
             } else {
                 ColourStep.Mix mix = steps.mix(i, COLOUR_ROWS);
                 double clear = !ground.isSteelGrey() ? 1 : isRuled ? clear(mix) : mix.otherThanShade();
-                band.stepping(colour, steady, i * width, width, print, mix.weights(), clear, hue, line);
+                band.stepping(colour, steady, i * width, width, print, mix.weights(), clear, noise, hue, line);
             }
         }
         return band;
+    }
+
+    /**
+     * Variance of the ground's own colour beside its lines, in grey levels squared: from second differences between rows
+     * that noise makes differ by themselves, along the outermost samples. A shadow's slope leaves none.
+     */
+    private static double noise(float[] colour, Print[] print, int rows, int width) {
+        int side = Math.max(1, width / 8);
+        double[] bends = new double[side * rows * 3];
+        int count = 0;
+        for (int i = APART_ROWS; i < rows - APART_ROWS; i++) {
+            for (int at = (i + 1) * width - side; at < (i + 1) * width; at++) {
+                int before = at - APART_ROWS * width;
+                int after = at + APART_ROWS * width;
+                if (print[before] == Print.NONE && print[at] == Print.NONE && print[after] == Print.NONE) {
+                    for (int c = 0; c < 3; c++) {
+                        bends[count++] = Math.abs(colour[3 * before + c] - 2 * colour[3 * at + c] + colour[3 * after + c]);
+                    }
+                }
+            }
+        }
+        Arrays.sort(bends, 0, count);
+        double sigma = count == 0 ? 0 : bends[count / 2] / MEDIAN_OF_ABSOLUTE / Math.sqrt(6);
+        return Math.max(ColourSums.NOISE, sigma * sigma);
     }
 
     /** Among lines any step would lead along them, so there a difference that stands out is believed. */
@@ -98,6 +136,7 @@ record BandContrast(float[] path, float[] slope) {
             Print[] print,
             double[] across,
             double clear,
+            double noise,
             float[] hue,
             double[] line) {
         double[] unshared = unshared(across, line);
@@ -108,8 +147,9 @@ record BandContrast(float[] path, float[] slope) {
             if (clear < 1) {
                 int reach = Math.min(GOES_ON, Math.min(k, width - 1 - k));
                 double[] step = minus(slope(steady, row + k, 1), slope(steady, row + k, reach), 1);
+                double chance = BY_NOISE * (noise - ColourSums.NOISE);
                 double[] own = onLine ? minus(step, line, dot(step, line)) : step;
-                value += (1 - clear) * (Math.sqrt(dot(own, own) / ColourSums.NOISE) + HUE * hue[row + k]);
+                value += (1 - clear) * (Math.sqrt(Math.max(0, dot(own, own) - chance) / noise) + HUE * hue[row + k]);
             }
             path[row + k] = (float) value;
             this.slope[row + k] = (float) value;

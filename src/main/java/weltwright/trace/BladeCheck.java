@@ -72,6 +72,14 @@ final class BladeCheck {
         }
     }
 
+    /** What to say of a blade that shows the ground's own lines ({@link MirroredGround}). */
+    static Trouble mirrorsTheGround() {
+        return new Trouble(
+                "The blade mirrors what it lies on, so its edge is not to be told from the ground.",
+                "Turn the knife or photograph from another angle until the blade mirrors something plain, or dull the finish"
+                        + " with chalk, and photograph it again.");
+    }
+
     private static Trouble hardlySeen() {
         return new Trouble(
                 "The knife hardly stands out from what it lies on.",

@@ -1,6 +1,5 @@
 package weltwright.trace;
 
-import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
@@ -18,8 +17,14 @@ public record LandmarkError(double bladeLength95Mm, double edgeSure) {
     /** 95 of 100 values of a normal distribution lie within this many standard deviations. */
     private static final double WITHIN_95 = 1.96;
 
-    /** A stretch without a clear edge that comes this near to the tip leaves open where the tip is. */
+    /** A side whose edge does not show from this near to the tip on leaves open where the tip is. */
     private static final double AT_TIP_MM = 1.5;
+
+    /** Blur rounds off as much of any tip, and moves it by a part of that only. */
+    private static final double ROUNDED_MM = 1;
+
+    /** How far a side is looked at: what holds a tip lies nearer. */
+    private static final double HOLDS_MM = 6;
 
     /** The angle of a tip is that of chords so long. */
     private static final double WEDGE_MM = 5;
@@ -29,14 +34,11 @@ public record LandmarkError(double bladeLength95Mm, double edgeSure) {
 
     private static final double STEP_MM = 0.25;
 
-    static LandmarkError of(SilhouetteBuilder.Built built, ErrorBudget error, List<Unsure> unsure) {
+    static LandmarkError of(SilhouetteBuilder.Built built, ErrorBudget error) {
         Polyline outline = built.silhouette().outline().sampled(STEP_MM);
         double tip95 = meeting95(outline, built.silhouette().landmarks().tip(), error.error95Mm());
-        for (Unsure stretch : unsure) {
-            Polyline along = stretch.along(outline);
-            boolean atTip = along.points().stream()
-                    .anyMatch(p -> p.distance(built.silhouette().landmarks().tip()) < AT_TIP_MM);
-            tip95 = atTip ? Math.max(tip95, along.lengthMm() / 2) : tip95;
+        for (int side : new int[] {1, -1}) {
+            tip95 = Math.max(tip95, unseenMm(built, side));
         }
         return new LandmarkError(
                 Math.hypot(Math.hypot(error.error95Mm(), tip95), WITHIN_95 * built.heelSigmaMm()),
@@ -54,6 +56,36 @@ public record LandmarkError(double bladeLength95Mm, double edgeSure) {
         Point after = outline.at(at + WEDGE_MM).minus(tip).unit();
         double halfAngle = Math.acos(Math.max(-1, Math.min(1, before.dot(after)))) / 2;
         return error95Mm / Math.sqrt(2) / Math.max(LEAST_SINE, Math.sin(halfAngle));
+    }
+
+    /**
+     * How much of one side of the blade does not show from the tip on, beyond what blur rounds off: so far the other side
+     * may run on, or not reach.
+     *
+     * @param side 1 for the side that follows the tip, counter-clockwise, -1 for the one that leads to it
+     */
+    private static double unseenMm(SilhouetteBuilder.Built built, int side) {
+        Polyline ring = built.ring();
+        int n = ring.points().size();
+        int tip = 0;
+        for (int i = 1; i < n; i++) {
+            Point at = built.silhouette().landmarks().tip();
+            tip = ring.points().get(i).distance(at) < ring.points().get(tip).distance(at) ? i : tip;
+        }
+        double unseen = 0;
+        double far = 0;
+        double last = AT_TIP_MM - Unsure.JOINED_MM;
+        for (int i = tip; far < HOLDS_MM; i = Math.floorMod(i + side, n)) {
+            double step = ring.points().get(i).distance(ring.points().get(Math.floorMod(i + side, n)));
+            if (built.certainty()[i] < Unsure.WEAK) {
+                unseen += far > ROUNDED_MM ? step : 0;
+                last = far;
+            } else if (far - last > Unsure.JOINED_MM) {
+                return unseen;
+            }
+            far += step;
+        }
+        return unseen;
     }
 
     /** The same, the side having been told by somebody who saw the knife. */

@@ -56,6 +56,9 @@ public final class Tracer {
     /** A picture's noise makes so many of the looks at the print err, and no more. */
     private static final double CONTRADICTED = 0.06;
 
+    private static final double PAST_FRONT_MM = 1.5;
+    private static final double BLADE_STEP_MM = 0.5;
+
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     /** Thickness just behind a cutting edge, as a part of the spine's. Common practice. */
@@ -104,6 +107,9 @@ public final class Tracer {
         Followed followed = followed(picture, solved.view(), settings, ground, progress);
         KnownGround.Cover cover = followed.cover();
         SilhouetteBuilder.Built built = followed.built();
+        if (mirrorsTheGround(picture, solved.view(), ground, followed)) {
+            throw BladeCheck.mirrorsTheGround();
+        }
         List<Unsure> unsure = Unsure.of(built.ring(), built.certainty());
         BladeCheck.check(built.silhouette(), unsure);
         if (cover.shadowMm() > 0 && built.frontMissing()) {
@@ -120,9 +126,22 @@ public final class Tracer {
                 built.midPlane(),
                 built.onGround(),
                 error,
-                LandmarkError.of(built, error, unsure),
+                LandmarkError.of(built, error),
                 unsure,
                 notes);
+    }
+
+    private static boolean mirrorsTheGround(Picture picture, View view, KnownGround ground, Followed followed) {
+        SilhouetteBuilder.Built built = followed.built();
+        // The shadow right before a handle's front is a line, too.
+        double fromX = built.silhouette().landmarks().heel().x() + PAST_FRONT_MM;
+        Polyline blade = Polyline.closed(built.silhouette().outline().sampled(BLADE_STEP_MM).points().stream()
+                .filter(p -> p.x() > fromX)
+                .map(p -> view.pixel(built.midPlane().over(built.onGround().apply(p))))
+                .map(px -> view.meets(px, Plane.GROUND))
+                .toList());
+        double[] lineColour = followed.cover().look().lineColour();
+        return MirroredGround.isIn(picture, view, blade, ground.sketch().lines(), lineColour);
     }
 
     /** What lies on the ground, and its outline. */

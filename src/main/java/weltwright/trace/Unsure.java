@@ -13,7 +13,7 @@ import weltwright.geometry.Polyline;
  */
 public record Unsure(Point from, Point to) {
     /** An edge is weak that is less than this as steep as is usual along the knife, or than an edge beyond doubt. */
-    private static final double WEAK = 0.3;
+    static final double WEAK = 0.3;
 
     /**
      * What is shorter bends no outline: the curve runs over it from both sides. A printed line that runs under the knife
@@ -22,7 +22,7 @@ public record Unsure(Point from, Point to) {
     private static final double LEAST_MM = 2.4;
 
     /** Stretches nearer together than this are one; a line that ends at the knife holds the outline for a little more. */
-    private static final double JOINED_MM = 1.2;
+    static final double JOINED_MM = 1.2;
 
     /** The stretch of this outline, which may have been corrected since it was traced. */
     public Polyline along(Polyline outline) {

@@ -90,10 +90,15 @@ record KnownPhoto(Path picture, JsonNode truth) {
      * @param onKnife in the truth's frame, the one in which {@code blade_outline} stands, in mm
      */
     Point pixel(Point onKnife) {
+        return pixel(onKnife, 0);
+    }
+
+    /** The same for a point so far above the mid-plane, in mm. */
+    Point pixel(Point onKnife, double aboveMm) {
         JsonNode pose = truth.get("pose");
         double unitMm = pose.get("unit_mm").asDouble();
         double[] inScene = apply(
-                matrix(pose.get("matrix_knife")), onKnife.x() / unitMm, onKnife.y() / unitMm, 0);
+                matrix(pose.get("matrix_knife")), onKnife.x() / unitMm, onKnife.y() / unitMm, aboveMm / unitMm);
         // The camera looks along its negative z, y up; its turn's transpose undoes the turn.
         double[][] camera = matrix(pose.get("matrix_camera"));
         double[] seen = new double[3];

@@ -1,5 +1,6 @@
 package weltwright.trace;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
@@ -36,6 +37,8 @@ record Spoiled(String kind, String degree, BiFunction<KnownPhoto, Mat, Photo> ve
 
     /** How far the paint of a polished blade fades into the picture, in pixels: as much as the edges in it are blurred. */
     private static final double FADE_PX = 0.8;
+
+    private static final double SECTION = 2.5;
 
     private static final int ORIENTATION = 0x0112;
     private static final int SHORT = 3;
@@ -214,6 +217,8 @@ record Spoiled(String kind, String degree, BiFunction<KnownPhoto, Mat, Photo> ve
                 .map(p -> new org.opencv.core.Point(16 * p.x(), 16 * p.y()))
                 .toArray(org.opencv.core.Point[]::new);
         Imgproc.fillPoly(blade, List.of(new MatOfPoint(fine)), Scalar.all(255), Imgproc.LINE_AA, 4);
+        // The handle stands before the blade: seen from behind, the rim of its front hides the blade's beginning.
+        Imgproc.fillPoly(blade, List.of(polygon(frontRim(known))), Scalar.all(0), Imgproc.LINE_AA, 0);
         Imgproc.GaussianBlur(blade, blade, new Size(0, 0), FADE_PX);
         Mat weight = new Mat();
         Imgproc.cvtColor(blade, weight, Imgproc.COLOR_GRAY2BGR);
@@ -228,6 +233,24 @@ record Spoiled(String kind, String degree, BiFunction<KnownPhoto, Mat, Photo> ve
             used.release();
         }
         return photo;
+    }
+
+    /** The upper half of the handle's front, a super-ellipse as most handles' sections are: common practice. */
+    private static List<Point> frontRim(KnownPhoto known) {
+        var ys = known.truth().get("handle_outline").valueStream()
+                .filter(p -> p.get(0).asDouble() > -1)
+                .mapToDouble(p -> p.get(1).asDouble())
+                .summaryStatistics();
+        double middle = (ys.getMin() + ys.getMax()) / 2;
+        double half = (ys.getMax() - ys.getMin()) / 2;
+        List<Point> rim = new ArrayList<>();
+        for (int i = 0; i <= 40; i++) {
+            double turn = Math.PI * i / 40;
+            double y = middle + half * Math.signum(Math.cos(turn)) * Math.pow(Math.abs(Math.cos(turn)), 2 / SECTION);
+            double z = known.number("handle_thickness") / 2 * Math.pow(Math.sin(turn), 2 / SECTION);
+            rim.add(known.pixel(new Point(0, y), z));
+        }
+        return rim;
     }
 
     private static MatOfPoint polygon(List<Point> points) {

@@ -1,0 +1,257 @@
+package weltwright.trace;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfPoint;
+import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Placement;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.View;
+
+/**
+ * Whether a blade shows the lines of what it lies on: a mirror finish does. Ground and blade then look alike, and an edge
+ * that is followed between them may lead along a mirrored line and look as clear as any.
+ *
+ * <p>Mirrored lines are as straight and as wide as the ground's own, and nearly as dark; only where they are and how they
+ * run is another matter. The steps:
+ *
+ * <ol>
+ *   <li>see the picture from above, in the mixture of colours in which lines stand out from the ground, and take from what
+ *       lies around a place what lies on it (difference of Gaussians: Marr and Hildreth 1980): on a line, that is much;
+ *   <li>learn how much on the ground's own lines beside the knife;
+ *   <li>find the straight lines that show nearly as much all the way through the blade (Hough 1962, in Duda and Hart's
+ *       form of 1972), the longest first.
+ * </ol>
+ *
+ * The edges of other things that are mirrored seldom go all through the blade. Grinds, grooves and brush marks do, but run
+ * all one way; the ground's lines cross.
+ */
+final class MirroredGround {
+    private static final double MM_PER_PX = 0.25;
+
+    /** Printed lines are a quarter to half a millimetre wide, and as much is added by blur. */
+    private static final double LINE_SIGMA_MM = 0.25;
+
+    private static final double BESIDE_SIGMA_MM = 0.75;
+
+    /** Around the blade enough of the ground's own lines lie within this. */
+    private static final double AROUND_MM = 12;
+
+    /** The blade's own edge shows as far as this to either side. */
+    private static final double RIM_MM = 1.6;
+
+    /** Between this and the blade the ground may lie in its shadow. */
+    private static final double BESIDE_MM = 3;
+
+    /** Of what the ground's lines show; polished steel throws back more than half of what falls on it. */
+    private static final double SHOWN = 0.3;
+
+    /** So much of a line's way through the blade must show it. */
+    private static final double WHOLE = 0.75;
+
+    /** Shorter ways through the blade tell nothing. */
+    private static final double LEAST_MM = 6;
+
+    /** A line takes up so much to either side of its middle. */
+    private static final double APART_MM = 1;
+
+    /** Directions that are tried: half a degree puts the ends of a line as long as a blade a few tenths off. */
+    private static final int TURNS = 180;
+
+    private static final double BIN_MM = 0.35;
+
+    /** Fewer lines may be something else. */
+    private static final int LEAST_LINES = 4;
+
+    /** No fewer places than these make up so many lines, each as wide as a bin. */
+    private static final double LEAST_DOTS = LEAST_LINES * WHOLE * LEAST_MM * BIN_MM / (MM_PER_PX * MM_PER_PX);
+
+    /** Lines that differ more than this in direction cross. */
+    private static final double CROSSING = Math.toRadians(45);
+
+    /** A place of the blade. */
+    private static final class Dot {
+        final Point at;
+        final boolean line;
+        boolean taken;
+
+        Dot(Point at, boolean line) {
+            this.at = at;
+            this.line = line;
+        }
+    }
+
+    /**
+     * A straight line through the blade: all places whose way along its normal is so long.
+     *
+     * @param turn direction of its normal
+     * @param shownMm how much of it shows
+     */
+    private record Line(double turn, double offMm, double shownMm) {
+        double off(Point at) {
+            return Math.abs(at.x() * Math.cos(turn) + at.y() * Math.sin(turn) - offMm);
+        }
+
+        boolean crosses(Line other) {
+            double apart = Math.abs(turn - other.turn);
+            return Math.min(apart, Math.PI - apart) > CROSSING;
+        }
+    }
+
+    private final GroundRaster raster;
+
+    /** How much each place looks like the middle of a line, in grey levels. */
+    private final float[] ridge;
+
+    private MirroredGround(Picture picture, View view, GroundRaster raster, double[] lineColour) {
+        this.raster = raster;
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+        Mat mixture = new Mat(1, 3, CvType.CV_64F);
+        mixture.put(0, 0, lineColour);
+        Core.normalize(mixture, mixture);
+        seen.convertTo(seen, CvType.CV_32F);
+        Core.transform(seen, seen, mixture);
+        Mat around = new Mat();
+        Imgproc.GaussianBlur(seen, around, new Size(0, 0), BESIDE_SIGMA_MM / MM_PER_PX);
+        Imgproc.GaussianBlur(seen, seen, new Size(0, 0), LINE_SIGMA_MM / MM_PER_PX);
+        Core.subtract(around, seen, seen);
+        ridge = new float[(int) seen.total()];
+        seen.get(0, 0, ridge);
+        for (Mat used : List.of(seen, mixture, around)) {
+            used.release();
+        }
+    }
+
+    /**
+     * @param blade its outline, as seen on the ground's plane, in mm
+     * @param lines of the ground, each a straight one
+     * @param lineColour the colour of the ground less that of its lines: blue, green, red; zero where there are none
+     */
+    static boolean isIn(Picture picture, View view, Polyline blade, List<Polyline> lines, double[] lineColour) {
+        if (Arrays.stream(lineColour).allMatch(c -> c == 0)) {
+            return false;
+        }
+        Envelope box = blade.polygon().getEnvelopeInternal();
+        GroundRaster raster = GroundRaster.covering(
+                new Point(box.getMinX() - AROUND_MM, box.getMinY() - AROUND_MM),
+                new Point(box.getMaxX() + AROUND_MM, box.getMaxY() + AROUND_MM),
+                MM_PER_PX);
+        return new MirroredGround(picture, view, raster, lineColour).isIn(blade, lines);
+    }
+
+    private boolean isIn(Polyline blade, List<Polyline> lines) {
+        double usual = usual(within(blade, BESIDE_MM), lines);
+        return usual > 0 && cross(lines(dots(SHOWN * usual, within(blade, -RIM_MM))));
+    }
+
+    private static boolean cross(List<Line> lines) {
+        return lines.size() >= LEAST_LINES
+                && lines.stream().anyMatch(line -> lines.stream().anyMatch(line::crosses));
+    }
+
+    /** The median on the ground's own lines beside the blade; 0 where there are none. */
+    private double usual(byte[] beside, List<Polyline> lines) {
+        double[] seen = lines.stream()
+                .flatMap(line -> line.resampled(2 * MM_PER_PX).points().stream())
+                .map(raster::pixel)
+                .filter(raster::covers)
+                .mapToInt(this::index)
+                .filter(i -> beside[i] == 0)
+                .mapToDouble(i -> ridge[i])
+                .sorted()
+                .toArray();
+        return seen.length == 0 ? 0 : seen[seen.length / 2];
+    }
+
+    private int index(Point pixel) {
+        return (int) Math.round(pixel.y()) * raster.columns() + (int) Math.round(pixel.x());
+    }
+
+    /** Other than 0 at all places of the raster within the blade, grown by so much; where negative, shrunk. */
+    private byte[] within(Polyline blade, double byMm) {
+        Mat within = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, Scalar.all(0));
+        MatOfPoint outline = new MatOfPoint(blade.points().stream()
+                .map(raster::pixel)
+                .map(px -> new org.opencv.core.Point(Math.round(px.x()), Math.round(px.y())))
+                .toArray(org.opencv.core.Point[]::new));
+        Imgproc.fillPoly(within, List.of(outline), Scalar.all(255));
+        double width = 2 * Math.ceil(Math.abs(byMm) / raster.mmPerPx()) + 1;
+        Mat disc = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(width, width));
+        Imgproc.morphologyEx(within, within, byMm < 0 ? Imgproc.MORPH_ERODE : Imgproc.MORPH_DILATE, disc);
+        byte[] values = new byte[raster.columns() * raster.rows()];
+        within.get(0, 0, values);
+        for (Mat used : List.of(within, outline, disc)) {
+            used.release();
+        }
+        return values;
+    }
+
+    /** The places of the blade, well within its edge. */
+    private List<Dot> dots(double least, byte[] within) {
+        List<Dot> dots = new ArrayList<>();
+        for (int i = 0; i < ridge.length; i++) {
+            if (within[i] != 0) {
+                dots.add(new Dot(raster.place(i % raster.columns(), i / raster.columns()), ridge[i] > least));
+            }
+        }
+        return dots;
+    }
+
+    /** As many as decide it, the longest first. */
+    private static List<Line> lines(List<Dot> dots) {
+        List<Line> lines = new ArrayList<>();
+        if (dots.stream().filter(dot -> dot.line).count() < LEAST_DOTS) {
+            return lines;
+        }
+        Optional<Line> longest = longest(dots);
+        while (longest.isPresent() && !cross(lines)) {
+            Line line = longest.get();
+            lines.add(line);
+            dots.stream().filter(dot -> line.off(dot.at) < APART_MM).forEach(dot -> dot.taken = true);
+            longest = longest(dots);
+        }
+        return lines;
+    }
+
+    private static Optional<Line> longest(List<Dot> dots) {
+        double reach = dots.stream().mapToDouble(dot -> dot.at.norm()).max().orElse(0);
+        int[] shown = new int[(int) (2 * reach / BIN_MM) + 1];
+        int[] all = new int[shown.length];
+        double leastMm = WHOLE * LEAST_MM;
+        Line longest = null;
+        for (int t = 0; t < TURNS; t++) {
+            Arrays.fill(shown, 0);
+            Arrays.fill(all, 0);
+            double turn = Math.PI * t / TURNS;
+            double cos = Math.cos(turn);
+            double sin = Math.sin(turn);
+            for (Dot dot : dots) {
+                // What lies on lines already found speaks neither for nor against another one.
+                if (!dot.taken) {
+                    int bin = (int) ((dot.at.x() * cos + dot.at.y() * sin + reach) / BIN_MM);
+                    all[bin]++;
+                    shown[bin] += dot.line ? 1 : 0;
+                }
+            }
+            for (int bin = 0; bin < all.length; bin++) {
+                double shownMm = shown[bin] * MM_PER_PX * MM_PER_PX / BIN_MM;
+                if (shownMm > leastMm && shown[bin] > WHOLE * all[bin]) {
+                    longest = new Line(turn, (bin + 0.5) * BIN_MM - reach, shownMm);
+                    leastMm = shownMm;
+                }
+            }
+        }
+        return Optional.ofNullable(longest);
+    }
+}
