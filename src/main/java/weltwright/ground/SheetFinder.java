@@ -41,7 +41,7 @@ import weltwright.trouble.Trouble;
  */
 public final class SheetFinder {
     /** Enough pixels for a marker to be read on the sheets and distances in use, few enough to be quick. */
-    private static final int REDUCED_LONG_SIDE_PX = 1300;
+    private static final int REDUCED_LONG_SIDE_PX = 1000;
 
     /** A marker's cell on the reduced picture is smaller than this and a marker larger; so one threshold mostly does. */
     private static final int THRESHOLD_WINDOW_PX = 13;

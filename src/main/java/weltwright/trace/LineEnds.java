@@ -116,30 +116,19 @@ final class LineEnds {
             Polyline contour, List<Polyline> lines, double halfWidthMm, Picture picture, View view) {
         IndexedFacetDistance rim = new IndexedFacetDistance(contour.lineString());
         IndexedPointInAreaLocator area = new IndexedPointInAreaLocator(contour.polygon());
+        List<Place> places = lines.parallelStream()
+                .flatMap(line -> places(Run.of(line), lines, halfWidthMm, rim, area).stream())
+                .toList();
         List<Strips.Strip> strips = new ArrayList<>();
-        List<Boolean> outside = new ArrayList<>();
-        for (Polyline line : lines) {
-            Point from = line.points().get(0);
-            Point to = line.points().get(1);
-            Point along = to.minus(from).unit();
-            Point aside = along.left().times(halfWidthMm + ALONG_MM);
-            double s = 0;
-            while (s < from.distance(to)) {
-                Point at = from.plus(along.times(s));
-                double distance = rim.distance(JTS.createPoint(at.coordinate()));
-                if (distance < REACH_MM && !isAtCrossing(at, line, lines, halfWidthMm)) {
-                    strips.add(new Strips.Strip(at, along));
-                    strips.add(new Strips.Strip(at.plus(aside), along));
-                    strips.add(new Strips.Strip(at.minus(aside), along));
-                    outside.add(distance > OUTSIDE_MM && area.locate(at.coordinate()) == Location.EXTERIOR);
-                }
-                // From far off nothing nearer than the rim is within reach.
-                s += STEP_MM * Math.max(1, Math.floor((distance - REACH_MM) / STEP_MM));
-            }
+        for (Place place : places) {
+            Point aside = place.along().left().times(halfWidthMm + ALONG_MM);
+            strips.add(new Strips.Strip(place.at(), place.along()));
+            strips.add(new Strips.Strip(place.at().plus(aside), place.along()));
+            strips.add(new Strips.Strip(place.at().minus(aside), place.along()));
         }
         float[][] seen = new Strips(picture, view, ALONG_MM).means(strips);
         List<Look> looks = new ArrayList<>();
-        for (int i = 0; i < outside.size(); i++) {
+        for (int i = 0; i < places.size(); i++) {
             double[] step = new double[3];
             double[] apart = new double[3];
             for (int k = 0; k < 3; k++) {
@@ -149,22 +138,52 @@ final class LineEnds {
                 step[k] = ((left + right) / 2 - seen[3 * i][k]) / darker;
                 apart[k] = (left - right) / darker;
             }
-            Strips.Strip on = strips.get(3 * i);
-            looks.add(new Look(on.middle(), on.along(), outside.get(i), step, apart));
+            Place on = places.get(i);
+            looks.add(new Look(on.at(), on.along(), on.outside(), step, apart));
         }
         return looks;
     }
 
-    /** Whether another line crosses so near that it spoils a look. */
-    private static boolean isAtCrossing(Point at, Polyline line, List<Polyline> lines, double halfWidthMm) {
-        for (Polyline other : lines) {
-            Point from = other.points().get(0);
-            Point along = other.points().get(1).minus(from).unit();
-            if (other != line && Math.abs(along.cross(at.minus(from))) < halfWidthMm + ALONG_MM) {
-                return true;
-            }
+    /**
+     * A straight line.
+     *
+     * @param along its direction, of length 1
+     */
+    private record Run(Point from, Point along, double lengthMm) {
+        static Run of(Polyline line) {
+            Point from = line.points().get(0);
+            Point way = line.points().get(1).minus(from);
+            return new Run(from, way.unit(), way.norm());
         }
-        return false;
+
+        double distance(Point p) {
+            return Math.abs(along.cross(p.minus(from)));
+        }
+    }
+
+    /** Where a line is looked at, and whether that is outside of the knife for sure. */
+    private record Place(Point at, Point along, boolean outside) {}
+
+    private static List<Place> places(
+            Run run, List<Polyline> lines, double halfWidthMm, IndexedFacetDistance rim, IndexedPointInAreaLocator area) {
+        List<Run> across = lines.stream()
+                .map(Run::of)
+                .filter(other -> Math.abs(other.along().cross(run.along())) > 0.5)
+                .toList();
+        List<Place> places = new ArrayList<>();
+        double s = 0;
+        while (s < run.lengthMm()) {
+            Point at = run.from().plus(run.along().times(s));
+            double distance = rim.distance(JTS.createPoint(at.coordinate()));
+            // Another line that crosses so near spoils a look.
+            if (distance < REACH_MM && across.stream().noneMatch(o -> o.distance(at) < halfWidthMm + ALONG_MM)) {
+                boolean outside = distance > OUTSIDE_MM && area.locate(at.coordinate()) == Location.EXTERIOR;
+                places.add(new Place(at, run.along(), outside));
+            }
+            // From far off nothing nearer than the rim is within reach.
+            s += STEP_MM * Math.max(1, Math.floor((distance - REACH_MM) / STEP_MM));
+        }
+        return places;
     }
 
     private static double dot(double[] a, double[] b) {

@@ -151,8 +151,9 @@ final class MirroredGround {
     }
 
     private boolean isIn(Polyline blade, List<Polyline> lines) {
-        double usual = usual(within(blade, BESIDE_MM), lines);
-        return usual > 0 && cross(lines(dots(SHOWN * usual, within(blade, -RIM_MM))));
+        float[] depth = depth(blade);
+        double usual = usual(depth, lines);
+        return usual > 0 && cross(lines(dots(SHOWN * usual, depth)));
     }
 
     private static boolean cross(List<Line> lines) {
@@ -161,13 +162,13 @@ final class MirroredGround {
     }
 
     /** The median on the ground's own lines beside the blade; 0 where there are none. */
-    private double usual(byte[] beside, List<Polyline> lines) {
+    private double usual(float[] depth, List<Polyline> lines) {
         double[] seen = lines.stream()
                 .flatMap(line -> line.resampled(2 * MM_PER_PX).points().stream())
                 .map(raster::pixel)
                 .filter(raster::covers)
                 .mapToInt(this::index)
-                .filter(i -> beside[i] == 0)
+                .filter(i -> depth[i] < -BESIDE_MM)
                 .mapToDouble(i -> ridge[i])
                 .sorted()
                 .toArray();
@@ -178,30 +179,34 @@ final class MirroredGround {
         return (int) Math.round(pixel.y()) * raster.columns() + (int) Math.round(pixel.x());
     }
 
-    /** Other than 0 at all places of the raster within the blade, grown by so much; where negative, shrunk. */
-    private byte[] within(Polyline blade, double byMm) {
+    /** How far within the blade each place of the raster lies, in mm; negative outside of it. */
+    private float[] depth(Polyline blade) {
         Mat within = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, Scalar.all(0));
         MatOfPoint outline = new MatOfPoint(blade.points().stream()
                 .map(raster::pixel)
                 .map(px -> new org.opencv.core.Point(Math.round(px.x()), Math.round(px.y())))
                 .toArray(org.opencv.core.Point[]::new));
         Imgproc.fillPoly(within, List.of(outline), Scalar.all(255));
-        double width = 2 * Math.ceil(Math.abs(byMm) / raster.mmPerPx()) + 1;
-        Mat disc = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(width, width));
-        Imgproc.morphologyEx(within, within, byMm < 0 ? Imgproc.MORPH_ERODE : Imgproc.MORPH_DILATE, disc);
-        byte[] values = new byte[raster.columns() * raster.rows()];
-        within.get(0, 0, values);
-        for (Mat used : List.of(within, outline, disc)) {
+        Mat inward = new Mat();
+        Imgproc.distanceTransform(within, inward, Imgproc.DIST_L2, Imgproc.DIST_MASK_5);
+        Core.bitwise_not(within, within);
+        Mat outward = new Mat();
+        Imgproc.distanceTransform(within, outward, Imgproc.DIST_L2, Imgproc.DIST_MASK_5);
+        Core.subtract(inward, outward, inward);
+        Core.multiply(inward, Scalar.all(raster.mmPerPx()), inward);
+        float[] depth = new float[raster.columns() * raster.rows()];
+        inward.get(0, 0, depth);
+        for (Mat used : List.of(within, outline, inward, outward)) {
             used.release();
         }
-        return values;
+        return depth;
     }
 
     /** The places of the blade, well within its edge. */
-    private List<Dot> dots(double least, byte[] within) {
+    private List<Dot> dots(double least, float[] depth) {
         List<Dot> dots = new ArrayList<>();
         for (int i = 0; i < ridge.length; i++) {
-            if (within[i] != 0) {
+            if (depth[i] > RIM_MM) {
                 dots.add(new Dot(raster.place(i % raster.columns(), i / raster.columns()), ridge[i] > least));
             }
         }

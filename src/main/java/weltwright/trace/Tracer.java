@@ -85,11 +85,13 @@ public final class Tracer {
             SolvedView solved = lens.over(ground, picture);
             View view = solved.view();
             checkFine(view);
-            // Looks at the ground alone, so there is time for it while the knife is sought.
+            progress.at("Looking for the knife", 0.4);
+            KnownGround.Cover cover = ground.cover(fine(picture, view), fine(view));
+            // Looks at the ground alone, so there is time for it while the edge is followed, which keeps one processor busy.
             CompletableFuture<List<PhotoAdvice>> advice =
                     CompletableFuture.supplyAsync(() -> PhotoCheck.of(picture, ground, solved));
             try {
-                return traced(picture, settings, ground, solved, advice, progress);
+                return traced(picture, settings, ground, cover, solved, advice, progress);
             } finally {
                 // The picture's memory must not go away under it.
                 advice.handle((given, failure) -> given).join();
@@ -101,13 +103,13 @@ public final class Tracer {
             Picture picture,
             TraceSettings settings,
             KnownGround ground,
+            KnownGround.Cover cover,
             SolvedView solved,
             CompletableFuture<List<PhotoAdvice>> advice,
             Progress progress) {
-        Followed followed = followed(picture, solved.view(), settings, ground, progress);
-        KnownGround.Cover cover = followed.cover();
-        SilhouetteBuilder.Built built = followed.built();
-        if (mirrorsTheGround(picture, solved.view(), ground, followed)) {
+        SilhouetteBuilder.Built built =
+                built(fine(picture, solved.view()), fine(solved.view()), settings, cover, progress);
+        if (mirrorsTheGround(picture, solved.view(), ground, cover, built)) {
             throw BladeCheck.mirrorsTheGround();
         }
         List<Unsure> unsure = Unsure.of(built.ring(), built.certainty());
@@ -131,8 +133,8 @@ public final class Tracer {
                 notes);
     }
 
-    private static boolean mirrorsTheGround(Picture picture, View view, KnownGround ground, Followed followed) {
-        SilhouetteBuilder.Built built = followed.built();
+    private static boolean mirrorsTheGround(
+            Picture picture, View view, KnownGround ground, KnownGround.Cover cover, SilhouetteBuilder.Built built) {
         // The shadow right before a handle's front is a line, too.
         double fromX = built.silhouette().landmarks().heel().x() + PAST_FRONT_MM;
         Polyline blade = Polyline.closed(built.silhouette().outline().sampled(BLADE_STEP_MM).points().stream()
@@ -140,27 +142,31 @@ public final class Tracer {
                 .map(p -> view.pixel(built.midPlane().over(built.onGround().apply(p))))
                 .map(px -> view.meets(px, Plane.GROUND))
                 .toList());
-        double[] lineColour = followed.cover().look().lineColour();
+        double[] lineColour = cover.look().lineColour();
         return MirroredGround.isIn(picture, view, blade, ground.sketch().lines(), lineColour);
     }
 
-    /** What lies on the ground, and its outline. */
-    private record Followed(KnownGround.Cover cover, SilhouetteBuilder.Built built) {}
+    /** The picture in which the knife is followed. */
+    private static Picture fine(Picture picture, View view) {
+        return isTooFine(view) ? picture.half() : picture;
+    }
 
-    private static Followed followed(
-            Picture picture, View view, TraceSettings settings, KnownGround ground, Progress progress) {
-        if (PhotoCheck.pxPerMm(view) > FINEST_PX_PER_MM) {
-            return followed(picture.half(), view.halved(), settings, ground, progress);
-        }
-        progress.at("Looking for the knife", 0.4);
-        KnownGround.Cover cover = ground.cover(picture, view);
+    private static View fine(View view) {
+        return isTooFine(view) ? view.halved() : view;
+    }
+
+    private static boolean isTooFine(View view) {
+        return PhotoCheck.pxPerMm(view) > FINEST_PX_PER_MM;
+    }
+
+    private static SilhouetteBuilder.Built built(
+            Picture picture, View view, TraceSettings settings, KnownGround.Cover cover, Progress progress) {
         progress.at("Following its edge", 0.6);
         List<EdgePoint> edge = edge(picture, view, cover);
         checkInside(picture, edge);
         checkAgainstPrint(view, edge, cover.look().sights());
         progress.at("Building the outline", 0.8);
-        return new Followed(
-                cover, new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm()));
+        return new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
     }
 
     static ThickKnife thickness(TraceSettings settings) {
