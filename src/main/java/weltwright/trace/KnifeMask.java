@@ -66,8 +66,8 @@ final class KnifeMask {
 
     private static final double FILL_MM = 0.55;
 
-    /** What a pixel's noise is averaged over, and what a seed must be like. */
-    private static final double BLUR_MM = 0.2;
+    /** What noise is averaged over for the walk, as far as half a millimetre of its border allows, and for seeds. */
+    private static final double BLUR_MM = 0.28;
 
     private static final double SEED_BLUR_MM = 0.3;
 
