@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -69,13 +70,19 @@ final class MirroredGround {
     /** Directions that are tried: half a degree puts the ends of a line as long as a blade a few tenths off. */
     private static final int TURNS = 180;
 
-    private static final double BIN_MM = 0.35;
+    /** Places next to each other show nearly the same: every second one is asked, each way. */
+    private static final int DOT_PX = 2;
+
+    private static final double DOT_MM = DOT_PX * MM_PER_PX;
+
+    /** Lines are told apart by so much: as wide as a row of places. */
+    private static final double BIN_MM = DOT_MM;
 
     /** Fewer lines may be something else. */
     private static final int LEAST_LINES = 4;
 
     /** No fewer places than these make up so many lines, each as wide as a bin. */
-    private static final double LEAST_DOTS = LEAST_LINES * WHOLE * LEAST_MM * BIN_MM / (MM_PER_PX * MM_PER_PX);
+    private static final double LEAST_DOTS = LEAST_LINES * WHOLE * LEAST_MM / DOT_MM;
 
     /** Lines that differ more than this in direction cross. */
     private static final double CROSSING = Math.toRadians(45);
@@ -205,9 +212,12 @@ final class MirroredGround {
     /** The places of the blade, well within its edge. */
     private List<Dot> dots(double least, float[] depth) {
         List<Dot> dots = new ArrayList<>();
-        for (int i = 0; i < ridge.length; i++) {
-            if (depth[i] > RIM_MM) {
-                dots.add(new Dot(raster.place(i % raster.columns(), i / raster.columns()), ridge[i] > least));
+        for (int row = 0; row < raster.rows(); row += DOT_PX) {
+            for (int column = 0; column < raster.columns(); column += DOT_PX) {
+                int i = row * raster.columns() + column;
+                if (depth[i] > RIM_MM) {
+                    dots.add(new Dot(raster.place(column, row), ridge[i] > least));
+                }
             }
         }
         return dots;
@@ -231,30 +241,33 @@ final class MirroredGround {
 
     private static Optional<Line> longest(List<Dot> dots) {
         double reach = dots.stream().mapToDouble(dot -> dot.at.norm()).max().orElse(0);
+        // What lies on lines already found speaks neither for nor against another one.
+        List<Dot> free = dots.stream().filter(dot -> !dot.taken).toList();
+        return IntStream.range(0, TURNS)
+                .parallel()
+                .mapToObj(t -> longest(free, Math.PI * t / TURNS, reach))
+                .flatMap(Optional::stream)
+                .reduce((a, b) -> b.shownMm() > a.shownMm() ? b : a);
+    }
+
+    /** The same among the lines whose normals have one direction. */
+    private static Optional<Line> longest(List<Dot> dots, double turn, double reach) {
         int[] shown = new int[(int) (2 * reach / BIN_MM) + 1];
         int[] all = new int[shown.length];
+        double cos = Math.cos(turn);
+        double sin = Math.sin(turn);
+        for (Dot dot : dots) {
+            int bin = (int) ((dot.at.x() * cos + dot.at.y() * sin + reach) / BIN_MM);
+            all[bin]++;
+            shown[bin] += dot.line ? 1 : 0;
+        }
         double leastMm = WHOLE * LEAST_MM;
         Line longest = null;
-        for (int t = 0; t < TURNS; t++) {
-            Arrays.fill(shown, 0);
-            Arrays.fill(all, 0);
-            double turn = Math.PI * t / TURNS;
-            double cos = Math.cos(turn);
-            double sin = Math.sin(turn);
-            for (Dot dot : dots) {
-                // What lies on lines already found speaks neither for nor against another one.
-                if (!dot.taken) {
-                    int bin = (int) ((dot.at.x() * cos + dot.at.y() * sin + reach) / BIN_MM);
-                    all[bin]++;
-                    shown[bin] += dot.line ? 1 : 0;
-                }
-            }
-            for (int bin = 0; bin < all.length; bin++) {
-                double shownMm = shown[bin] * MM_PER_PX * MM_PER_PX / BIN_MM;
-                if (shownMm > leastMm && shown[bin] > WHOLE * all[bin]) {
-                    longest = new Line(turn, (bin + 0.5) * BIN_MM - reach, shownMm);
-                    leastMm = shownMm;
-                }
+        for (int bin = 0; bin < all.length; bin++) {
+            double shownMm = shown[bin] * DOT_MM * DOT_MM / BIN_MM;
+            if (shownMm > leastMm && shown[bin] > WHOLE * all[bin]) {
+                longest = new Line(turn, (bin + 0.5) * BIN_MM - reach, shownMm);
+                leastMm = shownMm;
             }
         }
         return Optional.ofNullable(longest);

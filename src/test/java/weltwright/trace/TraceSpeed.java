@@ -26,7 +26,7 @@ import weltwright.trouble.Trouble;
  * machine. Memory is the resident set at its highest, as Linux counts it, the virtual machine with it.
  */
 public final class TraceSpeed {
-    private static final int WARM_UP = 12;
+    private static final int WARM_UP = 40;
     private static final int MEASURED = 25;
     private static final int SEED = 12;
 
