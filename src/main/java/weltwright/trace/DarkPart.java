@@ -43,9 +43,9 @@ record DarkPart(Point low, Point high) {
         Mat dark = new Mat();
         Core.multiply(light, Scalar.all(DARKER), light);
         seen.convertTo(seen, CvType.CV_32F);
-        Core.compare(seen.reshape(1), light.reshape(1), dark, Core.CMP_LT);
+        Core.compare(seen, light, dark, Core.CMP_LT);
         Mat any = new Mat();
-        Core.transform(dark.reshape(3), any, Mat.ones(1, 3, CvType.CV_32F));
+        Core.transform(dark, any, Mat.ones(1, 3, CvType.CV_32F));
         Imgproc.morphologyEx(
                 any,
                 any,

@@ -75,14 +75,14 @@ final class MirroredGround {
 
     private static final double DOT_MM = DOT_PX * MM_PER_PX;
 
-    /** Lines are told apart by so much: as wide as a row of places. */
-    private static final double BIN_MM = DOT_MM;
+    /** Places so far apart across a line are not of one: about as wide as a line shows. */
+    private static final double BIN_MM = 0.35;
 
     /** Fewer lines may be something else. */
     private static final int LEAST_LINES = 4;
 
     /** No fewer places than these make up so many lines, each as wide as a bin. */
-    private static final double LEAST_DOTS = LEAST_LINES * WHOLE * LEAST_MM / DOT_MM;
+    private static final double LEAST_DOTS = LEAST_LINES * WHOLE * LEAST_MM * BIN_MM / (DOT_MM * DOT_MM);
 
     /** Lines that differ more than this in direction cross. */
     private static final double CROSSING = Math.toRadians(45);
