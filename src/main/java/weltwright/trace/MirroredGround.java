@@ -70,19 +70,13 @@ final class MirroredGround {
     /** Directions that are tried: half a degree puts the ends of a line as long as a blade a few tenths off. */
     private static final int TURNS = 180;
 
-    /** Places next to each other show nearly the same: every second one is asked, each way. */
-    private static final int DOT_PX = 2;
-
-    private static final double DOT_MM = DOT_PX * MM_PER_PX;
-
-    /** Places so far apart across a line are not of one: about as wide as a line shows. */
     private static final double BIN_MM = 0.35;
 
     /** Fewer lines may be something else. */
     private static final int LEAST_LINES = 4;
 
     /** No fewer places than these make up so many lines, each as wide as a bin. */
-    private static final double LEAST_DOTS = LEAST_LINES * WHOLE * LEAST_MM * BIN_MM / (DOT_MM * DOT_MM);
+    private static final double LEAST_DOTS = LEAST_LINES * WHOLE * LEAST_MM * BIN_MM / (MM_PER_PX * MM_PER_PX);
 
     /** Lines that differ more than this in direction cross. */
     private static final double CROSSING = Math.toRadians(45);
@@ -212,12 +206,9 @@ final class MirroredGround {
     /** The places of the blade, well within its edge. */
     private List<Dot> dots(double least, float[] depth) {
         List<Dot> dots = new ArrayList<>();
-        for (int row = 0; row < raster.rows(); row += DOT_PX) {
-            for (int column = 0; column < raster.columns(); column += DOT_PX) {
-                int i = row * raster.columns() + column;
-                if (depth[i] > RIM_MM) {
-                    dots.add(new Dot(raster.place(column, row), ridge[i] > least));
-                }
+        for (int i = 0; i < ridge.length; i++) {
+            if (depth[i] > RIM_MM) {
+                dots.add(new Dot(raster.place(i % raster.columns(), i / raster.columns()), ridge[i] > least));
             }
         }
         return dots;
@@ -264,7 +255,7 @@ final class MirroredGround {
         double leastMm = WHOLE * LEAST_MM;
         Line longest = null;
         for (int bin = 0; bin < all.length; bin++) {
-            double shownMm = shown[bin] * DOT_MM * DOT_MM / BIN_MM;
+            double shownMm = shown[bin] * MM_PER_PX * MM_PER_PX / BIN_MM;
             if (shownMm > leastMm && shown[bin] > WHOLE * all[bin]) {
                 longest = new Line(turn, (bin + 0.5) * BIN_MM - reach, shownMm);
                 leastMm = shownMm;
