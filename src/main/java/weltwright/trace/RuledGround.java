@@ -91,9 +91,7 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
     private Cover coverOn(
             GroundRaster raster, Picture picture, View view, RuledPattern ruling, PaperLight light, PrintLook look) {
         try (GroundPattern pattern = ruling.on(raster)) {
-            Polyline contour = light.isSteelGrey()
-                    ? contourAmongLines(pattern, picture, view, ruling, light, look)
-                    : contour(pattern, picture, view, ruling, light, look);
+            Polyline contour = contour(pattern, picture, view, ruling, light, look);
             return new Cover(
                     contour,
                     ROUGH_MM,
@@ -113,21 +111,12 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
             PaperLight light,
             PrintLook look) {
         try (GroundPattern half = pattern.halved()) {
-            Mat ratio = ratio(half, picture, view, ruling, light);
-            Polyline contour = new KnifeMask(ratio, half, ruling.zoneMm()).contour(look.sights());
-            ratio.release();
-            return contour;
-        }
-    }
-
-    private static Polyline contourAmongLines(
-            GroundPattern pattern,
-            Picture picture,
-            View view,
-            RuledPattern ruling,
-            PaperLight light,
-            PrintLook look) {
-        try (GroundPattern half = pattern.halved()) {
+            if (!light.isSteelGrey()) {
+                Mat ratio = ratio(half, picture, view, ruling, light);
+                Polyline contour = new KnifeMask(ratio, half, ruling.zoneMm()).contour(look.sights());
+                ratio.release();
+                return contour;
+            }
             Mat ratio = ratio(pattern, picture, view, ruling, light);
             Sharpness sharpness = Sharpness.of(ratio, pattern.paper(), pattern.raster());
             Mat halfRatio = new Mat();
