@@ -21,7 +21,6 @@ import weltwright.knife.HandleEnd;
 import weltwright.knife.LandmarkProposal;
 import weltwright.knife.Landmarks;
 import weltwright.knife.LongAxis;
-import weltwright.knife.Sides;
 import weltwright.knife.Silhouette;
 import weltwright.trouble.Trouble;
 
