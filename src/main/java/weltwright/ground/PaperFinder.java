@@ -130,7 +130,7 @@ public final class PaperFinder {
                 Point at = corner[0].towards(corner[1], across).towards(corner[3].towards(corner[2], across), up);
                 int column = (int) Math.max(0, Math.min(picture.widthPx() - 1, at.x()));
                 int row = (int) Math.max(0, Math.min(picture.heightPx() - 1, at.y()));
-                double[] bgr = picture.bgr().get(row, column);
+                double[] bgr = picture.at(column, row);
                 double most = Math.max(1, Math.max(bgr[0], Math.max(bgr[1], bgr[2])));
                 pale[i] = Math.min(bgr[0], Math.min(bgr[1], bgr[2])) / most;
                 level[i] = most;
@@ -194,7 +194,7 @@ public final class PaperFinder {
 
     /** The four sides, anticlockwise as seen, from the lower one on; empty where no sheet is to be seen. */
     private static Optional<List<Side>> seen(Picture picture) {
-        return PaperOutline.find(picture.bgr()).map(PaperFinder::fromLowerLeft).map(corners -> {
+        return PaperOutline.find(picture).map(PaperFinder::fromLowerLeft).map(corners -> {
             Levels levels = picture.levels();
             // Pixels count downwards, so what lies to the left as seen lies to the right by them.
             return IntStream.range(0, 4)

@@ -64,9 +64,10 @@ final class PaperOutline {
     }
 
     /** The corners in pixels of the full picture, anticlockwise as seen; empty where there is no such sheet. */
-    static Optional<List<Point>> find(Mat bgr) {
-        double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / Math.max(bgr.cols(), bgr.rows()));
-        Mat white = whiteness(bgr, reduction);
+    static Optional<List<Point>> find(Picture picture) {
+        int longSidePx = Math.max(picture.widthPx(), picture.heightPx());
+        double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / longSidePx);
+        Mat white = whiteness(picture, reduction);
         PaperOutline outline = new PaperOutline(new Levels(white));
         Optional<Quad> best = outline.quads(white).stream().max(Comparator.comparingDouble(Quad::score));
         white.release();
@@ -75,9 +76,9 @@ final class PaperOutline {
                 .toList());
     }
 
-    private static Mat whiteness(Mat bgr, double reduction) {
-        Mat reduced = new Mat();
-        Imgproc.resize(bgr, reduced, new Size(), reduction, reduction, Imgproc.INTER_AREA);
+    private static Mat whiteness(Picture picture, double reduction) {
+        Mat reduced = picture.reduced(
+                new Size(Math.round(reduction * picture.widthPx()), Math.round(reduction * picture.heightPx())));
         List<Mat> channels = new ArrayList<>();
         Core.split(reduced, channels);
         Mat white = new Mat();

@@ -11,6 +11,7 @@ import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.ground.Picture;
 
 /**
  * Finds the knife's edge to a fraction of a pixel near a rough closed contour, on the picture's own pixels.
@@ -60,7 +61,7 @@ final class EdgePath {
     /** What is so steep is an edge, however much steeper others are: twice of what is faint. */
     private static final double CERTAIN = 4;
 
-    private final Mat bgr;
+    private final Picture picture;
     private final Ground ground;
     private final double stepPx;
     private final double reachPx;
@@ -93,14 +94,13 @@ final class EdgePath {
     }
 
     /**
-     * @param bgr the picture
      * @param stepPx distance between points along the contour
      * @param reachPx how far to look to either side
      * @param alongPx standard deviation of the smoothing along the edge: steadies it, and rounds its corners
      * @param steadyPx the same where the edge is hardly to be seen
      */
-    EdgePath(Mat bgr, Ground ground, double stepPx, double reachPx, double alongPx, double steadyPx) {
-        this.bgr = bgr;
+    EdgePath(Picture picture, Ground ground, double stepPx, double reachPx, double alongPx, double steadyPx) {
+        this.picture = picture;
         this.ground = ground;
         this.stepPx = stepPx;
         this.reachPx = reachPx;
@@ -286,8 +286,7 @@ final class EdgePath {
             mapX.put(r, 0, xs);
             mapY.put(r, 0, ys);
         }
-        Mat band = new Mat();
-        Imgproc.remap(bgr, band, mapX, mapY, Imgproc.INTER_CUBIC, Core.BORDER_REPLICATE);
+        Mat band = picture.seen(mapX, mapY, Imgproc.INTER_CUBIC, Core.BORDER_REPLICATE);
         band.convertTo(band, CvType.CV_32F);
         mapX.release();
         mapY.release();

@@ -123,7 +123,7 @@ public final class EdgePuller {
 
     private List<EdgePoint> followed(Picture picture, Polyline near, double pxPerMm, double reachMm) {
         EdgePath path = new EdgePath(
-                picture.bgr(),
+                picture,
                 ground,
                 STEP_MM * pxPerMm,
                 reachMm * pxPerMm,

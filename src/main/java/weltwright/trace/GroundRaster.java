@@ -63,11 +63,10 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
             return rectified(picture.half(), view.halved(), plane, onGround);
         }
         Mat[] map = map(view, plane, onGround);
-        Mat out = new Mat();
-        Imgproc.remap(picture.bgr(), out, map[0], map[1], Imgproc.INTER_LINEAR);
+        Mat seen = picture.seen(map[0], map[1], Imgproc.INTER_LINEAR, Core.BORDER_CONSTANT);
         map[0].release();
         map[1].release();
-        return out;
+        return seen;
     }
 
     /** 255 where a place of the ground lies outside the picture, so that nothing is known of it; else 0. */

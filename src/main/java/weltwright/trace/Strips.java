@@ -60,8 +60,7 @@ final class Strips {
             Mat mapY = new Mat(rows, SAMPLES, CvType.CV_32F);
             mapX.put(0, 0, Arrays.copyOfRange(xs, from, to));
             mapY.put(0, 0, Arrays.copyOfRange(ys, from, to));
-            Mat seen = new Mat();
-            Imgproc.remap(picture.bgr(), seen, mapX, mapY, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
+            Mat seen = picture.seen(mapX, mapY, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
             Mat mean = new Mat();
             Core.reduce(seen, mean, 1, Core.REDUCE_AVG, CvType.CV_32F);
             float[] bgr = new float[3 * rows];

@@ -4,7 +4,6 @@ import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
-import org.opencv.imgproc.Imgproc;
 import weltwright.ground.Picture;
 import weltwright.photo.Photo;
 
@@ -19,9 +18,8 @@ public final class TakenPhoto {
     public static BufferedImage image(Photo photo, int longestPx) {
         try (Picture picture = Picture.decode(photo)) {
             double scale = Math.min(1, (double) longestPx / Math.max(picture.widthPx(), picture.heightPx()));
-            Mat shown = new Mat();
-            Size size = new Size(Math.round(scale * picture.widthPx()), Math.round(scale * picture.heightPx()));
-            Imgproc.resize(picture.bgr(), shown, size, 0, 0, Imgproc.INTER_AREA);
+            Mat shown = picture.reduced(
+                    new Size(Math.round(scale * picture.widthPx()), Math.round(scale * picture.heightPx())));
             BufferedImage image = new BufferedImage(shown.cols(), shown.rows(), BufferedImage.TYPE_3BYTE_BGR);
             shown.get(0, 0, ((DataBufferByte) image.getRaster().getDataBuffer()).getData());
             shown.release();

@@ -2,10 +2,10 @@ package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.opencv.core.Mat;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.SymmetricSystem;
+import weltwright.ground.Picture;
 
 /**
  * Gives a contour back the points that smoothing has blunted: the tip of a blade.
@@ -41,11 +41,11 @@ final class TipReach {
     /** Variance of a pixel's noise, in grey levels squared, that is always there. */
     private static final double NOISE = 25;
 
-    private final Mat bgr;
+    private final Picture picture;
     private final double pxPerMm;
 
-    TipReach(Mat bgr, double pxPerMm) {
-        this.bgr = bgr;
+    TipReach(Picture picture, double pxPerMm) {
+        this.picture = picture;
         this.pxPerMm = pxPerMm;
     }
 
@@ -139,9 +139,9 @@ final class TipReach {
     }
 
     private double[] colour(Point px) {
-        int x = (int) Math.max(0, Math.min(bgr.cols() - 1, Math.round(px.x())));
-        int y = (int) Math.max(0, Math.min(bgr.rows() - 1, Math.round(px.y())));
-        return bgr.get(y, x);
+        int x = (int) Math.max(0, Math.min(picture.widthPx() - 1, Math.round(px.x())));
+        int y = (int) Math.max(0, Math.min(picture.heightPx() - 1, Math.round(px.y())));
+        return picture.at(x, y);
     }
 
     /** What colours a knife has, as a normal distribution. */

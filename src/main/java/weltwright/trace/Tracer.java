@@ -210,7 +210,7 @@ public final class Tracer {
         EdgePath.Ground ground = bare(view, cover);
         double pxPerMm = PhotoCheck.pxPerMm(view);
         Polyline near = cover.contour().smoothed(cover.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
-        TipReach tips = new TipReach(picture.bgr(), pxPerMm);
+        TipReach tips = new TipReach(picture, pxPerMm);
         List<EdgePoint> edge = List.of();
         for (Pass pass : PASSES) {
             if (!edge.isEmpty()) {
@@ -218,7 +218,7 @@ public final class Tracer {
                 near = tips.sharpened(last).smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
             }
             edge = new EdgePath(
-                            picture.bgr(),
+                            picture,
                             ground,
                             pass.stepMm() * pxPerMm,
                             pass.reachMm() * pxPerMm,

@@ -14,10 +14,14 @@ import org.junit.jupiter.api.Test;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import org.opencv.core.MatOfByte;
 import org.opencv.core.Size;
+import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.ground.Picture;
+import weltwright.photo.Photo;
 
 /** The edge of drawn discs, whose radius is known, blurred as by a lens and with a camera's noise. */
 class EdgePathTest {
@@ -72,23 +76,26 @@ class EdgePathTest {
             grainHere = i % 3 == 0 ? grain * random.nextGaussian() : grainHere;
             bgr[i] = (float) (grainHere + level.applyAsDouble(r) + blue.applyAsDouble(r) * (1 - i % 3));
         }
-        Mat picture = new Mat(SIZE, SIZE, CvType.CV_32FC3);
-        picture.put(0, 0, bgr);
-        Imgproc.GaussianBlur(picture, picture, new Size(0, 0), 1);
+        Mat seen = new Mat(SIZE, SIZE, CvType.CV_32FC3);
+        seen.put(0, 0, bgr);
+        Imgproc.GaussianBlur(seen, seen, new Size(0, 0), 1);
         Mat noise = new Mat(SIZE, SIZE, CvType.CV_32FC3);
         Core.setRNGSeed(5);
         Core.randn(noise, 0, 2);
-        Core.add(picture, noise, picture);
-        picture.convertTo(picture, CvType.CV_8U);
+        Core.add(seen, noise, seen);
+        seen.convertTo(seen, CvType.CV_8U);
         Polyline rough = Polyline.closed(IntStream.range(0, 360)
                 .mapToObj(Math::toRadians)
                 .map(a -> MIDDLE.plus(new Point(1 + (RADIUS_PX + 2) * Math.cos(a), (RADIUS_PX + 2) * Math.sin(a))))
                 .toList());
-        try {
+        MatOfByte file = new MatOfByte();
+        Imgcodecs.imencode(".png", seen, file);
+        try (Picture picture = Picture.decode(Photo.of("disc.png", file.toArray()))) {
             return new EdgePath(picture, plain(steelGrey), 2, 12, 2, 6).near(rough);
         } finally {
-            picture.release();
+            seen.release();
             noise.release();
+            file.release();
         }
     }
 

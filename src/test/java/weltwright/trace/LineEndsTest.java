@@ -100,7 +100,7 @@ class LineEndsTest {
     void theEdgeIsFoundByThemAlone() {
         Polyline rough = circle(RADIUS_MM + 1.5, 360).map(p -> VIEW.pixel(Plane.GROUND.over(p)));
         List<Double> off = new ArrayList<>();
-        for (EdgePoint point : new EdgePath(picture.bgr(), ground(ends(1.5)), 1, 13, 2, 6).near(rough)) {
+        for (EdgePoint point : new EdgePath(picture, ground(ends(1.5)), 1, 13, 2, 6).near(rough)) {
             Point at = VIEW.meets(point.pixel(), Plane.GROUND);
             if (offLine(at.x()) < LINE_HALF_MM != offLine(at.y()) < LINE_HALF_MM) {
                 off.add(at.norm() - RADIUS_MM);
