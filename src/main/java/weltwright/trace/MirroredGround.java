@@ -3,7 +3,9 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
 import org.opencv.core.Core;
@@ -81,15 +83,73 @@ final class MirroredGround {
     /** Lines that differ more than this in direction cross. */
     private static final double CROSSING = Math.toRadians(45);
 
-    /** A place of the blade. */
-    private static final class Dot {
-        final Point at;
-        final boolean line;
-        boolean taken;
+    /** Places, held so that all of them are soon gone through: x and y in mm. */
+    private record Places(double[] x, double[] y) {
+        static Places of(List<Point> all) {
+            return new Places(
+                    all.stream().mapToDouble(Point::x).toArray(), all.stream().mapToDouble(Point::y).toArray());
+        }
 
-        Dot(Point at, boolean line) {
-            this.at = at;
-            this.line = line;
+        int count() {
+            return x.length;
+        }
+
+        double reach() {
+            return IntStream.range(0, x.length).mapToDouble(i -> Math.hypot(x[i], y[i])).max().orElse(0);
+        }
+
+        /** What lies on a line speaks neither for nor against another one. */
+        Places beside(Line line) {
+            int[] left = IntStream.range(0, x.length)
+                    .filter(i -> line.off(x[i], y[i]) >= APART_MM)
+                    .toArray();
+            return new Places(
+                    IntStream.of(left).mapToDouble(i -> x[i]).toArray(),
+                    IntStream.of(left).mapToDouble(i -> y[i]).toArray());
+        }
+
+        /** How many lie on each of the lines whose normals have one direction. */
+        int[] counts(Direction direction) {
+            int[] counts = new int[direction.bins()];
+            double cos = Math.cos(direction.turn());
+            double sin = Math.sin(direction.turn());
+            for (int i = 0; i < x.length; i++) {
+                counts[(int) ((x[i] * cos + y[i] * sin + direction.reach()) / BIN_MM)]++;
+            }
+            return counts;
+        }
+    }
+
+    /**
+     * All lines through the blade whose normals have one direction, side by side.
+     *
+     * @param reach farthest place of the blade from the origin, in mm
+     */
+    private record Direction(double turn, double reach) {
+        int bins() {
+            return (int) (2 * reach / BIN_MM) + 1;
+        }
+
+        /** The longest line that shows all the way; null where there is none. */
+        Line longest(Places all, Places lines) {
+            int[] shown = lines.counts(this);
+            double leastMm = WHOLE * LEAST_MM;
+            if (shownMm(Arrays.stream(shown).max().orElse(0)) <= leastMm) {
+                return null;
+            }
+            int[] places = all.counts(this);
+            Line longest = null;
+            for (int bin = 0; bin < shown.length; bin++) {
+                if (shownMm(shown[bin]) > leastMm && shown[bin] > WHOLE * places[bin]) {
+                    longest = new Line(turn, (bin + 0.5) * BIN_MM - reach, shownMm(shown[bin]));
+                    leastMm = longest.shownMm();
+                }
+            }
+            return longest;
+        }
+
+        private static double shownMm(int places) {
+            return places * MM_PER_PX * MM_PER_PX / BIN_MM;
         }
     }
 
@@ -100,8 +160,8 @@ final class MirroredGround {
      * @param shownMm how much of it shows
      */
     private record Line(double turn, double offMm, double shownMm) {
-        double off(Point at) {
-            return Math.abs(at.x() * Math.cos(turn) + at.y() * Math.sin(turn) - offMm);
+        double off(double x, double y) {
+            return Math.abs(x * Math.cos(turn) + y * Math.sin(turn) - offMm);
         }
 
         boolean crosses(Line other) {
@@ -154,7 +214,8 @@ final class MirroredGround {
     private boolean isIn(Polyline blade, List<Polyline> lines) {
         float[] depth = depth(blade);
         double usual = usual(depth, lines);
-        return usual > 0 && cross(lines(dots(SHOWN * usual, depth)));
+        return usual > 0
+                && cross(lines(places(i -> depth[i] > RIM_MM), places(i -> depth[i] > RIM_MM && ridge[i] > SHOWN * usual)));
     }
 
     private static boolean cross(List<Line> lines) {
@@ -203,64 +264,40 @@ final class MirroredGround {
         return depth;
     }
 
-    /** The places of the blade, well within its edge. */
-    private List<Dot> dots(double least, float[] depth) {
-        List<Dot> dots = new ArrayList<>();
-        for (int i = 0; i < ridge.length; i++) {
-            if (depth[i] > RIM_MM) {
-                dots.add(new Dot(raster.place(i % raster.columns(), i / raster.columns()), ridge[i] > least));
-            }
-        }
-        return dots;
+    private Places places(IntPredicate which) {
+        return Places.of(IntStream.range(0, ridge.length)
+                .filter(which)
+                .mapToObj(i -> raster.place(i % raster.columns(), i / raster.columns()))
+                .toList());
     }
 
-    /** As many as decide it, the longest first. */
-    private static List<Line> lines(List<Dot> dots) {
+    /**
+     * As many as decide it, the longest first.
+     *
+     * @param all the places of the blade, well within its edge
+     * @param shown those of them that look like a line
+     */
+    private static List<Line> lines(Places all, Places shown) {
         List<Line> lines = new ArrayList<>();
-        if (dots.stream().filter(dot -> dot.line).count() < LEAST_DOTS) {
+        if (shown.count() < LEAST_DOTS) {
             return lines;
         }
-        Optional<Line> longest = longest(dots);
+        Optional<Line> longest = longest(all, shown);
         while (longest.isPresent() && !cross(lines)) {
-            Line line = longest.get();
-            lines.add(line);
-            dots.stream().filter(dot -> line.off(dot.at) < APART_MM).forEach(dot -> dot.taken = true);
-            longest = longest(dots);
+            lines.add(longest.get());
+            all = all.beside(longest.get());
+            shown = shown.beside(longest.get());
+            longest = longest(all, shown);
         }
         return lines;
     }
 
-    private static Optional<Line> longest(List<Dot> dots) {
-        double reach = dots.stream().mapToDouble(dot -> dot.at.norm()).max().orElse(0);
-        // What lies on lines already found speaks neither for nor against another one.
-        List<Dot> free = dots.stream().filter(dot -> !dot.taken).toList();
+    private static Optional<Line> longest(Places all, Places shown) {
+        double reach = all.reach();
         return IntStream.range(0, TURNS)
                 .parallel()
-                .mapToObj(t -> longest(free, Math.PI * t / TURNS, reach))
-                .flatMap(Optional::stream)
+                .mapToObj(t -> new Direction(Math.PI * t / TURNS, reach).longest(all, shown))
+                .filter(Objects::nonNull)
                 .reduce((a, b) -> b.shownMm() > a.shownMm() ? b : a);
-    }
-
-    /** The same among the lines whose normals have one direction. */
-    private static Optional<Line> longest(List<Dot> dots, double turn, double reach) {
-        int[] shown = new int[(int) (2 * reach / BIN_MM) + 1];
-        int[] all = new int[shown.length];
-        double cos = Math.cos(turn);
-        double sin = Math.sin(turn);
-        for (Dot dot : dots) {
-            int bin = (int) ((dot.at.x() * cos + dot.at.y() * sin + reach) / BIN_MM);
-            all[bin]++;
-            shown[bin] += dot.line ? 1 : 0;
-        }
-        double leastMm = WHOLE * LEAST_MM;
-        Line longest = null;
-        for (int bin = 0; bin < all.length; bin++) {
-            double shownMm = shown[bin] * MM_PER_PX * MM_PER_PX / BIN_MM;
-            if (shownMm > leastMm && shown[bin] > WHOLE * all[bin]) {
-                longest = new Line(turn, (bin + 0.5) * BIN_MM - reach, shownMm);
-                leastMm = shownMm;
-            }
-        }
-        return Optional.ofNullable(longest);
     }
 }
