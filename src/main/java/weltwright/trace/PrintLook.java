@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weltwright.geometry.Point;
@@ -50,26 +51,31 @@ record PrintLook(List<Sight> sights, List<Point> unclear, double[] lineColour) {
             Looks.in(cells, point).unclear.add(point);
         }
         Set<Sight> shared = Collections.newSetFromMap(new IdentityHashMap<>());
-        cells.forEach((cell, looks) -> {
-            List<Looks> near = cell.andThoseRound().map(cells::get).filter(Objects::nonNull).toList();
-            Spots visible = Spots.of(near.stream().flatMap(l -> l.visible.stream()).map(Sight::at));
-            Spots hidden = Spots.of(near.stream().flatMap(l -> l.hidden.stream()).map(Sight::at));
-            Spots open = Spots.of(near.stream().flatMap(l -> l.unclear.stream()));
-            for (Sight sight : looks.visible) {
-                int same = visible.near(sight.at());
-                int all = same + hidden.near(sight.at());
-                if (same >= SHARED * all && same >= CLEAR * (all + open.near(sight.at()))) {
-                    shared.add(sight);
-                }
-            }
-            for (Sight sight : looks.hidden) {
-                int same = hidden.near(sight.at());
-                if (same >= SHARED * (same + visible.near(sight.at()))) {
-                    shared.add(sight);
-                }
-            }
-        });
+        cells.keySet().parallelStream().map(cell -> shared(cell, cells)).forEachOrdered(shared::addAll);
         return new PrintLook(sights.stream().filter(shared::contains).toList(), unclear, lineColour);
+    }
+
+    /** The sights in a cell that those nearby share. */
+    private static List<Sight> shared(Cell cell, Map<Cell, Looks> cells) {
+        List<Looks> near = cell.andThoseRound().map(cells::get).filter(Objects::nonNull).toList();
+        Spots visible = Spots.of(near, Looks::visible, Sight::at);
+        Spots hidden = Spots.of(near, Looks::hidden, Sight::at);
+        Spots open = Spots.of(near, Looks::unclear, at -> at);
+        List<Sight> shared = new ArrayList<>();
+        for (Sight sight : cells.get(cell).visible) {
+            int same = visible.near(sight.at());
+            int all = same + hidden.near(sight.at());
+            if (same >= SHARED * all && same >= CLEAR * (all + open.near(sight.at()))) {
+                shared.add(sight);
+            }
+        }
+        for (Sight sight : cells.get(cell).hidden) {
+            int same = hidden.near(sight.at());
+            if (same >= SHARED * (same + visible.near(sight.at()))) {
+                shared.add(sight);
+            }
+        }
+        return shared;
     }
 
     /** A square of the ground, as wide as what is near reaches. */
@@ -93,10 +99,17 @@ record PrintLook(List<Sight> sights, List<Point> unclear, double[] lineColour) {
 
     /** Places, held so that many distances are soon measured. */
     private record Spots(double[] x, double[] y) {
-        static Spots of(Stream<Point> places) {
-            List<Point> all = places.toList();
-            return new Spots(
-                    all.stream().mapToDouble(Point::x).toArray(), all.stream().mapToDouble(Point::y).toArray());
+        static <T> Spots of(List<Looks> looks, Function<Looks, List<T>> which, Function<T, Point> place) {
+            int count = looks.stream().mapToInt(look -> which.apply(look).size()).sum();
+            Spots spots = new Spots(new double[count], new double[count]);
+            int i = 0;
+            for (Looks look : looks) {
+                for (T at : which.apply(look)) {
+                    spots.x[i] = place.apply(at).x();
+                    spots.y[i++] = place.apply(at).y();
+                }
+            }
+            return spots;
         }
 
         int near(Point at) {

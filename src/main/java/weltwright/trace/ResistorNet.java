@@ -20,7 +20,7 @@ final class ResistorNet {
     private static final int MOST_SWEEPS = 200;
 
     /** Potentials that change less than this in a sweep are final. */
-    private static final float SETTLED = 0.002f;
+    private static final float SETTLED = 0.008f;
 
     /** Sweeps that go down the net in one thread, and in both. */
     private static final int TOGETHER = 4;

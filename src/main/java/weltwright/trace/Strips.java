@@ -2,10 +2,8 @@ package weltwright.trace;
 
 import java.util.Arrays;
 import java.util.List;
-import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
-import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
@@ -60,9 +58,7 @@ final class Strips {
             Mat mapY = new Mat(rows, SAMPLES, CvType.CV_32F);
             mapX.put(0, 0, Arrays.copyOfRange(xs, from, to));
             mapY.put(0, 0, Arrays.copyOfRange(ys, from, to));
-            Mat seen = picture.seen(mapX, mapY, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
-            Mat mean = new Mat();
-            Core.reduce(seen, mean, 1, Core.REDUCE_AVG, CvType.CV_32F);
+            Mat mean = picture.means(mapX, mapY);
             float[] bgr = new float[3 * rows];
             mean.get(0, 0, bgr);
             for (int i = 0; i < rows; i++) {
@@ -70,7 +66,7 @@ final class Strips {
                     means[first + i][k] = Math.max(1, bgr[3 * i + k]);
                 }
             }
-            for (Mat used : List.of(mapX, mapY, seen, mean)) {
+            for (Mat used : List.of(mapX, mapY, mean)) {
                 used.release();
             }
         }
