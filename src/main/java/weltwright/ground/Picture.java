@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
-import java.util.function.UnaryOperator;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -154,31 +153,10 @@ public final class Picture implements AutoCloseable {
      * @param border as OpenCV numbers what is seen outside of the picture
      */
     public Mat seen(Mat columns, Mat rows, int interpolation, int border) {
-        return seen(columns, rows, interpolation, border, UnaryOperator.identity());
-    }
-
-    /**
-     * The mean of what is seen over each row of places: blue, green, red, float.
-     *
-     * @param columns of the places, and rows: floats, of one size
-     */
-    public Mat means(Mat columns, Mat rows) {
-        return seen(columns, rows, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE, Picture::meanOfRows);
-    }
-
-    private static Mat meanOfRows(Mat seen) {
-        Mat mean = new Mat();
-        Core.reduce(seen, mean, 1, Core.REDUCE_AVG, CvType.CV_32F);
-        seen.release();
-        return mean;
-    }
-
-    /** @param then what is done with what is seen, a linear thing */
-    private Mat seen(Mat columns, Mat rows, int interpolation, int border, UnaryOperator<Mat> then) {
         Mat seen = new Mat();
         if (!isColourHalf()) {
             Imgproc.remap(colour(), seen, columns, rows, interpolation, border);
-            return then.apply(seen);
+            return seen;
         }
         Mat halfColumns = new Mat();
         Mat halfRows = new Mat();
@@ -187,10 +165,8 @@ public final class Picture implements AutoCloseable {
         Mat soft = new Mat();
         Imgproc.remap(colour(), soft, halfColumns, halfRows, Imgproc.INTER_LINEAR, border);
         Imgproc.remap(grey, seen, columns, rows, interpolation, border);
-        Mat brightness = then.apply(seen);
-        Mat softColour = then.apply(soft);
-        Mat sharp = asBrightAs(brightness, softColour);
-        for (Mat used : List.of(halfColumns, halfRows, brightness, softColour)) {
+        Mat sharp = asBrightAs(seen, soft);
+        for (Mat used : List.of(halfColumns, halfRows, soft, seen)) {
             used.release();
         }
         return sharp;

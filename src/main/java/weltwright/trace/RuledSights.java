@@ -83,47 +83,54 @@ final class RuledSights {
         IndexedPointInAreaLocator inside =
                 new IndexedPointInAreaLocator(ruling.extent().area());
         double pitch = ruling.pitchMm();
-        List<Strips.Strip> strips = new ArrayList<>();
+        List<Strips.Lane> lanes = new ArrayList<>();
         for (double x = Math.ceil(box.getMinX() / pitch) * pitch; x <= box.getMaxX(); x += pitch) {
-            for (double y = box.getMinY(); y <= box.getMaxY(); y += STEP_MM) {
-                add(new Point(x, y), new Point(0, 1), y, inside, strips);
-            }
+            addLanes(new Point(x, box.getMinY()), new Point(0, 1), box.getHeight(), lanes);
         }
         for (double y = Math.ceil(box.getMinY() / pitch) * pitch; y <= box.getMaxY(); y += pitch) {
-            for (double x = box.getMinX(); x <= box.getMaxX(); x += STEP_MM) {
-                add(new Point(x, y), new Point(1, 0), x, inside, strips);
-            }
+            addLanes(new Point(box.getMinX(), y), new Point(1, 0), box.getWidth(), lanes);
         }
-        float[][] seen = new Strips(picture, view, alongMm).means(strips);
+        float[][] seen = new Strips(picture, view, alongMm).lanes(lanes);
         List<Look> looks = new ArrayList<>();
         for (int i = 0; i < seen.length; i += 3) {
-            looks.add(look(strips.get(i).middle(), seen[i], seen[i + 1], seen[i + 2]));
+            for (int k = 0; k < lanes.get(i).count(); k++) {
+                Point at = lanes.get(i).middle(k);
+                if (isBetweenCrossings(at) && inside.locate(at.coordinate()) == Location.INTERIOR) {
+                    looks.add(look(at, seen[i], seen[i + 1], seen[i + 2], 3 * k));
+                }
+            }
         }
         return looks;
     }
 
-    /** Three strips for each look: on the line, to its left, to its right. Crossings spoil a look. */
-    private void add(
-            Point at, Point along, double station, IndexedPointInAreaLocator inside, List<Strips.Strip> strips) {
-        double pitch = ruling.pitchMm();
-        double fromCrossing = Math.abs(station - pitch * Math.round(station / pitch));
-        double aside = ruling.zoneMm() + 0.2;
-        if (fromCrossing < alongMm + ruling.zoneMm() || inside.locate(at.coordinate()) != Location.INTERIOR) {
-            return;
+    /** Three for each line: on it, to its left, to its right. */
+    private void addLanes(Point from, Point along, double lengthMm, List<Strips.Lane> lanes) {
+        Point aside = along.left().times(ruling.zoneMm() + 0.2);
+        int count = 1 + (int) (lengthMm / STEP_MM);
+        for (Point first : List.of(from, from.plus(aside), from.minus(aside))) {
+            lanes.add(new Strips.Lane(first, along, STEP_MM, count));
         }
-        strips.add(new Strips.Strip(at, along));
-        strips.add(new Strips.Strip(at.plus(along.left().times(aside)), along));
-        strips.add(new Strips.Strip(at.minus(along.left().times(aside)), along));
     }
 
-    private static Look look(Point at, float[] middle, float[] left, float[] right) {
+    /** Crossings spoil a look. */
+    private boolean isBetweenCrossings(Point onLine) {
+        double least = alongMm + ruling.zoneMm();
+        return Math.max(fromLine(onLine.x()), fromLine(onLine.y())) >= least;
+    }
+
+    private double fromLine(double mm) {
+        return Math.abs(mm - ruling.pitchMm() * Math.round(mm / ruling.pitchMm()));
+    }
+
+    /** @param i where the three colours lie in the arrays */
+    private static Look look(Point at, float[] middle, float[] left, float[] right, int i) {
         double[] step = new double[3];
         float[] ground = new float[3];
         boolean even = true;
         for (int k = 0; k < 3; k++) {
-            ground[k] = (left[k] + right[k]) / 2;
-            step[k] = (ground[k] - middle[k]) / ground[k];
-            even &= Math.abs(left[k] - right[k]) < 0.12 * (left[k] + right[k]);
+            ground[k] = (left[i + k] + right[i + k]) / 2;
+            step[k] = (ground[k] - middle[i + k]) / ground[k];
+            even &= Math.abs(left[i + k] - right[i + k]) < 0.12 * (left[i + k] + right[i + k]);
         }
         return new Look(at, step, even, ground);
     }

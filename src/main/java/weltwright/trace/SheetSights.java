@@ -25,6 +25,8 @@ final class SheetSights {
     /** Paper is looked at this far from a line's middle. */
     private static final double LINE_ASIDE_MM = 0.9;
 
+    private static final double WELL_INSIDE = 4;
+
     /** Half of the white that the board leaves between a square's edge and its marker; half a marker's cell is more. */
     private final double frameAsideMm;
 
@@ -32,12 +34,14 @@ final class SheetSights {
     private final PrintScale scale;
     private final Picture picture;
     private final View view;
+    private final double pxPerMm;
 
     SheetSights(ReferenceSheet sheet, PrintScale scale, Picture picture, View view) {
         this.sheet = sheet;
         this.scale = scale;
         this.picture = picture;
         this.view = view;
+        this.pxPerMm = PhotoCheck.pxPerMm(view);
         this.frameAsideMm = (sheet.squareMm() - sheet.markerMm()) / 4;
     }
 
@@ -73,51 +77,54 @@ final class SheetSights {
     private record LineLook(Point at, double blueness, double darkness, boolean even, double[] paperLessLine) {}
 
     private List<LineLook> lineLooks() {
-        List<Strips.Strip> strips = new ArrayList<>();
+        List<Strips.Lane> lanes = new ArrayList<>();
         int frame = ReferenceSheet.FRAME_SQUARES;
         for (int column = frame + 1; column < sheet.squaresAcross() - frame; column++) {
-            alongLine(sheet.gridPoint(column, frame), sheet.gridPoint(column, sheet.squaresDown() - frame), strips);
+            alongLine(sheet.gridPoint(column, frame), sheet.gridPoint(column, sheet.squaresDown() - frame), lanes);
         }
         for (int row = frame + 1; row < sheet.squaresDown() - frame; row++) {
-            alongLine(sheet.gridPoint(frame, row), sheet.gridPoint(sheet.squaresAcross() - frame, row), strips);
+            alongLine(sheet.gridPoint(frame, row), sheet.gridPoint(sheet.squaresAcross() - frame, row), lanes);
         }
-        float[][] seen = strips().means(strips);
+        float[][] seen = strips().lanes(lanes);
         List<LineLook> looks = new ArrayList<>();
         for (int i = 0; i < seen.length; i += 3) {
-            looks.add(lineLook(strips.get(i).middle(), seen[i], seen[i + 1], seen[i + 2]));
+            Strips.Lane lane = lanes.get(i);
+            double crossing = sheet.squareMm() * (lane.along().x() != 0 ? scale.x() : scale.y());
+            for (int k = 0; k < lane.count(); k++) {
+                // The frame and the lines that cross spoil a look.
+                double station = (k + 1) * STEP_MM;
+                double fromCrossing = Math.abs(station - crossing * Math.round(station / crossing));
+                if (fromCrossing >= ALONG_MM + 0.5 && isInPicture(lane.middle(k))) {
+                    looks.add(lineLook(lane.middle(k), seen[i], seen[i + 1], seen[i + 2], 3 * k));
+                }
+            }
         }
         return looks;
     }
 
-    /** Three strips for each look at a line: on it, to its left, to its right. */
-    private void alongLine(Point from, Point to, List<Strips.Strip> strips) {
+    /** Three for a line: on it, to its left, to its right. */
+    private void alongLine(Point from, Point to, List<Strips.Lane> lanes) {
         Point a = scaled(from);
         Point b = scaled(to);
-        double length = a.distance(b);
         Point along = b.minus(a).unit();
         Point aside = along.left().times(LINE_ASIDE_MM);
-        double crossing = sheet.squareMm() * (along.x() != 0 ? scale.x() : scale.y());
-        for (double s = STEP_MM; s < length; s += STEP_MM) {
-            // The frame and the lines that cross spoil a look.
-            double fromCrossing = Math.abs(s - crossing * Math.round(s / crossing));
-            Point at = a.plus(along.times(s));
-            if (fromCrossing >= ALONG_MM + 0.5 && isInPicture(at)) {
-                strips.add(new Strips.Strip(at, along));
-                strips.add(new Strips.Strip(at.plus(aside), along));
-                strips.add(new Strips.Strip(at.minus(aside), along));
-            }
+        Point first = a.plus(along.times(STEP_MM));
+        int count = (int) Math.ceil(a.distance(b) / STEP_MM) - 1;
+        for (Point start : List.of(first, first.plus(aside), first.minus(aside))) {
+            lanes.add(new Strips.Lane(start, along, STEP_MM, count));
         }
     }
 
-    private static LineLook lineLook(Point at, float[] middle, float[] left, float[] right) {
+    /** @param i where the three colours lie in the arrays */
+    private static LineLook lineLook(Point at, float[] middle, float[] left, float[] right, int i) {
         double[] step = new double[3];
         for (int k = 0; k < 3; k++) {
-            step[k] = (left[k] + right[k]) / 2 - middle[k];
+            step[k] = (left[i + k] + right[i + k]) / 2 - middle[i + k];
         }
-        double red = 2 * step[2] / (left[2] + right[2]);
-        double blue = 2 * step[0] / (left[0] + right[0]);
-        double darkness = 2 * step[1] / (left[1] + right[1]);
-        boolean even = Math.abs(left[1] - right[1]) < 0.06 * (left[1] + right[1]);
+        double red = 2 * step[2] / (left[i + 2] + right[i + 2]);
+        double blue = 2 * step[0] / (left[i] + right[i]);
+        double darkness = 2 * step[1] / (left[i + 1] + right[i + 1]);
+        boolean even = Math.abs(left[i + 1] - right[i + 1]) < 0.06 * (left[i + 1] + right[i + 1]);
         return new LineLook(at, red - blue, darkness, even, step);
     }
 
@@ -125,7 +132,7 @@ final class SheetSights {
     private record FrameLook(Point white, Point black, double contrast) {}
 
     private List<PrintLook.Sight> frame() {
-        List<Strips.Strip> strips = new ArrayList<>();
+        List<Strips.Lane> lanes = new ArrayList<>();
         for (int row = 0; row < sheet.squaresDown(); row++) {
             for (int column = 0; column < sheet.squaresAcross(); column++) {
                 if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
@@ -135,18 +142,23 @@ final class SheetSights {
                                     sheet.gridPoint(column + 1, row),
                                     sheet.gridPoint(column + 1, row + 1),
                                     sheet.gridPoint(column, row + 1)),
-                            strips);
+                            lanes);
                 }
             }
         }
         for (ReferenceSheet.Marker marker : sheet.markers()) {
-            aroundBlack(sheet.markerCorners(marker), strips);
+            aroundBlack(sheet.markerCorners(marker), lanes);
         }
-        float[][] seen = strips().means(strips);
+        float[][] seen = strips().lanes(lanes);
         List<FrameLook> looks = new ArrayList<>();
         for (int i = 0; i < seen.length; i += 2) {
-            looks.add(new FrameLook(
-                    strips.get(i).middle(), strips.get(i + 1).middle(), seen[i][1] / (double) seen[i + 1][1]));
+            for (int k = 0; k < lanes.get(i).count(); k++) {
+                Point white = lanes.get(i).middle(k);
+                Point black = lanes.get(i + 1).middle(k);
+                if (isInPicture(white.towards(black, 0.5))) {
+                    looks.add(new FrameLook(white, black, seen[i][3 * k + 1] / (double) seen[i + 1][3 * k + 1]));
+                }
+            }
         }
         double[] sorted = looks.stream().mapToDouble(FrameLook::contrast).sorted().toArray();
         double usual = sorted[(int) (0.6 * sorted.length)];
@@ -162,12 +174,12 @@ final class SheetSights {
     }
 
     /**
-     * Black meets white along all four sides of a black square, and of a marker: a rim of white, or paper. Two strips for
-     * each look: outside, inside.
+     * Black meets white along all four sides of a black square, and of a marker: a rim of white, or paper. Two lanes for
+     * each side: outside, inside.
      *
      * @param corners clockwise as printed
      */
-    private void aroundBlack(List<Point> corners, List<Strips.Strip> strips) {
+    private void aroundBlack(List<Point> corners, List<Strips.Lane> lanes) {
         for (int side = 0; side < 4; side++) {
             Point a = scaled(corners.get((side + 1) % 4));
             Point b = scaled(corners.get(side));
@@ -175,13 +187,10 @@ final class SheetSights {
             Point along = b.minus(a).unit();
             // Anticlockwise round the square, the black lies to the left.
             Point inward = along.left().times(frameAsideMm);
-            for (double s = ALONG_MM + 0.5; s <= length - ALONG_MM - 0.5; s += STEP_MM) {
-                Point at = a.plus(along.times(s));
-                if (isInPicture(at)) {
-                    strips.add(new Strips.Strip(at.minus(inward), along));
-                    strips.add(new Strips.Strip(at.plus(inward), along));
-                }
-            }
+            Point first = a.plus(along.times(ALONG_MM + 0.5));
+            int count = Math.max(0, 1 + (int) Math.floor((length - 2 * (ALONG_MM + 0.5)) / STEP_MM));
+            lanes.add(new Strips.Lane(first.minus(inward), along, STEP_MM, count));
+            lanes.add(new Strips.Lane(first.plus(inward), along, STEP_MM, count));
         }
     }
 
@@ -196,14 +205,20 @@ final class SheetSights {
     /** Whether all of a look at a place lies in the picture; what lies outside is neither seen nor hidden. */
     private boolean isInPicture(Point at) {
         double reach = Math.max(ALONG_MM, Math.max(LINE_ASIDE_MM, frameAsideMm));
-        return isSeen(at.plus(new Point(-reach, -reach)))
-                && isSeen(at.plus(new Point(reach, -reach)))
-                && isSeen(at.plus(new Point(-reach, reach)))
-                && isSeen(at.plus(new Point(reach, reach)));
+        // Nowhere does a sheet look so much larger than on the whole.
+        if (isSeen(at, WELL_INSIDE * reach * pxPerMm)) {
+            return true;
+        }
+        return isSeen(at.plus(new Point(-reach, -reach)), 0)
+                && isSeen(at.plus(new Point(reach, -reach)), 0)
+                && isSeen(at.plus(new Point(-reach, reach)), 0)
+                && isSeen(at.plus(new Point(reach, reach)), 0);
     }
 
-    private boolean isSeen(Point place) {
+    private boolean isSeen(Point place, double marginPx) {
         Point px = view.pixel(Plane.GROUND.over(place));
-        return Math.min(px.x(), px.y()) >= 0 && px.x() <= picture.widthPx() - 1 && px.y() <= picture.heightPx() - 1;
+        return Math.min(px.x(), px.y()) >= marginPx
+                && px.x() <= picture.widthPx() - 1 - marginPx
+                && px.y() <= picture.heightPx() - 1 - marginPx;
     }
 }

@@ -1,9 +1,12 @@
 package weltwright.trace;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
@@ -11,10 +14,16 @@ import weltwright.ground.View;
 
 /** Colours of a picture averaged along short lines on the ground, so that grain averages out. */
 final class Strips {
+    /** Taken of a strip, and of the way from one strip of a lane to the next. */
     private static final int SAMPLES = 13;
 
-    /** OpenCV's remap takes no more than 32767 rows. */
-    private static final int MOST_ROWS = 30_000;
+    private static final int PER_STEP = 3;
+
+    /** Over so many samples, a few millimetres, a lens bends nothing. */
+    private static final int STRAIGHT = 12;
+
+    /** OpenCV's remap takes no more than 32767 rows or columns. */
+    private static final int COLUMNS = 1024;
 
     private final Picture picture;
     private final View view;
@@ -33,43 +42,127 @@ final class Strips {
      */
     record Strip(Point middle, Point along) {}
 
+    /**
+     * Strips one behind the other on one line, overlapping.
+     *
+     * @param first middle of the first one, on the ground, in mm
+     * @param along direction of the line, of length 1
+     * @param stepMm from middle to middle
+     */
+    record Lane(Point first, Point along, double stepMm, int count) {
+        Point middle(int i) {
+            return first.plus(along.times(i * stepMm));
+        }
+    }
+
     /** The mean colour along each strip: blue, green, red; never below 1. */
     float[][] means(List<Strip> strips) {
-        float[] xs = new float[strips.size() * SAMPLES];
-        float[] ys = new float[xs.length];
-        for (int i = 0; i < strips.size(); i++) {
-            Strip strip = strips.get(i);
+        Samples samples = new Samples(strips.size() * SAMPLES);
+        for (Strip strip : strips) {
             Point reach = strip.along().times(reachMm);
-            // Over two millimetres a lens bends nothing.
-            Point from = view.pixel(Plane.GROUND.over(strip.middle().minus(reach)));
-            Point to = view.pixel(Plane.GROUND.over(strip.middle().plus(reach)));
-            for (int k = 0; k < SAMPLES; k++) {
-                Point px = from.towards(to, k / (SAMPLES - 1.0));
-                xs[i * SAMPLES + k] = (float) px.x();
-                ys[i * SAMPLES + k] = (float) px.y();
+            samples.add(strip.middle().minus(reach), strip.middle().plus(reach), SAMPLES);
+        }
+        byte[] seen = samples.seen();
+        float[][] means = new float[strips.size()][];
+        for (int i = 0; i < means.length; i++) {
+            means[i] = means(seen, i * SAMPLES, SAMPLES, SAMPLES, 1);
+        }
+        return means;
+    }
+
+    /** The same of each strip of each lane, one after the other. */
+    float[][] lanes(List<Lane> lanes) {
+        List<Integer> first = new ArrayList<>();
+        Samples samples = new Samples(lanes.stream().mapToInt(this::samples).sum());
+        for (Lane lane : lanes) {
+            first.add(samples.count);
+            double everyMm = lane.stepMm() / PER_STEP;
+            Point from = lane.first().minus(lane.along().times(half(lane) * everyMm));
+            int all = samples(lane);
+            for (int k = 0; k < all; k += STRAIGHT) {
+                int part = Math.min(STRAIGHT, all - k);
+                samples.add(
+                        from.plus(lane.along().times(k * everyMm)),
+                        from.plus(lane.along().times((k + part - 1) * everyMm)),
+                        part);
             }
         }
-        float[][] means = new float[strips.size()][3];
-        for (int first = 0; first < strips.size(); first += MOST_ROWS) {
-            int rows = Math.min(MOST_ROWS, strips.size() - first);
-            int from = first * SAMPLES;
-            int to = from + rows * SAMPLES;
-            Mat mapX = new Mat(rows, SAMPLES, CvType.CV_32F);
-            Mat mapY = new Mat(rows, SAMPLES, CvType.CV_32F);
-            mapX.put(0, 0, Arrays.copyOfRange(xs, from, to));
-            mapY.put(0, 0, Arrays.copyOfRange(ys, from, to));
-            Mat mean = picture.means(mapX, mapY);
-            float[] bgr = new float[3 * rows];
-            mean.get(0, 0, bgr);
-            for (int i = 0; i < rows; i++) {
-                for (int k = 0; k < 3; k++) {
-                    means[first + i][k] = Math.max(1, bgr[3 * i + k]);
+        byte[] seen = samples.seen();
+        float[][] means = new float[lanes.size()][];
+        for (int i = 0; i < means.length; i++) {
+            Lane lane = lanes.get(i);
+            means[i] = means(seen, first.get(i), 2 * half(lane) + 1, PER_STEP, lane.count());
+        }
+        return means;
+    }
+
+    /** How many samples of a lane lie on a strip to one side of its middle. */
+    private int half(Lane lane) {
+        return (int) Math.max(1, Math.round(reachMm * PER_STEP / lane.stepMm()));
+    }
+
+    private int samples(Lane lane) {
+        return (lane.count() - 1) * PER_STEP + 2 * half(lane) + 1;
+    }
+
+    /** Means over a number of samples, each so many samples on from the last. */
+    private static float[] means(byte[] seen, int first, int over, int step, int count) {
+        float[] means = new float[3 * count];
+        for (int i = 0; i < count; i++) {
+            for (int k = 0; k < 3; k++) {
+                int sum = 0;
+                for (int s = 0; s < over; s++) {
+                    sum += seen[3 * (first + i * step + s) + k] & 255;
                 }
-            }
-            for (Mat used : List.of(mapX, mapY, mean)) {
-                used.release();
+                means[3 * i + k] = Math.max(1, (float) sum / over);
             }
         }
         return means;
+    }
+
+    /** Places at which the picture is looked at, all together. */
+    private final class Samples {
+        final float[] xs;
+        final float[] ys;
+        int count;
+
+        Samples(int most) {
+            int rows = (most + COLUMNS - 1) / COLUMNS;
+            xs = new float[rows * COLUMNS];
+            ys = new float[xs.length];
+        }
+
+        /** Evenly spaced ones along a straight line on the ground that the lens does not bend. */
+        void add(Point from, Point to, int samples) {
+            Point fromPx = view.pixel(Plane.GROUND.over(from));
+            Point toPx = view.pixel(Plane.GROUND.over(to));
+            double stepX = (toPx.x() - fromPx.x()) / Math.max(1, samples - 1);
+            double stepY = (toPx.y() - fromPx.y()) / Math.max(1, samples - 1);
+            for (int k = 0; k < samples; k++) {
+                xs[count] = (float) (fromPx.x() + k * stepX);
+                ys[count++] = (float) (fromPx.y() + k * stepY);
+            }
+        }
+
+        /** Blue, green and red of each. */
+        byte[] seen() {
+            byte[] bgr = new byte[3 * xs.length];
+            if (count == 0) {
+                return bgr;
+            }
+            Mat mapX = new Mat(xs.length / COLUMNS, COLUMNS, CvType.CV_32F);
+            Mat mapY = new Mat(xs.length / COLUMNS, COLUMNS, CvType.CV_32F);
+            // What is left of the last row is looked at where the last one is.
+            Arrays.fill(xs, count, xs.length, xs[count - 1]);
+            Arrays.fill(ys, count, ys.length, ys[count - 1]);
+            mapX.put(0, 0, xs);
+            mapY.put(0, 0, ys);
+            Mat seen = picture.seen(mapX, mapY, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
+            seen.get(0, 0, bgr);
+            for (Mat used : List.of(mapX, mapY, seen)) {
+                used.release();
+            }
+            return bgr;
+        }
     }
 }
