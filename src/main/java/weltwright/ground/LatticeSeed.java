@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.opencv.core.Core;
@@ -51,6 +52,11 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     /** Contrast relative to the ground is cut off here: pale lines still show, and what glints no more than they. */
     private static final double CEILING = 0.5;
 
+    /** A ratio of one; more than twice that is far above the ceiling. */
+    private static final double LIKE_GROUND = 128;
+
+    private static final double DARKEST = 4;
+
     private static final double DEGREE_STEP = 0.5;
 
     /** Seen from up to 45 degrees aside, lines that are square to each other stay this far from parallel. */
@@ -59,15 +65,15 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     /** Guesses, the likeliest first, each made when it is asked for. To be closed. */
     static Stream<LatticeSeed> in(Mat grey) {
         double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / Math.max(grey.cols(), grey.rows()));
-        Mat relief = relief(grey, reduction);
+        Mat ratio = ratio(grey, reduction);
         // A list, since a stream within a stream would make all of a size's guesses when asked for one.
         List<Rect> patches = IntStream.of(PATCH_PX)
                 .boxed()
-                .flatMap(patchPx -> busiest(relief, patchPx).stream())
+                .flatMap(patchPx -> busiest(ratio, patchPx).stream())
                 .toList();
         return patches.stream()
-                .flatMap(patch -> seed(relief, patch).map(s -> s.placed(patch, reduction)).stream())
-                .onClose(relief::release);
+                .flatMap(patch -> seed(ratio, patch).map(s -> s.placed(patch, reduction)).stream())
+                .onClose(ratio::release);
     }
 
     /** A reduced picture's pixel is the mean of a square of the full one's; its middle is shifted accordingly. */
@@ -80,7 +86,8 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
                 sign);
     }
 
-    private static Mat relief(Mat grey, double reduction) {
+    /** How bright each pixel is over the ground round it, in parts of {@link #LIKE_GROUND}; 8 bits. */
+    private static Mat ratio(Mat grey, double reduction) {
         Mat reduced = new Mat();
         // Where each pixel is near a new one's middle, those next to it say enough.
         int by = reduction > 0.7 ? Imgproc.INTER_LINEAR : Imgproc.INTER_AREA;
@@ -93,16 +100,26 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         Imgproc.resize(quarter, ground, reduced.size(), 0, 0, Imgproc.INTER_LINEAR);
         quarter.release();
         // A little more than nothing, lest the dark of a shadow be divided by.
-        reduced.convertTo(reduced, CvType.CV_32F, 1, 4);
-        ground.convertTo(ground, CvType.CV_32F, 1, 4);
-        Mat relief = new Mat();
-        Core.divide(reduced, ground, relief);
-        Core.subtract(relief, new Scalar(1), relief);
-        Core.min(relief, new Scalar(CEILING), relief);
-        Core.max(relief, new Scalar(-CEILING), relief);
-        reduced.release();
+        Core.add(reduced, new Scalar(DARKEST), reduced);
+        Core.add(ground, new Scalar(DARKEST), ground);
+        Core.divide(reduced, ground, reduced, LIKE_GROUND);
         ground.release();
-        return relief;
+        return reduced;
+    }
+
+    /** Some function of the relief, which is 0 where a pixel is as bright as the ground. */
+    private static Mat of(Mat ratio, DoubleUnaryOperator function) {
+        float[] values = new float[256];
+        for (int i = 0; i < values.length; i++) {
+            double relief = Math.max(-CEILING, Math.min(CEILING, i / LIKE_GROUND - 1));
+            values[i] = (float) function.applyAsDouble(relief);
+        }
+        Mat table = new Mat(1, values.length, CvType.CV_32F);
+        table.put(0, 0, values);
+        Mat of = new Mat();
+        Core.LUT(ratio, table, of);
+        table.release();
+        return of;
     }
 
     /**
@@ -110,16 +127,14 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
      * patch, while the grain and glint of a knife leave parts of it quiet. What counts is relief to one side, as lines
      * have it, over that to the other: waves of a table's grain have as much of both.
      */
-    private static List<Rect> busiest(Mat relief, int patchPx) {
+    private static List<Rect> busiest(Mat ratio, int patchPx) {
         record Busy(Rect patch, double relief) {}
-        int block = Math.min(patchPx, Math.min(relief.cols(), relief.rows())) / PATCH_BLOCKS;
+        int block = Math.min(patchPx, Math.min(ratio.cols(), ratio.rows())) / PATCH_BLOCKS;
         int size = PATCH_BLOCKS * block;
-        int columns = relief.cols() / block;
-        int rows = relief.rows() / block;
+        int columns = ratio.cols() / block;
+        int rows = ratio.rows() / block;
         float[] means = new float[columns * rows];
-        Mat oneSided = new Mat();
-        Core.absdiff(relief, new Scalar(0), oneSided);
-        Core.multiply(relief, oneSided, oneSided);
+        Mat oneSided = of(ratio, relief -> relief * Math.abs(relief));
         Mat whole = oneSided.submat(0, rows * block, 0, columns * block);
         Mat blocks = new Mat();
         Imgproc.resize(whole, blocks, new Size(columns, rows), 0, 0, Imgproc.INTER_AREA);
@@ -151,9 +166,9 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         return apart;
     }
 
-    private static Optional<LatticeSeed> seed(Mat relief, Rect at) {
-        Mat part = relief.submat(at);
-        Mat patch = part.clone();
+    private static Optional<LatticeSeed> seed(Mat ratio, Rect at) {
+        Mat part = ratio.submat(at);
+        Mat patch = of(part, relief -> relief);
         part.release();
         try {
             return seed(patch);

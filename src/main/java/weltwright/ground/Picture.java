@@ -174,18 +174,18 @@ public final class Picture implements AutoCloseable {
 
     /** The colours as they are where brightness is another: all three brighter or darker by as much. */
     private static Mat asBrightAs(Mat grey, Mat colour) {
-        Mat both = new Mat();
-        Core.merge(List.of(colour, grey), both);
-        Mat weights = new Mat(3, 4, CvType.CV_32F);
-        for (int k = 0; k < 3; k++) {
-            for (int i = 0; i < 3; i++) {
-                weights.put(k, i, (k == i ? 1 : 0) - BRIGHTNESS[i]);
-            }
-            weights.put(k, 3, 1);
+        Mat own = new Mat();
+        Imgproc.cvtColor(colour, own, Imgproc.COLOR_BGR2GRAY);
+        Mat brighter = new Mat();
+        Core.subtract(grey, own, brighter, new Mat(), CvType.CV_16S);
+        Mat inEach = new Mat();
+        Core.merge(List.of(brighter, brighter, brighter), inEach);
+        Mat sharp = new Mat();
+        Core.add(colour, inEach, sharp, new Mat(), CvType.CV_8U);
+        for (Mat used : List.of(own, brighter, inEach)) {
+            used.release();
         }
-        Core.transform(both, both, weights);
-        weights.release();
-        return both;
+        return sharp;
     }
 
     /** The colour of a pixel: blue, green, red. */

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -94,11 +95,6 @@ final class MirroredGround {
             return x.length;
         }
 
-        double reach() {
-            return IntStream.range(0, x.length).mapToDouble(i -> Math.hypot(x[i], y[i])).max().orElse(0);
-        }
-
-        /** What lies on a line speaks neither for nor against another one. */
         Places beside(Line line) {
             int[] left = IntStream.range(0, x.length)
                     .filter(i -> line.off(x[i], y[i]) >= APART_MM)
@@ -120,6 +116,18 @@ final class MirroredGround {
         }
     }
 
+    /** A row of the raster as far as it lies well within the blade, in mm; as high as a pixel. */
+    private record Run(double y, double fromX, double toX) {
+        /** What lies on a line speaks neither for nor against another one. */
+        Stream<Run> beside(Line line) {
+            double cos = Math.cos(line.turn());
+            double middle = (line.offMm() - y * Math.sin(line.turn())) / cos;
+            double half = APART_MM / Math.abs(cos);
+            return Stream.of(new Run(y, fromX, Math.min(toX, middle - half)), new Run(y, Math.max(fromX, middle + half), toX))
+                    .filter(run -> run.toX > run.fromX);
+        }
+    }
+
     /**
      * All lines through the blade whose normals have one direction, side by side.
      *
@@ -131,25 +139,45 @@ final class MirroredGround {
         }
 
         /** The longest line that shows all the way; null where there is none. */
-        Line longest(Places all, Places lines) {
-            int[] shown = lines.counts(this);
+        Line longest(List<Run> blade, Places shown) {
+            int[] places = shown.counts(this);
             double leastMm = WHOLE * LEAST_MM;
-            if (shownMm(Arrays.stream(shown).max().orElse(0)) <= leastMm) {
+            if (lengthMm(Arrays.stream(places).max().orElse(0)) <= leastMm) {
                 return null;
             }
-            int[] places = all.counts(this);
+            double[] area = areasMm2(blade);
             Line longest = null;
-            for (int bin = 0; bin < shown.length; bin++) {
-                if (shownMm(shown[bin]) > leastMm && shown[bin] > WHOLE * places[bin]) {
-                    longest = new Line(turn, (bin + 0.5) * BIN_MM - reach, shownMm(shown[bin]));
-                    leastMm = longest.shownMm();
+            for (int bin = 0; bin < places.length; bin++) {
+                double shownMm = lengthMm(places[bin]);
+                if (shownMm > leastMm && shownMm > WHOLE * area[bin] / BIN_MM) {
+                    longest = new Line(turn, (bin + 0.5) * BIN_MM - reach, shownMm);
+                    leastMm = shownMm;
                 }
             }
             return longest;
         }
 
-        private static double shownMm(int places) {
+        private static double lengthMm(int places) {
             return places * MM_PER_PX * MM_PER_PX / BIN_MM;
+        }
+
+        /** How much of the blade lies on each line. */
+        private double[] areasMm2(List<Run> blade) {
+            double[] areas = new double[bins()];
+            double cos = Math.cos(turn);
+            double sin = Math.sin(turn);
+            for (Run run : blade) {
+                double from = (Math.min(run.fromX() * cos, run.toX() * cos) + run.y() * sin + reach) / BIN_MM;
+                // A run that all falls into one place of a line lies within a bin.
+                double bins = Math.max(1e-9, (run.toX() - run.fromX()) * Math.abs(cos) / BIN_MM);
+                double perBin = (run.toX() - run.fromX()) * MM_PER_PX / bins;
+                int first = Math.max(0, (int) from);
+                int last = Math.min(areas.length - 1, (int) (from + bins));
+                for (int bin = first; bin <= last; bin++) {
+                    areas[bin] += perBin * (Math.min(bin + 1, from + bins) - Math.max(bin, from));
+                }
+            }
+            return areas;
         }
     }
 
@@ -215,7 +243,7 @@ final class MirroredGround {
         float[] depth = depth(blade);
         double usual = usual(depth, lines);
         return usual > 0
-                && cross(lines(places(i -> depth[i] > RIM_MM), places(i -> depth[i] > RIM_MM && ridge[i] > SHOWN * usual)));
+                && cross(lines(runs(depth), places(i -> depth[i] > RIM_MM && ridge[i] > SHOWN * usual)));
     }
 
     private static boolean cross(List<Line> lines) {
@@ -271,32 +299,51 @@ final class MirroredGround {
                 .toList());
     }
 
+    /** The blade, but for its rim, row by row. */
+    private List<Run> runs(float[] depth) {
+        List<Run> runs = new ArrayList<>();
+        for (int row = 0; row < raster.rows(); row++) {
+            int from = 0;
+            for (int column = 0; column <= raster.columns(); column++) {
+                boolean in = column < raster.columns() && depth[row * raster.columns() + column] > RIM_MM;
+                if (!in && from < column) {
+                    runs.add(new Run(raster.place(0, row).y(), raster.place(from - 0.5, row).x(), raster.place(column - 0.5, row).x()));
+                }
+                from = in ? from : column + 1;
+            }
+        }
+        return runs;
+    }
+
     /**
      * As many as decide it, the longest first.
      *
-     * @param all the places of the blade, well within its edge
-     * @param shown those of them that look like a line
+     * @param shown places of the blade that look like a line
      */
-    private static List<Line> lines(Places all, Places shown) {
+    private static List<Line> lines(List<Run> blade, Places shown) {
         List<Line> lines = new ArrayList<>();
         if (shown.count() < LEAST_DOTS) {
             return lines;
         }
-        Optional<Line> longest = longest(all, shown);
+        double reach = blade.stream()
+                .mapToDouble(run -> Math.hypot(Math.max(-run.fromX(), run.toX()), run.y()))
+                .max()
+                .orElse(0);
+        Optional<Line> longest = longest(blade, shown, reach);
         while (longest.isPresent() && !cross(lines)) {
-            lines.add(longest.get());
-            all = all.beside(longest.get());
-            shown = shown.beside(longest.get());
-            longest = longest(all, shown);
+            Line line = longest.get();
+            lines.add(line);
+            blade = blade.stream().flatMap(run -> run.beside(line)).toList();
+            shown = shown.beside(line);
+            longest = longest(blade, shown, reach);
         }
         return lines;
     }
 
-    private static Optional<Line> longest(Places all, Places shown) {
-        double reach = all.reach();
+    private static Optional<Line> longest(List<Run> blade, Places shown, double reach) {
         return IntStream.range(0, TURNS)
                 .parallel()
-                .mapToObj(t -> new Direction(Math.PI * t / TURNS, reach).longest(all, shown))
+                .mapToObj(t -> new Direction(Math.PI * t / TURNS, reach).longest(blade, shown))
                 .filter(Objects::nonNull)
                 .reduce((a, b) -> b.shownMm() > a.shownMm() ? b : a);
     }
