@@ -178,7 +178,7 @@ class CorrectingTest extends OpenWindow {
         Job job = Samples.outlined();
         lay(new Job(job.customer(), job.knifeName(), job.begun(), job.due(), job.notes(), job.photo(),
                 job.settings(), job.trace(), job.silhouette(), List.of(back, edge), job.calipers(),
-                job.shaping(), job.spec()));
+                job.spineOnLeft(), job.shaping(), job.spec()));
         frame.button("next unsure").requireText("2 places to look at").click();
         assertThat(middle().distance(new Point(80, 12))).isLessThan(3);
         press(KeyEvent.VK_N);
