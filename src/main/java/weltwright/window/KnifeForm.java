@@ -143,7 +143,7 @@ final class KnifeForm extends Form {
         result.say(job.silhouette().map(s -> told(s, job)).orElse("No outline yet."));
         side.say(
                 job.asksForEdge()
-                        ? "Which side is the edge? The outline does not tell for sure. Look where red runs, then press one:"
+                        ? "The outline does not tell for sure which side is the edge. Look, and press one:"
                         : "");
         thisSide.setVisible(job.asksForEdge());
         error.say(job.trace().map(Trace::error).map(KnifeForm::told).orElse(""));
