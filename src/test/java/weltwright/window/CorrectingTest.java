@@ -112,6 +112,21 @@ class CorrectingTest extends OpenWindow {
     }
 
     @Test
+    void anotherToolTakenWhileAStrokeIsDrawnEndsIt() {
+        robot.focus(view);
+        press(KeyEvent.VK_R);
+        robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(new Point(20, 14)))));
+        robot.pressMouse(MouseButton.LEFT_BUTTON);
+        robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(new Point(40, 15)))));
+        press(KeyEvent.VK_M);
+        robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(new Point(60, 15)))));
+        letGo();
+        NoticeBar notice = (NoticeBar) robot.finder().findByName("notice", false);
+        assertThat(execute(notice::said)).as("a defect").isEmpty();
+        assertThat(outline()).isEqualTo(Samples.KNIFE.outline());
+    }
+
+    @Test
     void aStrokeAlongAPhotoIsPulledToItsEdge() {
         Job traced = Samples.empty()
                 .withPhoto(Photo.read(Path.of("sample-images", "drop-point.jpg")))
