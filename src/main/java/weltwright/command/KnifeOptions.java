@@ -80,7 +80,7 @@ final class KnifeOptions {
         return otherSide
                 ? job.silhouette()
                         .filter(s -> job.trace().stream().allMatch(t -> t.silhouette().spineOnLeft() == s.spineOnLeft()))
-                        .map(s -> job.withSilhouette(s.withOtherSide()))
+                        .map(s -> job.withSpine(!s.spineOnLeft()))
                         .orElse(job)
                 : job;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import weltwright.geometry.MeasuredRun.Sample;
 
 /**
  * Fits an {@link Outline} of few nodes to many measured points round a shape.
@@ -12,59 +13,26 @@ import java.util.stream.IntStream;
  * and then an outlier. The steps:
  *
  * <ol>
- *   <li>put a sharp node at each given corner, where the lines through the points on either side meet: points right at a
- *       corner are rounded off by any lens and are not used;
- *   <li>between two corners fit a natural cubic spline by least squares, robustly (Cauchy weights);
+ *   <li>put a sharp node at each given corner ({@link SharpCorner}): points right at a corner are rounded off by any lens
+ *       and are not used;
+ *   <li>between two corners fit a natural cubic spline by least squares ({@link SplineFit});
  *   <li>where it keeps off the points by more than the tolerance over some length, add a node there, and again.
  * </ol>
  *
  * The curve thus has nodes where the shape turns and few where it runs straight.
  */
 public final class OutlineFit {
-    /** How much of the curve on either side of a corner the lens rounds off. */
-    private static final double ROUNDED_MM = 0.6;
-
-    /** The lines that meet in a corner are fitted to so much of the curve beyond that. */
-    private static final double CORNER_REACH_MM = 2;
-
-    /** Rounding reaches so much farther at the most acute of corners than at a square one. */
-    private static final double MOST_STRETCH = 3.5;
-
-    /** Lines nearer to parallel than this meet anywhere. */
-    private static final double LEAST_SINE = 0.15;
-
-    /** A square corner computed farther than this from the measured one is not believed. */
-    private static final double CORNER_MOST_MM = 1.5;
-
-    /** A line through fewer points than this, as they count, points anywhere. */
-    private static final double LEAST_POINTS = 3;
-
-    private static final double LEAST_PART = 0.25;
-
-    /** Where all points near a corner are faint they still say best where its sides run. */
-    private static final double FAINT_WEIGHT = 0.01;
-
-    /** What a turn's square counts for, next to a point's square distance. */
-    private static final double STIFFNESS = 0.2;
-
     private static final double FIRST_SPAN_MM = 24;
     private static final double LEAST_SPAN_MM = 2.4;
-
-    /** Knots to either side at which a cardinal spline is still worth counting: a quarter to the twelfth is 6e-8. */
-    private static final int CARDINAL_REACH = 12;
 
     /** A deviation must last this long to be a shape and not noise. */
     private static final double WINDOW_MM = 2;
 
-    private final List<Point> ring;
-    private final double[] weight;
-    private final double[] station;
+    private final MeasuredRun run;
     private final double toleranceMm;
 
-    private OutlineFit(List<Point> ring, double[] weight, double toleranceMm) {
-        this.ring = ring;
-        this.weight = weight;
-        this.station = Polyline.closed(ring).stationsMm();
+    private OutlineFit(MeasuredRun run, double toleranceMm) {
+        this.run = run;
         this.toleranceMm = toleranceMm;
     }
 
@@ -75,12 +43,12 @@ public final class OutlineFit {
      * @param toleranceMm how far the curve may keep off the points' run
      */
     public static Outline fit(List<Point> ring, double[] weight, int[] corners, double toleranceMm) {
-        OutlineFit fit = new OutlineFit(ring, weight, toleranceMm);
-        Corner[] place = new Corner[corners.length];
+        OutlineFit fit = new OutlineFit(MeasuredRun.of(ring, weight), toleranceMm);
+        SharpCorner[] place = new SharpCorner[corners.length];
         for (int c = 0; c < corners.length; c++) {
             int before = corners[(c + corners.length - 1) % corners.length];
             int after = corners[(c + 1) % corners.length];
-            place[c] = fit.corner(corners[c], before, after);
+            place[c] = SharpCorner.of(fit.run, corners[c], before, after);
         }
         // Where the corners are, the runs between them do not hang on each other.
         List<List<Point>> runs = IntStream.range(0, corners.length)
@@ -108,16 +76,16 @@ public final class OutlineFit {
     public static List<Node> fitBetween(List<Point> line, int[] corners, double toleranceMm) {
         double[] weight = new double[line.size()];
         Arrays.fill(weight, 1);
-        OutlineFit fit = new OutlineFit(line, weight, toleranceMm);
+        OutlineFit fit = new OutlineFit(MeasuredRun.of(line, weight), toleranceMm);
         int last = line.size() - 1;
         List<Node> nodes = new ArrayList<>();
         int from = 0;
-        Corner start = new Corner(line.get(0), 0);
+        SharpCorner start = new SharpCorner(line.get(0), 0);
         for (int c = 0; c <= corners.length; c++) {
             int to = c < corners.length ? corners[c] : last;
-            Corner end = c < corners.length
-                    ? fit.corner(to, from, c + 1 < corners.length ? corners[c + 1] : last)
-                    : new Corner(line.get(last), 0);
+            SharpCorner end = c < corners.length
+                    ? SharpCorner.of(fit.run, to, from, c + 1 < corners.length ? corners[c + 1] : last)
+                    : new SharpCorner(line.get(last), 0);
             fit.between(from, to, start, end).forEach(p -> nodes.add(new Node(p, false)));
             if (c < corners.length) {
                 nodes.add(new Node(end.at(), true));
@@ -128,97 +96,10 @@ public final class OutlineFit {
         return nodes;
     }
 
-    /**
-     * @param at where the corner is
-     * @param roundedMm how much of the curve on either side is rounded off
-     */
-    private record Corner(Point at, double roundedMm) {}
-
-    /** Where the runs of points on either side meet; they go no farther than the next corners. */
-    private Corner corner(int index, int previous, int next) {
-        double total = station[ring.size()];
-        double roomBefore = index == previous ? total : away(index, previous, -1);
-        double roomAfter = index == next ? total : away(index, next, 1);
-        Corner corner = new Corner(ring.get(index), ROUNDED_MM);
-        // The more acute a corner, the farther from it it is rounded; how acute it is, the first round tells.
-        for (int round = 0; round < 2; round++) {
-            Line before = line(index, -1, roomBefore, corner.roundedMm());
-            Line after = line(index, 1, roomAfter, corner.roundedMm());
-            if (before == null || after == null || Math.abs(before.away().cross(after.away())) < LEAST_SINE) {
-                return corner;
-            }
-            double half = Math.acos(Math.max(-1, Math.min(1, before.away().dot(after.away())))) / 2;
-            double stretch = Math.min(MOST_STRETCH, Math.sin(Math.PI / 4) / Math.sin(half));
-            Point meeting = before.meets(after);
-            if (meeting.distance(ring.get(index)) > CORNER_MOST_MM * Math.max(1, stretch)) {
-                return corner;
-            }
-            corner = new Corner(meeting, ROUNDED_MM * Math.max(1, stretch));
-        }
-        return corner;
-    }
-
-    /** @param away the direction away from the corner */
-    private record Line(Point through, Point away) {
-        Point meets(Line other) {
-            double t = other.through.minus(through).cross(other.away) / away.cross(other.away);
-            return through.plus(away.times(t));
-        }
-    }
-
-    /** The line of least squares through the points from a corner on, by the axis of their inertia. */
-    private Line line(int index, int step, double room, double roundedMm) {
-        double rounded = Math.min(roundedMm, room / 4);
-        double reach = Math.min(rounded + CORNER_REACH_MM, room - rounded);
-        List<Sample> used = new ArrayList<>();
-        for (int k = 1; k < ring.size() / 2; k++) {
-            int i = Math.floorMod(index + step * k, ring.size());
-            double away = away(index, i, step);
-            if (away > reach) {
-                break;
-            }
-            if (away > rounded) {
-                used.add(new Sample(away, ring.get(i), weight[i] + FAINT_WEIGHT));
-            }
-        }
-        double weights = 0;
-        double squares = 0;
-        Point middle = new Point(0, 0);
-        for (Sample sample : used) {
-            weights += sample.weight();
-            squares += sample.weight() * sample.weight();
-            middle = middle.plus(sample.at().times(sample.weight()));
-        }
-        // Where a few points count for all of them (Kish's effective number) they make no line.
-        if (used.isEmpty() || weights * weights / squares < Math.max(LEAST_POINTS, LEAST_PART * used.size())) {
-            return null;
-        }
-        middle = middle.times(1 / weights);
-        double xx = 0;
-        double xy = 0;
-        double yy = 0;
-        for (Sample sample : used) {
-            Point arm = sample.at().minus(middle);
-            xx += sample.weight() * arm.x() * arm.x();
-            xy += sample.weight() * arm.x() * arm.y();
-            yy += sample.weight() * arm.y() * arm.y();
-        }
-        double angle = Math.atan2(2 * xy, xx - yy) / 2;
-        Point direction = new Point(Math.cos(angle), Math.sin(angle));
-        boolean outward = direction.dot(middle.minus(ring.get(index))) > 0;
-        return new Line(middle, outward ? direction : direction.times(-1));
-    }
-
-    private double away(int from, int to, int step) {
-        double total = station[ring.size()];
-        double s = (station[to] - station[from]) * step;
-        return s < 0 ? s + total : s;
-    }
-
     /** The smooth nodes between two corners. */
-    private List<Point> between(int from, int to, Corner start, Corner end) {
-        int n = ring.size();
-        double total = from == to ? station[n] : away(from, to, 1);
+    private List<Point> between(int from, int to, SharpCorner start, SharpCorner end) {
+        int n = run.size();
+        double total = from == to ? run.lengthMm() : run.away(from, to, 1);
         double roundedStart = Math.min(start.roundedMm(), total / 4);
         double roundedEnd = Math.min(end.roundedMm(), total / 4);
         List<Sample> samples = new ArrayList<>();
@@ -227,16 +108,18 @@ public final class OutlineFit {
             if (i == to) {
                 break;
             }
-            double s = away(from, i, 1);
-            if (s > roundedStart && s < total - roundedEnd && weight[i] > 0) {
-                samples.add(new Sample(s, ring.get(i), weight[i]));
+            double s = run.away(from, i, 1);
+            if (s > roundedStart && s < total - roundedEnd && run.weight()[i] > 0) {
+                samples.add(new Sample(s, run.points().get(i), run.weight()[i]));
             }
         }
         // The corner moved from the rounded point to the true one, so the ends of the arc are a little farther out.
         double[] knots = evenKnots(
-                -start.at().distance(ring.get(from)), total + end.at().distance(ring.get(to)), FIRST_SPAN_MM);
+                -start.at().distance(run.points().get(from)),
+                total + end.at().distance(run.points().get(to)),
+                FIRST_SPAN_MM);
         while (true) {
-            List<Point> nodes = spline(samples, knots, start.at(), end.at());
+            List<Point> nodes = SplineFit.nodes(samples, knots, start.at(), end.at(), toleranceMm);
             double[] more = refined(samples, knots, nodes);
             if (more.length == knots.length) {
                 return nodes.subList(1, nodes.size() - 1);
@@ -245,8 +128,6 @@ public final class OutlineFit {
         }
     }
 
-    private record Sample(double s, Point at, double weight) {}
-
     private static double[] evenKnots(double from, double to, double span) {
         int spans = (int) Math.max(1, Math.round((to - from) / span));
         double[] knots = new double[spans + 1];
@@ -254,122 +135,6 @@ public final class OutlineFit {
             knots[i] = from + (to - from) * i / spans;
         }
         return knots;
-    }
-
-    /** Least squares nodes at the knots, the first and last of them held. */
-    private List<Point> spline(List<Sample> samples, double[] knots, Point start, Point end) {
-        int n = knots.length;
-        if (n == 2) {
-            return List.of(start, end);
-        }
-        // A cardinal spline falls off to a quarter from knot to knot: beyond a few it is nothing.
-        NaturalSpline[] cardinal = new NaturalSpline[n];
-        for (int j = 0; j < n; j++) {
-            double[] unit = new double[n];
-            unit[j] = 1;
-            cardinal[j] = new NaturalSpline(knots, unit);
-        }
-        double[][] basis = new double[samples.size()][n];
-        double[] robust = new double[samples.size()];
-        Arrays.fill(robust, 1);
-        int[] first = new int[samples.size()];
-        for (int i = 0; i < basis.length; i++) {
-            int found = Arrays.binarySearch(knots, samples.get(i).s());
-            first[i] = Math.max(0, (found >= 0 ? found : -found - 2) - CARDINAL_REACH);
-            for (int j = first[i]; j < Math.min(n, first[i] + 2 * CARDINAL_REACH + 2); j++) {
-                basis[i][j] = cardinal[j].at(samples.get(i).s());
-            }
-        }
-        double[] x = new double[n];
-        double[] y = new double[n];
-        x[0] = start.x();
-        y[0] = start.y();
-        x[n - 1] = end.x();
-        y[n - 1] = end.y();
-        for (int round = 0; round < 3; round++) {
-            solve(samples, knots, basis, first, robust, x, y);
-            for (int i = 0; i < robust.length; i++) {
-                double off = at(basis[i], first[i], x, y).distance(samples.get(i).at()) / (3 * toleranceMm);
-                robust[i] = 1 / (1 + off * off);
-            }
-        }
-        List<Point> nodes = new ArrayList<>(n);
-        for (int j = 0; j < n; j++) {
-            nodes.add(new Point(x[j], y[j]));
-        }
-        return nodes;
-    }
-
-    private static void solve(
-            List<Sample> samples,
-            double[] knots,
-            double[][] basis,
-            int[] first,
-            double[] robust,
-            double[] x,
-            double[] y) {
-        int inner = x.length - 2;
-        double[][] matrix = new double[inner][inner];
-        double[] rightX = new double[inner];
-        double[] rightY = new double[inner];
-        for (int i = 0; i < basis.length; i++) {
-            double[] b = basis[i];
-            double w = samples.get(i).weight() * robust[i];
-            double dx = samples.get(i).at().x() - b[0] * x[0] - b[inner + 1] * x[inner + 1];
-            double dy = samples.get(i).at().y() - b[0] * y[0] - b[inner + 1] * y[inner + 1];
-            int from = Math.max(0, first[i] - 1);
-            for (int j = from; j < Math.min(inner, from + 2 * CARDINAL_REACH + 2); j++) {
-                rightX[j] += w * b[j + 1] * dx;
-                rightY[j] += w * b[j + 1] * dy;
-                for (int k = from; k <= j; k++) {
-                    matrix[j][k] += w * b[j + 1] * b[k + 1];
-                }
-            }
-        }
-        stiffen(matrix, knots, rightX, x, rightY, y);
-        SymmetricSystem system = new SymmetricSystem(matrix);
-        System.arraycopy(system.solve(rightX), 0, x, 1, inner);
-        System.arraycopy(system.solve(rightY), 0, y, 1, inner);
-    }
-
-    /**
-     * Holds the curve straight with little force: what many clear points say it hardly bends, and where points count for
-     * nothing it runs on smoothly from where they do. The turn at each node, times its span, is kept small.
-     */
-    private static void stiffen(
-            double[][] matrix, double[] knots, double[] rightX, double[] x, double[] rightY, double[] y) {
-        int inner = matrix.length;
-        for (int j = 1; j <= inner; j++) {
-            double before = knots[j] - knots[j - 1];
-            double after = knots[j + 1] - knots[j];
-            double span = (before + after) / 2;
-            double[] turn = {span / before, -span / before - span / after, span / after};
-            for (int a = 0; a < 3; a++) {
-                int row = j - 2 + a;
-                if (row < 0 || row >= inner) {
-                    continue;
-                }
-                for (int b = 0; b < 3; b++) {
-                    int column = j - 2 + b;
-                    if (column < 0 || column >= inner) {
-                        rightX[row] -= STIFFNESS * turn[a] * turn[b] * x[column + 1];
-                        rightY[row] -= STIFFNESS * turn[a] * turn[b] * y[column + 1];
-                    } else if (column <= row) {
-                        matrix[row][column] += STIFFNESS * turn[a] * turn[b];
-                    }
-                }
-            }
-        }
-    }
-
-    private static Point at(double[] basis, int first, double[] x, double[] y) {
-        double px = 0;
-        double py = 0;
-        for (int j = first; j < Math.min(basis.length, first + 2 * CARDINAL_REACH + 2); j++) {
-            px += basis[j] * x[j];
-            py += basis[j] * y[j];
-        }
-        return new Point(px, py);
     }
 
     /** The knots, with one more in the middle of each span from which the points keep off. */

@@ -8,8 +8,9 @@ package weltwright.ground;
  * @param y the second
  * @param z the third
  */
-record Turn(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
-    static Turn about(Vector3 rodrigues) {
+public record Turn(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
+    /** @param rodrigues the axis, its length the angle in radians */
+    public static Turn about(Vector3 rodrigues) {
         return new Turn(
                 rodrigues,
                 new Vector3(1, 0, 0).turned(rodrigues),
@@ -17,7 +18,7 @@ record Turn(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
                 new Vector3(0, 0, 1).turned(rodrigues));
     }
 
-    Vector3 of(Vector3 v) {
+    public Vector3 of(Vector3 v) {
         return new Vector3(
                 v.x() * x.x() + v.y() * y.x() + v.z() * z.x(),
                 v.x() * x.y() + v.y() * y.y() + v.z() * z.y(),
@@ -25,7 +26,7 @@ record Turn(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
     }
 
     /** A rotation's transpose undoes it. */
-    Vector3 back(Vector3 v) {
+    public Vector3 back(Vector3 v) {
         return new Vector3(x.dot(v), y.dot(v), z.dot(v));
     }
 }

@@ -28,6 +28,9 @@ final class FormerVersions {
                 // It claimed nothing of the blade's length but what the outline's error says, and never asked for the edge.
                 trace.put("blade_length95", trace.path("error95").asDouble()).put("edge_sure", 1);
             }
+            if (version >= 1 && version <= 5) {
+                addSpineTold(job);
+            }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
                 if (job.path("measured") instanceof ObjectNode measured) {
@@ -63,6 +66,14 @@ final class FormerVersions {
             sheath.put("throat", "curved").put("throat_depth", 4);
             sheath.put("belt_hold", "tail").putNull("strap");
         }
+    }
+
+    /** Up to version 5 a side was only told by exchanging it for the one that the trace proposed. */
+    private static void addSpineTold(ObjectNode job) {
+        JsonNode side = job.at("/outline/spine_side");
+        JsonNode proposed = job.at("/trace/outline/spine_side");
+        boolean exchanged = side.isTextual() && proposed.isTextual() && !side.equals(proposed);
+        job.set("spine_told", exchanged ? side : job.nullNode());
     }
 
     /** Version 3 and those before it knew one list of hardware, and no eyelet. */

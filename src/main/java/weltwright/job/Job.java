@@ -39,6 +39,8 @@ import weltwright.trouble.Trouble;
  * @param silhouette the outline that the pattern is made from: the trace's, or as the user corrected it
  * @param unsure stretches of the outline where the photo's edge was weak and nobody has looked yet
  * @param calipers measures that the user took on the knife; the silhouette agrees with them
+ * @param spineOnLeft on which side of the silhouette's frame somebody who saw the knife says that its spine is; the
+ *     silhouette agrees with it; empty while nobody has said
  * @param shaping what no photo shows of the knife
  * @param spec what the maker chose
  */
@@ -54,6 +56,7 @@ public record Job(
         Optional<Silhouette> silhouette,
         List<Unsure> unsure,
         List<Caliper> calipers,
+        Optional<Boolean> spineOnLeft,
         Shaping shaping,
         SheathSpec spec) {
     /** An outline that was moved by more than this was moved by somebody who looked at it. */
@@ -71,6 +74,7 @@ public record Job(
         Objects.requireNonNull(silhouette);
         unsure = List.copyOf(unsure);
         calipers = List.copyOf(calipers);
+        Objects.requireNonNull(spineOnLeft);
         Objects.requireNonNull(shaping);
         Objects.requireNonNull(spec);
     }
@@ -80,21 +84,23 @@ public record Job(
         TraceSettings knife = new TraceSettings(
                 19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE, new GroundChoice.Any());
         return new Job("", "", today, Optional.empty(), "", Optional.empty(), knife, Optional.empty(),
-                Optional.empty(), List.of(), List.of(), Shaping.usual(0.4), SheathSpec.standard(SheathKind.FOLDED));
+                Optional.empty(), List.of(), List.of(), Optional.empty(), Shaping.usual(0.4),
+                SheathSpec.standard(SheathKind.FOLDED));
     }
 
     public Job withOrder(String customer, String knifeName, Optional<LocalDate> due, String notes) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, shaping, spec);
+                calipers, spineOnLeft, shaping, spec);
     }
 
-    /** Another picture: what came out of the one before it goes, and what was measured on the knife in it. */
+    /** Another picture: what came out of the one before it goes, and what was measured and told of the knife in it. */
     public Job withPhoto(Photo photo) {
         // Corners set by hand are places in the picture before.
         TraceSettings kept = settings.ground() instanceof GroundChoice.Rectangle
                 ? settings.withGround(new GroundChoice.Any())
                 : settings;
-        return withTracing(Optional.of(photo), kept, Optional.empty(), Optional.empty(), List.of(), List.of());
+        return withTracing(Optional.of(photo), kept, Optional.empty(), Optional.empty(), List.of(), List.of())
+                .withSpineTold(Optional.empty());
     }
 
     /** Other things told about the picture: an outline that was made with the old ones goes. */
@@ -104,22 +110,27 @@ public record Job(
                 : withTracing(photo, settings, Optional.empty(), Optional.empty(), List.of(), calipers);
     }
 
-    /** What came out of the picture, uncorrected but for what was measured on the knife. */
+    /** What came out of the picture, uncorrected but for what was measured and told of the knife. */
     public Job withTrace(Trace trace) {
-        Silhouette bent = Caliper.honoured(trace.silhouette(), calipers);
+        Silhouette bent = asTold(trace.silhouette());
         return withTracing(photo, settings, Optional.of(trace), Optional.of(bent), trace.unsure(), calipers);
     }
 
     /**
-     * The outline as the user corrected it, bent to what was measured on the knife. Where that moved it, somebody has
-     * looked.
+     * The outline as the user corrected it, bent to what was measured on the knife, its spine where it was said to be.
+     * Where that moved it, somebody has looked.
      */
     public Job withSilhouette(Silhouette corrected) {
-        Silhouette bent = Caliper.honoured(corrected, calipers);
+        Silhouette bent = asTold(corrected);
         List<Unsure> left = silhouette
                 .map(before -> unsure.stream().filter(u -> stays(u, before, bent)).toList())
                 .orElse(unsure);
         return withTracing(photo, settings, trace, Optional.of(bent), left, calipers);
+    }
+
+    private Silhouette asTold(Silhouette silhouette) {
+        boolean right = spineOnLeft.isEmpty() || spineOnLeft.get() == silhouette.spineOnLeft();
+        return Caliper.honoured(right ? silhouette : silhouette.withOtherSide(), calipers);
     }
 
     private static boolean stays(Unsure stretch, Silhouette before, Silhouette after) {
@@ -159,22 +170,30 @@ public record Job(
                 photo, settings, trace, silhouette.map(s -> Caliper.released(s, measured, calipers)), unsure, others);
     }
 
+    /** The side of the spine as somebody says who saw the knife, and the edge on the other; also for traces to come. */
+    public Job withSpine(boolean onLeft) {
+        Job told = withSpineTold(Optional.of(onLeft));
+        return silhouette.map(told::withSilhouette).orElse(told);
+    }
+
+    private Job withSpineTold(Optional<Boolean> spineOnLeft) {
+        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
+                calipers, spineOnLeft, shaping, spec);
+    }
+
     public Job withShaping(Shaping shaping) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, shaping, spec);
+                calipers, spineOnLeft, shaping, spec);
     }
 
     public Job withSpec(SheathSpec spec) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, shaping, spec);
+                calipers, spineOnLeft, shaping, spec);
     }
 
-    /** Whether somebody should look which side is the edge: the outline did not tell, and nobody has exchanged the two. */
+    /** Whether somebody should look which side is the edge: the outline did not tell, and nobody has said it. */
     public boolean asksForEdge() {
-        return trace.isPresent()
-                && silhouette.isPresent()
-                && trace.get().landmarkError().asksForEdge()
-                && trace.get().silhouette().spineOnLeft() == silhouette.get().spineOnLeft();
+        return trace.isPresent() && trace.get().landmarkError().asksForEdge() && spineOnLeft.isEmpty();
     }
 
     /** Whether the outline is no longer what came out of the picture. */
@@ -212,6 +231,6 @@ public record Job(
             List<Unsure> unsure,
             List<Caliper> calipers) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, shaping, spec);
+                calipers, spineOnLeft, shaping, spec);
     }
 }

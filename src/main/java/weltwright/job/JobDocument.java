@@ -57,9 +57,10 @@ record JobDocument(
         @JsonSetter(nulls = Nulls.SET) Shape outline,
         List<UnsureEntry> toLookAt,
         List<CaliperEntry> calipers,
+        @JsonSetter(nulls = Nulls.SET) Side spineTold,
         SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
-    static final int VERSION = 5;
+    static final int VERSION = 6;
 
     /** Longer than any knife: a coordinate beyond is damage. */
     private static final double FARTHEST_MM = 2000;
@@ -80,6 +81,7 @@ record JobDocument(
                 job.silhouette().map(Shape::of).orElse(null),
                 job.unsure().stream().map(UnsureEntry::of).toList(),
                 job.calipers().stream().map(CaliperEntry::of).toList(),
+                job.spineOnLeft().map(Side::spine).orElse(null),
                 SheathEntry.of(job.spec()));
     }
 
@@ -103,6 +105,7 @@ record JobDocument(
                 Optional.ofNullable(outline).map(Shape::silhouette),
                 toLookAt.stream().map(UnsureEntry::unsure).toList(),
                 calipers.stream().map(CaliperEntry::caliper).toList(),
+                Optional.ofNullable(spineTold).map(side -> side == Side.LEFT),
                 measured.shaping(),
                 sheath.spec());
     }
@@ -294,7 +297,7 @@ record JobDocument(
                     Pair.of(at.heel()),
                     Pair.of(at.spineStart()),
                     Pair.of(at.butt()),
-                    silhouette.spineOnLeft() ? Side.LEFT : Side.RIGHT);
+                    Side.spine(silhouette.spineOnLeft()));
         }
 
         Silhouette silhouette() {
@@ -308,7 +311,11 @@ record JobDocument(
     /** A side as seen along the knife towards its tip, from above. */
     enum Side {
         LEFT,
-        RIGHT
+        RIGHT;
+
+        static Side spine(boolean onLeft) {
+            return onLeft ? LEFT : RIGHT;
+        }
     }
 
     @JsonFormat(shape = JsonFormat.Shape.ARRAY)

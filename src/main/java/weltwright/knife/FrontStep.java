@@ -2,6 +2,7 @@ package weltwright.knife;
 
 import java.util.List;
 import java.util.Optional;
+import weltwright.geometry.LineFit;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
@@ -49,8 +50,8 @@ public record FrontStep(int onHandle, int onBlade) {
                 at = u;
             }
         }
-        Line handle = Line.fit(sides, above, at - STRAIGHT_MM, at - SPREAD_MM);
-        Line blade = Line.fit(sides, above, at + SPREAD_MM, at + STRAIGHT_MM);
+        LineFit handle = side(sides, above, at - STRAIGHT_MM, at - SPREAD_MM);
+        LineFit blade = side(sides, above, at + SPREAD_MM, at + STRAIGHT_MM);
         double height = Math.abs(handle.at(at) - blade.at(at));
         if (Math.min(height, most) < LEAST_HEIGHT_MM || most < 0.6 * height) {
             return Optional.empty();
@@ -73,28 +74,12 @@ public record FrontStep(int onHandle, int onBlade) {
         return at;
     }
 
-    private record Line(double slope, double height) {
-        static Line fit(Sides sides, boolean above, double from, double to) {
-            double n = 0;
-            double sx = 0;
-            double sy = 0;
-            double sxx = 0;
-            double sxy = 0;
-            for (double u = from; u <= to; u += 0.1) {
-                double y = sides.outward(above, u);
-                n++;
-                sx += u;
-                sy += y;
-                sxx += u * u;
-                sxy += u * y;
-            }
-            double slope = (n * sxy - sx * sy) / (n * sxx - sx * sx);
-            return new Line(slope, (sy - slope * sx) / n);
+    private static LineFit side(Sides sides, boolean above, double from, double to) {
+        LineFit line = new LineFit();
+        for (double u = from; u <= to; u += 0.1) {
+            line.add(u, sides.outward(above, u));
         }
-
-        double at(double x) {
-            return height + slope * x;
-        }
+        return line;
     }
 
     private static int nearest(Polyline ring, Point p) {

@@ -1,5 +1,6 @@
 package weltwright.knife;
 
+import weltwright.geometry.LineFit;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -75,23 +76,12 @@ public final class LongAxis {
         Sides sides = new Sides(along);
         double[] extent = extent(along);
         double length = extent[1] - extent[0];
-        double n = 0;
-        double sx = 0;
-        double sy = 0;
-        double sxx = 0;
-        double sxy = 0;
+        LineFit middle = new LineFit();
         for (double part = HANDLE_FROM; part <= HANDLE_TO; part += 0.005) {
             double x = extent[0] + part * length;
-            double y = sides.middle(x);
-            n++;
-            sx += x;
-            sy += y;
-            sxx += x * x;
-            sxy += x * y;
+            middle.add(x, sides.middle(x));
         }
-        double slope = (n * sxy - sx * sy) / (n * sxx - sx * sx);
-        double height = (sy - slope * sx) / n;
-        return new Placement(axis.angleRad() + Math.atan(slope), axis.apply(new Point(0, height)));
+        return new Placement(axis.angleRad() + Math.atan(middle.slope()), axis.apply(new Point(0, middle.at(0))));
     }
 
     private static double[] extent(Polyline along) {

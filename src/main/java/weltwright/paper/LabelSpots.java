@@ -101,9 +101,7 @@ final class LabelSpots {
         for (double off : LETTER_DISTANCES_MM) {
             for (double fraction : MARK_FRACTIONS) {
                 Point at = line.at(fraction * length);
-                Point ahead = line.at(Math.min(length, fraction * length + 1));
-                Point behind = line.at(Math.max(0, fraction * length - 1));
-                Point inwards = ahead.minus(behind).unit().left();
+                Point inwards = direction(line, fraction * length).left();
                 Point centre = at.plus(inwards.times(off));
                 Label label = Label.of(lettering, List.of(letter), MARK_SIZE_MM, centre, 0).inRing();
                 if (off > 0 == isInside(label) && off < 0 == isOutside(label) && isFree(label)) {
@@ -119,9 +117,7 @@ final class LabelSpots {
         for (double off : MARK_DISTANCES_MM) {
             for (double fraction : MARK_FRACTIONS) {
                 Point at = line.at(fraction * length);
-                Point ahead = line.at(Math.min(length, fraction * length + 1));
-                Point behind = line.at(Math.max(0, fraction * length - 1));
-                Point along = ahead.minus(behind).unit();
+                Point along = direction(line, fraction * length);
                 double angle = Label.readable(Math.atan2(along.y(), along.x()));
                 double half = Label.of(lettering, text, MARK_SIZE_MM, at, angle).heightMm() / 2;
                 for (double side : new double[] {1, -1}) {
@@ -134,6 +130,11 @@ final class LabelSpots {
             }
         }
         return Optional.empty();
+    }
+
+    private static Point direction(Polyline line, double stationMm) {
+        Point ahead = line.at(Math.min(line.lengthMm(), stationMm + 1));
+        return ahead.minus(line.at(Math.max(0, stationMm - 1))).unit();
     }
 
     /** Two lines as nearly alike in length as the words allow; one word stays one line. */

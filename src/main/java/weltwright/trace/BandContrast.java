@@ -56,9 +56,6 @@ record BandContrast(float[] path, float[] slope) {
     /** Rows so far apart are noisy each by itself. */
     private static final int APART_ROWS = 8;
 
-    /** Median of the absolute value of a normal variable with standard deviation 1. */
-    private static final double MEDIAN_OF_ABSOLUTE = 0.6745;
-
     /** What a change of hue counts for by each standard deviation, next to steps of brightness. */
     private static final double HUE = 0.25;
 
@@ -94,9 +91,9 @@ record BandContrast(float[] path, float[] slope) {
      * Variance of the ground's own colour beside its lines, in grey levels squared: from second differences between rows
      * that noise makes differ by themselves, along the outermost samples. A shadow's slope leaves none.
      */
-    private static double noise(float[] colour, Print[] print, int rows, int width) {
+    static double noise(float[] colour, Print[] print, int rows, int width) {
         int side = Math.max(1, width / 8);
-        double[] bends = new double[side * rows * 3];
+        float[] bends = new float[side * rows * 3];
         int count = 0;
         for (int i = APART_ROWS; i < rows - APART_ROWS; i++) {
             for (int at = (i + 1) * width - side; at < (i + 1) * width; at++) {
@@ -109,8 +106,7 @@ record BandContrast(float[] path, float[] slope) {
                 }
             }
         }
-        Arrays.sort(bends, 0, count);
-        double sigma = count == 0 ? 0 : bends[count / 2] / MEDIAN_OF_ABSOLUTE / Math.sqrt(6);
+        double sigma = Median.sigma(Arrays.copyOf(bends, count)) / Math.sqrt(6);
         return Math.max(ColourSums.NOISE, sigma * sigma);
     }
 

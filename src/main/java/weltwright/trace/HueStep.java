@@ -1,7 +1,5 @@
 package weltwright.trace;
 
-import java.util.Arrays;
-
 /**
  * How much the hue changes across each place of a band along a knife's outline. A shadow darkens paper and hardly tints
  * it, and steel that is as bright as the shadow beside it is seldom of the paper's very hue, so this tells where
@@ -20,9 +18,6 @@ final class HueStep {
 
     /** Hues differ by so many standard deviations by chance. */
     private static final double CHANCE = 2;
-
-    /** Median of the absolute value of a normal variable with standard deviation 1. */
-    private static final double MEDIAN_OF_ABSOLUTE = 0.6745;
 
     /** Two for each sample: blue less red, and green less both. */
     private final float[] hue;
@@ -57,14 +52,12 @@ final class HueStep {
     /** How one of the two hues scatters along the band's outermost samples. */
     private double sigma(int which, int rows) {
         int side = Math.max(1, width / 8);
-        double[] off = new double[side * Math.max(0, rows - APART_ROWS)];
+        float[] off = new float[side * Math.max(0, rows - APART_ROWS)];
         for (int j = 0; j < off.length; j++) {
             int at = 2 * (j / side * width + width - 1 - j % side) + which;
             off[j] = Math.abs(hue[at] - hue[at + 2 * APART_ROWS * width]);
         }
-        Arrays.sort(off);
-        double median = off.length == 0 ? 0 : off[off.length / 2];
-        return Math.hypot(LEAST_SIGMA, median / MEDIAN_OF_ABSOLUTE);
+        return Math.hypot(LEAST_SIGMA, Median.sigma(off));
     }
 
     private double at(int sample) {

@@ -62,7 +62,13 @@ interface KnownGround {
             PrintLook look,
             LineEnds ends,
             boolean isSteelGrey,
-            double shadowMm) {}
+            double shadowMm) {
+
+        /** Whether nothing is printed on the ground, so that a shadow may pass for the knife. */
+        boolean isBlank() {
+            return shadowMm > 0;
+        }
+    }
 
     /** A mask's closing and opening are not to be relied on in a raster's outermost pixels. */
     double RIM_PX = 4;

@@ -4,7 +4,18 @@ package weltwright.trace;
 final class Median {
     private static final int HALF_BITS = 16;
 
+    /** Median of the absolute value of a normal variable with standard deviation 1. */
+    private static final double OF_NORMAL = 0.6745;
+
     private Median() {}
+
+    /**
+     * The standard deviation of what is normally distributed about 0 but for some that lies far off, from the sizes of its
+     * values; 0 where there are none.
+     */
+    static double sigma(float[] sizes) {
+        return sizes.length == 0 ? 0 : of(sizes) / OF_NORMAL;
+    }
 
     /**
      * The value at half of the count when they are sorted. Numbers that are not negative are ordered as their bits are, so

@@ -114,7 +114,7 @@ public final class Tracer {
         }
         List<Unsure> unsure = Unsure.of(built.ring(), built.certainty());
         BladeCheck.check(built.silhouette(), unsure);
-        if (cover.shadowMm() > 0 && built.frontMissing()) {
+        if (cover.isBlank() && built.frontMissing()) {
             throw BladeCheck.oneColoured();
         }
         ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);

@@ -10,8 +10,6 @@ import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.Timer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import weltwright.trouble.Trouble;
 
 /**
@@ -66,7 +64,11 @@ final class Entry<T> {
                 take();
             }
         });
-        field.getDocument().addDocumentListener(new Typing(lively));
+        field.getDocument().addDocumentListener((Typed) () -> {
+            if (lively && !showing) {
+                pause.restart();
+            }
+        });
         field.getInputMap().put(KeyStroke.getKeyStroke("ESCAPE"), "back");
         field.getActionMap().put("back", new AbstractAction() {
             @Override
@@ -149,34 +151,5 @@ final class Entry<T> {
         wrong.say("");
         String own = printer.apply(value);
         reading.setText(own.equals(field.getText()) ? "" : " = " + own + " ");
-    }
-
-    private final class Typing implements DocumentListener {
-        private final boolean lively;
-
-        Typing(boolean lively) {
-            this.lively = lively;
-        }
-
-        @Override
-        public void insertUpdate(DocumentEvent e) {
-            typed();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent e) {
-            typed();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent e) {
-            // a change of style, not of text
-        }
-
-        private void typed() {
-            if (lively && !showing) {
-                pause.restart();
-            }
-        }
     }
 }

@@ -30,7 +30,7 @@ record HandWork(Silhouette proposed, Silhouette corrected) {
     Silhouette on(Silhouette anew) {
         boolean sameSide = corrected.spineOnLeft() == proposed.spineOnLeft();
         Silhouette before = sameSide ? proposed : proposed.withOtherSide();
-        Silhouette result = sameSide ? anew : anew.withOtherSide();
+        Silhouette result = anew.spineOnLeft() == corrected.spineOnLeft() ? anew : anew.withOtherSide();
         UnaryOperator<Point> motion = motion(before, result);
         for (Polyline stretch : stretches()) {
             result = redone(result, stretch.map(motion));

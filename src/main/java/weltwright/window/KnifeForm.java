@@ -1,7 +1,10 @@
 package weltwright.window;
 
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import javax.swing.AbstractButton;
+import javax.swing.JButton;
 import javax.swing.JToggleButton;
 import weltwright.ground.ReferenceSheet;
 import weltwright.job.Fields;
@@ -28,6 +31,7 @@ final class KnifeForm extends Form {
     private final Entry<Double> barDown = Lines.slowLength(Fields.SHEET_BAR_DOWN, 1);
     private final Entry<OptionalDouble> focal =
             Lines.numberIfAny(Fields.FOCAL_35MM, OptionalDouble.empty());
+    private final JButton thisSide = new JButton("Red runs along the edge");
     private final JToggleButton otherSide = new JToggleButton("The other side is the edge");
     private final CaliperRows calipers;
     private final WrappedText result = new WrappedText(Look::text);
@@ -59,15 +63,15 @@ final class KnifeForm extends Form {
         line("Focal length, 35 mm", 'L', focal, "Only where the photo does not tell; empty takes it from the photo");
         heading("What the photo says");
         wide(result);
-        otherSide.setName("other side");
-        otherSide.setMnemonic('O');
-        otherSide.setToolTipText("Exchange edge and spine, where the program took one for the other");
-        otherSide.addActionListener(e -> bench.job()
-                .silhouette()
-                .ifPresent(s -> bench.change(job -> job.withSilhouette(s.withOtherSide()))));
-        wide(otherSide);
         side.setName("side to look at");
         wide(side);
+        sideButton(thisSide, "this side", 'R', "It is right as drawn: do not ask again", Silhouette::spineOnLeft);
+        sideButton(
+                otherSide,
+                "other side",
+                'O',
+                "Exchange edge and spine, where the program took one for the other",
+                s -> !s.spineOnLeft());
         wide(error);
         heading("Measured on the knife itself");
         calipers = new CaliperRows(bench);
@@ -78,6 +82,18 @@ final class KnifeForm extends Form {
             entry.onTaken(() -> bench.change(entry.session(), job -> job.withSettings(settings())));
         }
         bench.watch(this::follow);
+    }
+
+    /** @param spineOnLeft where somebody who presses it says that the spine is */
+    private void sideButton(
+            AbstractButton button, String name, char mnemonic, String tip, Predicate<Silhouette> spineOnLeft) {
+        button.setName(name);
+        button.setMnemonic(mnemonic);
+        button.setToolTipText(tip);
+        button.addActionListener(e -> bench.job()
+                .silhouette()
+                .ifPresent(s -> bench.change(job -> job.withSpine(spineOnLeft.test(s)))));
+        wide(button);
     }
 
     /** Puts the cursor where the maker begins. */
@@ -127,9 +143,9 @@ final class KnifeForm extends Form {
         result.say(job.silhouette().map(s -> told(s, job)).orElse("No outline yet."));
         side.say(
                 job.asksForEdge()
-                        ? "The outline does not tell for sure which side is the edge. Red must run along it; where it runs"
-                                + " along the spine, press the button above."
+                        ? "The outline does not tell for sure which side is the edge. Look, and press one:"
                         : "");
+        thisSide.setVisible(job.asksForEdge());
         error.say(job.trace().map(Trace::error).map(KnifeForm::told).orElse(""));
         notes.say(job.trace().map(t -> String.join(" ", t.notes())).orElse(""));
     }

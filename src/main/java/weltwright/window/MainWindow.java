@@ -84,7 +84,7 @@ public final class MainWindow {
         PhoneDesk phoneDesk = new PhoneDesk(bench, work, asker, phones, notice::say);
         acts = new Acts(this, desk, phoneDesk, output, bench, ruler, memory);
         knifeForm = new KnifeForm(bench, phones, () -> showPhoto(true));
-        outline.drawing().onMeasuring(knifeForm::measureWidth);
+        outline.drawing().widthPlace().onMeasuring(knifeForm::measureWidth);
         addForm(Stage.ORDER, new OrderForm(bench));
         addForm(Stage.KNIFE, knifeForm);
         addForm(Stage.SHEATH, new SheathForm(bench));

@@ -8,8 +8,6 @@ import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import weltwright.job.Job;
 
 /** Whose knife it is, when it is to be ready, and whatever else was agreed. */
@@ -43,7 +41,12 @@ final class OrderForm extends Form {
         customer.onTaken(() -> take(customer.session()));
         knife.onTaken(() -> take(knife.session()));
         due.onTaken(() -> take(due.session()));
-        notes.getDocument().addDocumentListener(new Typing());
+        // Each letter is in the job at once: nothing typed can be lost.
+        notes.getDocument().addDocumentListener((Typed) () -> {
+            if (!showing) {
+                take(session);
+            }
+        });
         notes.addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent e) {
@@ -69,30 +72,6 @@ final class OrderForm extends Form {
             notes.setText(job.notes());
             notes.setCaretPosition(0);
             showing = false;
-        }
-    }
-
-    /** Each letter is in the job at once: nothing typed can be lost. */
-    private final class Typing implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent e) {
-            typed();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent e) {
-            typed();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent e) {
-            // a change of style, not of text
-        }
-
-        private void typed() {
-            if (!showing) {
-                take(session);
-            }
         }
     }
 }

@@ -25,7 +25,6 @@ final class OutlineInk {
     private static final Color HANDLE = new Color(0xffc933);
     private static final Color UNSURE = new Color(0xd65cff);
     private static final Color MEASURE = new Color(0x8dff8a);
-    private static final Color HALO = new Color(0, 0, 0, 150);
     private static final double BELOW_MM = 7;
 
     private final Graphics2D g;
@@ -42,13 +41,7 @@ final class OutlineInk {
 
     void outline(Silhouette s) {
         Polyline outline = s.outline().sampled(STEP_MM);
-        Shape whole = shape(outline);
-        g.setStroke(Words.pen(3.6f));
-        g.setColor(HALO);
-        g.draw(whole);
-        g.setStroke(Words.pen(1.6f));
-        g.setColor(HANDLE);
-        g.draw(whole);
+        Words.drawRimmed(g, shape(outline), 1.6f, HANDLE);
         g.setColor(EDGE);
         g.draw(shape(shorter(outline, Place.HEEL.of(s), Place.TIP.of(s))));
         g.setColor(SPINE);
@@ -96,12 +89,7 @@ final class OutlineInk {
         Shape dot = new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
         g.setColor(new Color(255, 255, 255, 90));
         g.fill(dot);
-        g.setStroke(Words.pen(4));
-        g.setColor(HALO);
-        g.draw(dot);
-        g.setStroke(Words.pen(2));
-        g.setColor(held ? HANDLE : Color.WHITE);
-        g.draw(dot);
+        Words.drawRimmed(g, dot, 2, held ? HANDLE : Color.WHITE);
         boolean above = mm.y() >= (Place.HEEL.of(s).y() + Place.SPINE.of(s).y()) / 2;
         FontMetrics metrics = g.getFontMetrics();
         int wide = metrics.stringWidth(place.words());
@@ -112,7 +100,7 @@ final class OutlineInk {
     /** A stroke of the hand; paler once it is drawn and being followed. */
     void stroke(Polyline stroke, boolean drawing) {
         Shape shape = shape(stroke);
-        g.setColor(HALO);
+        g.setColor(Words.RIM);
         g.setStroke(Words.pen(4));
         g.draw(shape);
         g.setColor(drawing ? Color.WHITE : UNSURE);
@@ -149,7 +137,7 @@ final class OutlineInk {
         Point b = at.toPx(to);
         Point end = b.minus(a).unit().left().times(UIScale.scale(6f));
         for (boolean rim : new boolean[] {true, false}) {
-            g.setColor(rim ? HALO : MEASURE);
+            g.setColor(rim ? Words.RIM : MEASURE);
             g.setStroke(Words.pen(rim ? 4 : 1.6f));
             line(a, b);
             line(a.minus(end), a.plus(end));

@@ -6,13 +6,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleConsumer;
 import javax.swing.JPopupMenu;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
 import weltwright.trace.Unsure;
 
@@ -27,35 +25,26 @@ final class OutlineView extends Drawing {
     private static final double FAR_NUDGE_MM = 2;
     private static final double POINT_NUDGE_MM = 0.1;
     private static final double FAR_POINT_NUDGE_MM = 1;
-    private static final double STRIDE_MM = 1;
-    private static final double FAR_STRIDE_MM = 10;
 
     /** Where the outline between two points or at an unsure stretch is sent to the edge, it may be this far off. */
     private static final double PULL_REACH_MM = 1.5;
 
-    private static final double LEAST_REACH_MM = 0.5;
-    private static final double MOST_REACH_MM = 3;
-    private static final double LEAST_STROKE_MM = 3;
-
     private final Bench bench;
-    private final Redrawing redrawing;
+    private final EdgeStroke stroke;
     private final PointEdits points;
+    private final WidthPlace width = new WidthPlace();
     private final UnsureTour tour;
     private final GroundLayer ground;
     private final List<Runnable> watchers = new ArrayList<>();
-    private DoubleConsumer measuring = fromTip -> {};
     private Optional<Picture> picture = Optional.empty();
     private Optional<Silhouette> pulled = Optional.empty();
     private Optional<Grip> held = Optional.empty();
-    private List<Point> stroke = List.of();
-    private boolean drawing;
-    private double measuredX;
     private Tool tool = Tool.MARKS;
     private String refusal = "";
 
     OutlineView(Bench bench, Work work) {
         this.bench = bench;
-        redrawing = new Redrawing(bench, work, this::refuse);
+        stroke = new EdgeStroke(new Redrawing(bench, work, this::refuse), this::repaint);
         points = new PointEdits(bench, this::refuse);
         tour = new UnsureTour(bench);
         ground = new GroundLayer(bench);
@@ -94,12 +83,11 @@ final class OutlineView extends Drawing {
         });
         onKey("ENTER", () -> {
             if (tool == Tool.WIDTH) {
-                measure();
+                silhouette().ifPresent(width::measure);
             }
         });
         onKey("ESCAPE", () -> {
-            stroke = List.of();
-            drawing = false;
+            stroke.drop();
             pulled = Optional.empty();
             hold(Optional.empty());
         });
@@ -117,9 +105,8 @@ final class OutlineView extends Drawing {
         watchers.add(watcher);
     }
 
-    /** {@code what} is told where the user wants to type a width: how far from the tip, in mm. */
-    void onMeasuring(DoubleConsumer what) {
-        measuring = what;
+    WidthPlace widthPlace() {
+        return width;
     }
 
     Tool tool() {
@@ -130,9 +117,9 @@ final class OutlineView extends Drawing {
         tool = another;
         tour.pause();
         held = Optional.empty();
-        stroke = List.of();
+        stroke.drop();
         if (another == Tool.WIDTH) {
-            silhouette().ifPresent(s -> measuredX = Place.TIP.of(s).x() - s.bladeLengthMm() / 2);
+            silhouette().ifPresent(width::toMiddleOfBlade);
         }
         refuse("");
     }
@@ -198,7 +185,7 @@ final class OutlineView extends Drawing {
         ink.outline(s);
         bench.job().calipers().forEach(caliper -> ink.caliper(caliper, s));
         if (tool == Tool.WIDTH) {
-            ink.across(s, measuredX, OutlineInk.said(Caliper.widthAt(s, measuredX)));
+            width.paint(ink, s);
         }
         if (tool == Tool.POINTS) {
             List<Node> nodes = s.outline().nodes();
@@ -206,9 +193,7 @@ final class OutlineView extends Drawing {
                 ink.node(nodes.get(i), held.equals(Optional.of(new NodeGrip(i))));
             }
         }
-        if (stroke.size() > 1) {
-            ink.stroke(Polyline.open(stroke), drawing);
-        }
+        stroke.paint(ink);
         for (Place place : Place.values()) {
             ink.place(place, s, held.equals(Optional.of(place)));
         }
@@ -226,18 +211,17 @@ final class OutlineView extends Drawing {
             return held.isPresent();
         }
         if (tool == Tool.REDRAW) {
-            stroke = new ArrayList<>(List.of(mm));
-            drawing = true;
+            stroke.begin(mm);
         } else if (tool == Tool.WIDTH) {
-            measuredX = mm.x();
-            measure();
+            width.to(mm.x());
+            silhouette().ifPresent(width::measure);
         }
         return tool == Tool.REDRAW;
     }
 
     @Override
     protected void drag(Point mm) {
-        if (drawing) {
+        if (stroke.drawing()) {
             stroke.add(mm);
         } else {
             pulled = silhouette().flatMap(s -> held.map(grip -> grip.pulled(s, mm)));
@@ -246,14 +230,9 @@ final class OutlineView extends Drawing {
 
     @Override
     protected void letGo() {
-        if (drawing) {
-            drawing = false;
-            List<Point> drawn = List.copyOf(stroke);
-            if (drawn.size() > 1 && Polyline.open(drawn).lengthMm() >= LEAST_STROKE_MM) {
-                redraw(Polyline.open(drawn), Math.max(LEAST_REACH_MM, Math.min(MOST_REACH_MM, reachMm())));
-            } else {
-                stroke = List.of();
-            }
+        if (stroke.drawing()) {
+            held = Optional.empty();
+            stroke.letGo(reachMm());
         } else {
             pulled.ifPresent(s -> bench.change(job -> job.withSilhouette(s)));
         }
@@ -267,7 +246,7 @@ final class OutlineView extends Drawing {
     @Override
     protected void hover(Point mm) {
         if (tool == Tool.WIDTH) {
-            measuredX = mm.x();
+            width.to(mm.x());
             repaint();
         }
     }
@@ -363,7 +342,7 @@ final class OutlineView extends Drawing {
 
     private void arrow(int right, int up, boolean far) {
         if (tool == Tool.WIDTH) {
-            measuredX += right * (far ? FAR_STRIDE_MM : STRIDE_MM);
+            width.stride(right, far);
             repaint();
         } else if (held.isPresent() && held.get() instanceof Place place && right != 0) {
             double mm = -right * (far ? FAR_NUDGE_MM : NUDGE_MM);
@@ -381,30 +360,16 @@ final class OutlineView extends Drawing {
         heldNode()
                 .map(node -> points.between(points.next(node, -1), points.next(node, 1)))
                 .or(() -> tour.present().map(this::aboutUnsure))
-                .ifPresent(stretch -> redraw(stretch, PULL_REACH_MM));
+                .ifPresent(stretch -> {
+                    held = Optional.empty();
+                    stroke.send(stretch, PULL_REACH_MM);
+                });
     }
 
     private Polyline aboutUnsure(Unsure unsure) {
         Polyline curve = curve();
         return curve.stretch(
-                curve.stationOf(unsure.from()) - LEAST_STROKE_MM, curve.stationOf(unsure.to()) + LEAST_STROKE_MM);
-    }
-
-    private void redraw(Polyline along, double reachMm) {
-        stroke = along.points();
-        held = Optional.empty();
-        repaint();
-        redrawing.along(along, reachMm, () -> {
-            if (!drawing) {
-                stroke = List.of();
-            }
-            repaint();
-        });
-    }
-
-    private void measure() {
-        silhouette().filter(s -> Caliper.widthAt(s, measuredX) > 0).ifPresent(s -> measuring.accept(
-                Math.round(10 * (Place.TIP.of(s).x() - measuredX)) / 10.0));
+                curve.stationOf(unsure.from()) - EdgeStroke.LEAST_MM, curve.stationOf(unsure.to()) + EdgeStroke.LEAST_MM);
     }
 
     private void refuse(String why) {

@@ -30,7 +30,6 @@ final class PhotoView extends Drawing {
     private static final double MAGNIFIED = 5;
     private static final float GLASS_PX = 180;
     private static final Color SIDE = new Color(0xffc933);
-    private static final Color HALO = new Color(0, 0, 0, 150);
 
     private final Bench bench;
     private final List<Runnable> watchers = new ArrayList<>();
@@ -158,12 +157,7 @@ final class PhotoView extends Drawing {
     private void paintSides(Graphics2D g, Viewport at, GroundChoice.Rectangle told) {
         List<Point> corners = corners();
         Shape sides = at.transform().createTransformedShape(Words.path(Polyline.closed(corners)));
-        g.setStroke(Words.pen(3.6f));
-        g.setColor(HALO);
-        g.draw(sides);
-        g.setStroke(Words.pen(1.4f));
-        g.setColor(SIDE);
-        g.draw(sides);
+        Words.drawRimmed(g, sides, 1.6f, SIDE);
         paintLength(g, at.toPx(corners.get(0).towards(corners.get(1), 0.5)), told.widthMm());
         paintLength(g, at.toPx(corners.get(1).towards(corners.get(2), 0.5)), told.heightMm());
     }
@@ -177,12 +171,7 @@ final class PhotoView extends Drawing {
         boolean isHeld = held.equals(Optional.of(corner));
         double r = UIScale.scale(isHeld ? 9f : 7f);
         Shape ring = new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
-        g.setStroke(Words.pen(4));
-        g.setColor(HALO);
-        g.draw(ring);
-        g.setStroke(Words.pen(2));
-        g.setColor(isHeld ? SIDE : Color.WHITE);
-        g.draw(ring);
+        Words.drawRimmed(g, ring, 2, isHeld ? SIDE : Color.WHITE);
         Words.plate(g, (corner + 1) + "  " + GroundChoice.Rectangle.CORNER_NAMES.get(corner), px.x() + 14, px.y() - 26);
     }
 

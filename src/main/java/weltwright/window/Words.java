@@ -5,6 +5,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.RoundRectangle2D;
 import weltwright.geometry.Point;
@@ -14,6 +15,9 @@ import weltwright.geometry.Polyline;
 final class Words {
     private static final Color PLATE = new Color(20, 20, 20, 190);
     private static final int PAD = 5;
+
+    /** Round a light line it is to be seen over any picture. */
+    static final Color RIM = new Color(0, 0, 0, 150);
 
     private Words() {}
 
@@ -35,6 +39,16 @@ final class Words {
     /** A round pen so many pixels wide, at the user's scale. */
     static BasicStroke pen(float widthPx) {
         return new BasicStroke(UIScale.scale(widthPx), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    }
+
+    /** Draws along a shape with a pen so many pixels wide, and leaves that pen and colour in hand. */
+    static void drawRimmed(Graphics2D g, Shape shape, float widthPx, Color colour) {
+        g.setStroke(pen(widthPx + 2));
+        g.setColor(RIM);
+        g.draw(shape);
+        g.setStroke(pen(widthPx));
+        g.setColor(colour);
+        g.draw(shape);
     }
 
     /** The chain as a shape, in the chain's own units. */

@@ -174,6 +174,26 @@ class JobFileTest {
         }
     }
 
+    /** As version 5 wrote it: that somebody saw which side is the edge was told by the sides being exchanged, and only so. */
+    @Test
+    void readsWhatTheFifthVersionWrote() throws IOException {
+        rewrite(json -> asVersionFiveWroteIt(json, 5));
+        assertThat(JobFile.read(file)).isEqualTo(Jobs.full());
+        rewrite(json -> {
+            asVersionFiveWroteIt(json, 5);
+            ((ObjectNode) json.get("outline")).put("spine_side", "left");
+        });
+        assertThat(JobFile.read(file).spineOnLeft()).isEmpty();
+        assertThat(JobFile.read(file).asksForEdge()).isTrue();
+        rewrite(json -> asVersionFiveWroteIt(json, 5).putNull("trace").putNull("outline"));
+        assertThat(JobFile.read(file).spineOnLeft()).isEmpty();
+    }
+
+    private static ObjectNode asVersionFiveWroteIt(ObjectNode json, int version) {
+        json.remove("spine_told");
+        return json.put("version", version);
+    }
+
     /** As version 4 wrote it: without what is claimed for the landmarks. */
     @Test
     void readsWhatTheFourthVersionWrote() throws IOException {
@@ -187,7 +207,7 @@ class JobFileTest {
     }
 
     private static void asVersionFourWroteIt(ObjectNode json, int version) {
-        json.put("version", version);
+        asVersionFiveWroteIt(json, version);
         ((ObjectNode) json.get("trace")).remove(List.of("blade_length95", "edge_sure"));
     }
 
@@ -268,7 +288,7 @@ class JobFileTest {
     @ValueSource(
             strings = {
                 "format", "version", "customer", "begun", "due", "photo", "measured", "trace", "outline", "to_look_at",
-                "calipers", "sheath"
+                "calipers", "spine_told", "sheath"
             })
     void refusesAFileThatLacksAField(String field) throws IOException {
         rewrite(json -> json.remove(field));

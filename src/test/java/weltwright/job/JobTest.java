@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import weltwright.knife.Silhouette;
 import weltwright.measure.PrintScale;
 import weltwright.trace.Progress;
+import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
 import weltwright.trouble.Trouble;
 
@@ -35,6 +36,25 @@ class JobTest {
                 Jobs.silhouette().outline(), Jobs.silhouette().landmarks(), !Jobs.silhouette().spineOnLeft());
         assertThat(traced.withSilhouette(otherSide).isCorrected()).isTrue();
         assertThat(EMPTY.withSilhouette(otherSide).isCorrected()).isTrue();
+    }
+
+    /** The invented trace proposes the spine on the left and says itself that it is not sure. */
+    @Test
+    void asksWhichSideIsTheEdgeUntilSomebodySaysItAndKeepsThatForTheSamePhoto() {
+        Trace trace = Jobs.full().trace().orElseThrow();
+        Job traced = EMPTY.withTrace(trace);
+        assertThat(EMPTY.asksForEdge()).isFalse();
+        assertThat(traced.asksForEdge()).isTrue();
+        for (boolean left : new boolean[] {true, false}) {
+            Job told = traced.withSpine(left);
+            assertThat(told.asksForEdge()).isFalse();
+            assertThat(told.silhouette())
+                    .contains(left ? trace.silhouette() : trace.silhouette().withOtherSide());
+            Job again = told.withSettings(OTHER).withTrace(trace);
+            assertThat(again.silhouette()).isEqualTo(told.silhouette());
+            assertThat(again.asksForEdge()).isFalse();
+            assertThat(told.withPhoto(Jobs.photo()).withTrace(trace).asksForEdge()).isTrue();
+        }
     }
 
     @Test

@@ -113,6 +113,7 @@ public final class Jobs {
                 List.of(
                         new Caliper(OptionalDouble.empty(), 100 + 1 / 3.0, 99.7),
                         new Caliper(OptionalDouble.of(Math.PI * 10), 24.9, 25 - 1 / 7.0)),
+                Optional.of(false),
                 new Shaping(0.4, new Grind(Grind.Kind.HOLLOW, 11 + 1 / 3.0), 2 + 1 / 7.0),
                 new SheathSpec(
                         SheathKind.PANELS,

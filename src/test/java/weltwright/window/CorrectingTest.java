@@ -112,6 +112,21 @@ class CorrectingTest extends OpenWindow {
     }
 
     @Test
+    void anotherToolTakenWhileAStrokeIsDrawnEndsIt() {
+        robot.focus(view);
+        press(KeyEvent.VK_R);
+        robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(new Point(20, 14)))));
+        robot.pressMouse(MouseButton.LEFT_BUTTON);
+        robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(new Point(40, 15)))));
+        press(KeyEvent.VK_M);
+        robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(new Point(60, 15)))));
+        letGo();
+        NoticeBar notice = (NoticeBar) robot.finder().findByName("notice", false);
+        assertThat(execute(notice::said)).as("a defect").isEmpty();
+        assertThat(outline()).isEqualTo(Samples.KNIFE.outline());
+    }
+
+    @Test
     void aStrokeAlongAPhotoIsPulledToItsEdge() {
         Job traced = Samples.empty()
                 .withPhoto(Photo.read(Path.of("sample-images", "drop-point.jpg")))
@@ -178,7 +193,7 @@ class CorrectingTest extends OpenWindow {
         Job job = Samples.outlined();
         lay(new Job(job.customer(), job.knifeName(), job.begun(), job.due(), job.notes(), job.photo(),
                 job.settings(), job.trace(), job.silhouette(), List.of(back, edge), job.calipers(),
-                job.shaping(), job.spec()));
+                job.spineOnLeft(), job.shaping(), job.spec()));
         frame.button("next unsure").requireText("2 places to look at").click();
         assertThat(middle().distance(new Point(80, 12))).isLessThan(3);
         press(KeyEvent.VK_N);

@@ -25,6 +25,9 @@ class HandWorkTest {
         assertThat(again.landmarks().heel()).isEqualTo(ANEW.landmarks().spineStart());
         assertThat(again.landmarks().butt().distance(corrected.landmarks().butt().times(1.01)))
                 .isLessThan(0.1);
+        assertThat(new HandWork(KNIFE, corrected).on(ANEW.withOtherSide()))
+                .as("whichever side is proposed")
+                .isEqualTo(again);
     }
 
     @Test

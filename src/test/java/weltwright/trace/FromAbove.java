@@ -1,0 +1,74 @@
+package weltwright.trace;
+
+import java.util.function.Function;
+import org.bytedeco.javacpp.Loader;
+import org.bytedeco.opencv.opencv_java;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfByte;
+import org.opencv.core.Size;
+import org.opencv.imgcodecs.Imgcodecs;
+import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Point;
+import weltwright.ground.Camera;
+import weltwright.ground.Picture;
+import weltwright.ground.Plane;
+import weltwright.ground.Vector3;
+import weltwright.ground.View;
+import weltwright.photo.Photo;
+
+/**
+ * A camera straight above the ground, and drawn pictures as it would take them: blurred as by a good lens, and with a
+ * sensor's noise. Where everything is in them, is known.
+ */
+final class FromAbove {
+    private static final int SIZE_PX = 720;
+    private static final double DISTANCE_MM = 400;
+    private static final double BLUR_PX = 0.8;
+    private static final double NOISE = 3;
+
+    static {
+        Loader.load(opencv_java.class);
+    }
+
+    private final View view;
+
+    FromAbove(double pxPerMm) {
+        double middle = (SIZE_PX - 1) / 2.0;
+        view = new View(
+                new Camera(pxPerMm * DISTANCE_MM, middle, middle, 0, 0),
+                new Vector3(Math.PI, 0, 0),
+                new Vector3(0, 0, DISTANCE_MM));
+    }
+
+    View view() {
+        return view;
+    }
+
+    /** @param bgr blue, green and red of each place of the ground, in grey levels */
+    Picture picture(Function<Point, double[]> bgr) {
+        float[] colours = new float[3 * SIZE_PX * SIZE_PX];
+        for (int i = 0; i < SIZE_PX * SIZE_PX; i++) {
+            double[] colour = bgr.apply(view.meets(new Point(i % SIZE_PX, i / SIZE_PX), Plane.GROUND));
+            for (int k = 0; k < 3; k++) {
+                colours[3 * i + k] = (float) colour[k];
+            }
+        }
+        Mat drawn = new Mat(SIZE_PX, SIZE_PX, CvType.CV_32FC3);
+        drawn.put(0, 0, colours);
+        Imgproc.GaussianBlur(drawn, drawn, new Size(0, 0), BLUR_PX);
+        Mat noise = new Mat(SIZE_PX, SIZE_PX, CvType.CV_32FC3);
+        Core.setRNGSeed(3);
+        Core.randn(noise, 0, NOISE);
+        Core.add(drawn, noise, drawn);
+        drawn.convertTo(drawn, CvType.CV_8U);
+        MatOfByte file = new MatOfByte();
+        Imgcodecs.imencode(".png", drawn, file);
+        return Picture.decode(Photo.of("drawn.png", file.toArray()));
+    }
+
+    static double[] grey(double level) {
+        return new double[] {level, level, level};
+    }
+}
