@@ -1,8 +1,6 @@
 package weltwright.ground;
 
-import java.util.ArrayDeque;
 import java.util.Collection;
-import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -144,18 +142,26 @@ final class LatticeGrowth {
     }
 
     private void grow(Collection<Cell> from) {
-        Deque<Cell> front = new ArrayDeque<>(from);
+        Collection<Cell> front = from;
         while (!front.isEmpty()) {
-            for (Cell cell : front.remove().neighbours()) {
-                if (!lattice.has(cell)) {
-                    Optional<Crossing> found = lattice.expected(cell).flatMap(this::look);
-                    if (found.isPresent()) {
-                        lattice.put(cell, found.get());
-                        front.add(cell);
-                    }
-                }
-            }
+            List<Cell> next = front.stream()
+                    .flatMap(cell -> cell.neighbours().stream())
+                    .filter(cell -> !lattice.has(cell))
+                    .distinct()
+                    .toList();
+            List<Seen> seen = seen(next, lattice::expected);
+            seen.forEach(s -> lattice.put(s.cell(), s.crossing()));
+            front = seen.stream().map(Seen::cell).toList();
         }
+    }
+
+    private record Seen(Cell cell, Crossing crossing) {}
+
+    /** Those of some cells' crossings that are found where they are expected; all are looked for at the same time. */
+    private List<Seen> seen(List<Cell> cells, Function<Cell, Optional<Expected>> expected) {
+        return cells.parallelStream()
+                .flatMap(cell -> expected.apply(cell).flatMap(this::look).map(c -> new Seen(cell, c)).stream())
+                .toList();
     }
 
     private Optional<Crossing> look(Expected expected) {
@@ -173,22 +179,19 @@ final class LatticeGrowth {
      */
     boolean growBeyond(Function<Cell, Optional<Expected>> expected) {
         int before = lattice.size();
-        Deque<Cell> front = new ArrayDeque<>(lattice.cells());
-        Set<Cell> seen = new HashSet<>(front);
+        Collection<Cell> front = lattice.cells();
+        Set<Cell> passed = new HashSet<>(front);
         while (!front.isEmpty()) {
-            for (Cell cell : front.remove().neighbours()) {
-                if (!seen.add(cell)) {
-                    continue;
-                }
-                Optional<Expected> here = expected.apply(cell);
-                if (here.isPresent()) {
-                    front.add(cell);
-                }
-                if (!lattice.has(cell)) {
-                    here.flatMap(this::look).filter(c -> c.arms() == 4).ifPresent(c -> {
-                        lattice.put(cell, c);
-                        grow(List.of(cell));
-                    });
+            front = front.stream()
+                    .flatMap(cell -> cell.neighbours().stream())
+                    .filter(cell -> passed.add(cell) && expected.apply(cell).isPresent())
+                    .toList();
+            List<Cell> missing =
+                    front.stream().filter(cell -> !lattice.has(cell)).toList();
+            for (Seen seen : seen(missing, expected)) {
+                if (seen.crossing().arms() == 4 && !lattice.has(seen.cell())) {
+                    lattice.put(seen.cell(), seen.crossing());
+                    grow(List.of(seen.cell()));
                 }
             }
         }

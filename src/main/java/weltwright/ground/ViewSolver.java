@@ -115,17 +115,17 @@ public final class ViewSolver {
         List<List<Reference>> few = List.of(spread(references));
         // A wide prior may start far off; a few starts along it make sure of the right valley.
         double[] steps = prior.focalRelativeSigma() > 0.1 ? new double[] {-0.4, 0, 0.4, 0.8} : new double[] {0};
-        List<BundleFit> fits = new ArrayList<>();
-        double noise = Double.POSITIVE_INFINITY;
-        for (double step : steps) {
-            Camera camera = new Camera(prior.focalPx() * Math.exp(step), cx, cy, prior.k1(), prior.k2());
-            BundleFit fit = new BundleFit(few, prior, stretchSigma, leastPixelSigma, BundleFit.starts(few, camera))
-                    .roughly(FAR_PX);
-            fits.add(fit);
-            noise = Math.min(noise, Math.max(leastPixelSigma, fit.robustSigma(0)));
-        }
-        double least = noise;
-        BundleFit best = fits.stream()
+        List<BundleFit> fits = Arrays.stream(steps)
+                .parallel()
+                .mapToObj(step -> new Camera(prior.focalPx() * Math.exp(step), cx, cy, prior.k1(), prior.k2()))
+                .map(camera -> new BundleFit(
+                        few, prior, stretchSigma, leastPixelSigma, BundleFit.starts(few, camera)))
+                .map(fit -> fit.roughly(FAR_PX))
+                .toList();
+        double least = Math.max(
+                leastPixelSigma,
+                fits.stream().mapToDouble(fit -> fit.robustSigma(0)).min().orElseThrow());
+        BundleFit best = fits.parallelStream()
                 .map(fit -> fits.size() == 1 ? fit : fit.roughly(least))
                 .min(Comparator.comparingDouble(BundleFit::cost))
                 .orElseThrow();

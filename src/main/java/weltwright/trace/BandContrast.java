@@ -1,6 +1,7 @@
 package weltwright.trace;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import weltwright.trace.EdgePath.Print;
 
 /**
@@ -75,7 +76,7 @@ record BandContrast(float[] path, float[] slope) {
         float[] hue = ground.isSteelGrey() && !isRuled ? HueStep.across(steady, rows, width) : new float[print.length];
         double noise = ground.isSteelGrey() ? noise(steady, print, rows, width) : ColourSums.NOISE;
         BandContrast band = new BandContrast(new float[print.length], new float[print.length]);
-        for (int i = 0; i < rows; i++) {
+        IntStream.range(0, rows).parallel().forEach(i -> {
             if (isNearBlack(print, i * width, width)) {
                 band.leaving(colour, i, rows, width, print);
             } else {
@@ -83,7 +84,7 @@ record BandContrast(float[] path, float[] slope) {
                 double clear = !ground.isSteelGrey() ? 1 : isRuled ? clear(mix) : mix.otherThanShade();
                 band.stepping(colour, steady, i * width, width, print, mix.weights(), clear, noise, hue, line);
             }
-        }
+        });
         return band;
     }
 

@@ -225,12 +225,12 @@ final class EdgePath {
                 Both.of(() -> print(base, normal, half), () -> seen(base, normal, half, closed, wrap));
         Print[] print = both.first();
         Mat band = both.second();
-        // On other grounds nobody asks for it.
-        float[] even = ground.isSteelGrey() ? steady(band, print, closed, wrap) : new float[0];
-        Imgproc.GaussianBlur(band, band, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, alongPx / stepPx);
-        float[] fine = values(band, wrap, n);
+        Both<float[], float[]> smooth = Both.of(
+                // On other grounds nobody asks for it.
+                () -> ground.isSteelGrey() ? steady(band, print, closed, wrap) : new float[0],
+                () -> fine(band, wrap, n));
         band.release();
-        return BandContrast.of(fine, even, print, n, ground);
+        return BandContrast.of(smooth.second(), smooth.first(), print, n, ground);
     }
 
     /** What is printed on the ground at each place of the band. */
@@ -247,6 +247,14 @@ final class EdgePath {
             }
         }
         return print;
+    }
+
+    private float[] fine(Mat band, int wrap, int rows) {
+        Mat fine = new Mat();
+        Imgproc.GaussianBlur(band, fine, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, alongPx / stepPx);
+        float[] values = values(fine, wrap, rows);
+        fine.release();
+        return values;
     }
 
     /** The band's colours averaged farther along the edge, beside printed lines. */

@@ -133,11 +133,12 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
     private static Mat ratio(
             GroundPattern pattern, Picture picture, View view, RuledPattern ruling, PaperLight light) {
         GroundRaster raster = pattern.raster();
-        Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
-        Mat expected = light.over(raster);
-        Mat ratio = KnifeMask.ratio(seen, expected, pattern, ruling.zoneMm());
-        seen.release();
-        expected.release();
+        Both<Mat, Mat> both = Both.of(
+                () -> light.over(raster),
+                () -> raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0))));
+        Mat ratio = KnifeMask.ratio(both.second(), both.first(), pattern, ruling.zoneMm());
+        both.first().release();
+        both.second().release();
         return ratio;
     }
 

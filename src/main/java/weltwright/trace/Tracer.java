@@ -16,6 +16,7 @@ import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
 import weltwright.ground.ViewSolver;
+import weltwright.knife.Silhouette;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
@@ -109,16 +110,11 @@ public final class Tracer {
             Progress progress) {
         SilhouetteBuilder.Built built =
                 built(fine(picture, solved.view()), fine(solved.view()), settings, cover, progress);
-        if (mirrorsTheGround(picture, solved.view(), ground, cover, built)) {
-            throw BladeCheck.mirrorsTheGround();
-        }
-        List<Unsure> unsure = Unsure.of(built.ring(), built.certainty());
-        BladeCheck.check(built.silhouette(), unsure);
-        if (cover.isBlank() && built.frontMissing()) {
-            throw BladeCheck.oneColoured();
-        }
-        ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
-        BladeCheck.checkUse(error);
+        // A mirror's trouble is told rather than those that it brings about, so what throws it comes second.
+        Judged judged = Both.of(
+                        () -> judged(ground, cover, solved, built),
+                        () -> notMirroring(picture, solved.view(), ground, cover, built))
+                .first();
         List<String> notes = new ArrayList<>(notes(settings, picture, ground, solved));
         advice.join().forEach(given -> notes.add(given.toString()));
         progress.at("Traced", 1);
@@ -127,13 +123,28 @@ public final class Tracer {
                 solved.view(),
                 built.midPlane(),
                 built.onGround(),
-                error,
-                LandmarkError.of(built, error),
-                unsure,
+                judged.error(),
+                LandmarkError.of(built, judged.error()),
+                judged.unsure(),
                 notes);
     }
 
-    private static boolean mirrorsTheGround(
+    private record Judged(List<Unsure> unsure, ErrorBudget error) {}
+
+    private static Judged judged(
+            KnownGround ground, KnownGround.Cover cover, SolvedView solved, SilhouetteBuilder.Built built) {
+        List<Unsure> unsure = Unsure.of(built.ring(), built.certainty());
+        BladeCheck.check(built.silhouette(), unsure);
+        if (cover.isBlank() && built.frontMissing()) {
+            throw BladeCheck.oneColoured();
+        }
+        ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
+        BladeCheck.checkUse(error);
+        return new Judged(unsure, error);
+    }
+
+    /** The silhouette, if its blade does not mirror the ground. */
+    private static Silhouette notMirroring(
             Picture picture, View view, KnownGround ground, KnownGround.Cover cover, SilhouetteBuilder.Built built) {
         // The shadow right before a handle's front is a line, too.
         double fromX = built.silhouette().landmarks().heel().x() + PAST_FRONT_MM;
@@ -143,7 +154,10 @@ public final class Tracer {
                 .map(px -> view.meets(px, Plane.GROUND))
                 .toList());
         double[] lineColour = cover.look().lineColour();
-        return MirroredGround.isIn(picture, view, blade, ground.sketch().lines(), lineColour);
+        if (MirroredGround.isIn(picture, view, blade, ground.sketch().lines(), lineColour)) {
+            throw BladeCheck.mirrorsTheGround();
+        }
+        return built.silhouette();
     }
 
     /** The picture in which the knife is followed. */
