@@ -65,8 +65,10 @@ record Sharpness(GroundRaster raster, float[] values) {
         Mat smooth = new Mat();
         picture.convertTo(smooth, CvType.CV_32F);
         Imgproc.GaussianBlur(smooth, smooth, new Size(0, 0), blurPx);
-        Mat alongX = halved(step(smooth, true), half);
-        Mat alongY = halved(step(smooth, false), half);
+        Both<Mat, Mat> both =
+                Both.of(() -> halved(step(smooth, true), half), () -> halved(step(smooth, false), half));
+        Mat alongX = both.first();
+        Mat alongY = both.second();
         Mat known3 = new Mat();
         Core.merge(List.of(known, known, known), known3);
         Core.multiply(alongX, known3, alongX);
