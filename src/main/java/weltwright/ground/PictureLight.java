@@ -16,7 +16,7 @@ import org.opencv.imgproc.Imgproc;
  */
 public record PictureLight(double whiteLevel, double blackLevel, double burntPart) {
     /** The level beyond which a camera records nothing. */
-    private static final int BURNT = 253;
+    public static final int BURNT = 253;
 
     private static final int EVERY = 4;
 

@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
@@ -12,10 +13,12 @@ import weltwright.ground.GroundFacts;
 import weltwright.ground.GroundSketch;
 import weltwright.ground.PaperFinder;
 import weltwright.ground.Picture;
+import weltwright.ground.PictureLight;
 import weltwright.ground.Plane;
 import weltwright.ground.Reference;
 import weltwright.ground.View;
 import weltwright.ground.ViewSolver;
+import weltwright.trouble.Trouble;
 
 /** A blank sheet of paper as a ground. It has no print, so hard shadows may be taken for the knife on it. */
 record PaperGround(PaperFinder.Found found) implements KnownGround {
@@ -32,6 +35,9 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
 
     /** The very rim of the paper is left out: it curls, and the table shows beside it. */
     private static final double RIM_MM = 3;
+
+    /** The knife and its shade hide less than half of what is looked at. */
+    private static final double BURNT_PART = 0.5;
 
     @Override
     public List<Reference> references() {
@@ -83,6 +89,7 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     private static Optional<Cover> coverOn(GroundRaster raster, Picture picture, View view) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
         try (GroundPattern pattern = blank(raster)) {
+            checkNotBurntOut(seen);
             return new SharpOutline(Sharpness.of(seen, pattern.paper(), raster))
                     .find()
                     .map(found -> new Cover(
@@ -95,6 +102,19 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
                             found.hasRival() ? HARD_SHADOW_MM : SOFT_SHADOW_MM));
         } finally {
             seen.release();
+        }
+    }
+
+    /** Steel that is as bright as paper, or brighter, shows beside it by less than a camera's range is then left. */
+    private static void checkNotBurntOut(Mat seen) {
+        Mat burnt = new Mat();
+        Core.inRange(seen, Scalar.all(PictureLight.BURNT), Scalar.all(255), burnt);
+        double part = Core.countNonZero(burnt) / (double) burnt.total();
+        burnt.release();
+        if (part > BURNT_PART) {
+            throw new Trouble(
+                    "The paper is burnt out to plain white, so what is as bright as it does not show on it.",
+                    "Photograph it again with less light or a lower exposure, or on the printed sheet.");
         }
     }
 
