@@ -25,6 +25,13 @@ final class SheetSights {
     /** Paper is looked at this far from a line's middle. */
     private static final double LINE_ASIDE_MM = 0.9;
 
+    /**
+     * A black square is looked at every so many mm farther in, too, to half way to its middle. As a part of what black
+     * gives back, its grain is several times that of paper, and so holds up walkers ({@link RandomWalk}) that set out from
+     * its edge: a knife that ends in a square would get most of it.
+     */
+    private static final double INWARD_MM = 1;
+
     private static final double WELL_INSIDE = 4;
 
     /** Half of the white that the board leaves between a square's edge and its marker; half a marker's cell is more. */
@@ -128,70 +135,113 @@ final class SheetSights {
         return new LineLook(at, red - blue, darkness, even, step);
     }
 
-    /** @param contrast of the white side over the black one */
-    private record FrameLook(Point white, Point black, double contrast) {}
+    /**
+     * A look across an edge of black print.
+     *
+     * @param places on the white side of it, on the black one, and then farther and farther in
+     * @param brightness at each of them
+     */
+    private record FrameLook(List<Point> places, float[] brightness) {
+        /** Of the white side over a place on the black one. */
+        double contrast(int place) {
+            return brightness[0] / (double) brightness[place];
+        }
+
+        /** How many of its places look as they are printed, from the white side on. */
+        int visible(double leastContrast) {
+            int visible = 1;
+            while (visible < brightness.length && contrast(visible) > leastContrast) {
+                visible++;
+            }
+            return visible;
+        }
+    }
 
     private List<PrintLook.Sight> frame() {
-        List<Strips.Lane> lanes = new ArrayList<>();
-        for (int row = 0; row < sheet.squaresDown(); row++) {
-            for (int column = 0; column < sheet.squaresAcross(); column++) {
-                if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
-                    aroundBlack(
-                            List.of(
-                                    sheet.gridPoint(column, row),
-                                    sheet.gridPoint(column + 1, row),
-                                    sheet.gridPoint(column + 1, row + 1),
-                                    sheet.gridPoint(column, row + 1)),
-                            lanes);
-                }
-            }
-        }
-        for (ReferenceSheet.Marker marker : sheet.markers()) {
-            aroundBlack(sheet.markerCorners(marker), lanes);
-        }
-        float[][] seen = strips().lanes(lanes);
-        List<FrameLook> looks = new ArrayList<>();
-        for (int i = 0; i < seen.length; i += 2) {
-            for (int k = 0; k < lanes.get(i).count(); k++) {
-                Point white = lanes.get(i).middle(k);
-                Point black = lanes.get(i + 1).middle(k);
-                if (isInPicture(white.towards(black, 0.5))) {
-                    looks.add(new FrameLook(white, black, seen[i][3 * k + 1] / (double) seen[i + 1][3 * k + 1]));
-                }
-            }
-        }
-        double[] sorted = looks.stream().mapToDouble(FrameLook::contrast).sorted().toArray();
+        List<FrameLook> looks = frameLooks();
+        double[] sorted = looks.stream().mapToDouble(look -> look.contrast(1)).sorted().toArray();
         double usual = sorted[(int) (0.6 * sorted.length)];
         List<PrintLook.Sight> sights = new ArrayList<>();
         for (FrameLook look : looks) {
-            boolean visible = look.contrast() > 0.6 * usual;
-            if (visible || look.contrast() < Math.pow(usual, 0.25)) {
-                sights.add(new PrintLook.Sight(look.white(), visible));
-                sights.add(new PrintLook.Sight(look.black(), visible));
+            int visible = look.visible(0.6 * usual);
+            if (visible > 1) {
+                look.places().subList(0, visible).forEach(at -> sights.add(new PrintLook.Sight(at, true)));
+            } else if (look.contrast(1) < Math.pow(usual, 0.25)) {
+                look.places().subList(0, 2).forEach(at -> sights.add(new PrintLook.Sight(at, false)));
             }
         }
         return sights;
     }
 
+    private List<FrameLook> frameLooks() {
+        List<List<Strips.Lane>> sides = new ArrayList<>();
+        for (int row = 0; row < sheet.squaresDown(); row++) {
+            for (int column = 0; column < sheet.squaresAcross(); column++) {
+                if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
+                    List<Point> corners = List.of(
+                            sheet.gridPoint(column, row),
+                            sheet.gridPoint(column + 1, row),
+                            sheet.gridPoint(column + 1, row + 1),
+                            sheet.gridPoint(column, row + 1));
+                    sides.addAll(aroundBlack(corners, sheet.squareMm() / 4));
+                }
+            }
+        }
+        for (ReferenceSheet.Marker marker : sheet.markers()) {
+            sides.addAll(aroundBlack(sheet.markerCorners(marker), frameAsideMm));
+        }
+        float[][] seen = strips().lanes(sides.stream().flatMap(List::stream).toList());
+        List<FrameLook> looks = new ArrayList<>();
+        int first = 0;
+        for (List<Strips.Lane> side : sides) {
+            for (int k = 0; k < side.get(0).count(); k++) {
+                looks.add(look(side, seen, first, k));
+            }
+            first += side.size();
+        }
+        looks.removeIf(look -> look.places().size() < 2);
+        return looks;
+    }
+
+    /** One of a side's looks, as far as it lies in the picture. */
+    private FrameLook look(List<Strips.Lane> side, float[][] seen, int first, int k) {
+        List<Point> places = side.stream()
+                .map(lane -> lane.middle(k))
+                .takeWhile(this::isInPicture)
+                .toList();
+        float[] brightness = new float[places.size()];
+        for (int i = 0; i < brightness.length; i++) {
+            brightness[i] = seen[first + i][3 * k + 1];
+        }
+        return new FrameLook(places, brightness);
+    }
+
     /**
-     * Black meets white along all four sides of a black square, and of a marker: a rim of white, or paper. Two lanes for
-     * each side: outside, inside.
+     * Black meets white along all four sides of a black square, and of a marker: a rim of white, or paper. Lanes for each
+     * side: outside, inside, and farther and farther in.
      *
      * @param corners clockwise as printed
+     * @param deepMm how far to look into the black
      */
-    private void aroundBlack(List<Point> corners, List<Strips.Lane> lanes) {
+    private List<List<Strips.Lane>> aroundBlack(List<Point> corners, double deepMm) {
+        List<List<Strips.Lane>> sides = new ArrayList<>();
         for (int side = 0; side < 4; side++) {
             Point a = scaled(corners.get((side + 1) % 4));
             Point b = scaled(corners.get(side));
             double length = a.distance(b);
             Point along = b.minus(a).unit();
             // Anticlockwise round the square, the black lies to the left.
-            Point inward = along.left().times(frameAsideMm);
+            Point inward = along.left();
             Point first = a.plus(along.times(ALONG_MM + 0.5));
             int count = Math.max(0, 1 + (int) Math.floor((length - 2 * (ALONG_MM + 0.5)) / STEP_MM));
-            lanes.add(new Strips.Lane(first.minus(inward), along, STEP_MM, count));
-            lanes.add(new Strips.Lane(first.plus(inward), along, STEP_MM, count));
+            List<Strips.Lane> lanes = new ArrayList<>();
+            lanes.add(new Strips.Lane(first.minus(inward.times(frameAsideMm)), along, STEP_MM, count));
+            for (double deep = frameAsideMm; deep <= deepMm; deep += INWARD_MM) {
+                lanes.add(new Strips.Lane(first.plus(inward.times(deep)), along, STEP_MM, count));
+            }
+            sides.add(lanes);
         }
+        return sides;
     }
 
     private Strips strips() {

@@ -3,7 +3,7 @@ package weltwright.ground;
 import weltwright.geometry.Point;
 
 /** The reference sheet as a ground to be rendered: its frame, black on white, on a grey table. */
-record PrintedSheet(ReferenceSheet sheet) implements RenderedGround.Paint {
+public record PrintedSheet(ReferenceSheet sheet) implements RenderedGround.Paint {
     private static final double WHITE = 215;
     private static final double BLACK = 25;
     private static final double TABLE = 110;

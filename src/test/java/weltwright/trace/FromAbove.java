@@ -19,7 +19,7 @@ import weltwright.ground.View;
 import weltwright.photo.Photo;
 
 /**
- * A camera straight above the ground, and drawn pictures as it would take them: blurred as by a good lens, and with a
+ * A camera straight above the ground, and drawn pictures as it would take them: blurred as by a good lens, or more, and with a
  * sensor's noise. Where everything is in them, is known.
  */
 final class FromAbove {
@@ -32,12 +32,21 @@ final class FromAbove {
         Loader.load(opencv_java.class);
     }
 
+    private final int widthPx;
+    private final int heightPx;
+    private final double blurPx;
     private final View view;
 
     FromAbove(double pxPerMm) {
-        double middle = (SIZE_PX - 1) / 2.0;
+        this(pxPerMm, SIZE_PX, SIZE_PX, BLUR_PX);
+    }
+
+    FromAbove(double pxPerMm, int widthPx, int heightPx, double blurPx) {
+        this.widthPx = widthPx;
+        this.heightPx = heightPx;
+        this.blurPx = blurPx;
         view = new View(
-                new Camera(pxPerMm * DISTANCE_MM, middle, middle, 0, 0),
+                new Camera(pxPerMm * DISTANCE_MM, (widthPx - 1) / 2.0, (heightPx - 1) / 2.0, 0, 0),
                 new Vector3(Math.PI, 0, 0),
                 new Vector3(0, 0, DISTANCE_MM));
     }
@@ -48,17 +57,17 @@ final class FromAbove {
 
     /** @param bgr blue, green and red of each place of the ground, in grey levels */
     Picture picture(Function<Point, double[]> bgr) {
-        float[] colours = new float[3 * SIZE_PX * SIZE_PX];
-        for (int i = 0; i < SIZE_PX * SIZE_PX; i++) {
-            double[] colour = bgr.apply(view.meets(new Point(i % SIZE_PX, i / SIZE_PX), Plane.GROUND));
+        float[] colours = new float[3 * widthPx * heightPx];
+        for (int i = 0; i < widthPx * heightPx; i++) {
+            double[] colour = bgr.apply(view.meets(new Point(i % widthPx, i / widthPx), Plane.GROUND));
             for (int k = 0; k < 3; k++) {
                 colours[3 * i + k] = (float) colour[k];
             }
         }
-        Mat drawn = new Mat(SIZE_PX, SIZE_PX, CvType.CV_32FC3);
+        Mat drawn = new Mat(heightPx, widthPx, CvType.CV_32FC3);
         drawn.put(0, 0, colours);
-        Imgproc.GaussianBlur(drawn, drawn, new Size(0, 0), BLUR_PX);
-        Mat noise = new Mat(SIZE_PX, SIZE_PX, CvType.CV_32FC3);
+        Imgproc.GaussianBlur(drawn, drawn, new Size(0, 0), blurPx);
+        Mat noise = new Mat(heightPx, widthPx, CvType.CV_32FC3);
         Core.setRNGSeed(3);
         Core.randn(noise, 0, NOISE);
         Core.add(drawn, noise, drawn);
