@@ -81,8 +81,8 @@ final class MirroredGround {
     /** No fewer places than these make up so many lines, each as wide as a bin. */
     private static final double LEAST_DOTS = LEAST_LINES * WHOLE * LEAST_MM * BIN_MM / (MM_PER_PX * MM_PER_PX);
 
-    /** Lines that differ more than this in direction cross. */
-    private static final double CROSSING = Math.toRadians(45);
+    /** The ground's lines are square to each other, and seen from 45 degrees aside still cross at more than this. */
+    private static final double CROSSING = Math.toRadians(60);
 
     /** Places, held so that all of them are soon gone through: x and y in mm. */
     private record Places(double[] x, double[] y) {
