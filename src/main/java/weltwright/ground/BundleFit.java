@@ -3,6 +3,7 @@ package weltwright.ground;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 import weltwright.geometry.SymmetricSystem;
 
@@ -28,6 +29,9 @@ final class BundleFit {
     private static final double SETTLED = 0.001;
 
     private static final int MOST_ROUNDS = 4;
+
+    /** References whose sums one thread makes: many, so that it is worth its while. */
+    private static final int TOGETHER = 400;
 
     private final List<List<Reference>> seen;
     private final LensPrior prior;
@@ -305,12 +309,32 @@ final class BundleFit {
     private void add(int v, double[][] m, double[] g) {
         int[] own = ownParameters(v);
         double[] values = Arrays.stream(own).mapToDouble(k -> p[k]).toArray();
-        double[] products = new double[own.length * (own.length + 1) / 2];
-        double[] slope = new double[own.length];
+        List<Reference> references = seen.get(v);
+        IntStream.range(0, (references.size() + TOGETHER - 1) / TOGETHER)
+                .parallel()
+                .mapToObj(k -> references.subList(k * TOGETHER, Math.min(references.size(), (k + 1) * TOGETHER)))
+                .map(part -> sums(v, values, part))
+                .forEachOrdered(sums -> {
+                    int next = 0;
+                    for (int k = 0; k < own.length; k++) {
+                        g[own[k]] += sums.slope[k];
+                        for (int l = 0; l <= k; l++) {
+                            m[own[k]][own[l]] += sums.products[next++];
+                        }
+                    }
+                });
+    }
+
+    /** @param products the lower triangle, row by row, which is all that is read, as own parameters are in rising order */
+    private record Sums(double[] products, double[] slope) {}
+
+    private Sums sums(int v, double[] values, List<Reference> references) {
+        double[] products = new double[values.length * (values.length + 1) / 2];
+        double[] slope = new double[values.length];
         Sighting at = new Sighting(values);
         Sighting farther = new Sighting(values);
-        double[] across = new double[own.length];
-        for (Reference reference : seen.get(v)) {
+        double[] across = new double[values.length];
+        for (Reference reference : references) {
             at.see(reference.onGround());
             double offX = at.x - reference.pixel().x();
             double offY = at.y - reference.pixel().y();
@@ -326,7 +350,7 @@ final class BundleFit {
                 double normalX = -runY / run;
                 double normalY = runX / run;
                 double offAlong = (offX * runX + offY * runY) / run;
-                for (int k = 0; k < own.length; k++) {
+                for (int k = 0; k < across.length; k++) {
                     double turn = (normalX * (farther.dx[k] - at.dx[k]) + normalY * (farther.dy[k] - at.dy[k])) / run;
                     across[k] = normalX * at.dx[k] + normalY * at.dy[k] - offAlong * turn;
                 }
@@ -334,20 +358,13 @@ final class BundleFit {
                 add(products, slope, weight(v, off * off), off, across);
             }
         }
-        int next = 0;
-        for (int k = 0; k < own.length; k++) {
-            g[own[k]] += slope[k];
-            for (int l = 0; l <= k; l++) {
-                m[own[k]][own[l]] += products[next++];
-            }
-        }
+        return new Sums(products, slope);
     }
 
     private double weight(int v, double squareOff) {
         return 1 / (sigma[v] * sigma[v] * (1 + squareOff / (4 * sigma[v] * sigma[v])));
     }
 
-    /** @param products the lower triangle, row by row, which is all that is read, as own parameters are in rising order */
     private static void add(
             double[] products, double[] slope, double weight, double residual, double[] derivative) {
         int next = 0;

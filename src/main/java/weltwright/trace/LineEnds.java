@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Location;
-import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import java.util.stream.Stream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
@@ -38,8 +35,6 @@ final class LineEnds {
     /** Lines that stand out from noise by less than this many standard deviations tell nothing. */
     private static final double LEAST_CLEAR = 2;
 
-    private static final GeometryFactory JTS = new GeometryFactory();
-
     private final GroundRaster raster;
     private final float[] shown;
 
@@ -68,7 +63,7 @@ final class LineEnds {
     static LineEnds near(
             Polyline contour, List<Polyline> lines, double halfWidthMm, GroundRaster raster, Picture picture, View view) {
         LineEnds ends = new LineEnds(raster);
-        List<Look> looks = looks(contour, lines, halfWidthMm, picture, view);
+        List<Look> looks = looks(Depth.in(contour, raster.halved()), lines, halfWidthMm, picture, view);
         double[] usual = new double[3];
         for (int k = 0; k < 3; k++) {
             int channel = k;
@@ -113,33 +108,32 @@ final class LineEnds {
     }
 
     private static List<Look> looks(
-            Polyline contour, List<Polyline> lines, double halfWidthMm, Picture picture, View view) {
-        IndexedFacetDistance rim = new IndexedFacetDistance(contour.lineString());
-        IndexedPointInAreaLocator area = new IndexedPointInAreaLocator(contour.polygon());
-        List<Place> places = lines.parallelStream()
-                .flatMap(line -> places(Run.of(line), lines, halfWidthMm, rim, area).stream())
+            Depth depth, List<Polyline> lines, double halfWidthMm, Picture picture, View view) {
+        List<Run> runs = lines.stream().map(Run::of).toList();
+        List<Strips.Lane> lanes = runs.parallelStream()
+                .flatMap(run -> run.clear(depth, runs, halfWidthMm).stream())
+                .flatMap(on -> {
+                    Point aside = on.along().left().times(halfWidthMm + ALONG_MM);
+                    return Stream.of(on, on.moved(aside), on.moved(aside.times(-1)));
+                })
                 .toList();
-        List<Strips.Strip> strips = new ArrayList<>();
-        for (Place place : places) {
-            Point aside = place.along().left().times(halfWidthMm + ALONG_MM);
-            strips.add(new Strips.Strip(place.at(), place.along()));
-            strips.add(new Strips.Strip(place.at().plus(aside), place.along()));
-            strips.add(new Strips.Strip(place.at().minus(aside), place.along()));
-        }
-        float[][] seen = new Strips(picture, view, ALONG_MM).means(strips);
+        float[][] seen = new Strips(picture, view, ALONG_MM).lanes(lanes);
         List<Look> looks = new ArrayList<>();
-        for (int i = 0; i < places.size(); i++) {
-            double[] step = new double[3];
-            double[] apart = new double[3];
-            for (int k = 0; k < 3; k++) {
-                double left = seen[3 * i + 1][k];
-                double right = seen[3 * i + 2][k];
-                double darker = Math.min(left, right);
-                step[k] = ((left + right) / 2 - seen[3 * i][k]) / darker;
-                apart[k] = (left - right) / darker;
+        for (int i = 0; i < lanes.size(); i += 3) {
+            Strips.Lane on = lanes.get(i);
+            for (int at = 0; at < on.count(); at++) {
+                double[] step = new double[3];
+                double[] apart = new double[3];
+                for (int k = 0; k < 3; k++) {
+                    double left = seen[i + 1][3 * at + k];
+                    double right = seen[i + 2][3 * at + k];
+                    double darker = Math.min(left, right);
+                    step[k] = ((left + right) / 2 - seen[i][3 * at + k]) / darker;
+                    apart[k] = (left - right) / darker;
+                }
+                Point place = on.middle(at);
+                looks.add(new Look(place, on.along(), depth.at(place) < -OUTSIDE_MM, step, apart));
             }
-            Place on = places.get(i);
-            looks.add(new Look(on.at(), on.along(), on.outside(), step, apart));
         }
         return looks;
     }
@@ -159,31 +153,32 @@ final class LineEnds {
         double distance(Point p) {
             return Math.abs(along.cross(p.minus(from)));
         }
-    }
 
-    /** Where a line is looked at, and whether that is outside of the knife for sure. */
-    private record Place(Point at, Point along, boolean outside) {}
-
-    private static List<Place> places(
-            Run run, List<Polyline> lines, double halfWidthMm, IndexedFacetDistance rim, IndexedPointInAreaLocator area) {
-        List<Run> across = lines.stream()
-                .map(Run::of)
-                .filter(other -> Math.abs(other.along().cross(run.along())) > 0.5)
-                .toList();
-        List<Place> places = new ArrayList<>();
-        double s = 0;
-        while (s < run.lengthMm()) {
-            Point at = run.from().plus(run.along().times(s));
-            double distance = rim.distance(JTS.createPoint(at.coordinate()));
-            // Another line that crosses so near spoils a look.
-            if (distance < REACH_MM && across.stream().noneMatch(o -> o.distance(at) < halfWidthMm + ALONG_MM)) {
-                boolean outside = distance > OUTSIDE_MM && area.locate(at.coordinate()) == Location.EXTERIOR;
-                places.add(new Place(at, run.along(), outside));
+        /** Its parts near the knife's rim where no other line crosses so near that it spoils a look. */
+        List<Strips.Lane> clear(Depth depth, List<Run> lines, double halfWidthMm) {
+            List<Run> across = lines.stream()
+                    .filter(other -> Math.abs(other.along.cross(along)) > 0.5)
+                    .toList();
+            List<Strips.Lane> clear = new ArrayList<>();
+            int count = 0;
+            for (int i = 0; i * STEP_MM < lengthMm; i++) {
+                Point at = from.plus(along.times(i * STEP_MM));
+                boolean isClear = Math.abs(depth.at(at)) < REACH_MM
+                        && across.stream().noneMatch(other -> other.distance(at) < halfWidthMm + ALONG_MM);
+                if (!isClear && count > 0) {
+                    clear.add(lane(i - count, count));
+                }
+                count = isClear ? count + 1 : 0;
             }
-            // From far off nothing nearer than the rim is within reach.
-            s += STEP_MM * Math.max(1, Math.floor((distance - REACH_MM) / STEP_MM));
+            if (count > 0) {
+                clear.add(lane((int) Math.ceil(lengthMm / STEP_MM) - count, count));
+            }
+            return clear;
         }
-        return places;
+
+        private Strips.Lane lane(int first, int count) {
+            return new Strips.Lane(from.plus(along.times(first * STEP_MM)), along, STEP_MM, count);
+        }
     }
 
     private static double dot(double[] a, double[] b) {

@@ -12,8 +12,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
-import org.opencv.core.MatOfPoint;
-import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Placement;
@@ -240,7 +238,7 @@ final class MirroredGround {
     }
 
     private boolean isIn(Polyline blade, List<Polyline> lines) {
-        float[] depth = depth(blade);
+        float[] depth = Depth.in(blade, raster).mm();
         double usual = usual(depth, lines);
         return usual > 0
                 && cross(lines(runs(depth), places(i -> depth[i] > RIM_MM && ridge[i] > SHOWN * usual)));
@@ -267,29 +265,6 @@ final class MirroredGround {
 
     private int index(Point pixel) {
         return (int) Math.round(pixel.y()) * raster.columns() + (int) Math.round(pixel.x());
-    }
-
-    /** How far within the blade each place of the raster lies, in mm; negative outside of it. */
-    private float[] depth(Polyline blade) {
-        Mat within = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, Scalar.all(0));
-        MatOfPoint outline = new MatOfPoint(blade.points().stream()
-                .map(raster::pixel)
-                .map(px -> new org.opencv.core.Point(Math.round(px.x()), Math.round(px.y())))
-                .toArray(org.opencv.core.Point[]::new));
-        Imgproc.fillPoly(within, List.of(outline), Scalar.all(255));
-        Mat inward = new Mat();
-        Imgproc.distanceTransform(within, inward, Imgproc.DIST_L2, Imgproc.DIST_MASK_5);
-        Core.bitwise_not(within, within);
-        Mat outward = new Mat();
-        Imgproc.distanceTransform(within, outward, Imgproc.DIST_L2, Imgproc.DIST_MASK_5);
-        Core.subtract(inward, outward, inward);
-        Core.multiply(inward, Scalar.all(raster.mmPerPx()), inward);
-        float[] depth = new float[raster.columns() * raster.rows()];
-        inward.get(0, 0, depth);
-        for (Mat used : List.of(within, outline, inward, outward)) {
-            used.release();
-        }
-        return depth;
     }
 
     private Places places(IntPredicate which) {

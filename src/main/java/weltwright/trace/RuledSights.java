@@ -107,9 +107,8 @@ final class RuledSights {
     private void addLanes(Point from, Point along, double lengthMm, List<Strips.Lane> lanes) {
         Point aside = along.left().times(ruling.zoneMm() + 0.2);
         int count = 1 + (int) (lengthMm / STEP_MM);
-        for (Point first : List.of(from, from.plus(aside), from.minus(aside))) {
-            lanes.add(new Strips.Lane(first, along, STEP_MM, count));
-        }
+        Strips.Lane on = new Strips.Lane(from, along, STEP_MM, count);
+        lanes.addAll(List.of(on, on.moved(aside), on.moved(aside.times(-1))));
     }
 
     /** Crossings spoil a look. */

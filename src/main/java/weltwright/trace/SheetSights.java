@@ -117,9 +117,8 @@ final class SheetSights {
         Point aside = along.left().times(LINE_ASIDE_MM);
         Point first = a.plus(along.times(STEP_MM));
         int count = (int) Math.ceil(a.distance(b) / STEP_MM) - 1;
-        for (Point start : List.of(first, first.plus(aside), first.minus(aside))) {
-            lanes.add(new Strips.Lane(start, along, STEP_MM, count));
-        }
+        Strips.Lane on = new Strips.Lane(first, along, STEP_MM, count);
+        lanes.addAll(List.of(on, on.moved(aside), on.moved(aside.times(-1))));
     }
 
     /** @param i where the three colours lie in the arrays */

@@ -14,9 +14,7 @@ import weltwright.ground.View;
 
 /** Colours of a picture averaged along short lines on the ground, so that grain averages out. */
 final class Strips {
-    /** Taken of a strip, and of the way from one strip of a lane to the next. */
-    private static final int SAMPLES = 13;
-
+    /** Samples from one strip of a lane to the next. */
     private static final int PER_STEP = 3;
 
     /** Over so many samples, a few millimetres, a lens bends nothing. */
@@ -37,12 +35,6 @@ final class Strips {
     }
 
     /**
-     * @param middle of the strip, on the ground, in mm
-     * @param along its direction, of length 1
-     */
-    record Strip(Point middle, Point along) {}
-
-    /**
      * Strips one behind the other on one line, overlapping.
      *
      * @param first middle of the first one, on the ground, in mm
@@ -53,24 +45,13 @@ final class Strips {
         Point middle(int i) {
             return first.plus(along.times(i * stepMm));
         }
+
+        Lane moved(Point by) {
+            return new Lane(first.plus(by), along, stepMm, count);
+        }
     }
 
-    /** The mean colour along each strip: blue, green, red; never below 1. */
-    float[][] means(List<Strip> strips) {
-        Samples samples = new Samples(strips.size() * SAMPLES);
-        for (Strip strip : strips) {
-            Point reach = strip.along().times(reachMm);
-            samples.add(strip.middle().minus(reach), strip.middle().plus(reach), SAMPLES);
-        }
-        byte[] seen = samples.seen();
-        float[][] means = new float[strips.size()][];
-        for (int i = 0; i < means.length; i++) {
-            means[i] = means(seen, i * SAMPLES, SAMPLES, SAMPLES, 1);
-        }
-        return means;
-    }
-
-    /** The same of each strip of each lane, one after the other. */
+    /** The mean colours along each lane's strips, one after the other: blue, green, red; never below 1. */
     float[][] lanes(List<Lane> lanes) {
         List<Integer> first = new ArrayList<>();
         Samples samples = new Samples(lanes.stream().mapToInt(this::samples).sum());
