@@ -37,10 +37,10 @@ set "OPENCV_LOG_LEVEL=SILENT"
 rem Half of the memory, if need be: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
 rem But it begins small and clears up as it goes: what is in use is little.
 if "%~1"=="" (
-    start "Weltwright" "%JAVA%w" -XX:MaxRAMPercentage=50 -Xms192m -Xmn128m -XX:+UseSerialGC %QUIET% -jar "%JAR%"
+    start "Weltwright" "%JAVA%w" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC %QUIET% -jar "%JAR%"
     exit /b 0
 )
-"%JAVA%" -XX:MaxRAMPercentage=50 -Xms192m -Xmn128m -XX:+UseSerialGC %QUIET% -jar "%JAR%" %*
+"%JAVA%" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC %QUIET% -jar "%JAR%" %*
 exit /b %ERRORLEVEL%
 
 :install

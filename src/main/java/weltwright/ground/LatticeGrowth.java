@@ -31,6 +31,9 @@ final class LatticeGrowth {
     /** Narrower lines look as wide as this through any lens. */
     private static final double LEAST_WIDTH_PX = 1.5;
 
+    /** Fewer crossings are soon looked for, sooner than another thread would begin with its part. */
+    private static final int WORTH_SHARING = 12;
+
     private final Levels levels;
     private final Lattice lattice = new Lattice();
     private CrossingFinder finder;
@@ -157,9 +160,9 @@ final class LatticeGrowth {
 
     private record Seen(Cell cell, Crossing crossing) {}
 
-    /** Those of some cells' crossings that are found where they are expected; all are looked for at the same time. */
+    /** Those of some cells' crossings that are found where they are expected; many are looked for at the same time. */
     private List<Seen> seen(List<Cell> cells, Function<Cell, Optional<Expected>> expected) {
-        return cells.parallelStream()
+        return (cells.size() < WORTH_SHARING ? cells.stream() : cells.parallelStream())
                 .flatMap(cell -> expected.apply(cell).flatMap(this::look).map(c -> new Seen(cell, c)).stream())
                 .toList();
     }

@@ -66,11 +66,13 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     static Stream<LatticeSeed> in(Mat grey) {
         double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / Math.max(grey.cols(), grey.rows()));
         Mat ratio = ratio(grey, reduction);
+        Mat oneSided = of(ratio, relief -> relief * Math.abs(relief));
         // A list, since a stream within a stream would make all of a size's guesses when asked for one.
         List<Rect> patches = IntStream.of(PATCH_PX)
                 .boxed()
-                .flatMap(patchPx -> busiest(ratio, patchPx).stream())
+                .flatMap(patchPx -> busiest(oneSided, patchPx).stream())
                 .toList();
+        oneSided.release();
         return patches.stream()
                 .flatMap(patch -> seed(ratio, patch).map(s -> s.placed(patch, reduction)).stream())
                 .onClose(ratio::release);
@@ -126,20 +128,21 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
      * Patches that are busy all over, the busiest first, not much of one in another: a ruling goes on through the whole
      * patch, while the grain and glint of a knife leave parts of it quiet. What counts is relief to one side, as lines
      * have it, over that to the other: waves of a table's grain have as much of both.
+     *
+     * @param oneSided the square of the relief, with its sign
      */
-    private static List<Rect> busiest(Mat ratio, int patchPx) {
+    private static List<Rect> busiest(Mat oneSided, int patchPx) {
         record Busy(Rect patch, double relief) {}
-        int block = Math.min(patchPx, Math.min(ratio.cols(), ratio.rows())) / PATCH_BLOCKS;
+        int block = Math.min(patchPx, Math.min(oneSided.cols(), oneSided.rows())) / PATCH_BLOCKS;
         int size = PATCH_BLOCKS * block;
-        int columns = ratio.cols() / block;
-        int rows = ratio.rows() / block;
+        int columns = oneSided.cols() / block;
+        int rows = oneSided.rows() / block;
         float[] means = new float[columns * rows];
-        Mat oneSided = of(ratio, relief -> relief * Math.abs(relief));
         Mat whole = oneSided.submat(0, rows * block, 0, columns * block);
         Mat blocks = new Mat();
         Imgproc.resize(whole, blocks, new Size(columns, rows), 0, 0, Imgproc.INTER_AREA);
         blocks.get(0, 0, means);
-        for (Mat used : List.of(oneSided, whole, blocks)) {
+        for (Mat used : List.of(whole, blocks)) {
             used.release();
         }
         List<Busy> patches = new ArrayList<>();

@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -132,12 +133,12 @@ final class KnifeMask {
     /**
      * The same on a ground as grey as steel, where only the sharpness of the knife's edges tells.
      *
-     * @param sharpness on the same raster
+     * @param sharpness gives it on the same raster
      */
-    Polyline contourAmongLines(List<PrintLook.Sight> sights, Sharpness sharpness) {
-        Mat seeds = seeds(sights);
-        Mat knife = RandomWalk.part(sharpness, seeds, KNIFE, GROUND);
-        seeds.release();
+    Polyline contourAmongLines(List<PrintLook.Sight> sights, Supplier<Sharpness> sharpness) {
+        Both<Mat, Sharpness> both = Both.of(() -> seeds(sights), sharpness);
+        Mat knife = RandomWalk.part(both.second(), both.first(), KNIFE, GROUND);
+        both.first().release();
         return contour(knife);
     }
 

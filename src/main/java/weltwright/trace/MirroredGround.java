@@ -282,7 +282,8 @@ final class MirroredGround {
             for (int column = 0; column <= raster.columns(); column++) {
                 boolean in = column < raster.columns() && depth[row * raster.columns() + column] > RIM_MM;
                 if (!in && from < column) {
-                    runs.add(new Run(raster.place(0, row).y(), raster.place(from - 0.5, row).x(), raster.place(column - 0.5, row).x()));
+                    Point start = raster.place(from - 0.5, row);
+                    runs.add(new Run(start.y(), start.x(), raster.place(column - 0.5, row).x()));
                 }
                 from = in ? from : column + 1;
             }

@@ -118,13 +118,13 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
                 return contour;
             }
             Mat ratio = ratio(pattern, picture, view, ruling, light);
-            Sharpness sharpness = Sharpness.of(ratio, pattern.paper(), pattern.raster());
             Mat halfRatio = new Mat();
             Size size = new Size(half.raster().columns(), half.raster().rows());
             Imgproc.resize(ratio, halfRatio, size, 0, 0, Imgproc.INTER_AREA);
+            Polyline contour = new KnifeMask(halfRatio, half, ruling.zoneMm())
+                    .contourAmongLines(
+                            look.sights(), () -> Sharpness.of(ratio, pattern.paper(), pattern.raster()));
             ratio.release();
-            Polyline contour =
-                    new KnifeMask(halfRatio, half, ruling.zoneMm()).contourAmongLines(look.sights(), sharpness);
             halfRatio.release();
             return contour;
         }

@@ -71,8 +71,8 @@ public final class TraceSpeed {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:MaxRAMPercentage=50",
-                "-Xms192m",
-                "-Xmn128m",
+                "-Xms256m",
+                "-Xmn192m",
                 "-XX:+UseSerialGC",
                 "-classpath",
                 System.getProperty("java.class.path"),
