@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -48,6 +49,9 @@ final class EdgePath {
 
     /** Rows to either side over which a strong edge is judged. */
     private static final int STRONG_ROWS = 60;
+
+    /** What is strong changes slowly: so many rows share it. */
+    private static final int ALIKE_ROWS = 8;
 
     /** The contrast of an edge that is faint but no noise, in standard deviations of the colours beside it per pixel. */
     private static final double FAINT = 2;
@@ -118,11 +122,13 @@ final class EdgePath {
         int half = (int) Math.round(reachPx * PER_PX);
         int width = 2 * half + 1;
         Point[] normal = normals(base, rough.closed());
-        BandContrast band = contrast(base, normal, half, rough.closed());
+        Both<LinesAcross[], BandContrast> both =
+                Both.of(() -> lines(base, normal, half), () -> contrast(base, normal, half, rough.closed()));
+        LinesAcross[] lines = both.first();
+        BandContrast band = both.second();
         double[] most = most(band.path(), n, width);
         double strong = median(most);
         float[] gain = gain(band.path(), most, width);
-        LinesAcross[] lines = lines(base, normal, half);
         add(lines, gain);
         int[] path = rough.closed() ? closedPath(gain, n, width) : openPath(nearer(gain, half), n, width);
         List<EdgePoint> edge = new ArrayList<>(n);
@@ -147,20 +153,16 @@ final class EdgePath {
         int n = most.length;
         int reach = Math.min(n / 2, STRONG_ROWS);
         float[] gain = new float[contrast.length];
-        double strong = 0;
-        for (int i = 0; i < n; i++) {
-            // It changes slowly: every few rows will do.
-            if (i % 8 == 0) {
-                double[] near = new double[2 * reach + 1];
-                for (int k = -reach; k <= reach; k++) {
-                    near[k + reach] = most[Math.floorMod(i + k, n)];
-                }
-                strong = Math.max(FAINT, median(near));
+        IntStream.range(0, (n + ALIKE_ROWS - 1) / ALIKE_ROWS).parallel().map(k -> k * ALIKE_ROWS).forEach(row -> {
+            double[] near = new double[2 * reach + 1];
+            for (int k = -reach; k <= reach; k++) {
+                near[k + reach] = most[Math.floorMod(row + k, n)];
             }
-            for (int k = i * width; k < (i + 1) * width; k++) {
+            double strong = Math.max(FAINT, median(near));
+            for (int k = row * width; k < Math.min(row + ALIKE_ROWS, n) * width; k++) {
                 gain[k] = (float) (contrast[k] / (contrast[k] + 0.4 * strong));
             }
-        }
+        });
         return gain;
     }
 
@@ -175,9 +177,11 @@ final class EdgePath {
     }
 
     private static void add(LinesAcross[] lines, float[] gain) {
-        int width = gain.length / lines.length;
-        for (int i = 0; i < gain.length; i++) {
-            gain[i] += (float) (LINE_SEEN * lines[i / width].fits()[i % width]);
+        int i = 0;
+        for (LinesAcross line : lines) {
+            for (double fits : line.fits()) {
+                gain[i++] += (float) (LINE_SEEN * fits);
+            }
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weltwright.geometry.Point;
@@ -42,40 +43,57 @@ record PrintLook(List<Sight> sights, List<Point> unclear, double[] lineColour) {
 
     /** Without the sights that their neighbours contradict. */
     PrintLook consistent() {
-        Map<Cell, Looks> cells = new HashMap<>();
+        Map<Cell, Looks> looks = new HashMap<>();
         for (Sight sight : sights) {
-            Looks looks = Looks.in(cells, sight.at());
-            (sight.visible() ? looks.visible : looks.hidden).add(sight);
+            Looks in = Looks.in(looks, sight.at());
+            (sight.visible() ? in.visible : in.hidden).add(sight);
         }
         for (Point point : unclear) {
-            Looks.in(cells, point).unclear.add(point);
+            Looks.in(looks, point).unclear.add(point);
         }
+        Map<Cell, Spots> spots = new HashMap<>();
+        looks.forEach((cell, in) -> spots.put(cell, Spots.of(in)));
         Set<Sight> shared = Collections.newSetFromMap(new IdentityHashMap<>());
-        cells.keySet().parallelStream().map(cell -> shared(cell, cells)).forEachOrdered(shared::addAll);
+        looks.keySet().parallelStream()
+                .map(cell -> {
+                    Stream<Spots> near = cell.andThoseRound().map(spots::get).filter(Objects::nonNull);
+                    return shared(looks.get(cell), near.toList());
+                })
+                .forEachOrdered(shared::addAll);
         return new PrintLook(sights.stream().filter(shared::contains).toList(), unclear, lineColour);
     }
 
     /** The sights in a cell that those nearby share. */
-    private static List<Sight> shared(Cell cell, Map<Cell, Looks> cells) {
-        List<Looks> near = cell.andThoseRound().map(cells::get).filter(Objects::nonNull).toList();
-        Spots visible = Spots.of(near, Looks::visible, Sight::at);
-        Spots hidden = Spots.of(near, Looks::hidden, Sight::at);
-        Spots open = Spots.of(near, Looks::unclear, at -> at);
+    private static List<Sight> shared(Looks looks, List<Spots> near) {
         List<Sight> shared = new ArrayList<>();
-        for (Sight sight : cells.get(cell).visible) {
-            int same = visible.near(sight.at());
-            int all = same + hidden.near(sight.at());
-            if (same >= SHARED * all && same >= CLEAR * (all + open.near(sight.at()))) {
+        for (Sight sight : looks.visible) {
+            int same = count(near, Spots::visible, sight.at());
+            int all = same + count(near, Spots::hidden, sight.at());
+            if (same >= SHARED * all && same >= CLEAR * (all + count(near, Spots::unclear, sight.at()))) {
                 shared.add(sight);
             }
         }
-        for (Sight sight : cells.get(cell).hidden) {
-            int same = hidden.near(sight.at());
-            if (same >= SHARED * (same + visible.near(sight.at()))) {
+        for (Sight sight : looks.hidden) {
+            int same = count(near, Spots::hidden, sight.at());
+            if (same >= SHARED * (same + count(near, Spots::visible, sight.at()))) {
                 shared.add(sight);
             }
         }
         return shared;
+    }
+
+    /** How many places are near to one. */
+    private static int count(List<Spots> near, Function<Spots, double[]> which, Point at) {
+        int count = 0;
+        for (Spots spots : near) {
+            double[] xy = which.apply(spots);
+            for (int i = 0; i < xy.length; i += 2) {
+                double dx = xy[i] - at.x();
+                double dy = xy[i + 1] - at.y();
+                count += dx * dx + dy * dy < NEAR_MM * NEAR_MM ? 1 : 0;
+            }
+        }
+        return count;
     }
 
     /** A square of the ground, as wide as what is near reaches. */
@@ -97,29 +115,17 @@ record PrintLook(List<Sight> sights, List<Point> unclear, double[] lineColour) {
         }
     }
 
-    /** Places, held so that many distances are soon measured. */
-    private record Spots(double[] x, double[] y) {
-        static <T> Spots of(List<Looks> looks, Function<Looks, List<T>> which, Function<T, Point> place) {
-            int count = looks.stream().mapToInt(look -> which.apply(look).size()).sum();
-            Spots spots = new Spots(new double[count], new double[count]);
-            int i = 0;
-            for (Looks look : looks) {
-                for (T at : which.apply(look)) {
-                    spots.x[i] = place.apply(at).x();
-                    spots.y[i++] = place.apply(at).y();
-                }
-            }
-            return spots;
+    /** The places in one cell, x and y by turns, so that many distances are soon measured. */
+    private record Spots(double[] visible, double[] hidden, double[] unclear) {
+        static Spots of(Looks looks) {
+            return new Spots(
+                    places(looks.visible.stream().map(Sight::at)),
+                    places(looks.hidden.stream().map(Sight::at)),
+                    places(looks.unclear.stream()));
         }
 
-        int near(Point at) {
-            int near = 0;
-            for (int i = 0; i < x.length; i++) {
-                double dx = x[i] - at.x();
-                double dy = y[i] - at.y();
-                near += dx * dx + dy * dy < NEAR_MM * NEAR_MM ? 1 : 0;
-            }
-            return near;
+        private static double[] places(Stream<Point> points) {
+            return points.flatMapToDouble(at -> DoubleStream.of(at.x(), at.y())).toArray();
         }
     }
 }
