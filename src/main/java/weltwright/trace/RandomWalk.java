@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -91,7 +92,7 @@ final class RandomWalk {
         float[] passing = new float[columns * rows];
         for (int i = 0; i < passing.length; i++) {
             double edge = sharpness.values()[i] / HALF_PASS;
-            passing[i] = (float) (1 / (1 + Math.pow(edge, 4))) + LEAST_CONDUCTANCE;
+            passing[i] = (float) (1 / (1 + edge * edge * edge * edge)) + LEAST_CONDUCTANCE;
         }
         for (int y = 0; y < rows; y++) {
             for (int x = 0; x < columns; x++) {
@@ -122,9 +123,10 @@ final class RandomWalk {
         }
         // Most neighbours lie on one side of an edge, so the median is what noise does.
         float scale = (float) (1 / (EDGE_SIGMAS * EDGE_SIGMAS * Math.max(LEAST_NOISE, Median.of(squares))));
-        for (int i = 0; i < columns * rows; i++) {
-            net.join(i % columns, i / columns, conductance(squares[2 * i] * scale), conductance(squares[2 * i + 1] * scale));
-        }
+        IntStream.range(0, columns * rows)
+                .parallel()
+                .forEach(i -> net.join(
+                        i % columns, i / columns, conductance(squares[2 * i] * scale), conductance(squares[2 * i + 1] * scale)));
     }
 
     private static float conductance(float step) {
@@ -144,12 +146,19 @@ final class RandomWalk {
             squares[i] = step(bgr, i, i + columns);
         }
         float usual = Median.of(squares);
+        float[] off = new float[3];
         double[][] noise = {{LEAST_NOISE, 0, 0}, {0, LEAST_NOISE, 0}, {0, 0, LEAST_NOISE}};
         for (int i = 0; i < n; i++) {
-            for (int k = 0; k < 9 && squares[i] <= usual; k++) {
-                noise[k / 3][k % 3] += (bgr[3 * (i + columns) + k / 3] - bgr[3 * i + k / 3])
-                        * (bgr[3 * (i + columns) + k % 3] - bgr[3 * i + k % 3])
-                        / n;
+            if (squares[i] > usual) {
+                continue;
+            }
+            for (int k = 0; k < 3; k++) {
+                off[k] = bgr[3 * (i + columns) + k] - bgr[3 * i + k];
+            }
+            for (int k = 0; k < 3; k++) {
+                for (int l = 0; l < 3; l++) {
+                    noise[k][l] += off[k] * off[l] / n;
+                }
             }
         }
         Mat covariance = new Mat(3, 3, CvType.CV_64F);
