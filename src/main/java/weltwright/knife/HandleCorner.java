@@ -37,6 +37,12 @@ record HandleCorner(double x, double sigmaMm) {
 
     private static final double SEARCH_MM = 0.6;
 
+    /**
+     * The corner of a thick handle's outline may lie above or below the mid-plane, and then is seen farther on or back than
+     * the line meets the outline: by up to 0.7 of the bow, as a step is; this is the standard deviation of that.
+     */
+    private static final double OFF_BY_BOW = 0.7 / Math.sqrt(3);
+
     /** One line in twenty is something else than the handle's end. */
     private static final double ASTRAY = 0.05;
 
@@ -59,13 +65,18 @@ record HandleCorner(double x, double sigmaMm) {
             least = Math.min(least, unfit[k]);
         }
         double variance = Math.max(NOISE_MM * NOISE_MM, least / (n - 2 * rounded - PARAMETERS));
+        double[] corner = new double[unfit.length];
+        for (int k = 0; k < corner.length; k++) {
+            corner[k] = Math.exp(-(unfit[k] - least) / (2 * variance) * STEP_MM / ALIKE_MM);
+        }
+        corner = blurred(corner, OFF_BY_BOW * end.bowMm() / STEP_MM);
         double sum = 0;
         double mean = 0;
         double square = 0;
         for (int k = 0; k < unfit.length; k++) {
             double off = -search + k * STEP_MM;
             double deviations = off / end.sigmaMm();
-            double likely = Math.exp(-(unfit[k] - least) / (2 * variance) * STEP_MM / ALIKE_MM)
+            double likely = corner[k]
                     * ((1 - ASTRAY) * Math.exp(-deviations * deviations / 2) / (end.sigmaMm() * Math.sqrt(2 * Math.PI))
                             + ASTRAY / (2 * search));
             sum += likely;
@@ -74,6 +85,24 @@ record HandleCorner(double x, double sigmaMm) {
         }
         mean /= sum;
         return new HandleCorner(line + mean, Math.hypot(STEP_MM, Math.sqrt(Math.max(0, square / sum - mean * mean))));
+    }
+
+    /** Values blurred by a normal distribution; they end with those that there are. */
+    private static double[] blurred(double[] values, double sigma) {
+        if (sigma == 0) {
+            return values;
+        }
+        double[] blurred = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            double weights = 0;
+            for (int k = 0; k < values.length; k++) {
+                double weight = Math.exp(-(k - i) * (k - i) / (2 * sigma * sigma));
+                blurred[i] += weight * values[k];
+                weights += weight;
+            }
+            blurred[i] /= weights;
+        }
+        return blurred;
     }
 
     /** The sum of squares by which values evenly spaced depart from the best two parabolas that meet at one of them. */

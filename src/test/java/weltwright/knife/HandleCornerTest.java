@@ -36,6 +36,19 @@ class HandleCornerTest {
         assertThat(corner.sigmaMm()).isBetween(0.2, 0.6);
     }
 
+    /**
+     * A handle 24 mm thick, seen 10 degrees aslant, shows the corner of its outline by up to 12 mm · tan 10° · 0.7 = 1.5 mm
+     * off the mid-plane's place. A line that is sure to 0.3 mm is not drawn far to a corner that is off by as much as 0.7.
+     */
+    @Test
+    void doesNotTakeWhatAThickHandleHidesForTheLinesError() {
+        Sides sides = sides(x -> -12 - Math.tan(Math.toRadians(30)) * Math.abs(x - CORNER_X), 0.03);
+        double bowMm = 12 * Math.tan(Math.toRadians(10));
+        HandleCorner corner = HandleCorner.find(sides, false, new HandleEnd(CORNER_X + 0.7, 0, 0.01, bowMm, 0.3));
+        assertThat(corner.x()).isCloseTo(CORNER_X + 0.7, within(0.2));
+        assertThat(corner.sigmaMm()).isLessThan(0.4);
+    }
+
     private static HandleEnd end(double x, double slope, double sigma) {
         return new HandleEnd(x, slope, 0.01, 0, sigma);
     }
