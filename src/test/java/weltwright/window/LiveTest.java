@@ -46,13 +46,17 @@ class LiveTest {
 
     @Test
     void whatIsOvertakenIsNeverShownAndThatBetweenNeverMade() throws InterruptedException {
+        CountDownLatch begun = new CountDownLatch(1);
         live(question -> {
             if (question.equals("first")) {
+                begun.countDown();
                 gate.await(10, TimeUnit.SECONDS);
             }
             return question;
         });
         become("first");
+        // Overtaken before it is begun, it would leave the way free for the second.
+        assertThat(begun.await(10, TimeUnit.SECONDS)).isTrue();
         become("second");
         become("third");
         gate.countDown();
