@@ -1,5 +1,6 @@
 package weltwright.trace;
 
+import java.util.Arrays;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
@@ -38,6 +39,15 @@ final class GroundPattern implements AutoCloseable {
             every[i] = prints[2 * (i / half.columns()) * raster.columns() + 2 * (i % half.columns())];
         }
         return new GroundPattern(half, halved(paper, half), halved(black, half), every);
+    }
+
+    /** The same on some of the raster's rows, up to the one before the last given. To be closed, before this one is. */
+    GroundPattern rows(int from, int to) {
+        return new GroundPattern(
+                raster.rows(from, to),
+                paper.rowRange(from, to),
+                black.rowRange(from, to),
+                Arrays.copyOfRange(prints, from * raster.columns(), to * raster.columns()));
     }
 
     private static Mat halved(Mat mask, GroundRaster half) {

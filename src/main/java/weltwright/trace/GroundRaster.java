@@ -5,7 +5,6 @@ import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
-import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
@@ -31,6 +30,11 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
                 mmPerPx,
                 2 * (int) Math.ceil((topRight.x() - bottomLeft.x()) / mmPerPx / 2 + 0.5),
                 2 * (int) Math.ceil((topRight.y() - bottomLeft.y()) / mmPerPx / 2 + 0.5));
+    }
+
+    /** Some of its rows, up to the one before the last given. */
+    GroundRaster rows(int from, int to) {
+        return new GroundRaster(place(0, from), mmPerPx, columns, to - from);
     }
 
     /** With a pixel for four, its middle between theirs. */
@@ -62,6 +66,11 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
         if (PhotoCheck.pxPerMm(view) * mmPerPx >= 2) {
             return rectified(picture.half(), view.halved(), plane, onGround);
         }
+        Bands.Size size = new Bands.Size(columns, rows, CvType.CV_8UC3);
+        return Bands.of(size, 0, (from, to) -> rows(from, to).seen(picture, view, plane, onGround));
+    }
+
+    private Mat seen(Picture picture, View view, Plane plane, Placement onGround) {
         Mat[] map = map(view, plane, onGround);
         Mat seen = picture.seen(map[0], map[1], Imgproc.INTER_LINEAR, Core.BORDER_CONSTANT);
         map[0].release();
@@ -98,27 +107,31 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
                 ys[r * coarseColumns + c] = (float) px.y();
             }
         }
-        Both<Mat, Mat> both =
-                Both.of(() -> fine(xs, coarseColumns, coarseRows), () -> fine(ys, coarseColumns, coarseRows));
-        return new Mat[] {both.first(), both.second()};
+        return new Mat[] {fine(xs, coarseColumns), fine(ys, coarseColumns)};
     }
 
-    /** Coarse values at every sixteenth pixel, made dense by an affine warp, which puts them back exactly there. */
-    private Mat fine(float[] coarse, int coarseColumns, int coarseRows) {
-        Mat small = new Mat(coarseRows, coarseColumns, CvType.CV_32F);
-        small.put(0, 0, coarse);
-        Mat toSmall = Mat.eye(2, 3, CvType.CV_64F);
-        toSmall.put(0, 0, 1.0 / EXACT_EVERY_PX);
-        toSmall.put(1, 1, 1.0 / EXACT_EVERY_PX);
-        Mat dense = new Mat();
-        Imgproc.warpAffine(
-                small,
-                dense,
-                toSmall,
-                new Size(columns, rows),
-                Imgproc.INTER_LINEAR | Imgproc.WARP_INVERSE_MAP);
-        small.release();
-        toSmall.release();
-        return dense;
+    /** Values at every sixteenth column and row made dense. */
+    private Mat fine(float[] coarse, int coarseColumns) {
+        float[] dense = new float[columns * rows];
+        float[] line = new float[coarseColumns];
+        for (int y = 0; y < rows; y++) {
+            int above = y / EXACT_EVERY_PX * coarseColumns;
+            float down = (float) (y % EXACT_EVERY_PX) / EXACT_EVERY_PX;
+            for (int c = 0; c < coarseColumns; c++) {
+                line[c] = between(coarse[above + c], coarse[above + coarseColumns + c], down);
+            }
+            for (int x = 0; x < columns; x++) {
+                int left = x / EXACT_EVERY_PX;
+                float across = (float) (x % EXACT_EVERY_PX) / EXACT_EVERY_PX;
+                dense[y * columns + x] = between(line[left], line[left + 1], across);
+            }
+        }
+        Mat fine = new Mat(rows, columns, CvType.CV_32F);
+        fine.put(0, 0, dense);
+        return fine;
+    }
+
+    private static float between(float from, float to, float part) {
+        return from + (to - from) * part;
     }
 }

@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -69,6 +70,9 @@ final class KnifeMask {
 
     /** What noise is averaged over for the walk, as far as half a millimetre of its border allows, and for seeds. */
     private static final double BLUR_MM = 0.28;
+
+    /** OpenCV's blur of floats ends so many standard deviations away. */
+    private static final double BLUR_TAIL = 4;
 
     private static final double SEED_BLUR_MM = 0.3;
 
@@ -189,26 +193,43 @@ final class KnifeMask {
     }
 
     /**
-     * What is seen over what the bare lit ground would show, {@link #LIT} where they agree; float, three channels.
+     * A part of the ground.
      *
      * @param seen the rectified picture, 8 bits, three channels
      * @param expected what the bare ground would show, float, three channels
-     * @param pattern on the raster of both
-     * @param gapMm half the width of the gaps that printed lines leave in what is known of the ground
      */
-    static Mat ratio(Mat seen, Mat expected, GroundPattern pattern, double gapMm) {
+    record Look(Mat seen, Mat expected) {}
+
+    /**
+     * What is seen over what the bare lit ground would show, {@link #LIT} where they agree; float, three channels.
+     *
+     * @param gapMm half the width of the gaps that printed lines leave in what is known of the ground
+     * @param look at some rows of the pattern
+     */
+    static Mat ratio(GroundPattern pattern, double gapMm, Function<GroundPattern, Look> look) {
+        GroundRaster raster = pattern.raster();
+        Bands.Size size = new Bands.Size(raster.columns(), raster.rows(), CvType.CV_32FC3);
+        int marginRows = (int) Math.ceil((gapMm + FILL_MM + BLUR_TAIL * BLUR_MM) / raster.mmPerPx()) + 2;
+        return Bands.of(size, marginRows, (from, to) -> {
+            try (GroundPattern part = pattern.rows(from, to)) {
+                return ratio(part, gapMm, look.apply(part));
+            }
+        });
+    }
+
+    private static Mat ratio(GroundPattern pattern, double gapMm, Look look) {
         double mmPerPx = pattern.raster().mmPerPx();
-        Mat seenFloat = new Mat();
-        seen.convertTo(seenFloat, CvType.CV_32F);
+        Mat seen = new Mat();
+        look.seen().convertTo(seen, CvType.CV_32F);
         Mat ratio = new Mat();
-        Core.divide(seenFloat, expected, ratio, LIT, CvType.CV_32F);
+        Core.divide(seen, look.expected(), ratio, LIT, CvType.CV_32F);
         Core.min(ratio, Scalar.all(BRIGHTEST), ratio);
         Mat known = new Mat();
         Core.bitwise_or(pattern.paper(), pattern.black(), known);
         // So far that every gap's middle is reached from beside it, and hardly farther, or edges would blur.
         fillGaps(ratio, known, 2 * (int) Math.round((gapMm + FILL_MM) / mmPerPx) + 1);
         Imgproc.GaussianBlur(ratio, ratio, new Size(0, 0), BLUR_MM / mmPerPx);
-        for (Mat used : List.of(seenFloat, known)) {
+        for (Mat used : List.of(look.seen(), look.expected(), seen, known)) {
             used.release();
         }
         return ratio;

@@ -132,14 +132,12 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
 
     private static Mat ratio(
             GroundPattern pattern, Picture picture, View view, RuledPattern ruling, PaperLight light) {
-        GroundRaster raster = pattern.raster();
-        Both<Mat, Mat> both = Both.of(
-                () -> light.over(raster),
-                () -> raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0))));
-        Mat ratio = KnifeMask.ratio(both.second(), both.first(), pattern, ruling.zoneMm());
-        both.first().release();
-        both.second().release();
-        return ratio;
+        return KnifeMask.ratio(pattern, ruling.zoneMm(), part -> {
+            GroundRaster raster = part.raster();
+            return new KnifeMask.Look(
+                    raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0))),
+                    light.over(raster));
+        });
     }
 
     /** Half the width of its lines on the ground. */

@@ -103,17 +103,13 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     }
 
     private static Mat ratio(GroundPattern pattern, Picture picture, View view, SheetLook bare) {
-        GroundRaster raster = pattern.raster();
-        Both<Mat, Mat> both = Both.of(
-                () -> bare.expected(raster, pattern),
-                () -> raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0))));
-        Mat seen = both.second();
-        Mat expected = both.first();
-        showBare(seen, expected, raster.outside(picture, view));
-        Mat ratio = KnifeMask.ratio(seen, expected, pattern, SheetPattern.LINE_ZONE_MM);
-        seen.release();
-        expected.release();
-        return ratio;
+        return KnifeMask.ratio(pattern, SheetPattern.LINE_ZONE_MM, part -> {
+            GroundRaster raster = part.raster();
+            Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
+            Mat expected = bare.expected(raster, part);
+            showBare(seen, expected, raster.outside(picture, view));
+            return new KnifeMask.Look(seen, expected);
+        });
     }
 
     /** Outside the picture nothing speaks against the bare sheet: a knife that goes on there ends at the picture's rim. */
