@@ -8,7 +8,8 @@ import weltwright.geometry.Point;
 
 /**
  * How like a patch of a picture is to itself moved: the mean product of what comes to lie on each other, by the move.
- * Computed by way of the spectrum (theorem of Wiener and Khinchin), the patch padded so that nothing comes round.
+ * Computed by way of the spectrum (theorem of Wiener and Khinchin), the patch padded so far that nothing comes round to
+ * where it is looked at.
  */
 final class Autocorrelation {
     /** Moves farther than this leave too little in common. */
@@ -28,7 +29,7 @@ final class Autocorrelation {
 
     Autocorrelation(Mat patch) {
         size = Math.min(patch.cols(), patch.rows());
-        padded = Core.getOptimalDFTSize(2 * size);
+        padded = Core.getOptimalDFTSize(size + (int) Math.ceil(SHARED * size) + 2);
         Mat field = Mat.zeros(padded, padded, CvType.CV_32F);
         Mat inside = field.submat(0, patch.rows(), 0, patch.cols());
         patch.copyTo(inside);

@@ -290,10 +290,11 @@ final class EdgePath {
         float[] ys = new float[width];
         for (int r = 0; r < rows; r++) {
             int i = row(r - wrap, base.size(), closed);
+            Point inmost = at(base.get(i), normal[i], -half);
+            Point step = normal[i].times(1.0 / PER_PX);
             for (int k = 0; k < width; k++) {
-                Point p = at(base.get(i), normal[i], k - half);
-                xs[k] = (float) p.x();
-                ys[k] = (float) p.y();
+                xs[k] = (float) (inmost.x() + k * step.x());
+                ys[k] = (float) (inmost.y() + k * step.y());
             }
             mapX.put(r, 0, xs);
             mapY.put(r, 0, ys);

@@ -112,7 +112,8 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
 
     /** Values at every sixteenth column and row made dense. */
     private Mat fine(float[] coarse, int coarseColumns) {
-        float[] dense = new float[columns * rows];
+        Mat fine = new Mat(rows, columns, CvType.CV_32F);
+        float[] row = new float[columns];
         float[] line = new float[coarseColumns];
         for (int y = 0; y < rows; y++) {
             int above = y / EXACT_EVERY_PX * coarseColumns;
@@ -123,11 +124,10 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
             for (int x = 0; x < columns; x++) {
                 int left = x / EXACT_EVERY_PX;
                 float across = (float) (x % EXACT_EVERY_PX) / EXACT_EVERY_PX;
-                dense[y * columns + x] = between(line[left], line[left + 1], across);
+                row[x] = between(line[left], line[left + 1], across);
             }
+            fine.put(y, 0, row);
         }
-        Mat fine = new Mat(rows, columns, CvType.CV_32F);
-        fine.put(0, 0, dense);
         return fine;
     }
 

@@ -17,14 +17,14 @@ record LineMeasure<L>(ToDoubleFunction<L> of, double usual, double noise) {
     private static final double BOLDEST = 3;
 
     static <L> LineMeasure<L> of(List<L> looks, ToDoubleFunction<L> of) {
-        double[] sorted = looks.stream().mapToDouble(of).sorted().toArray();
-        double usual = sorted[(int) (0.7 * sorted.length)];
-        double[] off = Arrays.stream(sorted)
-                .skip(sorted.length / 2)
-                .map(seen -> Math.abs(seen - usual))
-                .sorted()
+        double[] seen = looks.stream().mapToDouble(of).toArray();
+        double usual = OrderStatistic.of(seen, (int) (0.7 * seen.length));
+        OrderStatistic.median(seen);
+        double[] off = Arrays.stream(seen)
+                .skip(seen.length / 2)
+                .map(greater -> Math.abs(greater - usual))
                 .toArray();
-        return new LineMeasure<>(of, usual, off[off.length / 2]);
+        return new LineMeasure<>(of, usual, OrderStatistic.median(off));
     }
 
     /** False where lines drown in noise. */

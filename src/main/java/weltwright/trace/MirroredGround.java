@@ -116,6 +116,11 @@ final class MirroredGround {
 
     /** A row of the raster as far as it lies well within the blade, in mm; as high as a pixel. */
     private record Run(double y, double fromX, double toX) {
+        /** How much of it lies between two places, whichever is the lower one. */
+        double lengthMm(double aX, double bX) {
+            return Math.max(0, Math.min(toX, Math.max(aX, bX)) - Math.max(fromX, Math.min(aX, bX)));
+        }
+
         /** What lies on a line speaks neither for nor against another one. */
         Stream<Run> beside(Line line) {
             double cos = Math.cos(line.turn());
@@ -140,14 +145,10 @@ final class MirroredGround {
         Line longest(List<Run> blade, Places shown) {
             int[] places = shown.counts(this);
             double leastMm = WHOLE * LEAST_MM;
-            if (lengthMm(Arrays.stream(places).max().orElse(0)) <= leastMm) {
-                return null;
-            }
-            double[] area = areasMm2(blade);
             Line longest = null;
             for (int bin = 0; bin < places.length; bin++) {
                 double shownMm = lengthMm(places[bin]);
-                if (shownMm > leastMm && shownMm > WHOLE * area[bin] / BIN_MM) {
+                if (shownMm > leastMm && shownMm > WHOLE * lengthMm(blade, bin)) {
                     longest = new Line(turn, (bin + 0.5) * BIN_MM - reach, shownMm);
                     leastMm = shownMm;
                 }
@@ -159,23 +160,16 @@ final class MirroredGround {
             return places * MM_PER_PX * MM_PER_PX / BIN_MM;
         }
 
-        /** How much of the blade lies on each line. */
-        private double[] areasMm2(List<Run> blade) {
-            double[] areas = new double[bins()];
+        /** How much of the blade lies on one of the lines, by its area there. */
+        private double lengthMm(List<Run> blade, int bin) {
             double cos = Math.cos(turn);
             double sin = Math.sin(turn);
+            double low = bin * BIN_MM - reach;
+            double areaMm2 = 0;
             for (Run run : blade) {
-                double from = (Math.min(run.fromX() * cos, run.toX() * cos) + run.y() * sin + reach) / BIN_MM;
-                // A run that all falls into one place of a line lies within a bin.
-                double bins = Math.max(1e-9, (run.toX() - run.fromX()) * Math.abs(cos) / BIN_MM);
-                double perBin = (run.toX() - run.fromX()) * MM_PER_PX / bins;
-                int first = Math.max(0, (int) from);
-                int last = Math.min(areas.length - 1, (int) (from + bins));
-                for (int bin = first; bin <= last; bin++) {
-                    areas[bin] += perBin * (Math.min(bin + 1, from + bins) - Math.max(bin, from));
-                }
+                areaMm2 += MM_PER_PX * run.lengthMm((low - run.y() * sin) / cos, (low + BIN_MM - run.y() * sin) / cos);
             }
-            return areas;
+            return areaMm2 / BIN_MM;
         }
     }
 
@@ -258,9 +252,8 @@ final class MirroredGround {
                 .mapToInt(this::index)
                 .filter(i -> depth[i] < -BESIDE_MM)
                 .mapToDouble(i -> ridge[i])
-                .sorted()
                 .toArray();
-        return seen.length == 0 ? 0 : seen[seen.length / 2];
+        return seen.length == 0 ? 0 : OrderStatistic.median(seen);
     }
 
     private int index(Point pixel) {

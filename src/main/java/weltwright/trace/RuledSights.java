@@ -70,9 +70,8 @@ final class RuledSights {
         double[] usual = new double[3];
         for (int k = 0; k < 3; k++) {
             int channel = k;
-            double[] sorted =
-                    looks.stream().mapToDouble(look -> look.step()[channel]).sorted().toArray();
-            usual[k] = sorted[sorted.length / 2];
+            usual[k] = OrderStatistic.median(
+                    looks.stream().mapToDouble(look -> look.step()[channel]).toArray());
         }
         double length = Math.sqrt(Arrays.stream(usual).map(u -> u * u).sum());
         return Arrays.stream(usual).map(u -> u / length).toArray();

@@ -158,8 +158,8 @@ final class SheetSights {
 
     private List<PrintLook.Sight> frame() {
         List<FrameLook> looks = frameLooks();
-        double[] sorted = looks.stream().mapToDouble(look -> look.contrast(1)).sorted().toArray();
-        double usual = sorted[(int) (0.6 * sorted.length)];
+        double[] contrast = looks.stream().mapToDouble(look -> look.contrast(1)).toArray();
+        double usual = OrderStatistic.of(contrast, (int) (0.6 * contrast.length));
         List<PrintLook.Sight> sights = new ArrayList<>();
         for (FrameLook look : looks) {
             int visible = look.visible(0.6 * usual);

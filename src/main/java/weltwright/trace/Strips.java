@@ -138,12 +138,20 @@ final class Strips {
             Arrays.fill(ys, count, ys.length, ys[count - 1]);
             mapX.put(0, 0, xs);
             mapY.put(0, 0, ys);
-            Mat seen = picture.seen(mapX, mapY, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
+            Bands.Size size = new Bands.Size(COLUMNS, mapX.rows(), CvType.CV_8UC3);
+            Mat seen = Bands.of(size, 0, (from, to) -> seen(mapX.rowRange(from, to), mapY.rowRange(from, to)));
             seen.get(0, 0, bgr);
             for (Mat used : List.of(mapX, mapY, seen)) {
                 used.release();
             }
             return bgr;
+        }
+
+        private Mat seen(Mat columns, Mat rows) {
+            Mat seen = picture.seen(columns, rows, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
+            columns.release();
+            rows.release();
+            return seen;
         }
     }
 }

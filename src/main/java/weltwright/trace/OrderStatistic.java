@@ -1,0 +1,43 @@
+package weltwright.trace;
+
+/** The value that has a rank among many, without sorting all of them. */
+final class OrderStatistic {
+    private OrderStatistic() {}
+
+    /**
+     * By Hoare's "Find" (Algorithm 65, Communications of the ACM 4, 1961). Puts the values in such an order that no value
+     * before the rank is greater, and none after it less.
+     *
+     * @param rank from 0, the least, to one less than there are values
+     */
+    static double of(double[] values, int rank) {
+        int low = 0;
+        int high = values.length - 1;
+        while (low < high) {
+            double pivot = values[rank];
+            int i = low;
+            int j = high;
+            while (i <= j) {
+                while (values[i] < pivot) {
+                    i++;
+                }
+                while (pivot < values[j]) {
+                    j--;
+                }
+                if (i <= j) {
+                    double moved = values[i];
+                    values[i++] = values[j];
+                    values[j--] = moved;
+                }
+            }
+            low = j < rank ? i : low;
+            high = rank < i ? j : high;
+        }
+        return values[rank];
+    }
+
+    /** The value at half of the count; of two in the middle the greater one. Changes their order. */
+    static double median(double[] values) {
+        return of(values, values.length / 2);
+    }
+}
