@@ -6,7 +6,7 @@ import weltwright.trace.EdgePath.Print;
 
 /**
  * How much each place of a band along a knife's outline looks like its edge. The band has a row for each point of the
- * outline, from well inside to well outside, {@link EdgePath#PER_PX} samples to the pixel.
+ * outline, from well inside to well outside.
  *
  * <p>Three cases:
  *
@@ -26,8 +26,9 @@ import weltwright.trace.EdgePath.Print;
  *
  * @param path the above, for each sample, row by row: in it the edge is sought
  * @param slope from it the edge's place on a row is read
+ * @param perPx samples to the pixel
  */
-record BandContrast(float[] path, float[] slope) {
+record BandContrast(float[] path, float[] slope, double perPx) {
     /** Rows over which the colours inside and outside are judged, to either side. */
     private static final int COLOUR_ROWS = 20;
 
@@ -36,8 +37,8 @@ record BandContrast(float[] path, float[] slope) {
 
     private static final double CLEARLY = 8;
 
-    /** How far a slope must go on to be no edge, in samples: the blur of a sharp photo's edge ends within that. */
-    private static final int GOES_ON = 3 * EdgePath.PER_PX;
+    /** How far a slope must go on to be no edge: the blur of a sharp photo's edge ends within that. */
+    private static final int GOES_ON_PX = 3;
 
     /** Next to black print an edge is believed this much: print is the stronger by far. */
     private static final double TRUST_AT_PRINT = 0.2;
@@ -65,17 +66,18 @@ record BandContrast(float[] path, float[] slope) {
      * @param steady the same, smoothed farther along the edge; asked for on a ground as grey as steel alone
      * @param print on the ground at each sample
      * @param rows of the band; the last is followed by the first
+     * @param perPx samples to the pixel
      * @param ground on which the knife lies
      */
-    static BandContrast of(float[] colour, float[] steady, Print[] print, int rows, EdgePath.Ground ground) {
+    static BandContrast of(float[] colour, float[] steady, Print[] print, int rows, double perPx, EdgePath.Ground ground) {
         int width = print.length / rows;
         ColourStep steps = new ColourStep(colour, rows, width);
         double[] line = unit(ground.lineColour());
         boolean isRuled = dot(line, line) > 0;
         // On ruled paper the lines have a hue, too, and would lead along them.
-        float[] hue = ground.isSteelGrey() && !isRuled ? HueStep.across(steady, rows, width) : new float[print.length];
+        float[] hue = ground.isSteelGrey() && !isRuled ? HueStep.across(steady, rows, width, perPx) : new float[print.length];
         double noise = ground.isSteelGrey() ? noise(steady, print, rows, width) : ColourSums.NOISE;
-        BandContrast band = new BandContrast(new float[print.length], new float[print.length]);
+        BandContrast band = new BandContrast(new float[print.length], new float[print.length], perPx);
         IntStream.range(0, rows).parallel().forEach(i -> {
             if (isNearBlack(print, i * width, width)) {
                 band.leaving(colour, i, rows, width, print);
@@ -137,12 +139,13 @@ record BandContrast(float[] path, float[] slope) {
             float[] hue,
             double[] line) {
         double[] unshared = unshared(across, line);
+        int goesOn = (int) Math.round(GOES_ON_PX * perPx);
         for (int k = 1; k < width - 1; k++) {
             boolean onLine = print[row + k] == Print.LINE;
             double[] slope = slope(colour, row + k, 1);
             double value = clear * Math.max(0, dot(onLine ? unshared : across, slope));
             if (clear < 1) {
-                int reach = Math.min(GOES_ON, Math.min(k, width - 1 - k));
+                int reach = Math.min(goesOn, Math.min(k, width - 1 - k));
                 double[] step = minus(slope(steady, row + k, 1), slope(steady, row + k, reach), 1);
                 double chance = BY_NOISE * (noise - ColourSums.NOISE);
                 double[] own = onLine ? minus(step, line, dot(step, line)) : step;
@@ -175,7 +178,7 @@ record BandContrast(float[] path, float[] slope) {
         }
         for (int k = 1; k < width - 1; k++) {
             double trust = print[i * width + k] == Print.BLACK ? TRUST_AT_PRINT : 1;
-            double leaves = (left[k + 1] - left[k - 1]) * EdgePath.PER_PX / 2;
+            double leaves = (left[k + 1] - left[k - 1]) * perPx / 2;
             double[] s = slope(colour, i * width + k, 1);
             path[i * width + k] = (float) Math.max(0, trust * LEAVING * leaves);
             slope[i * width + k] = (float) Math.sqrt(dot(s, s));
@@ -183,11 +186,11 @@ record BandContrast(float[] path, float[] slope) {
     }
 
     /** The change of colour per pixel across the edge, between the samples that lie so far to both sides. */
-    private static double[] slope(float[] colour, int sample, int reach) {
+    private double[] slope(float[] colour, int sample, int reach) {
         double[] slope = new double[3];
         for (int c = 0; c < 3; c++) {
             slope[c] = (colour[3 * (sample + reach) + c] - colour[3 * (sample - reach) + c])
-                    * EdgePath.PER_PX
+                    * perPx
                     / (2.0 * reach);
         }
         return slope;

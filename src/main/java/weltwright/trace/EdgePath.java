@@ -32,8 +32,14 @@ import weltwright.ground.Picture;
  * It stops at points; where they are in mm is for {@link SilhouetteBuilder} to say.
  */
 final class EdgePath {
-    /** Samples for each pixel across the edge. */
-    static final int PER_PX = 2;
+    /** Samples for each pixel across the edge of a picture that is not fine: an edge's blur has a few of them. */
+    private static final double PER_PX = 2;
+
+    /**
+     * In a fine picture there are no more than this to the millimetre, or the path's moves from row to row, which are counted
+     * in them, would be dearer there.
+     */
+    private static final double MOST_PER_MM = 14;
 
     /** Width of the smoothing across the edge, in pixels: about that of the blur of a sharp photo. */
     private static final double ACROSS_SIGMA_PX = 1.0;
@@ -67,6 +73,7 @@ final class EdgePath {
 
     private final Picture picture;
     private final Ground ground;
+    private final double perPx;
     private final double stepPx;
     private final double reachPx;
     private final double alongPx;
@@ -98,18 +105,27 @@ final class EdgePath {
     }
 
     /**
-     * @param stepPx distance between points along the contour
-     * @param reachPx how far to look to either side
-     * @param alongPx standard deviation of the smoothing along the edge: steadies it, and rounds its corners
-     * @param steadyPx the same where the edge is hardly to be seen
+     * @param pxPerMm pixels to the millimetre where the edge is
+     * @param stepMm distance between points along the contour
+     * @param reachMm how far to look to either side
+     * @param alongMm standard deviation of the smoothing along the edge: steadies it, and rounds its corners
+     * @param steadyMm the same where the edge is hardly to be seen
      */
-    EdgePath(Picture picture, Ground ground, double stepPx, double reachPx, double alongPx, double steadyPx) {
+    EdgePath(
+            Picture picture,
+            Ground ground,
+            double pxPerMm,
+            double stepMm,
+            double reachMm,
+            double alongMm,
+            double steadyMm) {
         this.picture = picture;
         this.ground = ground;
-        this.stepPx = stepPx;
-        this.reachPx = reachPx;
-        this.alongPx = alongPx;
-        this.steadyPx = steadyPx;
+        perPx = Math.min(PER_PX, MOST_PER_MM / pxPerMm);
+        stepPx = stepMm * pxPerMm;
+        reachPx = reachMm * pxPerMm;
+        alongPx = alongMm * pxPerMm;
+        steadyPx = steadyMm * pxPerMm;
     }
 
     /**
@@ -119,7 +135,7 @@ final class EdgePath {
     List<EdgePoint> near(Polyline rough) {
         List<Point> base = rough.resampled(stepPx).points();
         int n = base.size();
-        int half = (int) Math.round(reachPx * PER_PX);
+        int half = (int) Math.round(reachPx * perPx);
         int width = 2 * half + 1;
         Point[] normal = normals(base, rough.closed());
         Both<LinesAcross[], BandContrast> both =
@@ -185,8 +201,8 @@ final class EdgePath {
         }
     }
 
-    private static Point at(Point base, Point normal, double samples) {
-        return base.plus(normal.times(samples / PER_PX));
+    private Point at(Point base, Point normal, double samples) {
+        return base.plus(normal.times(samples / perPx));
     }
 
     /**
@@ -234,7 +250,7 @@ final class EdgePath {
                 () -> ground.isSteelGrey() ? steady(band, print, closed, wrap) : new float[0],
                 () -> fine(band, wrap, n));
         band.release();
-        return BandContrast.of(smooth.second(), smooth.first(), print, n, ground);
+        return BandContrast.of(smooth.second(), smooth.first(), print, n, perPx, ground);
     }
 
     /** What is printed on the ground at each place of the band. */
@@ -255,7 +271,7 @@ final class EdgePath {
 
     private float[] fine(Mat band, int wrap, int rows) {
         Mat fine = new Mat();
-        Imgproc.GaussianBlur(band, fine, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, alongPx / stepPx);
+        Imgproc.GaussianBlur(band, fine, new Size(0, 0), ACROSS_SIGMA_PX * perPx, alongPx / stepPx);
         float[] values = values(fine, wrap, rows);
         fine.release();
         return values;
@@ -291,7 +307,7 @@ final class EdgePath {
         for (int r = 0; r < rows; r++) {
             int i = row(r - wrap, base.size(), closed);
             Point inmost = at(base.get(i), normal[i], -half);
-            Point step = normal[i].times(1.0 / PER_PX);
+            Point step = normal[i].times(1 / perPx);
             for (int k = 0; k < width; k++) {
                 xs[k] = (float) (inmost.x() + k * step.x());
                 ys[k] = (float) (inmost.y() + k * step.y());
@@ -317,8 +333,8 @@ final class EdgePath {
         Core.max(weight, Scalar.all(1e-3), weight);
         Mat steady = band.mul(weight);
         double along = steadyPx / stepPx;
-        Imgproc.GaussianBlur(steady, steady, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, along);
-        Imgproc.GaussianBlur(weight, weight, new Size(0, 0), ACROSS_SIGMA_PX * PER_PX, along);
+        Imgproc.GaussianBlur(steady, steady, new Size(0, 0), ACROSS_SIGMA_PX * perPx, along);
+        Imgproc.GaussianBlur(weight, weight, new Size(0, 0), ACROSS_SIGMA_PX * perPx, along);
         Core.divide(steady, weight, steady);
         weight.release();
         return steady;
@@ -431,9 +447,10 @@ final class EdgePath {
     }
 
     /** The nearest local maximum of contrast within a pixel of the path. */
-    private static int summit(float[] contrast, int row, int width, int near) {
+    private int summit(float[] contrast, int row, int width, int near) {
         int best = near;
-        for (int k = Math.max(0, near - PER_PX); k <= Math.min(width - 1, near + PER_PX); k++) {
+        int pixel = (int) Math.round(perPx);
+        for (int k = Math.max(0, near - pixel); k <= Math.min(width - 1, near + pixel); k++) {
             best = contrast[row + k] > contrast[row + best] ? k : best;
         }
         return best;

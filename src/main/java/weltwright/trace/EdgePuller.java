@@ -122,14 +122,7 @@ public final class EdgePuller {
     }
 
     private List<EdgePoint> followed(Picture picture, Polyline near, double pxPerMm, double reachMm) {
-        EdgePath path = new EdgePath(
-                picture,
-                ground,
-                STEP_MM * pxPerMm,
-                reachMm * pxPerMm,
-                ALONG_MM * pxPerMm,
-                STEADY_MM * pxPerMm);
-        return path.near(near);
+        return new EdgePath(picture, ground, pxPerMm, STEP_MM, reachMm, ALONG_MM, STEADY_MM).near(near);
     }
 
     private static void checkInside(Picture picture, Polyline line, double reachPx) {

@@ -7,8 +7,8 @@ package weltwright.trace;
  * pixels to both sides.
  */
 final class HueStep {
-    /** Compared are the means of so many samples to either side. */
-    private static final int SIDE = 4 * EdgePath.PER_PX;
+    /** Compared are the means over so much to either side. */
+    private static final int SIDE_PX = 4;
 
     /** Rows so far apart, outside, tell how much hue scatters. */
     private static final int APART_ROWS = 10;
@@ -23,10 +23,12 @@ final class HueStep {
     private final float[] hue;
 
     private final int width;
+    private final int side;
     private final double[] sigma;
 
-    private HueStep(float[] colour, int rows, int width) {
+    private HueStep(float[] colour, int rows, int width, double perPx) {
         this.width = width;
+        side = (int) Math.round(SIDE_PX * perPx);
         hue = new float[2 * rows * width];
         for (int i = 0; i < rows * width; i++) {
             hue[2 * i] = colour[3 * i] - colour[3 * i + 2];
@@ -38,10 +40,11 @@ final class HueStep {
     /**
      * @param colour of the band, row by row from inside to outside: blue, green, red
      * @param rows of the band
+     * @param perPx samples to the pixel
      * @return for each sample, by how many standard deviations of the ground's own hue the hue changes there, beyond chance
      */
-    static float[] across(float[] colour, int rows, int width) {
-        HueStep steps = new HueStep(colour, rows, width);
+    static float[] across(float[] colour, int rows, int width, double perPx) {
+        HueStep steps = new HueStep(colour, rows, width, perPx);
         float[] across = new float[rows * width];
         for (int i = 0; i < across.length; i++) {
             across[i] = (float) Math.max(0, steps.at(i) - CHANCE);
@@ -62,7 +65,7 @@ final class HueStep {
 
     private double at(int sample) {
         int k = sample % width;
-        int reach = Math.min(SIDE, Math.min(k, width - 1 - k));
+        int reach = Math.min(side, Math.min(k, width - 1 - k));
         double square = 0;
         for (int h = 0; h < 2; h++) {
             double step = 0;
@@ -70,7 +73,7 @@ final class HueStep {
                 step += hue[2 * (sample + j) + h] - hue[2 * (sample - j) + h];
             }
             // Fewer samples tell less.
-            step /= SIDE * sigma[h];
+            step /= side * sigma[h];
             square += step * step;
         }
         return Math.sqrt(square);

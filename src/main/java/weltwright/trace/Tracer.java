@@ -234,10 +234,11 @@ public final class Tracer {
             edge = new EdgePath(
                             picture,
                             ground,
-                            pass.stepMm() * pxPerMm,
-                            pass.reachMm() * pxPerMm,
-                            pass.alongMm() * pxPerMm,
-                            pass.steadyMm() * pxPerMm)
+                            pxPerMm,
+                            pass.stepMm(),
+                            pass.reachMm(),
+                            pass.alongMm(),
+                            pass.steadyMm())
                     .near(near);
         }
         return edge;

@@ -91,7 +91,7 @@ class EdgePathTest {
         MatOfByte file = new MatOfByte();
         Imgcodecs.imencode(".png", seen, file);
         try (Picture picture = Picture.decode(Photo.of("disc.png", file.toArray()))) {
-            return new EdgePath(picture, plain(steelGrey), 2, 12, 2, 6).near(rough);
+            return new EdgePath(picture, plain(steelGrey), 1, 2, 12, 2, 6).near(rough);
         } finally {
             seen.release();
             noise.release();
