@@ -48,7 +48,8 @@ final class LineEnds {
     }
 
     /**
-     * @param step the ground's colour less the line's, as a part of the ground's on its darker side; a shadow leaves it as it was
+     * @param step the ground's colour less the line's, as a part of the ground's on its darker side; a shadow leaves it as it
+     *     was
      * @param aside how much the ground's two sides differ, likewise
      */
     private record Look(Point at, Point along, boolean outside, double[] step, double[] aside) {}

@@ -106,7 +106,7 @@ class PatternPropertiesTest implements AnySheath {
         assertThat(Made.of(knife, spec)).isEqualTo(Made.of(knife, spec));
     }
 
-    /** Each piece takes at least as much leather; the welt is a band of one width, which is not longer when it is bent wider. */
+    /** Each piece takes at least as much leather; the welt is a band of one width, no longer when it is bent wider. */
     @Property(tries = TRIES)
     void moreEaseShrinksNoPiece(
             @ForAll("knives") Knife knife,
