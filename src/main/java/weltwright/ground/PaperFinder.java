@@ -64,10 +64,12 @@ public final class PaperFinder {
      * @param sizeYMm along y
      */
     public record Found(List<Reference> edges, double sizeXMm, double sizeYMm) {
+        /** What the sheet shows of itself. */
         public GroundFacts facts() {
             return SheetEdges.facts(edges);
         }
 
+        /** Its rim, to be drawn over the photo. */
         public GroundSketch sketch() {
             return SheetEdges.sketch(sizeXMm, sizeYMm);
         }

@@ -25,6 +25,7 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
     /** No photo needs more. */
     private static final int MOST = 150;
 
+    /** Measured at edges of the print, as they are seen from a view. */
     public static PrintQuality of(Picture picture, View view, List<GroundEdge> edges) {
         Levels levels = picture.levels();
         int every = Math.max(1, edges.size() / MOST);
