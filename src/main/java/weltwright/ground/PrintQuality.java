@@ -3,7 +3,7 @@ package weltwright.ground;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import weltwright.geometry.Median;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 
 /**
@@ -46,7 +46,7 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
     }
 
     private static OptionalDouble usual(double[] values) {
-        return values.length < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(Median.bySorting(values));
+        return values.length < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(OrderStatistic.median(values));
     }
 
     /**

@@ -2,7 +2,7 @@ package weltwright.ground;
 
 import java.util.Arrays;
 import java.util.Optional;
-import weltwright.geometry.Median;
+import weltwright.geometry.OrderStatistic;
 
 /**
  * A short stretch of a ruled line, as its profile across shows it.
@@ -42,8 +42,8 @@ record Stroke(double offsetPx, double contrast, double widthPx) {
         int aside = (int) Math.ceil(1.4 * widthPx / stepPx);
         int leftEnd = Math.max(2, top - aside);
         int rightStart = Math.min(n - 2, top + aside + 1);
-        double left = Median.bySorting(Arrays.copyOfRange(profile, 0, leftEnd));
-        double right = Median.bySorting(Arrays.copyOfRange(profile, rightStart, n));
+        double left = OrderStatistic.median(Arrays.copyOfRange(profile, 0, leftEnd));
+        double right = OrderStatistic.median(Arrays.copyOfRange(profile, rightStart, n));
         double ground = (left + right) / 2;
         double contrast = sign * (profile[top] - ground);
         if (contrast < LEAST_CONTRAST || Math.abs(left - right) > EVENNESS * contrast) {

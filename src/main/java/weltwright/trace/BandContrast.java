@@ -2,7 +2,6 @@ package weltwright.trace;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
-import weltwright.geometry.Median;
 import weltwright.trace.EdgePath.Print;
 
 /**

@@ -4,7 +4,7 @@ import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
-import weltwright.geometry.Median;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -136,6 +136,6 @@ final class HandleFront {
         for (int r = from; r <= to; r++) {
             values[r - from] = bgr[3 * (r * columns + column) + channel];
         }
-        return Median.bySorting(values);
+        return OrderStatistic.median(values);
     }
 }

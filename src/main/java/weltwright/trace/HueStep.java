@@ -1,7 +1,5 @@
 package weltwright.trace;
 
-import weltwright.geometry.Median;
-
 /**
  * How much the hue changes across each place of a band along a knife's outline. A shadow darkens paper and hardly tints
  * it, and steel that is as bright as the shadow beside it is seldom of the paper's very hue, so this tells where

@@ -3,7 +3,7 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import weltwright.geometry.Median;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
@@ -71,13 +71,13 @@ final class LineEnds {
         double[] usual = new double[3];
         for (int k = 0; k < 3; k++) {
             int channel = k;
-            usual[k] = Median.bySorting(outside.stream().mapToDouble(look -> look.step()[channel]).toArray());
+            usual[k] = OrderStatistic.median(outside.stream().mapToDouble(look -> look.step()[channel]).toArray());
         }
         double square = dot(usual, usual);
         if (square == 0) {
             return ends;
         }
-        double noise = Median.bySorting(outside.stream()
+        double noise = OrderStatistic.median(outside.stream()
                 .mapToDouble(look -> Math.abs(dot(look.step(), usual) / square - 1))
                 .toArray());
         if (noise * LEAST_CLEAR > 1) {

@@ -8,7 +8,6 @@ import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
-import weltwright.geometry.Median;
 
 /**
  * How sharply a rectified picture changes at each place, in units of its own grain.

@@ -1,9 +1,7 @@
-package weltwright.geometry;
+package weltwright.trace;
 
-import java.util.Arrays;
-
-/** The middle one of values: the one at half of their count when they are sorted. */
-public final class Median {
+/** The middle one of many values, without sorting them. */
+final class Median {
     private static final int HALF_BITS = 16;
 
     /** Median of the absolute value of a normal variable with standard deviation 1. */
@@ -15,17 +13,17 @@ public final class Median {
      * The standard deviation of what is normally distributed about 0 but for some that lies far off, from the sizes of its
      * values; 0 where there are none.
      */
-    public static double sigma(float[] sizes) {
+    static double sigma(float[] sizes) {
         return sizes.length == 0 ? 0 : of(sizes) / OF_NORMAL;
     }
 
     /**
-     * Of many, without sorting them. Numbers that are not negative are ordered as their bits are, so it is found by counting
-     * their upper halves, and then the lower halves of those with the right upper one.
+     * The value at half of the count when they are sorted. Numbers that are not negative are ordered as their bits are, so
+     * it is found by counting their upper halves, and then the lower halves of those with the right upper one.
      *
      * @param values at least one; none negative, nor not a number
      */
-    public static float of(float[] values) {
+    static float of(float[] values) {
         int[] counts = new int[1 << HALF_BITS];
         for (float value : values) {
             counts[Float.floatToRawIntBits(value) >>> HALF_BITS]++;
@@ -47,15 +45,5 @@ public final class Median {
             left -= lowerCounts[lower++];
         }
         return Float.intBitsToFloat(upper << HALF_BITS | lower);
-    }
-
-    /**
-     * Of few, by sorting them.
-     *
-     * @param values at least one; afterwards they are in order
-     */
-    public static double bySorting(double[] values) {
-        Arrays.sort(values);
-        return values[values.length / 2];
     }
 }
