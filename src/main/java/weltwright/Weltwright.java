@@ -18,6 +18,7 @@ import weltwright.window.MainWindow;
 public final class Weltwright {
     private Weltwright() {}
 
+    /** Starts the window or a command, and for a command ends the process with its code. */
     public static void main(String[] args) {
         LogManager.getLogManager().reset(); // what libraries log helps no user
         if (args.length == 0) {

@@ -14,6 +14,7 @@ public final class TerminalLine implements Progress, AutoCloseable {
         this.terminal = terminal;
     }
 
+    /** For somebody who looks on: shows how far a step has come, on one line that is written over. */
     public static TerminalLine on(PrintWriter terminal) {
         return new TerminalLine(terminal);
     }

@@ -1,2 +1,2 @@
-/** The command line, and the program's front door. */
+/** The command line: every step without a window. */
 package weltwright.command;

@@ -25,6 +25,7 @@ public record DrawCheck(
         steps = List.copyOf(steps);
     }
 
+    /** Whether the edge keeps far enough from every stitch on its way out. */
     public boolean stitchesAreSafe() {
         return leastEdgeToStitchMm >= SAFE_EDGE_TO_STITCH_MM;
     }

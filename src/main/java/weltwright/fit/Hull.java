@@ -100,6 +100,7 @@ public record Hull(List<Point> corners) {
         return new Hull(corners.stream().map(p -> new Point(p.x(), p.y() + byMm)).toList());
     }
 
+    /** The length of its boundary, in mm. */
     public double perimeterMm() {
         double sum = 0;
         for (int i = 0; i < corners.size(); i++) {

@@ -8,6 +8,7 @@ public final class LineFit {
     private double sxx;
     private double sxy;
 
+    /** One more point, which counts as much as any other. */
     public void add(double x, double y) {
         n++;
         sx += x;
@@ -21,6 +22,7 @@ public final class LineFit {
         return (n * sxy - sx * sy) / (n * sxx - sx * sx);
     }
 
+    /** The height of the line at a place. Needs points at two different x at least. */
     public double at(double x) {
         double slope = slope();
         return (sy - slope * sx) / n + slope * x;

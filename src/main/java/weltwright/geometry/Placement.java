@@ -8,6 +8,7 @@ package weltwright.geometry;
  */
 public record Placement(double angleRad, Point shift) {
 
+    /** Where the motion takes a point, in mm. */
     public Point apply(Point p) {
         return rotate(p).plus(shift);
     }
@@ -19,6 +20,7 @@ public record Placement(double angleRad, Point shift) {
         return new Point(c * v.x() - s * v.y(), s * v.x() + c * v.y());
     }
 
+    /** The motion that undoes this one. */
     public Placement inverse() {
         Point back = new Placement(-angleRad, new Point(0, 0)).rotate(shift);
         return new Placement(-angleRad, back.times(-1));

@@ -35,6 +35,7 @@ public record Point(double x, double y) {
         return Math.sqrt(x * x + y * y);
     }
 
+    /** In the unit of both. */
     public double distance(Point other) {
         double dx = x - other.x;
         double dy = y - other.y;
@@ -56,6 +57,7 @@ public record Point(double x, double y) {
         return new Point(x + t * (other.x - x), y + t * (other.y - y));
     }
 
+    /** The same for JTS. */
     public Coordinate coordinate() {
         return new Coordinate(x, y);
     }

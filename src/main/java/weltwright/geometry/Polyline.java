@@ -28,10 +28,12 @@ public record Polyline(List<Point> points, boolean closed) {
         }
     }
 
+    /** A chain from the first point to the last; two at least. */
     public static Polyline open(List<Point> points) {
         return new Polyline(points, false);
     }
 
+    /** A chain that runs from the last point back to the first, which is not repeated; three at least. */
     public static Polyline closed(List<Point> points) {
         return new Polyline(points, true);
     }
@@ -42,6 +44,7 @@ public record Polyline(List<Point> points, boolean closed) {
         return closed(Arrays.stream(ring, 0, ring.length - 1).map(Point::of).toList());
     }
 
+    /** From end to end along the chain, or once round it. */
     public double lengthMm() {
         double sum = 0;
         for (int i = 0; i < segments(); i++) {
@@ -179,12 +182,14 @@ public record Polyline(List<Point> points, boolean closed) {
         return open(stretch);
     }
 
+    /** Run through the other way, from the last point to the first. */
     public Polyline reversed() {
         List<Point> back = new ArrayList<>(points);
         Collections.reverse(back);
         return new Polyline(back, closed);
     }
 
+    /** The same chain with every point moved. */
     public Polyline map(java.util.function.UnaryOperator<Point> motion) {
         return new Polyline(points.stream().map(motion).toList(), closed);
     }
@@ -215,6 +220,7 @@ public record Polyline(List<Point> points, boolean closed) {
         return crossings;
     }
 
+    /** The same for JTS; a closed one ends where it began. */
     public LineString lineString() {
         Coordinate[] c = new Coordinate[segments() + 1];
         for (int i = 0; i < c.length; i++) {

@@ -57,6 +57,7 @@ public record Region(Polygon area) {
         return area.isValid() ? new Region(area) : largest(BufferOp.bufferOp(GeometryFixer.fix(area), byMm, ROUND));
     }
 
+    /** A rectangle along the axes, from its lowest x and y to its highest, in mm. */
     public static Region box(double x0, double y0, double x1, double y1) {
         return of(Polyline.closed(List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1))));
     }
@@ -67,6 +68,7 @@ public record Region(Polygon area) {
         return largest(BufferOp.bufferOp(line.lineString(), eachSideMm, square));
     }
 
+    /** All within a radius of a point. */
     public static Region disc(Point centre, double radiusMm) {
         return largest(BufferOp.bufferOp(new GeometryFactory().createPoint(centre.coordinate()), radiusMm, ROUND));
     }
@@ -92,14 +94,17 @@ public record Region(Polygon area) {
         return grown(-radiusMm).grown(radiusMm);
     }
 
+    /** All of both. */
     public Region union(Region other) {
         return overlaid(OverlayNG.UNION, other);
     }
 
+    /** What of this is not in the other. */
     public Region minus(Region other) {
         return overlaid(OverlayNG.DIFFERENCE, other);
     }
 
+    /** What of this is in the other, too. */
     public Region within(Region other) {
         return overlaid(OverlayNG.INTERSECTION, other);
     }

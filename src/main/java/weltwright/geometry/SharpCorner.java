@@ -86,7 +86,7 @@ record SharpCorner(Point at, double roundedMm) {
     /** @param away the direction away from the corner */
     private record Line(Point through, Point away) {
 
-        /** The line of least squares through points beside a corner, by the axis of their inertia; none where they make none. */
+        /** The line of least squares through points beside a corner, by the axis of their inertia, if they make one. */
         static Optional<Line> from(Point corner, List<Sample> points) {
             double weights = 0;
             double squares = 0;

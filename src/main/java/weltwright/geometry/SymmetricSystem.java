@@ -70,6 +70,7 @@ public final class SymmetricSystem {
         return lower;
     }
 
+    /** The inverse of the matrix. Of an information matrix, the covariance. */
     public double[][] inverse() {
         int n = scale.length;
         double[][] inverse = new double[n][];

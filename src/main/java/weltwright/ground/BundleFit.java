@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 import weltwright.geometry.SymmetricSystem;
 
@@ -263,8 +264,7 @@ final class BundleFit {
             double median = references.get(i).edge().isPresent() ? 0.6745 : 1.1774;
             sizes[i] = Math.hypot(r[2 * i], r[2 * i + 1]) / median;
         }
-        Arrays.sort(sizes);
-        return sizes[sizes.length / 2];
+        return OrderStatistic.median(sizes);
     }
 
     private record Normal(double[][] matrix, double[] gradient) {

@@ -55,10 +55,12 @@ public sealed interface GroundChoice {
             this.heightMm = heightMm;
         }
 
+        /** Of the page upright. */
         public double widthMm() {
             return widthMm;
         }
 
+        /** Of the page upright. */
         public double heightMm() {
             return heightMm;
         }

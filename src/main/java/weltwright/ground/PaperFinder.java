@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.opencv.core.Mat;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.trouble.Trouble;
@@ -65,10 +64,12 @@ public final class PaperFinder {
      * @param sizeYMm along y
      */
     public record Found(List<Reference> edges, double sizeXMm, double sizeYMm) {
+        /** What the sheet shows of itself. */
         public GroundFacts facts() {
             return SheetEdges.facts(edges);
         }
 
+        /** Its rim, to be drawn over the photo. */
         public GroundSketch sketch() {
             return SheetEdges.sketch(sizeXMm, sizeYMm);
         }
@@ -164,12 +165,10 @@ public final class PaperFinder {
      * <i>A flexible new technique for camera calibration</i>, 2000).
      */
     private static Unsized unsized(List<Side> sides, Picture picture, LensPrior lens) {
-        Mat toPicture = Imgproc.getPerspectiveTransform(
-                SheetEdges.cv(SheetEdges.corners(1, 1)),
-                SheetEdges.cv(sides.stream().map(Side::from).toList()));
-        double[] h = new double[9];
-        toPicture.get(0, 0, h);
-        toPicture.release();
+        double[] h = Homography.of(Imgproc.getPerspectiveTransform(
+                        SheetEdges.cv(SheetEdges.corners(1, 1)),
+                        SheetEdges.cv(sides.stream().map(Side::from).toList())))
+                .h();
         double roughRatio = side(h, 0, picture, lens.focalPx()) / side(h, 1, picture, lens.focalPx());
         List<Reference> edges = placed(sides, roughRatio * SHORT_SIDE_MM, SHORT_SIDE_MM).edges();
         ViewSolver.Solution fit =

@@ -12,6 +12,7 @@ public record Plane(double heightMm, Point slope) {
     /** The ground itself. */
     public static final Plane GROUND = new Plane(0, new Point(0, 0));
 
+    /** The point of the plane over a place of the ground, in mm. */
     public Vector3 over(Point p) {
         return new Vector3(p.x(), p.y(), heightMm + slope.dot(p));
     }

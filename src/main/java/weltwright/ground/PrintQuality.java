@@ -3,6 +3,7 @@ package weltwright.ground;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 
 /**
@@ -24,6 +25,7 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
     /** No photo needs more. */
     private static final int MOST = 150;
 
+    /** Measured at edges of the print, as they are seen from a view. */
     public static PrintQuality of(Picture picture, View view, List<GroundEdge> edges) {
         Levels levels = picture.levels();
         int every = Math.max(1, edges.size() / MOST);
@@ -40,9 +42,11 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
                 }
             }
         }
-        return new PrintQuality(
-                blurs < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(median(blur, blurs)),
-                contrasts < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(median(contrast, contrasts)));
+        return new PrintQuality(usual(Arrays.copyOf(blur, blurs)), usual(Arrays.copyOf(contrast, contrasts)));
+    }
+
+    private static OptionalDouble usual(double[] values) {
+        return values.length < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(OrderStatistic.median(values));
     }
 
     /**
@@ -98,11 +102,5 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
             }
             return between * STEP_PX / (line ? 1.126 : 1.683);
         }
-    }
-
-    private static double median(double[] values, int count) {
-        double[] sorted = Arrays.copyOf(values, count);
-        Arrays.sort(sorted);
-        return sorted[count / 2];
     }
 }

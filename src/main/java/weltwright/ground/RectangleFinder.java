@@ -39,10 +39,12 @@ public final class RectangleFinder {
      * @param sizeYMm along y
      */
     public record Found(List<Reference> references, boolean byEdges, double sizeXMm, double sizeYMm) {
+        /** What the rectangle shows of itself. */
         public GroundFacts facts() {
             return SheetEdges.facts(references);
         }
 
+        /** Its rim, to be drawn over the photo. */
         public GroundSketch sketch() {
             return SheetEdges.sketch(sizeXMm, sizeYMm);
         }
@@ -63,6 +65,7 @@ public final class RectangleFinder {
         }
     }
 
+    /** The rectangle that was told, by the straight edges between its corners where there are such. */
     public static Found find(Picture picture, GroundChoice.Rectangle told) {
         List<Point> corners = anticlockwise(told.corners());
         Found byCorners = new Found(

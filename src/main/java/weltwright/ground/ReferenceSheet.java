@@ -78,38 +78,47 @@ public enum ReferenceSheet {
         return pageName;
     }
 
+    /** Of the page upright. */
     public double pageWidthMm() {
         return pageWidthMm;
     }
 
+    /** Of the page upright. */
     public double pageHeightMm() {
         return pageHeightMm;
     }
 
+    /** How many squares the board has from left to right. */
     public int squaresAcross() {
         return squaresAcross;
     }
 
+    /** How many squares the board has from top to bottom. */
     public int squaresDown() {
         return squaresDown;
     }
 
+    /** The side of a square of the board. */
     public double squareMm() {
         return squareMm;
     }
 
+    /** The side of a marker, its black border with it. */
     public double markerMm() {
         return markerMm;
     }
 
+    /** The number of its first marker in the dictionary; the others follow on it. */
     public int firstId() {
         return firstId;
     }
 
+    /** From the outer side of the leftmost squares to that of the rightmost. */
     public double boardWidthMm() {
         return squaresAcross * squareMm;
     }
 
+    /** From the outer side of the uppermost squares to that of the lowest. */
     public double boardHeightMm() {
         return squaresDown * squareMm;
     }

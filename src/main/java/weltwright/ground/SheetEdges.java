@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.opencv.core.Mat;
 import org.opencv.core.MatOfPoint2f;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
@@ -34,18 +33,17 @@ final class SheetEdges {
      */
     static List<Reference> of(List<Point> corners, List<List<Point>> sides, double sizeXMm, double sizeYMm) {
         List<Point> places = corners(sizeXMm, sizeYMm);
-        Mat toSheet = Imgproc.getPerspectiveTransform(cv(corners), cv(places));
+        Homography toSheet = Homography.of(Imgproc.getPerspectiveTransform(cv(corners), cv(places)));
         List<Reference> edges = new ArrayList<>();
         for (int k = 0; k < 4; k++) {
             Point from = places.get(k);
             Point along = places.get((k + 1) % 4).minus(from).unit();
             for (Point pixel : sides.get(k)) {
-                Point rough = apply(toSheet, pixel);
+                Point rough = toSheet.apply(pixel);
                 Point place = from.plus(along.times(along.dot(rough.minus(from))));
                 edges.add(new Reference(place, pixel, Optional.of(along)));
             }
         }
-        toSheet.release();
         return edges;
     }
 
@@ -71,12 +69,5 @@ final class SheetEdges {
         return new MatOfPoint2f(points.stream()
                 .map(p -> new org.opencv.core.Point(p.x(), p.y()))
                 .toArray(org.opencv.core.Point[]::new));
-    }
-
-    private static Point apply(Mat homography, Point p) {
-        double[] h = new double[9];
-        homography.get(0, 0, h);
-        double w = h[6] * p.x() + h[7] * p.y() + h[8];
-        return new Point((h[0] * p.x() + h[1] * p.y() + h[2]) / w, (h[3] * p.x() + h[4] * p.y() + h[5]) / w);
     }
 }

@@ -167,9 +167,7 @@ public final class SheetFinder {
     }
 
     private static Found found(Picture picture, PrintScale scale, ReferenceSheet sheet, List<SeenMarker> markers) {
-        Mat toPicture = homography(sheet, markers);
-        List<Reference> corners = corners(picture, sheet, toPicture);
-        toPicture.release();
+        List<Reference> corners = corners(picture, sheet, homography(sheet, markers));
         checkSpread(sheet, corners);
         return new Found(
                 sheet,
@@ -239,7 +237,7 @@ public final class SheetFinder {
                 .map(Map.Entry::getKey);
     }
 
-    private static Mat homography(ReferenceSheet sheet, List<SeenMarker> markers) {
+    private static Homography homography(ReferenceSheet sheet, List<SeenMarker> markers) {
         List<org.opencv.core.Point> from = new ArrayList<>();
         List<org.opencv.core.Point> to = new ArrayList<>();
         for (SeenMarker seen : markers) {
@@ -258,10 +256,10 @@ public final class SheetFinder {
         if (homography.empty()) {
             throw tooLittle();
         }
-        return homography;
+        return Homography.of(homography);
     }
 
-    private static List<Reference> corners(Picture picture, ReferenceSheet sheet, Mat toPicture) {
+    private static List<Reference> corners(Picture picture, ReferenceSheet sheet, Homography toPicture) {
         List<Point> places = new ArrayList<>();
         List<org.opencv.core.Point> guesses = new ArrayList<>();
         double smallestSquarePx = Double.MAX_VALUE;
@@ -270,8 +268,8 @@ public final class SheetFinder {
                 continue;
             }
             Point at = sheet.corner(id);
-            Point pixel = apply(toPicture, at);
-            double squarePx = pixel.distance(apply(toPicture, at.plus(new Point(sheet.squareMm(), 0))));
+            Point pixel = toPicture.apply(at);
+            double squarePx = pixel.distance(toPicture.apply(at.plus(new Point(sheet.squareMm(), 0))));
             if (inside(picture, pixel, squarePx) && looksLikeCorner(picture.grey(), sheet, toPicture, id)) {
                 places.add(at);
                 guesses.add(cv(pixel));
@@ -301,16 +299,16 @@ public final class SheetFinder {
     }
 
     /** Whether the two black squares that meet in a corner are darker than the two white ones, by far. */
-    private static boolean looksLikeCorner(Mat grey, ReferenceSheet sheet, Mat toPicture, int id) {
+    private static boolean looksLikeCorner(Mat grey, ReferenceSheet sheet, Homography toPicture, int id) {
         Point at = sheet.corner(id);
         double off = 0.09 * sheet.squareMm();
         double[] upLeftAndDownRight = {
-            level(grey, apply(toPicture, at.plus(new Point(-off, off)))),
-            level(grey, apply(toPicture, at.plus(new Point(off, -off))))
+            level(grey, toPicture.apply(at.plus(new Point(-off, off)))),
+            level(grey, toPicture.apply(at.plus(new Point(off, -off))))
         };
         double[] others = {
-            level(grey, apply(toPicture, at.plus(new Point(off, off)))),
-            level(grey, apply(toPicture, at.plus(new Point(-off, -off))))
+            level(grey, toPicture.apply(at.plus(new Point(off, off)))),
+            level(grey, toPicture.apply(at.plus(new Point(-off, -off))))
         };
         int column = id % (sheet.squaresAcross() - 1) + 1;
         int row = id / (sheet.squaresAcross() - 1) + 1;
@@ -367,13 +365,6 @@ public final class SheetFinder {
         return new Trouble(
                 "Too little of the reference sheet's frame is to be seen in the picture.",
                 "Photograph it again with at least three sides of the black and white frame in view and uncovered.");
-    }
-
-    private static Point apply(Mat homography, Point p) {
-        double[] h = new double[9];
-        homography.get(0, 0, h);
-        double w = h[6] * p.x() + h[7] * p.y() + h[8];
-        return new Point((h[0] * p.x() + h[1] * p.y() + h[2]) / w, (h[3] * p.x() + h[4] * p.y() + h[5]) / w);
     }
 
     private static org.opencv.core.Point cv(Point p) {

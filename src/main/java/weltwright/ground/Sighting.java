@@ -4,8 +4,8 @@ import weltwright.geometry.Point;
 
 /**
  * Where a place of the ground is seen by a camera whose parameters are to be found, and how that pixel moves with each
- * of them: ln f, k1, k2, cx, cy, three of rotation, three of translation, and the ground's stretch. One object is used for place
- * after place, since a descent asks for a hundred thousand of them.
+ * of them: ln f, k1, k2, cx, cy, three of rotation, three of translation, and the ground's stretch. One object is used
+ * for place after place, since a descent asks for a hundred thousand of them.
  */
 final class Sighting {
     private static final int CENTRE = 3;

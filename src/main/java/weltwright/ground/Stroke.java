@@ -2,6 +2,7 @@ package weltwright.ground;
 
 import java.util.Arrays;
 import java.util.Optional;
+import weltwright.geometry.OrderStatistic;
 
 /**
  * A short stretch of a ruled line, as its profile across shows it.
@@ -41,8 +42,8 @@ record Stroke(double offsetPx, double contrast, double widthPx) {
         int aside = (int) Math.ceil(1.4 * widthPx / stepPx);
         int leftEnd = Math.max(2, top - aside);
         int rightStart = Math.min(n - 2, top + aside + 1);
-        double left = median(profile, 0, leftEnd);
-        double right = median(profile, rightStart, n);
+        double left = OrderStatistic.median(Arrays.copyOfRange(profile, 0, leftEnd));
+        double right = OrderStatistic.median(Arrays.copyOfRange(profile, rightStart, n));
         double ground = (left + right) / 2;
         double contrast = sign * (profile[top] - ground);
         if (contrast < LEAST_CONTRAST || Math.abs(left - right) > EVENNESS * contrast) {
@@ -61,12 +62,6 @@ record Stroke(double offsetPx, double contrast, double widthPx) {
         }
         double centre = Bump.centre(bump, top, 2 * widthPx / stepPx);
         return Optional.of(new Stroke((centre - (n - 1) / 2.0) * stepPx, contrast, stepPx * above / contrast));
-    }
-
-    private static double median(double[] values, int from, int to) {
-        double[] part = Arrays.copyOfRange(values, from, to);
-        Arrays.sort(part);
-        return part[part.length / 2];
     }
 
     private static double spread(double[] values, int from, int to, double middle) {

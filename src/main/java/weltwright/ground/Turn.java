@@ -18,6 +18,7 @@ public record Turn(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
                 new Vector3(0, 0, 1).turned(rodrigues));
     }
 
+    /** What the rotation makes of a vector. */
     public Vector3 of(Vector3 v) {
         return new Vector3(
                 v.x() * x.x() + v.y() * y.x() + v.z() * z.x(),

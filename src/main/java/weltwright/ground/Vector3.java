@@ -24,6 +24,7 @@ public record Vector3(double x, double y, double z) {
                 y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
     }
 
+    /** Its length, in the unit of its coordinates. */
     public double norm() {
         return Math.sqrt(dot(this));
     }

@@ -18,6 +18,7 @@ public record View(Camera camera, Turn turn, Vector3 translation) {
         this(camera, Turn.about(rotation), translation);
     }
 
+    /** The turn as a Rodrigues vector, in radians. */
     public Vector3 rotation() {
         return turn.rodrigues();
     }

@@ -88,6 +88,7 @@ public record Job(
                 SheathSpec.standard(SheathKind.FOLDED));
     }
 
+    /** The same for another order: whose knife it is, what it is called, when it is to be ready, what else was said. */
     public Job withOrder(String customer, String knifeName, Optional<LocalDate> due, String notes) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
                 calipers, spineOnLeft, shaping, spec);
@@ -181,11 +182,13 @@ public record Job(
                 calipers, spineOnLeft, shaping, spec);
     }
 
+    /** Another shape of what no photo shows; what came out of the photo stays. */
     public Job withShaping(Shaping shaping) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
                 calipers, spineOnLeft, shaping, spec);
     }
 
+    /** Another sheath for the same knife. */
     public Job withSpec(SheathSpec spec) {
         return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
                 calipers, spineOnLeft, shaping, spec);

@@ -54,7 +54,7 @@ public record EdgeSide(double shapingMm, double notchMm, double bellyMm, boolean
 
     private static final double BELLY_TO = 0.9;
 
-    /** Over this part of a blade its middle must run straight to the tip, to so much of its width, for its sides to be alike. */
+    /** Sides are alike where, over this part of a blade, its middle runs straight to the tip, to so much of its width. */
     private static final double ALIKE_FROM = 0.05;
 
     private static final double ALIKE_TO = 0.95;

@@ -35,6 +35,7 @@ public record Grind(Kind kind, double heightMm) {
         return new Grind(other, hasHeight() ? heightMm : USUAL_HEIGHT_MM);
     }
 
+    /** Whether both sides of the blade are sharp. */
     public boolean doubleEdged() {
         return kind == Kind.DOUBLE_EDGED;
     }

@@ -57,10 +57,12 @@ public final class Sides {
         return at(lower, x);
     }
 
+    /** Half way between both sides, in mm over the axis. */
     public double middle(double x) {
         return (upper(x) + lower(x)) / 2;
     }
 
+    /** From side to side, in mm. */
     public double width(double x) {
         return upper(x) - lower(x);
     }

@@ -17,6 +17,7 @@ import weltwright.trouble.Trouble;
 public record NumberField(String name, double least, double greatest, boolean whole) {
     private static final Pattern PLAIN = Pattern.compile("-?(?:\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15})");
 
+    /** A number that need not be whole. */
     public static NumberField of(String name, double least, double greatest) {
         return new NumberField(name, least, greatest, false);
     }

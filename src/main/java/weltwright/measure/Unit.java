@@ -15,6 +15,7 @@ public enum Unit {
         this.inMm = inMm;
     }
 
+    /** How many mm one of it is. */
     public double inMm() {
         return inMm;
     }

@@ -18,6 +18,7 @@ public final class EdgeLine {
 
     private EdgeLine() {}
 
+    /** How the line beside a cut is drawn, by what is done to the edge and when. */
     public static LineStyle style(Edge edge) {
         if (edge.treatments().isEmpty()) {
             return LineStyle.EDGE_UNWORKED;

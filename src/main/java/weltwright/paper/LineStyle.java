@@ -37,6 +37,7 @@ public enum LineStyle {
         return meaning;
     }
 
+    /** What it is drawn with. */
     public Pen pen() {
         return pen;
     }

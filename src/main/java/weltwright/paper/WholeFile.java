@@ -22,6 +22,7 @@ public final class WholeFile {
     /** What is to be in the file. */
     @FunctionalInterface
     public interface Content {
+        /** Writes all of it. */
         void writeTo(OutputStream out) throws IOException;
     }
 

@@ -53,6 +53,7 @@ public final class Photo {
         return new Photo(name, bytes.clone());
     }
 
+    /** What the user calls it, for messages: mostly the name of its file. */
     public String name() {
         return name;
     }

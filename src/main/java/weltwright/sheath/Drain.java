@@ -10,5 +10,6 @@ public record Drain(double diameterMm, boolean eyelet) {
     /** A plain hole of 4 mm. Common practice. */
     public static final Drain USUAL = new Drain(4, false);
 
+    /** A tip without a hole. */
     public static final Drain NONE = new Drain(0, false);
 }

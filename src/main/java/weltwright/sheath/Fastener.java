@@ -52,6 +52,7 @@ public record Fastener(String name, Kind kind, double postMm, double capMm, doub
         return kind == Kind.EYELET ? capMm + AIR_MM : Math.max(capMm + AIR_MM, 3 * postMm);
     }
 
+    /** Whether it holds leather of such a thickness, all layers together. */
     public boolean grips(double stackMm) {
         return besideGripMm(stackMm) <= 1e-9;
     }

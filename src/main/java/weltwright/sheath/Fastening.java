@@ -16,6 +16,7 @@ public record Fastening(String name, Hardware hardware, List<Seam.Layer> layers)
         layers = List.copyOf(layers);
     }
 
+    /** What it does. */
     public Hardware.Kind kind() {
         return hardware.kind();
     }

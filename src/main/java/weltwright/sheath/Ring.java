@@ -14,6 +14,7 @@ public record Ring(String name, double insideMm, double wireMm) implements Hardw
         return Kind.RING;
     }
 
+    /** Whether a strap of such a width goes through it. */
     public boolean takes(double strapMm) {
         return strapMm <= insideMm;
     }

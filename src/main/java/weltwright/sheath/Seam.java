@@ -26,10 +26,12 @@ public record Seam(String name, double pitchMm, boolean closed, int backStitches
         }
     }
 
+    /** In the layer that has every hole. */
     public int holeCount() {
         return layers.get(0).holes().size();
     }
 
+    /** From hole to hole; back-stitches are not counted. */
     public int stitchCount() {
         return closed ? holeCount() : holeCount() - 1;
     }

@@ -128,7 +128,9 @@ final class StrapRoundHandle {
         return underMm + overMm + 2 * Strap.beyondMm(snap);
     }
 
-    /** Laid upright with its grain up, as one sees it from behind the sheath; turned a quarter, its upper arm is on the left. */
+    /**
+     * Laid upright with its grain up, as one sees it from behind the sheath; turned a quarter, its upper arm is on the left.
+     */
     private boolean overIsUp() {
         return choice.opens() == HandleStrap.Side.LEFT;
     }

@@ -32,7 +32,10 @@ record BandContrast(float[] path, float[] slope, double perPx) {
     /** Rows over which the colours inside and outside are judged, to either side. */
     private static final int COLOUR_ROWS = 20;
 
-    /** Among lines, sides that differ by less than the first standard deviations hardly differ; by more than the second, clearly. */
+    /**
+     * Among lines, sides that differ by less than the first standard deviations hardly differ; by more than the second,
+     * clearly.
+     */
     private static final double HARDLY = 4;
 
     private static final double CLEARLY = 8;

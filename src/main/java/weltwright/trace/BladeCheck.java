@@ -33,7 +33,9 @@ final class BladeCheck {
      */
     private static final double UNSEEN = 0.35;
 
-    /** An outline known to no better than this is of no use: more than twice the ease that a sheath is given. Common practice. */
+    /**
+     * An outline known to no better than this is of no use: more than twice the ease that a sheath is given. Common practice.
+     */
     private static final double OF_NO_USE_MM = 2;
 
     private static final double STEP_MM = 0.25;

@@ -10,6 +10,7 @@ import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
@@ -143,7 +144,7 @@ final class EdgePath {
         LinesAcross[] lines = both.first();
         BandContrast band = both.second();
         double[] most = most(band.path(), n, width);
-        double strong = median(most);
+        double strong = OrderStatistic.median(most.clone());
         float[] gain = gain(band.path(), most, width);
         add(lines, gain);
         int[] path = rough.closed() ? closedPath(gain, n, width) : openPath(nearer(gain, half), n, width);
@@ -174,7 +175,7 @@ final class EdgePath {
             for (int k = -reach; k <= reach; k++) {
                 near[k + reach] = most[Math.floorMod(row + k, n)];
             }
-            double strong = Math.max(FAINT, median(near));
+            double strong = Math.max(FAINT, OrderStatistic.median(near));
             for (int k = row * width; k < Math.min(row + ALIKE_ROWS, n) * width; k++) {
                 gain[k] = (float) (contrast[k] / (contrast[k] + 0.4 * strong));
             }
@@ -357,12 +358,6 @@ final class EdgePath {
             }
         }
         return most;
-    }
-
-    private static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        return sorted[sorted.length / 2];
     }
 
     /** The path of most gain through all rows that ends where it began; starts on the row that is clearest. */

@@ -1,10 +1,10 @@
 package weltwright.trace;
 
-import java.util.Arrays;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -131,12 +131,11 @@ final class HandleFront {
     }
 
     /** Of one channel down a column: pins and glints cover less than half of it. */
-    private static float median(float[] bgr, int columns, int column, int from, int to, int channel) {
-        float[] values = new float[to - from + 1];
+    private static double median(float[] bgr, int columns, int column, int from, int to, int channel) {
+        double[] values = new double[to - from + 1];
         for (int r = from; r <= to; r++) {
             values[r - from] = bgr[3 * (r * columns + column) + channel];
         }
-        Arrays.sort(values);
-        return values[values.length / 2];
+        return OrderStatistic.median(values);
     }
 }

@@ -1,10 +1,9 @@
 package weltwright.trace;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
@@ -49,7 +48,8 @@ final class LineEnds {
     }
 
     /**
-     * @param step the ground's colour less the line's, as a part of the ground's on its darker side; a shadow leaves it as it was
+     * @param step the ground's colour less the line's, as a part of the ground's on its darker side; a shadow leaves it as it
+     *     was
      * @param aside how much the ground's two sides differ, likewise
      */
     private record Look(Point at, Point along, boolean outside, double[] step, double[] aside) {}
@@ -64,18 +64,22 @@ final class LineEnds {
             Polyline contour, List<Polyline> lines, double halfWidthMm, GroundRaster raster, Picture picture, View view) {
         LineEnds ends = new LineEnds(raster);
         List<Look> looks = looks(Depth.in(contour, raster.halved()), lines, halfWidthMm, picture, view);
+        List<Look> outside = looks.stream().filter(Look::outside).toList();
+        if (outside.isEmpty()) {
+            return ends;
+        }
         double[] usual = new double[3];
         for (int k = 0; k < 3; k++) {
             int channel = k;
-            usual[k] = median(looks.stream().filter(Look::outside).mapToDouble(look -> look.step()[channel]));
+            usual[k] = OrderStatistic.median(outside.stream().mapToDouble(look -> look.step()[channel]).toArray());
         }
         double square = dot(usual, usual);
         if (square == 0) {
             return ends;
         }
-        double noise = median(looks.stream()
-                .filter(Look::outside)
-                .mapToDouble(look -> Math.abs(dot(look.step(), usual) / square - 1)));
+        double noise = OrderStatistic.median(outside.stream()
+                .mapToDouble(look -> Math.abs(dot(look.step(), usual) / square - 1))
+                .toArray());
         if (noise * LEAST_CLEAR > 1) {
             return ends;
         }
@@ -183,11 +187,5 @@ final class LineEnds {
 
     private static double dot(double[] a, double[] b) {
         return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-    }
-
-    private static double median(DoubleStream of) {
-        double[] sorted = of.toArray();
-        Arrays.sort(sorted);
-        return sorted.length == 0 ? 0 : sorted[sorted.length / 2];
     }
 }

@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import weltwright.geometry.OrderStatistic;
 
 /**
  * One way to see a printed line, and what it usually gives where a line is seen. Assumes that most of the lines that are

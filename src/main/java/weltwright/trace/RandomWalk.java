@@ -126,7 +126,10 @@ final class RandomWalk {
         IntStream.range(0, columns * rows)
                 .parallel()
                 .forEach(i -> net.join(
-                        i % columns, i / columns, conductance(squares[2 * i] * scale), conductance(squares[2 * i + 1] * scale)));
+                        i % columns,
+                        i / columns,
+                        conductance(squares[2 * i] * scale),
+                        conductance(squares[2 * i + 1] * scale)));
     }
 
     private static float conductance(float step) {

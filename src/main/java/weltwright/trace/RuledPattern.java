@@ -39,9 +39,9 @@ record RuledPattern(double pitchMm, Region extent, double lineHalfMm) {
             line(lines, raster, new Point(topLeft.x(), y), new Point(bottomRight.x(), y), thickness);
         }
         Mat paper = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        MatOfPoint ground = new MatOfPoint(Arrays.stream(extent.area().getExteriorRing().getCoordinates())
-                .map(c -> cv(raster.pixel(Point.of(c))))
-                .toArray(org.opencv.core.Point[]::new));
+        MatOfPoint ground = WholePixel.all(Arrays.stream(extent.area().getExteriorRing().getCoordinates())
+                .map(c -> raster.pixel(Point.of(c)))
+                .toList());
         Imgproc.fillConvexPoly(paper, ground, new Scalar(255));
         Fill.where(lines, paper, 0);
         Mat black = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
@@ -54,10 +54,7 @@ record RuledPattern(double pitchMm, Region extent, double lineHalfMm) {
     }
 
     private static void line(Mat on, GroundRaster raster, Point from, Point to, int thickness) {
-        Imgproc.line(on, cv(raster.pixel(from)), cv(raster.pixel(to)), new Scalar(255), thickness);
-    }
-
-    private static org.opencv.core.Point cv(Point p) {
-        return new org.opencv.core.Point(Math.round(p.x()), Math.round(p.y()));
+        Imgproc.line(
+                on, WholePixel.of(raster.pixel(from)), WholePixel.of(raster.pixel(to)), new Scalar(255), thickness);
     }
 }

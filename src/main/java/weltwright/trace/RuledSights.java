@@ -6,6 +6,7 @@ import java.util.List;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Location;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 import weltwright.ground.Picture;
 import weltwright.ground.View;

@@ -242,7 +242,7 @@ final class SharpOutline {
         Imgproc.fillConvexPoly(open, hull(edges), new Scalar(255));
         Imgproc.dilate(open, open, disc(ROOM_MM));
         // So wide that no path slips through between two of its pixels.
-        Imgproc.polylines(open, List.of(cv(middle)), false, new Scalar(0), 3);
+        Imgproc.polylines(open, List.of(WholePixel.all(middle)), false, new Scalar(0), 3);
         byte[] mayGo = new byte[sharpness.values().length];
         open.get(0, 0, mayGo);
         open.release();
@@ -279,7 +279,7 @@ final class SharpOutline {
 
     private boolean hasRival(List<Point> edges, Polyline path) {
         Mat inside = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        Imgproc.fillPoly(inside, List.of(cv(path.points())), new Scalar(255));
+        Imgproc.fillPoly(inside, List.of(WholePixel.all(path.points())), new Scalar(255));
         byte[] beyond = changed(inside, Imgproc.MORPH_DILATE, BLUR_MM);
         byte[] within = changed(inside, Imgproc.MORPH_ERODE, BLUR_MM);
         byte[] deep = changed(inside, Imgproc.MORPH_ERODE, BESIDE_MM);
@@ -307,17 +307,11 @@ final class SharpOutline {
     }
 
     private static MatOfPoint hull(List<Point> of) {
-        MatOfPoint points = cv(of);
+        MatOfPoint points = WholePixel.all(of);
         MatOfInt indices = new MatOfInt();
         Imgproc.convexHull(points, indices);
         List<org.opencv.core.Point> all = points.toList();
         return new MatOfPoint(indices.toList().stream().map(all::get).toArray(org.opencv.core.Point[]::new));
-    }
-
-    private static MatOfPoint cv(List<Point> points) {
-        return new MatOfPoint(points.stream()
-                .map(p -> new org.opencv.core.Point(Math.round(p.x()), Math.round(p.y())))
-                .toArray(org.opencv.core.Point[]::new));
     }
 
     private Mat disc(double radiusMm) {

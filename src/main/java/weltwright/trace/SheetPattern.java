@@ -84,7 +84,7 @@ final class SheetPattern {
         for (Polyline line : lines(sheet, scale)) {
             Point from = raster.pixel(line.points().get(0));
             Point to = raster.pixel(line.points().get(1));
-            Imgproc.line(edges, cv(from), cv(to), new Scalar(255), thickness);
+            Imgproc.line(edges, WholePixel.of(from), WholePixel.of(to), new Scalar(255), thickness);
         }
         return edges;
     }
@@ -110,17 +110,12 @@ final class SheetPattern {
             Mat on, GroundRaster raster, PrintScale scale, Point topLeft, double width, double height, int value) {
         Point a = raster.pixel(scaled(topLeft, scale));
         Point b = raster.pixel(scaled(topLeft.plus(new Point(width, -height)), scale));
-        MatOfPoint quad = new MatOfPoint(
-                cv(a), cv(new Point(b.x(), a.y())), cv(b), cv(new Point(a.x(), b.y())));
+        MatOfPoint quad = WholePixel.all(List.of(a, new Point(b.x(), a.y()), b, new Point(a.x(), b.y())));
         Imgproc.fillConvexPoly(on, quad, new Scalar(value));
         quad.release();
     }
 
     private static Point scaled(Point p, PrintScale scale) {
         return new Point(p.x() * scale.x(), p.y() * scale.y());
-    }
-
-    private static org.opencv.core.Point cv(Point p) {
-        return new org.opencv.core.Point(Math.round(p.x()), Math.round(p.y()));
     }
 }

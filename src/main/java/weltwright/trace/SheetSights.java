@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.List;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;

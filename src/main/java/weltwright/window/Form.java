@@ -27,7 +27,9 @@ class Form extends JPanel implements Scrollable {
     /** @param insets free space at its top, left, bottom and right */
     Form(String insets) {
         super(new WrapLayout(
-                "insets " + insets + ", fillx, hidemode 3, wrap 2", "[" + LABELS_WIDE + ":pref, shrink 0][grow,fill]", "[]6[]"));
+                "insets " + insets + ", fillx, hidemode 3, wrap 2",
+                "[" + LABELS_WIDE + ":pref, shrink 0][grow,fill]",
+                "[]6[]"));
     }
 
     final void heading(String text) {

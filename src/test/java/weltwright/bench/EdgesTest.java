@@ -5,10 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
-import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -18,6 +16,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
+import weltwright.sheath.AnySheath;
 import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Made;
 import weltwright.sheath.Pattern;
@@ -26,9 +25,8 @@ import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
-import weltwright.sheath.TestSpecs;
 
-class EdgesTest {
+class EdgesTest implements AnySheath {
     private static final int TRIES = 40;
 
     private static List<Edge> edges(SheathKind kind) {
@@ -203,15 +201,5 @@ class EdgesTest {
     private static double distance(Polyline line, Point p) {
         Geometry geometry = line.lineString();
         return geometry.distance(geometry.getFactory().createPoint(p.coordinate()));
-    }
-
-    @Provide
-    Arbitrary<Knife> knives() {
-        return TestKnives.any();
-    }
-
-    @Provide
-    Arbitrary<SheathSpec> specs() {
-        return TestSpecs.any();
     }
 }

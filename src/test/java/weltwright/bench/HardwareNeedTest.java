@@ -4,15 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
+import weltwright.sheath.AnySheath;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Fastener;
 import weltwright.sheath.Fastening;
@@ -26,9 +25,8 @@ import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
-import weltwright.sheath.TestSpecs;
 
-class HardwareNeedTest {
+class HardwareNeedTest implements AnySheath {
     private static final Fastener RIVET = new Fastener("rivet", Hardware.Kind.RIVET, 3.3, 9, 5, 7);
     private static final Pattern ANY =
             PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS));
@@ -97,16 +95,6 @@ class HardwareNeedTest {
             boolean grips = !(need.hardware() instanceof Fastener fastener) || fastener.grips(need.throughMm());
             assertThat(need.warnings()).hasSize(grips ? 0 : 1);
         }
-    }
-
-    @Provide
-    Arbitrary<Knife> knives() {
-        return TestKnives.any();
-    }
-
-    @Provide
-    Arbitrary<SheathSpec> specs() {
-        return TestSpecs.any();
     }
 
     private static List<String> warnings(List<Hole> others, Point... centres) {

@@ -13,14 +13,13 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import weltwright.knife.Knife;
-import weltwright.knife.TestKnives;
+import weltwright.sheath.AnySheath;
 import weltwright.sheath.Made;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
 import weltwright.sheath.SheathSpec;
-import weltwright.sheath.TestSpecs;
 
-class OrderOfWorkTest {
+class OrderOfWorkTest implements AnySheath {
     private static final int TRIES = 40;
 
     @Property(tries = TRIES)
@@ -143,15 +142,5 @@ class OrderOfWorkTest {
                 .map(pair -> new int[] {Math.min(pair.get1(), pair.get2()), Math.max(pair.get1(), pair.get2())})
                 .list()
                 .ofMaxSize(40);
-    }
-
-    @Provide
-    Arbitrary<Knife> knives() {
-        return TestKnives.any();
-    }
-
-    @Provide
-    Arbitrary<SheathSpec> specs() {
-        return TestSpecs.any();
     }
 }

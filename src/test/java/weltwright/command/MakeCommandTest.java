@@ -37,6 +37,8 @@ import weltwright.sheath.Throat;
 import weltwright.sheath.WeltChoice;
 
 class MakeCommandTest {
+    private static final Path SAMPLE = Path.of("sample-images/drop-point.jpg");
+
     @TempDir
     Path folder;
 
@@ -116,6 +118,29 @@ class MakeCommandTest {
         assertThat(spec.belt().style()).isEqualTo(BeltHold.Style.RIVETED_STRAP);
         assertThat(spec.strap()).contains(new HandleStrap(20, HandleStrap.Side.LEFT, 2));
         assertThat(made.shaping()).isEqualTo(new Shaping(0.4, new Grind(Grind.Kind.HOLLOW, 12), 3));
+    }
+
+    /** Said once, it stands: made again, and said again, the edge is where it was said to be. */
+    @Test
+    void theJobKeepsWhichSideWasSaidToBeTheEdge() {
+        Run.of("make", SAMPLE, "--handle-thickness=19mm", "-o", out).succeeds();
+        Job proposed = JobFile.read(out.resolve("drop-point.wwj"));
+        assertThat(proposed.spineOnLeft()).as("nobody has said it").isEmpty();
+
+        Run.of("make", out.resolve("drop-point.wwj"), "--other-side", "-o", folder.resolve("told")).succeeds();
+        Path toldFile = folder.resolve("told/drop-point.wwj");
+        Job told = JobFile.read(toldFile);
+        boolean other = !proposed.silhouette().orElseThrow().spineOnLeft();
+        assertThat(told.spineOnLeft()).contains(other);
+        assertThat(told.silhouette().orElseThrow().spineOnLeft()).isEqualTo(other);
+        assertThat(told.silhouette().orElseThrow().outline())
+                .isEqualTo(proposed.silhouette().orElseThrow().outline());
+        assertThat(told.trace()).as("what the photo showed").isEqualTo(proposed.trace());
+
+        Run.of("make", toldFile, "-o", folder.resolve("again")).succeeds();
+        assertThat(JobFile.read(folder.resolve("again/drop-point.wwj"))).isEqualTo(told);
+        Run.of("make", toldFile, "--other-side", "-o", folder.resolve("twice")).succeeds();
+        assertThat(JobFile.read(folder.resolve("twice/drop-point.wwj"))).isEqualTo(told);
     }
 
     @Test

@@ -39,7 +39,8 @@ class WrapTest {
     /**
      * A wedge with its point at the stitch. The stitch pins the fibre 1.5 mm above the wedge's point, so it runs 24 mm, as
      * long as the wedge is wide, to where it touches a circle of 1.5 mm about the spine's corner: both are as far from that
-     * corner's level as the other. There it has risen at twice the angle of 1.5 in 24; it turns down, and half the back is left.
+     * corner's level as the other. There it has risen at twice the angle of 1.5 in 24; it turns down, and half the back is
+     * left.
      */
     @Test
     void foldsRoundAWedge() {

@@ -3,13 +3,8 @@ package weltwright.ground;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -17,13 +12,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import weltwright.geometry.Point;
-import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
 /** Sheets of paper in pictures that were rendered, so that every corner's place is known. */
 class PaperFinderTest {
-    private static final Path PHOTOS = Path.of("../shared/photos");
-
     /** ISO 216. */
     private static final Sheet A4 = new Sheet(210, 297, 60, false, 1);
 
@@ -131,25 +123,12 @@ class PaperFinderTest {
         }
     }
 
-    /** The photo's camera is known: rendered by a program that has never heard of this one. */
     @Test
     void findsTheCameraOfTheSharedPhoto() throws IOException {
-        Path file = PHOTOS.resolve("utility-paper-ceiling.jpg");
-        assumeTrue(Files.exists(file), "the shared photos are not here: " + file);
-        JsonNode truth = new ObjectMapper()
-                .readTree(PHOTOS.resolve("utility-paper-ceiling.truth.json").toFile())
-                .get("photo");
-        try (Picture picture = Picture.decode(Photo.read(file))) {
+        SharedCamera camera = SharedCamera.of("utility-paper-ceiling");
+        try (Picture picture = camera.picture()) {
             PaperFinder.Found found = PaperFinder.find(picture, 210, 297);
-            double focal = truth.get("focal_px").asDouble();
-            ViewSolver.Solution solution = ViewSolver.solve(
-                    found.edges(),
-                    picture.widthPx(),
-                    picture.heightPx(),
-                    LensPrior.ofFocal(1.1 * focal, 0.5),
-                    PaperFinder.STRETCH_SIGMA);
-            assertThat(solution.view().camera().focalPx()).isCloseTo(focal, within(0.003 * focal));
-            assertThat(solution.view().camera().k1()).isCloseTo(truth.get("k1").asDouble(), within(0.003));
+            camera.foundFrom(found.edges(), picture, PaperFinder.STRETCH_SIGMA);
         }
     }
 }

@@ -3,10 +3,7 @@ package weltwright.knife;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -17,18 +14,6 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 class EdgeSideTest {
-    private static final Path SCENES = Path.of("src", "test", "resources", "scenes");
-
-    /** The single-edged ones. */
-    private static final List<String> KNIVES = List.of(
-            "clip-sheet-a4",
-            "drop-paper-letter",
-            "hunter-sheet-letter",
-            "paring-graph",
-            "recurve-sheet-a4",
-            "skinner-sheet-a4",
-            "tanto-graph");
-
     /** Of the handles made up here, what a hand closes round: eight tenths of 100 mm. */
     private static final double HAND_MM = 80;
 
@@ -97,7 +82,7 @@ class EdgeSideTest {
     @Test
     void theSignsHoldAsOftenAsTheirOddsSay() throws IOException {
         List<EdgeSide> sides = new ArrayList<>();
-        for (String scene : KNIVES) {
+        for (String scene : SceneOutline.singleEdged()) {
             sides.add(edgeUp(scene));
         }
         assertThat(holding(sides, EdgeSide::shapingMm)).isEqualTo(7);
@@ -111,14 +96,11 @@ class EdgeSideTest {
 
     /** A knife turned over, so that its edge is at positive y. */
     private static EdgeSide edgeUp(String scene) throws IOException {
-        JsonNode truth =
-                new ObjectMapper().readTree(SCENES.resolve(scene + ".truth.json").toFile());
-        List<Point> points = new ArrayList<>();
-        truth.get("knife_outline")
-                .forEach(p -> points.add(new Point(p.get(0).asDouble(), -p.get(1).asDouble())));
+        Polyline outline = SceneOutline.of(scene, -1);
+        List<Point> points = outline.points();
         Point tip = Collections.max(points, (a, b) -> Double.compare(a.x(), b.x()));
         double butt = points.stream().mapToDouble(Point::x).min().orElseThrow();
-        return EdgeSide.of(new Sides(Polyline.closed(points)), butt, 0, tip.x(), tip.y());
+        return EdgeSide.of(new Sides(outline), butt, 0, tip.x(), tip.y());
     }
 
     /** A handle 100 mm long before a straight blade, its two sides so far from the axis. */

@@ -3,35 +3,20 @@ package weltwright.knife;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /** Landmarks proposed on the true outlines of the rendered scenes; source: their truth files. */
 class LandmarkProposalTest {
-    private static final Path SCENES = Path.of("src", "test", "resources", "scenes");
     private static final double STEP_MM = 0.16;
 
-    /** A dagger's two sides are alike, so it is not among these. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "clip-sheet-a4",
-                "drop-paper-letter",
-                "hunter-sheet-letter",
-                "paring-graph",
-                "recurve-sheet-a4",
-                "skinner-sheet-a4",
-                "tanto-graph"
-            })
+    @MethodSource("weltwright.knife.SceneOutline#singleEdged")
     void tellsTheEdgeFromTheSpineWhicheverWayTheKnifeLies(String scene) throws IOException {
         assertThat(proposed(scene, 1).spineOnLeft()).isTrue();
         assertThat(proposed(scene, -1).spineOnLeft()).isFalse();
@@ -70,12 +55,7 @@ class LandmarkProposalTest {
     }
 
     private static Polyline ring(String scene, double up) throws IOException {
-        JsonNode truth =
-                new ObjectMapper().readTree(SCENES.resolve(scene + ".truth.json").toFile());
-        List<Point> points = new ArrayList<>();
-        truth.get("knife_outline")
-                .forEach(p -> points.add(new Point(p.get(0).asDouble(), up * p.get(1).asDouble())));
-        Polyline outline = Polyline.closed(points);
+        Polyline outline = SceneOutline.of(scene, up);
         return (outline.signedAreaMm2() > 0 ? outline : outline.reversed()).resampled(STEP_MM);
     }
 }

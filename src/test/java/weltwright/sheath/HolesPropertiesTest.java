@@ -6,18 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import org.locationtech.jts.geom.Geometry;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
-import weltwright.knife.TestKnives;
 
 /** What holds of the holes of every sheath, whatever the knife and the choices. */
-class HolesPropertiesTest {
+class HolesPropertiesTest implements AnySheath {
     private static final int TRIES = 60;
 
     @Property(tries = TRIES)
@@ -227,15 +224,5 @@ class HolesPropertiesTest {
                 .filter(row -> row.points().get(0).distance(layer.holes().get(0)) < 0.01)
                 .findFirst()
                 .orElseThrow();
-    }
-
-    @Provide
-    Arbitrary<Knife> knives() {
-        return TestKnives.any();
-    }
-
-    @Provide
-    Arbitrary<SheathSpec> specs() {
-        return TestSpecs.any();
     }
 }

@@ -62,7 +62,7 @@ class KindsTest {
                 SheathSpec.standard(SheathKind.PANELS_EDGE_WELT).withHandleDepthMm(60));
         Seam seam = pattern.seams().get(0);
         List<Point> face = seam.layers().get(0).holes();
-        int i = holeAt(seam, -30);
+        int i = EdgeHoles.at(seam, -30);
         int across = acrossFrom(face, i);
         List<Point> welt = seam.layers().get(1).holes();
         double edge = Math.abs(welt.get(i).x());
@@ -95,7 +95,7 @@ class KindsTest {
         Knife wedge = TestKnives.wedge(3.5, 0.4);
         Knife slim = new Knife(wedge.outline(), wedge.landmarks(), 3.5, 10, wedge.shaping());
         Seam seam = make(slim, spec).seams().get(0);
-        int i = holeAt(seam, xMm);
+        int i = EdgeHoles.at(seam, xMm);
         int across = seam.holeCount() - 1 - i;
         List<Point> welt = seam.layers().get(1).holes();
         List<Point> back = seam.layers().get(2).holes();
@@ -120,10 +120,10 @@ class KindsTest {
                         TestKnives.wedge(3.5, 0.4), spec.with(new Leather(3, 0.5, 0.03, Leather.Bulge.SHARED)))
                 .seams()
                 .get(0);
-        int i = holeAt(dry, -30);
+        int i = EdgeHoles.at(dry, -30);
         double width = width(dry, i);
 
-        assertThat(width(wet, holeAt(wet, -30))).isCloseTo(width / 0.97, within(0.3));
+        assertThat(width(wet, EdgeHoles.at(wet, -30))).isCloseTo(width / 0.97, within(0.3));
     }
 
     private static double width(Seam seam, int i) {
@@ -314,17 +314,6 @@ class KindsTest {
 
     private static Pattern make(Knife knife, SheathSpec spec) {
         return PatternMaker.make(knife, spec);
-    }
-
-    private static int holeAt(Seam seam, double xMm) {
-        List<Point> welt = seam.layers().get(1).holes();
-        int best = 0;
-        for (int i = 1; i < welt.size() && welt.get(i).y() < welt.get(i - 1).y(); i++) {
-            if (Math.abs(-welt.get(i).y() - xMm) < Math.abs(-welt.get(best).y() - xMm)) {
-                best = i;
-            }
-        }
-        return best;
     }
 
     /** The hole past the tip that is most nearly level with one before it. */

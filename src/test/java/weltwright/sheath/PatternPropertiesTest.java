@@ -6,10 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
-import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -19,10 +17,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.fit.DrawCheck;
 import weltwright.geometry.Point;
 import weltwright.knife.Knife;
-import weltwright.knife.TestKnives;
 
 /** What holds of every sheath, whatever the knife and the choices. */
-class PatternPropertiesTest {
+class PatternPropertiesTest implements AnySheath {
     private static final int TRIES = 60;
 
     /** Arcs of up to 30 mm radius are chords, off by 0.016 mm at the most, and parallels are drawn thrice. */
@@ -109,7 +106,7 @@ class PatternPropertiesTest {
         assertThat(Made.of(knife, spec)).isEqualTo(Made.of(knife, spec));
     }
 
-    /** Each piece takes at least as much leather; the welt is a band of one width, which is not longer when it is bent wider. */
+    /** Each piece takes at least as much leather; the welt is a band of one width, no longer when it is bent wider. */
     @Property(tries = TRIES)
     void moreEaseShrinksNoPiece(
             @ForAll("knives") Knife knife,
@@ -227,15 +224,5 @@ class PatternPropertiesTest {
 
     private static Carry carriedIn(Hand hand, SheathSpec spec) {
         return new Carry(hand, spec.carry().edge(), spec.carry().tiltRad());
-    }
-
-    @Provide
-    Arbitrary<Knife> knives() {
-        return TestKnives.any();
-    }
-
-    @Provide
-    Arbitrary<SheathSpec> specs() {
-        return TestSpecs.any();
     }
 }

@@ -78,7 +78,7 @@ class PatternTest {
         Pattern pattern =
                 PatternMaker.make(TestKnives.wedge(3.5, 0.4), SheathSpec.standard(SheathKind.FOLDED));
         Seam seam = pattern.seams().get(0);
-        int i = holeAt(seam, 50);
+        int i = EdgeHoles.at(seam, 50);
         double row = Math.abs(seam.layers().get(1).holes().get(i).x());
         List<Point> blade = Polyline.open(List.of(new Point(-10, 0.2), new Point(10, spine)))
                 .resampled(0.02)
@@ -109,7 +109,7 @@ class PatternTest {
         Seam seam = PatternMaker.make(knife, SheathSpec.standard(SheathKind.FOLDED))
                 .seams()
                 .get(0);
-        int i = holeAt(seam, xMm);
+        int i = EdgeHoles.at(seam, xMm);
         double fold = ease
                 + knife.outline().sampled(0.2).points().stream()
                         .filter(p -> p.x() >= 0)
@@ -142,7 +142,7 @@ class PatternTest {
         Pattern pattern = PatternMaker.make(
                 TestKnives.wedge(3.5, 0.4), SheathSpec.standard(SheathKind.PANELS).withHandleDepthMm(60));
         Seam seam = pattern.seams().get(0);
-        int i = holeAt(seam, -30);
+        int i = EdgeHoles.at(seam, -30);
         int across = seam.holeCount() - 1 - i;
         double row = 10 + ease + 4;
         List<Point> handle = new SuperEllipse(10, 8, 2.5).points(new Point(0, 0), 3000);
@@ -169,7 +169,7 @@ class PatternTest {
 
     /** By how much half the flat body is wider than from stitch to fold in the knife's plane, where the fold is at 10.8. */
     private static double growth(Seam seam, double xMm) {
-        int i = holeAt(seam, xMm);
+        int i = EdgeHoles.at(seam, xMm);
         double flat = seam.layers().get(0).holes().get(i).distance(seam.layers().get(2).holes().get(i)) / 2;
         // A right-handed welt is laid with the edge's side to positive x.
         return flat - (10 + 0.8 + seam.layers().get(1).holes().get(i).x());
@@ -342,18 +342,6 @@ class PatternTest {
                 .withEaseMm(ease)
                 .withHandleDepthMm(handleDepth)
                 .with(new Drain(drain, false));
-    }
-
-    /** The hole on the edge's side that is nearest to a station of the knife: pieces are laid tip down. */
-    private static int holeAt(Seam seam, double xMm) {
-        List<Point> welt = seam.layers().get(1).holes();
-        int best = 0;
-        for (int i = 1; i < welt.size() && welt.get(i).y() < welt.get(i - 1).y(); i++) {
-            if (Math.abs(-welt.get(i).y() - xMm) < Math.abs(-welt.get(best).y() - xMm)) {
-                best = i;
-            }
-        }
-        return best;
     }
 
     private static double sharpestInwardCornerDeg(Polyline outline) {

@@ -65,7 +65,11 @@ class EdgePathTest {
         return edge(level, r -> 0, 0, steelGrey);
     }
 
-    /** Looked for from a circle that is two pixels too large and lies one too far to the right; blue more and red less by a tint. */
+    /**
+     * Looked for from a circle that is two pixels too large and lies one too far to the right.
+     *
+     * @param blue by how much blue is more, and red less, than the level
+     */
     private static List<EdgePoint> edge(
             DoubleUnaryOperator level, DoubleUnaryOperator blue, double grain, boolean steelGrey) {
         Random random = new Random(5);

@@ -52,7 +52,8 @@ public final class TraceAccuracy {
         page.append("\n## ").append(title).append("""
 
 
-                | photo | ground | 95th percentile | greatest | overall | blade length | blade width | claimed | covered | marked |
+                | photo | ground | 95th percentile | greatest | overall | blade length | blade width | claimed \
+                | covered | marked |
                 |---|---|---|---|---|---|---|---|---|---|
                 """);
         Map<String, List<Judgement.Found>> byGround = new LinkedHashMap<>();
@@ -66,7 +67,8 @@ public final class TraceAccuracy {
         }
         page.append("""
 
-                | ground | traced | refused | 95th percentile, of the worst and of all | greatest | blade length, at most | covered |
+                | ground | traced | refused | 95th percentile, of the worst and of all | greatest \
+                | blade length, at most | covered |
                 |---|---|---|---|---|---|---|
                 """);
         byGround.forEach((kind, found) -> page.append(total(kind, found, refused.get(kind))));

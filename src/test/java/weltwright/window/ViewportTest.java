@@ -63,7 +63,10 @@ class ViewportTest {
         assertThat(new Point(px.x, px.y)).isEqualTo(VIEW.toPx(new Point(-3, 8)));
     }
 
-    /** By hand: 100 by 50 mm in 400 by 300 pixels, of which 100 at the right and 50 below stay free, goes at 3 pixels to the mm. */
+    /**
+     * By hand: 100 by 50 mm in 400 by 300 pixels, of which 100 at the right and 50 below stay free, goes at 3 pixels to the
+     * mm.
+     */
     @Test
     void whatStaysFreeMayDifferFromSideToSide() {
         Rectangle2D extent = new Rectangle2D.Double(10, 20, 100, 50);

@@ -1,7 +1,7 @@
-package weltwright.trace;
+package weltwright.geometry;
 
 /** The value that has a rank among many, without sorting all of them. */
-final class OrderStatistic {
+public final class OrderStatistic {
     private OrderStatistic() {}
 
     /**
@@ -10,7 +10,7 @@ final class OrderStatistic {
      *
      * @param rank from 0, the least, to one less than there are values
      */
-    static double of(double[] values, int rank) {
+    public static double of(double[] values, int rank) {
         int low = 0;
         int high = values.length - 1;
         while (low < high) {
@@ -37,7 +37,7 @@ final class OrderStatistic {
     }
 
     /** The value at half of the count; of two in the middle the greater one. Changes their order. */
-    static double median(double[] values) {
+    public static double median(double[] values) {
         return of(values, values.length / 2);
     }
 }

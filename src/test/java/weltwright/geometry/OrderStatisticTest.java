@@ -1,4 +1,4 @@
-package weltwright.trace;
+package weltwright.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

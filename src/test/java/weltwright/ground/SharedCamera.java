@@ -1,0 +1,52 @@
+package weltwright.ground;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import weltwright.photo.Photo;
+
+/**
+ * The known camera of a photo beside the project, rendered by a program that has never heard of this one.
+ *
+ * @param file the photo
+ * @param focalPx focal length, in pixels
+ * @param k1 radial distortion
+ */
+record SharedCamera(Path file, double focalPx, double k1) {
+    private static final Path PHOTOS = Path.of("../shared/photos");
+
+    /** Without the photos the test is left out. */
+    static SharedCamera of(String name) throws IOException {
+        Path file = PHOTOS.resolve(name + ".jpg");
+        assumeTrue(Files.exists(file), "the shared photos are not here: " + file);
+        JsonNode truth = new ObjectMapper()
+                .readTree(PHOTOS.resolve(name + ".truth.json").toFile())
+                .get("photo");
+        return new SharedCamera(
+                file, truth.get("focal_px").asDouble(), truth.get("k1").asDouble());
+    }
+
+    Picture picture() throws IOException {
+        return Picture.decode(Photo.read(file));
+    }
+
+    /** The view that follows from references and a focal length told a tenth too long: it is that of this camera. */
+    ViewSolver.Solution foundFrom(List<Reference> references, Picture picture, double stretchSigma) {
+        ViewSolver.Solution solution = ViewSolver.solve(
+                references,
+                picture.widthPx(),
+                picture.heightPx(),
+                LensPrior.ofFocal(1.1 * focalPx, 0.5),
+                stretchSigma);
+        assertThat(solution.view().camera().focalPx()).isCloseTo(focalPx, within(0.003 * focalPx));
+        assertThat(solution.view().camera().k1()).isCloseTo(k1, within(0.003));
+        return solution;
+    }
+}
