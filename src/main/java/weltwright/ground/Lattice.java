@@ -65,6 +65,10 @@ final class Lattice {
         crossings.put(cell, crossing);
     }
 
+    void putAll(Lattice other) {
+        crossings.putAll(other.crossings);
+    }
+
     private Optional<Point> pixel(Cell cell) {
         return Optional.ofNullable(crossings.get(cell)).map(Crossing::pixel);
     }

@@ -1,5 +1,6 @@
 package weltwright.ground;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -7,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import weltwright.geometry.Point;
 import weltwright.ground.Lattice.Cell;
 import weltwright.ground.Lattice.Expected;
@@ -31,9 +34,6 @@ final class LatticeGrowth {
     /** Narrower lines look as wide as this through any lens. */
     private static final double LEAST_WIDTH_PX = 1.5;
 
-    /** Fewer crossings are soon looked for, sooner than another thread would begin with its part. */
-    private static final int WORTH_SHARING = 12;
-
     private final Levels levels;
     private final Lattice lattice = new Lattice();
     private CrossingFinder finder;
@@ -46,7 +46,7 @@ final class LatticeGrowth {
     static LatticeGrowth from(LatticeSeed seed, Levels levels) {
         LatticeGrowth growth = new LatticeGrowth(levels);
         if (growth.start(seed)) {
-            growth.grow(growth.lattice.cells());
+            growth.growToBothSides();
         }
         return growth;
     }
@@ -76,7 +76,7 @@ final class LatticeGrowth {
                 return start(new LatticeSeed(seed.crossing(), seed.right(), up, seed.sign()));
             }
         }
-        patch.inOrder().forEach(e -> lattice.put(e.getKey(), e.getValue()));
+        lattice.putAll(patch);
         return true;
     }
 
@@ -144,15 +144,35 @@ final class LatticeGrowth {
         return found;
     }
 
-    private void grow(Collection<Cell> from) {
+    /** To the left and to the right of the first patch at the same time, and on from there. */
+    private void growToBothSides() {
+        int middle = lattice.middle().column();
+        List<Lattice> sides = Stream.<Predicate<Cell>>of(cell -> cell.column() < middle, cell -> cell.column() >= middle)
+                .parallel()
+                .map(this::grownOn)
+                .toList();
+        sides.forEach(lattice::putAll);
+        grow(lattice.cells(), cell -> true);
+    }
+
+    private Lattice grownOn(Predicate<Cell> side) {
+        LatticeGrowth growth = new LatticeGrowth(levels);
+        growth.finder = finder;
+        growth.lattice.putAll(lattice);
+        growth.grow(lattice.cells(), side);
+        return growth.lattice;
+    }
+
+    private void grow(Collection<Cell> from, Predicate<Cell> where) {
         Collection<Cell> front = from;
         while (!front.isEmpty()) {
-            List<Cell> next = front.stream()
+            List<Seen> seen = front.stream()
                     .flatMap(cell -> cell.neighbours().stream())
+                    .filter(where)
                     .filter(cell -> !lattice.has(cell))
                     .distinct()
+                    .flatMap(cell -> seen(cell, lattice::expected).stream())
                     .toList();
-            List<Seen> seen = seen(next, lattice::expected);
             seen.forEach(s -> lattice.put(s.cell(), s.crossing()));
             front = seen.stream().map(Seen::cell).toList();
         }
@@ -160,11 +180,9 @@ final class LatticeGrowth {
 
     private record Seen(Cell cell, Crossing crossing) {}
 
-    /** Those of some cells' crossings that are found where they are expected; many are looked for at the same time. */
-    private List<Seen> seen(List<Cell> cells, Function<Cell, Optional<Expected>> expected) {
-        return (cells.size() < WORTH_SHARING ? cells.stream() : cells.parallelStream())
-                .flatMap(cell -> expected.apply(cell).flatMap(this::look).map(c -> new Seen(cell, c)).stream())
-                .toList();
+    /** A cell's crossing, if it is found where it is expected. */
+    private Optional<Seen> seen(Cell cell, Function<Cell, Optional<Expected>> expected) {
+        return expected.apply(cell).flatMap(this::look).map(crossing -> new Seen(cell, crossing));
     }
 
     private Optional<Crossing> look(Expected expected) {
@@ -182,23 +200,37 @@ final class LatticeGrowth {
      */
     boolean growBeyond(Function<Cell, Optional<Expected>> expected) {
         int before = lattice.size();
-        Collection<Cell> front = lattice.cells();
-        Set<Cell> passed = new HashSet<>(front);
-        while (!front.isEmpty()) {
-            front = front.stream()
-                    .flatMap(cell -> cell.neighbours().stream())
-                    .filter(cell -> passed.add(cell) && expected.apply(cell).isPresent())
-                    .toList();
-            List<Cell> missing =
-                    front.stream().filter(cell -> !lattice.has(cell)).toList();
-            for (Seen seen : seen(missing, expected)) {
-                if (seen.crossing().arms() == 4 && !lattice.has(seen.cell())) {
-                    lattice.put(seen.cell(), seen.crossing());
-                    grow(List.of(seen.cell()));
-                }
+        List<Seen> beyond = beyond(expected).parallelStream()
+                .flatMap(cell -> seen(cell, expected).stream())
+                .filter(seen -> seen.crossing().arms() == 4)
+                .toList();
+        for (Seen seen : beyond) {
+            if (!lattice.has(seen.cell())) {
+                lattice.put(seen.cell(), seen.crossing());
+                grow(List.of(seen.cell()), cell -> true);
             }
         }
         return lattice.size() > before;
+    }
+
+    /** All cells that are expected and were not found, the nearest first to those that were. */
+    private List<Cell> beyond(Function<Cell, Optional<Expected>> expected) {
+        List<Cell> beyond = new ArrayList<>();
+        Collection<Cell> front = lattice.cells();
+        Set<Cell> passed = new HashSet<>(front);
+        while (!front.isEmpty()) {
+            List<Cell> next = new ArrayList<>();
+            for (Cell cell : front) {
+                for (Cell neighbour : cell.neighbours()) {
+                    if (passed.add(neighbour) && expected.apply(neighbour).isPresent()) {
+                        next.add(neighbour);
+                    }
+                }
+            }
+            beyond.addAll(next);
+            front = next;
+        }
+        return beyond;
     }
 
     /** Usual width of the ground's lines. */
