@@ -70,7 +70,7 @@ public record LandmarkProposal(
         static Start find(Polyline ring, Sides sides, boolean above, HandleEnd end) {
             HandleCorner corner = HandleCorner.find(sides, above, end);
             double search = STEP_SEARCH_MM + SEARCH_SIGMAS * corner.sigmaMm() + SEARCH_BOW * end.bowMm();
-            return FrontStep.find(ring, sides, above, corner.x(), search)
+            return FrontStep.find(ring, sides, above, corner.x(), search, end.bowMm())
                     .map(step -> new Start(step.onBlade(), Optional.of(step), STEP_SIGMA_MM))
                     .orElseGet(() -> new Start(level(ring, sides, above, corner.x()), Optional.empty(), corner.sigmaMm()));
         }
