@@ -56,15 +56,37 @@ final class BladeCheck {
         double blade = widest(sides, landmarks.heel().x(), landmarks.tip().x());
         boolean isBlunt = sides.width(landmarks.tip().x() - BEHIND_TIP_MM) > BLUNT * handle;
         if (isBlunt && blade < CLEAVER * handle) {
-            throw new Trouble(
-                    "The blade's tip is not to be seen: what stands out from the ground ends bluntly.",
-                    "Turn the lamp or the camera until all of the blade stands out from the ground, or dull a mirror"
-                            + " finish with chalk, and photograph it again.");
+            throw noTip();
         }
         double unseen = unsure.stream().mapToDouble(stretch -> stretch.along(outline).lengthMm()).sum();
         if (guessed(outline, landmarks, unsure) > GUESSED || unseen > UNSEEN * outline.lengthMm()) {
             throw hardlySeen();
         }
+        if (lastSeenApart(outline, landmarks.tip(), unsure) > BLUNT * handle) {
+            throw noTip();
+        }
+    }
+
+    private static Trouble noTip() {
+        return new Trouble(
+                "The blade's tip is not to be seen: what stands out from the ground ends bluntly.",
+                "Turn the lamp or the camera until all of the blade stands out from the ground, or dull a mirror"
+                        + " finish with chalk, and photograph it again.");
+    }
+
+    /**
+     * How far apart the sides of the blade are where they are last seen before its tip. What lies beyond is a guess; where
+     * that runs aslant, it has a tip of its own, which tells nothing of the blade's.
+     */
+    private static double lastSeenApart(Polyline outline, Point tip, List<Unsure> unsure) {
+        return unsure.stream()
+                .filter(stretch -> {
+                    Polyline guess = stretch.along(outline);
+                    return guess.at(guess.stationOf(tip)).distance(tip) < ON_STRETCH_MM;
+                })
+                .mapToDouble(stretch -> Math.abs(stretch.from().y() - stretch.to().y()))
+                .max()
+                .orElse(0);
     }
 
     /** Throws {@link Trouble} where the edge was seen so badly that no sheath can be made by the outline. */

@@ -53,6 +53,17 @@ class BladeCheckTest {
                 .hasMessageContaining("hardly stands out");
     }
 
+    /** Where the sides end they are 18 mm apart; the guess that joins them runs aslant and so has a tip. */
+    @Test
+    void refusesABladeOfWhichTheTipWasNotSeen() {
+        Silhouette cut = knife(List.of(p(70, -12), p(50, 12)), p(70, -12));
+        assertThatCode(() -> BladeCheck.check(cut, List.of())).doesNotThrowAnyException();
+        Unsure across = new Unsure(p(68, -12), p(55, 6));
+        assertThatThrownBy(() -> BladeCheck.check(cut, List.of(across)))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("tip");
+    }
+
     @Test
     void letsOneSideOfABladeBeGuessed() {
         Unsure edge = new Unsure(p(2, -12), p(68, -12));
