@@ -51,7 +51,10 @@ record MadeFiles(Path folder, Path job, Path pdf, Path svg) {
             return;
         }
         Job there = JobFile.read(job);
-        if (there.isCorrected() || holdsMore(there.customer(), next.customer())
+        if (there.isCorrected()
+                || there.spineOnLeft().isPresent() && !there.spineOnLeft().equals(next.spineOnLeft())
+                || !there.calipers().isEmpty() && !there.calipers().equals(next.calipers())
+                || holdsMore(there.customer(), next.customer())
                 || holdsMore(there.knifeName(), next.knifeName()) || holdsMore(there.notes(), next.notes())
                 || there.due().isPresent() && !there.due().equals(next.due())) {
             throw new Trouble(

@@ -199,9 +199,9 @@ public record Job(
         return trace.isPresent() && trace.get().landmarkError().asksForEdge() && spineOnLeft.isEmpty();
     }
 
-    /** Whether the outline is no longer what came out of the picture. */
+    /** Whether the outline is no longer what came out of the picture and what was measured and told of the knife. */
     public boolean isCorrected() {
-        return silhouette.isPresent() && !silhouette.equals(trace.map(Trace::silhouette));
+        return silhouette.isPresent() && !silhouette.equals(trace.map(traced -> asTold(traced.silhouette())));
     }
 
     /** The job with an outline: itself where it has one, else with its photo traced. */

@@ -27,7 +27,7 @@ final class HandleFront {
     private static final double NOISE = 6;
 
     /** Blades are not shorter than this part of a knife, nor handles. */
-    private static final double LEAST_PART = 0.2;
+    static final double LEAST_PART = 0.2;
 
     /** The end of a bevelled or rounded handle is found to about this. */
     private static final double AT_LIMIT_MM = 3;

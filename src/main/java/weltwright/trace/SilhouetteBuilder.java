@@ -21,6 +21,8 @@ import weltwright.knife.HandleEnd;
 import weltwright.knife.LandmarkProposal;
 import weltwright.knife.Landmarks;
 import weltwright.knife.LongAxis;
+import weltwright.knife.Shoulders;
+import weltwright.knife.Sides;
 import weltwright.knife.Silhouette;
 import weltwright.trouble.Trouble;
 
@@ -115,7 +117,8 @@ final class SilhouetteBuilder {
         Placement axis = LongAxis.of(seen);
         Polyline along = seen.map(axis.inverse()::apply);
         HandleFront.Front front = HandleFront.find(picture, view, midPlane, along, axis);
-        HandleEnd end = FrontLine.find(picture, view, midPlane, along, axis, front.x(), thickness);
+        double frontX = frontX(front, along, midPlane, axis);
+        HandleEnd end = FrontLine.find(picture, view, midPlane, along, axis, frontX, thickness);
         LandmarkProposal proposal = LandmarkProposal.of(along, end);
         List<Point> normals = normals(along);
         Rim rim = rim(along, proposal, midPlane, axis);
@@ -134,7 +137,7 @@ final class SilhouetteBuilder {
                 axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
         double[] excess = shifts.stream().mapToDouble(ThickKnife.Shift::outMm).toArray();
-        return fitted(ring, inOrder, excess, proposal, midPlane, trueAxis, front.atLimit());
+        return fitted(ring, inOrder, excess, proposal, midPlane, trueAxis, frontX == front.x() && front.atLimit());
     }
 
     /**
@@ -151,6 +154,19 @@ final class SilhouetteBuilder {
 
     private static double normal(double off, double sigma) {
         return Math.exp(-off * off / (2 * sigma * sigma)) / (sigma * Math.sqrt(2 * Math.PI));
+    }
+
+    /** Where colours part, unless the outline has shoulders elsewhere and no step there. */
+    private double frontX(HandleFront.Front front, Polyline along, Plane midPlane, Placement axis) {
+        double lean = lean(midPlane, axis, new Point(front.x(), 0)).x();
+        Shoulders shoulders =
+                new Shoulders(along, new Sides(along), thickness.handleThicknessMm() / 2 * Math.abs(lean));
+        if (shoulders.isStepNear(front.x())) {
+            return front.x();
+        }
+        var xs = along.points().stream().mapToDouble(Point::x).summaryStatistics();
+        double endMm = HandleFront.LEAST_PART * (xs.getMax() - xs.getMin());
+        return shoulders.last(xs.getMin() + endMm, xs.getMax() - endMm).orElse(front.x());
     }
 
     /** The lean of the line of sight at a point of the axis frame, in that frame. */

@@ -141,6 +141,11 @@ class MakeCommandTest {
         assertThat(JobFile.read(folder.resolve("again/drop-point.wwj"))).isEqualTo(told);
         Run.of("make", toldFile, "--other-side", "-o", folder.resolve("twice")).succeeds();
         assertThat(JobFile.read(folder.resolve("twice/drop-point.wwj"))).isEqualTo(told);
+
+        // Another thickness has the photo traced anew, and nothing of what was said is lost by that.
+        Run.of("make", toldFile, "--handle-thickness=20mm", "-o", folder.resolve("anew")).succeeds();
+        Silhouette anew = JobFile.read(folder.resolve("anew/drop-point.wwj")).silhouette().orElseThrow();
+        assertThat(anew.spineOnLeft()).isEqualTo(other);
     }
 
     @Test
