@@ -3,7 +3,6 @@ package weltwright.ground;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 import weltwright.geometry.SymmetricSystem;
@@ -31,8 +30,8 @@ final class BundleFit {
 
     private static final int MOST_ROUNDS = 4;
 
-    /** References whose sums one thread makes: many, so that it is worth its while. */
-    private static final int TOGETHER = 400;
+    /** Logarithms are taken of the products of so many, which no residual makes too large for a number. */
+    private static final int TOGETHER = 8;
 
     private final List<List<Reference>> seen;
     private final LensPrior prior;
@@ -213,10 +212,16 @@ final class BundleFit {
         }
         for (int v = 0; v < sigma.length; v++) {
             double[] r = residuals(q, v);
+            double product = 1;
             for (int i = 0; i < r.length; i += 2) {
                 // Cauchy's function with its scale at two standard deviations.
-                sum += 4 * Math.log1p((r[i] * r[i] + r[i + 1] * r[i + 1]) / (4 * sigma[v] * sigma[v]));
+                product *= 1 + (r[i] * r[i] + r[i + 1] * r[i + 1]) / (4 * sigma[v] * sigma[v]);
+                if (i / 2 % TOGETHER == TOGETHER - 1) {
+                    sum += 4 * Math.log(product);
+                    product = 1;
+                }
             }
+            sum += 4 * Math.log(product);
         }
         return sum;
     }
@@ -309,20 +314,14 @@ final class BundleFit {
     private void add(int v, double[][] m, double[] g) {
         int[] own = ownParameters(v);
         double[] values = Arrays.stream(own).mapToDouble(k -> p[k]).toArray();
-        List<Reference> references = seen.get(v);
-        IntStream.range(0, (references.size() + TOGETHER - 1) / TOGETHER)
-                .parallel()
-                .mapToObj(k -> references.subList(k * TOGETHER, Math.min(references.size(), (k + 1) * TOGETHER)))
-                .map(part -> sums(v, values, part))
-                .forEachOrdered(sums -> {
-                    int next = 0;
-                    for (int k = 0; k < own.length; k++) {
-                        g[own[k]] += sums.slope[k];
-                        for (int l = 0; l <= k; l++) {
-                            m[own[k]][own[l]] += sums.products[next++];
-                        }
-                    }
-                });
+        Sums sums = sums(v, values, seen.get(v));
+        int next = 0;
+        for (int k = 0; k < own.length; k++) {
+            g[own[k]] += sums.slope[k];
+            for (int l = 0; l <= k; l++) {
+                m[own[k]][own[l]] += sums.products[next++];
+            }
+        }
     }
 
     /** @param products the lower triangle, row by row, which is all that is read, as own parameters are in rising order */

@@ -1,8 +1,8 @@
 package weltwright.trace;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -53,28 +53,20 @@ final class Strips {
 
     /** The mean colours along each lane's strips, one after the other: blue, green, red; never below 1. */
     float[][] lanes(List<Lane> lanes) {
-        List<Integer> first = new ArrayList<>();
-        Samples samples = new Samples(lanes.stream().mapToInt(this::samples).sum());
-        for (Lane lane : lanes) {
-            first.add(samples.count);
-            double everyMm = lane.stepMm() / PER_STEP;
-            Point from = lane.first().minus(lane.along().times(half(lane) * everyMm));
-            int all = samples(lane);
-            for (int k = 0; k < all; k += STRAIGHT) {
-                int part = Math.min(STRAIGHT, all - k);
-                samples.add(
-                        from.plus(lane.along().times(k * everyMm)),
-                        from.plus(lane.along().times((k + part - 1) * everyMm)),
-                        part);
-            }
+        int[] first = new int[lanes.size() + 1];
+        for (int i = 0; i < lanes.size(); i++) {
+            first[i + 1] = first[i] + samples(lanes.get(i));
         }
+        Samples samples = new Samples(first[lanes.size()]);
+        IntStream.range(0, lanes.size()).parallel().forEach(i -> samples.put(first[i], lanes.get(i)));
         byte[] seen = samples.seen();
-        float[][] means = new float[lanes.size()][];
-        for (int i = 0; i < means.length; i++) {
-            Lane lane = lanes.get(i);
-            means[i] = means(seen, first.get(i), 2 * half(lane) + 1, PER_STEP, lane.count());
-        }
-        return means;
+        return IntStream.range(0, lanes.size())
+                .parallel()
+                .mapToObj(i -> {
+                    Lane lane = lanes.get(i);
+                    return means(seen, first[i], 2 * half(lane) + 1, PER_STEP, lane.count());
+                })
+                .toArray(float[][]::new);
     }
 
     /** How many samples of a lane lie on a strip to one side of its middle. */
@@ -105,23 +97,39 @@ final class Strips {
     private final class Samples {
         final float[] xs;
         final float[] ys;
-        int count;
+        final int count;
 
-        Samples(int most) {
-            int rows = (most + COLUMNS - 1) / COLUMNS;
+        Samples(int count) {
+            this.count = count;
+            int rows = (count + COLUMNS - 1) / COLUMNS;
             xs = new float[rows * COLUMNS];
             ys = new float[xs.length];
         }
 
+        /** Those of a lane. */
+        void put(int first, Lane lane) {
+            double everyMm = lane.stepMm() / PER_STEP;
+            Point from = lane.first().minus(lane.along().times(half(lane) * everyMm));
+            int all = samples(lane);
+            for (int k = 0; k < all; k += STRAIGHT) {
+                int part = Math.min(STRAIGHT, all - k);
+                put(
+                        first + k,
+                        from.plus(lane.along().times(k * everyMm)),
+                        from.plus(lane.along().times((k + part - 1) * everyMm)),
+                        part);
+            }
+        }
+
         /** Evenly spaced ones along a straight line on the ground that the lens does not bend. */
-        void add(Point from, Point to, int samples) {
+        private void put(int first, Point from, Point to, int samples) {
             Point fromPx = view.pixel(Plane.GROUND.over(from));
             Point toPx = view.pixel(Plane.GROUND.over(to));
             double stepX = (toPx.x() - fromPx.x()) / Math.max(1, samples - 1);
             double stepY = (toPx.y() - fromPx.y()) / Math.max(1, samples - 1);
             for (int k = 0; k < samples; k++) {
-                xs[count] = (float) (fromPx.x() + k * stepX);
-                ys[count++] = (float) (fromPx.y() + k * stepY);
+                xs[first + k] = (float) (fromPx.x() + k * stepX);
+                ys[first + k] = (float) (fromPx.y() + k * stepY);
             }
         }
 
