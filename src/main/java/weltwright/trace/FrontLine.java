@@ -1,5 +1,6 @@
 package weltwright.trace;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.opencv.core.CvType;
@@ -177,19 +178,28 @@ final class FrontLine {
         return end != null ? end : new HandleEnd(nearX, 0, ROUGH_SLOPE, bowMm, ROUGH_SIGMA_MM + bowMm);
     }
 
+    /** @param share of the whole step, which is made on it */
+    private record Tried(Seen line, double share) {
+        Tried orLikelier(Tried other) {
+            return other.share > share ? other : this;
+        }
+    }
+
     private Seen likeliest(FrontSteps steps, double nearX, double searchMm) {
-        Seen best = new Seen(nearX, 0, 0);
-        double most = Double.NEGATIVE_INFINITY;
-        for (double bow : isFaceSeen() ? FACE_BOWS : BOWS) {
-            for (int k = -SLOPES; k <= SLOPES; k++) {
-                for (double x = nearX - searchMm; x <= nearX + searchMm; x += PLACE_MM) {
-                    Seen line = new Seen(x, MOST_SLOPE * k / SLOPES, bow * halfMm * Math.abs(lean.x()));
-                    double share = share(steps, line);
-                    if (share > most) {
-                        most = share;
-                        best = line;
-                    }
-                }
+        return Arrays.stream(isFaceSeen() ? FACE_BOWS : BOWS)
+                .parallel()
+                .mapToObj(bow -> likeliest(steps, nearX, searchMm, bow * halfMm * Math.abs(lean.x())))
+                .reduce(Tried::orLikelier)
+                .orElseThrow()
+                .line();
+    }
+
+    private Tried likeliest(FrontSteps steps, double nearX, double searchMm, double bowMm) {
+        Tried best = new Tried(new Seen(nearX, 0, 0), Double.NEGATIVE_INFINITY);
+        for (int k = -SLOPES; k <= SLOPES; k++) {
+            for (double x = nearX - searchMm; x <= nearX + searchMm; x += PLACE_MM) {
+                Seen line = new Seen(x, MOST_SLOPE * k / SLOPES, bowMm);
+                best = best.orLikelier(new Tried(line, share(steps, line)));
             }
         }
         return best;

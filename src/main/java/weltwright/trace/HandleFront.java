@@ -1,5 +1,7 @@
 package weltwright.trace;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
@@ -31,6 +33,9 @@ final class HandleFront {
 
     /** The end of a bevelled or rounded handle is found to about this. */
     private static final double AT_LIMIT_MM = 3;
+
+    /** Of a column so narrow that none of its pixels lies in its middle. */
+    private static final double[] NOT_SEEN = new double[3];
 
     private HandleFront() {}
 
@@ -115,18 +120,28 @@ final class HandleFront {
 
     /** The colour of the knife's middle at each column: blue, green, red. */
     private static double[][] colours(GroundRaster raster, float[] bgr, Sides sides) {
-        double[][] colour = new double[raster.columns()][3];
-        for (int c = 0; c < colour.length; c++) {
-            double x = raster.place(c, 0).x();
-            // The rim of a rounded handle and the bevel of a blade are shaded; the middle shows the material.
-            double low = sides.lower(x) + 0.2 * sides.width(x);
-            double high = sides.upper(x) - 0.2 * sides.width(x);
-            int from = (int) Math.ceil(raster.pixel(new Point(0, high)).y());
-            int to = (int) Math.floor(raster.pixel(new Point(0, low)).y());
-            for (int k = 0; k < 3; k++) {
-                colour[c][k] = from <= to ? median(bgr, colour.length, c, from, to, k) : colour[Math.max(0, c - 1)][k];
-            }
+        double[][] colour = IntStream.range(0, raster.columns())
+                .parallel()
+                .mapToObj(c -> colour(raster, bgr, sides, c))
+                .toArray(double[][]::new);
+        for (int c = 1; c < colour.length; c++) {
+            colour[c] = colour[c] == NOT_SEEN ? colour[c - 1] : colour[c];
         }
+        return colour;
+    }
+
+    private static double[] colour(GroundRaster raster, float[] bgr, Sides sides, int column) {
+        double x = raster.place(column, 0).x();
+        // The rim of a rounded handle and the bevel of a blade are shaded; the middle shows the material.
+        double low = sides.lower(x) + 0.2 * sides.width(x);
+        double high = sides.upper(x) - 0.2 * sides.width(x);
+        int from = (int) Math.ceil(raster.pixel(new Point(0, high)).y());
+        int to = (int) Math.floor(raster.pixel(new Point(0, low)).y());
+        if (from > to) {
+            return NOT_SEEN;
+        }
+        double[] colour = new double[3];
+        Arrays.setAll(colour, k -> median(bgr, raster.columns(), column, from, to, k));
         return colour;
     }
 

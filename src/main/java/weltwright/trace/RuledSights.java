@@ -3,6 +3,7 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Location;
@@ -91,13 +92,22 @@ final class RuledSights {
             addLanes(new Point(box.getMinX(), y), new Point(1, 0), box.getWidth(), lanes);
         }
         float[][] seen = new Strips(picture, view, alongMm).lanes(lanes);
+        // Its index is made when it is first asked, which is not to be done twice at the same time.
+        inside.locate(ruling.extent().area().getCoordinate());
+        return IntStream.range(0, seen.length / 3)
+                .parallel()
+                .mapToObj(line -> looks(lanes.get(3 * line), inside, seen, 3 * line))
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /** Those of one line. */
+    private List<Look> looks(Strips.Lane on, IndexedPointInAreaLocator inside, float[][] seen, int i) {
         List<Look> looks = new ArrayList<>();
-        for (int i = 0; i < seen.length; i += 3) {
-            for (int k = 0; k < lanes.get(i).count(); k++) {
-                Point at = lanes.get(i).middle(k);
-                if (isBetweenCrossings(at) && inside.locate(at.coordinate()) == Location.INTERIOR) {
-                    looks.add(look(at, seen[i], seen[i + 1], seen[i + 2], 3 * k));
-                }
+        for (int k = 0; k < on.count(); k++) {
+            Point at = on.middle(k);
+            if (isBetweenCrossings(at) && inside.locate(at.coordinate()) == Location.INTERIOR) {
+                looks.add(look(at, seen[i], seen[i + 1], seen[i + 2], 3 * k));
             }
         }
         return looks;
