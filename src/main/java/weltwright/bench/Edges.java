@@ -6,7 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
 

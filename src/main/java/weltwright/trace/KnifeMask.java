@@ -36,7 +36,10 @@ final class KnifeMask {
     /** Of what is printed, and of what is looked at for sharpness; the mask itself is half as fine. */
     static final double MM_PER_PX = 0.2;
 
-    /** An end may reach beyond the last line that it hides as far as the next one; grain may hide from us that one is hidden. */
+    /**
+     * An end may reach beyond the last line that it hides as far as the next one; grain may hide from us that one is
+     * hidden.
+     */
     private static final double ROOM_MM = 10;
 
     /** What lit paper is in the ratio to it. */

@@ -85,7 +85,9 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
         PrintLook look = both.second();
         GroundRaster part = KnifeMask.around(look.sights(), low, high, pitchMm);
         GroundRaster whole = GroundRaster.covering(low, high, KnifeMask.MM_PER_PX);
-        return KnownGround.cover(part, whole, raster -> Optional.of(coverOn(raster, picture, view, ruling, both.first(), look)));
+        PaperLight light = both.first();
+        return KnownGround.cover(
+                part, whole, raster -> Optional.of(coverOn(raster, picture, view, ruling, light, look)));
     }
 
     private Cover coverOn(

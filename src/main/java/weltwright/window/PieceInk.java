@@ -12,7 +12,6 @@ import java.awt.geom.Line2D;
 import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.measure.Length;
-import weltwright.paper.LineStyle;
 import weltwright.paper.Pen;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;

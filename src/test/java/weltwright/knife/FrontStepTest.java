@@ -35,7 +35,13 @@ class FrontStepTest {
     @Test
     void takesNoNotchForAStep() {
         List<Point> notched =
-                List.of(new Point(90, 13), new Point(6, 13), new Point(0, 11), new Point(-1.5, 12.1), new Point(-6, 14), new Point(-9, 14));
+                List.of(
+                        new Point(90, 13),
+                        new Point(6, 13),
+                        new Point(0, 11),
+                        new Point(-1.5, 12.1),
+                        new Point(-6, 14),
+                        new Point(-9, 14));
         assertThat(find(ring(notched), 2.4)).isEmpty();
     }
 
