@@ -28,7 +28,8 @@ import weltwright.geometry.Point;
 
 /**
  * A drawing in mm that can be zoomed (wheel, + and −), moved (drag, or Ctrl and arrow keys) and fitted to the window (0
- * or a double click). It stays fitted while the window is resized, until the user chooses a part of it.
+ * or a double click). It stays fitted while the window is resized, until the user chooses a part of it; but it never
+ * moves under a hand that holds something of it, even where words above it take more lines.
  */
 abstract class Drawing extends JComponent {
     private static final double ZOOM_STEP = 1.25;
@@ -38,6 +39,8 @@ abstract class Drawing extends JComponent {
 
     private Viewport viewport = new Viewport(1, new Point(0, 0), 1, 1);
     private boolean fitted = true;
+    /** Where on the screen the component was when something was taken hold of, or when it last followed since. */
+    private Optional<java.awt.Point> heldAt = Optional.empty();
 
     Drawing() {
         setFocusable(true);
@@ -45,6 +48,11 @@ abstract class Drawing extends JComponent {
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent e) {
+                follow();
+            }
+
+            @Override
+            public void componentMoved(ComponentEvent e) {
                 follow();
             }
         });
@@ -194,8 +202,16 @@ abstract class Drawing extends JComponent {
     }
 
     private void follow() {
-        viewport = viewport.sized(getWidth(), getHeight());
-        if (fitted) {
+        Viewport before = viewport;
+        viewport = before.sized(getWidth(), getHeight());
+        if (heldAt.isPresent() && isShowing()) {
+            java.awt.Point now = getLocationOnScreen();
+            java.awt.Point then = heldAt.get();
+            viewport = viewport.panned(
+                    then.x - now.x - (getWidth() - before.widthPx()) / 2,
+                    then.y - now.y - (getHeight() - before.heightPx()) / 2);
+            heldAt = Optional.of(now);
+        } else if (fitted) {
             extent().ifPresent(all -> viewport = Viewport.fit(all, getWidth(), getHeight(), free()));
         }
         repaint();
@@ -222,7 +238,6 @@ abstract class Drawing extends JComponent {
 
     private final class Mouse extends MouseAdapter {
         private Point lastPx;
-        private boolean holding;
 
         @Override
         public void mousePressed(MouseEvent e) {
@@ -232,14 +247,16 @@ abstract class Drawing extends JComponent {
                 openMenu(viewport.toMm(lastPx));
                 return;
             }
-            holding = e.getButton() == MouseEvent.BUTTON1 && grab(viewport.toMm(lastPx), reachMm());
+            if (e.getButton() == MouseEvent.BUTTON1 && grab(viewport.toMm(lastPx), reachMm())) {
+                heldAt = Optional.of(getLocationOnScreen());
+            }
             repaint();
         }
 
         @Override
         public void mouseDragged(MouseEvent e) {
             Point now = px(e);
-            if (holding) {
+            if (heldAt.isPresent()) {
                 drag(viewport.toMm(now));
                 repaint();
             } else if (lastPx != null) {
@@ -252,10 +269,10 @@ abstract class Drawing extends JComponent {
         public void mouseReleased(MouseEvent e) {
             if (e.isPopupTrigger()) {
                 openMenu(viewport.toMm(px(e)));
-            } else if (holding) {
-                holding = false;
+            } else if (heldAt.isPresent()) {
+                heldAt = Optional.empty();
                 letGo();
-                repaint();
+                follow();
             }
         }
 

@@ -6,6 +6,7 @@ import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import weltwright.ground.GroundChoice;
+import weltwright.photo.Photo;
 import weltwright.trace.FirstLook;
 import weltwright.trace.PhotoAdvice;
 
@@ -21,6 +22,7 @@ final class PhotoPane extends JPanel {
     private final WrappedText hint = new WrappedText(Look::faint);
     private final JButton back = new JButton("Back to the outline");
     private Live.State<FirstLook> look = new Live.State<>(Optional.empty(), "", false);
+    private Optional<Photo> lookedAt = Optional.empty();
 
     /** @param toOutline what shows the outline again */
     PhotoPane(Bench bench, Runnable toOutline) {
@@ -48,12 +50,16 @@ final class PhotoPane extends JPanel {
     /** Shows what a first look at the photo gave, or that one is under way. */
     void show(Live.State<FirstLook> now) {
         look = now;
+        if (!now.inWork()) {
+            lookedAt = bench.job().photo();
+        }
         view.showGround(now.inWork() ? Optional.empty() : now.made().flatMap(FirstLook::ground));
         look();
     }
 
+    /** While the same photo is looked at anew, what was said of it stays: the photo under the words must not leap. */
     private void look() {
-        boolean ready = !look.inWork() && look.made().isPresent();
+        boolean ready = look.made().isPresent() && lookedAt.equals(bench.job().photo());
         question.say(
                 !view.refusal().isEmpty()
                         ? view.refusal()

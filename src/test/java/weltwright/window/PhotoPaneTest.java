@@ -46,7 +46,7 @@ class PhotoPaneTest extends OpenWindow {
         List<Point> before = rectangle().corners();
         assertThat(before).hasSize(4);
         PhotoView view = (PhotoView) robot.finder().findByName("photo drawing");
-        await("the photo", () -> !execute(() -> view.viewport().toPx(view.toMm(before.get(1)))).equals(before.get(1)));
+        await("the photo looked at", this::isLookedAt);
 
         pull(view, view.toMm(before.get(1)), new Point(40, 30));
         List<Point> pulled = rectangle().corners();
@@ -66,6 +66,27 @@ class PhotoPaneTest extends OpenWindow {
         assertThat(rectangle().corners()).isEqualTo(pulled);
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         assertThat(rectangle().corners()).isEqualTo(before);
+    }
+
+    /** The words above the photo take other lines while a corner is held. */
+    @Test
+    void aHeldCornerStaysUnderTheMouse() {
+        open("tanto-paper-a4");
+        frame.comboBox("ground").selectItem("Corners by hand");
+        PhotoView view = (PhotoView) robot.finder().findByName("photo drawing");
+        await("the photo looked at", this::isLookedAt);
+        Point corner = view.toMm(rectangle().corners().get(1));
+        Point held = execute(() -> view.viewport().toPx(corner));
+        robot.moveMouse(view, awt(held));
+        robot.pressMouse(MouseButton.LEFT_BUTTON);
+        robot.waitForIdle();
+        Point before = execute(() -> onScreen(view, corner));
+
+        execute(() -> text("photo question").say("One line.\nAnother.\nA third."));
+        robot.waitForIdle();
+        assertThat(execute(() -> onScreen(view, corner)).distance(before)).isLessThan(1e-6);
+        letGo();
+        assertThat(execute(() -> view.viewport().toPx(corner)).distance(held)).isGreaterThan(1);
     }
 
     @Test
@@ -102,8 +123,7 @@ class PhotoPaneTest extends OpenWindow {
         robot.pressMouse(MouseButton.LEFT_BUTTON);
         robot.moveMouse(view, awt(from.towards(to, 0.5)));
         robot.moveMouse(view, awt(to));
-        robot.releaseMouseButtons();
-        robot.waitForIdle();
+        letGo();
     }
 
     private GroundChoice ground() {
@@ -114,9 +134,20 @@ class PhotoPaneTest extends OpenWindow {
         return (GroundChoice.Rectangle) ground();
     }
 
+    private static Point onScreen(PhotoView view, Point mm) {
+        Point px = view.viewport().toPx(mm);
+        return px.plus(new Point(view.getLocationOnScreen().x, view.getLocationOnScreen().y));
+    }
+
+    private boolean isLookedAt() {
+        return !shown("photo advice").isEmpty() && !shown("photo advice").startsWith("Looking");
+    }
+
     private String shown(String name) {
-        return execute(() -> robot.finder()
-                .findByName(name, WrappedText.class, false)
-                .getText());
+        return execute(() -> text(name).getText());
+    }
+
+    private WrappedText text(String name) {
+        return robot.finder().findByName(name, WrappedText.class, false);
     }
 }
