@@ -30,6 +30,14 @@ final class BundleFit {
 
     private static final int MOST_ROUNDS = 4;
 
+    /** Enough steps, if they are good ones, to tell from a far start in which valley the least cost lies. */
+    private static final int ROUGH_STEPS = 25;
+
+    private static final int MOST_STEPS = 100;
+
+    /** Levenberg's and Marquardt's damping to begin with. */
+    private static final double FIRST_DAMPING = 1e-3;
+
     /** Logarithms are taken of the products of so many, which no residual makes too large for a number. */
     private static final int TOGETHER = 8;
 
@@ -44,6 +52,8 @@ final class BundleFit {
     private double[] p;
     private final double[] sigma;
     private double cost;
+    /** Kept from descent to descent: how narrow the valley is does not change by a little other noise. */
+    private double damping = FIRST_DAMPING;
 
     /**
      * @param seen the references of each view
@@ -103,6 +113,7 @@ final class BundleFit {
         this.parameters = from.parameters;
         this.sigma = from.sigma.clone();
         this.p = from.p.clone();
+        this.damping = from.damping;
     }
 
     /** A descent from where this one ended, by other references of the same views. */
@@ -113,7 +124,7 @@ final class BundleFit {
     /** Roughly, by a noise that is taken for known: by the same for several starts, their costs can be compared. */
     BundleFit roughly(double pixelSigma) {
         Arrays.fill(sigma, pixelSigma);
-        descend(ROUGHLY);
+        descend(ROUGHLY, ROUGH_STEPS);
         return this;
     }
 
@@ -121,7 +132,7 @@ final class BundleFit {
         // The noise is not known beforehand: fit, measure it, fit again with it.
         boolean moved = true;
         for (int round = 0; round < MOST_ROUNDS && moved; round++) {
-            descend(ROUGHLY);
+            descend(ROUGHLY, MOST_STEPS);
             moved = false;
             for (int v = 0; v < sigma.length; v++) {
                 double measured = Math.max(leastPixelSigma, robustSigma(v));
@@ -129,7 +140,7 @@ final class BundleFit {
                 sigma[v] = measured;
             }
         }
-        descend(CLOSELY);
+        descend(CLOSELY, MOST_STEPS);
         return this;
     }
 
@@ -166,10 +177,9 @@ final class BundleFit {
         return new SymmetricSystem(normal().matrix).inverse();
     }
 
-    private void descend(double tolerance) {
-        double damping = 1e-3;
+    private void descend(double tolerance, int steps) {
         cost = cost(p);
-        for (int i = 0; i < 100; i++) {
+        for (int i = 0; i < steps; i++) {
             Normal normal = normal();
             // Where one damping was not enough the next step starts from the same equations.
             while (true) {
@@ -191,6 +201,7 @@ final class BundleFit {
                 }
                 damping *= 8;
                 if (damping > 1e9) {
+                    damping = FIRST_DAMPING;
                     return;
                 }
             }
@@ -339,8 +350,7 @@ final class BundleFit {
             double offY = at.y - reference.pixel().y();
             if (reference.edge().isEmpty()) {
                 double weight = weight(v, offX * offX + offY * offY);
-                add(products, slope, weight, offX, at.dx);
-                add(products, slope, weight, offY, at.dy);
+                add(products, slope, weight, offX, at.dx, offY, at.dy);
             } else {
                 farther.see(reference.onGround().plus(reference.edge().get()));
                 double runX = farther.x - at.x;
@@ -372,6 +382,20 @@ final class BundleFit {
             slope[k] += weighted * residual;
             for (int l = 0; l <= k; l++) {
                 products[next++] += weighted * derivative[l];
+            }
+        }
+    }
+
+    /** The same for two residuals of one weight. */
+    private static void add(
+            double[] products, double[] slope, double weight, double offX, double[] dx, double offY, double[] dy) {
+        int next = 0;
+        for (int k = 0; k < dx.length; k++) {
+            double byX = weight * dx[k];
+            double byY = weight * dy[k];
+            slope[k] += byX * offX + byY * offY;
+            for (int l = 0; l <= k; l++) {
+                products[next++] += byX * dx[l] + byY * dy[l];
             }
         }
     }

@@ -70,8 +70,9 @@ final class Sighting {
         double a = place.x();
         double b = place.y();
         double depth = origin.z() + a * right.z() + b * up.z();
-        double u = (origin.x() + a * right.x() + b * up.x()) / depth;
-        double v = (origin.y() + a * right.y() + b * up.y()) / depth;
+        double near = 1 / depth;
+        double u = (origin.x() + a * right.x() + b * up.x()) * near;
+        double v = (origin.y() + a * right.y() + b * up.y()) * near;
         double r2 = u * u + v * v;
         double swell = 1 + r2 * (k1 + r2 * k2);
         x = focalPx * swell * u + centreX;
@@ -89,26 +90,30 @@ final class Sighting {
         for (int k = 0; k < 3; k++) {
             Vector3 r = rightTurned[k];
             Vector3 t = upTurned[k];
-            moved(ROTATION + k, a * r.x() + b * t.x(), a * r.y() + b * t.y(), a * r.z() + b * t.z(), depth, u, v,
+            moved(ROTATION + k, a * r.x() + b * t.x(), a * r.y() + b * t.y(), a * r.z() + b * t.z(), near, u, v,
                     xByU, xByV, yByV);
         }
-        moved(TRANSLATION, 1, 0, 0, depth, u, v, xByU, xByV, yByV);
-        moved(TRANSLATION + 1, 0, 1, 0, depth, u, v, xByU, xByV, yByV);
-        moved(TRANSLATION + 2, 0, 0, 1, depth, u, v, xByU, xByV, yByV);
+        moved(TRANSLATION, 1, 0, 0, near, u, v, xByU, xByV, yByV);
+        moved(TRANSLATION + 1, 0, 1, 0, near, u, v, xByU, xByV, yByV);
+        moved(TRANSLATION + 2, 0, 0, 1, near, u, v, xByU, xByV, yByV);
         moved(
                 STRETCH,
                 (a * right.x() - b * up.x()) / 2,
                 (a * right.y() - b * up.y()) / 2,
                 (a * right.z() - b * up.z()) / 2,
-                depth, u, v, xByU, xByV, yByV);
+                near, u, v, xByU, xByV, yByV);
     }
 
-    /** The chain rule for a parameter that moves the place by (mx, my, mz) in the camera's frame. */
+    /**
+     * The chain rule for a parameter that moves the place by (mx, my, mz) in the camera's frame.
+     *
+     * @param near one over the place's depth
+     */
     private void moved(
-            int k, double mx, double my, double mz, double depth, double u, double v, double xByU, double xByV,
+            int k, double mx, double my, double mz, double near, double u, double v, double xByU, double xByV,
             double yByV) {
-        double du = (mx - u * mz) / depth;
-        double dv = (my - v * mz) / depth;
+        double du = (mx - u * mz) * near;
+        double dv = (my - v * mz) * near;
         dx[k] = xByU * du + xByV * dv;
         dy[k] = xByV * du + yByV * dv;
     }
