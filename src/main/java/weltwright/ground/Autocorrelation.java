@@ -9,7 +9,7 @@ import weltwright.geometry.Point;
 /**
  * How like a patch of a picture is to itself moved: the mean product of what comes to lie on each other, by the move.
  * Computed by way of the spectrum (theorem of Wiener and Khinchin), the patch padded so far that nothing comes round to
- * where it is looked at.
+ * where it is looked at. A move and its opposite are the same, so only moves downwards are kept.
  */
 final class Autocorrelation {
     /** Moves farther than this leave too little in common. */
@@ -29,20 +29,22 @@ final class Autocorrelation {
 
     Autocorrelation(Mat patch) {
         size = Math.min(patch.cols(), patch.rows());
-        padded = Core.getOptimalDFTSize(size + (int) Math.ceil(SHARED * size) + 2);
+        int farthest = (int) Math.ceil(SHARED * size) + 2;
+        padded = Core.getOptimalDFTSize(size + farthest);
         Mat field = Mat.zeros(padded, padded, CvType.CV_32F);
         Mat inside = field.submat(0, patch.rows(), 0, patch.cols());
         patch.copyTo(inside);
         Core.subtract(inside, Core.mean(inside), inside);
         inside.release();
-        Core.dft(field, field);
+        Core.dft(field, field, 0, patch.rows());
         Core.mulSpectrums(field, field, field, 0, true);
-        Core.idft(field, field, Core.DFT_SCALE);
-        echo = new float[padded * padded];
+        Core.idft(field, field, Core.DFT_SCALE, farthest);
+        echo = new float[farthest * padded];
         field.get(0, 0, echo);
         field.release();
     }
 
+    /** @param move not upwards, and no farther than is shared */
     private double at(Point move) {
         int x = (int) Math.floor(move.x());
         int y = (int) Math.floor(move.y());
@@ -54,10 +56,10 @@ final class Autocorrelation {
     }
 
     private double raw(int x, int y) {
-        return echo[Math.floorMod(y, padded) * padded + Math.floorMod(x, padded)];
+        return echo[y * padded + (x < 0 ? x + padded : x)];
     }
 
-    /** The mean along a ray: great along a family of lines. */
+    /** The mean along a ray that does not go upwards: great along a family of lines. */
     double along(Point direction) {
         double sum = 0;
         int count = 0;
@@ -68,7 +70,7 @@ final class Autocorrelation {
         return sum / count;
     }
 
-    /** The first knot along a ridge: the way from crossing to crossing; empty where there is none. */
+    /** The first knot along a ridge that does not go upwards: the way from crossing to crossing; empty where there is none. */
     Optional<Point> knot(Point direction) {
         int first = (int) (LEAST_PITCH_PX / STEP_PX);
         double[] prominence = new double[(int) (SHARED * size / 1.5 / STEP_PX)];

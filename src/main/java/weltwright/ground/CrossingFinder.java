@@ -44,17 +44,18 @@ final class CrossingFinder {
      * @param right from there to the next crossing along the one line, in pixels
      * @param up to the next along the other
      * @param leastContrast arms with less do not count
+     * @param leastArms three or all four, without which there is no crossing
      */
-    Optional<Crossing> near(Point guess, Point right, Point up, double leastContrast) {
+    Optional<Crossing> near(Point guess, Point right, Point up, double leastContrast, int leastArms) {
         if (!levels.contains(guess, 2)) {
             return Optional.empty();
         }
-        Line across = line(guess, right, up, leastContrast);
+        Line across = line(guess, right, up, leastContrast, leastArms - 2);
         if (across.arms == 0) {
             return Optional.empty();
         }
-        Line upright = line(guess, up, right, leastContrast);
-        if (upright.arms == 0 || across.arms + upright.arms < 3) {
+        Line upright = line(guess, up, right, leastContrast, leastArms - across.arms);
+        if (upright.arms == 0) {
             return Optional.empty();
         }
         double t = upright.through.minus(across.through).cross(upright.along) / across.along.cross(upright.along);
@@ -67,7 +68,8 @@ final class CrossingFinder {
 
     private record Line(Point through, Point along, double contrast, double widthPx, int arms) {}
 
-    private Line line(Point guess, Point step, Point aside, double leastContrast) {
+    /** @param leastArms one or both, without which there is no line; the second is not looked for in vain */
+    private Line line(Point guess, Point step, Point aside, double leastContrast, int leastArms) {
         Point[] middles = new Point[2];
         double contrast = 0;
         double width = 0;
@@ -79,9 +81,11 @@ final class CrossingFinder {
                 middles[arms++] = middle.plus(step.unit().left().times(stroke.get().offsetPx()));
                 contrast += stroke.get().contrast();
                 width += stroke.get().widthPx();
+            } else if (leastArms == 2) {
+                break;
             }
         }
-        return switch (arms) {
+        return switch (arms < leastArms ? 0 : arms) {
             case 2 -> new Line(middles[0], middles[1].minus(middles[0]), contrast / 2, width / 2, 2);
             case 1 -> new Line(middles[0], step, contrast, width, 1);
             default -> new Line(guess, step, 0, 0, 0);

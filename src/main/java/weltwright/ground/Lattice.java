@@ -12,6 +12,9 @@ import weltwright.geometry.Point;
 
 /** The crossings of a ruled ground that have been found, by column and row; both may be negative. */
 final class Lattice {
+    /** Crossings farther off than so many columns or rows say nothing of where another must be. */
+    static final int FARTHEST = 3;
+
     private final Map<Cell, Crossing> crossings = new HashMap<>();
 
     /**
@@ -118,11 +121,11 @@ final class Lattice {
         return Optional.of(new Expected(at, right, up, contrast / rough));
     }
 
-    /** The usual step from crossing to crossing in a direction, among those within two of a place; null if none. */
+    /** The usual step from crossing to crossing in a direction, among the nearest of a place; null if none is near. */
     private Point step(Cell cell, int dx, int dy) {
         Point sum = new Point(0, 0);
         int count = 0;
-        for (int reach = 1; reach <= 3 && count == 0; reach++) {
+        for (int reach = 1; reach <= FARTHEST && count == 0; reach++) {
             for (int i = -reach; i <= reach; i++) {
                 for (int j = -reach; j <= reach; j++) {
                     Crossing from = crossings.get(cell.plus(i, j));

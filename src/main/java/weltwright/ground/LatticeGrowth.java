@@ -28,8 +28,16 @@ final class LatticeGrowth {
     /** Farther than this part of the pitch from where it must be, a crossing is another. */
     private static final double GREATEST_MISS = 0.14;
 
+    /** A first patch has so many crossings to each side of its middle. */
+    private static final int PATCH = 2;
+
     /** Of the 25 of the first patch. */
     private static final int FEWEST_TO_START = 5;
+
+    /** What lines lead to needs three arms, since a knife may hide one; what only a guess says is there needs all. */
+    private static final int ENOUGH_ARMS = 3;
+
+    private static final int ALL_ARMS = 4;
 
     /** Narrower lines look as wide as this through any lens. */
     private static final double LEAST_WIDTH_PX = 1.5;
@@ -121,17 +129,17 @@ final class LatticeGrowth {
         return levels.profile(middle, along.unit(), 0.3 * along.norm(), 1, 0, 1)[0];
     }
 
-    /** The crossings of a five by five patch that the seed alone predicts well enough. */
+    /** The crossings of a patch round the seed, which it alone predicts well enough. */
     private Lattice patch(LatticeSeed seed) {
         Lattice found = new Lattice();
         Point off = new Point(0, 0);
-        for (int ring = 0; ring <= 2; ring++) {
+        for (int ring = 0; ring <= PATCH; ring++) {
             for (int i = -ring; i <= ring; i++) {
                 for (int j = -ring; j <= ring; j++) {
                     if (Math.max(Math.abs(i), Math.abs(j)) == ring) {
                         Point guess = seed.crossing().plus(off).plus(seed.right().times(i)).plus(seed.up().times(j));
-                        Optional<Crossing> crossing = finder.near(guess, seed.right(), seed.up(), 0);
-                        if (crossing.isPresent() && crossing.get().arms() == 4) {
+                        Optional<Crossing> crossing = finder.near(guess, seed.right(), seed.up(), 0, ALL_ARMS);
+                        if (crossing.isPresent()) {
                             if (found.size() == 0) {
                                 off = off.plus(crossing.get().pixel().minus(guess));
                             }
@@ -144,15 +152,24 @@ final class LatticeGrowth {
         return found;
     }
 
-    /** To the left and to the right of the first patch at the same time, and on from there. */
+    /**
+     * First along the patch's rows, which shows where the ground's middle is; from there to both sides at the same time;
+     * and on from where they meet: farther from there than a cell's expectation looks, nothing is to be seen that was not
+     * there before.
+     */
     private void growToBothSides() {
+        int row = lattice.middle().row();
+        grow(lattice.cells(), cell -> Math.abs(cell.row() - row) <= PATCH);
         int middle = lattice.middle().column();
         List<Lattice> sides = Stream.<Predicate<Cell>>of(cell -> cell.column() < middle, cell -> cell.column() >= middle)
                 .parallel()
                 .map(this::grownOn)
                 .toList();
         sides.forEach(lattice::putAll);
-        grow(lattice.cells(), cell -> true);
+        List<Cell> seam = lattice.cells().stream()
+                .filter(cell -> Math.abs(cell.column() - middle) <= Lattice.FARTHEST + 1)
+                .toList();
+        grow(seam, cell -> true);
     }
 
     private Lattice grownOn(Predicate<Cell> side) {
@@ -171,7 +188,8 @@ final class LatticeGrowth {
                     .filter(where)
                     .filter(cell -> !lattice.has(cell))
                     .distinct()
-                    .flatMap(cell -> seen(cell, lattice::expected).stream())
+                    .flatMap(cell -> lattice.expected(cell).map(at -> new Awaited(cell, at)).stream())
+                    .flatMap(awaited -> seen(awaited, ENOUGH_ARMS).stream())
                     .toList();
             seen.forEach(s -> lattice.put(s.cell(), s.crossing()));
             front = seen.stream().map(Seen::cell).toList();
@@ -180,15 +198,15 @@ final class LatticeGrowth {
 
     private record Seen(Cell cell, Crossing crossing) {}
 
-    /** A cell's crossing, if it is found where it is expected. */
-    private Optional<Seen> seen(Cell cell, Function<Cell, Optional<Expected>> expected) {
-        return expected.apply(cell).flatMap(this::look).map(crossing -> new Seen(cell, crossing));
-    }
+    private record Awaited(Cell cell, Expected expected) {}
 
-    private Optional<Crossing> look(Expected expected) {
-        double pitch = Math.min(expected.right().norm(), expected.up().norm());
-        return finder.near(expected.pixel(), expected.right(), expected.up(), LEAST_CONTRAST * expected.contrast())
-                .filter(c -> c.pixel().distance(expected.pixel()) < GREATEST_MISS * pitch);
+    /** A cell's crossing, if it is found where it is expected. */
+    private Optional<Seen> seen(Awaited awaited, int leastArms) {
+        Expected at = awaited.expected();
+        double pitch = Math.min(at.right().norm(), at.up().norm());
+        return finder.near(at.pixel(), at.right(), at.up(), LEAST_CONTRAST * at.contrast(), leastArms)
+                .filter(c -> c.pixel().distance(at.pixel()) < GREATEST_MISS * pitch)
+                .map(crossing -> new Seen(awaited.cell(), crossing));
     }
 
     /**
@@ -201,8 +219,7 @@ final class LatticeGrowth {
     boolean growBeyond(Function<Cell, Optional<Expected>> expected) {
         int before = lattice.size();
         List<Seen> beyond = beyond(expected).parallelStream()
-                .flatMap(cell -> seen(cell, expected).stream())
-                .filter(seen -> seen.crossing().arms() == 4)
+                .flatMap(awaited -> seen(awaited, ALL_ARMS).stream())
                 .toList();
         for (Seen seen : beyond) {
             if (!lattice.has(seen.cell())) {
@@ -214,21 +231,18 @@ final class LatticeGrowth {
     }
 
     /** All cells that are expected and were not found, the nearest first to those that were. */
-    private List<Cell> beyond(Function<Cell, Optional<Expected>> expected) {
-        List<Cell> beyond = new ArrayList<>();
+    private List<Awaited> beyond(Function<Cell, Optional<Expected>> expected) {
+        List<Awaited> beyond = new ArrayList<>();
         Collection<Cell> front = lattice.cells();
         Set<Cell> passed = new HashSet<>(front);
         while (!front.isEmpty()) {
-            List<Cell> next = new ArrayList<>();
-            for (Cell cell : front) {
-                for (Cell neighbour : cell.neighbours()) {
-                    if (passed.add(neighbour) && expected.apply(neighbour).isPresent()) {
-                        next.add(neighbour);
-                    }
-                }
-            }
+            List<Awaited> next = front.stream()
+                    .flatMap(cell -> cell.neighbours().stream())
+                    .filter(passed::add)
+                    .flatMap(cell -> expected.apply(cell).map(at -> new Awaited(cell, at)).stream())
+                    .toList();
             beyond.addAll(next);
-            front = next;
+            front = next.stream().map(Awaited::cell).toList();
         }
         return beyond;
     }

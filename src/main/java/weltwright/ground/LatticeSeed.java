@@ -41,8 +41,10 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     /** Of the reduced picture; the second is for wide rulings, which show too few lines in the first. */
     private static final int[] PATCH_PX = {192, 384};
 
-    /** The median of so wide a square has none of the lines in it, however close they are. */
-    private static final int GROUND_PX = 25;
+    /** The ground at a place is the median of so many squares across, so wide that few of them lie on lines. */
+    private static final int SQUARES = 5;
+
+    private static final int SQUARE_PX = 5;
 
     /** How many parts across a patch are looked at by themselves. */
     private static final int PATCH_BLOCKS = 4;
@@ -69,6 +71,7 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         Mat oneSided = of(ratio, relief -> relief * Math.abs(relief));
         // A list, since a stream within a stream would make all of a size's guesses when asked for one.
         List<Rect> patches = IntStream.of(PATCH_PX)
+                .parallel()
                 .boxed()
                 .flatMap(patchPx -> busiest(oneSided, patchPx).stream())
                 .toList();
@@ -94,13 +97,11 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         // Where each pixel is near a new one's middle, those next to it say enough.
         int by = reduction > 0.7 ? Imgproc.INTER_LINEAR : Imgproc.INTER_AREA;
         Imgproc.resize(grey, reduced, new Size(), reduction, reduction, by);
-        // What lies between lines changes slowly: a sixteenth of the pixels tells its median as well.
-        Mat quarter = new Mat();
-        Imgproc.resize(reduced, quarter, new Size(), 0.25, 0.25, Imgproc.INTER_AREA);
-        Imgproc.medianBlur(quarter, quarter, GROUND_PX / 4 | 1);
+        // What lies between lines changes slowly: the median of squares' means says as much as that of pixels.
         Mat ground = new Mat();
-        Imgproc.resize(quarter, ground, reduced.size(), 0, 0, Imgproc.INTER_LINEAR);
-        quarter.release();
+        Imgproc.resize(reduced, ground, new Size(), 1.0 / SQUARE_PX, 1.0 / SQUARE_PX, Imgproc.INTER_AREA);
+        Imgproc.medianBlur(ground, ground, SQUARES);
+        Imgproc.resize(ground, ground, reduced.size(), 0, 0, Imgproc.INTER_LINEAR);
         // A little more than nothing, lest the dark of a shadow be divided by.
         Core.add(reduced, new Scalar(DARKEST), reduced);
         Core.add(ground, new Scalar(DARKEST), ground);
@@ -126,8 +127,9 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
 
     /**
      * Patches that are busy all over, the busiest first, not much of one in another: a ruling goes on through the whole
-     * patch, while the grain and glint of a knife leave parts of it quiet. What counts is relief to one side, as lines
-     * have it, over that to the other: waves of a table's grain have as much of both.
+     * patch, and is as busy in one part of it as in another, while the grain, glint and edges of a knife leave parts of it
+     * quiet. What counts is relief to one side, as lines have it, over that to the other: waves of a table's grain have as
+     * much of both.
      *
      * @param oneSided the square of the relief, with its sign
      */
@@ -153,7 +155,10 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
                     inPatch[k] = Math.abs(means[(j + k / PATCH_BLOCKS) * columns + i + k % PATCH_BLOCKS]);
                 }
                 Arrays.sort(inPatch);
-                patches.add(new Busy(new Rect(i * block, j * block, size, size), inPatch[inPatch.length / 4]));
+                double quiet = inPatch[inPatch.length / 4];
+                double lively = inPatch[3 * inPatch.length / 4];
+                patches.add(new Busy(
+                        new Rect(i * block, j * block, size, size), lively > 0 ? quiet * quiet / lively : 0));
             }
         }
         patches.sort(Comparator.comparingDouble(Busy::relief).reversed());

@@ -287,15 +287,13 @@ public final class RuledFinder {
         Cell middle = lattice.middle();
         double contrast = lattice.meanContrast();
         Function<Cell, Point> seenAt = cell -> view.pixel(Plane.GROUND.over(place(cell, middle)));
-        return cell -> {
-            Point at = seenAt.apply(cell);
-            return Optional.of(new Expected(
-                            at,
-                            seenAt.apply(cell.plus(1, 0)).minus(at),
-                            seenAt.apply(cell.plus(0, 1)).minus(at),
-                            contrast))
-                    .filter(expected -> isInside(at));
-        };
+        return cell -> Optional.of(seenAt.apply(cell))
+                .filter(this::isInside)
+                .map(at -> new Expected(
+                        at,
+                        seenAt.apply(cell.plus(1, 0)).minus(at),
+                        seenAt.apply(cell.plus(0, 1)).minus(at),
+                        contrast));
     }
 
     private boolean isInside(Point pixel) {
