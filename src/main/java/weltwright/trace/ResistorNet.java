@@ -83,33 +83,15 @@ final class ResistorNet {
     /** The potentials, row by row. */
     float[] settled() {
         prepare();
-        float[] before = potential.clone();
-        for (int sweep = 0; sweep < MOST_SWEEPS; sweep += IN_BOTH) {
-            System.arraycopy(potential, 0, before, 0, before.length);
-            int last = lastNeeded(sweeps());
-            if (last < IN_BOTH) {
-                // Those after it have gone down the net already; it must not hang on how many go together.
-                System.arraycopy(before, 0, potential, 0, before.length);
-                for (int k = 0; k <= last; k++) {
-                    sweep();
-                }
-                break;
-            }
-        }
+        int sweeps = 0;
+        do {
+            sweeps += IN_BOTH;
+        } while (sweepTogether() >= SETTLED && sweeps < MOST_SWEEPS);
         float[] settled = new float[columns * rows];
         for (int y = 0; y < rows; y++) {
             System.arraycopy(potential, at(0, y), settled, y * columns, columns);
         }
         return settled;
-    }
-
-    /** The first of the sweeps in which no potential moved by much; their number, where there is none. */
-    private static int lastNeeded(float[] most) {
-        int sweep = 0;
-        while (sweep < IN_BOTH && most[sweep] >= SETTLED) {
-            sweep++;
-        }
-        return sweep;
     }
 
     private void prepare() {
@@ -133,19 +115,10 @@ final class ResistorNet {
         }
     }
 
-    private void sweep() {
-        for (int k = 0; k < rowStart[rows]; k++) {
-            relax(k);
-        }
-    }
-
-    /** Some sweeps together; how far a potential moves in each of them, at most. */
-    private float[] sweeps() {
+    /** Some sweeps together; how far a potential moves in the last of them, at most. */
+    private float sweepTogether() {
         AtomicInteger done = new AtomicInteger();
-        Both<float[], float[]> both = Both.of(() -> followed(done), () -> led(done));
-        float[] most = Arrays.copyOf(both.second(), IN_BOTH);
-        System.arraycopy(both.first(), 0, most, TOGETHER, TOGETHER);
-        return most;
+        return Both.of(() -> followed(done), () -> led(done)).first();
     }
 
     /**
@@ -153,11 +126,11 @@ final class ResistorNet {
      *
      * @param done how many rows all of them have done, or more than there are where they have ended
      */
-    private float[] led(AtomicInteger done) {
-        float[] most = new float[TOGETHER];
+    private float led(AtomicInteger done) {
+        float most = 0;
         try {
             for (int row = 0; row < rows + BEHIND * (TOGETHER - 1); row++) {
-                relaxRows(row, most);
+                most = Math.max(most, relaxRows(row));
                 if (row % TOLD_ROWS == 0) {
                     done.setRelease(row + 1 - BEHIND * (TOGETHER - 1));
                 }
@@ -169,19 +142,19 @@ final class ResistorNet {
     }
 
     /** The second half, which keeps behind the first as its own sweeps keep behind each other. */
-    private float[] followed(AtomicInteger done) {
-        float[] most = new float[TOGETHER];
+    private float followed(AtomicInteger done) {
+        float most = 0;
         for (int row = 0; row < rows + BEHIND * (TOGETHER - 1); row++) {
             while (done.getAcquire() < row + BEHIND) {
                 Thread.onSpinWait();
             }
-            relaxRows(row, most);
+            most = Math.max(most, relaxRows(row));
         }
         return most;
     }
 
-    /** One row of each of the sweeps, of the first the given one. */
-    private void relaxRows(int row, float[] most) {
+    /** One row of each of the sweeps, of the first the given one; how far a potential moves in the last, at most. */
+    private float relaxRows(int row) {
         int a = start(row);
         int b = start(row - BEHIND);
         int c = start(row - 2 * BEHIND);
@@ -190,21 +163,18 @@ final class ResistorNet {
         int endB = start(row + 1 - BEHIND);
         int endC = start(row + 1 - 2 * BEHIND);
         int endD = start(row + 1 - 3 * BEHIND);
-        float mostA = most[0];
-        float mostB = most[1];
-        float mostC = most[2];
-        float mostD = most[3];
+        float most = 0;
         int common = Math.min(Math.min(endA - a, endB - b), Math.min(endC - c, endD - d));
         for (int k = 0; k < common; k++) {
-            mostA = Math.max(mostA, relax(a++));
-            mostB = Math.max(mostB, relax(b++));
-            mostC = Math.max(mostC, relax(c++));
-            mostD = Math.max(mostD, relax(d++));
+            relax(a++);
+            relax(b++);
+            relax(c++);
+            most = Math.max(most, relax(d++));
         }
-        most[0] = Math.max(mostA, relax(a, endA));
-        most[1] = Math.max(mostB, relax(b, endB));
-        most[2] = Math.max(mostC, relax(c, endC));
-        most[3] = Math.max(mostD, relax(d, endD));
+        relax(a, endA);
+        relax(b, endB);
+        relax(c, endC);
+        return Math.max(most, relax(d, endD));
     }
 
     private float relax(int from, int to) {
