@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.geometry.SymmetricSystem;
 import weltwright.ground.Picture;
 
 /**
  * Gives a contour back the points that smoothing has blunted: the tip of a blade.
  *
  * <p>Made for a contour whose sides are right to a few tenths of a millimetre but whose pointed ends fall short of the
- * knife's. The steps, at either end of the contour's length:
+ * knife's. What is cut off by far, and has the knife's colours, is given back first ({@link LostTip}). The steps after
+ * that, at either end of the contour's length:
  *
  * <ol>
  *   <li>lay lines along both sides, a few millimetres back from the end, and find where they meet;
@@ -53,11 +53,15 @@ final class TipReach {
     Polyline sharpened(Polyline contour) {
         Polyline even = contour.resampled(0.3 * pxPerMm);
         int[] ends = ends(even.points());
-        return sharpened(sharpened(even, ends[0]), even.points().get(ends[1]));
+        Point first = even.points().get(ends[0]);
+        Point second = even.points().get(ends[1]);
+        return sharpened(sharpened(even, first, second), second, first);
     }
 
-    private Polyline sharpened(Polyline contour, Point end) {
+    private Polyline sharpened(Polyline shortened, Point near, Point other) {
+        Polyline contour = LostTip.regained(picture, pxPerMm, shortened, near, other);
         List<Point> points = contour.points();
+        Point end = contour == shortened ? near : points.get(points.size() - 1);
         int nearest = 0;
         for (int i = 1; i < points.size(); i++) {
             nearest = points.get(i).distance(end) < points.get(nearest).distance(end) ? i : nearest;
@@ -101,14 +105,14 @@ final class TipReach {
         if (reach < LEAST_MM * pxPerMm || reach > MOST_MM * pxPerMm) {
             return contour;
         }
-        Knife knife = learn(blunt, a.towards(b, 0.5), a, b);
+        ColourNormal knife = learn(blunt, a.towards(b, 0.5), a, b);
         // Started a little behind the blunt end: how blunt exactly it is says nothing.
         int steps = 20;
         int inside = 0;
         for (int i = 0; i < steps; i++) {
-            inside += knife.has(colour(blunt.towards(apex, (i + 0.5) / steps))) ? 1 : 0;
+            inside += has(knife, blunt.towards(apex, (i + 0.5) / steps)) ? 1 : 0;
         }
-        boolean groundDiffers = !knife.has(colour(apex.plus(apex.minus(blunt).unit().times(1.5 * pxPerMm))));
+        boolean groundDiffers = !has(knife, apex.plus(apex.minus(blunt).unit().times(1.5 * pxPerMm)));
         if (inside < KNIFE_PART * steps || !groundDiffers) {
             return contour;
         }
@@ -125,52 +129,28 @@ final class TipReach {
     }
 
     /** The colours inside the end, between the blunt end and the line from side to side. */
-    private Knife learn(Point blunt, Point back, Point a, Point b) {
-        List<double[]> colours = new ArrayList<>();
+    private ColourNormal learn(Point blunt, Point back, Point a, Point b) {
+        ColourNormal.Sums colours = new ColourNormal.Sums();
         for (double along = 0.25; along <= 1; along += 0.05) {
             Point on = blunt.towards(back, along);
             // The end narrows towards its tip; keep to the middle of it.
             Point half = b.minus(a).times(0.3 * along);
             for (double across = -0.5; across <= 0.5; across += 0.1) {
-                colours.add(colour(on.plus(half.times(across))));
+                double[] colour = colour(on.plus(half.times(across)));
+                colours.add(colour[0], colour[1], colour[2]);
             }
         }
-        return Knife.of(colours);
+        return colours.normal(NOISE);
+    }
+
+    private boolean has(ColourNormal knife, Point px) {
+        double[] colour = colour(px);
+        return knife.squaredDistance(colour[0], colour[1], colour[2]) < KNIFE_COLOUR;
     }
 
     private double[] colour(Point px) {
         int x = (int) Math.max(0, Math.min(picture.widthPx() - 1, Math.round(px.x())));
         int y = (int) Math.max(0, Math.min(picture.heightPx() - 1, Math.round(px.y())));
         return picture.at(x, y);
-    }
-
-    /** What colours a knife has, as a normal distribution. */
-    private record Knife(double[] mean, SymmetricSystem spread) {
-        static Knife of(List<double[]> colours) {
-            double[] mean = new double[3];
-            for (double[] c : colours) {
-                for (int i = 0; i < 3; i++) {
-                    mean[i] += c[i] / colours.size();
-                }
-            }
-            double[][] covariance = new double[3][3];
-            for (double[] c : colours) {
-                for (int i = 0; i < 3; i++) {
-                    for (int j = 0; j < 3; j++) {
-                        covariance[i][j] += (c[i] - mean[i]) * (c[j] - mean[j]) / colours.size();
-                    }
-                }
-            }
-            for (int i = 0; i < 3; i++) {
-                covariance[i][i] += NOISE;
-            }
-            return new Knife(mean, new SymmetricSystem(covariance));
-        }
-
-        boolean has(double[] colour) {
-            double[] off = {colour[0] - mean[0], colour[1] - mean[1], colour[2] - mean[2]};
-            double[] solved = spread.solve(off);
-            return off[0] * solved[0] + off[1] * solved[1] + off[2] * solved[2] < KNIFE_COLOUR;
-        }
     }
 }
