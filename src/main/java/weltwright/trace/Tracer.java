@@ -133,7 +133,7 @@ public final class Tracer {
 
     private static Judged judged(
             KnownGround ground, KnownGround.Cover cover, SolvedView solved, SilhouetteBuilder.Built built) {
-        List<Unsure> unsure = Unsure.of(built.ring(), built.certainty());
+        List<Unsure> unsure = Unsure.of(built.ring(), Leap.doubted(built.certainty(), built.leaps()));
         BladeCheck.check(built.silhouette(), unsure);
         if (cover.isBlank() && built.frontMissing()) {
             throw BladeCheck.oneColoured();
