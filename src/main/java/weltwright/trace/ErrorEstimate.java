@@ -13,7 +13,6 @@ import weltwright.geometry.Polyline;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
 import weltwright.ground.ViewSolver;
-import weltwright.knife.Landmarks;
 
 /**
  * How far the outline may be off: each thing that is not known exactly is moved by one standard deviation, and how far
@@ -53,6 +52,8 @@ final class ErrorEstimate {
     private static final String FINDING = "finding the edge in the picture";
 
     private static final String UNSEEN = "stretches in which the edge hardly shows";
+
+    private static final String LOOK = "Look at the marked stretches and pull the outline to the edge there.";
 
     private static final GeometryFactory JTS = new GeometryFactory();
 
@@ -116,7 +117,8 @@ final class ErrorEstimate {
                 new ErrorBudget.Part(
                         UNSEEN,
                         Math.max(strayed(built.ring(), unsure), uneven(built, unsure)),
-                        "Look at the marked stretches and pull the outline to the edge there.")));
+                        LOOK),
+                new ErrorBudget.Part("lines beside the edge that may be the edge", leapt(built), LOOK)));
         parts.removeIf(part -> part.error95Mm() == 0);
         parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
         double squares = 0;
@@ -153,44 +155,40 @@ final class ErrorEstimate {
     }
 
     /**
-     * How far the outline is open where no edge shows, at the 95th percentile over all of it: by the height of a leap, or as
-     * far as it winds about its own mean course, since knives are smooth, and there it follows something else. Tip, heel and
-     * butt turn sharply by themselves.
+     * How far the outline winds about its own mean course where no edge shows, at the 95th percentile over all of it:
+     * knives are smooth, and there it follows something else. Tip, heel and butt turn sharply by themselves.
      */
     private static double uneven(SilhouetteBuilder.Built built, List<Unsure> unsure) {
         Polyline ring = built.ring();
-        IndexedFacetDistance smooth =
-                new IndexedFacetDistance(ring.smoothed(Leap.COURSE_MM, SCATTER_STEP_MM).lineString());
-        Landmarks marks = built.silhouette().landmarks();
-        List<Point> turns = List.of(marks.tip(), marks.heel(), marks.spineStart(), marks.butt());
-        boolean[] unseen = unseen(ring, unsure);
-        int every = (int) Math.max(1, Math.round(SCATTER_STEP_MM * unseen.length / ring.lengthMm()));
-        double[] open = IntStream.range(0, unseen.length / every)
-                .map(k -> every * k)
-                .mapToDouble(i -> {
-                    Point p = ring.points().get(i);
-                    double leap = built.leaps().stream()
-                            .filter(l -> l.covers(i))
-                            .mapToDouble(Leap::heightMm)
-                            .max()
-                            .orElse(0);
-                    boolean turnsItself = turns.stream().anyMatch(t -> t.distance(p) < 2 * Leap.COURSE_MM);
-                    return leap > 0 || turnsItself || !unseen[i] ? leap : smooth.distance(JTS.createPoint(p.coordinate()));
-                })
-                .toArray();
-        return percentile95(open);
-    }
-
-    private static boolean[] unseen(Polyline ring, List<Unsure> unsure) {
-        List<Point> points = ring.points();
-        boolean[] unseen = new boolean[points.size()];
+        IndexedFacetDistance smooth = new IndexedFacetDistance(ring.smoothed(Leap.COURSE_MM, SCATTER_STEP_MM).lineString());
+        List<Point> points = ring.resampled(SCATTER_STEP_MM).points();
+        List<Point> turns = List.of(
+                built.silhouette().landmarks().tip(),
+                built.silhouette().landmarks().heel(),
+                built.silhouette().landmarks().spineStart(),
+                built.silhouette().landmarks().butt());
+        double[] winds = new double[points.size()];
+        int count = 0;
         for (Unsure stretch : unsure) {
-            int last = points.indexOf(stretch.to());
-            for (int i = points.indexOf(stretch.from()); !unseen[last]; i = (i + 1) % unseen.length) {
-                unseen[i] = true;
+            for (Point p : stretch.along(ring).resampled(SCATTER_STEP_MM).points()) {
+                boolean turnsItself = turns.stream().anyMatch(t -> t.distance(p) < 2 * Leap.COURSE_MM);
+                if (!turnsItself && count < winds.length) {
+                    winds[count++] = smooth.distance(JTS.createPoint(p.coordinate()));
+                }
             }
         }
-        return unseen;
+        return percentile95(winds);
+    }
+
+    /** How far apart the lines are between which the outline leaps, at the 95th percentile over all of it. */
+    private static double leapt(SilhouetteBuilder.Built built) {
+        return percentile95(IntStream.range(0, built.certainty().length)
+                .mapToDouble(i -> built.leaps().stream()
+                        .filter(leap -> leap.covers(i))
+                        .mapToDouble(Leap::heightMm)
+                        .max()
+                        .orElse(0))
+                .toArray());
     }
 
     /** Of all points, 95 of 100 are off by less than this where each move happens with its own chance. */

@@ -19,7 +19,7 @@ import weltwright.geometry.Polyline;
  * @param heightMm how far apart the two lines are
  */
 record Leap(int from, int to, double heightMm) {
-    /** The mean course of an outline: its Gaussian mean, as wide as a knife's own curves hardly bend. */
+    /** An outline's mean course is its Gaussian mean: a knife's own curves bend little within this, dents and bulges much. */
     static final double COURSE_MM = 4;
 
     private static final double STEP_MM = 0.16;

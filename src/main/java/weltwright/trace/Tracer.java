@@ -133,14 +133,15 @@ public final class Tracer {
 
     private static Judged judged(
             KnownGround ground, KnownGround.Cover cover, SolvedView solved, SilhouetteBuilder.Built built) {
-        List<Unsure> unsure = Unsure.of(built.ring(), Leap.doubted(built.certainty(), built.leaps()));
+        List<Unsure> unsure = Unsure.of(built.ring(), built.certainty());
         BladeCheck.check(built.silhouette(), unsure);
         if (cover.isBlank() && built.frontMissing()) {
             throw BladeCheck.oneColoured();
         }
         ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
         BladeCheck.checkUse(error);
-        return new Judged(unsure, error);
+        // What a leap leads to may be as clear as the edge, and yet wants a look.
+        return new Judged(Unsure.of(built.ring(), Leap.doubted(built.certainty(), built.leaps())), error);
     }
 
     /** The silhouette, if its blade does not mirror the ground. */
