@@ -79,6 +79,19 @@ public record EdgeSide(double shapingMm, double notchMm, double bellyMm, boolean
                 isAlike(sides, front, tipX, tipY));
     }
 
+    /** What both say: of each sign the lesser, or nothing where they contradict each other. */
+    EdgeSide agreeingWith(EdgeSide other) {
+        return new EdgeSide(
+                agreed(shapingMm, other.shapingMm),
+                agreed(notchMm, other.notchMm),
+                agreed(bellyMm, other.bellyMm),
+                alike && other.alike);
+    }
+
+    private static double agreed(double a, double b) {
+        return a * b <= 0 ? 0 : Math.abs(a) < Math.abs(b) ? a : b;
+    }
+
     /** Whether more speaks for the side of positive y than for the other. */
     public boolean isUp() {
         return logOdds(0) > 0;

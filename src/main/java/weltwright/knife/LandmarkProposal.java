@@ -35,9 +35,10 @@ public record LandmarkProposal(
 
     /**
      * @param ring the outline, counter-clockwise, x along the knife towards the tip, its points at about equal distances
+     * @param sure the same without what may not be the knife's: what only that tells of the edge's side is not told
      * @param end where the handle is seen to end
      */
-    public static LandmarkProposal of(Polyline ring, HandleEnd end) {
+    public static LandmarkProposal of(Polyline ring, Polyline sure, HandleEnd end) {
         List<Point> points = ring.points();
         Sides sides = new Sides(ring);
         int tip = 0;
@@ -47,7 +48,9 @@ public record LandmarkProposal(
             butt = points.get(i).x() < points.get(butt).x() ? i : butt;
         }
         Point tipAt = points.get(tip);
-        EdgeSide side = EdgeSide.of(sides, points.get(butt).x(), end.x(), tipAt.x(), tipAt.y());
+        double buttX = points.get(butt).x();
+        EdgeSide side = EdgeSide.of(sides, buttX, end.x(), tipAt.x(), tipAt.y())
+                .agreeingWith(EdgeSide.of(new Sides(sure), buttX, end.x(), tipAt.x(), tipAt.y()));
         Start heel = Start.find(ring, sides, side.isUp(), end);
         Start spine = Start.find(ring, sides, !side.isUp(), end);
         List<FrontStep> steps =

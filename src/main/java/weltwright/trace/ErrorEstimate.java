@@ -49,12 +49,11 @@ final class ErrorEstimate {
 
     private static final double STRAY_MM = 6;
 
-    /** A knife's own curves bend little within this, dents and bulges much. */
-    private static final double COURSE_MM = 4;
-
     private static final String FINDING = "finding the edge in the picture";
 
     private static final String UNSEEN = "stretches in which the edge hardly shows";
+
+    private static final String LOOK = "Look at the marked stretches and pull the outline to the edge there.";
 
     private static final GeometryFactory JTS = new GeometryFactory();
 
@@ -118,7 +117,8 @@ final class ErrorEstimate {
                 new ErrorBudget.Part(
                         UNSEEN,
                         Math.max(strayed(built.ring(), unsure), uneven(built, unsure)),
-                        "Look at the marked stretches and pull the outline to the edge there.")));
+                        LOOK),
+                new ErrorBudget.Part("lines beside the edge that may be the edge", leapt(built), LOOK)));
         parts.removeIf(part -> part.error95Mm() == 0);
         parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
         double squares = 0;
@@ -160,7 +160,7 @@ final class ErrorEstimate {
      */
     private static double uneven(SilhouetteBuilder.Built built, List<Unsure> unsure) {
         Polyline ring = built.ring();
-        IndexedFacetDistance smooth = new IndexedFacetDistance(ring.smoothed(COURSE_MM, SCATTER_STEP_MM).lineString());
+        IndexedFacetDistance smooth = new IndexedFacetDistance(ring.smoothed(Leap.COURSE_MM, SCATTER_STEP_MM).lineString());
         List<Point> points = ring.resampled(SCATTER_STEP_MM).points();
         List<Point> turns = List.of(
                 built.silhouette().landmarks().tip(),
@@ -171,13 +171,24 @@ final class ErrorEstimate {
         int count = 0;
         for (Unsure stretch : unsure) {
             for (Point p : stretch.along(ring).resampled(SCATTER_STEP_MM).points()) {
-                boolean turnsItself = turns.stream().anyMatch(t -> t.distance(p) < 2 * COURSE_MM);
+                boolean turnsItself = turns.stream().anyMatch(t -> t.distance(p) < 2 * Leap.COURSE_MM);
                 if (!turnsItself && count < winds.length) {
                     winds[count++] = smooth.distance(JTS.createPoint(p.coordinate()));
                 }
             }
         }
         return percentile95(winds);
+    }
+
+    /** How far apart the lines are between which the outline leaps, at the 95th percentile over all of it. */
+    private static double leapt(SilhouetteBuilder.Built built) {
+        return percentile95(IntStream.range(0, built.certainty().length)
+                .mapToDouble(i -> built.leaps().stream()
+                        .filter(leap -> leap.covers(i))
+                        .mapToDouble(Leap::heightMm)
+                        .max()
+                        .orElse(0))
+                .toArray());
     }
 
     /** Of all points, 95 of 100 are off by less than this where each move happens with its own chance. */

@@ -78,6 +78,7 @@ final class SilhouetteBuilder {
      * @param onGround the motion from the silhouette's frame to the ground frame
      * @param ring the measured points that the outline was fitted to, in the silhouette's frame
      * @param certainty how certain it is of each of them that an edge was seen, 1 and more where it is beyond doubt
+     * @param leaps of the ring
      * @param excessMm for each of them, what was taken off for the knife's thickness
      * @param edgeSide as in {@link LandmarkProposal}
      * @param heelSigmaMm the same
@@ -89,6 +90,7 @@ final class SilhouetteBuilder {
             Placement onGround,
             Polyline ring,
             double[] certainty,
+            List<Leap> leaps,
             double[] excessMm,
             boolean frontMissing,
             EdgeSide edgeSide,
@@ -119,7 +121,8 @@ final class SilhouetteBuilder {
         HandleFront.Front front = HandleFront.find(picture, view, midPlane, along, axis);
         double frontX = frontX(front, along, midPlane, axis);
         HandleEnd end = FrontLine.find(picture, view, midPlane, along, axis, frontX, thickness);
-        LandmarkProposal proposal = LandmarkProposal.of(along, end);
+        List<Leap> leaps = Leap.in(along, certainty(inOrder), end.x());
+        LandmarkProposal proposal = LandmarkProposal.of(along, Leap.bridged(along, leaps), end);
         List<Point> normals = normals(along);
         Rim rim = rim(along, proposal, midPlane, axis);
         List<ThickKnife.Shift> shifts = new ArrayList<>();
@@ -137,7 +140,7 @@ final class SilhouetteBuilder {
                 axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
         double[] excess = shifts.stream().mapToDouble(ThickKnife.Shift::outMm).toArray();
-        return fitted(ring, inOrder, excess, proposal, midPlane, trueAxis, frontX == front.x() && front.atLimit());
+        return fitted(ring, inOrder, leaps, excess, proposal, midPlane, trueAxis, frontX == front.x() && front.atLimit());
     }
 
     /**
@@ -275,6 +278,7 @@ final class SilhouetteBuilder {
     private Built fitted(
             Polyline ring,
             List<EdgePoint> points,
+            List<Leap> leaps,
             double[] excess,
             LandmarkProposal proposal,
             Plane midPlane,
@@ -318,18 +322,21 @@ final class SilhouetteBuilder {
         Silhouette silhouette =
                 new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
         Placement onGround = new Placement(axis.angleRad(), axis.apply(new Point(heelAt.x(), 0)));
-        double[] certainty =
-                points.stream().mapToDouble(EdgePoint::certainty).toArray();
         return new Built(
                 silhouette,
                 midPlane,
                 onGround,
                 ring.map(p -> p.plus(toHeel)),
-                certainty,
+                certainty(points),
+                leaps,
                 excess,
                 frontMissing,
                 proposal.edgeSide(),
                 proposal.heelSigmaMm());
+    }
+
+    private static double[] certainty(List<EdgePoint> points) {
+        return points.stream().mapToDouble(EdgePoint::certainty).toArray();
     }
 
     /** Makes a landmark a corner, in place of those found right beside it; where one of them is very near, that one. */

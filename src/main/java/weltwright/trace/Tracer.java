@@ -140,7 +140,8 @@ public final class Tracer {
         }
         ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
         BladeCheck.checkUse(error);
-        return new Judged(unsure, error);
+        // What a leap leads to may be as clear as the edge, and yet wants a look.
+        return new Judged(Unsure.of(built.ring(), Leap.doubted(built.certainty(), built.leaps())), error);
     }
 
     /** The silhouette, if its blade does not mirror the ground. */

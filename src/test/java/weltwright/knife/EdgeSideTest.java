@@ -115,4 +115,12 @@ class EdgeSideTest {
         }
         return EdgeSide.of(new Sides(Polyline.closed(points)), -100, 0, 100, 0);
     }
+
+    /** Source: logic. What holds in one reading alone is not told, and a sign that both share is no stronger than the weaker. */
+    @Test
+    void twoReadingsSayWhatBothSay() {
+        EdgeSide both = new EdgeSide(5, 1, -2, false).agreeingWith(new EdgeSide(-1, 3, -1, true));
+        assertThat(both).isEqualTo(new EdgeSide(0, 1, -1, false));
+        assertThat(new EdgeSide(5, 0, 0, false).agreeingWith(new EdgeSide(-5, 0, 0, false)).sure(0.1)).isEqualTo(0.5);
+    }
 }

@@ -66,6 +66,7 @@ class LandmarkErrorTest {
                 new Placement(0, new Point(0, 0)),
                 ring,
                 certainty,
+                List.of(),
                 new double[certainty.length],
                 false,
                 new EdgeSide(0, 0, 0, true),
