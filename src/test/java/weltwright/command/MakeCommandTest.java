@@ -148,6 +148,17 @@ class MakeCommandTest {
         assertThat(anew.spineOnLeft()).isEqualTo(other);
     }
 
+    /** Of an outline that was never traced, too: the same command, given again for what it made, changes nothing. */
+    @Test
+    void theOtherSideSaidTwiceOfAnOutlineDrawnByHandIsTheOtherSideStill() {
+        Run.of("make", jobFile, "--other-side", "--other-side", "-o", out).succeeds();
+        Job told = JobFile.read(out.resolve("anouk.wwj"));
+        assertThat(told.silhouette()).contains(Jobs.silhouette().withOtherSide());
+
+        Run.of("make", out.resolve("anouk.wwj"), "--other-side", "-o", out).succeeds();
+        assertThat(JobFile.read(out.resolve("anouk.wwj"))).isEqualTo(told);
+    }
+
     @Test
     void aStrapAndLeathersCanBeTakenBack() {
         Run.of("make", jobFile, "--strap=none", "--welt-leather=own", "--welt-cut=whole", "--handle-depth=0", "-o", out)
