@@ -7,6 +7,7 @@ import picocli.CommandLine.Option;
 import weltwright.ground.GroundChoice;
 import weltwright.job.Fields;
 import weltwright.job.Job;
+import weltwright.knife.Silhouette;
 import weltwright.measure.Length;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
@@ -75,14 +76,24 @@ final class KnifeOptions {
         return otherSide ? trace.withOtherSide() : trace;
     }
 
-    /** The same for a job that was traced; corrections by hand stay. */
+    /**
+     * The same for a job with an outline; corrections by hand stay. Other than proposed it is other for good, however often
+     * that is said, or a command given again for what it made would turn it back.
+     */
     Job sideOf(Job job) {
         return otherSide
                 ? job.silhouette()
-                        .filter(s -> job.trace().stream().allMatch(t -> t.silhouette().spineOnLeft() == s.spineOnLeft()))
+                        .filter(s -> isAsProposed(s, job))
                         .map(s -> job.withSpine(!s.spineOnLeft()))
                         .orElse(job)
                 : job;
+    }
+
+    /** An outline that was not traced proposes its own side, until somebody says which it is. */
+    private static boolean isAsProposed(Silhouette silhouette, Job job) {
+        return job.trace()
+                .map(trace -> trace.silhouette().spineOnLeft() == silhouette.spineOnLeft())
+                .orElse(job.spineOnLeft().isEmpty());
     }
 
     /** The settings with what was given in place of what was there. */

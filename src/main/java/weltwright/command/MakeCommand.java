@@ -104,7 +104,7 @@ final class MakeCommand implements Runnable {
             made.write(job, pattern, heading, paper, printer);
         }
         PrintWriter say = spec.commandLine().getOut();
-        job.trace().ifPresent(trace -> Report.of(trace, say));
+        Report.of(job, say);
         Report.of(pattern, say);
         made.files().forEach(written -> say.println("Written: " + written));
     }

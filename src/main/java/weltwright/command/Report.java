@@ -1,6 +1,8 @@
 package weltwright.command;
 
 import java.io.PrintWriter;
+import weltwright.job.Job;
+import weltwright.knife.Silhouette;
 import weltwright.measure.Length;
 import weltwright.sheath.Pattern;
 import weltwright.trace.FirstLook;
@@ -11,13 +13,22 @@ final class Report {
     private Report() {}
 
     static void of(Trace trace, PrintWriter say) {
-        say.println("Blade " + both(trace.silhouette().bladeLengthMm()) + " give or take "
+        of(trace, trace.silhouette(), trace.landmarkError().asksForEdge(), say);
+    }
+
+    /** The knife as it is after what was said of it, and measured on it, since it was traced. */
+    static void of(Job job, PrintWriter say) {
+        job.trace().ifPresent(trace -> of(trace, job.silhouette().orElse(trace.silhouette()), job.asksForEdge(), say));
+    }
+
+    private static void of(Trace trace, Silhouette knife, boolean asksForEdge, PrintWriter say) {
+        say.println("Blade " + both(knife.bladeLengthMm()) + ", as found give or take "
                 + new Length(trace.landmarkError().bladeLength95Mm()).inMillimetres() + ", overall "
-                + both(trace.silhouette().overallLengthMm()) + ". 95 of 100 points of the outline lie within "
+                + both(knife.overallLengthMm()) + ". 95 of 100 points of the outline, as found, lie within "
                 + new Length(trace.error().error95Mm()).inMillimetres() + " of the knife's.");
-        if (trace.landmarkError().asksForEdge()) {
+        if (asksForEdge) {
             say.println("Look which side is the edge: the outline does not tell for sure. Taken for the spine is the "
-                    + (trace.silhouette().spineOnLeft() ? "left" : "right")
+                    + (knife.spineOnLeft() ? "left" : "right")
                     + " side, seen from the butt to the tip; where that is wrong, say --other-side.");
         }
         trace.notes().forEach(say::println);

@@ -1,13 +1,13 @@
 package weltwright.trace;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.Plane;
@@ -104,7 +104,7 @@ final class ErrorEstimate {
                         "Measure the printed sheet's two bars, or the ground's lines, and type what they measure."),
                 new ErrorBudget.Part(
                         "the thickness that shows at the rim",
-                        WITHIN_95 * EXCESS_SIGMA * percentile95(built.excessMm()),
+                        WITHIN_95 * EXCESS_SIGMA * OrderStatistic.quantile(built.excessMm().clone(), 0.95),
                         "Photograph from straight above the middle of the knife."),
                 new ErrorBudget.Part(
                         FINDING,
@@ -145,7 +145,7 @@ final class ErrorEstimate {
         double[] off = IntStream.range(0, points.size() / every)
                 .mapToDouble(i -> outline.distance(JTS.createPoint(points.get(every * i).coordinate())))
                 .toArray();
-        return percentile(off, 0.90);
+        return OrderStatistic.quantile(off, 0.90);
     }
 
     /** What stretches without a clear edge may stray: nothing while they are few, since both ends hold them. */
@@ -177,7 +177,7 @@ final class ErrorEstimate {
                 }
             }
         }
-        return percentile95(winds);
+        return OrderStatistic.quantile(winds, 0.95);
     }
 
     /** How far apart the lines are between which the outline leaps, at the 95th percentile over all of it. */
@@ -200,7 +200,7 @@ final class ErrorEstimate {
                 squares[i] += off[i] * off[i];
             }
         }
-        return WITHIN_95 * Math.sqrt(percentile95(squares));
+        return WITHIN_95 * Math.sqrt(OrderStatistic.quantile(squares, 0.95));
     }
 
     /** Moves square to the outline, after the rotation and shift of least squares are undone. */
@@ -229,15 +229,5 @@ final class ErrorEstimate {
         return Polyline.closed(points).points().stream()
                 .reduce(new Point(0, 0), Point::plus)
                 .times(1.0 / points.size());
-    }
-
-    private static double percentile95(double[] values) {
-        return percentile(values, 0.95);
-    }
-
-    private static double percentile(double[] values, double part) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        return sorted[(int) Math.ceil(part * sorted.length) - 1];
     }
 }

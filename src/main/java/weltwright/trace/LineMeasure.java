@@ -19,7 +19,7 @@ record LineMeasure<L>(ToDoubleFunction<L> of, double usual, double noise) {
 
     static <L> LineMeasure<L> of(List<L> looks, ToDoubleFunction<L> of) {
         double[] seen = looks.stream().mapToDouble(of).toArray();
-        double usual = OrderStatistic.of(seen, (int) (0.7 * seen.length));
+        double usual = OrderStatistic.quantile(seen, 0.7);
         OrderStatistic.median(seen);
         double[] off = Arrays.stream(seen)
                 .skip(seen.length / 2)

@@ -8,6 +8,7 @@ import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 import weltwright.geometry.SymmetricSystem;
 
@@ -133,10 +134,10 @@ final class PaperLight {
 
     /** Weighted least squares, the weights by Cauchy's function of ever smaller scale. */
     private static double[] fit(List<Cell> cells, int channel) {
-        double[] levels = cells.stream().mapToDouble(c -> c.logLevel()[channel]).sorted().toArray();
+        double[] levels = cells.stream().mapToDouble(c -> c.logLevel()[channel]).toArray();
         double[] surface = new double[TERMS];
         // The upper half of the cells is lit paper even where knife and shadow take a third of the sheet.
-        surface[0] = levels[(int) (0.65 * levels.length)];
+        surface[0] = OrderStatistic.quantile(levels, 0.65);
         for (double scale : new double[] {0.2, 0.1, 0.06, 0.04, 0.03, 0.03, 0.03}) {
             double[][] matrix = new double[TERMS][TERMS];
             double[] right = new double[TERMS];

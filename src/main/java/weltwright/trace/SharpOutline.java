@@ -13,6 +13,7 @@ import org.opencv.core.MatOfPoint;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
@@ -194,10 +195,9 @@ final class SharpOutline {
             double[] near = IntStream.rangeClosed(s - STEADY_STATIONS, s + STEADY_STATIONS)
                     .filter(k -> k >= 0 && k < stations && high[k] >= low[k])
                     .mapToDouble(k -> (high[k] + low[k]) / 2)
-                    .sorted()
                     .toArray();
             if (near.length > 0) {
-                middle.add(start.plus(along.times(s * step)).plus(along.left().times(near[near.length / 2])));
+                middle.add(start.plus(along.times(s * step)).plus(along.left().times(OrderStatistic.median(near))));
             }
         }
         if (middle.size() < 2 * STEADY_STATIONS) {

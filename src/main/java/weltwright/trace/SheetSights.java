@@ -160,7 +160,7 @@ final class SheetSights {
     private List<PrintLook.Sight> frame() {
         List<FrameLook> looks = frameLooks();
         double[] contrast = looks.stream().mapToDouble(look -> look.contrast(1)).toArray();
-        double usual = OrderStatistic.of(contrast, (int) (0.6 * contrast.length));
+        double usual = OrderStatistic.quantile(contrast, 0.6);
         List<PrintLook.Sight> sights = new ArrayList<>();
         for (FrameLook look : looks) {
             int visible = look.visible(0.6 * usual);

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
@@ -22,6 +23,7 @@ import weltwright.job.HardwareFile;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.Jobs;
+import weltwright.knife.Caliper;
 import weltwright.knife.Grind;
 import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
@@ -35,6 +37,7 @@ import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
 import weltwright.sheath.Throat;
 import weltwright.sheath.WeltChoice;
+import weltwright.trace.Trace;
 
 class MakeCommandTest {
     private static final Path SAMPLE = Path.of("sample-images/drop-point.jpg");
@@ -146,6 +149,35 @@ class MakeCommandTest {
         Run.of("make", toldFile, "--handle-thickness=20mm", "-o", folder.resolve("anew")).succeeds();
         Silhouette anew = JobFile.read(folder.resolve("anew/drop-point.wwj")).silhouette().orElseThrow();
         assertThat(anew.spineOnLeft()).isEqualTo(other);
+    }
+
+    /** Of an outline that was never traced, too: the same command, given again for what it made, changes nothing. */
+    @Test
+    void theOtherSideSaidTwiceOfAnOutlineDrawnByHandIsTheOtherSideStill() {
+        Run.of("make", jobFile, "--other-side", "--other-side", "-o", out).succeeds();
+        Job told = JobFile.read(out.resolve("anouk.wwj"));
+        assertThat(told.silhouette()).contains(Jobs.silhouette().withOtherSide());
+
+        Run.of("make", out.resolve("anouk.wwj"), "--other-side", "-o", out).succeeds();
+        assertThat(JobFile.read(out.resolve("anouk.wwj"))).isEqualTo(told);
+    }
+
+    /** What is reported is the knife that the pattern is for: what was said of its side and measured on its blade. */
+    @Test
+    void reportsTheKnifeAsToldAndMeasured() {
+        Trace unsure = Jobs.full().trace().orElseThrow();
+        assertThat(unsure.landmarkError().asksForEdge()).isTrue();
+        JobFile.write(Job.begin(LocalDate.of(2024, 5, 6)).withTrace(unsure), jobFile);
+
+        assertThat(Run.of("make", jobFile, "-o", out).succeeds().out())
+                .contains("Blade 100 mm", "Look which side is the edge");
+        assertThat(Run.of("make", jobFile, "--other-side", "-o", folder.resolve("told")).succeeds().out())
+                .doesNotContain("Look which side");
+        assertThat(Run.of("make", folder.resolve("told/anouk.wwj"), "-o", folder.resolve("again")).succeeds().out())
+                .doesNotContain("Look which side");
+
+        JobFile.write(JobFile.read(jobFile).withCaliper(new Caliper(OptionalDouble.empty(), 103, 100)), jobFile);
+        assertThat(Run.of("make", jobFile, "-o", folder.resolve("measured")).succeeds().out()).contains("Blade 103 mm");
     }
 
     @Test
