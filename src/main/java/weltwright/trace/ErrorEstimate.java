@@ -182,13 +182,14 @@ final class ErrorEstimate {
 
     /** How far apart the lines are between which the outline leaps, at the 95th percentile over all of it. */
     private static double leapt(SilhouetteBuilder.Built built) {
-        return percentile95(IntStream.range(0, built.certainty().length)
+        double[] heights = IntStream.range(0, built.certainty().length)
                 .mapToDouble(i -> built.leaps().stream()
                         .filter(leap -> leap.covers(i))
                         .mapToDouble(Leap::heightMm)
                         .max()
                         .orElse(0))
-                .toArray());
+                .toArray();
+        return OrderStatistic.quantile(heights, 0.95);
     }
 
     /** Of all points, 95 of 100 are off by less than this where each move happens with its own chance. */
