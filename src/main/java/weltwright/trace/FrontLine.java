@@ -38,6 +38,7 @@ import weltwright.knife.Sides;
  * the line is bowed is anyone's guess; its ends are the same.
  */
 final class FrontLine {
+    /** Of the rectified picture that a front is looked for in. */
     static final double MM_PER_PX = 0.1;
 
     /** Blur of the rectified picture: it has about as many pixels as the photo, or more, and all of the photo's noise. */

@@ -56,6 +56,7 @@ final class SharpOutline {
     /** On the clearest edge a step still costs this, or it would wind. */
     private static final double LEAST_COST = 0.01;
 
+    /** So many places, the sharpest ones, are tried at which a path might cross the cut. */
     private static final int CROSSINGS_TRIED = 6;
 
     /** A second line so sharp beside the first is a hard shadow's, or the knife's. */

@@ -21,8 +21,8 @@ import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
 /**
- * Photo of a knife on the reference sheet to its outline in the mid-plane. The steps: find the sheet, solve for camera
- * and pose, find what hides the sheet, follow its edge on the picture's own pixels, and build the silhouette.
+ * Photo of a knife on a ground of known size to its outline in the mid-plane. The steps: find the ground, solve for camera
+ * and pose, find what hides the ground, follow its edge on the picture's own pixels, and build the silhouette.
  */
 public final class Tracer {
     /**
@@ -46,18 +46,22 @@ public final class Tracer {
                     new Pass(0.5, 0.32, 0.9, 0.24, 0.24),
                     new Pass(0.3, 0.16, 0.8, 0.16, 0.16));
 
-    /** Coarser pictures hide the sheet's lines and the knife's corners. */
+    /** Coarser pictures hide the ground's lines and the knife's corners. */
     private static final double LEAST_PX_PER_MM = 2.2;
 
-    /** What the print says counts where it is farther than this from the outline. */
+    /** What the print says counts where it is farther than this from the outline, */
     private static final double NEAR_RIM_MM = 2;
 
+    /** and, outside of it, nearer than this: farther out, other things may lie on the ground and hide it. */
     private static final double OUTSIDE_MM = 8;
 
     /** A picture's noise makes so many of the looks at the print err, and no more. */
     private static final double CONTRADICTED = 0.06;
 
+    /** The shadow right before a handle's front is a line, too: a blade is looked at for mirrored ones from here on. */
     private static final double PAST_FRONT_MM = 1.5;
+
+    /** Between points of the blade's outline, to look within it. */
     private static final double BLADE_STEP_MM = 0.5;
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
@@ -147,7 +151,6 @@ public final class Tracer {
     /** The silhouette, if its blade does not mirror the ground. */
     private static Silhouette notMirroring(
             Picture picture, View view, KnownGround ground, KnownGround.Cover cover, SilhouetteBuilder.Built built) {
-        // The shadow right before a handle's front is a line, too.
         double fromX = built.silhouette().landmarks().heel().x() + PAST_FRONT_MM;
         Polyline blade = Polyline.closed(built.silhouette().outline().sampled(BLADE_STEP_MM).points().stream()
                 .filter(p -> p.x() > fromX)
@@ -249,8 +252,8 @@ public final class Tracer {
         if (PhotoCheck.pxPerMm(view) < LEAST_PX_PER_MM) {
             throw new Trouble(
                     "The picture is too coarse to measure in: one of its pixels covers "
-                            + String.format(Locale.ROOT, "%.1f mm of the sheet.", 1 / PhotoCheck.pxPerMm(view)),
-                    "Use the picture at its full size, with the sheet filling most of it.");
+                            + String.format(Locale.ROOT, "%.1f mm of the ground.", 1 / PhotoCheck.pxPerMm(view)),
+                    "Use the picture at its full size, with the ground filling most of it.");
         }
     }
 
@@ -263,21 +266,21 @@ public final class Tracer {
                     || y > picture.heightPx() - 1 - PhotoCheck.RIM_PX) {
                 throw new Trouble(
                         "The knife runs out of the picture.",
-                        "Photograph it again from farther away, with the whole knife and the sheet's frame in view.");
+                        "Photograph it again from farther away, with the whole knife and the ground round it in view.");
             }
         }
     }
 
     /**
-     * The sheet's print must be hidden inside the outline and seen outside it. The mask began from that, but may have
+     * The ground's print must be hidden inside the outline and seen outside it. The mask began from that, but may have
      * gone astray since; an outline that contradicts it is none.
      */
     private static void checkAgainstPrint(View view, List<EdgePoint> edge, List<PrintLook.Sight> sights) {
-        Polyline onSheet = Polyline.closed(edge.stream()
+        Polyline onGround = Polyline.closed(edge.stream()
                 .map(point -> view.meets(point.pixel(), Plane.GROUND))
                 .toList());
-        IndexedPointInAreaLocator area = new IndexedPointInAreaLocator(onSheet.polygon());
-        IndexedFacetDistance rim = new IndexedFacetDistance(onSheet.lineString());
+        IndexedPointInAreaLocator area = new IndexedPointInAreaLocator(onGround.polygon());
+        IndexedFacetDistance rim = new IndexedFacetDistance(onGround.lineString());
         int inside = 0;
         int wrong = 0;
         for (PrintLook.Sight sight : sights) {
@@ -286,14 +289,13 @@ public final class Tracer {
             inside += isInside ? 1 : 0;
             if (sight.visible() == isInside) {
                 double fromRim = rim.distance(GEOMETRY.createPoint(at));
-                // Farther out, other things may lie on the ground and hide it.
                 wrong += fromRim > NEAR_RIM_MM && (isInside || fromRim < OUTSIDE_MM) ? 1 : 0;
             }
         }
         if (wrong > CONTRADICTED * inside) {
             throw new Trouble(
                     "Something else than the knife's edge was followed in this picture.",
-                    "Photograph it again in flat, even light, with nothing but the knife on the sheet.");
+                    "Photograph it again in flat, even light, with nothing but the knife on the ground.");
         }
     }
 
