@@ -39,8 +39,6 @@ record Depth(GroundRaster raster, float[] mm) {
     /** At the nearest pixel; as far outside as can be where the raster does not reach. */
     double at(Point place) {
         Point px = raster.pixel(place);
-        return raster.covers(px)
-                ? mm[(int) Math.round(px.y()) * raster.columns() + (int) Math.round(px.x())]
-                : Double.NEGATIVE_INFINITY;
+        return raster.covers(px) ? mm[raster.index(px)] : Double.NEGATIVE_INFINITY;
     }
 }

@@ -64,9 +64,7 @@ final class GroundPattern implements AutoCloseable {
     /** What is printed at a place of the ground, or so near it that it shows there. */
     EdgePath.Print printAt(Point place) {
         Point px = raster.pixel(place);
-        return raster.covers(px)
-                ? PRINT[prints[(int) Math.round(px.y()) * raster.columns() + (int) Math.round(px.x())]]
-                : EdgePath.Print.NONE;
+        return raster.covers(px) ? PRINT[prints[raster.index(px)]] : EdgePath.Print.NONE;
     }
 
     /** 255 where the ground is plain, well away from print; 0 elsewhere. */

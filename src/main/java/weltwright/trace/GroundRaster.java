@@ -58,6 +58,11 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
         return column >= 0 && row >= 0 && column < columns && row < rows;
     }
 
+    /** Which pixel that is, counted row by row, where it is one of the raster's. */
+    int index(Point pixel) {
+        return (int) Math.round(pixel.y()) * columns + (int) Math.round(pixel.x());
+    }
+
     /**
      * The picture rectified: what is seen at each place of the raster, where it is laid on the given plane by a motion. A
      * picture finer than the raster is halved, so that all of its pixels have a say.

@@ -2,7 +2,6 @@ package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -16,15 +15,15 @@ import weltwright.geometry.Polyline;
 import weltwright.trouble.Trouble;
 
 /**
- * Which part of the reference sheet the knife hides, to about half a millimetre.
+ * Which part of a printed ground the knife hides, to about half a millimetre.
  *
  * <p>Steel on white paper and a shadow on it may be equally grey, so brightness alone does not tell them apart. Three
- * things do: a shadow lets the sheet's blue lines through, and steel does not; a handle has a colour; and the knife's
- * edge is sharp where a shadow fades. Hence the steps:
+ * things do: a shadow lets the ground's lines through, and steel does not; a handle has a colour; and the knife's edge is
+ * sharp where a shadow fades. Hence the steps:
  *
  * <ol>
- *   <li>rectify the picture onto the sheet and divide by what the bare sheet would look like there;
- *   <li>mark what is sheet for sure (lit paper; a line to be seen) and what is knife for sure (a line that is missing;
+ *   <li>rectify the picture onto the ground and divide by what the bare ground would look like there ({@link GroundRatio});
+ *   <li>mark what is ground for sure (lit paper; a line to be seen) and what is knife for sure (a line that is missing;
  *       a colour that no shadow has; brightness where black is printed);
  *   <li>give each other place to the one that walkers from there, held up by edges, sooner come to ({@link RandomWalk});
  *   <li>take the largest part that is knife.
@@ -42,11 +41,8 @@ final class KnifeMask {
      */
     private static final double ROOM_MM = 10;
 
-    /** What lit paper is in the ratio to it. */
-    private static final double LIT = 110;
-
-    /** Ratios are cut off here: how much brighter than black print a knife is does not matter. */
-    private static final double BRIGHTEST = 255;
+    /** What a ratio is where lit ground is seen. */
+    private static final double LIT = GroundRatio.LIT;
 
     private static final int GROUND = 1;
     private static final int KNIFE = 2;
@@ -69,22 +65,17 @@ final class KnifeMask {
     /** A spur that is narrower than this is no part of a knife. */
     private static final double SPUR_MM = 1.6;
 
-    private static final double FILL_MM = 0.55;
-
-    /** What noise is averaged over for the walk, as far as half a millimetre of its border allows, and for seeds. */
-    private static final double BLUR_MM = 0.28;
-
-    /** OpenCV's blur of floats ends so many standard deviations away. */
-    private static final double BLUR_TAIL = 4;
-
+    /** Standard deviation of what noise is averaged over for seeds, besides what it is for the walk. */
     private static final double SEED_BLUR_MM = 0.3;
 
+    /** To all four sides, since a line may run either way. */
     private static final List<Point> ASIDE =
             List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
 
     /** A patch of ground begins so far beside the gap that a line leaves. */
     private static final double BESIDE_MM = 0.9;
 
+    /** As much as a blade of 60 mm by 10: what hides less is no knife to make a sheath for. */
     private static final double SMALLEST_KNIFE_MM2 = 600;
 
     private final GroundRaster raster;
@@ -93,8 +84,8 @@ final class KnifeMask {
     private final double gapMm;
 
     /**
-     * @param ratio as by {@link #ratio}
-     * @param pattern the bare ground on the same raster
+     * @param ratio as {@link GroundRatio} has it, on the pattern's raster
+     * @param pattern the bare ground
      * @param gapMm half the width of the gaps that printed lines leave in what is known of the ground
      */
     KnifeMask(Mat ratio, GroundPattern pattern, double gapMm) {
@@ -195,120 +186,58 @@ final class KnifeMask {
                 "Lay the knife where the ground's lines are, so that it stands out from it.");
     }
 
-    /**
-     * A part of the ground.
-     *
-     * @param seen the rectified picture, 8 bits, three channels
-     * @param expected what the bare ground would show, float, three channels
-     */
-    record Look(Mat seen, Mat expected) {}
-
-    /**
-     * What is seen over what the bare lit ground would show, {@link #LIT} where they agree; float, three channels.
-     *
-     * @param gapMm half the width of the gaps that printed lines leave in what is known of the ground
-     * @param look at some rows of the pattern
-     */
-    static Mat ratio(GroundPattern pattern, double gapMm, Function<GroundPattern, Look> look) {
-        GroundRaster raster = pattern.raster();
-        Bands.Size size = new Bands.Size(raster.columns(), raster.rows(), CvType.CV_32FC3);
-        int marginRows = (int) Math.ceil((gapMm + FILL_MM + BLUR_TAIL * BLUR_MM) / raster.mmPerPx()) + 2;
-        return Bands.of(size, marginRows, (from, to) -> {
-            try (GroundPattern part = pattern.rows(from, to)) {
-                return ratio(part, gapMm, look.apply(part));
-            }
-        });
-    }
-
-    private static Mat ratio(GroundPattern pattern, double gapMm, Look look) {
-        double mmPerPx = pattern.raster().mmPerPx();
-        Mat seen = new Mat();
-        look.seen().convertTo(seen, CvType.CV_32F);
-        Mat ratio = new Mat();
-        Core.divide(seen, look.expected(), ratio, LIT, CvType.CV_32F);
-        Core.min(ratio, Scalar.all(BRIGHTEST), ratio);
-        Mat known = new Mat();
-        Core.bitwise_or(pattern.paper(), pattern.black(), known);
-        // So far that every gap's middle is reached from beside it, and hardly farther, or edges would blur.
-        fillGaps(ratio, known, 2 * (int) Math.round((gapMm + FILL_MM) / mmPerPx) + 1);
-        Imgproc.GaussianBlur(ratio, ratio, new Size(0, 0), BLUR_MM / mmPerPx);
-        for (Mat used : List.of(look.seen(), look.expected(), seen, known)) {
-            used.release();
-        }
-        return ratio;
-    }
-
-    /** Replaces what is not known by the mean of what is known in a square round it. */
-    private static void fillGaps(Mat values, Mat known, int widthPx) {
-        Mat unknown = new Mat();
-        Core.bitwise_not(known, unknown);
-        Fill.where(unknown, values, 0);
-        Size box = new Size(widthPx, widthPx);
-        Mat sum = new Mat();
-        Imgproc.boxFilter(values, sum, CvType.CV_32F, box, new org.opencv.core.Point(-1, -1), false);
-        Mat count = new Mat();
-        Imgproc.boxFilter(known, count, CvType.CV_32F, box, new org.opencv.core.Point(-1, -1), false);
-        Mat counts = new Mat();
-        Core.merge(List.of(count, count, count), counts);
-        Core.max(counts, Scalar.all(1), counts);
-        Mat mean = new Mat();
-        Core.divide(sum, counts, mean, 255, CvType.CV_32F);
-        // Where nothing near is known, nothing speaks against the ground.
-        Core.compare(count, Scalar.all(0), known, Core.CMP_EQ);
-        Fill.where(known, mean, LIT);
-        mean.copyTo(values, unknown);
-        for (Mat used : List.of(unknown, sum, count, counts, mean)) {
-            used.release();
-        }
-    }
-
+    /** For each place {@link #KNIFE}, {@link #GROUND}, or 0 where it is neither for sure. */
     private Mat seeds(List<PrintLook.Sight> sights) {
+        byte[] bgr = smoothed();
+        Mat seeds = ofColour(bgr);
+        // A pixel of noise must not seed a region.
+        for (int label : new int[] {GROUND, KNIFE}) {
+            erode(seeds, label);
+        }
+        dropContradicted(seeds, sights);
+        for (PrintLook.Sight sight : sights) {
+            Point px = raster.pixel(sight.at());
+            if (raster.covers(px) && !(sight.visible() && isKnifeBeside(sight.at(), bgr))) {
+                int label = sight.visible() ? GROUND : KNIFE;
+                seeds.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});
+            }
+        }
+        return seeds;
+    }
+
+    private byte[] smoothed() {
         Mat smooth = new Mat();
         Imgproc.GaussianBlur(ratio, smooth, new Size(0, 0), SEED_BLUR_MM / raster.mmPerPx());
         smooth.convertTo(smooth, CvType.CV_8U);
-        int columns = smooth.cols();
-        int rows = smooth.rows();
-        byte[] bgr = new byte[3 * columns * rows];
-        byte[] paper = new byte[columns * rows];
-        byte[] black = new byte[columns * rows];
+        byte[] bgr = new byte[3 * raster.columns() * raster.rows()];
         smooth.get(0, 0, bgr);
+        smooth.release();
+        return bgr;
+    }
+
+    /** What the colour of each place tells by itself. */
+    private Mat ofColour(byte[] bgr) {
+        int[] seeds = new int[raster.columns() * raster.rows()];
+        byte[] paper = new byte[seeds.length];
+        byte[] black = new byte[seeds.length];
         pattern.paper().get(0, 0, paper);
         pattern.black().get(0, 0, black);
-        smooth.release();
-        int[] seeds = new int[columns * rows];
         for (int i = 0; i < seeds.length; i++) {
             int b = bgr[3 * i] & 255;
             int g = bgr[3 * i + 1] & 255;
             int r = bgr[3 * i + 2] & 255;
-            double mean = (b + g + r) / 3.0;
             if (paper[i] != 0) {
                 if (farthest(b, g, r, LIT) < PAPER_TOLERANCE * LIT) {
                     seeds[i] = GROUND;
                 } else if (isKnife(b, g, r)) {
                     seeds[i] = KNIFE;
                 }
-            } else if (black[i] != 0 && mean > NOT_BLACK * LIT) {
+            } else if (black[i] != 0 && (b + g + r) / 3.0 > NOT_BLACK * LIT) {
                 seeds[i] = KNIFE;
             }
         }
-        Mat seedMat = new Mat(rows, columns, CvType.CV_32S);
+        Mat seedMat = new Mat(raster.rows(), raster.columns(), CvType.CV_32S);
         seedMat.put(0, 0, seeds);
-        // A pixel of noise must not seed a region.
-        for (int label : new int[] {GROUND, KNIFE}) {
-            erode(seedMat, label);
-        }
-        dropContradicted(seedMat, sights);
-        for (PrintLook.Sight sight : sights) {
-            if (sight.visible() && isKnifeBeside(sight.at(), bgr)) {
-                continue;
-            }
-            int label = sight.visible() ? GROUND : KNIFE;
-            Point px = raster.pixel(sight.at());
-            if (!raster.covers(px)) {
-                continue;
-            }
-            seedMat.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});
-        }
         return seedMat;
     }
 
@@ -329,7 +258,7 @@ final class KnifeMask {
             for (Point aside : ASIDE) {
                 Point px = raster.pixel(sight.at().plus(aside.times(gapMm + BESIDE_MM)));
                 if (raster.covers(px)) {
-                    int at = patch[(int) Math.round(px.y()) * patches.cols() + (int) Math.round(px.x())];
+                    int at = patch[raster.index(px)];
                     visible[at] += sight.visible() ? 1 : 0;
                     hidden[at] += sight.visible() ? 0 : 1;
                 }
@@ -353,7 +282,7 @@ final class KnifeMask {
         for (Point aside : ASIDE) {
             Point px = raster.pixel(at.plus(aside.times(gapMm + BESIDE_MM)));
             if (raster.covers(px)) {
-                int i = (int) Math.round(px.y()) * raster.columns() + (int) Math.round(px.x());
+                int i = raster.index(px);
                 knife += isKnife(bgr[3 * i] & 255, bgr[3 * i + 1] & 255, bgr[3 * i + 2] & 255) ? 1 : 0;
             }
         }

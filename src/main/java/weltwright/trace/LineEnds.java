@@ -96,9 +96,7 @@ final class LineEnds {
     /** From 1, where a line is seen, to −1, where it is hidden; 0 where there is none, or where it is not to be told. */
     double shownAt(Point place) {
         Point px = raster.pixel(place);
-        return raster.covers(px)
-                ? shown[(int) Math.round(px.y()) * raster.columns() + (int) Math.round(px.x())]
-                : 0;
+        return raster.covers(px) ? shown[raster.index(px)] : 0;
     }
 
     private void paint(Look look, double halfWidthMm, float value) {
@@ -106,7 +104,7 @@ final class LineEnds {
         for (double off = -halfWidthMm; off <= halfWidthMm; off += raster.mmPerPx() / 2) {
             Point px = raster.pixel(look.at().plus(aside.times(off)));
             if (raster.covers(px)) {
-                shown[(int) Math.round(px.y()) * raster.columns() + (int) Math.round(px.x())] = value;
+                shown[raster.index(px)] = value;
             }
         }
     }

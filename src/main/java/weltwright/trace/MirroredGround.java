@@ -41,6 +41,7 @@ import weltwright.ground.View;
  * all one way; the ground's lines cross.
  */
 final class MirroredGround {
+    /** Of the rectified picture: a printed line, blurred, is two to four of them wide. */
     private static final double MM_PER_PX = 0.25;
 
     /** Printed lines are a quarter to half a millimetre wide, and as much is added by blur. */
@@ -72,6 +73,7 @@ final class MirroredGround {
     /** Directions that are tried: half a degree puts the ends of a line as long as a blade a few tenths off. */
     private static final int TURNS = 180;
 
+    /** From line to line of those that are tried in each direction: less than the width of a printed one with its blur. */
     private static final double BIN_MM = 0.35;
 
     /** Fewer lines may be something else. */
@@ -250,15 +252,11 @@ final class MirroredGround {
                 .flatMap(line -> line.resampled(2 * MM_PER_PX).points().stream())
                 .map(raster::pixel)
                 .filter(raster::covers)
-                .mapToInt(this::index)
+                .mapToInt(raster::index)
                 .filter(i -> depth[i] < -BESIDE_MM)
                 .mapToDouble(i -> ridge[i])
                 .toArray();
         return seen.length == 0 ? 0 : OrderStatistic.median(seen);
-    }
-
-    private int index(Point pixel) {
-        return (int) Math.round(pixel.y()) * raster.columns() + (int) Math.round(pixel.x());
     }
 
     private Places places(IntPredicate which) {

@@ -134,9 +134,9 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
 
     private static Mat ratio(
             GroundPattern pattern, Picture picture, View view, RuledPattern ruling, PaperLight light) {
-        return KnifeMask.ratio(pattern, ruling.zoneMm(), part -> {
+        return GroundRatio.of(pattern, ruling.zoneMm(), part -> {
             GroundRaster raster = part.raster();
-            return new KnifeMask.Look(
+            return new GroundRatio.Look(
                     raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0))),
                     light.over(raster));
         });

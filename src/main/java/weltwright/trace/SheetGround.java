@@ -103,12 +103,12 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     }
 
     private static Mat ratio(GroundPattern pattern, Picture picture, View view, SheetLook bare) {
-        return KnifeMask.ratio(pattern, SheetPattern.LINE_ZONE_MM, part -> {
+        return GroundRatio.of(pattern, SheetPattern.LINE_ZONE_MM, part -> {
             GroundRaster raster = part.raster();
             Mat seen = raster.rectified(picture, view, Plane.GROUND, new Placement(0, new Point(0, 0)));
             Mat expected = bare.expected(raster, part);
             showBare(seen, expected, raster.outside(picture, view));
-            return new KnifeMask.Look(seen, expected);
+            return new GroundRatio.Look(seen, expected);
         });
     }
 
