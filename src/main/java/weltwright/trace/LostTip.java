@@ -25,9 +25,10 @@ import weltwright.ground.Picture;
  * Pearson 1933).
  */
 final class LostTip {
-    /** So far round the end the picture is looked at, and no longer tip would have been lost. */
+    /** So far round the end the picture is looked at. */
     private static final double ROUND_MM = 10;
 
+    /** What goes on so far from the end is no tip: a longer one would not have been lost. */
     private static final double MOST_MM = 7;
 
     /** A shorter one is given back by the lines along its sides ({@link TipReach}). */
@@ -160,7 +161,8 @@ final class LostTip {
         double reach = reach(beyond);
         long outer = beyond.stream().filter(i -> reach(i) > reach / 2).count();
         long all = beyond.stream().filter(i -> reach(i) > 0).count();
-        return reach > LEAST_MM && reach < MOST_MM && outer < MOST_IN_OUTER_HALF * all;
+        boolean ends = beyond.stream().allMatch(i -> place(i).distance(end) < (MOST_MM - STEP_MM) * pxPerMm);
+        return reach > LEAST_MM && ends && outer < MOST_IN_OUTER_HALF * all;
     }
 
     /**
@@ -224,7 +226,8 @@ final class LostTip {
     /** Whether a cell lies where the point may be that was cut off. */
     private boolean isAhead(int i) {
         Point way = place(i).minus(from);
-        return way.dot(ahead) > Math.cos(HALF_CONE_RAD) * way.norm() && reach(i) < MOST_MM;
+        return way.dot(ahead) > Math.cos(HALF_CONE_RAD) * way.norm()
+                && place(i).distance(end) < MOST_MM * pxPerMm;
     }
 
     private Point middleInside() {
