@@ -49,10 +49,10 @@ public final class Tracer {
     /** Coarser pictures hide the ground's lines and the knife's corners. */
     private static final double LEAST_PX_PER_MM = 2.2;
 
-    /** What the print says counts where it is farther than this from the outline, */
+    /** What the print says counts where it is farther than this from the outline. */
     private static final double NEAR_RIM_MM = 2;
 
-    /** and, outside of it, nearer than this: farther out, other things may lie on the ground and hide it. */
+    /** Outside of the outline it counts up to here: farther out, other things may lie on the ground and hide it. */
     private static final double OUTSIDE_MM = 8;
 
     /** A picture's noise makes so many of the looks at the print err, and no more. */
