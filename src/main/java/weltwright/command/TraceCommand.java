@@ -9,9 +9,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import weltwright.io.AtomicFile;
 import weltwright.job.Job;
 import weltwright.job.PhoneShelf;
-import weltwright.paper.WholeFile;
 import weltwright.photo.Photo;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
@@ -61,7 +61,7 @@ final class TraceCommand implements Runnable {
         try (line) {
             trace = knife.sideOf(Tracer.trace(photo, settings, line));
         }
-        WholeFile.write(output, out -> KnifeJson.write(trace, out));
+        AtomicFile.write(output, out -> KnifeJson.write(trace, out));
         PrintWriter say = spec.commandLine().getOut();
         Report.of(trace, say);
         knife.remindOfHandleThickness(settings, say);

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import weltwright.paper.WholeFile;
+import weltwright.io.AtomicFile;
 import weltwright.sheath.HardwareList;
 import weltwright.trouble.Trouble;
 
@@ -19,7 +19,7 @@ public final class HardwareFile {
     /** Writes a list whole or not at all, over what was there; throws {@link Trouble} where it cannot. */
     public static void write(HardwareList list, Path file) {
         Document document = new Document(FORMAT, VERSION, "mm", HardwareEntry.of(list));
-        WholeFile.write(file, out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
+        AtomicFile.write(file, out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
     }
 
     /** Reads a list; throws {@link Trouble} where the file is none, or has sizes that no hardware has. */

@@ -26,7 +26,7 @@ import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
-import weltwright.paper.WholeFile;
+import weltwright.io.AtomicFile;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
@@ -76,7 +76,7 @@ public final class JobFile {
 
     /** Writes the job whole or not at all, over what was there; throws {@link Trouble} where it cannot. */
     public static void write(Job job, Path file) {
-        WholeFile.write(file, out -> write(job, out));
+        AtomicFile.write(file, out -> write(job, out));
     }
 
     /** Writes the job's bytes; leaves the stream open. */

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import weltwright.ground.PhoneLens;
-import weltwright.paper.WholeFile;
+import weltwright.io.AtomicFile;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
@@ -104,7 +104,7 @@ public record PhoneShelf(Path folder) {
         ObjectNode json = JobFile.JSON.createObjectNode().put("format", FORMAT).put("version", VERSION);
         json.setAll((ObjectNode) JobFile.JSON.valueToTree(PhoneEntry.of(lens)));
         byte[] bytes = (json.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8);
-        WholeFile.write(file, out -> out.write(bytes));
+        AtomicFile.write(file, out -> out.write(bytes));
         return file;
     }
 

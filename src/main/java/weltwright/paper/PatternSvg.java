@@ -20,6 +20,7 @@ import org.locationtech.jts.geom.Envelope;
 import weltwright.bench.BenchPlan;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.io.AtomicFile;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
@@ -50,7 +51,7 @@ public final class PatternSvg {
      * @param plan of the same pattern: says what is to be done to the edges
      */
     public static void write(Pattern pattern, BenchPlan plan, Heading heading, Path file) {
-        WholeFile.write(file, out -> write(pattern, plan, heading, out));
+        AtomicFile.write(file, out -> write(pattern, plan, heading, out));
     }
 
     private static void write(Pattern pattern, BenchPlan plan, Heading heading, OutputStream out) throws IOException {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import weltwright.io.AtomicFile;
 
 /** A PDF that asks to be printed at its true size. */
 final class TruePdf {
@@ -38,6 +39,6 @@ final class TruePdf {
     }
 
     static void write(byte[] pdf, Path file) {
-        WholeFile.write(file, out -> out.write(pdf));
+        AtomicFile.write(file, out -> out.write(pdf));
     }
 }

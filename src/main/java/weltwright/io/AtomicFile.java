@@ -1,4 +1,4 @@
-package weltwright.paper;
+package weltwright.io;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -16,8 +16,8 @@ import weltwright.trouble.Trouble;
  * Writes a file whole or not at all: into a new file beside it, which takes its place when it is complete and on the
  * disk. Whatever goes wrong on the way, what was there before is still there, and nothing else is left behind.
  */
-public final class WholeFile {
-    private WholeFile() {}
+public final class AtomicFile {
+    private AtomicFile() {}
 
     /** What is to be in the file. */
     @FunctionalInterface

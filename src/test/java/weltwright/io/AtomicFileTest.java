@@ -1,4 +1,4 @@
-package weltwright.paper;
+package weltwright.io;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.trouble.Trouble;
 
-class WholeFileTest {
+class AtomicFileTest {
     @TempDir
     Path folder;
 
@@ -19,7 +19,7 @@ class WholeFileTest {
     void theFileTakesTheOldOnesPlace() throws IOException {
         Path file = folder.resolve("job.txt");
         Files.writeString(file, "old and longer");
-        WholeFile.write(file, out -> out.write("new".getBytes(StandardCharsets.UTF_8)));
+        AtomicFile.write(file, out -> out.write("new".getBytes(StandardCharsets.UTF_8)));
         assertThat(file).hasContent("new");
         assertThat(folder).isDirectoryContaining(file::equals).isDirectoryNotContaining(f -> !f.equals(file));
     }
@@ -28,7 +28,7 @@ class WholeFileTest {
     void whatFailsHalfWayLeavesTheOldFileAndNothingElse() throws IOException {
         Path file = folder.resolve("job.txt");
         Files.writeString(file, "old");
-        assertThatThrownBy(() -> WholeFile.write(file, out -> {
+        assertThatThrownBy(() -> AtomicFile.write(file, out -> {
                     out.write(1);
                     throw new IOException("no space left on device");
                 }))
@@ -41,7 +41,7 @@ class WholeFileTest {
     @Test
     void aDefectOfTheProgramLeavesNothingEither() {
         Path file = folder.resolve("job.txt");
-        assertThatThrownBy(() -> WholeFile.write(file, out -> {
+        assertThatThrownBy(() -> AtomicFile.write(file, out -> {
                     out.write(1);
                     throw new IllegalStateException("a defect");
                 }))
@@ -52,7 +52,7 @@ class WholeFileTest {
     @Test
     void aMissingFolderIsToldAndNotMade() {
         Path file = folder.resolve("not there").resolve("job.txt");
-        assertThatThrownBy(() -> WholeFile.write(file, out -> out.write(1)))
+        assertThatThrownBy(() -> AtomicFile.write(file, out -> out.write(1)))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("not there")
                 .hasMessageContaining("choose another folder");
@@ -62,14 +62,14 @@ class WholeFileTest {
     @Test
     void aFolderThatIsAFileIsTold() throws IOException {
         Path notAFolder = Files.createFile(folder.resolve("file"));
-        assertThatThrownBy(() -> WholeFile.write(notAFolder.resolve("job.txt"), out -> out.write(1)))
+        assertThatThrownBy(() -> AtomicFile.write(notAFolder.resolve("job.txt"), out -> out.write(1)))
                 .isInstanceOf(Trouble.class);
     }
 
     @Test
     void aFolderIsNotOverwritten() throws IOException {
         Path taken = Files.createDirectory(folder.resolve("pattern.pdf"));
-        assertThatThrownBy(() -> WholeFile.write(taken, out -> out.write(1)))
+        assertThatThrownBy(() -> AtomicFile.write(taken, out -> out.write(1)))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("is a folder");
         assertThat(folder).isDirectoryNotContaining(f -> !f.equals(taken));
