@@ -26,10 +26,10 @@ final class DrawGraph extends JComponent {
 
     private static final float[] DASHES = {4, 4};
 
-    private final transient DryDraw draw;
+    private final transient TestDraw draw;
     private final transient Ruler ruler;
 
-    DrawGraph(DryDraw draw, Ruler ruler) {
+    DrawGraph(TestDraw draw, Ruler ruler) {
         this.draw = draw;
         this.ruler = ruler;
         setPreferredSize(new Dimension(100, HEIGHT));

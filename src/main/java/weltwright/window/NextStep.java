@@ -66,7 +66,7 @@ record NextStep(String words, Optional<Deed> deed) {
             case SHEATH ->
                 step(
                         "Choose the sheath: the pattern is drawn anew with each choice. Read the advice beneath it,"
-                                + " and see the knife come out in the dry draw.",
+                                + " and see the knife come out in the test draw.",
                         Deed.GO_TO_PAPER);
             case PAPER ->
                 step(

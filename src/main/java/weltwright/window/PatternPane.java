@@ -19,15 +19,15 @@ import weltwright.measure.Length;
 import weltwright.sheath.Pattern;
 
 /**
- * The sheath, worked out anew as the job changes: its pattern, the stackcut, the dry draw or the order of work, and beneath
- * the drawings what the maker should know before cutting.
+ * The sheath, worked out anew as the job changes: its pattern, the cross-section, the test draw or the order of work, and
+ * beneath the drawings what the maker should know before cutting.
  */
 final class PatternPane extends JPanel {
     private final Map<SheathSight, JToggleButton> sights = new EnumMap<>(SheathSight.class);
     private final JPanel cards = new JPanel(new CardLayout());
     private final PatternView view = new PatternView();
-    private final StackcutPane stackcut;
-    private final DryDrawPane dryDraw;
+    private final CrossSectionPane crossSection;
+    private final TestDrawPane testDraw;
     private final WorkPane workPane = new WorkPane();
     private final HardwarePane hardware;
     private final JScrollPane scroll;
@@ -40,8 +40,8 @@ final class PatternPane extends JPanel {
 
     PatternPane(Bench bench, Work work, Ruler ruler, FileAsker asker) {
         super(new MigLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]", "[][grow,fill][]"));
-        stackcut = new StackcutPane(ruler);
-        dryDraw = new DryDrawPane(ruler);
+        crossSection = new CrossSectionPane(ruler);
+        testDraw = new TestDrawPane(ruler);
         hardware = new HardwarePane(bench, work, asker);
         Form list = new Form("2 14 10 14");
         list.heading("Before you cut");
@@ -49,8 +49,8 @@ final class PatternPane extends JPanel {
         scroll = new JScrollPane(list);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         cards.add(view, SheathSight.PATTERN.name());
-        cards.add(stackcut, SheathSight.STACKCUT.name());
-        cards.add(dryDraw, SheathSight.DRY_DRAW.name());
+        cards.add(crossSection, SheathSight.CROSS_SECTION.name());
+        cards.add(testDraw, SheathSight.TEST_DRAW.name());
         cards.add(workPane, SheathSight.WORK.name());
         cards.add(hardware, SheathSight.HARDWARE.name());
         add(head(), "wmin 0");
@@ -65,8 +65,8 @@ final class PatternPane extends JPanel {
     /** The drawing that is seen; while there is none, that of the pattern. */
     Drawing drawing() {
         return switch (sight) {
-            case STACKCUT -> stackcut.drawing();
-            case DRY_DRAW -> dryDraw.drawing();
+            case CROSS_SECTION -> crossSection.drawing();
+            case TEST_DRAW -> testDraw.drawing();
             case PATTERN, WORK, HARDWARE -> view;
         };
     }
@@ -89,7 +89,7 @@ final class PatternPane extends JPanel {
         sight = at;
         sights.get(at).setSelected(true);
         ((CardLayout) cards.getLayout()).show(cards, at.name());
-        scroll.setVisible(at == SheathSight.PATTERN || at == SheathSight.DRY_DRAW);
+        scroll.setVisible(at == SheathSight.PATTERN || at == SheathSight.TEST_DRAW);
         revalidate();
         refresh();
     }
@@ -101,8 +101,8 @@ final class PatternPane extends JPanel {
                 view.show(state.made().map(Fitted::pattern), state.inWork());
                 view.show(planned);
             }
-            case STACKCUT -> stackcut.show(state.made());
-            case DRY_DRAW -> dryDraw.show(state.made());
+            case CROSS_SECTION -> crossSection.show(state.made());
+            case TEST_DRAW -> testDraw.show(state.made());
             case WORK -> workPane.show(planned);
             case HARDWARE -> hardware.show(planned);
         }
@@ -112,8 +112,8 @@ final class PatternPane extends JPanel {
     private JComponent begin(SheathSight at) {
         return switch (at) {
             case PATTERN -> view;
-            case STACKCUT -> stackcut.where();
-            case DRY_DRAW -> dryDraw.drawing();
+            case CROSS_SECTION -> crossSection.where();
+            case TEST_DRAW -> testDraw.drawing();
             case WORK -> workPane.table();
             case HARDWARE -> hardware.table();
         };

@@ -25,7 +25,7 @@ class SheathSightsTest extends OpenWindow {
     }
 
     @Test
-    void theStackcutFollowsTheLineThatIsDraggedAlongTheKnife() {
+    void theCrossSectionFollowsTheLineThatIsDraggedAlongTheKnife() {
         press(KeyEvent.VK_ALT, KeyEvent.VK_6);
         StationView where = (StationView) robot.finder().findByName("station drawing");
         double begun = cutAtMm();
@@ -50,16 +50,16 @@ class SheathSightsTest extends OpenWindow {
     /** The blade of the sample is 3.5 mm at its spine, as typed, and 1 in is 25.4 mm. */
     @Test
     void aPlaceIsTypedAndItsSizesAreRead() {
-        frame.toggleButton("sight Stackcut").click();
+        frame.toggleButton("sight Cross-section").click();
         frame.textBox("place, from the throat").deleteText().enterText("1 in\n");
-        assertThat(frame.textBox("stackcut sizes").text()).contains("knife 3.5 mm thick", "air over the knife 0.8 mm");
+        assertThat(frame.textBox("cross-section sizes").text()).contains("knife 3.5 mm thick", "air over the knife 0.8 mm");
         frame.menuItemWithPath("View", "Sizes in inches").click();
-        assertThat(frame.textBox("stackcut sizes").text()).contains("knife 9/64 in thick").doesNotContain(" mm");
+        assertThat(frame.textBox("cross-section sizes").text()).contains("knife 9/64 in thick").doesNotContain(" mm");
     }
 
     @Test
     void theKnifeIsDrawnHeldAndGoneThroughByHand() {
-        frame.toggleButton("sight Dry draw").click();
+        frame.toggleButton("sight Test draw").click();
         frame.button("play").click();
         await("the knife to move", () -> execute(() -> frame.slider("drawn").target().getValue() > 100));
         frame.button("play").requireText("Hold").click();

@@ -9,14 +9,14 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.fit.DrawCheck;
 
 /** The knife drawn from its sheath before any leather is cut: to be played, held, and gone through by hand. */
-final class DryDrawPane extends JPanel {
+final class TestDrawPane extends JPanel {
     private static final int TICK_MS = 20;
     private static final double SECONDS = 3;
     private static final int SLIDER_PER_MM = 10;
 
-    private final DryDraw draw = new DryDraw();
+    private final TestDraw draw = new TestDraw();
     private final Ruler ruler;
-    private final DryDrawView view;
+    private final TestDrawView view;
     private final JButton play = new JButton();
     private final JSlider slider = new JSlider(0, 1, 0);
     private final WrappedText told = new WrappedText(Look::text);
@@ -24,10 +24,10 @@ final class DryDrawPane extends JPanel {
     private long lastNs;
     private boolean showing;
 
-    DryDrawPane(Ruler ruler) {
+    TestDrawPane(Ruler ruler) {
         super(new WrapLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
         this.ruler = ruler;
-        view = new DryDrawView(draw, ruler);
+        view = new TestDrawView(draw, ruler);
         play.setName("play");
         play.setMnemonic('Y');
         play.addActionListener(e -> play(!clock.isRunning()));
@@ -62,11 +62,11 @@ final class DryDrawPane extends JPanel {
         view.reshaped();
     }
 
-    DryDrawView drawing() {
+    TestDrawView drawing() {
         return view;
     }
 
-    DryDraw draw() {
+    TestDraw draw() {
         return draw;
     }
 

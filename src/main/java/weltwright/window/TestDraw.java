@@ -7,8 +7,8 @@ import java.util.Optional;
 import weltwright.fit.DrawCheck;
 import weltwright.geometry.Placement;
 
-/** A knife on its way out of a sheath that is not yet cut. On the event thread. */
-final class DryDraw {
+/** The test draw: how far the knife is drawn out of a sheath that is not yet cut. On the event thread. */
+final class TestDraw {
     /** It is watched until its tip is so far out of the throat. */
     private static final double CLEAR_MM = 15;
 

@@ -22,7 +22,7 @@ import weltwright.sheath.SheathSection;
  * The sewn sheath cut through at the station, seen from its throat: blade, welt, leather, stitch and air, with their
  * sizes. The edge lies at the left, the face on top.
  */
-final class StackcutView extends Drawing {
+final class CrossSectionView extends Drawing {
     private static final int STATIONS_LOOKED_AT = 40;
     private static final Insets SIZES = new Insets(24, 100, 72, 180); // what they take round the section, in pixels
     private static final double NEAR_PX = 26;
@@ -35,11 +35,11 @@ final class StackcutView extends Drawing {
     private Optional<Rectangle2D> extent = Optional.empty();
     private Optional<SheathSection> cut = Optional.empty();
 
-    StackcutView(Station station, Ruler ruler) {
+    CrossSectionView(Station station, Ruler ruler) {
         this.station = station;
         this.ruler = ruler;
-        setName("stackcut drawing");
-        getAccessibleContext().setAccessibleName("Stackcut: the sheath cut through");
+        setName("cross-section drawing");
+        getAccessibleContext().setAccessibleName("Cross-section: the sheath cut through");
         station.keys(this);
         station.watch(this::look);
         ruler.watch(this::look);
@@ -47,7 +47,7 @@ final class StackcutView extends Drawing {
 
     void show(Optional<Fitted> now) {
         fitted = now;
-        extent = now.map(StackcutView::room);
+        extent = now.map(CrossSectionView::room);
         look();
         changed();
     }

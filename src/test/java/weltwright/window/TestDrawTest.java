@@ -8,12 +8,12 @@ import org.junit.jupiter.api.Test;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
 
-class DryDrawTest {
+class TestDrawTest {
     private static final Fitted FITTED = new Fitted.Asked(
                     Samples.outlined().knife(), SheathSpec.standard(SheathKind.PANELS).withHandleDepthMm(30))
             .fitted();
 
-    private final DryDraw draw = new DryDraw();
+    private final TestDraw draw = new TestDraw();
 
     @Test
     void atTheEndTheTipIsClearOfTheThroatAndTheEdgeNearNoStitch() {

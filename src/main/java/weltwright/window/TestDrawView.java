@@ -8,18 +8,18 @@ import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 
 /** The sheath from its face, and the knife as far out of it as it is drawn; it can be drawn with the mouse too. */
-final class DryDrawView extends Drawing {
+final class TestDrawView extends Drawing {
     private static final double ROUND_MM = 6;
 
-    private final DryDraw draw;
+    private final TestDraw draw;
     private final Ruler ruler;
     private double grabbedAt;
 
-    DryDrawView(DryDraw draw, Ruler ruler) {
+    TestDrawView(TestDraw draw, Ruler ruler) {
         this.draw = draw;
         this.ruler = ruler;
-        setName("dry draw drawing");
-        getAccessibleContext().setAccessibleName("Dry draw: the knife on its way out of the sheath");
+        setName("test draw drawing");
+        getAccessibleContext().setAccessibleName("Test draw: the knife on its way out of the sheath");
         onKey("LEFT", () -> draw.move(draw.drawnMm() + 1));
         onKey("RIGHT", () -> draw.move(draw.drawnMm() - 1));
         onKey("shift LEFT", () -> draw.move(draw.drawnMm() + 10));

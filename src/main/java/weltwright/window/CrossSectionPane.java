@@ -6,19 +6,19 @@ import javax.swing.JPanel;
 import weltwright.job.Fields;
 
 /** A sheath cut through to look at its stack of layers: above where, below what is seen there, with its sizes in words. */
-final class StackcutPane extends JPanel {
+final class CrossSectionPane extends JPanel {
     private final Station station = new Station();
     private final StationView where;
-    private final StackcutView view;
+    private final CrossSectionView view;
     private final Ruler ruler;
     private final Entry<Double> place = Lines.length(Fields.STATION, 0);
     private final WrappedText sizes = new WrappedText(Look::text);
 
-    StackcutPane(Ruler ruler) {
+    CrossSectionPane(Ruler ruler) {
         super(new WrapLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
         this.ruler = ruler;
         where = new StationView(station, ruler);
-        view = new StackcutView(station, ruler);
+        view = new CrossSectionView(station, ruler);
         JPanel row = new JPanel(new WrapLayout("insets 2 12 6 12, gap 8", "[][130!]push[]"));
         JLabel label = new JLabel("Cut at, from the throat");
         label.setLabelFor(place.field());
@@ -30,7 +30,7 @@ final class StackcutPane extends JPanel {
         row.add(place.field());
         row.add(help, "wmin 0");
         row.add(place.wrong(), "newline, span, growx, wmin 0, hidemode 3");
-        sizes.setName("stackcut sizes");
+        sizes.setName("cross-section sizes");
         add(row, "wmin 0");
         add(where, "wmin 0, h 84:27%:210");
         add(view, "wmin 0, hmin 0, push, grow");
@@ -52,7 +52,7 @@ final class StackcutPane extends JPanel {
         return where;
     }
 
-    StackcutView drawing() {
+    CrossSectionView drawing() {
         return view;
     }
 
