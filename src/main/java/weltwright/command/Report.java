@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import weltwright.job.Job;
 import weltwright.knife.Silhouette;
 import weltwright.measure.Length;
+import weltwright.paper.AdviceWords;
 import weltwright.sheath.Pattern;
 import weltwright.trace.FirstLook;
 import weltwright.trace.Trace;
@@ -47,7 +48,7 @@ final class Report {
         pattern.sizes().forEach(size -> say.println(capitalised(size.name()) + ": " + both(size.lengthMm()) + "."));
         pattern.seams().forEach(seam -> say.println(capitalised(seam.name()) + ": " + seam.holeCount() + " holes, "
                 + new Length(seam.pitchMm()).inMillimetres() + " apart."));
-        pattern.advice().forEach(say::println);
+        pattern.advice().forEach(advice -> say.println(AdviceWords.line(advice)));
     }
 
     private static String capitalised(String words) {

@@ -162,7 +162,7 @@ final class BenchCard {
         List<Column> one = List.of(Column.words("what to watch for", widthMm * 0.52));
         beside.add(new Air(AIR_MM));
         beside.add(CardRow.head(lettering, one));
-        pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, advice)));
+        pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, AdviceWords.line(advice))));
         double left = widthMm * 0.45;
         double height = Math.max(
                 VIEW_HEIGHT_MM, beside.stream().mapToDouble(Block::heightMm).sum());

@@ -140,7 +140,7 @@ public final class PatternPdf {
                     .map(size -> "%s %s\u00a0mm".formatted(size.name(), PieceDrawing.millimetres(size.lengthMm())))
                     .collect(Collectors.joining("; ", "When it is sewn: ", ".")));
         }
-        job.addAll(pattern.advice());
+        pattern.advice().forEach(advice -> job.add(AdviceWords.line(advice)));
         if (!heading.notes().isBlank()) {
             job.add("Notes: " + heading.notes());
         }

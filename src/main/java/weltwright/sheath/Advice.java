@@ -1,113 +1,139 @@
 package weltwright.sheath;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import weltwright.fit.DrawCheck;
-import weltwright.fit.DrawCheck.Bind;
 import weltwright.fit.DrawCheck.Side;
-import weltwright.fit.DrawPath;
-import weltwright.knife.Knife;
 
-/** What a master would say over an apprentice's shoulder before the leather is cut. */
-final class Advice {
-    /** A throat that is wider than its ease by more than this holds nothing by itself. Rule of thumb; no source. */
-    private static final double LOOSE_MM = 2;
+/**
+ * One thing that the maker should know before cutting, as data: what it is, how much it matters and the figures that belong
+ * to it, in mm and radians. Its sentences are worded where it is shown.
+ */
+public sealed interface Advice {
 
-    private Advice() {}
+    /** How much it matters. */
+    Severity severity();
 
-    static List<String> on(
-            Knife knife, SheathSpec spec, DrawCheck check, WeltStack welt, List<Seam> seams) {
-        List<String> advice = new ArrayList<>();
-        advice.add(welt(knife, welt));
-        if (knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT) {
-            advice.add("The blade cuts on both sides, so the welt runs all round.");
+    /**
+     * The welt and how it compares with the blade.
+     *
+     * @param layers how many
+     * @param weltMm thickness of all layers together
+     * @param bladeMm thickness of the blade at its spine
+     */
+    record WeltThickness(int layers, double weltMm, double bladeMm) implements Advice {
+        private static final double EQUAL_MM = 1e-9;
+
+        /** Whether the welt is thinner than the blade. */
+        public boolean isThin() {
+            return weltMm < bladeMm - EQUAL_MM;
         }
-        path(check.path()).ifPresent(advice::add);
-        for (Bind bind : check.binds()) {
-            advice.add(bind(bind));
+
+        @Override
+        public Severity severity() {
+            return isThin() ? Severity.MIND : Severity.NOTE;
         }
-        if (!check.stitchesAreSafe()) {
-            advice.add(unsafe(check));
-        }
-        boolean hasStrap = spec.strap().isPresent();
-        if (!hasStrap && check.throatSlackMm() - 2 * spec.easeMm() > LOOSE_MM) {
-            advice.add(text(
-                    "The throat is %.1f mm wider than the knife in it, because wider parts must pass:"
-                            + " plan a strap round the handle.",
-                    check.throatSlackMm()));
-        } else if (!hasStrap && spec.handleDepthMm() == 0) {
-            advice.add("The sheath holds the blade alone: plan a strap round the handle,"
-                    + " or let the sheath take in some of the handle.");
-        }
-        if (spec.belt().style() == BeltHold.Style.RIVETED_STRAP || spec.belt().style() == BeltHold.Style.HANGING_RING) {
-            advice.add("The rivets in the back lie against the blade: set their flat side inside,"
-                    + " and glue thin leather over them.");
-        }
-        if (spec.belt().style() == BeltHold.Style.HANGING_RING && spec.carry().tiltRad() != 0) {
-            advice.add("A sheath that hangs on a ring hangs as its weight has it: the tilt is left out.");
-        }
-        Seam main = seams.get(0);
-        if (Math.abs(main.pitchMm() - spec.stitching().pitchMm()) > 0.005) {
-            advice.add(text(
-                    "The holes of the %s are %.2f mm apart, so that %d of them fill the row.",
-                    main.name(), main.pitchMm(), main.holeCount()));
-        }
-        return advice;
     }
 
-    private static String welt(Knife knife, WeltStack welt) {
-        int layers = welt.layers();
-        String size = text(
-                "The welt is %d %s of leather, %.1f mm in all",
-                layers, layers == 1 ? "layer" : "layers", welt.thicknessMm());
-        double spine = knife.spineThicknessMm();
-        return welt.thicknessMm() >= spine - 1e-9
-                ? text("%s; the blade is %.1f mm thick.", size, spine)
-                : text("%s, thinner than the blade with its %.1f mm: take more layers, lest the edge reach the stitches.",
-                        size, spine);
-    }
-
-    private static Optional<String> path(DrawPath path) {
-        if (path instanceof DrawPath.Circular circle) {
-            return Optional.of(text(
-                    "The knife comes out with the least slack in an arc of %.0f mm radius, its handle swinging to the"
-                            + " %s side.",
-                    circle.radiusMm(), circle.centre().y() > 0 ? "spine's" : "edge's"));
+    /** A double-edged blade has been given a welt all round, though one along the edge was asked for. */
+    record WeltAllRound() implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
         }
-        double turn = Math.toDegrees(((DrawPath.Straight) path).towardsSpineRad());
-        return turn == 0
-                ? Optional.empty()
-                : Optional.of(text(
-                        "The knife comes out with the least slack when it is drawn %.0f° towards the %s side.",
-                        Math.abs(turn), turn > 0 ? "spine's" : "edge's"));
     }
 
-    private static String unsafe(DrawCheck check) {
-        DrawCheck.Step nearest = check.steps().stream()
-                .min(Comparator.comparingDouble(DrawCheck.Step::edgeToStitchMm))
-                .orElseThrow();
-        return text(
-                "The edge passes within %.1f mm of the stitches, nearest at %s, and may cut them:"
-                        + " make the welt inner margin wider, so that at least %.0f mm are left.",
-                check.leastEdgeToStitchMm(), place(nearest.stitch().x()), DrawCheck.SAFE_EDGE_TO_STITCH_MM);
+    /**
+     * The knife is drawn in an arc.
+     *
+     * @param radiusMm of the arc
+     * @param towards the side to which the handle swings
+     */
+    record DrawnInArc(double radiusMm, Side towards) implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
     }
 
-    private static String bind(Bind bind) {
-        return text(
-                "On the %s side, from %s to %s, the knife is up to %.1f mm narrower than nearer its tip;"
-                        + " the sheath is kept open there, so that the knife can be drawn.",
-                bind.side() == Side.EDGE ? "edge" : "spine", place(bind.fromMm()), place(bind.toMm()), bind.depthMm());
+    /**
+     * The knife is drawn along a line that is turned from its axis.
+     *
+     * @param turnRad by how much; positive
+     * @param towards the side to which the handle goes
+     */
+    record DrawnAslant(double turnRad, Side towards) implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
     }
 
-    private static String place(double xMm) {
-        long whole = Math.round(Math.abs(xMm));
-        return whole == 0 ? "the heel" : whole + " mm " + (xMm < 0 ? "behind" : "in front of") + " the heel";
+    /**
+     * A stretch of the knife is narrower than what lies deeper, so the sheath is kept open there.
+     *
+     * @param side where it is narrower
+     * @param fromMm x of its end towards the handle
+     * @param toMm x of its end towards the tip
+     * @param depthMm by how much it is narrower, at most
+     */
+    record KeptOpen(Side side, double fromMm, double toMm, double depthMm, Severity severity) implements Advice {}
+
+    /**
+     * The edge passes too near to the stitches.
+     *
+     * @param leastMm how near
+     * @param atMm x of the nearest stitch
+     * @param safeMm the least distance that is safe
+     */
+    record EdgeNearStitches(double leastMm, double atMm, double safeMm) implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.STOP;
+        }
     }
 
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+    /** The throat is so much wider than the knife in it that the sheath does not hold it. */
+    record LooseThroat(double byMm) implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.MIND;
+        }
+    }
+
+    /** The sheath holds the blade alone, and there is no strap round the handle. */
+    record HoldsBladeAlone() implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.MIND;
+        }
+    }
+
+    /** Rivets in the back lie against the blade. */
+    record RivetsAgainstBlade() implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.MIND;
+        }
+    }
+
+    /** A sheath that hangs from a ring cannot be tilted. */
+    record TiltLeftOut() implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /**
+     * A seam whose holes are not at the iron's pitch.
+     *
+     * @param seam its name
+     * @param pitchMm from hole to hole
+     * @param wantedMm the iron's pitch
+     * @param holes how many
+     */
+    record PitchFitted(String seam, double pitchMm, double wantedMm, int holes) implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
     }
 }

@@ -11,7 +11,7 @@ import weltwright.fit.DrawCheck;
  * @param fastenings the rivets, snaps and rings in it
  * @param drawCheck how the knife comes out
  * @param sizes the main sizes of the finished sheath
- * @param advice plain sentences: where the knife would bind, whether a strap is needed, how many welt layers were chosen
+ * @param advice what the maker should know before cutting, the gravest first
  */
 public record Pattern(
         List<Piece> pieces,
@@ -19,7 +19,7 @@ public record Pattern(
         List<Fastening> fastenings,
         DrawCheck drawCheck,
         List<Size> sizes,
-        List<String> advice) {
+        List<Advice> advice) {
 
     public Pattern {
         pieces = List.copyOf(pieces);

@@ -16,6 +16,7 @@ import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import weltwright.bench.BenchPlan;
 import weltwright.measure.Length;
+import weltwright.paper.AdviceWords;
 import weltwright.sheath.Pattern;
 
 /**
@@ -164,7 +165,7 @@ final class PatternPane extends JPanel {
                 .map(size -> size.name() + " " + new Length(Math.round(size.lengthMm() * 10) / 10.0).inMillimetres())
                 .collect(Collectors.joining(", "));
         List<String> lines = new ArrayList<>();
-        pattern.advice().forEach(line -> lines.add("• " + line));
+        pattern.advice().forEach(advice -> lines.add("• " + AdviceWords.line(advice)));
         if (!sizes.isEmpty()) {
             lines.add("• Sizes: " + sizes + ".");
         }

@@ -24,6 +24,7 @@ import weltwright.bench.Edge;
 import weltwright.bench.Operation;
 import weltwright.knife.TestKnives;
 import weltwright.measure.PrintScale;
+import weltwright.sheath.Advice;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Leather;
@@ -103,8 +104,8 @@ class BenchCardTest {
                 .contains("Finish these edges before assembly", "throat", "end of the belt loop")
                 .contains("tape its edge and point", "in a mask", "over a soft surface")
                 .contains("The law on making, owning and carrying knives", "skilled maker");
-        for (String advice : pattern.advice()) {
-            assertThat(card).contains(advice);
+        for (Advice advice : pattern.advice()) {
+            assertThat(card).contains(AdviceWords.line(advice));
         }
     }
 

@@ -7,6 +7,7 @@ import weltwright.fit.DrawCheck;
 import weltwright.fit.DrawPath;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.sheath.Advice;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
@@ -33,9 +34,7 @@ final class SamplePatterns {
                 List.of(),
                 DRAW,
                 List.of(new Size("length with the belt loop", 205), new Size("greatest width", 46)),
-                List.of(
-                        "Two layers of welt, 6.4 mm, are as thick as the blade at the spine and more.",
-                        "The knife slides out straight without binding. A strap is not needed."));
+                List.of(new Advice.HoldsBladeAlone(), new Advice.WeltThickness(2, 6.4, 3.5)));
     }
 
     /** A body that no A4 page takes in one piece, and a welt that shares one of its pages. */

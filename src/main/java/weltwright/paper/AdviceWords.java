@@ -1,0 +1,99 @@
+package weltwright.paper;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import weltwright.fit.DrawCheck.Side;
+import weltwright.sheath.Advice;
+import weltwright.sheath.Severity;
+
+/**
+ * The sentences of each kind of {@link Advice}: the one place where they are worded, for paper, command line and window alike.
+ */
+public final class AdviceWords {
+    private static final Map<Class<? extends Advice>, Function<Advice, String>> SENTENCES = new LinkedHashMap<>();
+
+    static {
+        say(Advice.WeltThickness.class, AdviceWords::weltThickness);
+        say(Advice.WeltAllRound.class, a -> "The blade cuts on both sides, so the welt runs all round.");
+        say(Advice.DrawnInArc.class, a -> text(
+                "The knife comes out with the least slack in an arc of %.0f mm radius, its handle swinging to the %s side.",
+                a.radiusMm(), of(a.towards())));
+        say(Advice.DrawnAslant.class, a -> text(
+                "The knife comes out with the least slack when it is drawn %.0f° towards the %s side.",
+                Math.toDegrees(a.turnRad()), of(a.towards())));
+        say(Advice.KeptOpen.class, a -> text(
+                "On the %s side, from %s to %s, the knife is up to %.1f mm narrower than nearer its tip; the sheath is kept"
+                        + " open there, so that the knife can be drawn.",
+                at(a.side()), place(a.fromMm()), place(a.toMm()), a.depthMm()));
+        say(Advice.EdgeNearStitches.class, a -> text(
+                "The edge passes within %.1f mm of the stitches, nearest at %s, and may cut them: make the welt inner margin"
+                        + " wider, so that at least %.0f mm are left.",
+                a.leastMm(), place(a.atMm()), a.safeMm()));
+        say(Advice.LooseThroat.class, a -> text(
+                "The throat is %.1f mm wider than the knife in it, because wider parts must pass: plan a strap round the"
+                        + " handle.",
+                a.byMm()));
+        say(Advice.HoldsBladeAlone.class, a -> "The sheath holds the blade alone: plan a strap round the handle, or let the"
+                + " sheath take in some of the handle.");
+        say(Advice.RivetsAgainstBlade.class, a -> "The rivets in the back lie against the blade: set their flat side inside,"
+                + " and glue thin leather over them.");
+        say(Advice.TiltLeftOut.class, a -> "A sheath that hangs on a ring hangs as its weight has it: the tilt is left out.");
+        say(Advice.PitchFitted.class, a -> text(
+                "The holes of the %s are %.2f mm apart, so that %d of them fill the row.",
+                a.seam(), a.pitchMm(), a.holes()));
+    }
+
+    private AdviceWords() {}
+
+    /** One or two sentences: what it is, where, and what to do about it. */
+    public static String sentence(Advice advice) {
+        return SENTENCES.get(advice.getClass()).apply(advice);
+    }
+
+    /** The sentence with how much it matters before it: "Stop: ..." */
+    public static String line(Advice advice) {
+        return word(advice.severity()) + ": " + sentence(advice);
+    }
+
+    /** How much it matters, in one word. */
+    public static String word(Severity severity) {
+        return switch (severity) {
+            case STOP -> "Stop";
+            case MIND -> "Mind";
+            case NOTE -> "Note";
+        };
+    }
+
+    private static <A extends Advice> void say(Class<A> kind, Function<A, String> sentence) {
+        SENTENCES.put(kind, advice -> sentence.apply(kind.cast(advice)));
+    }
+
+    private static String weltThickness(Advice.WeltThickness welt) {
+        String size = text(
+                "The welt is %d %s of leather, %.1f mm in all",
+                welt.layers(), welt.layers() == 1 ? "layer" : "layers", welt.weltMm());
+        return welt.isThin()
+                ? text("%s, thinner than the blade with its %.1f mm: take more layers, lest the edge reach the stitches.",
+                        size, welt.bladeMm())
+                : text("%s; the blade is %.1f mm thick.", size, welt.bladeMm());
+    }
+
+    private static String at(Side side) {
+        return side == Side.EDGE ? "edge" : "spine";
+    }
+
+    private static String of(Side side) {
+        return at(side) + "'s";
+    }
+
+    private static String place(double xMm) {
+        long whole = Math.round(Math.abs(xMm));
+        return whole == 0 ? "the heel" : whole + " mm " + (xMm < 0 ? "behind" : "in front of") + " the heel";
+    }
+
+    private static String text(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+}

@@ -1,0 +1,87 @@
+package weltwright.sheath;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import weltwright.fit.DrawCheck;
+import weltwright.fit.DrawCheck.Bind;
+import weltwright.fit.DrawCheck.Side;
+import weltwright.fit.DrawPath;
+import weltwright.knife.Knife;
+
+/** Looks a finished pattern over and lists what its maker should know before cutting, the gravest first. */
+final class PatternReview {
+    /** A throat that is wider than its ease by more than this holds nothing by itself. Rule of thumb; no source. */
+    private static final double LOOSE_MM = 2;
+
+    private static final double PITCH_KNOWN_MM = 0.005;
+
+    private PatternReview() {}
+
+    static List<Advice> of(Knife knife, SheathSpec spec, DrawCheck check, WeltStack welt, List<Seam> seams) {
+        List<Advice> advice = new ArrayList<>();
+        advice.add(new Advice.WeltThickness(welt.layers(), welt.thicknessMm(), knife.spineThicknessMm()));
+        if (knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT) {
+            advice.add(new Advice.WeltAllRound());
+        }
+        path(check.path()).ifPresent(advice::add);
+        for (Bind bind : check.binds()) {
+            advice.add(new Advice.KeptOpen(bind.side(), bind.fromMm(), bind.toMm(), bind.depthMm(), Severity.MIND));
+        }
+        if (!check.stitchesAreSafe()) {
+            advice.add(edgeNearStitches(check));
+        }
+        advice.addAll(holding(spec, check));
+        advice.addAll(belt(spec));
+        advice.addAll(pitch(spec.stitching(), seams.get(0)));
+        advice.sort(Comparator.comparing(Advice::severity));
+        return advice;
+    }
+
+    private static Optional<Advice> path(DrawPath path) {
+        if (path instanceof DrawPath.Circular circle) {
+            return Optional.of(new Advice.DrawnInArc(circle.radiusMm(), circle.centre().y() > 0 ? Side.SPINE : Side.EDGE));
+        }
+        double turn = ((DrawPath.Straight) path).towardsSpineRad();
+        return turn == 0
+                ? Optional.empty()
+                : Optional.of(new Advice.DrawnAslant(Math.abs(turn), turn > 0 ? Side.SPINE : Side.EDGE));
+    }
+
+    private static Advice edgeNearStitches(DrawCheck check) {
+        DrawCheck.Step nearest = check.steps().stream()
+                .min(Comparator.comparingDouble(DrawCheck.Step::edgeToStitchMm))
+                .orElseThrow();
+        return new Advice.EdgeNearStitches(
+                check.leastEdgeToStitchMm(), nearest.stitch().x(), DrawCheck.SAFE_EDGE_TO_STITCH_MM);
+    }
+
+    private static List<Advice> holding(SheathSpec spec, DrawCheck check) {
+        if (spec.strap().isPresent()) {
+            return List.of();
+        }
+        if (check.throatSlackMm() - 2 * spec.easeMm() > LOOSE_MM) {
+            return List.of(new Advice.LooseThroat(check.throatSlackMm()));
+        }
+        return spec.handleDepthMm() == 0 ? List.of(new Advice.HoldsBladeAlone()) : List.of();
+    }
+
+    private static List<Advice> belt(SheathSpec spec) {
+        BeltHold.Style style = spec.belt().style();
+        List<Advice> advice = new ArrayList<>();
+        if (style == BeltHold.Style.RIVETED_STRAP || style == BeltHold.Style.HANGING_RING) {
+            advice.add(new Advice.RivetsAgainstBlade());
+        }
+        if (style == BeltHold.Style.HANGING_RING && spec.carry().tiltRad() != 0) {
+            advice.add(new Advice.TiltLeftOut());
+        }
+        return advice;
+    }
+
+    private static List<Advice> pitch(Stitching stitching, Seam seam) {
+        return Math.abs(seam.pitchMm() - stitching.pitchMm()) > PITCH_KNOWN_MM
+                ? List.of(new Advice.PitchFitted(seam.name(), seam.pitchMm(), stitching.pitchMm(), seam.holeCount()))
+                : List.of();
+    }
+}
