@@ -1,6 +1,7 @@
 package weltwright.command;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
@@ -8,6 +9,7 @@ import weltwright.ground.GroundChoice;
 import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.knife.Silhouette;
+import weltwright.knife.ThicknessProfile;
 import weltwright.measure.Length;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
@@ -27,6 +29,14 @@ final class KnifeOptions {
             paramLabel = "LENGTH",
             description = "Thickness of the blade at its back (the spine) next to the handle. Default: 3.5mm.")
     private String spineThickness;
+
+    @Option(
+            names = "--thickness-at",
+            paramLabel = "FROM_TIP:THICKNESS",
+            description = "How thick the knife is at a place, so far from its tip: 30mm:2.8mm. Give it up to eight times, on"
+                    + " blade and handle; in between, the knife is taken to be straight. none: nothing was measured but"
+                    + " spine and handle.")
+    private List<String> thicknessAt;
 
     @Option(
             names = "--ground",
@@ -106,7 +116,30 @@ final class KnifeOptions {
                 tipDrop == null ? settings.tipDropMm() : Fields.TIP_DROP.readMm(tipDrop),
                 focal35mm == null ? settings.focal35mm() : OptionalDouble.of(Fields.FOCAL_35MM.read(focal35mm)),
                 sheetBars == null ? settings.sheetScale() : Measured.SHEET_BARS.read(sheetBars),
-                ground(settings.ground()));
+                ground(settings.ground()),
+                settings.phone(),
+                thickness(settings.thickness()));
+    }
+
+    private ThicknessProfile thickness(ThicknessProfile before) {
+        if (thicknessAt == null) {
+            return before;
+        }
+        if (thicknessAt.size() == 1 && thicknessAt.get(0).strip().equalsIgnoreCase("none")) {
+            return ThicknessProfile.NONE;
+        }
+        return new ThicknessProfile(thicknessAt.stream().map(KnifeOptions::reading).toList());
+    }
+
+    private static ThicknessProfile.Reading reading(String typed) {
+        String[] parts = typed.split(":", -1);
+        if (parts.length != 2) {
+            throw new Trouble(
+                    "\"" + typed + "\" does not tell a place and a thickness.",
+                    "Give both with a colon between them, such as --thickness-at 30mm:2.8mm.");
+        }
+        return new ThicknessProfile.Reading(
+                Fields.THICKNESS_PLACE.readMm(parts[0]), Fields.THICKNESS.readMm(parts[1]));
     }
 
     private GroundChoice ground(GroundChoice before) {

@@ -31,6 +31,9 @@ final class FormerVersions {
             if (version >= 1 && version <= 5) {
                 addSpineTold(job);
             }
+            if (version >= 1 && version <= 6 && job.path("measured") instanceof ObjectNode measured) {
+                measured.putArray("thickness_along");
+            }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
                 if (job.path("measured") instanceof ObjectNode measured) {

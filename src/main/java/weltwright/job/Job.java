@@ -218,7 +218,7 @@ public record Job(
     public Knife knife() {
         return silhouette
                 .orElseThrow(() -> new Trouble("The knife has no outline yet.", "Open a photo of it and trace it."))
-                .knife(settings.spineThicknessMm(), settings.handleThicknessMm(), shaping);
+                .knife(settings.spineThicknessMm(), settings.handleThicknessMm(), shaping, settings.thickness());
     }
 
     /** The pattern for this knife and these choices; throws {@link Trouble} where none can be made. */

@@ -25,6 +25,7 @@ import weltwright.knife.Grind;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
+import weltwright.knife.ThicknessProfile;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
 import weltwright.trace.ErrorBudget;
@@ -60,7 +61,7 @@ record JobDocument(
         @JsonSetter(nulls = Nulls.SET) Side spineTold,
         SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
-    static final int VERSION = 6;
+    static final int VERSION = 7;
 
     /** Longer than any knife: a coordinate beyond is damage. */
     private static final double FARTHEST_MM = 2000;
@@ -131,6 +132,7 @@ record JobDocument(
     record Measured(
             double handleThickness,
             double spineThickness,
+            List<ThicknessEntry> thicknessAlong,
             double edgeThickness,
             Grind.Kind grind,
             double grindHeight,
@@ -145,6 +147,7 @@ record JobDocument(
             return new Measured(
                     settings.handleThicknessMm(),
                     settings.spineThicknessMm(),
+                    settings.thickness().readings().stream().map(ThicknessEntry::of).toList(),
                     shaping.edgeThicknessMm(),
                     shaping.grind().kind(),
                     shaping.grind().heightMm(),
@@ -171,7 +174,23 @@ record JobDocument(
                     focal35mm == null ? OptionalDouble.empty() : OptionalDouble.of(Fields.FOCAL_35MM.checked(focal35mm)),
                     new PrintScale(Fields.SHEET_SCALE.checked(sheetScale.x), Fields.SHEET_SCALE.checked(sheetScale.y)),
                     GroundChoice.parse(ground),
-                    Optional.ofNullable(phone).map(PhoneEntry::lens));
+                    Optional.ofNullable(phone).map(PhoneEntry::lens),
+                    new ThicknessProfile(
+                            thicknessAlong.stream().map(ThicknessEntry::reading).toList()));
+        }
+    }
+
+    /** A thickness measured along the knife. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record ThicknessEntry(double fromTip, double measured) {
+
+        static ThicknessEntry of(ThicknessProfile.Reading reading) {
+            return new ThicknessEntry(reading.fromTipMm(), reading.thicknessMm());
+        }
+
+        ThicknessProfile.Reading reading() {
+            return new ThicknessProfile.Reading(
+                    Fields.THICKNESS_PLACE.checkedMm(fromTip), Fields.THICKNESS.checkedMm(measured));
         }
     }
 

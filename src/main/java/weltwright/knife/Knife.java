@@ -11,13 +11,29 @@ import weltwright.geometry.Outline;
  * @param spineThicknessMm thickness of the blade at the spine by the heel; positive
  * @param handleThicknessMm greatest thickness of the handle across the flats; positive
  * @param shaping what its sections are like between those thicknesses
+ * @param thickness what was measured of its thickness elsewhere along it
  */
 public record Knife(
         Outline outline,
         Landmarks landmarks,
         double spineThicknessMm,
         double handleThicknessMm,
-        Shaping shaping) {
+        Shaping shaping,
+        ThicknessProfile thickness) {
+
+    /** A knife of which no more is measured than its two thicknesses. */
+    public Knife(
+            Outline outline,
+            Landmarks landmarks,
+            double spineThicknessMm,
+            double handleThicknessMm,
+            Shaping shaping) {
+        this(outline, landmarks, spineThicknessMm, handleThicknessMm, shaping, ThicknessProfile.NONE);
+    }
+
+    public Knife withThickness(ThicknessProfile other) {
+        return new Knife(outline, landmarks, spineThicknessMm, handleThicknessMm, shaping, other);
+    }
 
     /** Whether the spine's side cuts as the edge's does. */
     public boolean doubleEdged() {

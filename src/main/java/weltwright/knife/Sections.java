@@ -2,6 +2,7 @@ package weltwright.knife;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
@@ -12,6 +13,7 @@ import weltwright.geometry.Polyline;
  *   <li>The blade has its {@link Grind}. The two flats keep their angle along the blade, so where it narrows towards its
  *       tip to less than the grind is high, the spine grows thin with it.
  *   <li>The handle is a super-ellipse as wide as the outline and as thick as the handle.
+ *   <li>Where thicknesses were measured along the knife, both are as thick as these say ({@link ThicknessProfile}).
  * </ul>
  */
 public final class Sections {
@@ -23,6 +25,8 @@ public final class Sections {
     private final Polyline outline;
     private final double fromMm;
     private final double toMm;
+    private final DoubleUnaryOperator handleThickness;
+    private final DoubleUnaryOperator bladeRatio;
 
     Sections(Knife knife) {
         this.knife = knife;
@@ -30,6 +34,12 @@ public final class Sections {
         var xs = outline.points().stream().mapToDouble(Point::x).summaryStatistics();
         fromMm = xs.getMin();
         toMm = xs.getMax();
+        double tip = knife.landmarks().tip().x();
+        double overall = tip - fromMm;
+        handleThickness =
+                knife.thickness().ofHandle(knife.bladeLengthMm(), overall, knife.handleThicknessMm());
+        bladeRatio = knife.thickness()
+                .bladeRatio(knife.bladeLengthMm(), fromTip -> 2 * halfByGrind(reachAt(tip - fromTip)));
     }
 
     /** The knife's greatest x, in mm: the tip. */
@@ -41,8 +51,8 @@ public final class Sections {
     public Section at(double xMm) {
         Reach reach = reachAt(xMm);
         return xMm < knife.landmarks().heel().x()
-                ? new Section(xMm, Section.Part.HANDLE, handle(reach))
-                : new Section(xMm, Section.Part.BLADE, blade(reach));
+                ? new Section(xMm, Section.Part.HANDLE, handle(xMm, reach))
+                : new Section(xMm, Section.Part.BLADE, blade(xMm, reach));
     }
 
     private Reach reachAt(double xMm) {
@@ -64,24 +74,25 @@ public final class Sections {
         return new Reach(low, high);
     }
 
-    private List<Point> blade(Reach reach) {
-        Grind grind = knife.shaping().grind();
-        return grind.doubleEdged() ? doubleEdged(reach) : ground(reach, grind);
+    private List<Point> blade(double xMm, Reach reach) {
+        double fromTipMm = knife.landmarks().tip().x() - xMm;
+        double thick = Math.max(halfBehindEdge(), bladeRatio.applyAsDouble(fromTipMm) * halfByGrind(reach));
+        return knife.doubleEdged() ? doubleEdged(reach, thick) : ground(reach, thick);
     }
 
-    private List<Point> ground(Reach reach, Grind grind) {
-        double thin = grind.kind() == Grind.Kind.SHORT_BEVEL ? 0 : knife.shaping().edgeThicknessMm() / 2;
-        double thick = knife.spineThicknessMm() / 2;
-        double grindMm = grind.hasHeight() ? grind.heightMm() : heightAtHeelMm();
+    /** @param thick half the greatest thickness of the section */
+    private List<Point> ground(Reach reach, double thick) {
+        double thin = halfBehindEdge();
+        double grindMm = grindMm();
         double up = Math.min(reach.mm(), grindMm);
-        boolean hollow = grind.kind() == Grind.Kind.HOLLOW;
+        boolean hollow = knife.shaping().grind().kind() == Grind.Kind.HOLLOW;
         List<Point> near = new ArrayList<>();
         int steps = hollow ? HOLLOW_POINTS : 1;
         for (int i = 0; i <= steps; i++) {
-            double y = up * i / steps;
-            double share = y / grindMm;
+            double share = (double) i / steps;
             // A wheel's circle is taken for a parabola that leaves the edge along the mid-plane.
-            near.add(new Point(reach.edge() + y, thin + (hollow ? share * share : share) * (thick - thin)));
+            double z = thin + (hollow ? share * share : share) * (thick - thin);
+            near.add(new Point(reach.edge() + up * share, z));
         }
         if (reach.mm() > grindMm) {
             near.add(new Point(reach.spine(), thick));
@@ -89,14 +100,32 @@ public final class Sections {
         return mirrored(near);
     }
 
-    private List<Point> doubleEdged(Reach reach) {
-        double thin = knife.shaping().edgeThicknessMm() / 2;
-        double share = Math.min(1, reach.mm() / heightAtHeelMm());
-        double thick = thin + share * (knife.spineThicknessMm() / 2 - thin);
+    private List<Point> doubleEdged(Reach reach, double thick) {
+        double thin = halfBehindEdge();
         return mirrored(List.of(
                 new Point(reach.edge(), thin),
                 new Point((reach.edge() + reach.spine()) / 2, thick),
                 new Point(reach.spine(), thin)));
+    }
+
+    /** Half the greatest thickness that grind and spine give a section. */
+    private double halfByGrind(Reach reach) {
+        double share = Math.min(1, reach.mm() / grindMm());
+        boolean hollow = knife.shaping().grind().kind() == Grind.Kind.HOLLOW;
+        double thin = halfBehindEdge();
+        return thin + (hollow ? share * share : share) * (knife.spineThicknessMm() / 2 - thin);
+    }
+
+    private double halfBehindEdge() {
+        return knife.shaping().grind().kind() == Grind.Kind.SHORT_BEVEL
+                ? 0
+                : knife.shaping().edgeThicknessMm() / 2;
+    }
+
+    /** How far up from the edge the flats are ground. */
+    private double grindMm() {
+        Grind grind = knife.shaping().grind();
+        return grind.hasHeight() ? grind.heightMm() : heightAtHeelMm();
     }
 
     private double heightAtHeelMm() {
@@ -117,8 +146,9 @@ public final class Sections {
         return boundary;
     }
 
-    private List<Point> handle(Reach reach) {
-        return new SuperEllipse(reach.mm() / 2, knife.handleThicknessMm() / 2, knife.shaping().handleExponent())
+    private List<Point> handle(double xMm, Reach reach) {
+        double thickMm = handleThickness.applyAsDouble(knife.landmarks().tip().x() - xMm);
+        return new SuperEllipse(reach.mm() / 2, thickMm / 2, knife.shaping().handleExponent())
                 .points(new Point((reach.edge() + reach.spine()) / 2, 0), HANDLE_POINTS);
     }
 

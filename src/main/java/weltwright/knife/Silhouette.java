@@ -22,13 +22,15 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
     private static final double SAME_CORNER_MM = 3;
 
     /** The knife with the spine up, whichever face it lay on; its thicknesses by caliper, in mm. */
-    public Knife knife(double spineThicknessMm, double handleThicknessMm, Shaping shaping) {
+    public Knife knife(
+            double spineThicknessMm, double handleThicknessMm, Shaping shaping, ThicknessProfile thickness) {
         return new Knife(
                 spineOnLeft ? outline : turnedOver(),
                 spineOnLeft ? landmarks : landmarks.map(Silhouette::acrossAxis),
                 spineThicknessMm,
                 handleThicknessMm,
-                shaping);
+                shaping,
+                thickness);
     }
 
     /**

@@ -1,5 +1,6 @@
 package weltwright.trace;
 
+import java.util.function.DoubleUnaryOperator;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -24,6 +25,8 @@ final class Rim {
     private final double tipX;
     private final double buttX;
     private final boolean spineOnLeft;
+    private final DoubleUnaryOperator handleThickness;
+    private final DoubleUnaryOperator bladeRatio;
 
     /**
      * @param toGround the motion from the outline's frame to the ground frame
@@ -52,6 +55,13 @@ final class Rim {
         this.tipX = tipX;
         this.buttX = buttX;
         this.spineOnLeft = spineOnLeft;
+        handleThickness = thickness.profile().ofHandle(tipX - heelX, tipX - buttX, thickness.handleThicknessMm());
+        bladeRatio = thickness.profile()
+                .bladeRatio(tipX - heelX, fromTip -> thickness.spineThicknessMm() * taper(tipX - fromTip));
+    }
+
+    private double taper(double x) {
+        return ThickKnife.taper((x - heelX) / (tipX - heelX));
     }
 
     /** How the line of sight to a place leans over for each mm of height; both in the outline's frame. */
@@ -73,11 +83,13 @@ final class Rim {
         double x = Math.max(p.x(), buttX + SilhouetteBuilder.BUTT_END_MM);
         if (p.x() < heelX) {
             // What a handle's ends show is the butt's to say.
-            return thickness.side(sides.width(x) / 2, across, alongTangent).times(outward.y() * outward.y());
+            return ThickKnife.side(handleThickness.applyAsDouble(tipX - p.x()), sides.width(x) / 2, across, alongTangent)
+                    .times(outward.y() * outward.y());
         }
         boolean spine = p.y() > sides.middle(x) == spineOnLeft;
         double rim = spine ? thickness.spineThicknessMm() : thickness.edgeThicknessMm();
-        return ThickKnife.rim(rim, (p.x() - heelX) / (tipX - heelX), across, alongTangent);
+        double measured = taper(p.x()) * bladeRatio.applyAsDouble(tipX - p.x());
+        return ThickKnife.rim(measured * rim, across, alongTangent);
     }
 
     /** How far before its place in the mid-plane a handle's front is seen that stands proud of the blade there. */

@@ -1,6 +1,7 @@
 package weltwright.trace;
 
 import weltwright.geometry.Point;
+import weltwright.knife.ThicknessProfile;
 
 /**
  * How a thick knife's silhouette departs from its outline in the mid-plane where it is looked at aslant.
@@ -17,8 +18,11 @@ import weltwright.geometry.Point;
  *   <li>a handle's front, where it stands proud of the blade, shows the rim of its section: {@link #frontMm};
  *   <li>a butt shows the rim of its face, half as thick as that times |a| farther out.
  * </ul>
+ *
+ * @param profile what was measured of its thickness elsewhere along it
  */
-record ThickKnife(double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm) {
+record ThickKnife(
+        double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm, ThicknessProfile profile) {
     /** Butts are rounded over: the face at the very end is about this part of the handle's thickness. Common practice. */
     private static final double BUTT_PART = 0.67;
 
@@ -31,20 +35,19 @@ record ThickKnife(double spineThicknessMm, double edgeThicknessMm, double handle
     /**
      * What is seen of a square rim, a spine or an edge.
      *
-     * @param thicknessMm at the heel
-     * @param towardsTip where along the blade, from 0 (heel) to 1 (tip)
+     * @param thicknessMm at that place
      * @param leanAcross lean along the outward normal
      * @param leanAlong lean along the tangent
      */
-    static Shift rim(double thicknessMm, double towardsTip, double leanAcross, double leanAlong) {
-        double half = taper(towardsTip) * thicknessMm / 2;
+    static Shift rim(double thicknessMm, double leanAcross, double leanAlong) {
+        double half = thicknessMm / 2;
         return new Shift(
                 half * Math.abs(leanAcross), half * leanAcross / Math.hypot(leanAcross, SQUARE_ON) * leanAlong);
     }
 
-    /** What is seen of the handle's side, where it is {@code halfWidthMm} from its middle to its outline. */
-    Shift side(double halfWidthMm, double leanAcross, double leanAlong) {
-        double c = handleThicknessMm / 2;
+    /** What is seen of a handle's side, where it is {@code halfWidthMm} from its middle to its outline. */
+    static Shift side(double thicknessMm, double halfWidthMm, double leanAcross, double leanAlong) {
+        double c = thicknessMm / 2;
         double reach = Math.hypot(halfWidthMm, c * leanAcross);
         return new Shift(reach - halfWidthMm, c * c * leanAcross / reach * leanAlong);
     }
@@ -87,8 +90,13 @@ record ThickKnife(double spineThicknessMm, double edgeThicknessMm, double handle
         }
     }
 
-    /** Blades keep their thickness over most of their length and lose it towards the tip. Common practice. */
-    private static double taper(double towardsTip) {
+    /**
+     * The part of its thickness at the heel that a blade has farther on: most keep it over most of their length and lose it
+     * towards the tip. Common practice.
+     *
+     * @param towardsTip where along the blade, from 0 (heel) to 1 (tip)
+     */
+    static double taper(double towardsTip) {
         return 1 - Math.pow(Math.max(0, Math.min(1, towardsTip)), 4);
     }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.ground.GroundChoice;
 import weltwright.ground.PhoneLens;
+import weltwright.knife.ThicknessProfile;
 import weltwright.measure.PrintScale;
 
 /**
@@ -16,6 +17,7 @@ import weltwright.measure.PrintScale;
  * @param sheetScale what the sheet's two bars measure, over their nominal length
  * @param ground what the knife lies on
  * @param phone the lens that took it, where it was measured before; a typed focal length comes before it
+ * @param thickness what was measured of the knife's thickness elsewhere along it
  */
 public record TraceSettings(
         double handleThicknessMm,
@@ -24,7 +26,8 @@ public record TraceSettings(
         OptionalDouble focal35mm,
         PrintScale sheetScale,
         GroundChoice ground,
-        Optional<PhoneLens> phone) {
+        Optional<PhoneLens> phone,
+        ThicknessProfile thickness) {
 
     /** With a lens of which no more is known than the photo tells. */
     public TraceSettings(
@@ -34,7 +37,15 @@ public record TraceSettings(
             OptionalDouble focal35mm,
             PrintScale sheetScale,
             GroundChoice ground) {
-        this(handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, Optional.empty());
+        this(
+                handleThicknessMm,
+                spineThicknessMm,
+                tipDropMm,
+                focal35mm,
+                sheetScale,
+                ground,
+                Optional.empty(),
+                ThicknessProfile.NONE);
     }
 
     /** On the printed reference sheet. */
@@ -55,11 +66,16 @@ public record TraceSettings(
 
     public TraceSettings withGround(GroundChoice other) {
         return new TraceSettings(
-                handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, other, phone);
+                handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, other, phone, thickness);
     }
 
     public TraceSettings withPhone(Optional<PhoneLens> other) {
         return new TraceSettings(
-                handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, other);
+                handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, other, thickness);
+    }
+
+    public TraceSettings withThickness(ThicknessProfile other) {
+        return new TraceSettings(
+                handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, phone, other);
     }
 }

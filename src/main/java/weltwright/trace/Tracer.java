@@ -191,7 +191,8 @@ public final class Tracer {
         return new ThickKnife(
                 settings.spineThicknessMm(),
                 EDGE_PART * settings.spineThicknessMm(),
-                settings.handleThicknessMm());
+                settings.handleThicknessMm(),
+                settings.thickness());
     }
 
     /** What a ground shows of itself where an edge is followed. */

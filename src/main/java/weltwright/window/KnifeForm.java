@@ -120,7 +120,8 @@ final class KnifeForm extends Form {
                 focal.value(),
                 new PrintScale(barAcross.value() / ReferenceSheet.BAR_MM, barDown.value() / ReferenceSheet.BAR_MM),
                 bench.job().settings().ground(),
-                bench.job().settings().phone());
+                bench.job().settings().phone(),
+                bench.job().settings().thickness());
     }
 
     private void follow() {

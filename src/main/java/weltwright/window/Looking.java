@@ -18,7 +18,8 @@ record Looking(Photo photo, TraceSettings settings) {
         TraceSettings told = job.settings();
         return job.photo().map(photo -> new Looking(
                 photo,
-                new TraceSettings(0, 0, 0, told.focal35mm(), told.sheetScale(), told.ground(), told.phone())));
+                new TraceSettings(0, 0, 0, told.focal35mm(), told.sheetScale(), told.ground())
+                        .withPhone(told.phone())));
     }
 
     FirstLook look() {

@@ -36,6 +36,7 @@ final class ShapingForm extends Form {
         shaping.tie(edge, Shaping::edgeThicknessMm, Shaping::withEdgeThicknessMm);
         line("Handle", (char) 0, handle, "How the handle is shaped, cut across");
         shaping.tie(handle, Shaping::handleExponent, Shaping::withHandleExponent);
+        new ThicknessRows(bench).addTo(this);
         bench.watch(() -> showLine(height, shaping.now().grind().hasHeight()));
     }
 

@@ -32,6 +32,7 @@ import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.ground.GroundChoice;
 import weltwright.knife.Shaping;
+import weltwright.knife.ThicknessProfile;
 import weltwright.knife.Silhouette;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
@@ -191,7 +192,28 @@ class JobFileTest {
 
     private static ObjectNode asVersionFiveWroteIt(ObjectNode json, int version) {
         json.remove("spine_told");
+        return asVersionSixWroteIt(json, version);
+    }
+
+    /** As version 6 wrote it: without the thicknesses along the knife. */
+    @Test
+    void readsWhatTheSixthVersionWrote() throws IOException {
+        rewrite(json -> asVersionSixWroteIt(json, 6));
+        assertThat(JobFile.read(file)).isEqualTo(Jobs.full());
+    }
+
+    private static ObjectNode asVersionSixWroteIt(ObjectNode json, int version) {
+        ((ObjectNode) json.get("measured")).remove("thickness_along");
         return json.put("version", version);
+    }
+
+    @Test
+    void keepsTheThicknessesAlongTheKnife() {
+        Job job = Job.begin(LocalDate.of(2024, 5, 6));
+        Job measured = job.withSettings(job.settings().withThickness(new ThicknessProfile(List.of(
+                new ThicknessProfile.Reading(30 + 1 / 3.0, 2.8), new ThicknessProfile.Reading(140, 17 + 1 / 7.0)))));
+        JobFile.write(measured, file);
+        assertThat(JobFile.read(file)).isEqualTo(measured);
     }
 
     /** As version 4 wrote it: without what is claimed for the landmarks. */

@@ -24,6 +24,7 @@ import weltwright.knife.Grind;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
+import weltwright.knife.ThicknessProfile;
 import weltwright.measure.PrintScale;
 import weltwright.photo.CameraModel;
 import weltwright.photo.Photo;
@@ -106,7 +107,8 @@ public final class Jobs {
                 new TraceSettings(19 + 1 / 7.0, 3.5, 0.3, OptionalDouble.of(26.1), new PrintScale(0.997, 1 / 0.999),
                         new GroundChoice.Ruled(25.4 / 2),
                         Optional.of(PhoneShelfTest.lens(
-                                "Tomás", Optional.of(new CameraModel("Invented", "Model 3")), 26))),
+                                "Tomás", Optional.of(new CameraModel("Invented", "Model 3")), 26)),
+                        ThicknessProfile.NONE),
                 Optional.of(trace),
                 Optional.of(new Silhouette(corrected, traced.landmarks(), false)),
                 trace.unsure(),

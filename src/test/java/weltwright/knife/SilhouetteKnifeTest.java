@@ -13,7 +13,7 @@ class SilhouetteKnifeTest {
         Knife drop = TestKnives.dropPoint();
         Silhouette seen = new Silhouette(drop.outline(), drop.landmarks(), true);
 
-        assertThat(seen.knife(3.5, 18, Shaping.usual(0.4))).isEqualTo(drop);
+        assertThat(seen.knife(3.5, 18, Shaping.usual(0.4), ThicknessProfile.NONE)).isEqualTo(drop);
     }
 
     @Test
@@ -21,7 +21,7 @@ class SilhouetteKnifeTest {
         Knife drop = TestKnives.dropPoint();
         Silhouette right = new Silhouette(mirrored(drop.outline()), drop.landmarks().map(SilhouetteKnifeTest::mirror), false);
 
-        Knife knife = right.knife(3.5, 18, Shaping.usual(0.4));
+        Knife knife = right.knife(3.5, 18, Shaping.usual(0.4), ThicknessProfile.NONE);
 
         assertThat(knife.landmarks()).isEqualTo(drop.landmarks());
         assertThat(knife.outline().sampled(0.5).signedAreaMm2()).isPositive();

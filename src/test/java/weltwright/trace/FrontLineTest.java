@@ -12,6 +12,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.HandleEnd;
 import weltwright.knife.Sides;
+import weltwright.knife.ThicknessProfile;
 
 /**
  * A strip across a knife made up of two colours, with the boundary between them known: a straight line, or the curve at which
@@ -21,7 +22,7 @@ import weltwright.knife.Sides;
 class FrontLineTest {
     private static final double HALF_WIDTH_MM = 12;
     private static final double HANDLE_MM = 20;
-    private static final ThickKnife KNIFE = new ThickKnife(3, 0.3, HANDLE_MM);
+    private static final ThickKnife KNIFE = new ThickKnife(3, 0.3, HANDLE_MM, ThicknessProfile.NONE);
     private static final double[] WOOD = {60, 90, 140};
     private static final double[] STEEL = {150, 150, 150};
     private static final Point FROM_ABOVE = new Point(0, 0);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import weltwright.geometry.Point;
+import weltwright.knife.ThicknessProfile;
 
 /** What thickness adds to a silhouette, against points of solid shapes that are laid on the plane along the line of sight. */
 class ThickKnifeTest {
@@ -18,7 +19,7 @@ class ThickKnifeTest {
     void seesTheRimOfAFrontWhereItsPointsAreSeen(double leanX, double leanY) {
         double halfWidth = 11;
         double thickness = 20;
-        ThickKnife knife = new ThickKnife(4, 0.4, thickness);
+        ThickKnife knife = new ThickKnife(4, 0.4, thickness, ThicknessProfile.NONE);
         double seenHalf = Math.hypot(halfWidth, FRONT_PART * thickness / 2 * leanY);
         for (double beside = -9; beside <= 9; beside += 3) {
             double farthest = Double.NEGATIVE_INFINITY;

@@ -1,0 +1,145 @@
+package weltwright.knife;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import weltwright.measure.Length;
+import weltwright.trouble.Trouble;
+
+/**
+ * How thick a knife is along its length, as far as that was measured. Places are told by their distance from the tip along
+ * the knife, because a maker finds the tip without fail. A reading farther from the tip than the heel is one of the handle.
+ *
+ * <p>Between two readings the thickness is interpolated linearly. Beyond them:
+ *
+ * <ul>
+ *   <li>A handle keeps the thickness of its outermost reading to its end. Where no reading reaches the handle's greatest
+ *       thickness, that stands half-way between the hindmost reading and the butt: a sheath that is too roomy can be used,
+ *       one that is too tight cannot.
+ *   <li>A blade has its spine's thickness at the heel. What is interpolated is the ratio of the readings to the thickness
+ *       that the grind gives, so that a blade still runs out to its tip as its grind says.
+ * </ul>
+ *
+ * @param readings from the tip to the butt, no two at one place, at most {@link #MOST}
+ */
+public record ThicknessProfile(List<Reading> readings) {
+    /** So many readings tell a knife's profile; more of them would only follow the caliper's own error. Chosen by eye. */
+    public static final int MOST = 8;
+
+    /** Nothing was measured but the two thicknesses that every knife has. */
+    public static final ThicknessProfile NONE = new ThicknessProfile(List.of());
+
+    /** Two readings nearer than this were taken at one place. */
+    private static final double SAME_PLACE_MM = 0.5;
+
+    /** A handle's greatest thickness is reached by a reading that comes as near as this: what calipers differ by. */
+    private static final double REACHED_MM = 0.2;
+
+    /** No blade is taken to be thinner than this where a reading is compared with its grind. Chosen by eye. */
+    private static final double LEAST_BLADE_MM = 0.1;
+
+    /**
+     * One thickness.
+     *
+     * @param fromTipMm along the knife; 0 or more
+     * @param thicknessMm across the flats; positive
+     */
+    public record Reading(double fromTipMm, double thicknessMm) {}
+
+    public ThicknessProfile {
+        readings = readings.stream()
+                .sorted(Comparator.comparingDouble(Reading::fromTipMm))
+                .toList();
+        if (readings.size() > MOST) {
+            throw new Trouble(
+                    "More than " + MOST + " thicknesses along the knife are given.",
+                    "Leave out those between which the knife is straight.");
+        }
+        for (int i = 1; i < readings.size(); i++) {
+            if (readings.get(i).fromTipMm - readings.get(i - 1).fromTipMm < SAME_PLACE_MM) {
+                throw new Trouble(
+                        "Two thicknesses are given for the place "
+                                + new Length(readings.get(i).fromTipMm).inMillimetres() + " from the tip.",
+                        "Give one for each place.");
+            }
+        }
+    }
+
+    public boolean isEmpty() {
+        return readings.isEmpty();
+    }
+
+    /** With one more reading, in place of one at the same place. */
+    public ThicknessProfile with(Reading reading) {
+        List<Reading> all = new ArrayList<>(readings);
+        all.removeIf(other -> Math.abs(other.fromTipMm - reading.fromTipMm) < SAME_PLACE_MM);
+        all.add(reading);
+        return new ThicknessProfile(all);
+    }
+
+    /** Without a reading. */
+    public ThicknessProfile without(Reading reading) {
+        List<Reading> all = new ArrayList<>(readings);
+        all.remove(reading);
+        return new ThicknessProfile(all);
+    }
+
+    /**
+     * The thickness of a handle.
+     *
+     * @param bladeMm from the tip to the heel
+     * @param overallMm from the tip to the butt
+     * @param greatestMm the handle's greatest thickness
+     * @return from a distance from the tip in mm to a thickness in mm
+     */
+    public DoubleUnaryOperator ofHandle(double bladeMm, double overallMm, double greatestMm) {
+        List<Reading> known = new ArrayList<>(
+                readings.stream().filter(r -> r.fromTipMm > bladeMm).toList());
+        if (known.isEmpty()) {
+            return fromTipMm -> greatestMm;
+        }
+        if (known.stream().allMatch(r -> r.thicknessMm < greatestMm - REACHED_MM)) {
+            double hindmost = known.get(known.size() - 1).fromTipMm;
+            known.add(new Reading(Math.max(hindmost, (hindmost + overallMm) / 2), greatestMm));
+        }
+        return fromTipMm -> between(known, fromTipMm);
+    }
+
+    /**
+     * What a blade's greatest thickness is, over what its grind gives.
+     *
+     * @param bladeMm from the tip to the heel
+     * @param byGrind what the spine's thickness and the grind give, from a distance from the tip in mm to a thickness in mm
+     * @return from a distance from the tip in mm to a ratio; 1 everywhere where nothing was measured
+     */
+    public DoubleUnaryOperator bladeRatio(double bladeMm, DoubleUnaryOperator byGrind) {
+        List<Reading> ratios = new ArrayList<>();
+        for (Reading reading : readings) {
+            if (reading.fromTipMm <= bladeMm) {
+                double grind = Math.max(LEAST_BLADE_MM, byGrind.applyAsDouble(reading.fromTipMm));
+                ratios.add(new Reading(reading.fromTipMm, reading.thicknessMm / grind));
+            }
+        }
+        if (ratios.isEmpty()) {
+            return fromTipMm -> 1;
+        }
+        if (ratios.get(ratios.size() - 1).fromTipMm < bladeMm - SAME_PLACE_MM) {
+            ratios.add(new Reading(bladeMm, 1));
+        }
+        return fromTipMm -> between(ratios, fromTipMm);
+    }
+
+    private static double between(List<Reading> known, double fromTipMm) {
+        Reading before = known.get(0);
+        for (Reading next : known) {
+            if (next.fromTipMm >= fromTipMm) {
+                double gap = next.fromTipMm - before.fromTipMm;
+                double share = gap == 0 ? 0 : Math.max(0, (fromTipMm - before.fromTipMm) / gap);
+                return before.thicknessMm + share * (next.thicknessMm - before.thicknessMm);
+            }
+            before = next;
+        }
+        return before.thicknessMm;
+    }
+}

@@ -1,0 +1,87 @@
+package weltwright.window;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import weltwright.job.Fields;
+import weltwright.job.Job;
+import weltwright.knife.ThicknessProfile;
+import weltwright.knife.ThicknessProfile.Reading;
+import weltwright.trouble.Trouble;
+
+/** Lines for thicknesses that are measured along the knife, and beneath them those that were. */
+final class ThicknessRows {
+    private final Bench bench;
+    private final Entry<OptionalDouble> place = Lines.lengthIfAny(Fields.THICKNESS_PLACE, mm -> mm);
+    private final Entry<OptionalDouble> thickness;
+    private final JPanel kept = new JPanel(new WrapLayout("insets 0, fillx, wrap 2, gapy 2", "[grow,fill]8[]"));
+    private Optional<ThicknessProfile> shown = Optional.empty();
+
+    ThicknessRows(Bench bench) {
+        this.bench = bench;
+        thickness = Lines.lengthIfAny(Fields.THICKNESS, mm -> measured(mm).thicknessMm());
+        kept.setOpaque(false);
+    }
+
+    void addTo(Form form) {
+        form.line("Elsewhere, from the tip", (char) 0, place, "Where along the knife you measured how thick it is");
+        form.line(
+                "Thick there",
+                (char) 0,
+                thickness,
+                "Across the flats. Up to eight places; in between, the knife is taken to be straight");
+        form.wide(kept);
+        thickness.onTaken(this::take);
+        bench.watch(this::follow);
+    }
+
+    private ThicknessProfile profile() {
+        return bench.job().settings().thickness();
+    }
+
+    /** What is typed; throws {@link Trouble} where the place is missing, or there are too many. */
+    private Reading measured(double mm) {
+        double fromTipMm = place.value()
+                .orElseThrow(() -> new Trouble(
+                        "Where the thickness was measured is not said.", "Type first how far from the tip."));
+        Reading reading = new Reading(fromTipMm, mm);
+        profile().with(reading);
+        return reading;
+    }
+
+    private void take() {
+        if (thickness.value().isPresent()) {
+            change(profile().with(measured(thickness.value().getAsDouble())));
+            thickness.show(OptionalDouble.empty());
+            place.show(OptionalDouble.empty());
+            place.field().requestFocusInWindow();
+        }
+    }
+
+    private void change(ThicknessProfile profile) {
+        bench.change(job -> job.withSettings(job.settings().withThickness(profile)));
+    }
+
+    private void follow() {
+        Job job = bench.job();
+        ThicknessProfile profile = job.settings().thickness();
+        if (shown.equals(Optional.of(profile))) {
+            return;
+        }
+        shown = Optional.of(profile);
+        kept.removeAll();
+        for (Reading reading : profile.readings()) {
+            String told = OutlineInk.said(reading.fromTipMm()) + " from the tip: " + OutlineInk.said(reading.thicknessMm());
+            JButton remove = new JButton("Remove");
+            remove.setName("remove " + told);
+            remove.addActionListener(e -> change(profile().without(reading)));
+            WrappedText words = new WrappedText(Look::text);
+            words.say(told);
+            kept.add(words, "wmin 0");
+            kept.add(remove);
+        }
+        kept.revalidate();
+        kept.repaint();
+    }
+}
