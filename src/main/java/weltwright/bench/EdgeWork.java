@@ -64,9 +64,9 @@ final class EdgeWork {
                 .toList();
         String where = (allRound ? "the edges" : Words.and(names)) + " of the " + piece;
         String what = switch (treatment.step()) {
-            case GROOVE -> "Groove %s, on the grain side".formatted(where);
-            case BEVEL -> "Bevel %s, %s".formatted(where, treatment.side().words());
-            default -> "Burnish %s".formatted(where);
+            case GROOVE -> "Groove " + where + ", on the grain side";
+            case BEVEL -> "Bevel " + where + ", " + treatment.side().words();
+            default -> "Burnish " + where;
         };
         boolean before = on.stream().anyMatch(Edge::finishedBeforeAssembly);
         return work.add(treatment.step(), what, List.of(piece), treatment.tool(), treatment.size(), before);

@@ -15,13 +15,14 @@ final class Gluing {
     private static String patch(Join join) {
         List<String> names = join.pieceNames();
         if (names.size() == 1) {
-            return "Fold the %s back and glue its end down".formatted(join.name());
+            return "Fold the " + join.name() + " back and glue its end down";
         }
         String under = join.pieces().get(join.under()).name();
         List<String> laid = names.stream().filter(name -> !name.equals(under)).toList();
         boolean folded = join.layers().size() > names.size();
-        return (folded ? "Fold the %s and glue its ends, one on the other, to the %s" : "Glue the %s to the %s")
-                .formatted(Words.and(laid), under);
+        return (folded ? "Fold the " + Words.and(laid) + " and glue its ends, one on the other,"
+                        : "Glue the " + Words.and(laid))
+                + " to the " + under;
     }
 
     private static String stack(Join join) {
@@ -34,9 +35,9 @@ final class Gluing {
         }
         String face = join.pieces().get(0).name();
         String back = join.pieces().get(join.pieces().size() - 1).name();
-        String close = (face.equals(back) ? "fold the %s over" : "lay the %s on").formatted(face);
+        String close = face.equals(back) ? "fold the " + face + " over" : "lay the " + face + " on";
         return inside.isEmpty()
-                ? "Glue the edges of the %s, and %s, notch on notch".formatted(back, close)
-                : "Glue %s to the %s, and %s, notch on notch".formatted(Words.and(inside), back, close);
+                ? "Glue the edges of the " + back + ", and " + close + ", notch on notch"
+                : "Glue " + Words.and(inside) + " to the " + back + ", and " + close + ", notch on notch";
     }
 }

@@ -1,6 +1,7 @@
 package weltwright.bench;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import weltwright.sheath.Fastening;
 import weltwright.sheath.Hardware;
@@ -19,8 +20,8 @@ final class JoinWork {
         Operation glue = work.add(Step.GLUE, Gluing.of(join), join.pieceNames(), "contact cement", "");
         Operation stitch = work.add(
                 Step.STITCH,
-                "Sew the %s: %d stitches, and %d back at each end"
-                        .formatted(join.name(), seam.stitchCount(), seam.backStitches()),
+                String.format(Locale.ROOT, "Sew the %s: %d stitches, and %d back at each end",
+                        join.name(), seam.stitchCount(), seam.backStitches()),
                 join.pieceNames(),
                 "two needles, awl",
                 Words.text("thread of %.1f m", new SaddleStitch(seam).metresToCut()));
@@ -35,15 +36,15 @@ final class JoinWork {
         Operation operation = switch (fastening.kind()) {
             case RIVET -> work.add(
                     Step.RIVET,
-                    "Set the %s through %s".formatted(counted(fastening), on),
+                    "Set the " + counted(fastening) + " through " + on,
                     names,
                     "setter, anvil",
                     Words.text("through %.1f mm", fastening.stackMm()));
-            case SNAP -> work.add(Step.RIVET, "Set the halves of the %s in %s".formatted(fastening.name(), on), names,
+            case SNAP -> work.add(Step.RIVET, "Set the halves of the " + fastening.name() + " in " + on, names,
                     "snap setter", "");
             case EYELET -> work.add(
-                    Step.RIVET, "Set the %s in %s".formatted(counted(fastening), on), names, "eyelet setter", "");
-            case RING -> work.add(Step.RIVET, "Put the ring into %s".formatted(on), names, "by hand",
+                    Step.RIVET, "Set the " + counted(fastening) + " in " + on, names, "eyelet setter", "");
+            case RING -> work.add(Step.RIVET, "Put the ring into " + on, names, "by hand",
                     fastening.hardware().name());
         };
         join(fastening.name(), names, operation, "the post needs its hole");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -86,8 +87,8 @@ final class PieceWork {
                 String irons = layer.chiselled() ? ": " + irons(layer.holes(), join.seam().get().closed()) : "";
                 punched.add(work.add(
                         Step.PUNCH,
-                        "Punch %d holes of the %s in the %s%s%s"
-                                .formatted(layer.holes().size(), join.name(), where, side, irons),
+                        String.format(Locale.ROOT, "Punch %d holes of the %s in the %s%s%s",
+                                layer.holes().size(), join.name(), where, side, irons),
                         piece.name(),
                         "pricking iron or chisel",
                         pitch(join.seam().get().pitchMm())));
@@ -102,7 +103,7 @@ final class PieceWork {
                 .collect(Collectors.groupingBy(
                         IronSteps.Step::teeth, () -> new TreeMap<>(Comparator.reverseOrder()), Collectors.counting()));
         return Words.and(settings.entrySet().stream()
-                .map(entry -> "%d teeth %s".formatted(
+                .map(entry -> String.format(Locale.ROOT, "%d teeth %s",
                         entry.getKey(), entry.getValue() == 1 ? "once" : entry.getValue() + " times"))
                 .toList());
     }
@@ -124,8 +125,8 @@ final class PieceWork {
             punched.add(work.add(
                     Step.PUNCH,
                     count == 1
-                            ? "Punch the %s hole in the %s".formatted(use, piece.name())
-                            : "Punch the %d %s holes in the %s".formatted(count, use, piece.name()),
+                            ? String.format(Locale.ROOT, "Punch the %s hole in the %s", use, piece.name())
+                            : String.format(Locale.ROOT, "Punch the %d %s holes in the %s", count, use, piece.name()),
                     piece.name(),
                     "round punch",
                     EdgeTools.both(alike.diameterMm())));

@@ -5,6 +5,7 @@ import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import weltwright.job.Job;
+import weltwright.measure.TypedDigits;
 import weltwright.trouble.Trouble;
 
 /** Whose job it is. */
@@ -32,7 +33,7 @@ final class OrderOptions {
 
     private static LocalDate date(String typed) {
         try {
-            return LocalDate.parse(typed.strip());
+            return LocalDate.parse(TypedDigits.ascii(typed).strip());
         } catch (DateTimeParseException e) {
             throw new Trouble("The day cannot be read from \"" + typed + "\".",
                     "Write year, month and day, such as 2026-03-31.", e);

@@ -2,6 +2,7 @@ package weltwright.job;
 
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -9,10 +10,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.cfg.EnumFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.std.StdScalarDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.StdScalarSerializer;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.io.InputStream;
@@ -48,9 +50,9 @@ public final class JobFile {
             .addModule(new JavaTimeModule())
             .addModule(new SimpleModule()
                     .addDeserializer(double.class, new FiniteNumber())
-                    .addDeserializer(Double.class, new FiniteNumber()))
+                    .addDeserializer(Double.class, new FiniteNumber())
+                    .addSerializer(new LowerCaseEnum()))
             .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
-            .enable(EnumFeature.WRITE_ENUMS_TO_LOWERCASE)
             .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -150,6 +152,24 @@ public final class JobFile {
                 throw new IOException(name + " does not match its checksum");
             }
             return bytes;
+        }
+    }
+
+    /**
+     * An enum's name in lower case. Jackson's own feature for it follows the rules of the user's language, and Turkish
+     * has another lower case for I.
+     */
+    private static final class LowerCaseEnum extends StdScalarSerializer<Enum<?>> {
+        private static final long serialVersionUID = 1L;
+
+        LowerCaseEnum() {
+            super(Enum.class, false);
+        }
+
+        @Override
+        public void serialize(Enum<?> value, JsonGenerator generator, SerializerProvider provider)
+                throws IOException {
+            generator.writeString(value.name().toLowerCase(Locale.ROOT));
         }
     }
 

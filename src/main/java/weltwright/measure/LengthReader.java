@@ -109,7 +109,7 @@ final class LengthReader {
 
     /** As typed on any keyboard, in one spelling: lower case, plain digits, dashes, fractions and inch marks. */
     private String plainLetters() {
-        String spaced = GLUED_FRACTION.matcher(typed == null ? "" : typed).replaceAll("$1 ");
+        String spaced = GLUED_FRACTION.matcher(typed == null ? "" : TypedDigits.ascii(typed)).replaceAll("$1 ");
         String text = Normalizer.normalize(spaced.replaceAll("[″”“]|''|′′|’’", "\""), Normalizer.Form.NFKC);
         return text.toLowerCase(Locale.ROOT)
                 .replace('⁄', '/') // what a single-character fraction comes apart with

@@ -1,7 +1,6 @@
 package weltwright.measure;
 
 import java.math.BigDecimal;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import weltwright.trouble.Trouble;
 
@@ -29,7 +28,7 @@ public record NumberField(String name, double least, double greatest, boolean wh
 
     /** What was typed; throws {@link Trouble} that names the field and the text. */
     public double read(String typed) {
-        String text = typed.strip().toLowerCase(Locale.ROOT);
+        String text = TypedDigits.ascii(typed).strip();
         if (!PLAIN.matcher(text).matches()) {
             throw new Trouble("The " + name + " cannot be read from " + LengthReader.quoted(typed) + ".", remedy());
         }

@@ -82,7 +82,7 @@ final class BenchCard {
                 for (CardFlow.Placed placed : pages.get(i)) {
                     placed.block().draw(ink, lettering, new Point(room.getMinX(), room.getMaxY() - placed.downMm()));
                 }
-                card.foot(ink, room, "Bench card, page %d of %d".formatted(i + 1, pages.size()));
+                card.foot(ink, room, "Bench card, page " + (i + 1) + " of " + pages.size());
             }
         }
     }

@@ -50,7 +50,7 @@ final class CheckSquare {
         }
         y -= 1;
         write(heading.line(), SIZE_MM, 2);
-        write("Page %d of %d".formatted(number, of), SIZE_MM, 1);
+        write("Page " + number + " of " + of, SIZE_MM, 1);
         List<String> pieces = new ArrayList<>();
         page.pieces().forEach(laid -> pieces.add(named(laid.drawing())));
         if (!pieces.isEmpty()) {
@@ -106,7 +106,7 @@ final class CheckSquare {
         double leading = SIZE_MM * Lettering.LINE;
         double base = upperLeft.y() - SIZE_MM * Lettering.CAPITAL;
         for (Tile.Side side : tile.joins()) {
-            String words = "%s: %s".formatted(side.words(), tile.spot().neighbour(side).name());
+            String words = side.words() + ": " + tile.spot().neighbour(side).name();
             ink.write(words, new Point(left, base), 0, SIZE_MM, Color.BLACK);
             base -= leading;
         }

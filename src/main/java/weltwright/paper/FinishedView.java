@@ -93,7 +93,7 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
         double off = SIZE_MM * 0.75;
         Point middle = from.towards(to, 0.5).plus(along.left().times(side * off));
         double angle = Label.readable(Math.atan2(along.y(), along.x()));
-        Label.of(lettering, List.of("%d\u00a0mm".formatted(Math.round(lengthMm))), SIZE_MM, middle, angle)
+        Label.of(lettering, List.of(Math.round(lengthMm) + "\u00a0mm"), SIZE_MM, middle, angle)
                 .draw(ink, lettering);
     }
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -132,12 +133,13 @@ public final class PatternPdf {
         List<String> job = new ArrayList<>();
         job.add(heading.line());
         for (Piece piece : pattern.pieces()) {
-            job.add("%s: cut %d from leather of %s mm."
-                    .formatted(piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
+            job.add(String.format(Locale.ROOT, "%s: cut %d from leather of %s mm.",
+                    piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
         }
         if (!pattern.sizes().isEmpty()) {
             job.add(pattern.sizes().stream()
-                    .map(size -> "%s %s\u00a0mm".formatted(size.name(), PieceDrawing.millimetres(size.lengthMm())))
+                    .map(size -> String.format(Locale.ROOT, "%s %s\u00a0mm",
+                            size.name(), PieceDrawing.millimetres(size.lengthMm())))
                     .collect(Collectors.joining("; ", "When it is sewn: ", ".")));
         }
         pattern.advice().forEach(advice -> job.add(AdviceWords.line(advice)));

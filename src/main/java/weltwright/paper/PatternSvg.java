@@ -106,8 +106,8 @@ public final class PatternSvg {
         text(
                 xml,
                 "title",
-                "%s, cut %d, leather %s mm"
-                        .formatted(piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
+                String.format(Locale.ROOT, "%s, cut %d, leather %s mm",
+                        piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
 
         Map<LineStyle, List<Mark>> marks = new EnumMap<>(LineStyle.class);
         for (Mark mark : piece.marks()) {

@@ -45,7 +45,8 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
         LabelSpots spots = new LabelSpots(lettering, piece.outline().polygon(), drawn);
         List<Label> labels = new ArrayList<>(List.of(spots.name(List.of(
                 capital(piece.name()),
-                "cut %d · leather %s mm".formatted(piece.count(), millimetres(piece.thicknessMm()))))));
+                String.format(Locale.ROOT, "cut %d · leather %s mm",
+                        piece.count(), millimetres(piece.thicknessMm()))))));
         for (Mark mark : piece.marks()) {
             if (!mark.label().isBlank()) {
                 labels.add(spots.along(mark.line(), mark.label()));

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.ReferenceSheet;
@@ -138,7 +139,7 @@ public final class SheetPdf {
             for (Point end : List.of(middle.minus(half), middle.plus(half))) {
                 ink.draw(Pen.unbroken(TICK_MM, WORDS), onPage(end.minus(tick)), onPage(end.plus(tick)));
             }
-            String name = "%.0f mm".formatted(ReferenceSheet.BAR_MM);
+            String name = String.format(Locale.ROOT, "%.0f mm", ReferenceSheet.BAR_MM);
             // Off the page's middle, where knives lie.
             double aside = sheet.squareMm() * (squares % 2 == 0 ? 2.5 : 2);
             write(name, middle.minus(along.times(aside)).plus(along.left().times(2.5)), along, BAR_NAME_MM);

@@ -53,8 +53,8 @@ public record DefectLog(Path file) {
     public String keep(String doing, Throwable defect) {
         StringWriter entry = new StringWriter();
         PrintWriter lines = new PrintWriter(entry);
-        lines.printf("%s %s, Java %s on %s%n", LocalDateTime.now().truncatedTo(ChronoUnit.SECONDS), doing,
-                System.getProperty("java.version"), System.getProperty("os.name"));
+        lines.println(LocalDateTime.now().truncatedTo(ChronoUnit.SECONDS) + " " + doing + ", Java "
+                + System.getProperty("java.version") + " on " + System.getProperty("os.name"));
         defect.printStackTrace(lines);
         lines.println();
         lines.flush();

@@ -67,11 +67,11 @@ record EdgeMarks(List<Line> lines, List<Letter> letters, List<Edge> edges) {
 
     private static String told(Edge edge) {
         String done = edge.treatments().stream()
-                .map(t -> "%s, %s: %s %s"
-                        .formatted(t.step().name().toLowerCase(Locale.ROOT), t.side().words(), t.tool(), t.size()))
+                .map(t -> String.format(Locale.ROOT, "%s, %s: %s %s",
+                        t.step().name().toLowerCase(Locale.ROOT), t.side().words(), t.tool(), t.size()))
                 .collect(Collectors.joining("<br>"));
         LineStyle style = EdgeLine.style(edge);
-        return "<html><b>%s: %s</b><br>%s – %s%s</html>"
-                .formatted(edge.piece(), edge.name(), style.letter(), style.meaning(), done.isEmpty() ? "" : "<br>" + done);
+        return String.format(Locale.ROOT, "<html><b>%s: %s</b><br>%s – %s%s</html>",
+                edge.piece(), edge.name(), style.letter(), style.meaning(), done.isEmpty() ? "" : "<br>" + done);
     }
 }

@@ -1,5 +1,6 @@
 package weltwright.window;
 
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -155,18 +156,20 @@ final class KnifeForm extends Form {
         Length blade = new Length(Math.round(s.bladeLengthMm() * 10) / 10.0);
         Length overall = new Length(Math.round(s.overallLengthMm() * 10) / 10.0);
         String within = job.trace()
-                .map(trace -> ", as found give or take %s"
-                        .formatted(new Length(Math.round(trace.landmarkError().bladeLength95Mm() * 10) / 10.0)
+                .map(trace -> String.format(Locale.ROOT, ", as found give or take %s",
+                        new Length(Math.round(trace.landmarkError().bladeLength95Mm() * 10) / 10.0)
                                 .inMillimetres()))
                 .orElse("");
-        return "Blade %s (%s)%s; overall %s (%s).".formatted(
+        return String.format(Locale.ROOT, "Blade %s (%s)%s; overall %s (%s).",
                 blade.inMillimetres(), blade.inInches(), within, overall.inMillimetres(), overall.inInches());
     }
 
     /** The error in words: how far off, what of, and what to do about the greatest part. */
     private static String told(ErrorBudget error) {
-        String within = "Of 100 places on the outline, 95 lie within %.2f mm of the true one."
-                .formatted(error.error95Mm());
+        String within = String.format(
+                Locale.ROOT,
+                "Of 100 places on the outline, 95 lie within %.2f mm of the true one.",
+                error.error95Mm());
         if (error.parts().isEmpty()) {
             return within;
         }
@@ -176,11 +179,11 @@ final class KnifeForm extends Form {
                 .limit(PARTS_TOLD - 1)
                 .map(KnifeForm::told)
                 .collect(Collectors.joining(", then "));
-        return "%s Most of that comes from %s%s. To be surer: %s"
-                .formatted(within, told(most), others.isEmpty() ? "" : ", then " + others, most.remedy());
+        return String.format(Locale.ROOT, "%s Most of that comes from %s%s. To be surer: %s",
+                within, told(most), others.isEmpty() ? "" : ", then " + others, most.remedy());
     }
 
     private static String told(ErrorBudget.Part part) {
-        return "%s (%.2f mm)".formatted(part.cause(), part.error95Mm());
+        return String.format(Locale.ROOT, "%s (%.2f mm)", part.cause(), part.error95Mm());
     }
 }

@@ -18,6 +18,7 @@ import weltwright.job.Fields;
 import weltwright.measure.Length;
 import weltwright.measure.LengthField;
 import weltwright.measure.NumberField;
+import weltwright.measure.TypedDigits;
 import weltwright.trouble.Trouble;
 
 /** The kinds of line that the forms are made of. */
@@ -113,7 +114,7 @@ final class Lines {
         return new Entry<>(
                 name,
                 value,
-                text -> text.isBlank() ? Optional.empty() : Optional.of(readDay(name, text.strip())),
+                text -> text.isBlank() ? Optional.empty() : Optional.of(readDay(name, TypedDigits.ascii(text.strip()))),
                 v -> v.map(Lines::day).orElse(""),
                 false);
     }

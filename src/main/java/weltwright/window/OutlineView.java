@@ -5,6 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JPopupMenu;
 import weltwright.geometry.Node;
@@ -199,7 +200,7 @@ final class OutlineView extends Drawing {
         }
         ink.legend(bench.job()
                 .trace()
-                .map(t -> "95 of 100 places within %.2f mm".formatted(t.error().error95Mm()))
+                .map(t -> String.format(Locale.ROOT, "95 of 100 places within %.2f mm", t.error().error95Mm()))
                 .orElse(""));
     }
 

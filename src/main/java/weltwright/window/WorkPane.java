@@ -6,6 +6,7 @@ import java.awt.Graphics;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
@@ -90,8 +91,8 @@ final class WorkPane extends JPanel {
         Operation chosen = steps.operations.get(row);
         String before = constraints.stream()
                 .filter(constraint -> constraint.after().equals(chosen))
-                .map(constraint -> "step %d (%s)"
-                        .formatted(steps.operations.indexOf(constraint.before()) + 1, constraint.why()))
+                .map(constraint -> String.format(Locale.ROOT, "step %d (%s)",
+                        steps.operations.indexOf(constraint.before()) + 1, constraint.why()))
                 .distinct()
                 .collect(Collectors.joining("; "));
         why.say("Step " + (row + 1) + " waits for " + (before.isEmpty() ? "nothing." : before + "."));

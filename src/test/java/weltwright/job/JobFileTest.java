@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Consumer;
@@ -60,6 +61,47 @@ class JobFileTest {
         Job job = Jobs.full();
         JobFile.write(job, file);
         assertThat(JobFile.read(file)).isEqualTo(job);
+    }
+
+    /** In Turkish the small letter of I has no dot (Unicode, SpecialCasing.txt). */
+    @Test
+    void aJobIsWrittenAlikeInEveryLanguage() throws IOException {
+        Locale usual = Locale.getDefault();
+        try {
+            for (String language : List.of("en", "tr", "ar", "fa", "hi", "th-TH-u-nu-thai")) {
+                Locale.setDefault(Locale.forLanguageTag(language));
+                JobFile.write(Jobs.full(), file);
+                assertThat(JobFile.read(file)).as(language).isEqualTo(Jobs.full());
+                Locale.setDefault(Locale.ROOT);
+                assertThat(JobFile.read(file)).as(language).isEqualTo(Jobs.full());
+                assertThat(documentOf(file)).as(language).contains("\"right\"").doesNotContain("ı");
+            }
+        } finally {
+            Locale.setDefault(usual);
+        }
+    }
+
+    /** Earlier programs wrote a dotless i where the computer's language was Turkish. */
+    @Test
+    void aJobThatWasWrittenInTurkishOpens() throws IOException {
+        JobFile.write(Jobs.full(), file);
+        String turkish = documentOf(file).replace("\"right\"", "\"rıght\"").replace("\"strip\"", "\"strıp\"");
+        assertThat(turkish).contains("rıght");
+        Path old = folder.resolve("old.wwj");
+        try (ZipFile from = new ZipFile(file.toFile());
+                ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(old))) {
+            to.putNextEntry(new ZipEntry("job.json"));
+            to.write(turkish.getBytes(StandardCharsets.UTF_8));
+            to.putNextEntry(new ZipEntry("photo.png"));
+            to.write(from.getInputStream(from.getEntry("photo.png")).readAllBytes());
+        }
+        assertThat(JobFile.read(old)).isEqualTo(Jobs.full());
+    }
+
+    private static String documentOf(Path job) throws IOException {
+        try (ZipFile zip = new ZipFile(job.toFile())) {
+            return new String(zip.getInputStream(zip.getEntry("job.json")).readAllBytes(), StandardCharsets.UTF_8);
+        }
     }
 
     @Test

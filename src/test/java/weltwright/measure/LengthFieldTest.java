@@ -49,6 +49,12 @@ class LengthFieldTest {
             ½"            | 12.7
             1/64 in       | 0.396875
             19 millimetres| 19
+            ١٩٫٥ mm       | 19.5
+            ۱۹٫۵ mm       | 19.5
+            १९.५ mm       | 19.5
+            ๑๙,๕          | 19.5
+            １９．５ｍｍ    | 19.5
+            ‏١٩‏ mm | 19
             """)
     void readsWhatMakersWrite(String typed, double mm) {
         assertThat(ANY.readMm(typed)).isCloseTo(mm, within(1e-12));
