@@ -34,13 +34,16 @@ if %MAJOR% GEQ 23 set "QUIET=--sun-misc-unsafe-memory-access=allow"
 rem What OpenCV logs of a damaged picture is said again by the program, in plain words.
 set "OPENCV_LOG_LEVEL=SILENT"
 
+rem JavaCPP looks along java.library.path, which here includes the current folder, for parts of OpenCV that are not in
+rem its jars; none of them is needed, so the path is empty.
+
 rem Half of the memory, if need be: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
 rem But it begins small and clears up as it goes: what is in use is little.
 if "%~1"=="" (
-    start "Weltwright" "%JAVA%w" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC %QUIET% -jar "%JAR%"
+    start "Weltwright" "%JAVA%w" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC %QUIET% -Djava.library.path= -jar "%JAR%"
     exit /b 0
 )
-"%JAVA%" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC %QUIET% -jar "%JAR%" %*
+"%JAVA%" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC %QUIET% -Djava.library.path= -jar "%JAR%" %*
 exit /b %ERRORLEVEL%
 
 :install

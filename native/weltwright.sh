@@ -41,7 +41,9 @@ fi
 # What OpenCV logs of a damaged picture is said again by the program, in plain words.
 export OPENCV_LOG_LEVEL=SILENT
 
+# JavaCPP looks along java.library.path for parts of OpenCV that are not in its jars, and none of them is needed.
+
 # Half of the memory, if need be: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
 # But it begins small and clears up as it goes: what is in use is little, and left to itself Java would put off clearing
 # until it held several times as much as the photo. What a trace needs for a moment fits into the part for what is new.
-exec "$java" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC $quiet -jar "$jar" "$@"
+exec "$java" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC $quiet -Djava.library.path= -jar "$jar" "$@"

@@ -1,16 +1,21 @@
 package weltwright;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -47,6 +52,54 @@ class WeltwrightTest {
         assertThat(misuse.err().strip()).contains("--help").doesNotContain("\n");
     }
 
+    /** Code is loaded from there: what somebody put in a library's place, of its size and age, must not be. */
+    @Test
+    void aPlantedLibraryIsNotLoaded() throws Exception {
+        Path cache = folder.resolve("cache");
+        Map<String, String> environment = Map.of("XDG_CACHE_HOME", cache.toString());
+        Path sheet = folder.resolve("sheet.pdf");
+        assertThat(start(environment, "sheet", "-o", sheet.toString()).code()).isZero();
+        List<Path> libraries;
+        try (Stream<Path> all = Files.walk(cache)) {
+            libraries = all.filter(path -> path.getFileName().toString().contains("opencv_core"))
+                    .filter(path -> Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))
+                    .toList();
+        }
+        assumeFalse(libraries.isEmpty(), "this system has another place for caches");
+        byte[] genuine = Files.readAllBytes(libraries.get(0));
+        for (Path library : libraries) {
+            FileTime age = Files.getLastModifiedTime(library);
+            Files.write(library, new byte[(int) Files.size(library)]);
+            Files.setLastModifiedTime(library, age);
+        }
+        Ended again = start(environment, "sheet", "-o", folder.resolve("again.pdf").toString());
+        assertThat(again.err()).isEmpty();
+        assertThat(again.code()).isZero();
+        assertThat(Files.readAllBytes(libraries.get(0))).isEqualTo(genuine);
+    }
+
+    /** Never the common directory for temporary files instead, where anybody may have put something. */
+    @Test
+    void withoutAFolderForTheImageLibraryItSaysSo() throws Exception {
+        Path file = Files.writeString(folder.resolve("cache"), "a file is no folder");
+        Path temporary = Files.createDirectory(folder.resolve("tmp"));
+        Ended ended = start(
+                Map.of(
+                        "XDG_CACHE_HOME",
+                        file.toString(),
+                        "JAVA_TOOL_OPTIONS",
+                        "-Duser.home=" + file + " -Djava.io.tmpdir=" + temporary),
+                "sheet",
+                "-o",
+                folder.resolve("sheet.pdf").toString());
+        assertThat(ended.code()).isEqualTo(1);
+        assertThat(ended.err().lines().filter(line -> !line.startsWith("Picked up JAVA_TOOL_OPTIONS")))
+                .singleElement()
+                .asString()
+                .contains(file.toString(), "cannot be written", "160 MB");
+        assertThat(temporary).isEmptyDirectory();
+    }
+
     /** As this test's, without the logger that only the tests' own libraries bring. */
     private static String classPath() {
         return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
@@ -57,6 +110,10 @@ class WeltwrightTest {
     private record Ended(int code, String out, String err) {}
 
     private Ended start(String... args) throws IOException, InterruptedException {
+        return start(Map.of(), args);
+    }
+
+    private Ended start(Map<String, String> environment, String... args) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Djava.awt.headless=true",
@@ -66,12 +123,12 @@ class WeltwrightTest {
         command.addAll(List.of(args));
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
-        Process process = new ProcessBuilder(command)
+        ProcessBuilder builder = new ProcessBuilder(command)
                 .directory(folder.toFile())
                 .redirectOutput(out.toFile())
-                .redirectError(err.toFile())
-                .start();
-        int code = process.waitFor();
+                .redirectError(err.toFile());
+        builder.environment().putAll(environment);
+        int code = builder.start().waitFor();
         return new Ended(
                 code,
                 Files.readString(out, Charset.defaultCharset()),

@@ -24,7 +24,6 @@ import org.bytedeco.opencv.global.opencv_objdetect;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.MatVector;
 import org.bytedeco.opencv.opencv_core.Size;
-import org.bytedeco.opencv.opencv_java;
 import org.bytedeco.opencv.opencv_objdetect.CharucoBoard;
 import org.bytedeco.opencv.opencv_objdetect.CharucoDetector;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,6 +31,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import weltwright.geometry.Point;
+import weltwright.ground.Natives;
 import weltwright.ground.ReferenceSheet;
 
 /** The sheet as it comes out of a printer, read by OpenCV's own detector. */
@@ -180,7 +180,7 @@ class SheetPdfTest {
 
     private static Found detect(
             BufferedImage page, int across, int down, int squareMm, int markerMm, int firstId) {
-        org.bytedeco.javacpp.Loader.load(opencv_java.class);
+        Natives.load();
         byte[] grey = ((DataBufferByte) page.getRaster().getDataBuffer()).getData();
         int count = across * down / 2;
         try (BytePointer pixels = new BytePointer(grey);

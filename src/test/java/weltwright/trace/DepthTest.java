@@ -4,12 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.IntStream;
-import org.bytedeco.javacpp.Loader;
-import org.bytedeco.opencv.opencv_java;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.ground.Natives;
 
 /** In a circle, where the depth is the radius less the distance from its middle. */
 class DepthTest {
@@ -19,7 +18,7 @@ class DepthTest {
 
     @BeforeAll
     static void load() {
-        Loader.load(opencv_java.class);
+        Natives.load();
     }
 
     @Test

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
-import org.bytedeco.javacpp.Loader;
-import org.bytedeco.opencv.opencv_java;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.opencv.core.Core;
@@ -20,6 +18,7 @@ import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.ground.Natives;
 import weltwright.ground.Picture;
 import weltwright.photo.Photo;
 
@@ -31,7 +30,7 @@ class EdgePathTest {
 
     @BeforeAll
     static void loadNatives() {
-        Loader.load(opencv_java.class);
+        Natives.load();
     }
 
     @Test

@@ -1,8 +1,6 @@
 package weltwright.trace;
 
 import java.util.function.Function;
-import org.bytedeco.javacpp.Loader;
-import org.bytedeco.opencv.opencv_java;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -12,6 +10,7 @@ import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.ground.Camera;
+import weltwright.ground.Natives;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
@@ -29,7 +28,7 @@ final class FromAbove {
     private static final double NOISE = 3;
 
     static {
-        Loader.load(opencv_java.class);
+        Natives.load();
     }
 
     private final int widthPx;

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
-import org.bytedeco.javacpp.Loader;
-import org.bytedeco.opencv.opencv_java;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.opencv.core.CvType;
@@ -18,6 +16,7 @@ import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.ground.Natives;
 import weltwright.ground.Picture;
 import weltwright.photo.Photo;
 
@@ -38,7 +37,7 @@ class LostTipTest {
 
     @BeforeAll
     static void loadNatives() {
-        Loader.load(opencv_java.class);
+        Natives.load();
     }
 
     @Test

@@ -4,13 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Random;
 import java.util.function.IntUnaryOperator;
-import org.bytedeco.javacpp.Loader;
-import org.bytedeco.opencv.opencv_java;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
+import weltwright.ground.Natives;
 
 /** Parting pictures of two halves, of which the border is known. */
 class RandomWalkTest {
@@ -21,7 +20,7 @@ class RandomWalkTest {
 
     @BeforeAll
     static void loadNatives() {
-        Loader.load(opencv_java.class);
+        Natives.load();
     }
 
     /** The seeds are not half-way from the edge: the edge decides, and runs on where a shade hides it for a while. */

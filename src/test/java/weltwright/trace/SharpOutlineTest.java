@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Optional;
-import org.bytedeco.javacpp.Loader;
-import org.bytedeco.opencv.opencv_java;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
@@ -19,6 +17,7 @@ import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.ground.Natives;
 import weltwright.trouble.Trouble;
 
 /** Drawn pictures of a slab on grey paper, at the trace's five pixels to the millimetre; distances by JTS. */
@@ -39,7 +38,7 @@ class SharpOutlineTest {
 
     @BeforeAll
     static void load() {
-        Loader.load(opencv_java.class);
+        Natives.load();
     }
 
     @Test

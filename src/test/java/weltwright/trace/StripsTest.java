@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import org.bytedeco.javacpp.Loader;
-import org.bytedeco.opencv.opencv_java;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -16,6 +14,7 @@ import org.opencv.core.MatOfByte;
 import org.opencv.imgcodecs.Imgcodecs;
 import weltwright.geometry.Point;
 import weltwright.ground.Camera;
+import weltwright.ground.Natives;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
@@ -49,7 +48,7 @@ class StripsTest {
 
     @BeforeAll
     static void draw() {
-        Loader.load(opencv_java.class);
+        Natives.load();
         byte[] bgr = new byte[3 * COLUMNS * ROWS];
         for (int i = 0; i < COLUMNS * ROWS; i++) {
             bgr[3 * i] = (byte) (FIRST_LEVEL + i % COLUMNS);
