@@ -1,13 +1,15 @@
 package weltwright.sheath;
 
 import java.util.List;
-import weltwright.geometry.Region;
+import java.util.Optional;
 
 /** What holds a sheath on the belt: what it takes of the back, and what it adds to it. In the frame of the flat back. */
 interface BeltFitting {
 
-    /** The back with whatever of it belongs to this; {@code filletMm} rounds the corners between. */
-    Region with(Region back, double filletMm);
+    /** What belongs to this of the back and stands up from its throat. */
+    default Optional<Upstand> upstand() {
+        return Optional.empty();
+    }
 
     List<Hole> holesInBack();
 

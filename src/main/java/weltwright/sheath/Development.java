@@ -90,20 +90,52 @@ final class Development {
         return row;
     }
 
-    /** Where a point between fold and edge lies on the flat leather; over a panel it stays where it is. */
+    /**
+     * Where a point of the knife's plane lies on the flat leather. Half of a folded body carries all that lies at one station
+     * as far as the row on the edge's side there, and what is deeper than the row as far as its deepest point. A panel grows
+     * to both sides, so there a point only goes along the knife: as far as the row on either side of it, each by its share.
+     */
     Point flat(Point p) {
-        return form.folded() ? new Point(p.x(), p.y() - growth(edgeGrowth, edgeTurnMm, p.x())) : p;
+        Point edge = rowShift(p.x(), -1);
+        if (form.folded()) {
+            return p.plus(edge);
+        }
+        Point spine = rowShift(p.x(), 1);
+        double edgeY = points.get(nearest(p.x(), -1)).y();
+        double spineY = points.get(nearest(p.x(), 1)).y();
+        double share = edgeY == spineY ? 0.5 : Math.max(0, Math.min(1, (p.y() - edgeY) / (spineY - edgeY)));
+        return p.plus(new Point(edge.x() + share * (spine.x() - edge.x()), 0));
     }
 
-    /**
-     * Where a point of the sheath's tip lies on the flat leather, beyond the last growth: as far from the row as it is in
-     * the knife's plane.
-     */
-    Point flatAtTip(Point p) {
-        if (!form.folded()) {
-            return p;
+    /** By how much laying flat moves the row at a station; {@code way} leads from its deepest point to the side meant. */
+    private Point rowShift(double x, int way) {
+        int deep = nearest(x, way);
+        int out = deep + way;
+        Point shift = shift(deep);
+        if (out < 0 || out >= points.size() || points.get(deep).x() <= x) {
+            return shift;
         }
-        return p.plus(row.points().get(deepest).minus(points.get(deepest)));
+        double apart = points.get(deep).x() - points.get(out).x();
+        return apart <= 0 ? shift : shift.towards(shift(out), Math.min(1, (points.get(deep).x() - x) / apart));
+    }
+
+    private Point shift(int k) {
+        return row.points().get(k).minus(points.get(k));
+    }
+
+    /** The point of the row on one side that is the last, seen from the deepest one, to be no nearer to the throat than x. */
+    private int nearest(double x, int way) {
+        int near = deepest;
+        int far = way < 0 ? 0 : points.size() - 1;
+        while (near != far && Math.abs(far - near) > 1) {
+            int middle = (near + far) / 2;
+            if (points.get(middle).x() >= x) {
+                near = middle;
+            } else {
+                far = middle;
+            }
+        }
+        return near;
     }
 
     private int deepest() {

@@ -25,14 +25,17 @@ final class Planform {
     /** A hollow of the outer edge is no tighter than this: a knife can follow it, and the eye too. */
     private static final double FAIR_RADIUS_MM = 25;
 
-    /** Room between the knife's tip and the drain hole, so that the hole does not show the tip. */
-    private static final double TIP_TO_DRAIN_MM = 1;
-
     /** Stations of the cavity, about 1 mm apart, to either side of one that its sides are faired with. */
     private static final int FAIRED_OVER = 6;
 
-    /** How far back from the drain hole the sheath draws together to its tip. */
+    /** How far back from the knife's tip the sheath draws together to its own. */
     private static final double NOSE_MM = 30;
+
+    /** The cavity is rounded no tighter than this at its tip: an awl's point starts a tear in a sharper corner. */
+    private static final double LEAST_NOSE_MM = 1.6;
+
+    /** Of leather between the rim of the drain hole and the cavity's side. */
+    private static final double ROUND_DRAIN_MM = 0.5;
 
     /** By so much the two halves of a folded cavity overlap at the fold, that they become one. */
     private static final double OVERLAP_MM = 0.01;
@@ -58,6 +61,8 @@ final class Planform {
     private final double weltMm;
     private final double foldMm;
     private final Optional<Fastener> eyelet;
+    /** Radius of the room round the drain hole's middle, or round the tip where there is none, before ease is added. */
+    private final double bayMm;
     private final Point drain;
     private final Region cavity;
     private final ThroatCut throat;
@@ -77,8 +82,10 @@ final class Planform {
                 ? Optional.of(spec.hardware().fastener(Hardware.Kind.EYELET, spec.leather().thicknessMm()))
                 : Optional.empty();
         double drainRadius = eyelet.map(Fastener::capMm).orElse(spec.drain().diameterMm()) / 2;
-        drain = drain(cavity.tip(), drainRadius);
-        this.cavity = fairCavity(cavity, drainRadius);
+        bayMm = Math.max(
+                0.1, Math.max(LEAST_NOSE_MM, drainRadius == 0 ? 0 : drainRadius + ROUND_DRAIN_MM) - spec.easeMm());
+        drain = drain(cavity, drainRadius);
+        this.cavity = fairCavity(cavity);
         Region rows = this.cavity.grown(spec.welt().innerMarginMm());
         throat = throat(rows);
         row = rowToItsEnd(rows).resampled(ROW_STEP_MM);
@@ -120,7 +127,7 @@ final class Planform {
         return weltMm;
     }
 
-    /** Middle of the drain hole, just past the tip, in a bay of the cavity of its own. */
+    /** Middle of the drain hole, in a bay of the cavity of its own; the tip where there is none. */
     Point drain() {
         return drain;
     }
@@ -135,11 +142,13 @@ final class Planform {
         return eyelet;
     }
 
-    /** Past the tip, and in a folded sheath clear of where the leather draws together to the fold. */
-    private Point drain(Point tip, double radius) {
-        return radius == 0
-                ? tip
-                : new Point(tip.x() + radius + TIP_TO_DRAIN_MM, Math.min(tip.y(), weltEndMm() - radius));
+    private Point drain(Cavity swept, double radius) {
+        if (radius == 0) {
+            return swept.tip();
+        }
+        return folded()
+                ? DrainPlace.inFold(swept, radius, bayMm, nosePoints(swept), foldMm, weltEndMm())
+                : DrainPlace.pastTip(swept.tip(), radius);
     }
 
     /** The knife's room, up to the throat and a good way out of it; for a folded sheath with its mirror image. */
@@ -209,7 +218,7 @@ final class Planform {
         return foldMm - weltMm / 2;
     }
 
-    private Region fairCavity(Cavity swept, double drainRadius) {
+    private Region fairCavity(Cavity swept) {
         List<Point> round = new ArrayList<>(faired(swept.sweptEdge(), -1));
         boolean meet = spec.kind() == SheathKind.PANELS_EDGE_WELT;
         List<Point> spine = new ArrayList<>(faired(meet ? meetingLine(swept) : swept.sweptSpine(), 1));
@@ -220,7 +229,7 @@ final class Planform {
         round.add(new Point(throatMm - FAR_MM / 5, spine.get(spine.size() - 1).y()));
         round.add(new Point(throatMm - FAR_MM / 5, round.get(0).y()));
         Region room = Region.ofCrossing(Polyline.closed(round), HAIR_MM);
-        room = room.union(nose(swept, Math.max(0.1, drainRadius + TIP_TO_DRAIN_MM / 2 - spec.easeMm())));
+        room = room.union(nose(swept));
         if (!folded()) {
             return room.grown(spec.easeMm() + FAIR_RADIUS_MM).grown(-FAIR_RADIUS_MM);
         }
@@ -294,12 +303,18 @@ final class Planform {
     }
 
     /** The last of the knife drawn together with the bay of the drain hole, so that the tip of the sheath has no neck. */
-    private Region nose(Cavity swept, double bayRadius) {
-        List<Point> points = new ArrayList<>(Region.disc(drain, bayRadius).boundary().points());
-        for (Polyline side : List.of(swept.sweptEdge(), swept.sweptSpine())) {
-            side.points().stream().filter(p -> p.x() > drain.x() - NOSE_MM).forEach(points::add);
-        }
+    private Region nose(Cavity swept) {
+        List<Point> points = nosePoints(swept);
+        points.addAll(Region.disc(drain, bayMm).boundary().points());
         return Region.hull(points);
+    }
+
+    private static List<Point> nosePoints(Cavity swept) {
+        List<Point> points = new ArrayList<>();
+        for (Polyline side : List.of(swept.sweptEdge(), swept.sweptSpine())) {
+            side.points().stream().filter(p -> p.x() > swept.tip().x() - NOSE_MM).forEach(points::add);
+        }
+        return points;
     }
 
     private ThroatCut throat(Region rows) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import weltwright.fit.Bend;
 import weltwright.geometry.Point;
-import weltwright.geometry.Region;
 
 /**
  * A sheath that hangs from the belt by a ring: a short strap on its back holds the ring, and a strap over the belt hangs in
@@ -36,11 +35,6 @@ final class RingHanger implements BeltFitting {
         // The short end stands up between the two legs, so the belt begins above it.
         LoopOver alone = LoopOver.belt(spec);
         belt = new LoopOver(alone.openingMm() + Strap.beyondMm(rivet), alone.throughMm(), alone.leather());
-    }
-
-    @Override
-    public Region with(Region back, double filletMm) {
-        return back;
     }
 
     @Override

@@ -14,14 +14,6 @@ final class SheathDraft {
     /** A throat is hollowed by no more than this share of its width. */
     private static final double DEEPEST_HOLLOW = 0.12;
 
-    /** Where the belt loop's tail leaves the throat, no sharp corner from which the leather would tear. */
-    private static final double FILLET_MM = 6;
-
-    private static final double LEAST_FILLET_MM = 2;
-
-    /** A box of stitches of this width holds any belt knife. Common practice; no source. */
-    private static final double GOOD_BOX_MM = 14;
-
     /** The hollow starts so far outside the throat, that it comes in at a slant and not on the throat's own line. */
     private static final double GRAZE_MM = 0.02;
 
@@ -124,8 +116,7 @@ final class SheathDraft {
         round.addAll(row.map(this::acrossFold).reversed().points());
         ThroatCut throat = throat(row);
         double rowTop = row.points().get(0).y();
-        Region outline = withWhatHoldsIt(
-                trimmed(round, throat), spec.belt().style() == BeltHold.Style.TAIL ? filletByFold() : FILLET_MM);
+        Region outline = withWhatHoldsIt(trimmed(round, throat));
         outline = hollowed(outline, throat, fold, 2 * fold - rowTop - 1.5 * margin);
         List<Hole> holes = new ArrayList<>();
         holes.addAll(StitchRow.holes(stitches.on(row)));
@@ -146,16 +137,11 @@ final class SheathDraft {
         marks.add(knifeMark(backLeather));
         marks.add(grain(acrossFold(middleOf(backLeather))));
         if (hasDrain()) {
-            Hole drain = drain(backLeather.flatAtTip(form.drain()));
+            Hole drain = drain(backLeather.flat(form.drain()));
             holes.add(drain);
             holes.add(drain(acrossFold(drain.centre())));
         }
         return back.lay(new Piece("body", 1, spec.leather().thicknessMm(), cut(outline), holes, marks));
-    }
-
-    /** The foot of a tail is rounded no farther than there is room next to the fold. */
-    private double filletByFold() {
-        return Math.max(LEAST_FILLET_MM, Math.min(FILLET_MM, form.foldMm() - room.highMm() - spec.stitching().marginMm()));
     }
 
     private Piece face() {
@@ -170,12 +156,14 @@ final class SheathDraft {
     private Piece back() {
         Region outline = trimmed(backLeather.row().points(), throat(backLeather.row()));
         return back.lay(
-                panel("back", backLeather, withWhatHoldsIt(outline, FILLET_MM), holesInBack(), belt.marksOnBack()));
+                panel("back", backLeather, withWhatHoldsIt(outline), holesInBack(), belt.marksOnBack()));
     }
 
-    private Region withWhatHoldsIt(Region outline, double filletMm) {
-        Region held = belt.with(outline, filletMm);
-        return strap.isPresent() ? strap.get().with(held, filletMm) : held;
+    private Region withWhatHoldsIt(Region outline) {
+        List<Upstand> upstands = new ArrayList<>();
+        belt.upstand().ifPresent(upstands::add);
+        strap.flatMap(StrapRoundHandle::upstand).ifPresent(upstands::add);
+        return Upstand.on(outline, upstands);
     }
 
     private List<Hole> holesInBack() {
@@ -189,7 +177,7 @@ final class SheathDraft {
         List<Hole> holes = new ArrayList<>(StitchRow.holes(stitches.on(leather.row())));
         holes.addAll(moreHoles);
         if (hasDrain()) {
-            holes.add(drain(leather.flatAtTip(form.drain())));
+            holes.add(drain(leather.flat(form.drain())));
         }
         List<Mark> marks = new ArrayList<>(
                 stitches.marks(leather.row(), spec.stitching().marginMm(), 0, stitches.count() - 1));
@@ -263,16 +251,15 @@ final class SheathDraft {
             low = Math.max(low, backLeather.flat(edge.get(i)).y() + safe);
             spineSide = Math.min(spineSide, spine.get(i).y() - (knife.doubleEdged() ? safe : 0));
         }
-        double high = spineSide;
-        if (form.folded()) {
-            // The foot of the tail stays clear of the fold, farther where the knife is wide enough.
-            double toFold = form.foldMm() - spec.stitching().marginMm();
-            high = toFold - Math.max(LEAST_FILLET_MM, Math.min(FILLET_MM, toFold - low - GOOD_BOX_MM));
-        }
-        ThroatCut throat = throat(backLeather.row());
+        double margin = spec.stitching().marginMm();
+        Polyline row = backLeather.row();
+        double from = row.points().get(0).y() - margin;
+        double to = form.folded() ? form.foldMm() : row.points().get(row.points().size() - 1).y() + margin;
+        double high = form.folded() ? to - margin : spineSide;
+        ThroatCut throat = throat(row);
         double deepest = Math.max(throat.atMm(low), throat.atMm(high));
         return new BackRoom(
-                deepest, low, high, cavity.tip().x() - cavity.stationMm(0), -spec.carry().towardsEdgeRad());
+                deepest, low, high, cavity.tip().x() - cavity.stationMm(0), -spec.carry().towardsEdgeRad(), throat, from, to);
     }
 
     private boolean hasDrain() {
@@ -286,12 +273,12 @@ final class SheathDraft {
     /** One on the face and one on the back, each through its own leather. */
     private Optional<Fastening> eyelets() {
         return form.eyelet().map(eyelet -> {
-            Point onBack = backLeather.flatAtTip(form.drain());
+            Point onBack = backLeather.flat(form.drain());
             double thickness = spec.leather().thicknessMm();
             Seam.Layer inFace = form.folded()
                     ? back.lay(new Seam.Layer("body", "face half", thickness, 0, true, List.of(acrossFold(onBack))))
                     : face.lay(new Seam.Layer(
-                            "face", "", thickness, 0, true, List.of(faceLeather.flatAtTip(form.drain()))));
+                            "face", "", thickness, 0, true, List.of(faceLeather.flat(form.drain()))));
             return new Fastening("drain eyelets", eyelet, List.of(
                     inFace,
                     back.lay(new Seam.Layer(

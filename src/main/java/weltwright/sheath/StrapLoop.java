@@ -5,7 +5,6 @@ import java.util.List;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.geometry.Region;
 import weltwright.trouble.Trouble;
 
 /**
@@ -33,9 +32,8 @@ final class StrapLoop implements BeltFitting {
 
     /** A short strap over a ring that stands clear of the throat. */
     static StrapLoop overRing(SheathSpec spec, BackRoom room, double clearMm, double wireMm) {
-        BackRoom upright = new BackRoom(room.throatMm(), room.lowMm(), room.highMm(), room.lengthMm(), 0);
         double opening = belowThroatMm(spec, rivet(spec)) + clearMm + wireMm;
-        return new StrapLoop(spec, "ring strap", new LoopOver(opening, wireMm, spec.leather()), false, upright);
+        return new StrapLoop(spec, "ring strap", new LoopOver(opening, wireMm, spec.leather()), false, room.upright());
     }
 
     private StrapLoop(SheathSpec spec, String piece, LoopOver loop, boolean sewn, BackRoom room) {
@@ -69,11 +67,6 @@ final class StrapLoop implements BeltFitting {
 
     private static double belowThroatMm(SheathSpec spec, Fastener rivet) {
         return Math.max(2 * spec.stitching().marginMm(), 2 * Strap.capRoomMm(rivet));
-    }
-
-    @Override
-    public Region with(Region back, double filletMm) {
-        return back;
     }
 
     @Override

@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import weltwright.fit.Hull;
 import weltwright.geometry.Point;
 import weltwright.geometry.Region;
@@ -91,16 +92,16 @@ final class StrapRoundHandle {
                         strap.grain((middle().y() + over().y()) / 2)));
     }
 
-    /** The back with a tongue to rivet the strap to, where it needs one. */
-    Region with(Region back, double filletMm) {
+    /** A tongue to rivet the strap to, where it needs one. */
+    Optional<Upstand> upstand() {
         if (!needsTongue) {
-            return back;
+            return Optional.empty();
         }
         double top = room.throatMm() - choice.aboveThroatMm() - Strap.WIDTH_MM / 2 - CLEAR_MM;
         double half = TONGUE_MM / 2;
         Region tongue = Region.box(top, room.middleMm() - half, room.throatMm() + 3, room.middleMm() + half)
                 .withCornersRounded(half / 2);
-        return back.union(tongue).withNotchesFilled(filletMm);
+        return Optional.of(new Upstand(tongue, Upstand.FILLET_MM));
     }
 
     Hole holeInBack() {

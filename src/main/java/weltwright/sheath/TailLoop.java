@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import weltwright.fit.DrawCheck;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
@@ -11,7 +12,8 @@ import weltwright.trouble.Trouble;
 
 /**
  * A tail that runs up from the back, is folded down behind it, and is sewn to it below the throat in a box of stitches. The
- * belt passes between tail and back. Where the sheath is to lean, tail and box are turned together about the box's middle.
+ * belt passes between tail and back. Where the sheath is to lean, tail and box are turned together about the box's middle; box and foot then keep within
+ * the back all the same.
  */
 final class TailLoop implements BeltFitting {
     /** Wanted height of the box of stitches, the least, and the greatest width of it. Common practice. */
@@ -22,49 +24,111 @@ final class TailLoop implements BeltFitting {
     private static final double BOX_WIDTH_MM = 28;
     private static final double LEAST_BOX_WIDTH_MM = 6;
 
+    /** A box of stitches of this width holds any belt knife; up to it the foot's fillet gives way. Common practice. */
+    private static final double GOOD_BOX_WIDTH_MM = 14;
+
+    private static final double SIZE_STEP_MM = 0.5;
+
     private final SheathSpec spec;
+    private final BackRoom room;
     private final LoopOver loop;
-    private final StitchBox box;
     private final double margin;
+    private final double belowThroatMm;
+    private final StitchBox box;
+    private final double filletMm;
     private final double top;
-    private final double throat;
     private final double middle;
     private final Placement lean;
 
     TailLoop(SheathSpec spec, BackRoom room) {
         this.spec = spec;
+        this.room = room;
         loop = LoopOver.belt(spec);
         margin = spec.stitching().marginMm();
-        middle = room.middleMm();
-        throat = room.throatMm();
-        double sine = Math.abs(Math.sin(room.leanRad()));
-        double cosine = Math.cos(room.leanRad());
-        double height = BOX_HEIGHT_MM;
-        while (height > LEAST_BOX_HEIGHT_MM && widthBeside(height, room) < LEAST_BOX_WIDTH_MM) {
-            height -= 1;
-        }
-        double width = Math.min(BOX_WIDTH_MM, widthBeside(height, room));
-        if (width < LEAST_BOX_WIDTH_MM) {
-            throw new Trouble(
-                    "The knife is too slim for a belt loop whose stitches the edge cannot reach.",
-                    "Choose a riveted strap, less tilt, a smaller stitch margin, or leather and welt that are thicker.");
-        }
-        box = StitchBox.of(width, height, spec.stitching().pitchMm());
-        double turnedHalf = box.heightMm() / 2 * cosine + width / 2 * sine;
-        double belowThroat = Math.min(2 * margin, loop.openingMm() / 3);
-        top = throat + belowThroat + turnedHalf - box.heightMm() / 2;
-        lean = room.leaning(new Point(top + box.heightMm() / 2, middle));
-        if (belowThroat + 2 * turnedHalf + 2 * margin > room.lengthMm()) {
+        belowThroatMm = Math.min(2 * margin, loop.openingMm() / 3);
+        Fit fit = widest();
+        box = fit.box;
+        filletMm = fit.filletMm;
+        middle = (fit.lowMm + fit.highMm) / 2;
+        top = boxMiddleMm(box) - box.heightMm() / 2;
+        lean = room.leaning(new Point(boxMiddleMm(box), middle));
+        if (belowThroatMm + 2 * alongMm(box) + 2 * margin > room.lengthMm()) {
             throw new Trouble(
                     "The sheath is too short for the stitches of its belt loop.",
                     "Let the sheath hold more of the handle, or choose a smaller stitch margin or pitch.");
         }
     }
 
-    /** How wide a box of some height may be that leans in the room. */
-    private static double widthBeside(double heightMm, BackRoom room) {
-        double taken = heightMm * Math.abs(Math.sin(room.leanRad()));
-        return (room.widthMm() - taken) / Math.cos(room.leanRad());
+    /**
+     * A box that there is room for.
+     *
+     * @param filletMm of the tail's foot
+     * @param lowMm the least y that its middle may have
+     * @param highMm the greatest
+     */
+    private record Fit(StitchBox box, double filletMm, double lowMm, double highMm) {}
+
+    /** The widest box, of the height wanted if that leaves it wide enough; a good one has a fillet as large as there is room. */
+    private Fit widest() {
+        for (double height = BOX_HEIGHT_MM; height >= LEAST_BOX_HEIGHT_MM; height -= 1) {
+            Optional<Fit> fit = Optional.empty();
+            for (double fillet = Upstand.FILLET_MM; fillet >= Upstand.LEAST_FILLET_MM; fillet -= SIZE_STEP_MM) {
+                Optional<Fit> next = widest(height, fillet);
+                boolean wider = next.isPresent()
+                        && (fit.isEmpty() || next.get().box.widthMm() > fit.get().box.widthMm());
+                fit = wider ? next : fit;
+                if (fit.isPresent() && fit.get().box.widthMm() >= GOOD_BOX_WIDTH_MM) {
+                    break;
+                }
+            }
+            if (fit.isPresent()) {
+                return fit.get();
+            }
+        }
+        throw new Trouble(
+                "The knife is too slim for a belt loop whose stitches the edge cannot reach.",
+                "Choose a riveted strap, less tilt, a smaller stitch margin, or leather and welt that are thicker.");
+    }
+
+    private Optional<Fit> widest(double heightMm, double filletMm) {
+        for (double width = BOX_WIDTH_MM; width >= LEAST_BOX_WIDTH_MM; width -= SIZE_STEP_MM) {
+            Fit fit = fit(StitchBox.of(width, heightMm, spec.stitching().pitchMm()), filletMm);
+            if (fit.lowMm <= fit.highMm) {
+                return Optional.of(fit);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Where a box may lie: its stitches in the room, the end of its tail on the back, the tail's foot on the throat. */
+    private Fit fit(StitchBox box, double filletMm) {
+        double across = acrossMm(box.widthMm(), box.heightMm());
+        double endAcross = acrossMm(box.widthMm() + 2 * margin, box.heightMm() + 2 * margin);
+        Point at = new Point(boxMiddleMm(box), room.middleMm());
+        Point half = new Placement(room.leanRad(), new Point(0, 0)).rotate(new Point(0, box.widthMm() / 2 + margin));
+        double beforeFoot = room.footMm(at.minus(half), -1, filletMm) - room.fromMm();
+        double pastFoot = room.toMm() - room.footMm(at.plus(half), 1, filletMm);
+        return new Fit(
+                box,
+                filletMm,
+                Math.max(Math.max(room.lowMm() + across, room.fromMm() + endAcross), at.y() - beforeFoot),
+                Math.min(Math.min(room.highMm() - across, room.toMm() - endAcross), at.y() + pastFoot));
+    }
+
+    /** How far a leaning rectangle reaches to either side of its middle. */
+    private double acrossMm(double widthMm, double heightMm) {
+        return (widthMm * Math.cos(room.leanRad()) + heightMm * Math.abs(Math.sin(room.leanRad()))) / 2;
+    }
+
+    /** x of a box's middle. */
+    private double boxMiddleMm(StitchBox box) {
+        return room.throatMm() + belowThroatMm + alongMm(box);
+    }
+
+    /** From the middle of a box that leans to its lowest stitch. */
+    private double alongMm(StitchBox box) {
+        return box.heightMm() / 2 * Math.cos(room.leanRad())
+                + box.widthMm() / 2 * Math.abs(Math.sin(room.leanRad()));
     }
 
     /** How far below the throat the lowest stitch of a loop comes, for any sheath of these choices. */
@@ -87,7 +151,7 @@ final class TailLoop implements BeltFitting {
 
     @Override
     public double aboveThroatMm() {
-        return loop.openingMm() - (top - throat);
+        return loop.openingMm() - (top - room.throatMm());
     }
 
     @Override
@@ -95,16 +159,11 @@ final class TailLoop implements BeltFitting {
         return box.widthMm() + 2 * margin;
     }
 
-    /** y of the tail's side towards the spine, where it does not lean. */
-    double highMm() {
-        return middle + widthMm() / 2;
-    }
-
     @Override
-    public Region with(Region back, double filletMm) {
+    public Optional<Upstand> upstand() {
         double half = widthMm() / 2;
         Region tail = Region.box(top - tailMm(), middle - half, top, middle + half).withCornersRounded(margin);
-        return back.union(Region.of(tail.boundary().map(lean::apply))).withNotchesFilled(filletMm);
+        return Optional.of(new Upstand(Region.of(tail.boundary().map(lean::apply)), filletMm));
     }
 
     @Override
