@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.logging.LogManager;
 import weltwright.command.Commands;
 import weltwright.command.TerminalLine;
+import weltwright.io.UnfinishedFiles;
 import weltwright.window.MainWindow;
 
 /** The program's front door: the window where nothing is given, or a file alone to open in it; else the command line. */
@@ -21,6 +22,7 @@ public final class Weltwright {
     /** Starts the window or a command, and for a command ends the process with its code. */
     public static void main(String[] args) {
         LogManager.getLogManager().reset(); // what libraries log helps no user
+        UnfinishedFiles.removeAll();
         if (args.length == 0) {
             openWindow(Optional.empty());
         } else if (args.length == 1 && isFile(args[0])) {

@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import weltwright.geometry.Point;
+import weltwright.io.FileKind;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 import weltwright.trace.ErrorBudget;
@@ -20,6 +21,10 @@ import weltwright.trace.Trace;
  * ten-thousandth.
  */
 final class KnifeJson {
+    /** What may be replaced by such a file: it has no field that names its format, but always began like this. */
+    static final FileKind KIND = FileKind.of(
+            "a traced knife", "^\\s*\\{\\s*\"units\"\\s*:\\s*\"mm\",\\s*\"blade_length\"");
+
     /** A chord this long lies within 0.002 mm of any curve of more than 4 mm radius, and true corners are kept. */
     private static final double STEP_MM = 0.25;
 

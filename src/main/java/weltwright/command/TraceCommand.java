@@ -55,13 +55,15 @@ final class TraceCommand implements Runnable {
 
     @Override
     public void run() {
+        AtomicFile traced = AtomicFile.of(output, KnifeJson.KIND);
+        traced.check();
         Photo photo = Photo.read(file);
         TraceSettings settings = phone.over(knife.over(Job.begin(LocalDate.now()).settings()), photo, phones);
         Trace trace;
         try (line) {
             trace = knife.sideOf(Tracer.trace(photo, settings, line));
         }
-        AtomicFile.write(output, out -> KnifeJson.write(trace, out));
+        traced.write(out -> KnifeJson.write(trace, out));
         PrintWriter say = spec.commandLine().getOut();
         Report.of(trace, say);
         knife.remindOfHandleThickness(settings, say);

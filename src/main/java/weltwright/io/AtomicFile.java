@@ -2,24 +2,46 @@ package weltwright.io;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.UUID;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.EnumSet;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import weltwright.trouble.Trouble;
 
 /**
- * Writes a file whole or not at all: into a new file beside it, which takes its place when it is complete and on the
- * disk. Whatever goes wrong on the way, what was there before is still there, and nothing else is left behind.
+ * A file that is written whole or not at all: into a new file beside it, which takes its place when it is complete and on
+ * the disk. Whatever goes wrong on the way, what was there before is still there, and nothing else is left behind for
+ * long: see {@link UnfinishedFiles}.
+ *
+ * <p>What is replaced must be a file of the same kind that may be written to. The new one gets its permissions and, as far
+ * as the system lets this user do that, its owner and group. Where the name is a symbolic link, the file that it leads to
+ * is replaced and the link stays. Another name of the same file (a hard link) keeps the version before.
  */
 public final class AtomicFile {
-    private AtomicFile() {}
+    private static final Set<PosixFilePermission> WRITE = EnumSet.of(
+            PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
 
-    /** What is to be in the file. */
+    private final Path named;
+    private final FileKind kind;
+    private final boolean withBackup;
+    private final Optional<FileVersion> expected;
+
+    private AtomicFile(Path named, FileKind kind, boolean withBackup, Optional<FileVersion> expected) {
+        this.named = Objects.requireNonNull(named);
+        this.kind = Objects.requireNonNull(kind);
+        this.withBackup = withBackup;
+        this.expected = expected;
+    }
+
+    /** What is to be in a file. */
     @FunctionalInterface
     public interface Content {
         /** Writes all of it. */
@@ -27,56 +49,147 @@ public final class AtomicFile {
     }
 
     /**
-     * Writes the file, in the place of an older one of that name. Throws {@link Trouble} where the folder is missing or
-     * cannot be written, or the disk is full.
+     * A file to write; nothing is done yet.
+     *
+     * @param kind what it is to hold, and what may be replaced
      */
-    public static void write(Path file, Content content) {
-        Path folder = file.toAbsolutePath().getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
-            throw new Trouble("There is no folder " + folder + ".", "Make it first, or choose another folder.");
-        }
-        if (Files.isDirectory(file)) {
-            throw new Trouble(file + " is a folder.", "Choose another name for the file.");
-        }
-        Path beside = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
-        try {
-            fill(beside, content);
-            move(beside, file);
+    public static AtomicFile of(Path file, FileKind kind) {
+        return new AtomicFile(file, kind, false, Optional.empty());
+    }
+
+    /** The same; but the version before, if it differs, is kept beside it as {@link Backup#of}. */
+    public AtomicFile withBackup() {
+        return new AtomicFile(named, kind, true, expected);
+    }
+
+    /** The same; but it is written only where the file still holds what it held then. */
+    public AtomicFile expecting(FileVersion version) {
+        return new AtomicFile(named, kind, withBackup, Optional.of(version));
+    }
+
+    /**
+     * Throws the {@link Trouble} that writing would end with, as far as that can be known now: a missing or protected
+     * folder; a file that is protected, of another kind, or none at all but a folder, a device or a pipe.
+     */
+    public void check() {
+        target();
+    }
+
+    /**
+     * Writes the file.
+     *
+     * @return what it holds now
+     * @throws FileChanged where it no longer holds what was expected
+     * @throws Trouble where it cannot be written or must not be replaced: as {@link #check} says, or the disk is full
+     */
+    public FileVersion write(Content content) {
+        Path target = target();
+        UnfinishedFiles.removeFrom(target.getParent());
+        try (TemporaryFile temporary = TemporaryFile.beside(target)) {
+            FileVersion written = temporary.fill(content);
+            AccessRights.copy(target, temporary.path());
+            if (!withBackup && expected.isEmpty()) {
+                temporary.moveTo(target);
+            } else {
+                replace(target, temporary, written);
+            }
+            flush(target.getParent());
+            return new FileVersion(named, written.sha256());
         } catch (IOException e) {
             throw new Trouble(
-                    "The file " + file + " could not be written.",
+                    "The file " + named + " could not be written.",
                     "Check that the folder may be written to and has room, that no other program has the file open, or "
                             + "choose another folder.",
                     e);
-        } finally {
-            discard(beside);
         }
     }
 
-    private static void fill(Path file, Content content) throws IOException {
-        try (FileChannel channel =
-                        FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-                OutputStream out = Channels.newOutputStream(channel)) {
-            content.writeTo(out);
-            out.flush();
-            // On the disk before it takes the old file's place: a power cut in between must not cost both.
-            channel.force(true);
+    private void replace(Path target, TemporaryFile temporary, FileVersion written) throws IOException {
+        try (SaveLock lock = SaveLock.take()) {
+            FileVersion before = FileVersion.of(target);
+            if (expected.isPresent() && !expected.get().sameContent(before)) {
+                throw new FileChanged(named);
+            }
+            if (before.sameContent(written)) {
+                return; // or the backup would be the same version, too, and the one before it lost
+            }
+            if (withBackup && before.sha256().isPresent()) {
+                Backup.keep(target, kind);
+            }
+            temporary.moveTo(target);
         }
     }
 
-    private static void move(Path from, Path to) throws IOException {
+    /** The file itself, at the end of all links, checked to be one that may be written or is not there yet. */
+    private Path target() {
+        Path folder = named.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new Trouble("There is no folder " + folder + ".", "Make it first, or choose another folder.");
+        }
         try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    private static void discard(Path file) {
-        try {
-            Files.deleteIfExists(file);
+            Path target = atEndOfLinks(named.toAbsolutePath());
+            if (Files.exists(target)) {
+                checkReplaceable(target);
+            }
+            if (!Files.isWritable(target.getParent())) {
+                throw new Trouble(
+                        "The folder " + target.getParent() + " is write-protected.",
+                        "Choose another folder, or ask for the right to write there.");
+            }
+            return target;
         } catch (IOException e) {
-            // The folder went away, and the file with it; the trouble that led here has been told already.
+            throw new Trouble(
+                    "What is at " + named + " cannot be looked at.",
+                    "Check that you may open it, or choose another name.",
+                    e);
+        }
+    }
+
+    private static Path atEndOfLinks(Path file) throws IOException {
+        if (Files.exists(file)) {
+            return file.toRealPath();
+        }
+        Path at = file;
+        for (int links = 0; Files.isSymbolicLink(at); links++) {
+            if (links == 40) { // as many as Linux follows (path_resolution(7))
+                throw new FileSystemException(file.toString(), null, "a link that leads back to itself");
+            }
+            at = at.resolveSibling(Files.readSymbolicLink(at));
+        }
+        return at.getParent().toRealPath().resolve(at.getFileName());
+    }
+
+    private void checkReplaceable(Path target) throws IOException {
+        BasicFileAttributes is = Files.readAttributes(target, BasicFileAttributes.class);
+        if (is.isDirectory()) {
+            throw new Trouble(named + " is a folder.", "Choose another name for the file.");
+        }
+        if (!is.isRegularFile()) {
+            throw new Trouble(named + " is a device or a pipe, not a file.", "Choose another name for the file.");
+        }
+        if (!Files.isWritable(target) || nobodyMayWrite(target)) {
+            throw new Trouble(
+                    named + " is write-protected.", "Choose another name, or take the protection from the file first.");
+        }
+        if (!kind.mayReplace(target)) {
+            throw new Trouble(
+                    named + " is there already and is not " + kind.words() + ".",
+                    "Choose another name: a file of another kind is never written over.");
+        }
+    }
+
+    /** Also true for the superuser, whom no permission stops. */
+    private static boolean nobodyMayWrite(Path file) throws IOException {
+        PosixFileAttributeView posix = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+        return posix != null && posix.readAttributes().permissions().stream().noneMatch(WRITE::contains);
+    }
+
+    /** Has the folder's new entry on the disk; some systems, Windows for one, cannot be asked for it. */
+    private static void flush(Path folder) {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException e) {
+            // Then it gets there a little later.
         }
     }
 }

@@ -1,2 +1,5 @@
-/** Files on the disk: written whole or not at all. Knows nothing of what is in them. */
+/**
+ * Files on the disk: written whole or not at all, never over a file of another kind, with the version before kept where
+ * that is wanted.
+ */
 package weltwright.io;

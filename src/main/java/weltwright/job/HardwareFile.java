@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import weltwright.io.AtomicFile;
+import weltwright.io.FileKind;
 import weltwright.sheath.HardwareList;
 import weltwright.trouble.Trouble;
 
@@ -14,12 +15,15 @@ public final class HardwareFile {
     private static final String FORMAT = "weltwright hardware";
     private static final int VERSION = 1;
 
+    /** What may be replaced by such a file. */
+    public static final FileKind KIND = FileKind.of("a list of hardware", "\"" + FORMAT + "\"");
+
     private HardwareFile() {}
 
     /** Writes a list whole or not at all, over what was there; throws {@link Trouble} where it cannot. */
     public static void write(HardwareList list, Path file) {
         Document document = new Document(FORMAT, VERSION, "mm", HardwareEntry.of(list));
-        AtomicFile.write(file, out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
+        AtomicFile.of(file, KIND).write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
     }
 
     /** Reads a list; throws {@link Trouble} where the file is none, or has sizes that no hardware has. */

@@ -21,14 +21,18 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import weltwright.io.AtomicFile;
+import weltwright.io.FileKind;
+import weltwright.io.FileVersion;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
@@ -43,6 +47,16 @@ public final class JobFile {
     private static final String DOCUMENT = "job.json";
     private static final int GREATEST_DOCUMENT_BYTES = 16_000_000;
     private static final int GREATEST_PHOTO_BYTES = 200_000_000;
+
+    /**
+     * The same job gives the same bytes, whenever and wherever it is written: with a time that means nothing. ZipEntry
+     * adds the time zone's to the very earliest that a zip file can hold, so it is a month later.
+     */
+    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
+
+    /** A zip file's first entry: 26 bytes, the lengths of its name and of an extra field, its name (APPNOTE 6.3.10, 4.3.7). */
+    private static final FileKind KIND = FileKind.of("a job", "^PK\\x03\\x04.{26}" + Pattern.quote(DOCUMENT));
+
     private static final byte[] ZIP_MAGIC = {'P', 'K', 3, 4};
 
     /** Strict in what it reads: no field too few or too many, no number that is none. */
@@ -76,24 +90,51 @@ public final class JobFile {
         }
     }
 
-    /** Writes the job whole or not at all, over what was there; throws {@link Trouble} where it cannot. */
-    public static void write(Job job, Path file) {
-        AtomicFile.write(file, out -> write(job, out));
+    /**
+     * Writes the job whole or not at all. What was there is kept as {@link weltwright.io.Backup}.
+     *
+     * @return what the file holds now
+     * @throws Trouble where it cannot be written, or what is there must not be replaced
+     */
+    public static FileVersion write(Job job, Path file) {
+        return in(file).write(out -> write(job, out));
     }
 
-    /** Writes the job's bytes; leaves the stream open. */
+    /**
+     * The same, but only where the file still holds what it held then.
+     *
+     * @throws weltwright.io.FileChanged where it does not
+     */
+    public static FileVersion write(Job job, FileVersion before) {
+        return in(before.file()).expecting(before).write(out -> write(job, out));
+    }
+
+    /** Throws the {@link Trouble} that writing a job there would end with, as far as that can be known. */
+    public static void checkWritable(Path file) {
+        in(file).check();
+    }
+
+    private static AtomicFile in(Path file) {
+        return AtomicFile.of(file, KIND).withBackup();
+    }
+
+    /** Writes the job's bytes, the same for the same job; leaves the stream open. */
     public static void write(Job job, OutputStream out) throws IOException {
         JobDocument document = JobDocument.of(job);
         ZipOutputStream zip = new ZipOutputStream(out);
-        zip.putNextEntry(new ZipEntry(DOCUMENT));
-        zip.write(JSON.writeValueAsBytes(document));
-        zip.closeEntry();
+        write(DOCUMENT, JSON.writeValueAsBytes(document), zip);
         if (job.photo().isPresent()) {
-            zip.putNextEntry(new ZipEntry(document.photo().entry()));
-            zip.write(job.photo().get().bytes());
-            zip.closeEntry();
+            write(document.photo().entry(), job.photo().get().bytes(), zip);
         }
         zip.finish();
+    }
+
+    private static void write(String name, byte[] content, ZipOutputStream zip) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTimeLocal(NO_TIME);
+        zip.putNextEntry(entry);
+        zip.write(content);
+        zip.closeEntry();
     }
 
     /** Reads a job; throws {@link Trouble} where the file is none, is damaged, or is of a newer version. */

@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import weltwright.ground.PhoneLens;
 import weltwright.io.AtomicFile;
+import weltwright.io.FileKind;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
@@ -27,6 +28,7 @@ import weltwright.trouble.Trouble;
 public record PhoneShelf(Path folder) {
     private static final String ENDING = ".json";
     private static final String FORMAT = "weltwright phone";
+    private static final FileKind KIND = FileKind.of("a phone's lens", "\"" + FORMAT + "\"");
     private static final int VERSION = 1;
     private static final int GREATEST_BYTES = 64_000;
 
@@ -104,7 +106,7 @@ public record PhoneShelf(Path folder) {
         ObjectNode json = JobFile.JSON.createObjectNode().put("format", FORMAT).put("version", VERSION);
         json.setAll((ObjectNode) JobFile.JSON.valueToTree(PhoneEntry.of(lens)));
         byte[] bytes = (json.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8);
-        AtomicFile.write(file, out -> out.write(bytes));
+        AtomicFile.of(file, KIND).write(out -> out.write(bytes));
         return file;
     }
 

@@ -21,6 +21,7 @@ import weltwright.bench.BenchPlan;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.io.AtomicFile;
+import weltwright.io.FileKind;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
@@ -37,6 +38,9 @@ import weltwright.sheath.Piece;
  * that go by colour, and has the dashes that it has on paper.
  */
 public final class PatternSvg {
+    /** What may be replaced by such a file. */
+    public static final FileKind KIND = FileKind.of("an SVG", "<svg\\b");
+
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final double MARGIN_MM = 5;
     private static final double GAP_MM = 10;
@@ -51,7 +55,7 @@ public final class PatternSvg {
      * @param plan of the same pattern: says what is to be done to the edges
      */
     public static void write(Pattern pattern, BenchPlan plan, Heading heading, Path file) {
-        AtomicFile.write(file, out -> write(pattern, plan, heading, out));
+        AtomicFile.of(file, KIND).write(out -> write(pattern, plan, heading, out));
     }
 
     private static void write(Pattern pattern, BenchPlan plan, Heading heading, OutputStream out) throws IOException {

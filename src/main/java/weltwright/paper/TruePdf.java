@@ -8,9 +8,13 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import weltwright.io.AtomicFile;
+import weltwright.io.FileKind;
 
 /** A PDF that asks to be printed at its true size. */
 final class TruePdf {
+    /** ISO 32000-1, 7.5.2: a PDF begins with this. */
+    static final FileKind KIND = FileKind.of("a PDF", "^%PDF-");
+
     private TruePdf() {}
 
     /** Draws the pages of a document. */
@@ -39,6 +43,6 @@ final class TruePdf {
     }
 
     static void write(byte[] pdf, Path file) {
-        AtomicFile.write(file, out -> out.write(pdf));
+        AtomicFile.of(file, KIND).write(out -> out.write(pdf));
     }
 }

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.io.TempDir;
 import weltwright.trouble.Trouble;
 
 class AtomicFileTest {
+    private static final FileKind TEXT = FileKind.of("a text", "^[a-z ]*$");
+
     @TempDir
     Path folder;
 
@@ -19,7 +21,7 @@ class AtomicFileTest {
     void theFileTakesTheOldOnesPlace() throws IOException {
         Path file = folder.resolve("job.txt");
         Files.writeString(file, "old and longer");
-        AtomicFile.write(file, out -> out.write("new".getBytes(StandardCharsets.UTF_8)));
+        AtomicFile.of(file, TEXT).write(out -> out.write("new".getBytes(StandardCharsets.UTF_8)));
         assertThat(file).hasContent("new");
         assertThat(folder).isDirectoryContaining(file::equals).isDirectoryNotContaining(f -> !f.equals(file));
     }
@@ -28,7 +30,7 @@ class AtomicFileTest {
     void whatFailsHalfWayLeavesTheOldFileAndNothingElse() throws IOException {
         Path file = folder.resolve("job.txt");
         Files.writeString(file, "old");
-        assertThatThrownBy(() -> AtomicFile.write(file, out -> {
+        assertThatThrownBy(() -> AtomicFile.of(file, TEXT).write(out -> {
                     out.write(1);
                     throw new IOException("no space left on device");
                 }))
@@ -41,7 +43,7 @@ class AtomicFileTest {
     @Test
     void aDefectOfTheProgramLeavesNothingEither() {
         Path file = folder.resolve("job.txt");
-        assertThatThrownBy(() -> AtomicFile.write(file, out -> {
+        assertThatThrownBy(() -> AtomicFile.of(file, TEXT).write(out -> {
                     out.write(1);
                     throw new IllegalStateException("a defect");
                 }))
@@ -52,7 +54,7 @@ class AtomicFileTest {
     @Test
     void aMissingFolderIsToldAndNotMade() {
         Path file = folder.resolve("not there").resolve("job.txt");
-        assertThatThrownBy(() -> AtomicFile.write(file, out -> out.write(1)))
+        assertThatThrownBy(() -> AtomicFile.of(file, TEXT).write(out -> out.write(1)))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("not there")
                 .hasMessageContaining("choose another folder");
@@ -62,14 +64,14 @@ class AtomicFileTest {
     @Test
     void aFolderThatIsAFileIsTold() throws IOException {
         Path notAFolder = Files.createFile(folder.resolve("file"));
-        assertThatThrownBy(() -> AtomicFile.write(notAFolder.resolve("job.txt"), out -> out.write(1)))
+        assertThatThrownBy(() -> AtomicFile.of(notAFolder.resolve("job.txt"), TEXT).write(out -> out.write(1)))
                 .isInstanceOf(Trouble.class);
     }
 
     @Test
     void aFolderIsNotOverwritten() throws IOException {
         Path taken = Files.createDirectory(folder.resolve("pattern.pdf"));
-        assertThatThrownBy(() -> AtomicFile.write(taken, out -> out.write(1)))
+        assertThatThrownBy(() -> AtomicFile.of(taken, TEXT).write(out -> out.write(1)))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("is a folder");
         assertThat(folder).isDirectoryNotContaining(f -> !f.equals(taken));

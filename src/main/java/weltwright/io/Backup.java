@@ -1,0 +1,39 @@
+package weltwright.io;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import weltwright.trouble.Trouble;
+
+/** The version of a file before the last one that was written, beside it. */
+public final class Backup {
+    /** What follows the file's whole name. */
+    public static final String ENDING = ".bak";
+
+    private Backup() {}
+
+    /** Where the version before is kept: {@code anouk.wwj.bak} for {@code anouk.wwj}. */
+    public static Path of(Path file) {
+        return file.resolveSibling(FileNames.fitted(String.valueOf(file.getFileName()), ENDING));
+    }
+
+    /**
+     * Keeps what a file holds now, in place of what was kept before; the file itself stays.
+     *
+     * @param kind what the file holds, and what may be replaced
+     */
+    static void keep(Path file, FileKind kind) throws IOException {
+        Path backup = of(file);
+        if (Files.exists(backup) && !(Files.isRegularFile(backup) && kind.mayReplace(backup))) {
+            throw new Trouble(
+                    "The version before cannot be kept as " + backup + ", for that is something else.",
+                    "Move that away, or save under another name.");
+        }
+        try (TemporaryFile temporary = TemporaryFile.beside(backup)) {
+            temporary.fill(out -> Files.copy(file, out));
+            AccessRights.copy(file, temporary.path());
+            Files.setLastModifiedTime(temporary.path(), Files.getLastModifiedTime(file));
+            temporary.moveTo(backup);
+        }
+    }
+}
