@@ -61,6 +61,10 @@ final class KnifeJson {
         landmarks.set("heel", pair(at.heel()));
         landmarks.set("spine_start", pair(at.spineStart()));
         landmarks.set("butt", pair(at.butt()));
+        at.guard().ifPresent(guard -> {
+            landmarks.set("guard_front", pair(guard.front()));
+            landmarks.set("guard_back", pair(guard.back()));
+        });
         landmarks.put("spine_side", silhouette.spineOnLeft() ? "left" : "right");
         landmarks.put("spine_side_sure", rounded(trace.landmarkError().edgeSure()));
         ArrayNode outline = json.putArray("outline");

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 
 /**
  * What older versions of the program wrote as {@link JobDocument}, made into what this one would have written. Where an
@@ -31,8 +32,11 @@ final class FormerVersions {
             if (version >= 1 && version <= 5) {
                 addSpineTold(job);
             }
-            if (version >= 1 && version <= 6 && job.path("measured") instanceof ObjectNode measured) {
-                measured.putArray("thickness_along");
+            if (version >= 1 && version <= 6) {
+                if (job.path("measured") instanceof ObjectNode measured) {
+                    measured.putArray("thickness_along");
+                }
+                addNoGuard(job);
             }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
@@ -77,6 +81,15 @@ final class FormerVersions {
         JsonNode proposed = job.at("/trace/outline/spine_side");
         boolean exchanged = side.isTextual() && proposed.isTextual() && !side.equals(proposed);
         job.set("spine_told", exchanged ? side : job.nullNode());
+    }
+
+    /** Up to version 6 no guard was known of: a pattern made then stays what it was. */
+    private static void addNoGuard(ObjectNode job) {
+        for (String place : List.of("/outline", "/trace/outline")) {
+            if (job.at(place) instanceof ObjectNode outline) {
+                outline.putNull("guard");
+            }
+        }
     }
 
     /** Version 3 and those before it knew one list of hardware, and no eyelet. */

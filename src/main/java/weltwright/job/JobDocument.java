@@ -22,6 +22,7 @@ import weltwright.ground.Vector3;
 import weltwright.ground.View;
 import weltwright.knife.Caliper;
 import weltwright.knife.Grind;
+import weltwright.knife.Guard;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
@@ -306,7 +307,14 @@ record JobDocument(
 
     /** A silhouette: its nodes counter-clockwise as seen from above, and its landmarks. */
     @JsonNaming(SnakeCaseStrategy.class)
-    record Shape(List<ShapeNode> nodes, Pair tip, Pair heel, Pair spineStart, Pair butt, Side spineSide) {
+    record Shape(
+            List<ShapeNode> nodes,
+            Pair tip,
+            Pair heel,
+            Pair spineStart,
+            Pair butt,
+            @JsonSetter(nulls = Nulls.SET) GuardEntry guard,
+            Side spineSide) {
 
         static Shape of(Silhouette silhouette) {
             Landmarks at = silhouette.landmarks();
@@ -316,14 +324,33 @@ record JobDocument(
                     Pair.of(at.heel()),
                     Pair.of(at.spineStart()),
                     Pair.of(at.butt()),
+                    at.guard().map(GuardEntry::of).orElse(null),
                     Side.spine(silhouette.spineOnLeft()));
         }
 
         Silhouette silhouette() {
             return new Silhouette(
                     new Outline(nodes.stream().map(ShapeNode::node).toList()),
-                    new Landmarks(tip.place(), heel.place(), spineStart.place(), butt.place()),
+                    new Landmarks(
+                            tip.place(),
+                            heel.place(),
+                            spineStart.place(),
+                            butt.place(),
+                            Optional.ofNullable(guard).map(GuardEntry::guard)),
                     spineSide == Side.LEFT);
+        }
+    }
+
+    /** A guard, by the points of the outline at its front and its back. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record GuardEntry(Pair front, Pair back) {
+
+        static GuardEntry of(Guard guard) {
+            return new GuardEntry(Pair.of(guard.front()), Pair.of(guard.back()));
+        }
+
+        Guard guard() {
+            return new Guard(front.place(), back.place());
         }
     }
 

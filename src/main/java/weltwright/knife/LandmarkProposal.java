@@ -17,9 +17,17 @@ import weltwright.geometry.Polyline;
  * @param edgeSide what speaks for one side's being the edge
  * @param steps in the outline where the handle ends; possibly none
  * @param heelSigmaMm standard deviation of where the heel is along the knife
+ * @param guard if one is to be seen, as two indices
  */
 public record LandmarkProposal(
-        int tip, int heel, int spineStart, int butt, EdgeSide edgeSide, List<FrontStep> steps, double heelSigmaMm) {
+        int tip,
+        int heel,
+        int spineStart,
+        int butt,
+        EdgeSide edgeSide,
+        List<FrontStep> steps,
+        double heelSigmaMm,
+        Optional<GuardAt> guard) {
 
     /**
      * A step is looked for this far from where the handle is likely to end, and by this many standard deviations and this
@@ -32,6 +40,17 @@ public record LandmarkProposal(
 
     /** The outline passes from one level of a step to the other within a few tenths; its middle is known to this. */
     private static final double STEP_SIGMA_MM = 0.15;
+
+    /** A guard that reaches no farther past the handle's end than this has its front there. */
+    private static final double GUARD_FROM_END_MM = 1.5;
+
+    /**
+     * Where a guard begins and ends.
+     *
+     * @param front index of the outline's point at its end towards the tip
+     * @param back index of the point at its end towards the butt
+     */
+    public record GuardAt(int front, int back) {}
 
     /**
      * @param ring the outline, counter-clockwise, x along the knife towards the tip, its points at about equal distances
@@ -51,11 +70,29 @@ public record LandmarkProposal(
         double buttX = points.get(butt).x();
         EdgeSide side = EdgeSide.of(sides, buttX, end.x(), tipAt.x(), tipAt.y())
                 .agreeingWith(EdgeSide.of(new Sides(sure), buttX, end.x(), tipAt.x(), tipAt.y()));
-        Start heel = Start.find(ring, sides, side.isUp(), end);
-        Start spine = Start.find(ring, sides, !side.isUp(), end);
+        Optional<Guard> guard = GuardFinder.find(ring, end.x());
+        HandleEnd start = guard.map(g -> beforeGuard(g, end)).orElse(end);
+        Start heel = Start.find(ring, sides, side.isUp(), start);
+        Start spine = Start.find(ring, sides, !side.isUp(), start);
         List<FrontStep> steps =
                 Stream.of(heel.step(), spine.step()).flatMap(Optional::stream).toList();
-        return new LandmarkProposal(tip, heel.at(), spine.at(), butt, side, steps, heel.sigmaMm());
+        Optional<GuardAt> guardAt = guard.map(g -> new GuardAt(nearest(points, g.front()), nearest(points, g.back())));
+        return new LandmarkProposal(tip, heel.at(), spine.at(), butt, side, steps, heel.sigmaMm(), guardAt);
+    }
+
+    /** Where the colours of a handle end behind a guard of steel, the blade begins only before it. */
+    private static HandleEnd beforeGuard(Guard guard, HandleEnd end) {
+        return guard.frontMm() > end.x() + GUARD_FROM_END_MM
+                ? new HandleEnd(guard.frontMm(), 0, end.slopeSigma(), end.bowMm(), STEP_SIGMA_MM)
+                : end;
+    }
+
+    private static int nearest(List<Point> points, Point p) {
+        int nearest = 0;
+        for (int i = 1; i < points.size(); i++) {
+            nearest = points.get(i).distance(p) < points.get(nearest).distance(p) ? i : nearest;
+        }
+        return nearest;
     }
 
     /** Whether the spine is at positive y. */

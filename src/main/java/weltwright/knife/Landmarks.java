@@ -1,21 +1,58 @@
 package weltwright.knife;
 
+import java.util.Objects;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import weltwright.geometry.Point;
 
 /**
  * The places on a knife's outline that a sheath is built on. Proposed from the outline, never forced: the user may move
- * each. All are points of the outline, in the same frame as it, in mm.
+ * each, and say that there is a guard or none. All are points of the outline, in the same frame as it, in mm.
  *
  * @param tip the point of the blade
  * @param heel where the cutting edge begins, next to the handle
  * @param spineStart the point of the spine across from the heel, where the handle begins on that side
  * @param butt the far end of the handle
+ * @param guard between blade and handle, if there is one
  */
-public record Landmarks(Point tip, Point heel, Point spineStart, Point butt) {
+public record Landmarks(Point tip, Point heel, Point spineStart, Point butt, Optional<Guard> guard) {
+
+    public Landmarks {
+        Objects.requireNonNull(guard);
+    }
+
+    /** Those of a knife without a guard. */
+    public Landmarks(Point tip, Point heel, Point spineStart, Point butt) {
+        this(tip, heel, spineStart, butt, Optional.empty());
+    }
+
+    public Landmarks withTip(Point other) {
+        return new Landmarks(other, heel, spineStart, butt, guard);
+    }
+
+    public Landmarks withHeel(Point other) {
+        return new Landmarks(tip, other, spineStart, butt, guard);
+    }
+
+    public Landmarks withSpineStart(Point other) {
+        return new Landmarks(tip, heel, other, butt, guard);
+    }
+
+    public Landmarks withButt(Point other) {
+        return new Landmarks(tip, heel, spineStart, other, guard);
+    }
+
+    public Landmarks withGuard(Optional<Guard> other) {
+        return new Landmarks(tip, heel, spineStart, butt, other);
+    }
 
     /** Each landmark moved. */
     public Landmarks map(UnaryOperator<Point> motion) {
-        return new Landmarks(motion.apply(tip), motion.apply(heel), motion.apply(spineStart), motion.apply(butt));
+        return new Landmarks(
+                motion.apply(tip),
+                motion.apply(heel),
+                motion.apply(spineStart),
+                motion.apply(butt),
+                guard.map(g -> g.map(motion)));
     }
 }

@@ -3,10 +3,12 @@ package weltwright.knife;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.trouble.Trouble;
 
 /**
  * A knife's outline in its mid-plane, as it lies and is seen from above: never mirrored. The heel, as it was proposed, is
@@ -46,8 +48,43 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
     public Silhouette withOtherSide() {
         return new Silhouette(
                 outline,
-                new Landmarks(landmarks.tip(), landmarks.spineStart(), landmarks.heel(), landmarks.butt()),
+                landmarks.withHeel(landmarks.spineStart()).withSpineStart(landmarks.heel()),
                 !spineOnLeft);
+    }
+
+    /** With a guard, or without one. */
+    public Silhouette withGuard(Optional<Guard> guard) {
+        return new Silhouette(outline, landmarks.withGuard(guard), spineOnLeft);
+    }
+
+    /**
+     * With the guard between two places along the knife; throws {@link Trouble} where they are not between its ends.
+     *
+     * @param frontFromTipMm how far the guard's front is from the tip, along the knife
+     * @param backFromTipMm the same of its back
+     */
+    public Silhouette withGuardFromTip(double frontFromTipMm, double backFromTipMm) {
+        Polyline curve = outline.sampled(0.1);
+        Sides sides = new Sides(curve);
+        double front = landmarks.tip().x() - Math.min(frontFromTipMm, backFromTipMm);
+        double back = landmarks.tip().x() - Math.max(frontFromTipMm, backFromTipMm);
+        if (front >= landmarks.tip().x() || back <= landmarks.butt().x()) {
+            throw new Trouble(
+                    "The guard would not lie on the knife.",
+                    "Measure from the tip, along the knife, to the guard's front and to its back.");
+        }
+        Guard told = new Guard(outermost(sides, front), outermost(sides, back));
+        return withGuard(Optional.of(told.map(p -> curve.at(curve.stationOf(p)))));
+    }
+
+    /** The guard as the outline's shape has it. */
+    public Silhouette withGuardFound() {
+        return withGuard(GuardFinder.find(outline.sampled(0.1), landmarks.heel().x()));
+    }
+
+    /** Of the two points of the outline at a place along the knife the one that is farther from the axis. */
+    private static Point outermost(Sides sides, double x) {
+        return new Point(x, sides.upper(x) > -sides.lower(x) ? sides.upper(x) : sides.lower(x));
     }
 
     private Point nearest(Point landmark, Outline changed, Polyline curve) {

@@ -17,6 +17,7 @@ import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
 import weltwright.knife.EdgeSide;
+import weltwright.knife.Guard;
 import weltwright.knife.HandleEnd;
 import weltwright.knife.LandmarkProposal;
 import weltwright.knife.Landmarks;
@@ -318,7 +319,10 @@ final class SilhouetteBuilder {
                 tipAt.plus(toHeel),
                 heelAt.plus(toHeel),
                 ring.points().get(proposal.spineStart()).plus(toHeel),
-                ring.points().get(proposal.butt()).plus(toHeel));
+                ring.points().get(proposal.butt()).plus(toHeel),
+                proposal.guard().map(found -> new Guard(
+                        ring.points().get(found.front()).plus(toHeel),
+                        ring.points().get(found.back()).plus(toHeel))));
         Silhouette silhouette =
                 new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
         Placement onGround = new Placement(axis.angleRad(), axis.apply(new Point(heelAt.x(), 0)));
