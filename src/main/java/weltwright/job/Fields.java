@@ -71,11 +71,10 @@ public final class Fields {
 
     private Fields() {}
 
-    /** Irons are named by their pitch, or by how many stitches they make on an inch: "4 mm", "6 spi". */
+    /** Irons are named by their pitch, or by how many stitches they make on an inch: "4 mm", "6 spi", "6 to the inch". */
     public static double readPitchMm(String typed) {
         String text = typed.strip().toLowerCase(Locale.ROOT);
-        return text.endsWith("spi")
-                ? Unit.INCH.inMm() / STITCHES_PER_INCH.read(text.substring(0, text.length() - 3))
-                : PITCH.readMm(typed);
+        String count = text.replaceFirst("(spi|to the inch)$", "");
+        return count.equals(text) ? PITCH.readMm(typed) : Unit.INCH.inMm() / STITCHES_PER_INCH.read(count);
     }
 }

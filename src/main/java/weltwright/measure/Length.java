@@ -10,13 +10,25 @@ public record Length(double mm) {
 
     /** In mm to a hundredth, without trailing zeros: "19 mm", "3.97 mm". */
     public String inMillimetres() {
-        BigDecimal rounded = BigDecimal.valueOf(mm).setScale(2, RoundingMode.HALF_UP);
-        return plain(rounded) + " mm";
+        return inMillimetres(RoundingMode.HALF_UP);
+    }
+
+    /** The same, rounded to the hundredth that is asked for. */
+    String inMillimetres(RoundingMode rounding) {
+        return plain(BigDecimal.valueOf(mm).setScale(2, rounding)) + " mm";
     }
 
     /** In inches to the nearest sixty-fourth, in lowest terms: "3/8 in", "1 3/8 in", "2 in". */
     public String inInches() {
-        long divisions = Math.round(Math.abs(mm) / Unit.INCH.inMm() * INCH_DIVISIONS);
+        return inInches(RoundingMode.HALF_UP);
+    }
+
+    /** The same, rounded to the sixty-fourth that is asked for. */
+    String inInches(RoundingMode rounding) {
+        long divisions = BigDecimal.valueOf(Math.abs(mm) / Unit.INCH.inMm() * INCH_DIVISIONS)
+                .setScale(9, RoundingMode.HALF_UP) // 9.525 mm is 24 sixty-fourths, whatever its last bit says
+                .setScale(0, rounding)
+                .longValueExact();
         long whole = divisions / INCH_DIVISIONS;
         long numerator = divisions % INCH_DIVISIONS;
         String sign = mm < 0 && divisions > 0 ? "-" : "";

@@ -1,5 +1,6 @@
 package weltwright.measure;
 
+import java.math.RoundingMode;
 import weltwright.trouble.Trouble;
 
 /**
@@ -10,8 +11,10 @@ import weltwright.trouble.Trouble;
  *   <li>"3/4 in", "1 3/8\"", "1-3/8 in", "1⅜ in": fractions of an inch, whole and mixed;
  *   <li>"19": a bare number, in the unit that the caller says;
  *   <li>where it is leather, "8 oz" (8/64 in) and "7/8 oz" or "7-8 oz", which in the trade is a range from 7 to 8 oz and
- *       not a fraction: its middle.
+ *       not a fraction: its middle. "1/8 oz" is refused: no side runs from 1 to 8 oz, and an eighth of an ounce is none.
  * </ul>
+ *
+ * <p>Digits may be those of any script.
  *
  * @param name what the maker calls it, without article: "handle thickness"
  * @param leastMm the least that is accepted, 0 or more
@@ -63,15 +66,18 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
         return mm;
     }
 
-    /** The bounds as the maker reads them: "3 mm to 60 mm (1/8 in to 2 23/64 in)". */
+    /**
+     * The bounds as the maker reads them: "3 mm to 60 mm (1/8 in to 2 23/64 in)". Where they are rounded, they are
+     * rounded inwards, so that each of them is accepted when it is typed.
+     */
     public String bounds() {
         Length least = new Length(leastMm);
         Length greatest = new Length(greatestMm);
-        return least.inMillimetres() + " to " + greatest.inMillimetres() + " (" + least.inInches() + " to "
-                + greatest.inInches() + ")";
+        return least.inMillimetres(RoundingMode.CEILING) + " to " + greatest.inMillimetres(RoundingMode.FLOOR) + " ("
+                + least.inInches(RoundingMode.CEILING) + " to " + greatest.inInches(RoundingMode.FLOOR) + ")";
     }
 
-    private boolean within(double mm) {
+    boolean within(double mm) {
         // A bound given in inches must not be refused for a last bit.
         double slack = 1e-9;
         return mm >= leastMm - slack && mm <= greatestMm + slack;

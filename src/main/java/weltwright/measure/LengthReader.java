@@ -1,6 +1,8 @@
 package weltwright.measure;
 
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -37,6 +39,9 @@ final class LengthReader {
             Pattern.compile("(?:(?<whole>\\d{1,9})(?:\\s*-\\s*|\\s+))?(?<top>\\d{1,9})\\s*/\\s*(?<bottom>\\d{1,9})");
     private static final Pattern RANGE =
             Pattern.compile("(?<from>" + DECIMAL + ")\\s*[/-]\\s*(?<to>" + DECIMAL + ")");
+    /** A side of leather is sold by its thinnest and thickest place, no more than so far apart. Common practice. */
+    private static final double WIDEST_RANGE_OZ = 2;
+
     private static final Pattern GLUED_FRACTION = Pattern.compile("(\\d)(?=[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])");
 
     private final LengthField field;
@@ -71,9 +76,7 @@ final class LengthReader {
                     + ", but ounces measure the thickness of leather alone.", example());
         }
         if (field.leather() && unitName.isEmpty() && number.contains("/")) {
-            throw new Trouble("The " + field.name() + " is given as " + quoted(typed)
-                    + ", which could be ounces or a part of an inch.", "Add the unit: " + number + " oz or " + number
-                    + " in.");
+            throw ambiguous(number);
         }
         return unit.inMm() * (unit == Unit.OUNCE ? ounces(number) : plainOrFraction(number));
     }
@@ -101,10 +104,41 @@ final class LengthReader {
             return decimal(number);
         }
         Matcher range = RANGE.matcher(number);
-        if (!range.matches() || decimal(range.group("from")) >= decimal(range.group("to"))) {
+        if (!range.matches()) {
             throw unreadable();
         }
-        return (decimal(range.group("from")) + decimal(range.group("to"))) / 2;
+        double from = decimal(range.group("from"));
+        double to = decimal(range.group("to"));
+        if (from >= to) {
+            throw unreadable();
+        }
+        if (to - from > WIDEST_RANGE_OZ) {
+            throw ambiguous(number);
+        }
+        return (from + to) / 2;
+    }
+
+    /** Of a fraction that may be a range of ounces or a part of an inch: proposes what would be taken. */
+    private Trouble ambiguous(String number) {
+        List<String> proposals = new ArrayList<>();
+        if (isRangeWithinBounds(number)) {
+            proposals.add(number + " oz");
+        }
+        if (FRACTION.matcher(number).matches() && field.within(Unit.INCH.inMm() * plainOrFraction(number))) {
+            proposals.add(number + " in");
+        }
+        return new Trouble(
+                "The " + field.name() + " is given as " + quoted(typed) + ", which could be ounces or a part of an inch.",
+                proposals.isEmpty() ? example() : "Write " + String.join(" or ", proposals) + ".");
+    }
+
+    private boolean isRangeWithinBounds(String number) {
+        Matcher range = RANGE.matcher(number);
+        if (!range.matches()) {
+            return false;
+        }
+        double span = decimal(range.group("to")) - decimal(range.group("from"));
+        return span > 0 && span <= WIDEST_RANGE_OZ && field.within(Unit.OUNCE.inMm() * ounces(number));
     }
 
     /** As typed on any keyboard, in one spelling: lower case, plain digits, dashes, fractions and inch marks. */

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
@@ -127,16 +130,67 @@ class LengthFieldTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"8/7 oz", "7/7 oz", "1 7/8 oz", "7/8/9 oz"})
+    @ValueSource(strings = {"8/7 oz", "7/7 oz", "1 7/8 oz", "7/8/9 oz", "1/8 oz"})
     void refusesOuncesThatAreNoRange(String typed) {
         assertThatThrownBy(() -> LEATHER.readMm(typed)).isInstanceOf(Trouble.class).hasMessageContaining(typed);
     }
 
-    @Test
-    void asksForTheUnitWhereABareFractionOfLeatherCouldBeEither() {
-        assertThatThrownBy(() -> LEATHER.readMm("7/8"))
+    /** No tannery sells a side that runs from 1 to 8 oz (common practice), and 1/8 oz of leather is 0.05 mm. */
+    @ParameterizedTest
+    @CsvSource({"1/8 oz, 1/8 in", "3/16 oz, 3/16 in", "1/4 oz, 1/4 in", "8/64 oz, 8/64 in"})
+    void takesAnInchsFractionForNoRangeOfOunces(String typed, String meant) {
+        assertThatThrownBy(() -> LEATHER.readMm(typed))
                 .isInstanceOf(Trouble.class)
-                .hasMessageContaining("7/8 oz or 7/8 in");
+                .hasMessageContaining(typed)
+                .hasMessageEndingWith("Write " + meant + ".");
+    }
+
+    /** Of 7/8 an inch's fraction is out of bounds, of 1/8 the range of ounces is too wide. */
+    @ParameterizedTest
+    @CsvSource({"7/8, 7/8 oz", "1/8, 1/8 in", "6 - 8, ", "3/0, "})
+    void asksForTheUnitOfABareFractionOfLeatherAndProposesWhatItTakes(String typed, String proposed) {
+        assertThatThrownBy(() -> LEATHER.readMm(typed))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining(typed)
+                .hasMessageEndingWith(proposed == null ? "Write it like 3 mm, 1/8 in or 7/8 oz." : "Write " + proposed + ".");
+    }
+
+    @Test
+    void proposesBothWhereBothAreRight() {
+        LengthField any = LengthField.ofLeather("leather thickness", 0, 100);
+        assertThatThrownBy(() -> any.readMm("2/3")).hasMessageEndingWith("Write 2/3 oz or 2/3 in.");
+    }
+
+    private static final Pattern PROPOSED = Pattern.compile("[\\d/]+ (?:oz|in)");
+
+    /** Whatever fraction is typed: each proposal in the message is taken when it is typed, and none is the one refused. */
+    @Property
+    void takesWhatItProposes(
+            @ForAll @IntRange(max = 70) int top,
+            @ForAll @IntRange(max = 70) int bottom,
+            @ForAll boolean inOunces) {
+        String typed = top + "/" + bottom + (inOunces ? " oz" : "");
+        try {
+            assertThat(LEATHER.readMm(typed)).isBetween(0.4, 6.5);
+        } catch (Trouble trouble) {
+            String advice = trouble.getMessage().substring(trouble.getMessage().lastIndexOf(". ") + 2);
+            Matcher proposed = PROPOSED.matcher(advice);
+            while (proposed.find()) {
+                assertThat(LEATHER.readMm(proposed.group())).isBetween(0.4, 6.5);
+            }
+        }
+    }
+
+    @Property
+    void theBoundsThatItSaysAreTaken(
+            @ForAll @DoubleRange(min = 0, max = 100) double least, @ForAll @DoubleRange(min = 100.5, max = 900) double most) {
+        LengthField field = LengthField.of("length", least, most);
+        Matcher bounds = Pattern.compile("(.*) to (.*) \\((.*) to (.*)\\)").matcher(field.bounds());
+        assertThat(bounds.matches()).isTrue();
+        assertThat(field.readMm(bounds.group(1))).isCloseTo(least, within(0.011));
+        assertThat(field.readMm(bounds.group(2))).isCloseTo(most, within(0.011));
+        assertThat(field.readMm(bounds.group(3))).isCloseTo(least, within(25.4 / 64 + 1e-9));
+        assertThat(field.readMm(bounds.group(4))).isCloseTo(most, within(25.4 / 64 + 1e-9));
     }
 
     @Test
