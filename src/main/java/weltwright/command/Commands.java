@@ -15,7 +15,9 @@ import weltwright.trouble.Trouble;
  *   <li>{@value #DONE}: it is done;
  *   <li>{@value #TROUBLE}: it could not be done, and the user can put that right ({@link Trouble});
  *   <li>{@value #MISUSE}: the command was not understood;
- *   <li>{@value #DEFECT}: the program has a defect; what happened is in a log file.
+ *   <li>{@value #DEFECT}: the program has a defect; what happened is in a log file;
+ *   <li>{@value #UNTOLD}: it is done, but what there was to say could not be written, since nobody reads it any more or
+ *       the disk is full. EX_IOERR of BSD's {@code sysexits.h}, as 70 is its EX_SOFTWARE.
  * </ul>
  */
 public final class Commands {
@@ -23,6 +25,7 @@ public final class Commands {
     public static final int TROUBLE = 1;
     public static final int MISUSE = 2;
     public static final int DEFECT = 70;
+    public static final int UNTOLD = 74;
 
     static final String HOW_TO_TELL_THE_GROUND =
             "The option for it: --ground ruled:10mm, --ground ruled:1/2in, --ground paper:a4.";
@@ -44,15 +47,21 @@ public final class Commands {
     /** The same with the phones that are kept elsewhere than usual. */
     static int run(String[] args, PrintWriter out, PrintWriter err, TerminalLine line, PhoneShelf phones) {
         try {
-            return commandLine(line, phones)
+            int code = commandLine(line, phones)
                     .setOut(out)
                     .setErr(err)
                     .setCaseInsensitiveEnumValuesAllowed(true)
                     .setOverwrittenOptionsAllowed(true) // the last one holds: a file of options can be departed from
                     .setParameterExceptionHandler((misuse, given) -> misuse(misuse, err))
                     .setExecutionExceptionHandler((e, command, parsed) -> failure(e, err))
-                    .execute(args);
-        } catch (Error e) { // such as a missing native library, which picocli lets through
+                    .setExpandAtFiles(false)
+                    .execute(OptionsFile.expanded(args));
+            if (out.checkError() && code == DONE) {
+                err.println("It is done, but what there was to say about it could not be written.");
+                return UNTOLD;
+            }
+            return code;
+        } catch (Trouble | Error e) { // such as a missing native library, which picocli lets through
             return failure(e, err);
         } finally {
             out.flush();
@@ -80,6 +89,10 @@ public final class Commands {
     private static int failure(Throwable e, PrintWriter err) {
         if (e instanceof Trouble) {
             err.println(e instanceof OpenGround ? e.getMessage() + " " + HOW_TO_TELL_THE_GROUND : e.getMessage());
+            return TROUBLE;
+        }
+        if (e instanceof OutOfMemoryError) {
+            err.println("There is not enough memory for this. Use a smaller copy of the photo, or a computer with more memory.");
             return TROUBLE;
         }
         err.println("The program came upon a defect of its own and stopped. " + DefectLog.usual().keep("a command", e));

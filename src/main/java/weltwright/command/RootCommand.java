@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
             "Lengths: 19mm, 1.9cm, 0.75in, 3/4in, \"1 3/8in\"; without a unit they are mm. Thickness of leather also in"
                     + " ounces: 8oz, or 7/8oz for a side of 7 to 8 ounces.",
             "",
-            "A file of options, one to a line, can be given as @FILE. Of an option given twice, the last holds."
+            "A file of options can be given as @FILE: one option to a line, its value as it is, spaces included. Lines that"
+                    + " begin with # say nothing. Of an option given twice, the last holds."
         })
 final class RootCommand implements Runnable {
     @Spec

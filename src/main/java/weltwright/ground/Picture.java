@@ -25,6 +25,12 @@ public final class Picture implements AutoCloseable {
     /** Brightness of blue, green and red: ITU-R BT.601, as JFIF 1.02 takes it. */
     private static final double[] BRIGHTNESS = {0.114, 0.587, 0.299};
 
+    /** At the coarsest that can be measured, 2.2 pixels to the millimetre, this is 36 mm: no knife lies in it. */
+    private static final int LEAST_SIDE_PX = 80;
+
+    /** A strip is no photo, and made smaller as a whole there would be nothing left of its shorter side. */
+    private static final int LONGEST_OVER_SHORTEST = 10;
+
     private final Supplier<Mat> colourSource;
     private final Mat grey;
     private Mat colour;
@@ -38,8 +44,13 @@ public final class Picture implements AutoCloseable {
         this.grey = grey;
     }
 
-    /** Brightness and colour are decoded side by side, and what looks at brightness alone need not wait for the other. */
+    /**
+     * Brightness and colour are decoded side by side, and what looks at brightness alone need not wait for the other.
+     *
+     * @throws Trouble where the file is damaged, or its picture too small for anything to be found in it
+     */
     public static Picture decode(Photo photo) {
+        checkSize(photo);
         Natives.load();
         if (photo.format() != PhotoFormat.JPEG) {
             Mat bgr = decoded(photo, Imgcodecs.IMREAD_COLOR);
@@ -56,6 +67,17 @@ public final class Picture implements AutoCloseable {
         } catch (RuntimeException damaged) {
             colour.thenAccept(Mat::release);
             throw damaged;
+        }
+    }
+
+    private static void checkSize(Photo photo) {
+        int shorter = Math.min(photo.widthPx(), photo.heightPx());
+        int longer = Math.max(photo.widthPx(), photo.heightPx());
+        if (shorter < LEAST_SIDE_PX || longer > LONGEST_OVER_SHORTEST * shorter) {
+            throw new Trouble(
+                    "The picture \"" + photo.name() + "\" is only " + photo.widthPx() + " by " + photo.heightPx()
+                            + " pixels: nothing can be measured in it.",
+                    "Use the photo as the camera took it, at its full size.");
         }
     }
 

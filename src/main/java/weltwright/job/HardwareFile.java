@@ -3,10 +3,10 @@ package weltwright.job;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
+import weltwright.io.InputFile;
 import weltwright.sheath.HardwareList;
 import weltwright.trouble.Trouble;
 
@@ -14,6 +14,8 @@ import weltwright.trouble.Trouble;
 public final class HardwareFile {
     private static final String FORMAT = "weltwright hardware";
     private static final int VERSION = 1;
+    private static final String UNITS = "mm";
+    private static final int GREATEST_BYTES = 4_000_000;
 
     /** What may be replaced by such a file. */
     public static final FileKind KIND = FileKind.of("a list of hardware", "\"" + FORMAT + "\"");
@@ -22,25 +24,20 @@ public final class HardwareFile {
 
     /** Writes a list whole or not at all, over what was there; throws {@link Trouble} where it cannot. */
     public static void write(HardwareList list, Path file) {
-        Document document = new Document(FORMAT, VERSION, "mm", HardwareEntry.of(list));
+        Document document = new Document(FORMAT, VERSION, UNITS, HardwareEntry.of(list));
         AtomicFile.of(file, KIND).write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
     }
 
     /** Reads a list; throws {@link Trouble} where the file is none, or has sizes that no hardware has. */
     public static HardwareList read(Path file) {
-        byte[] json;
-        try {
-            json = Files.readAllBytes(file);
-        } catch (IOException e) {
-            throw new Trouble("The list of hardware " + file + " cannot be read.", "See whether it is there.", e);
-        }
+        byte[] json = InputFile.read(file, GREATEST_BYTES, "hardware.json");
         Document document;
         try {
             document = JobFile.JSON.readValue(json, Document.class);
         } catch (IOException e) {
             throw notAList(file, e);
         }
-        if (!FORMAT.equals(document.format) || document.version != VERSION) {
+        if (!FORMAT.equals(document.format) || document.version != VERSION || !UNITS.equals(document.units)) {
             throw notAList(file, null);
         }
         try {

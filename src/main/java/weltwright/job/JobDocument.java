@@ -62,6 +62,7 @@ record JobDocument(
         @JsonSetter(nulls = Nulls.SET) Side spineTold,
         SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
+    static final String UNITS = "mm";
     static final int VERSION = 7;
 
     /** Longer than any knife: a coordinate beyond is damage. */
@@ -71,7 +72,7 @@ record JobDocument(
         return new JobDocument(
                 FORMAT,
                 VERSION,
-                "mm",
+                UNITS,
                 job.customer(),
                 job.knifeName(),
                 job.begun(),

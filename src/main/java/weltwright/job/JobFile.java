@@ -33,6 +33,7 @@ import java.util.zip.ZipOutputStream;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.FileVersion;
+import weltwright.io.InputFile;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
@@ -47,6 +48,7 @@ public final class JobFile {
     private static final String DOCUMENT = "job.json";
     private static final int GREATEST_DOCUMENT_BYTES = 16_000_000;
     private static final int GREATEST_PHOTO_BYTES = 200_000_000;
+    private static final long GREATEST_BYTES = GREATEST_DOCUMENT_BYTES + GREATEST_PHOTO_BYTES + 1_000_000;
 
     /**
      * The same job gives the same bytes, whenever and wherever it is written: with a time that means nothing. ZipEntry
@@ -82,6 +84,9 @@ public final class JobFile {
     public static boolean isJob(Path file) {
         if (String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(EXTENSION)) {
             return true;
+        }
+        if (!Files.isRegularFile(file)) {
+            return false; // to look into a pipe would wait for somebody to fill it
         }
         try (InputStream in = Files.newInputStream(file)) {
             return Arrays.equals(in.readNBytes(ZIP_MAGIC.length), ZIP_MAGIC);
@@ -139,15 +144,7 @@ public final class JobFile {
 
     /** Reads a job; throws {@link Trouble} where the file is none, is damaged, or is of a newer version. */
     public static Job read(Path file) {
-        if (Files.notExists(file)) {
-            throw new Trouble("There is no file " + file + ".", "Check its name and folder.");
-        }
-        if (!Files.isRegularFile(file)) {
-            throw new Trouble(file + " is not a file.", "Name the job file itself, such as knife" + EXTENSION + ".");
-        }
-        if (!Files.isReadable(file)) {
-            throw new Trouble(file + " cannot be read.", "Check that you may open it.");
-        }
+        InputFile.check(file, GREATEST_BYTES, "knife" + EXTENSION);
         try (ZipFile zip = new ZipFile(file.toFile())) {
             JobDocument document = document(file, bytes(zip, DOCUMENT, GREATEST_DOCUMENT_BYTES));
             Optional<Photo> photo = Optional.empty();
@@ -169,7 +166,14 @@ public final class JobFile {
         if (!JobDocument.FORMAT.equals(tree.path("format").asText())) {
             throw new IOException("format " + tree.path("format"));
         }
-        if (tree.path("version").asInt() > JobDocument.VERSION) {
+        JsonNode version = tree.path("version");
+        if (!version.isInt() || version.intValue() < 1) {
+            throw new IOException("version " + version);
+        }
+        if (!JobDocument.UNITS.equals(tree.path("units").asText())) {
+            throw new IOException("units " + tree.path("units"));
+        }
+        if (version.intValue() > JobDocument.VERSION) {
             throw new Trouble(file.getFileName() + " was saved by a newer version of this program.",
                     "Update the program to open it.");
         }

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import weltwright.ground.PhoneLens;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
+import weltwright.io.InputFile;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
@@ -121,8 +122,8 @@ public record PhoneShelf(Path folder) {
     /** Empty where the file is none of ours, damaged, or of a newer version. */
     private static Optional<PhoneLens> read(Path file) {
         try {
-            if (Files.size(file) > GREATEST_BYTES
-                    || !(JobFile.JSON.readTree(Files.readAllBytes(file)) instanceof ObjectNode json)
+            byte[] bytes = InputFile.read(file, GREATEST_BYTES, "phone" + ENDING);
+            if (!(JobFile.JSON.readTree(bytes) instanceof ObjectNode json)
                     || !FORMAT.equals(json.path("format").asText())
                     || json.path("version").asInt() != VERSION) {
                 return Optional.empty();

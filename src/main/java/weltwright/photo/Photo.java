@@ -1,13 +1,11 @@
 package weltwright.photo;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import weltwright.io.InputFile;
 import weltwright.trouble.Trouble;
 
 /**
@@ -16,7 +14,7 @@ import weltwright.trouble.Trouble;
  */
 public final class Photo {
     /** Greater than any camera's file; less than what fits into memory beside its pixels. */
-    private static final long GREATEST_BYTES = 200_000_000;
+    private static final int GREATEST_BYTES = 200_000_000;
 
     private final String name;
     private final byte[] bytes;
@@ -33,19 +31,7 @@ public final class Photo {
 
     /** Reads a JPEG, PNG, TIFF, BMP or WebP file; throws {@link Trouble} where it cannot be used. */
     public static Photo read(Path file) {
-        String name = String.valueOf(file.getFileName());
-        if (Files.notExists(file)) {
-            throw new Trouble("There is no file " + file + ".", "Check its name and folder.");
-        }
-        if (!Files.isRegularFile(file)) {
-            throw new Trouble(file + " is not a file.", "Name the photo itself, such as knife.jpg.");
-        }
-        try (InputStream in = Files.newInputStream(file)) {
-            // The bound is kept on what is read, since a file's size can change under our hands.
-            return new Photo(name, in.readNBytes((int) GREATEST_BYTES + 1));
-        } catch (IOException e) {
-            throw new Trouble(file + " cannot be read.", "Check that you may open it, or copy it to this computer.", e);
-        }
+        return new Photo(String.valueOf(file.getFileName()), InputFile.read(file, GREATEST_BYTES, "knife.jpg"));
     }
 
     /** The same from the bytes of such a file. {@code name} is what the user calls it. */

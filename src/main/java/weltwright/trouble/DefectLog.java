@@ -6,9 +6,12 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
@@ -61,15 +64,34 @@ public record DefectLog(Path file) {
         try {
             Files.createDirectories(file.getParent());
             boolean tooLong = Files.exists(file) && Files.size(file) > GREATEST_BYTES;
+            makeReadableByItsOwnerAlone();
             Files.writeString(
                     file,
                     entry.toString(),
-                    StandardOpenOption.CREATE,
                     StandardOpenOption.WRITE,
                     tooLong ? StandardOpenOption.TRUNCATE_EXISTING : StandardOpenOption.APPEND);
             return "Its makers need the details, which are in " + file + ".";
         } catch (IOException | RuntimeException unwritable) {
             return "The details could not be written to " + file + ".";
         }
+    }
+
+    /**
+     * A defect's details hold names of files and folders, which may be customers'. Windows keeps what lies in a user's own
+     * directory from other users by itself.
+     */
+    private void makeReadableByItsOwnerAlone() throws IOException {
+        if (!file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            if (Files.notExists(file)) {
+                Files.createFile(file);
+            }
+            return;
+        }
+        Set<PosixFilePermission> own = PosixFilePermissions.fromString("rw-------");
+        if (Files.notExists(file)) {
+            Files.createFile(file, PosixFilePermissions.asFileAttribute(own));
+        }
+        Files.setPosixFilePermissions(file, own); // one that an older version wrote
+        Files.setPosixFilePermissions(file.getParent(), PosixFilePermissions.fromString("rwx------"));
     }
 }

@@ -2,13 +2,16 @@ package weltwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
@@ -141,6 +144,43 @@ class CommandsTest {
         }
         Run.of("make", corrupt, "-o", out).fails(Commands.TROUBLE, "corrupt.wwj is not a job file, or is damaged.");
         assertThat(Files.list(folder)).containsExactlyInAnyOrder(letter, empty, corrupt);
+    }
+
+    /** Pictures that no camera takes: read, and refused in words. */
+    @ParameterizedTest
+    @CsvSource({"1, 1, jpg", "1, 1, png", "1, 1, bmp", "1, 1, tif", "20000, 3, jpg", "3, 20000, png", "64, 64, jpg"})
+    void refusesPicturesInWhichNothingCanBeMeasured(int width, int height, String kind) throws IOException {
+        Path photo = folder.resolve("odd." + kind);
+        assertThat(ImageIO.write(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB), kind, photo.toFile()))
+                .isTrue();
+        for (String ground : new String[] {"find", "sheet", "ruled:10mm", "paper:a4"}) {
+            Run.of("trace", photo, "--ground", ground, "-o", folder.resolve("knife.json"))
+                    .fails(Commands.TROUBLE, width + " by " + height + " pixels");
+        }
+        assertThat(Run.of("look", photo).code()).isEqualTo(Commands.TROUBLE);
+        Run.of("phone", photo, photo, photo, "--name", "odd").fails(Commands.TROUBLE, "odd." + kind);
+    }
+
+    /** As when a pipe is closed at its other end, or a disk is full: a writer keeps that to itself until it is asked. */
+    @Test
+    void tellsByItsCodeThatNobodyCouldRead() {
+        PrintWriter closed = new PrintWriter(new Writer() {
+            @Override
+            public void write(char[] text, int from, int length) throws IOException {
+                throw new IOException("Broken pipe");
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        });
+        StringWriter err = new StringWriter();
+        String[] args = {"sheet", "-o", folder.resolve("sheet.pdf").toString()};
+        assertThat(Commands.run(args, closed, new PrintWriter(err), TerminalLine.silent())).isEqualTo(Commands.UNTOLD);
+        assertThat(err.toString().strip()).isNotEmpty().doesNotContain("\n", "Exception");
+        assertThat(folder.resolve("sheet.pdf")).exists();
     }
 
     @Test

@@ -3,6 +3,7 @@ package weltwright.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -12,6 +13,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -26,6 +28,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -378,6 +382,37 @@ class JobFileTest {
                 json -> json.putNull("customer"))) {
             rewrite(harm);
             assertTrouble(file, "is not a job file, or is damaged.");
+        }
+    }
+
+    /** Whatever another program writes into these fields: a job in inches read as one in mm would make a wrong pattern. */
+    @Test
+    void refusesOtherUnitsAndVersionsThatNeverWere() throws IOException {
+        for (Consumer<ObjectNode> harm : List.<Consumer<ObjectNode>>of(
+                json -> json.put("units", "in"),
+                json -> json.putNull("units"),
+                json -> json.remove("units"),
+                json -> json.put("version", 0),
+                json -> json.put("version", -1),
+                json -> json.put("version", 6.9),
+                json -> json.put("version", 6.0),
+                json -> json.put("version", "6"),
+                json -> json.put("version", 1L << 33))) {
+            rewrite(harm);
+            assertTrouble(file, "is not a job file, or is damaged.");
+        }
+    }
+
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void doesNotWaitForAPipe() throws IOException, InterruptedException {
+        for (String name : List.of("knife.jpg", "knife.wwj")) {
+            Path pipe = folder.resolve(name);
+            assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+            assertTimeoutPreemptively(Duration.ofSeconds(20), () -> {
+                assertThat(JobFile.isJob(pipe)).isEqualTo(name.endsWith(".wwj"));
+                assertTrouble(pipe, "is not a file");
+            });
         }
     }
 

@@ -5,8 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class DefectLogTest {
@@ -22,6 +28,25 @@ class DefectLogTest {
         log.keep("saving", new IllegalStateException("another"));
         assertThat(Files.readString(log.file()))
                 .containsSubsequence("drawing the pattern", "a knot", "DefectLogTest", "saving", "another");
+    }
+
+    /** One that an older version wrote may be read by everybody. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void isReadableByItsOwnerAlone() throws IOException {
+        Path state = Files.createDirectory(folder.resolve("state"), mode("rwxr-xr-x"));
+        DefectLog log = new DefectLog(state.resolve("defects.log"));
+        Files.createFile(log.file(), mode("rw-r--r--"));
+        for (int i = 0; i < 2; i++) {
+            log.keep("saving", new IllegalStateException("a knot"));
+            assertThat(Files.getPosixFilePermissions(log.file())).isEqualTo(PosixFilePermissions.fromString("rw-------"));
+            assertThat(Files.getPosixFilePermissions(state)).isEqualTo(PosixFilePermissions.fromString("rwx------"));
+            Files.delete(log.file());
+        }
+    }
+
+    private static FileAttribute<Set<PosixFilePermission>> mode(String permissions) {
+        return PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions));
     }
 
     @Test
