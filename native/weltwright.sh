@@ -32,6 +32,12 @@ if [ ! -f "$jar" ]; then
     exit 1
 fi
 
+# With the locale C or POSIX, Java cannot read file names and words outside English.
+if [ "$(locale charmap 2>/dev/null)" = ANSI_X3.4-1968 ]; then
+    LC_ALL=C.UTF-8
+    export LC_ALL
+fi
+
 # From Java 23 on, the way that OpenCV's bindings reach their memory is warned about on the screen unless it is allowed.
 quiet=
 if [ "$version" -ge 23 ]; then

@@ -5,11 +5,13 @@ import java.awt.GraphicsEnvironment;
 import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.logging.LogManager;
+import java.util.stream.Stream;
 import weltwright.command.Commands;
 import weltwright.command.TerminalLine;
 import weltwright.io.UnfinishedFiles;
@@ -17,11 +19,15 @@ import weltwright.window.MainWindow;
 
 /** The program's front door: the window where nothing is given, or a file alone to open in it; else the command line. */
 public final class Weltwright {
+    /** U+FFFD stands for what could not be decoded. */
+    private static final char REPLACEMENT = '\uFFFD';
+
     private Weltwright() {}
 
     /** Starts the window or a command, and for a command ends the process with its code. */
     public static void main(String[] args) {
         LogManager.getLogManager().reset(); // what libraries log helps no user
+        refuseGarbledNames(args);
         UnfinishedFiles.removeAll();
         if (args.length == 0) {
             openWindow(Optional.empty());
@@ -29,6 +35,24 @@ public final class Weltwright {
             openWindow(Optional.of(Path.of(args[0])));
         } else {
             System.exit(command(args));
+        }
+    }
+
+    /**
+     * Where the system's locale is C or POSIX, Java puts a replacement character for each byte of a name outside English,
+     * and no such file can be opened; so nothing is begun.
+     */
+    private static void refuseGarbledNames(String[] args) {
+        String folder = System.getProperty("user.dir");
+        String garbled = Stream.concat(Stream.of(args), Stream.of(folder))
+                .filter(name -> name.indexOf(REPLACEMENT) >= 0)
+                .findFirst()
+                .orElse("");
+        if (!garbled.isEmpty()) {
+            System.err.println("This terminal's language settings (" + System.getProperty("sun.jnu.encoding")
+                    + ") hide the letters of a name: " + garbled.replace(REPLACEMENT, '?')
+                    + ". Put LC_ALL=C.UTF-8 before the command, or start the program with native/weltwright.sh.");
+            System.exit(Commands.TROUBLE);
         }
     }
 
@@ -59,7 +83,9 @@ public final class Weltwright {
         // From Java 22 on there is a console even on a pipe, unless this one is asked for.
         System.setProperty("jdk.console", "java.base");
         Console console = System.console();
-        Charset charset = console == null ? Charset.defaultCharset() : console.charset();
+        Charset terminal = console == null ? Charset.defaultCharset() : console.charset();
+        // With ASCII alone, names of customers would become question marks; UTF-8 says the same where ASCII does.
+        Charset charset = terminal.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : terminal;
         PrintWriter out = new PrintWriter(System.out, true, charset);
         PrintWriter err = new PrintWriter(System.err, true, charset);
         return Commands.run(args, out, err, console == null ? TerminalLine.silent() : TerminalLine.on(err));

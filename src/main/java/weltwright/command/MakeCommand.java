@@ -15,6 +15,7 @@ import weltwright.job.PhoneShelf;
 import weltwright.measure.PrintScale;
 import weltwright.paper.Heading;
 import weltwright.paper.PaperSize;
+import weltwright.paper.PatternPdf;
 import weltwright.photo.Photo;
 import weltwright.sheath.Pattern;
 import weltwright.trace.TraceSettings;
@@ -95,17 +96,19 @@ final class MakeCommand implements Runnable {
         Job job = given();
         made.spareHandwork(file, job);
         Pattern pattern;
+        Heading heading;
         try (line) {
             job = knife.sideOf(job.traced((step, done) -> line.at(step, 0.9 * done)));
             line.at("Making the pattern", 0.9);
             pattern = job.pattern();
             line.at("Writing", 0.95);
-            Heading heading = new Heading(job.customer(), job.knifeName(), job.begun(), job.notes());
+            heading = new Heading(job.customer(), job.knifeName(), job.begun(), job.notes());
             made.write(job, pattern, heading, paper, printer);
         }
         PrintWriter say = spec.commandLine().getOut();
         Report.of(job, say);
         Report.of(pattern, say);
+        PatternPdf.unprintable(heading).ifPresent(say::println);
         made.files().forEach(written -> say.println("Written: " + written));
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import picocli.CommandLine.Option;
+import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.measure.TypedDigits;
 import weltwright.trouble.Trouble;
@@ -25,10 +26,10 @@ final class OrderOptions {
     /** The job with what was given in place of what was there. */
     Job over(Job job) {
         return job.withOrder(
-                customer == null ? job.customer() : customer,
-                knife == null ? job.knifeName() : knife,
+                customer == null ? job.customer() : Fields.CUSTOMER.read(customer),
+                knife == null ? job.knifeName() : Fields.KNIFE_NAME.read(knife),
                 due == null ? job.due() : Optional.of(date(due)),
-                notes == null ? job.notes() : notes);
+                notes == null ? job.notes() : Fields.NOTES.read(notes));
     }
 
     private static LocalDate date(String typed) {

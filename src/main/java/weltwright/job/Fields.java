@@ -3,6 +3,7 @@ package weltwright.job;
 import java.util.Locale;
 import weltwright.measure.LengthField;
 import weltwright.measure.NumberField;
+import weltwright.measure.TextField;
 import weltwright.measure.Unit;
 import weltwright.sheath.Bounds;
 
@@ -11,6 +12,11 @@ import weltwright.sheath.Bounds;
  * wide: they keep out slips of the hand and the wrong unit, not odd knives.
  */
 public final class Fields {
+    public static final TextField CUSTOMER = TextField.ofOneLine("customer", 120);
+    public static final TextField KNIFE_NAME = TextField.ofOneLine("knife", 120);
+    /** Some eight printed pages. */
+    public static final TextField NOTES = TextField.ofManyLines("notes", 20_000);
+
     public static final LengthField HANDLE_THICKNESS = Bounds.HANDLE_THICKNESS;
     public static final LengthField SPINE_THICKNESS = Bounds.SPINE_THICKNESS;
     public static final LengthField EDGE_THICKNESS = LengthField.of("edge thickness", 0, 15);

@@ -97,11 +97,11 @@ record JobDocument(
      */
     Job job(Optional<Photo> picture) {
         return new Job(
-                customer,
-                knife,
+                Fields.CUSTOMER.read(customer),
+                Fields.KNIFE_NAME.read(knife),
                 begun,
                 Optional.ofNullable(due),
-                notes,
+                Fields.NOTES.read(notes),
                 picture,
                 measured.settings(),
                 Optional.ofNullable(trace).map(Traced::trace),

@@ -1,13 +1,20 @@
 package weltwright.paper;
 
 import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.util.List;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.util.Matrix;
+import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.measure.PrintScale;
@@ -87,16 +94,33 @@ final class Ink implements AutoCloseable {
     }
 
     /**
-     * Writes a line of printable text.
+     * Writes a line of printable text. What the typeface lacks is drawn as areas, with the characters beside them for
+     * whoever searches or copies the text (ISO 32000-1, 14.9.4).
      *
      * @param from where its base line begins
      * @param angleRad the base line's direction, counter-clockwise from the x axis
      */
     void write(String printable, Point from, double angleRad, double sizeMm, Color colour) throws IOException {
+        stream.setNonStrokingColor(colour);
+        Placement onLine = new Placement(angleRad, from);
+        for (TextLine.Part part : lettering.set(printable).parts()) {
+            Point start = onLine.apply(new Point(part.xEm() * sizeMm, 0));
+            if (part instanceof TextLine.Letters letters) {
+                show(letters.text(), start, angleRad, sizeMm);
+            } else if (part instanceof TextLine.Outlines outlines) {
+                COSDictionary said = new COSDictionary();
+                said.setString(COSName.ACTUAL_TEXT, outlines.text());
+                stream.beginMarkedContent(COSName.getPDFName("Span"), PDPropertyList.create(said));
+                fill(outlines.shape(), new Placement(angleRad, start), sizeMm / FallbackFonts.UNITS_PER_EM);
+                stream.endMarkedContent();
+            }
+        }
+    }
+
+    private void show(String letters, Point from, double angleRad, double sizeMm) throws IOException {
         double c = Math.cos(angleRad) * sizeMm * POINTS_PER_MM;
         double s = Math.sin(angleRad) * sizeMm * POINTS_PER_MM;
         stream.beginText();
-        stream.setNonStrokingColor(colour);
         stream.setFont(lettering.font(), 1);
         stream.setTextMatrix(new Matrix(
                 (float) (c / scale.x()),
@@ -105,8 +129,47 @@ final class Ink implements AutoCloseable {
                 (float) (c / scale.y()),
                 x(from),
                 y(from)));
-        stream.showText(printable);
+        stream.showText(letters);
         stream.endText();
+    }
+
+    /**
+     * Fills a shape whose y points down.
+     *
+     * @param mm how long a unit of the shape is
+     */
+    private void fill(Shape shape, Placement place, double mm) throws IOException {
+        PathIterator path = shape.getPathIterator(AffineTransform.getScaleInstance(mm, -mm));
+        if (path.isDone()) {
+            return; // a space
+        }
+        double[] c = new double[6];
+        Point last = null;
+        for (; !path.isDone(); path.next()) {
+            int segment = path.currentSegment(c);
+            Point first = place.apply(new Point(c[0], c[1]));
+            switch (segment) {
+                case PathIterator.SEG_MOVETO -> stream.moveTo(x(first), y(first));
+                case PathIterator.SEG_LINETO -> stream.lineTo(x(first), y(first));
+                case PathIterator.SEG_QUADTO -> {
+                    // A quadratic Bézier curve as a cubic one: its control points are two thirds of the way to the one.
+                    Point end = place.apply(new Point(c[2], c[3]));
+                    Point one = last.towards(first, 2.0 / 3);
+                    Point two = end.towards(first, 2.0 / 3);
+                    stream.curveTo(x(one), y(one), x(two), y(two), x(end), y(end));
+                    first = end;
+                }
+                case PathIterator.SEG_CUBICTO -> {
+                    Point second = place.apply(new Point(c[2], c[3]));
+                    Point end = place.apply(new Point(c[4], c[5]));
+                    stream.curveTo(x(first), y(first), x(second), y(second), x(end), y(end));
+                    first = end;
+                }
+                default -> stream.closePath();
+            }
+            last = first;
+        }
+        stream.fill();
     }
 
     /** Until {@link #unclip}, draws only inside this rectangle. */

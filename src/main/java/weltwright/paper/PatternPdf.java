@@ -1,9 +1,11 @@
 package weltwright.paper;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -37,6 +39,9 @@ public final class PatternPdf {
                     + " other, cross on cross, and stick them together. The map in the square tells which page goes"
                     + " where.");
 
+    /** So many unprintable characters are told by name. */
+    private static final int MISSING_NAMED = 8;
+
     private PatternPdf() {}
 
     /**
@@ -55,6 +60,39 @@ public final class PatternPdf {
         TruePdf.write(bytes(pattern, Optional.empty(), heading, paper, scale), file);
     }
 
+    /**
+     * What of the heading cannot be printed, in a sentence for the user: a box stands for it. Empty where all can.
+     */
+    public static Optional<String> unprintable(Heading heading) {
+        try (PDDocument document = new PDDocument()) {
+            Lettering lettering = Lettering.in(document);
+            Set<String> missing = new LinkedHashSet<>();
+            for (String text : List.of(heading.customer(), heading.knifeName(), heading.notes())) {
+                missing.addAll(lettering.missing(text));
+            }
+            return missing.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(missing.stream()
+                            .limit(MISSING_NAMED)
+                            .map(PatternPdf::named)
+                            .collect(Collectors.joining(
+                                    ", ",
+                                    "No font here can print ",
+                                    (missing.size() > MISSING_NAMED ? " and others" : "")
+                                            + ": a box stands in the PDF instead. Write it in other letters, or install"
+                                            + " a font that has it.")));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // no file of the user's is read
+        }
+    }
+
+    /** The character and its number in Unicode, for terminals lack fonts too. */
+    private static String named(String cluster) {
+        return cluster + cluster.codePoints()
+                .mapToObj(c -> String.format(Locale.ROOT, "U+%04X", c))
+                .collect(Collectors.joining(" ", " (", ")"));
+    }
+
     /** The pattern for a printer, at actual size, with its bench card. */
     public static PrintPages pages(
             Pattern pattern, BenchPlan plan, Heading heading, PaperSize paper, PrintScale scale) {
@@ -63,7 +101,7 @@ public final class PatternPdf {
 
     private static byte[] bytes(
             Pattern pattern, Optional<BenchPlan> plan, Heading heading, PaperSize paper, PrintScale scale) {
-        return TruePdf.bytes(heading.title(), (document, lettering) -> {
+        return TruePdf.bytes(heading.title(), Optional.of(heading.date()), (document, lettering) -> {
             List<PieceDrawing> pieces = pattern.pieces().stream()
                     .map(piece -> PieceDrawing.of(
                             piece, plan.map(p -> p.edgesOf(piece)).orElse(List.of()), lettering))

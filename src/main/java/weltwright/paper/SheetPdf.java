@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.ReferenceSheet;
@@ -50,7 +51,7 @@ public final class SheetPdf {
     }
 
     private static byte[] bytes(ReferenceSheet sheet) {
-        return TruePdf.bytes("Reference sheet, " + sheet.pageName(), (document, lettering) -> {
+        return TruePdf.bytes("Reference sheet, " + sheet.pageName(), Optional.empty(), (document, lettering) -> {
             try (Ink ink = Ink.onNewPage(
                     document, lettering, sheet.pageWidthMm(), sheet.pageHeightMm(), PrintScale.TRUE)) {
                 new Drawing(sheet, ink, lettering).draw();

@@ -18,6 +18,7 @@ import weltwright.job.Fields;
 import weltwright.measure.Length;
 import weltwright.measure.LengthField;
 import weltwright.measure.NumberField;
+import weltwright.measure.TextField;
 import weltwright.measure.TypedDigits;
 import weltwright.trouble.Trouble;
 
@@ -58,8 +59,8 @@ final class Lines {
                 false);
     }
 
-    static Entry<String> words(String name, String value) {
-        return new Entry<>(name, value, String::strip, Function.identity(), true);
+    static Entry<String> words(TextField field, String value) {
+        return new Entry<>(field.name(), value, text -> field.read(text).strip(), Function.identity(), true);
     }
 
     static Entry<Double> number(NumberField field, double value) {

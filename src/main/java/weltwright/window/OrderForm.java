@@ -8,13 +8,15 @@ import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.text.AbstractDocument;
+import weltwright.job.Fields;
 import weltwright.job.Job;
 
 /** Whose knife it is, when it is to be ready, and whatever else was agreed. */
 final class OrderForm extends Form {
     private final Bench bench;
-    private final Entry<String> customer = Lines.words("customer", "");
-    private final Entry<String> knife = Lines.words("knife", "");
+    private final Entry<String> customer = Lines.words(Fields.CUSTOMER, "");
+    private final Entry<String> knife = Lines.words(Fields.KNIFE_NAME, "");
     private final Entry<Optional<LocalDate>> due =
             Lines.dayIfAny("day to be ready", Optional.empty());
     private final JLabel begun = new JLabel();
@@ -38,6 +40,8 @@ final class OrderForm extends Form {
         notes.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         notes.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         add(new JScrollPane(notes), "span, growx, wmin 0");
+        WrappedText leftOut = words("");
+        ((AbstractDocument) notes.getDocument()).setDocumentFilter(new TextLimit(Fields.NOTES, leftOut::say));
         customer.onTaken(() -> take(customer.session()));
         knife.onTaken(() -> take(knife.session()));
         due.onTaken(() -> take(due.session()));

@@ -51,7 +51,10 @@ final class Output {
 
     void saveSheet(ReferenceSheet sheet) {
         asker.toSave("Save the reference sheet", "reference-sheet-" + sheet.pageName(), "PDF", "pdf")
-                .ifPresent(file -> write("Saving the sheet", file, () -> SheetPdf.write(sheet, file)));
+                .ifPresent(file -> write("Saving the sheet", file, () -> {
+                    SheetPdf.write(sheet, file);
+                    return Optional.empty();
+                }));
     }
 
     void printSheet() {
@@ -65,8 +68,10 @@ final class Output {
                     Heading heading = heading();
                     PaperSize paper = printer.paper();
                     var scale = printer.scale();
-                    write("Saving the pattern", file, () ->
-                            PatternPdf.write(made, BenchPlan.of(made), heading, paper, scale, file));
+                    write("Saving the pattern", file, () -> {
+                        PatternPdf.write(made, BenchPlan.of(made), heading, paper, scale, file);
+                        return PatternPdf.unprintable(heading);
+                    });
                 }));
     }
 
@@ -74,7 +79,10 @@ final class Output {
         pattern.get().ifPresent(made -> asker.toSave("Save for a cutter", name() + "-pattern", "SVG", "svg")
                 .ifPresent(file -> {
                     Heading heading = heading();
-                    write("Saving the pattern", file, () -> PatternSvg.write(made, BenchPlan.of(made), heading, file));
+                    write("Saving the pattern", file, () -> {
+                        PatternSvg.write(made, BenchPlan.of(made), heading, file);
+                        return Optional.empty();
+                    });
                 }));
     }
 
@@ -87,15 +95,10 @@ final class Output {
         });
     }
 
-    private void write(String title, Path file, Runnable how) {
-        work.start(
-                title,
-                () -> {
-                    how.run();
-                    return file;
-                },
-                written -> notice.accept("Saved: " + written + ". Print it at actual size (100 %) and measure before"
-                        + " you trust it."));
+    /** @param how writes the file, and gives back what else the user should know of it */
+    private void write(String title, Path file, Callable<Optional<String>> how) {
+        work.start(title, how, toKnow -> notice.accept("Saved: " + file + ". Print it at actual size (100 %) and measure"
+                + " before you trust it." + toKnow.map(words -> " " + words).orElse("")));
     }
 
     private void print(String title, Callable<PrintPages> pages) {

@@ -1,0 +1,126 @@
+package weltwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.zip.ZipFile;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The main job in processes of other languages, digits, calendars and time zones: what it writes is the same to the last
+ * byte, so nothing in it depends on where, when or by which run it was written.
+ */
+class LocalesTest {
+    @TempDir
+    static Path folder;
+
+    private static Path job;
+
+    @BeforeAll
+    static void makeTheSampleOnce() throws Exception {
+        Path sample = Path.of("sample-images", "drop-point.jpg").toAbsolutePath();
+        run(List.of("-Duser.language=en", "-Duser.timezone=America/Los_Angeles"), "C.UTF-8",
+                "make", sample.toString(), "-o", folder.resolve("first").toString(),
+                "--handle-thickness=19mm", "--spine-thickness=3.5mm", "--customer=Zoë", "--notes=刀 for سكين")
+                .succeeds();
+        job = folder.resolve("first").resolve("drop-point.wwj");
+    }
+
+    /** Digits of their own: ar, fa, th; a dotless i: tr; a decimal comma: de; the Buddhist calendar: th. */
+    @ParameterizedTest
+    @CsvSource({
+        "ar-EG-u-nu-arab, Africa/Cairo, C.UTF-8",
+        "fa-IR-u-nu-arabext, Asia/Tehran, C.UTF-8",
+        "tr-TR, Europe/Istanbul, C.UTF-8",
+        "hi-IN-u-nu-deva, Asia/Kolkata, C.UTF-8",
+        "th-TH-u-ca-buddhist-nu-thai, Asia/Bangkok, C.UTF-8",
+        "de-DE, Pacific/Kiritimati, C.UTF-8",
+        "en, UTC, C"
+    })
+    void writesTheSameBytesEverywhere(String language, String zone, String systemLocale) throws Exception {
+        Path there = folder.resolve(language);
+        List<String> settings = new ArrayList<>(List.of("-Duser.timezone=" + zone));
+        String[] parts = language.split("-u-");
+        String[] names = parts[0].split("-");
+        settings.add("-Duser.language=" + names[0]);
+        if (names.length > 1) {
+            settings.add("-Duser.country=" + names[1]);
+        }
+        if (parts.length > 1) {
+            settings.add("-Duser.extensions=u-" + parts[1]);
+        }
+        run(settings, systemLocale, "make", job.toString(), "-o", there.toString()).succeeds();
+        Path first = job.getParent();
+        assertThat(documentOf(there.resolve("drop-point.wwj"))).isEqualTo(documentOf(job));
+        for (String made : List.of("drop-point-pattern.svg", "drop-point-pattern.pdf")) {
+            assertThat(there.resolve(made)).hasSameBinaryContentAs(first.resolve(made));
+        }
+    }
+
+    @Test
+    void numbersInTheUsersDigitsAreRead() throws Exception {
+        Path there = folder.resolve("digits");
+        run(List.of("-Duser.language=ar"), "C.UTF-8", "make", job.toString(), "-o", there.toString(), "--leather=٢٫٥ mm")
+                .succeeds();
+        assertThat(documentOf(there.resolve("drop-point.wwj"))).contains("2.5");
+    }
+
+    /** Java sees a replacement character for each byte of such a name: nothing may be made of it. */
+    @Test
+    void aNameThatTheSystemsLocaleGarblesIsRefusedInWords() throws Exception {
+        Ended ended = run(List.of(), "C", "make", job.toString(), "-o", folder.resolve("garbled").toString(),
+                "--customer=Łukasz");
+        assertThat(ended.code()).isEqualTo(1);
+        assertThat(ended.err().strip()).contains("LC_ALL=C.UTF-8").contains("ukasz").doesNotContain("\n");
+        assertThat(folder.resolve("garbled")).doesNotExist();
+    }
+
+    private static String documentOf(Path job) throws IOException {
+        try (ZipFile zip = new ZipFile(job.toFile());
+                InputStream in = zip.getInputStream(zip.getEntry("job.json"))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    private record Ended(int code, String err) {
+        void succeeds() {
+            assertThat(err).isEmpty();
+            assertThat(code).isZero();
+        }
+    }
+
+    private static Ended run(List<String> settings, String systemLocale, String... args)
+            throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                // Quick to start: nothing here runs long enough for the second compiler.
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
+                        .filter(entry -> !entry.contains("slf4j"))
+                        .collect(Collectors.joining(File.pathSeparator))));
+        command.addAll(settings);
+        command.add(Weltwright.class.getName());
+        command.addAll(List.of(args));
+        Path err = Files.createTempFile(folder, "err", ".txt");
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(err.toFile());
+        builder.environment().put("LC_ALL", systemLocale);
+        int code = builder.start().waitFor();
+        return new Ended(code, Files.readString(err));
+    }
+}
