@@ -15,6 +15,7 @@ import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.HashSet;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 import weltwright.trouble.Trouble;
@@ -64,7 +65,7 @@ final class TemporaryFile implements AutoCloseable {
                 }
                 : new FileAttribute<?>[0];
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            Path path = target.resolveSibling(String.format(".weltwright-%016x.tmp", RANDOM.nextLong()));
+            Path path = target.resolveSibling(String.format(Locale.ROOT, ".weltwright-%016x.tmp", RANDOM.nextLong()));
             FileChannel channel = open(path, rights);
             if (isLocked(channel) && Files.exists(path)) {
                 return new TemporaryFile(path, channel);
