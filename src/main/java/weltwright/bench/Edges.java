@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Pattern;
@@ -21,7 +23,8 @@ import weltwright.sheath.Piece;
  *       the stack;
  *   <li>what is left of a layer between others is enclosed;
  *   <li>what is left of a strap is a loop where it is held at both ends; held at one place, it is out of reach where it lies on
- *       what holds it, and free beyond; a piece that nothing joins is free all round.
+ *       what holds it, and free beyond; a piece that nothing joins is free all round;
+ *   <li>a cover over rivet heads is glued down inside the sheath, and nothing is done to its edge.
  * </ol>
  */
 final class Edges {
@@ -37,14 +40,16 @@ final class Edges {
     private static final double SAME_WAY = Math.sqrt(0.5);
 
     private final Piece piece;
+    private final boolean cover;
     private final List<SewnRow> rows;
     private final List<Hold> holds;
     private final int samples;
     private final double stepMm;
     private final List<Point> points;
 
-    private Edges(Piece piece, List<Join> joins) {
+    private Edges(Piece piece, List<Join> joins, boolean cover) {
         this.piece = piece;
+        this.cover = cover;
         rows = new ArrayList<>();
         holds = new ArrayList<>();
         for (Join join : joins) {
@@ -61,8 +66,11 @@ final class Edges {
     }
 
     static List<Edge> of(Pattern pattern, List<Join> joins) {
+        Set<String> covers = pattern.fastenings().stream()
+                .flatMap(fastening -> fastening.cover().stream())
+                .collect(Collectors.toSet());
         return pattern.pieces().stream()
-                .flatMap(piece -> new Edges(piece, joins).walk().stream())
+                .flatMap(piece -> new Edges(piece, joins, covers.contains(piece.name())).walk().stream())
                 .toList();
     }
 
@@ -204,6 +212,9 @@ final class Edges {
      * where it lies on what holds it.
      */
     private Owner strap(Point p) {
+        if (cover) {
+            return new Owner(EdgeState.OUT_OF_REACH, "edges", null, -1);
+        }
         return holds.stream()
                 .filter(hold -> holds.size() > 1 || hold.covers(p))
                 .findFirst()
@@ -263,7 +274,7 @@ final class Edges {
     }
 
     private List<Treatment> treatments(Owner owner, double thicknessMm) {
-        if (owner.isInside()) {
+        if (owner.isInside() || cover) {
             return List.of();
         }
         List<Treatment> treatments = new ArrayList<>();

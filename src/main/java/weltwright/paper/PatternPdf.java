@@ -104,7 +104,10 @@ public final class PatternPdf {
         return TruePdf.bytes(heading.title(), Optional.of(heading.date()), (document, lettering) -> {
             List<PieceDrawing> pieces = pattern.pieces().stream()
                     .map(piece -> PieceDrawing.of(
-                            piece, plan.map(p -> p.edgesOf(piece)).orElse(List.of()), lettering))
+                            piece,
+                            plan.map(p -> p.edgesOf(piece)).orElse(List.of()),
+                            PieceCaption.of(pattern, piece, heading),
+                            lettering))
                     .toList();
             PagePlan laid = laid(
                     paper, scale, pieces, blocks(pattern, plan, heading, lettering), plan.isEmpty());

@@ -62,7 +62,8 @@ public final class PatternSvg {
         try (PDDocument letters = new PDDocument()) {
             Lettering lettering = Lettering.in(letters);
             List<PieceDrawing> drawings = pattern.pieces().stream()
-                    .map(piece -> PieceDrawing.of(piece, plan.edgesOf(piece), lettering))
+                    .map(piece -> PieceDrawing.of(
+                            piece, plan.edgesOf(piece), PieceCaption.of(pattern, piece, heading), lettering))
                     .toList();
             XMLStreamWriter xml = XMLOutputFactory.newFactory()
                     .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());

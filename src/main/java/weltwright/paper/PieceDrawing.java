@@ -31,8 +31,11 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
     /** A line and how it is drawn. */
     record Stroke(LineStyle style, Polyline line) {}
 
-    /** @param edges those of this piece; none where nothing is known of them */
-    static PieceDrawing of(Piece piece, List<Edge> edges, Lettering lettering) {
+    /**
+     * @param edges those of this piece; none where nothing is known of them
+     * @param caption the words on it
+     */
+    static PieceDrawing of(Piece piece, List<Edge> edges, PieceCaption caption, Lettering lettering) {
         List<Polyline> drawn = new ArrayList<>(List.of(piece.outline()));
         List<Stroke> beside = new ArrayList<>();
         for (Edge edge : edges) {
@@ -43,10 +46,7 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
         piece.holes().forEach(hole -> drawn.add(square(hole)));
 
         LabelSpots spots = new LabelSpots(lettering, piece.outline().polygon(), drawn);
-        List<Label> labels = new ArrayList<>(List.of(spots.name(List.of(
-                capital(piece.name()),
-                String.format(Locale.ROOT, "cut %d · leather %s mm",
-                        piece.count(), millimetres(piece.thicknessMm()))))));
+        List<Label> labels = new ArrayList<>(List.of(spots.name(caption.lines())));
         for (Mark mark : piece.marks()) {
             if (!mark.label().isBlank()) {
                 labels.add(spots.along(mark.line(), mark.label()));
@@ -109,10 +109,6 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
     private static Polyline square(Hole hole) {
         Point half = new Point(hole.diameterMm() / 2, hole.diameterMm() / 2);
         return Ink.box(hole.centre().minus(half), hole.centre().plus(half));
-    }
-
-    private static String capital(String name) {
-        return name.isEmpty() ? name : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     static String millimetres(double mm) {

@@ -1,6 +1,7 @@
 package weltwright.sheath;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A rivet, snap, eyelet or ring, or a few of them alike in one place.
@@ -9,11 +10,21 @@ import java.util.List;
  * @param hardware which is taken for it
  * @param layers what it holds together, from the face to the back: as many holes in each as there are of it. Of a snap each
  *     half holds its own layer alone, and so does an eyelet; through a ring they only pass, and have no holes for it.
+ * @param cover the name of the piece that is glued over its heads inside the sheath, if there is one
  */
-public record Fastening(String name, Hardware hardware, List<Seam.Layer> layers) {
+public record Fastening(String name, Hardware hardware, List<Seam.Layer> layers, Optional<String> cover) {
 
     public Fastening {
         layers = List.copyOf(layers);
+    }
+
+    /** One that nothing is glued over. */
+    public Fastening(String name, Hardware hardware, List<Seam.Layer> layers) {
+        this(name, hardware, layers, Optional.empty());
+    }
+
+    Fastening coveredBy(String piece) {
+        return new Fastening(name, hardware, layers, Optional.of(piece));
     }
 
     /** What it does. */

@@ -12,6 +12,7 @@ import weltwright.fit.DrawCheck;
  * @param drawCheck how the knife comes out
  * @param sizes the main sizes of the finished sheath
  * @param advice what the maker should know before cutting, the gravest first
+ * @param sheathed the knife in the sewn sheath
  */
 public record Pattern(
         List<Piece> pieces,
@@ -19,7 +20,8 @@ public record Pattern(
         List<Fastening> fastenings,
         DrawCheck drawCheck,
         List<Size> sizes,
-        List<Advice> advice) {
+        List<Advice> advice,
+        SheathedKnife sheathed) {
 
     public Pattern {
         pieces = List.copyOf(pieces);

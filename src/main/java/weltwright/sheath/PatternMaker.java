@@ -52,7 +52,8 @@ public final class PatternMaker {
                 draft.fastenings(),
                 check,
                 sizes(fit.spec, fit.form, draft.belt(), fit.welt),
-                PatternReview.of(knife, wished, check, fit.welt, seams));
+                PatternReview.of(knife, wished, check, fit.welt, seams),
+                draft.sheathed());
     }
 
     /** The sewn sheath, to be cut across; throws as {@link #make} does. */

@@ -21,6 +21,7 @@ final class SheathDraft {
     private static final double SPECK_MM = 0.003;
 
     private static final double FAR_MM = 200;
+    private static final double OUTLINE_STEP_MM = 1;
 
     private final SheathSpec spec;
     private final Knife knife;
@@ -35,6 +36,7 @@ final class SheathDraft {
     private final WeltDraft welt;
     private final Laying back;
     private final Laying face;
+    private final Optional<Piece> rivetCover;
 
     SheathDraft(Knife knife, SheathSpec spec, Cavity cavity, Planform form, WeltStack weltStack) {
         this.spec = spec;
@@ -58,6 +60,7 @@ final class SheathDraft {
             case HANGING_RING -> new RingHanger(spec, room);
         };
         strap = spec.strap().map(choice -> new StrapRoundHandle(knife, spec, choice, room, belt));
+        rivetCover = coverOfRivets();
     }
 
     BeltFitting belt() {
@@ -74,6 +77,7 @@ final class SheathDraft {
         pieces.addAll(welt.pieces());
         pieces.addAll(belt.pieces());
         strap.ifPresent(s -> pieces.add(s.piece()));
+        rivetCover.ifPresent(pieces::add);
         return pieces;
     }
 
@@ -84,10 +88,38 @@ final class SheathDraft {
     }
 
     List<Fastening> fastenings() {
-        List<Fastening> fastenings = new ArrayList<>(belt.fastenings(back, nameOfBack()));
+        List<Fastening> fastenings = new ArrayList<>(belt.fastenings(back, nameOfBack()).stream()
+                .map(fastening -> rivetCover.isPresent() && isInsideBack(fastening) ? fastening.coveredBy(RivetCover.NAME) : fastening)
+                .toList());
         strap.ifPresent(s -> fastenings.addAll(s.fastenings(back, nameOfBack())));
         eyelets().ifPresent(fastenings::add);
         return fastenings;
+    }
+
+    /** Whether its heads lie in the sheath, against the blade. */
+    private boolean isInsideBack(Fastening fastening) {
+        return fastening.kind() == Hardware.Kind.RIVET
+                && fastening.layers().get(0).piece().equals(nameOfBack());
+    }
+
+    private Optional<Piece> coverOfRivets() {
+        return belt.fastenings(back, nameOfBack()).stream()
+                .filter(this::isInsideBack)
+                .findFirst()
+                .flatMap(rivets -> RivetCover.over(
+                        rivets.layers().get(0).holes(),
+                        (Fastener) rivets.hardware(),
+                        -room.throatMm(),
+                        back.lay(stitches.on(backLeather.row())),
+                        spec.welt().innerMarginMm()));
+    }
+
+    /** The knife in the sewn sheath, as one sees it from the face. */
+    SheathedKnife sheathed() {
+        return new SheathedKnife(
+                spec.carry().hand(),
+                face.lay(form.sewn().boundary()),
+                face.lay(knife.outline().sampled(OUTLINE_STEP_MM)));
     }
 
     private String nameOfBack() {

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.locationtech.jts.geom.Geometry;
-import weltwright.fit.DrawCheck;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
@@ -156,8 +155,9 @@ class EdgesTest implements AnySheath {
         Polyline box = Polyline.closed(
                 List.of(new Point(0, 0), new Point(16, 0), new Point(16, 180), new Point(0, 180)));
         Piece strap = new Piece("strap", 1, 3, box, List.of(), List.of());
-        DrawCheck draw = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS)).drawCheck();
-        Pattern pattern = new Pattern(List.of(strap), List.of(), List.of(), draw, List.of(), List.of());
+        Pattern any = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS));
+        Pattern pattern = new Pattern(
+                List.of(strap), List.of(), List.of(), any.drawCheck(), List.of(), List.of(), any.sheathed());
 
         assertThat(BenchPlan.of(pattern).edges()).singleElement().satisfies(edge -> {
             assertThat(edge.state()).isEqualTo(EdgeState.FREE);

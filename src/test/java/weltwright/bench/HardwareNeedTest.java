@@ -110,7 +110,7 @@ class HardwareNeedTest implements AnySheath {
         Fastening rivets = new Fastening(
                 "rivets", RIVET, List.of(new Seam.Layer("strap", "", 6, 0, true, List.of(centres))));
         Pattern pattern = new Pattern(
-                List.of(strap), List.of(), List.of(rivets), ANY.drawCheck(), ANY.sizes(), ANY.advice());
+                List.of(strap), List.of(), List.of(rivets), ANY.drawCheck(), ANY.sizes(), ANY.advice(), ANY.sheathed());
         return new HoleSpacing(pattern).warnings(rivets, RIVET);
     }
 }

@@ -159,7 +159,8 @@ class BenchCardTest {
             Lettering lettering = Lettering.in(document);
             for (Piece piece : pattern.pieces()) {
                 List<Edge> own = edges.stream().filter(e -> e.piece().equals(piece.name())).toList();
-                PieceDrawing drawing = PieceDrawing.of(piece, own, lettering);
+                PieceDrawing drawing = PieceDrawing.of(
+                        piece, own, PieceCaption.of(pattern, piece, HEADING), lettering);
                 List<String> letters = drawing.labels().stream()
                         .filter(Label::ringed)
                         .map(label -> label.lines().get(0))

@@ -135,7 +135,9 @@ class PatternSvgTest {
                         Polyline.open(List.of(new Point(1, 1), new Point(2, 2))), Mark.Kind.FOLD, "a < b ]]> c")));
         Heading heading =
                 new Heading("O'Hara & <Sons>", "Knife\u0001 \uD83D\uDD2A", LocalDate.of(2024, 3, 9), "<!-- no");
-        Pattern pattern = new Pattern(List.of(piece), List.of(), List.of(), SamplePatterns.DRAW, List.of(), List.of());
+        Pattern pattern = new Pattern(
+                List.of(piece), List.of(), List.of(), SamplePatterns.DRAW, List.of(), List.of(),
+                SamplePatterns.SHEATHED);
         Document document = svg(pattern, heading);
         assertThat(document.getDocumentElement().getTextContent())
                 .contains("O'Hara & <Sons>")

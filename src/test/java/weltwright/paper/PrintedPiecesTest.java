@@ -150,7 +150,8 @@ class PrintedPiecesTest {
                 List<Edge> edges = BenchPlan.of(print.pattern()).edges().stream()
                         .filter(edge -> edge.piece().equals(piece.name()))
                         .toList();
-                PieceDrawing drawing = PieceDrawing.of(piece, edges, lettering);
+                PieceDrawing drawing = PieceDrawing.of(
+                        piece, edges, PieceCaption.of(print.pattern(), piece, SamplePatterns.HEADING), lettering);
                 assertThat(drawing.labels()).isNotEmpty();
                 for (Label label : drawing.labels()) {
                     assertThat(drawing.lines().intersects(label.box()))

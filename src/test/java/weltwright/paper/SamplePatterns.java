@@ -8,10 +8,12 @@ import weltwright.fit.DrawPath;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Advice;
+import weltwright.sheath.Hand;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
+import weltwright.sheath.SheathedKnife;
 import weltwright.sheath.Size;
 
 /** Patterns made by hand: shaped as a sheath's are, and known to the last hole. */
@@ -24,6 +26,11 @@ final class SamplePatterns {
 
     static final DrawCheck DRAW = new DrawCheck(DrawPath.alongAxis(), List.of(), 1.6, 6, List.of());
 
+    static final SheathedKnife SHEATHED = new SheathedKnife(
+            Hand.LEFT,
+            Ink.box(new Point(0, 0), new Point(40, 120)),
+            Ink.box(new Point(10, 10), new Point(30, 220)));
+
     private SamplePatterns() {}
 
     /** A body, a strap and two welts: all smaller than a page. */
@@ -34,12 +41,14 @@ final class SamplePatterns {
                 List.of(),
                 DRAW,
                 List.of(new Size("length with the belt loop", 205), new Size("greatest width", 46)),
-                List.of(new Advice.HoldsBladeAlone(), new Advice.WeltThickness(2, 6.4, 3.5)));
+                List.of(new Advice.HoldsBladeAlone(), new Advice.WeltThickness(2, 6.4, 3.5)),
+                SHEATHED);
     }
 
     /** A body that no A4 page takes in one piece, and a welt that shares one of its pages. */
     static Pattern large() {
-        return new Pattern(List.of(body("body", 230, 420), welt()), List.of(), List.of(), DRAW, List.of(), List.of());
+        return new Pattern(
+                List.of(body("body", 230, 420), welt()), List.of(), List.of(), DRAW, List.of(), List.of(), SHEATHED);
     }
 
     /** An upright leaf of a piece with a stitch row along its right side. */

@@ -1,0 +1,12 @@
+package weltwright.sheath;
+
+import weltwright.geometry.Polyline;
+
+/**
+ * The knife in its sewn sheath, seen from the face with the tip down, true to size. What holds it on the belt is left out.
+ *
+ * @param hand the hand that draws the knife
+ * @param sheath the outer edge of the sewn sheath, closed
+ * @param knife the outline of the whole knife, closed, in the same frame
+ */
+public record SheathedKnife(Hand hand, Polyline sheath, Polyline knife) {}
