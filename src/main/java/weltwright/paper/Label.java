@@ -34,6 +34,11 @@ record Label(
         return new Label(lines, sizeMm, centre, angleRad, RING * sizeMm, true);
     }
 
+    /** The same on another spot. */
+    Label movedTo(Point other) {
+        return new Label(lines, sizeMm, other, angleRad, widthMm, ringed);
+    }
+
     double heightMm() {
         return ringed ? widthMm : sizeMm * (Lettering.CAPITAL + Lettering.DESCENT + Lettering.LINE * (lines.size() - 1));
     }

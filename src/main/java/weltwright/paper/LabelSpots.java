@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -66,12 +67,12 @@ final class LabelSpots {
         }
     }
 
-    /** The name of the piece: on several lines, or on one where that alone finds room. */
+    /** The name of the piece: on several lines, or on two where these alone find room. */
     Label name(List<String> words) {
-        List<String> oneLine = List.of(String.join(" · ", words));
+        List<String> twoLines = twoLines(words);
         List<Spot> spots = spotsInside();
         for (double size : NAME_SIZES_MM) {
-            for (List<String> text : List.of(words, oneLine)) {
+            for (List<String> text : List.of(words, twoLines)) {
                 Optional<Label> best = roomiest(text, size, spots);
                 if (best.isPresent()) {
                     return take(best.get());
@@ -79,6 +80,14 @@ final class LabelSpots {
             }
         }
         return take(beside(words, piece));
+    }
+
+    private static List<String> twoLines(List<String> words) {
+        int half = (words.size() + 1) / 2;
+        return Stream.of(words.subList(0, half), words.subList(half, words.size()))
+                .filter(some -> !some.isEmpty())
+                .map(some -> String.join(" · ", some))
+                .toList();
     }
 
     /** The label of a mark: inside the piece where there is room, on one line or on two, else outside. */
@@ -148,12 +157,18 @@ final class LabelSpots {
 
     /** The free place inside the piece that is farthest from every line, in the first direction that has one. */
     private Optional<Label> roomiest(List<String> text, double sizeMm, List<Spot> spots) {
+        Envelope box = piece.getEnvelopeInternal();
         for (double degrees : NAME_DIRECTIONS) {
+            Label words = Label.of(lettering, text, sizeMm, new Point(0, 0), Math.toRadians(degrees));
+            Envelope turned = words.box().getEnvelopeInternal();
+            if (turned.getWidth() > box.getWidth() || turned.getHeight() > box.getHeight()) {
+                continue;
+            }
             for (Spot spot : spots) {
-                Label trial = Label.of(lettering, text, sizeMm, spot.at(), Math.toRadians(degrees));
-                if (spot.roomMm() < trial.heightMm() / 2) {
+                if (spot.roomMm() < words.heightMm() / 2) {
                     break;
                 }
+                Label trial = words.movedTo(spot.at());
                 if (isFree(trial) && isInside(trial)) {
                     return Optional.of(trial);
                 }
@@ -187,22 +202,18 @@ final class LabelSpots {
 
     /** Outside the piece, level, as near as can be to what it belongs to, and rather to its middle than to an end. */
     private Label beside(List<String> text, Geometry near) {
-        Label trial = Label.of(lettering, text, MARK_SIZE_MM, new Point(0, 0), 0);
+        Label words = Label.of(lettering, text, MARK_SIZE_MM, new Point(0, 0), 0);
         Envelope reach = piece.getEnvelopeInternal();
-        reach.expandBy(trial.widthMm(), 2 * trial.heightMm());
+        reach.expandBy(words.widthMm(), 2 * words.heightMm());
         // Level with the far corner, beyond everything drawn: there is always room there.
-        Label best = Label.of(
-                lettering,
-                text,
-                MARK_SIZE_MM,
-                new Point(reach.getMaxX() + trial.widthMm(), reach.getMaxY() + trial.heightMm()),
-                0);
+        Label best = words.movedTo(
+                new Point(reach.getMaxX() + words.widthMm(), reach.getMaxY() + words.heightMm()));
         Point middle = Point.of(near.getEnvelopeInternal().centre());
         IndexedFacetDistance toNear = new IndexedFacetDistance(near);
         double least = Double.POSITIVE_INFINITY;
         for (double x = reach.getMinX(); x <= reach.getMaxX(); x += STEP_MM) {
             for (double y = reach.getMinY(); y <= reach.getMaxY(); y += STEP_MM / 2) {
-                Label there = Label.of(lettering, text, MARK_SIZE_MM, new Point(x, y), 0);
+                Label there = words.movedTo(new Point(x, y));
                 double aside = there.centre().distance(middle) / 20;
                 if (aside >= least) {
                     continue;

@@ -19,7 +19,7 @@ import weltwright.geometry.Polyline;
  */
 public enum SideUp {
     GRAIN("grain side up, never turned over"),
-    GRAIN_MIRRORED_ALIKE("grain side up, alike turned over"),
+    GRAIN_MIRRORED_ALIKE("grain side up, the same turned over"),
     EITHER("either side up, may be turned over");
 
     /** What no knife follows more closely. */
