@@ -2,8 +2,11 @@ package weltwright.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import weltwright.job.Fields;
 import weltwright.job.HardwareFile;
@@ -18,6 +21,7 @@ import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
 import weltwright.sheath.Stitching;
+import weltwright.sheath.StrapLeather;
 import weltwright.sheath.Throat;
 import weltwright.sheath.WeltChoice;
 
@@ -159,6 +163,19 @@ final class SheathOptions {
     private String beltThickness;
 
     @Option(
+            names = "--belt-strap-width",
+            paramLabel = "LENGTH",
+            description = "Width of the strap over the belt, for the belt loops that have one. Default: 25mm.")
+    private String beltStrapWidth;
+
+    @Option(
+            names = "--belt-strap-leather",
+            paramLabel = "LENGTH",
+            description = "Thickness of the leather that the strap over the belt is cut from. own: the sheath's own leather."
+                    + " Default: own.")
+    private String beltStrapLeather;
+
+    @Option(
             names = "--strap",
             paramLabel = "LENGTH",
             description = "A strap with a snap round the handle, its middle so far above the throat; none: no strap."
@@ -177,6 +194,19 @@ final class SheathOptions {
             paramLabel = "LENGTH",
             description = "How much longer the strap is than leather pulled tight round the handle. Default: 1mm.")
     private String strapAllowance;
+
+    @Option(
+            names = "--strap-width",
+            paramLabel = "LENGTH",
+            description = "Width of the strap round the handle. Default: 16mm.")
+    private String strapWidth;
+
+    @Option(
+            names = "--strap-leather",
+            paramLabel = "LENGTH",
+            description = "Thickness of the leather that the strap round the handle is cut from. own: the sheath's own"
+                    + " leather. Default: 2mm.")
+    private String strapLeather;
 
     @Option(
             names = "--handle-depth",
@@ -262,14 +292,18 @@ final class SheathOptions {
         return new BeltHold(
                 or(beltLoop, belt.style()),
                 mm(beltWidth, Fields.BELT_WIDTH, belt.beltWidthMm()),
-                mm(beltThickness, Fields.BELT_THICKNESS, belt.beltThicknessMm()));
+                mm(beltThickness, Fields.BELT_THICKNESS, belt.beltThicknessMm()),
+                new StrapLeather(
+                        mm(beltStrapWidth, Fields.BELT_STRAP_WIDTH, belt.strap().widthMm()),
+                        leather(beltStrapLeather, Fields.BELT_STRAP_LEATHER, belt.strap().thicknessMm())));
     }
 
     private Optional<HandleStrap> over(Optional<HandleStrap> was) {
         if (strap != null && strap.strip().equalsIgnoreCase("none")) {
             return Optional.empty();
         }
-        boolean given = strap != null || strapOpens != null || strapAllowance != null;
+        boolean given = Stream.of(strap, strapOpens, strapAllowance, strapWidth, strapLeather)
+                .anyMatch(Objects::nonNull);
         if (was.isEmpty() && !given) {
             return was;
         }
@@ -277,7 +311,10 @@ final class SheathOptions {
         return Optional.of(new HandleStrap(
                 mm(strap, Fields.STRAP_HEIGHT, from.aboveThroatMm()),
                 or(strapOpens, from.opens()),
-                mm(strapAllowance, Fields.STRAP_ALLOWANCE, from.allowanceMm())));
+                mm(strapAllowance, Fields.STRAP_ALLOWANCE, from.allowanceMm()),
+                new StrapLeather(
+                        mm(strapWidth, Fields.STRAP_WIDTH, from.leather().widthMm()),
+                        leather(strapLeather, Fields.STRAP_LEATHER, from.leather().thicknessMm()))));
     }
 
     private Drain over(Drain drain) {
@@ -299,6 +336,13 @@ final class SheathOptions {
 
     private static double mm(String typed, LengthField field, double otherwise) {
         return typed == null ? otherwise : field.readMm(typed);
+    }
+
+    private static OptionalDouble leather(String typed, LengthField field, OptionalDouble otherwise) {
+        if (typed == null) {
+            return otherwise;
+        }
+        return typed.strip().equalsIgnoreCase("own") ? OptionalDouble.empty() : OptionalDouble.of(field.readMm(typed));
     }
 
     private static List<Double> leathers(List<String> typed) {

@@ -50,6 +50,10 @@ public final class Fields {
     public static final LengthField BELT_THICKNESS = Bounds.BELT_THICKNESS;
     public static final LengthField THROAT_DEPTH = Bounds.THROAT_DEPTH;
     public static final LengthField STRAP_HEIGHT = LengthField.of("height of the strap above the throat", 5, 300);
+    public static final LengthField BELT_STRAP_WIDTH = Bounds.BELT_STRAP_WIDTH;
+    public static final LengthField BELT_STRAP_LEATHER = Bounds.BELT_STRAP_LEATHER;
+    public static final LengthField STRAP_WIDTH = Bounds.STRAP_WIDTH;
+    public static final LengthField STRAP_LEATHER = Bounds.STRAP_LEATHER;
     public static final LengthField STRAP_ALLOWANCE = Bounds.STRAP_ALLOWANCE;
     public static final LengthField HANDLE_DEPTH = LengthField.of("depth of the handle in the sheath", 0, 200);
     /** Where a sheath is cut through to be looked at. */

@@ -13,6 +13,8 @@ import java.util.List;
  * do not follow what is usual today.
  */
 final class FormerVersions {
+    private static final double STRAP_WIDTH_OF_VERSION_6 = 25.4 * 5 / 8;
+
     private FormerVersions() {}
 
     /** The same tree, brought up to {@link JobDocument#VERSION}; whatever is missing in it besides stays missing. */
@@ -37,6 +39,7 @@ final class FormerVersions {
                     measured.putArray("thickness_along");
                 }
                 addNoGuard(job);
+                addStrapLeather(job);
             }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
@@ -88,6 +91,16 @@ final class FormerVersions {
         for (String place : List.of("/outline", "/trace/outline")) {
             if (job.at(place) instanceof ObjectNode outline) {
                 outline.putNull("guard");
+            }
+        }
+    }
+
+    /** Up to version 6 every strap was 5/8 in wide and cut from the leather of the body. */
+    private static void addStrapLeather(ObjectNode job) {
+        if (job.path("sheath") instanceof ObjectNode sheath) {
+            sheath.put("belt_strap_width", STRAP_WIDTH_OF_VERSION_6).putNull("belt_strap_leather");
+            if (sheath.path("strap") instanceof ObjectNode strap) {
+                strap.put("width", STRAP_WIDTH_OF_VERSION_6).putNull("leather");
             }
         }
     }

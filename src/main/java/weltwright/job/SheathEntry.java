@@ -6,7 +6,9 @@ import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import weltwright.measure.LengthField;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
 import weltwright.sheath.Drain;
@@ -16,6 +18,7 @@ import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
 import weltwright.sheath.Stitching;
+import weltwright.sheath.StrapLeather;
 import weltwright.sheath.Throat;
 import weltwright.sheath.WeltChoice;
 
@@ -42,6 +45,8 @@ record SheathEntry(
         BeltHold.Style beltHold,
         double beltWidth,
         double beltThickness,
+        double beltStrapWidth,
+        @JsonSetter(nulls = Nulls.SET) Double beltStrapLeather,
         @JsonSetter(nulls = Nulls.SET) StrapEntry strap,
         double ease,
         double handleDepth,
@@ -71,6 +76,8 @@ record SheathEntry(
                 spec.belt().style(),
                 spec.belt().beltWidthMm(),
                 spec.belt().beltThicknessMm(),
+                spec.belt().strap().widthMm(),
+                orNull(spec.belt().strap()),
                 spec.strap().map(StrapEntry::of).orElse(null),
                 spec.easeMm(),
                 spec.handleDepthMm(),
@@ -101,12 +108,23 @@ record SheathEntry(
                 new BeltHold(
                         beltHold,
                         Fields.BELT_WIDTH.checkedMm(beltWidth),
-                        Fields.BELT_THICKNESS.checkedMm(beltThickness)),
+                        Fields.BELT_THICKNESS.checkedMm(beltThickness),
+                        new StrapLeather(
+                                Fields.BELT_STRAP_WIDTH.checkedMm(beltStrapWidth),
+                                leather(beltStrapLeather, Fields.BELT_STRAP_LEATHER))),
                 Optional.ofNullable(strap).map(StrapEntry::strap),
                 Fields.EASE.checkedMm(ease),
                 Fields.HANDLE_DEPTH.checkedMm(handleDepth),
                 new Drain(Fields.DRAIN_HOLE.checkedMm(drainHole), drainEyelet),
                 hardware.list());
+    }
+
+    private static Double orNull(StrapLeather strap) {
+        return strap.thicknessMm().isPresent() ? strap.thicknessMm().getAsDouble() : null;
+    }
+
+    private static OptionalDouble leather(Double thickness, LengthField field) {
+        return thickness == null ? OptionalDouble.empty() : OptionalDouble.of(field.checkedMm(thickness));
     }
 
     /** Kept in radians, to its last bit; its bounds are told in degrees. */
@@ -122,15 +140,29 @@ record SheathEntry(
 
     /** The strap round the handle. */
     @JsonNaming(SnakeCaseStrategy.class)
-    record StrapEntry(double aboveThroat, HandleStrap.Side opens, double allowance) {
+    record StrapEntry(
+            double aboveThroat,
+            HandleStrap.Side opens,
+            double allowance,
+            double width,
+            @JsonSetter(nulls = Nulls.SET) Double leather) {
 
         static StrapEntry of(HandleStrap strap) {
-            return new StrapEntry(strap.aboveThroatMm(), strap.opens(), strap.allowanceMm());
+            return new StrapEntry(
+                    strap.aboveThroatMm(),
+                    strap.opens(),
+                    strap.allowanceMm(),
+                    strap.leather().widthMm(),
+                    orNull(strap.leather()));
         }
 
         HandleStrap strap() {
             return new HandleStrap(
-                    Fields.STRAP_HEIGHT.checkedMm(aboveThroat), opens, Fields.STRAP_ALLOWANCE.checkedMm(allowance));
+                    Fields.STRAP_HEIGHT.checkedMm(aboveThroat),
+                    opens,
+                    Fields.STRAP_ALLOWANCE.checkedMm(allowance),
+                    new StrapLeather(
+                            Fields.STRAP_WIDTH.checkedMm(width), SheathEntry.leather(leather, Fields.STRAP_LEATHER)));
         }
     }
 }

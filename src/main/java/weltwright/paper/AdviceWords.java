@@ -40,9 +40,7 @@ public final class AdviceWords {
         say(Advice.RivetsAgainstBlade.class, a -> "The rivets in the back lie against the blade: set their flat side inside,"
                 + " and glue thin leather over them.");
         say(Advice.TiltLeftOut.class, a -> "A sheath that hangs on a ring hangs as its weight has it: the tilt is left out.");
-        say(Advice.PitchFitted.class, a -> text(
-                "The holes of the %s are %.2f mm apart, so that %d of them fill the row.",
-                a.seam(), a.pitchMm(), a.holes()));
+        say(Advice.PitchFitted.class, AdviceWords::pitchFitted);
     }
 
     private AdviceWords() {}
@@ -78,6 +76,16 @@ public final class AdviceWords {
                 ? text("%s, thinner than the blade with its %.1f mm: take more layers, lest the edge reach the stitches.",
                         size, welt.bladeMm())
                 : text("%s; the blade is %.1f mm thick.", size, welt.bladeMm());
+    }
+
+    private static String pitchFitted(Advice.PitchFitted fitted) {
+        double least = fitted.pitch().leastMm();
+        double greatest = fitted.pitch().greatestMm();
+        String apart = greatest - least < 0.005 ? text("%.2f", least) : text("%.2f to %.2f", least, greatest);
+        return text(
+                "The holes of the %s are %s mm apart, not %.2f mm as the iron has them, so that %d of them fill the row:"
+                        + " prick them one by one through the paper.",
+                fitted.seam(), apart, fitted.wantedMm(), fitted.holes());
     }
 
     private static String at(Side side) {

@@ -39,6 +39,11 @@ record BackRoom(
         return new BackRoom(throatMm, lowMm, highMm, lengthMm, 0, cut, fromMm, toMm);
     }
 
+    /** How wide something of some height may be that leans in the room. */
+    double widthBesideMm(double heightMm) {
+        return (widthMm() - heightMm * Math.abs(Math.sin(leanRad))) / Math.cos(leanRad);
+    }
+
     /** The lean, about a point of the back. */
     Placement leaning(Point about) {
         Point turned = new Placement(leanRad, new Point(0, 0)).apply(about);

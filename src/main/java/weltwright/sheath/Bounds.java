@@ -19,6 +19,10 @@ public final class Bounds {
     public static final LengthField BELT_WIDTH = LengthField.of("belt width", 12, 120);
     public static final LengthField BELT_THICKNESS = LengthField.of("belt thickness", 1, 12);
     public static final LengthField THROAT_DEPTH = LengthField.of("depth of the throat's cut", 0, 40);
+    public static final LengthField BELT_STRAP_WIDTH = LengthField.of("width of the belt strap", 10, 60);
+    public static final LengthField BELT_STRAP_LEATHER = LengthField.ofLeather("leather of the belt strap", 0.8, 8);
+    public static final LengthField STRAP_WIDTH = LengthField.of("width of the strap round the handle", 10, 60);
+    public static final LengthField STRAP_LEATHER = LengthField.ofLeather("leather of the strap round the handle", 0.8, 8);
     public static final LengthField STRAP_ALLOWANCE = LengthField.of("allowance of the strap", 0, 20);
     public static final NumberField WELT_LAYERS = NumberField.count("number of welt layers", 1, 12);
     public static final NumberField NEUTRAL_FACTOR = NumberField.of("neutral factor K", 0, 1);

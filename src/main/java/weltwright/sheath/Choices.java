@@ -31,7 +31,13 @@ final class Choices {
         Bounds.BELT_THICKNESS.checkedMm(spec.belt().beltThicknessMm());
         Bounds.TILT.checked(Math.toDegrees(spec.carry().tiltRad()));
         LengthField.of("depth of the handle in the sheath", 0, longestHandleDepth(knife)).checkedMm(spec.handleDepthMm());
-        spec.strap().ifPresent(strap -> Bounds.STRAP_ALLOWANCE.checkedMm(strap.allowanceMm()));
+        Bounds.BELT_STRAP_WIDTH.checkedMm(spec.belt().strap().widthMm());
+        spec.belt().strap().thicknessMm().ifPresent(Bounds.BELT_STRAP_LEATHER::checkedMm);
+        spec.strap().ifPresent(strap -> {
+            Bounds.STRAP_ALLOWANCE.checkedMm(strap.allowanceMm());
+            Bounds.STRAP_WIDTH.checkedMm(strap.leather().widthMm());
+            strap.leather().thicknessMm().ifPresent(Bounds.STRAP_LEATHER::checkedMm);
+        });
         if (spec.drain().diameterMm() != 0 && !spec.drain().eyelet()) {
             LengthField.of("diameter of the drain hole", 1, 10).checkedMm(spec.drain().diameterMm());
         }

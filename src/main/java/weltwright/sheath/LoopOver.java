@@ -3,18 +3,35 @@ package weltwright.sheath;
 import weltwright.fit.Bend;
 
 /**
- * Leather that runs up, is folded over something, such as a belt, and comes down again aslant to where it started.
+ * Leather that runs up, is folded over something, such as a belt, and comes down again to where it started: first along what
+ * passes through, then aslant, for there the two legs close to a wedge.
  *
  * @param openingMm from where it starts to the inside of the fold
  * @param throughMm thickness of what passes through
+ * @param alongMm how far, from the end of the bend, the leg that comes down lies on what passes through
  * @param leather that is folded
  */
-record LoopOver(double openingMm, double throughMm, Leather leather) {
+record LoopOver(double openingMm, double throughMm, double alongMm, Leather leather) {
     /** Room for a belt's width beyond its own, so that a stitched belt still slides in. Common practice. */
-    static final double PLAY_MM = 6;
+    static final double PLAY_MM = 10;
 
-    static LoopOver belt(SheathSpec spec) {
-        return new LoopOver(spec.belt().beltWidthMm() + PLAY_MM, spec.belt().beltThicknessMm(), spec.leather());
+    /** Over the belt, which fills the upper part of it. */
+    static LoopOver belt(BeltHold belt, Leather leather) {
+        return new LoopOver(
+                belt.beltWidthMm() + PLAY_MM,
+                belt.beltThicknessMm(),
+                Math.max(0, belt.beltWidthMm() - belt.beltThicknessMm() / 2),
+                leather);
+    }
+
+    /** Over a ring's wire. */
+    static LoopOver wire(double openingMm, double wireMm, Leather leather) {
+        return new LoopOver(openingMm, wireMm, 0, leather);
+    }
+
+    /** The same, but open by so much more below what passes through. */
+    LoopOver longerBy(double moreMm) {
+        return new LoopOver(openingMm + moreMm, throughMm, alongMm, leather);
     }
 
     /** Flat, from its start to where it comes back to it. */
@@ -39,8 +56,8 @@ record LoopOver(double openingMm, double throughMm, Leather leather) {
         return new Bend(Math.PI, insideRadiusMm(), leather.thicknessMm(), leather.neutralFactor()).allowanceMm();
     }
 
-    /** From the end of the bend, the thickness behind where it went up, aslant to the start, where they meet. */
+    /** From the end of the bend, the thickness behind where it went up, to the start, where they meet. */
     private double downMm() {
-        return Math.hypot(upMm(), throughMm);
+        return alongMm + Math.hypot(upMm() - alongMm, throughMm);
     }
 }

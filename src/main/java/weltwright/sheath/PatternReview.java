@@ -15,7 +15,8 @@ final class PatternReview {
     /** A throat that is wider than its ease by more than this holds nothing by itself. Rule of thumb; no source. */
     private static final double LOOSE_MM = 2;
 
-    private static final double PITCH_KNOWN_MM = 0.005;
+    /** An iron still fits a row whose pitch differs by no more than this share of it. Common practice; no source. */
+    private static final double IRON_FITS = 0.02;
 
     private PatternReview() {}
 
@@ -34,7 +35,11 @@ final class PatternReview {
         }
         advice.addAll(holding(spec, check));
         advice.addAll(belt(spec));
-        advice.addAll(pitch(spec.stitching(), seams.get(0)));
+        seams.stream()
+                .filter(seam -> seam.pitch().offBy(spec.stitching().pitchMm()) > IRON_FITS)
+                .map(seam -> new Advice.PitchFitted(
+                        seam.name(), seam.pitch(), spec.stitching().pitchMm(), seam.holeCount()))
+                .forEach(advice::add);
         advice.sort(Comparator.comparing(Advice::severity));
         return advice;
     }
@@ -77,11 +82,5 @@ final class PatternReview {
             advice.add(new Advice.TiltLeftOut());
         }
         return advice;
-    }
-
-    private static List<Advice> pitch(Stitching stitching, Seam seam) {
-        return Math.abs(seam.pitchMm() - stitching.pitchMm()) > PITCH_KNOWN_MM
-                ? List.of(new Advice.PitchFitted(seam.name(), seam.pitchMm(), stitching.pitchMm(), seam.holeCount()))
-                : List.of();
     }
 }

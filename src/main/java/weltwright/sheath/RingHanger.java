@@ -18,23 +18,21 @@ final class RingHanger implements BeltFitting {
 
     private static final double CLEAR_MM = 8;
 
-    /** A ring is a little wider than its strap. */
-    private static final double PLAY_MM = 1;
-
-    private final SheathSpec spec;
+    private final double widthMm;
+    private final Leather leather;
     private final Ring ring;
     private final Fastener rivet;
     private final StrapLoop ringStrap;
     private final LoopOver belt;
 
     RingHanger(SheathSpec spec, BackRoom room) {
-        this.spec = spec;
-        ring = spec.hardware().ringFor(Strap.WIDTH_MM);
-        rivet = spec.hardware().fastener(Hardware.Kind.RIVET, 3 * spec.leather().thicknessMm());
+        widthMm = spec.belt().strap().widthMm();
+        leather = spec.belt().strap().in(spec.leather());
+        ring = spec.hardware().ringFor(widthMm);
+        rivet = spec.hardware().fastener(Hardware.Kind.RIVET, 3 * leather.thicknessMm());
         ringStrap = StrapLoop.overRing(spec, room, CLEAR_MM, ring.wireMm());
         // The short end stands up between the two legs, so the belt begins above it.
-        LoopOver alone = LoopOver.belt(spec);
-        belt = new LoopOver(alone.openingMm() + Strap.beyondMm(rivet), alone.throughMm(), alone.leather());
+        belt = LoopOver.belt(spec.belt(), leather).longerBy(Strap.beyondMm(rivet));
     }
 
     @Override
@@ -52,12 +50,12 @@ final class RingHanger implements BeltFitting {
         List<Point> holes = new ArrayList<>(shortEnd());
         holes.addAll(front());
         holes.addAll(longEnd());
-        Strap strap = new Strap(lengthMm());
+        Strap strap = new Strap(lengthMm(), widthMm);
         double ringFold = Strap.beyondMm(rivet) + Strap.rivetsApartMm(rivet) + roundRingMm() / 2;
         Piece hanger = new Piece(
                 "belt strap",
                 1,
-                spec.leather().thicknessMm(),
+                leather.thicknessMm(),
                 strap.outline(),
                 Strap.rivetHoles(holes, rivet),
                 List.of(
@@ -75,7 +73,7 @@ final class RingHanger implements BeltFitting {
 
     @Override
     public List<Fastening> fastenings(Laying back, String name) {
-        double thickness = spec.leather().thicknessMm();
+        double thickness = leather.thicknessMm();
         List<Fastening> fastenings = new ArrayList<>(ringStrap.fastenings(back, name));
         fastenings.add(new Fastening("belt strap rivets", rivet, List.of(
                 new Seam.Layer("belt strap", "long end", thickness, 0, false, longEnd()),
@@ -95,7 +93,7 @@ final class RingHanger implements BeltFitting {
 
     @Override
     public double widthMm() {
-        return Strap.WIDTH_MM;
+        return widthMm;
     }
 
     private double lengthMm() {
@@ -104,8 +102,7 @@ final class RingHanger implements BeltFitting {
 
     /** From the lower rivet round the ring and back to it. */
     private double roundRingMm() {
-        Bend bend = new Bend(
-                Math.PI, ring.wireMm() / 2, spec.leather().thicknessMm(), spec.leather().neutralFactor());
+        Bend bend = new Bend(Math.PI, ring.wireMm() / 2, leather.thicknessMm(), leather.neutralFactor());
         return 2 * CLEAR_MM + bend.allowanceMm();
     }
 

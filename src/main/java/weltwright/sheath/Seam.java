@@ -8,13 +8,12 @@ import weltwright.geometry.Point;
  * from hole to hole each has the same length of leather, so that none is gathered.
  *
  * @param name what it joins: "welt seam", "belt loop"
- * @param pitchMm from hole to hole along the row: the pitch asked for, or the nearest that divides the row; on average
- *     where corners, which have a hole of their own, part it
+ * @param pitch from hole to hole along the row
  * @param closed whether it runs round, and the last hole is sewn to the first
  * @param backStitches sewn back over at either end
  * @param layers from the face to the back, all those that the stitches go through; the first has every hole
  */
-public record Seam(String name, double pitchMm, boolean closed, int backStitches, List<Layer> layers) {
+public record Seam(String name, Pitch pitch, boolean closed, int backStitches, List<Layer> layers) {
 
     public Seam {
         layers = List.copyOf(layers);
@@ -24,6 +23,32 @@ public record Seam(String name, double pitchMm, boolean closed, int backStitches
                 throw new IllegalArgumentException("the layers of the " + name + " differ in their holes");
             }
         }
+    }
+
+    /** A seam with one pitch all along. */
+    public Seam(String name, double pitchMm, boolean closed, int backStitches, List<Layer> layers) {
+        this(name, new Pitch(pitchMm, pitchMm, pitchMm), closed, backStitches, layers);
+    }
+
+    /**
+     * The pitch asked for, or the nearest that divides the row. Where corners part the row, which have a hole of their own,
+     * each of its parts has a pitch of its own.
+     *
+     * @param meanMm over the whole row
+     * @param leastMm of all its parts
+     * @param greatestMm of all its parts
+     */
+    public record Pitch(double meanMm, double leastMm, double greatestMm) {
+
+        /** By what share of a wished pitch it differs from that where it differs most. */
+        public double offBy(double wishedMm) {
+            return Math.max(Math.abs(leastMm - wishedMm), Math.abs(greatestMm - wishedMm)) / wishedMm;
+        }
+    }
+
+    /** From hole to hole along the row; where corners part it, on average. */
+    public double pitchMm() {
+        return pitch.meanMm();
     }
 
     /** In the layer that has every hole. */

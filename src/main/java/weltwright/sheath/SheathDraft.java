@@ -137,7 +137,7 @@ final class SheathDraft {
         layers.addAll(welt.layers());
         layers.add(back.lay(new Seam.Layer(
                 nameOfBack(), form.folded() ? "back half" : "", thickness, 0, false, onBack)));
-        return new Seam("welt seam", stitches.pitchMm(), false, spec.stitching().backStitches(), layers);
+        return new Seam("welt seam", stitches.pitch(), false, spec.stitching().backStitches(), layers);
     }
 
     private Piece body() {

@@ -9,15 +9,53 @@ import weltwright.geometry.Point;
  *
  * @param across stitches on a side that lies across
  * @param along stitches on a side that lies along
- * @param pitchMm from hole to hole; it divides both sides
+ * @param pitchMm from hole to hole, so that the same iron makes both sides
  */
 record StitchBox(int across, int along, double pitchMm) {
+    /** Wanted height, the least, and the least width that holds. Common practice. */
+    static final double HEIGHT_MM = 18;
 
-    /** A box of that very width, and of about that height. */
-    static StitchBox of(double widthMm, double heightMm, double wishedPitchMm) {
-        int across = (int) Math.max(1, Math.round(widthMm / wishedPitchMm));
-        double pitch = widthMm / across;
-        return new StitchBox(across, (int) Math.max(2, Math.round(heightMm / pitch)), pitch);
+    private static final double LEAST_HEIGHT_MM = 9;
+    static final double LEAST_WIDTH_MM = 6;
+    private static final double HEIGHT_STEP_MM = 1;
+    private static final double WIDTH_STEP_MM = 0.5;
+    private static final double SAME_MM = 1e-9;
+
+    /**
+     * Boxes of whole pitches, so that their size gives and the iron fits: of each height from the wanted one down, the widest
+     * first.
+     *
+     * @param widestMm the greatest width that is of use
+     */
+    static List<List<StitchBox>> ofWholePitches(double widestMm, double pitchMm) {
+        List<List<StitchBox>> byHeight = new ArrayList<>();
+        for (int along = (int) Math.max(1, Math.round(HEIGHT_MM / pitchMm));
+                along * pitchMm >= LEAST_HEIGHT_MM - SAME_MM;
+                along--) {
+            List<StitchBox> boxes = new ArrayList<>();
+            for (int across = (int) Math.floor((widestMm + SAME_MM) / pitchMm);
+                    across * pitchMm >= LEAST_WIDTH_MM - SAME_MM;
+                    across--) {
+                boxes.add(new StitchBox(across, along, pitchMm));
+            }
+            byHeight.add(boxes);
+        }
+        return byHeight;
+    }
+
+    /** The same for where there is no room for any of those, so that the pitch gives. */
+    static List<List<StitchBox>> ofAnyPitch(double widestMm, double pitchMm) {
+        List<List<StitchBox>> byHeight = new ArrayList<>();
+        for (double height = HEIGHT_MM; height >= LEAST_HEIGHT_MM; height -= HEIGHT_STEP_MM) {
+            List<StitchBox> boxes = new ArrayList<>();
+            for (double width = widestMm; width >= LEAST_WIDTH_MM - SAME_MM; width -= WIDTH_STEP_MM) {
+                int across = (int) Math.max(1, Math.round(width / pitchMm));
+                double fitted = width / across;
+                boxes.add(new StitchBox(across, (int) Math.max(1, Math.floor(height / fitted)), fitted));
+            }
+            byHeight.add(boxes);
+        }
+        return byHeight;
     }
 
     double widthMm() {

@@ -106,9 +106,15 @@ final class StitchRow {
         return line;
     }
 
-    /** From hole to hole along the row; where corners part it, on average. */
-    double pitchMm() {
-        return stations[stations.length - 1] / (stations.length - 1);
+    /** From hole to hole along the row. */
+    Seam.Pitch pitch() {
+        double least = Double.POSITIVE_INFINITY;
+        double greatest = 0;
+        for (int i = 1; i < stations.length; i++) {
+            least = Math.min(least, stations[i] - stations[i - 1]);
+            greatest = Math.max(greatest, stations[i] - stations[i - 1]);
+        }
+        return new Seam.Pitch(stations[stations.length - 1] / (stations.length - 1), least, greatest);
     }
 
     int count() {

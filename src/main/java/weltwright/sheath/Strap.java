@@ -9,11 +9,9 @@ import weltwright.geometry.Polyline;
  * A straight strap with half-round ends, laid upright, its lower end at the origin and its middle line on x = 0.
  *
  * @param lengthMm from end to end
+ * @param widthMm across
  */
-record Strap(double lengthMm) {
-    /** 5/8 in. Common practice. */
-    static final double WIDTH_MM = 25.4 * 5 / 8;
-
+record Strap(double lengthMm, double widthMm) {
     /** A strap is cut so far beyond its last hole: 1/2 in. Common practice. */
     private static final double BEYOND_HOLE_MM = 25.4 / 2;
 
@@ -26,7 +24,7 @@ record Strap(double lengthMm) {
     private static final int ROUND = 24;
 
     Polyline outline() {
-        double r = WIDTH_MM / 2;
+        double r = widthMm / 2;
         List<Point> points = new ArrayList<>();
         for (int i = 0; i <= ROUND; i++) {
             double t = Math.PI + Math.PI * i / ROUND;
@@ -48,8 +46,11 @@ record Strap(double lengthMm) {
         return List.of(at(firstMm), at(firstMm + away * rivetsApartMm(rivet)));
     }
 
-    static double beyondStitchMm() {
-        return BEYOND_HOLE_MM;
+    /** From the last stitches of a box to the end of a strap, whose round end leaves them their margin, too. */
+    static double beyondStitchMm(double widthMm, StitchBox box, double marginMm) {
+        double radius = widthMm / 2;
+        double square = Math.pow(radius - marginMm, 2) - Math.pow(box.widthMm() / 2, 2);
+        return Math.max(BEYOND_HOLE_MM, radius - Math.sqrt(Math.max(0, square)));
     }
 
     /** From the middle of a strap's last hole to its end. */
@@ -68,13 +69,13 @@ record Strap(double lengthMm) {
 
     /** A line across. */
     Mark across(double mm, Mark.Kind kind, String label) {
-        double half = WIDTH_MM / 2;
+        double half = widthMm / 2;
         return new Mark(Polyline.open(List.of(new Point(-half, mm), new Point(half, mm))), kind, label);
     }
 
     /** Straps are cut along the direction of least stretch. */
     Mark grain(double middleMm) {
-        double x = WIDTH_MM / 4;
+        double x = widthMm / 4;
         return new Mark(
                 Polyline.open(List.of(new Point(x, middleMm - 10), new Point(x, middleMm + 10))),
                 Mark.Kind.GRAIN,

@@ -2,6 +2,9 @@ package weltwright.sheath;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -12,14 +15,16 @@ import weltwright.trouble.Trouble;
  * by two rivets, or by a box of stitches.
  */
 final class StrapLoop implements BeltFitting {
-    private static final double BOX_HEIGHT_MM = 18;
-
     private final SheathSpec spec;
+    private final double widthMm;
+    private final Leather leather;
     private final String piece;
     private final LoopOver loop;
-    private final boolean sewn;
     private final Fastener rivet;
-    private final StitchBox box;
+
+    /** The stitches, where it is sewn and not riveted. */
+    private final Optional<StitchBox> box;
+
     private final BackRoom room;
     private final double belowThroatMm;
     private final double top;
@@ -27,32 +32,29 @@ final class StrapLoop implements BeltFitting {
 
     /** A strap over the belt. */
     static StrapLoop overBelt(SheathSpec spec, BackRoom room, boolean sewn) {
-        return new StrapLoop(spec, "belt strap", LoopOver.belt(spec), sewn, room);
+        return new StrapLoop(spec, "belt strap", LoopOver.belt(spec.belt(), leather(spec)), sewn, room);
     }
 
     /** A short strap over a ring that stands clear of the throat. */
     static StrapLoop overRing(SheathSpec spec, BackRoom room, double clearMm, double wireMm) {
         double opening = belowThroatMm(spec, rivet(spec)) + clearMm + wireMm;
-        return new StrapLoop(spec, "ring strap", new LoopOver(opening, wireMm, spec.leather()), false, room.upright());
+        return new StrapLoop(spec, "ring strap", LoopOver.wire(opening, wireMm, leather(spec)), false, room.upright());
     }
 
     private StrapLoop(SheathSpec spec, String piece, LoopOver loop, boolean sewn, BackRoom room) {
         this.spec = spec;
         this.piece = piece;
         this.loop = loop;
-        this.sewn = sewn;
         this.room = room;
-        box = StitchBox.of(
-                Strap.WIDTH_MM - 2 * spec.stitching().marginMm(), BOX_HEIGHT_MM, spec.stitching().pitchMm());
+        widthMm = spec.belt().strap().widthMm();
+        leather = leather(spec);
+        box = sewn ? Optional.of(box(room, widthMm, spec.stitching())) : Optional.empty();
         rivet = rivet(spec);
         belowThroatMm = belowThroatMm(spec, rivet);
         top = room.throatMm() + belowThroatMm;
         lean = room.leaning(new Point(top + heightMm() / 2, room.middleMm()));
-        double across = sewn ? box.widthMm() : rivet.punchMm();
-        if (across * Math.cos(room.leanRad()) + heightMm() * Math.abs(Math.sin(room.leanRad())) > room.widthMm()) {
-            throw new Trouble(
-                    "The knife is too slim for a belt strap that the edge cannot reach.",
-                    "Choose a tail for a belt loop, less tilt, or leather and welt that are thicker.");
+        if (box.isEmpty() && rivet.punchMm() > room.widthBesideMm(heightMm())) {
+            throw tooSlim();
         }
         if (belowThroatMm + heightMm() + beyondMm() > room.lengthMm()) {
             throw new Trouble(
@@ -60,9 +62,44 @@ final class StrapLoop implements BeltFitting {
         }
     }
 
+    private static StitchBox box(BackRoom room, double widthMm, Stitching stitching) {
+        double widest = widthMm - 2 * stitching.marginMm();
+        if (widest < StitchBox.LEAST_WIDTH_MM) {
+            throw new Trouble(
+                    String.format(
+                            Locale.ROOT,
+                            "A belt strap %.1f mm wide has no room for stitches %.1f mm from its sides.",
+                            widthMm,
+                            stitching.marginMm()),
+                    String.format(
+                            Locale.ROOT,
+                            "Choose a strap at least %.1f mm wide, a smaller stitch margin, or a riveted strap.",
+                            Math.ceil(10 * (2 * stitching.marginMm() + StitchBox.LEAST_WIDTH_MM)) / 10));
+        }
+        return Stream.of(
+                        StitchBox.ofWholePitches(widest, stitching.pitchMm()),
+                        StitchBox.ofAnyPitch(widest, stitching.pitchMm()))
+                .flatMap(List::stream)
+                .flatMap(List::stream)
+                .filter(box -> box.widthMm() <= room.widthBesideMm(box.heightMm()))
+                .findFirst()
+                .orElseThrow(StrapLoop::tooSlim);
+    }
+
+    private static Trouble tooSlim() {
+        return new Trouble(
+                "The knife is too slim for a belt strap that the edge cannot reach.",
+                "Choose a tail for a belt loop, less tilt, or leather and welt that are thicker.");
+    }
+
+    private static Leather leather(SheathSpec spec) {
+        return spec.belt().strap().in(spec.leather());
+    }
+
     /** For both ends of the strap on the back. */
     private static Fastener rivet(SheathSpec spec) {
-        return spec.hardware().fastener(Hardware.Kind.RIVET, 3 * spec.leather().thicknessMm());
+        return spec.hardware().fastener(
+                Hardware.Kind.RIVET, spec.leather().thicknessMm() + 2 * leather(spec).thicknessMm());
     }
 
     private static double belowThroatMm(SheathSpec spec, Fastener rivet) {
@@ -76,7 +113,7 @@ final class StrapLoop implements BeltFitting {
 
     @Override
     public List<Mark> marksOnBack() {
-        Strap end = new Strap(4 * Strap.WIDTH_MM);
+        Strap end = new Strap(4 * widthMm, widthMm);
         double low = top + heightMm() + beyondMm();
         List<Point> points = end.outline().points().stream()
                 .filter(p -> p.y() <= low - room.throatMm())
@@ -88,30 +125,29 @@ final class StrapLoop implements BeltFitting {
 
     @Override
     public List<Piece> pieces() {
-        Strap strap = new Strap(lengthMm());
+        Strap strap = new Strap(lengthMm(), widthMm);
         List<Hole> holes = new ArrayList<>(holes(lowerEnd()));
         holes.addAll(holes(upperEnd()));
         double fold = beyondMm() + heightMm() + loop.foldMm();
         String over = piece.equals("ring strap") ? "fold over the ring" : "fold over the belt";
         List<Mark> marks = new ArrayList<>(
                 List.of(strap.across(fold, Mark.Kind.FOLD, over), strap.grain(lengthMm() / 3)));
-        if (sewn) {
+        if (box.isPresent()) {
             marks.addAll(StitchBox.ironMarks(upperEnd()));
         }
-        return List.of(new Piece(piece, 1, spec.leather().thicknessMm(), strap.outline(), holes, marks));
+        return List.of(new Piece(piece, 1, leather.thicknessMm(), strap.outline(), holes, marks));
     }
 
     @Override
     public List<Seam> seams(Laying back, String name) {
-        return sewn
-                ? List.of(new Seam(
-                        piece, box.pitchMm(), true, spec.stitching().backStitches(), layers(back, name)))
-                : List.of();
+        return box.stream()
+                .map(b -> new Seam(piece, b.pitchMm(), true, spec.stitching().backStitches(), layers(back, name)))
+                .toList();
     }
 
     @Override
     public List<Fastening> fastenings(Laying back, String name) {
-        return sewn ? List.of() : List.of(new Fastening(piece + " rivets", rivet, layers(back, name)));
+        return box.isPresent() ? List.of() : List.of(new Fastening(piece + " rivets", rivet, layers(back, name)));
     }
 
     @Override
@@ -121,7 +157,7 @@ final class StrapLoop implements BeltFitting {
 
     @Override
     public double widthMm() {
-        return Strap.WIDTH_MM;
+        return widthMm;
     }
 
     double lengthMm() {
@@ -129,39 +165,42 @@ final class StrapLoop implements BeltFitting {
     }
 
     private List<Seam.Layer> layers(Laying back, String name) {
-        double thickness = spec.leather().thicknessMm();
+        double thickness = leather.thicknessMm();
         return List.of(
-                back.lay(new Seam.Layer(name, "below the throat", thickness, 0, false, onBack())),
+                back.lay(new Seam.Layer(
+                        name, "below the throat", spec.leather().thicknessMm(), 0, false, onBack())),
                 new Seam.Layer(piece, "inner end", thickness, 0, false, lowerEnd()),
                 new Seam.Layer(piece, "outer end", thickness, 0, true, upperEnd()));
     }
 
     /** From the first hole below the throat to the last. */
     private double heightMm() {
-        return sewn ? box.heightMm() : Strap.rivetsApartMm(rivet);
+        return box.map(StitchBox::heightMm).orElse(Strap.rivetsApartMm(rivet));
     }
 
     /** From the last hole to the end of the strap. */
     private double beyondMm() {
-        return sewn ? Strap.beyondStitchMm() : Strap.beyondMm(rivet);
+        return box.map(b -> Strap.beyondStitchMm(widthMm, b, spec.stitching().marginMm()))
+                .orElse(Strap.beyondMm(rivet));
     }
 
     private List<Point> onBack() {
-        List<Point> upright = sewn
-                ? box.holes(top, room.middleMm(), 1)
-                : List.of(new Point(top, room.middleMm()), new Point(top + heightMm(), room.middleMm()));
+        List<Point> upright = box.map(b -> b.holes(top, room.middleMm(), 1))
+                .orElse(List.of(new Point(top, room.middleMm()), new Point(top + heightMm(), room.middleMm())));
         return upright.stream().map(lean::apply).toList();
     }
 
     /** The strap is laid with this end down; the other one is its mirror image across the fold. */
     private List<Point> lowerEnd() {
         double first = beyondMm() + heightMm();
-        return sewn ? upright(box.holes(first, 0, -1)) : new Strap(lengthMm()).rivets(rivet, first, -1);
+        return box.map(b -> upright(b.holes(first, 0, -1)))
+                .orElse(new Strap(lengthMm(), widthMm).rivets(rivet, first, -1));
     }
 
     private List<Point> upperEnd() {
         double first = lengthMm() - beyondMm() - heightMm();
-        return sewn ? upright(box.holes(first, 0, 1)) : new Strap(lengthMm()).rivets(rivet, first, 1);
+        return box.map(b -> upright(b.holes(first, 0, 1)))
+                .orElse(new Strap(lengthMm(), widthMm).rivets(rivet, first, 1));
     }
 
     private static List<Point> upright(List<Point> along) {
@@ -169,6 +208,6 @@ final class StrapLoop implements BeltFitting {
     }
 
     private List<Hole> holes(List<Point> centres) {
-        return sewn ? StitchRow.holes(centres) : Strap.rivetHoles(centres, rivet);
+        return box.isPresent() ? StitchRow.holes(centres) : Strap.rivetHoles(centres, rivet);
     }
 }

@@ -20,13 +20,15 @@ final class StrapRoundHandle {
     /** Room for a strap between throat and strap, and between strap and butt. Common practice. */
     private static final double CLEAR_MM = 2;
 
-    private static final double TONGUE_MM = Strap.WIDTH_MM + 6;
+    /** A tongue is so much wider than the strap that is riveted to it. Common practice. */
+    private static final double TONGUE_WIDER_MM = 6;
 
     /** How far the snap lies off the middle of the face, as a share of the handle's width. Common practice. */
     private static final double OFF_MIDDLE = 0.2;
 
     private final HandleStrap choice;
     private final Leather leather;
+    private final double backThicknessMm;
     private final BackRoom room;
     private final Fastener rivet;
     private final Fastener snap;
@@ -37,10 +39,11 @@ final class StrapRoundHandle {
     StrapRoundHandle(Knife knife, SheathSpec spec, HandleStrap choice, BackRoom room, BeltFitting fitting) {
         this.choice = choice;
         this.room = room;
-        leather = spec.leather();
-        rivet = spec.hardware().fastener(Hardware.Kind.RIVET, 2 * leather.thicknessMm());
+        leather = choice.leather().in(spec.leather());
+        backThicknessMm = spec.leather().thicknessMm();
+        rivet = spec.hardware().fastener(Hardware.Kind.RIVET, leather.thicknessMm() + backThicknessMm);
         snap = spec.hardware().fastener(Hardware.Kind.SNAP, leather.thicknessMm());
-        double half = Strap.WIDTH_MM / 2;
+        double half = choice.leather().widthMm() / 2;
         double throat = knife.landmarks().heel().x() - spec.handleDepthMm();
         double longest = throat - knife.landmarks().butt().x() - half - CLEAR_MM;
         if (choice.aboveThroatMm() < half + CLEAR_MM || choice.aboveThroatMm() > longest) {
@@ -56,7 +59,7 @@ final class StrapRoundHandle {
                 || spec.carry().tiltRad() != 0
                 || fitting.widthMm() < 2 * rivet.leastToEdgeMm()
                 || fitting.aboveThroatMm() < choice.aboveThroatMm() + half + CLEAR_MM;
-        Hull handle = handle(knife, throat - choice.aboveThroatMm());
+        Hull handle = handle(knife, throat - choice.aboveThroatMm(), half);
         double tight = handle.parallelLengthMm(leather.neutralMm()) + choice.allowanceMm();
         double off = OFF_MIDDLE * (handle.corners().stream().mapToDouble(Point::x).max().orElseThrow()
                 - handle.corners().stream().mapToDouble(Point::x).min().orElseThrow());
@@ -66,9 +69,9 @@ final class StrapRoundHandle {
     }
 
     /** The greatest of the sections under the strap. */
-    private static Hull handle(Knife knife, double middle) {
+    private static Hull handle(Knife knife, double middle, double half) {
         Hull greatest = null;
-        for (double x : new double[] {middle - Strap.WIDTH_MM / 2, middle, middle + Strap.WIDTH_MM / 2}) {
+        for (double x : new double[] {middle - half, middle, middle + half}) {
             Hull hull = Hull.of(knife.sectionAt(x).boundary());
             greatest = greatest == null || hull.perimeterMm() > greatest.perimeterMm() ? hull : greatest;
         }
@@ -76,7 +79,7 @@ final class StrapRoundHandle {
     }
 
     Piece piece() {
-        Strap strap = new Strap(lengthMm());
+        Strap strap = new Strap(lengthMm(), choice.leather().widthMm());
         List<Hole> holes = List.of(
                 new Hole(under(), snap.punchMm(), Hole.Use.SNAP),
                 new Hole(middle(), rivet.punchMm(), Hole.Use.RIVET),
@@ -97,8 +100,8 @@ final class StrapRoundHandle {
         if (!needsTongue) {
             return Optional.empty();
         }
-        double top = room.throatMm() - choice.aboveThroatMm() - Strap.WIDTH_MM / 2 - CLEAR_MM;
-        double half = TONGUE_MM / 2;
+        double top = room.throatMm() - choice.aboveThroatMm() - choice.leather().widthMm() / 2 - CLEAR_MM;
+        double half = (choice.leather().widthMm() + TONGUE_WIDER_MM) / 2;
         Region tongue = Region.box(top, room.middleMm() - half, room.throatMm() + 3, room.middleMm() + half)
                 .withCornersRounded(half / 2);
         return Optional.of(new Upstand(tongue, Upstand.FILLET_MM));
@@ -119,7 +122,7 @@ final class StrapRoundHandle {
                 new Fastening("handle strap rivet", rivet, List.of(
                         new Seam.Layer("handle strap", "", thickness, 0, true, List.of(middle())),
                         back.lay(new Seam.Layer(
-                                name, needsTongue ? "tongue" : "tail", thickness, 0, false, List.of(onBack()))))),
+                                name, needsTongue ? "tongue" : "tail", backThicknessMm, 0, false, List.of(onBack()))))),
                 new Fastening("handle strap snap", snap, List.of(
                         new Seam.Layer("handle strap", "over", thickness, 0, true, List.of(over())),
                         new Seam.Layer("handle strap", "under", thickness, 0, false, List.of(under())))));

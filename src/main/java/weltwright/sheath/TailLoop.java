@@ -12,22 +12,17 @@ import weltwright.trouble.Trouble;
 
 /**
  * A tail that runs up from the back, is folded down behind it, and is sewn to it below the throat in a box of stitches. The
- * belt passes between tail and back. Where the sheath is to lean, tail and box are turned together about the box's middle; box and foot then keep within
- * the back all the same.
+ * belt passes between tail and back. Where the sheath is to lean, tail and box are turned together about the box's middle; box
+ * and foot then keep within the back all the same.
  */
 final class TailLoop implements BeltFitting {
-    /** Wanted height of the box of stitches, the least, and the greatest width of it. Common practice. */
-    private static final double BOX_HEIGHT_MM = 18;
-
-    private static final double LEAST_BOX_HEIGHT_MM = 9;
-
+    /** Greatest width of the box of stitches. Common practice. */
     private static final double BOX_WIDTH_MM = 28;
-    private static final double LEAST_BOX_WIDTH_MM = 6;
 
     /** A box of stitches of this width holds any belt knife; up to it the foot's fillet gives way. Common practice. */
     private static final double GOOD_BOX_WIDTH_MM = 14;
 
-    private static final double SIZE_STEP_MM = 0.5;
+    private static final double FILLET_STEP_MM = 0.5;
 
     private final SheathSpec spec;
     private final BackRoom room;
@@ -43,7 +38,7 @@ final class TailLoop implements BeltFitting {
     TailLoop(SheathSpec spec, BackRoom room) {
         this.spec = spec;
         this.room = room;
-        loop = LoopOver.belt(spec);
+        loop = LoopOver.belt(spec.belt(), spec.leather());
         margin = spec.stitching().marginMm();
         belowThroatMm = Math.min(2 * margin, loop.openingMm() / 3);
         Fit fit = widest();
@@ -68,12 +63,24 @@ final class TailLoop implements BeltFitting {
      */
     private record Fit(StitchBox box, double filletMm, double lowMm, double highMm) {}
 
-    /** The widest box, of the height wanted if that leaves it wide enough; a good one has a fillet as large as there is room. */
+    /**
+     * The widest box of whole pitches, of the height wanted if that leaves it wide enough; a good one has a fillet as large as
+     * there is room. Where there is no room for any, the pitch gives.
+     */
     private Fit widest() {
-        for (double height = BOX_HEIGHT_MM; height >= LEAST_BOX_HEIGHT_MM; height -= 1) {
+        double pitch = spec.stitching().pitchMm();
+        return widest(StitchBox.ofWholePitches(BOX_WIDTH_MM, pitch))
+                .or(() -> widest(StitchBox.ofAnyPitch(BOX_WIDTH_MM, pitch)))
+                .orElseThrow(() -> new Trouble(
+                        "The knife is too slim for a belt loop whose stitches the edge cannot reach.",
+                        "Choose a riveted strap, less tilt, a smaller stitch margin, or leather and welt that are thicker."));
+    }
+
+    private Optional<Fit> widest(List<List<StitchBox>> byHeight) {
+        for (List<StitchBox> boxes : byHeight) {
             Optional<Fit> fit = Optional.empty();
-            for (double fillet = Upstand.FILLET_MM; fillet >= Upstand.LEAST_FILLET_MM; fillet -= SIZE_STEP_MM) {
-                Optional<Fit> next = widest(height, fillet);
+            for (double fillet = Upstand.FILLET_MM; fillet >= Upstand.LEAST_FILLET_MM; fillet -= FILLET_STEP_MM) {
+                Optional<Fit> next = widest(boxes, fillet);
                 boolean wider = next.isPresent()
                         && (fit.isEmpty() || next.get().box.widthMm() > fit.get().box.widthMm());
                 fit = wider ? next : fit;
@@ -82,22 +89,17 @@ final class TailLoop implements BeltFitting {
                 }
             }
             if (fit.isPresent()) {
-                return fit.get();
-            }
-        }
-        throw new Trouble(
-                "The knife is too slim for a belt loop whose stitches the edge cannot reach.",
-                "Choose a riveted strap, less tilt, a smaller stitch margin, or leather and welt that are thicker.");
-    }
-
-    private Optional<Fit> widest(double heightMm, double filletMm) {
-        for (double width = BOX_WIDTH_MM; width >= LEAST_BOX_WIDTH_MM; width -= SIZE_STEP_MM) {
-            Fit fit = fit(StitchBox.of(width, heightMm, spec.stitching().pitchMm()), filletMm);
-            if (fit.lowMm <= fit.highMm) {
-                return Optional.of(fit);
+                return fit;
             }
         }
         return Optional.empty();
+    }
+
+    private Optional<Fit> widest(List<StitchBox> widestFirst, double filletMm) {
+        return widestFirst.stream()
+                .map(box -> fit(box, filletMm))
+                .filter(fit -> fit.lowMm <= fit.highMm)
+                .findFirst();
     }
 
     /** Where a box may lie: its stitches in the room, the end of its tail on the back, the tail's foot on the throat. */
@@ -135,7 +137,7 @@ final class TailLoop implements BeltFitting {
     static double reachMm(SheathSpec spec) {
         double lean = Math.abs(spec.carry().tiltRad());
         return 2 * spec.stitching().marginMm()
-                + BOX_HEIGHT_MM
+                + StitchBox.HEIGHT_MM
                 + 1.5 * spec.stitching().pitchMm()
                 + BOX_WIDTH_MM * Math.sin(lean);
     }

@@ -113,7 +113,7 @@ final class WeltDraft {
         List<Mark> marks = new ArrayList<>(stitches.marks(
                 stitches.line(), spec.stitching().marginMm(), part.first(), part.last()));
         boolean ends = spec.kind() != SheathKind.PANELS && part.last() == holes - 1;
-        int taper = (int) Math.ceil(SKIVE_TIMES * stack.thicknessMm() / stitches.pitchMm());
+        int taper = (int) Math.ceil(SKIVE_TIMES * stack.thicknessMm() / stitches.pitch().meanMm());
         int from = holes - 1 - taper;
         if (ends && from > part.first()) {
             Polyline across = stitches.acrossAfter(from, spec.welt().innerMarginMm(), spec.stitching().marginMm());

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
@@ -35,6 +36,7 @@ import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.StrapLeather;
 import weltwright.sheath.Throat;
 import weltwright.sheath.WeltChoice;
 import weltwright.trace.Trace;
@@ -101,6 +103,7 @@ class MakeCommandTest {
                         "--forming-shrink=3", "--welt-leather=2mm", "--welt-leather=1/8 in", "--welt-cut=in_two",
                         "--pitch=6spi", "--back-stitches=3", "--throat=slanted_to_edge", "--throat-depth=6mm",
                         "--belt-loop=riveted_strap", "--strap=20mm", "--strap-opens=left", "--strap-allowance=2mm",
+                        "--strap-width=18mm", "--strap-leather=own", "--belt-strap-width=1in", "--belt-strap-leather=6/7oz",
                         "--handle-depth=0", "--welt-layers=auto", "--grind=hollow", "--grind-height=12mm",
                         "--handle-squareness=3", "-o", out)
                 .succeeds();
@@ -119,7 +122,9 @@ class MakeCommandTest {
         assertThat(spec.stitching().backStitches()).isEqualTo(3);
         assertThat(spec.throat()).isEqualTo(new Throat(Throat.Shape.SLANTED_TO_EDGE, 6));
         assertThat(spec.belt().style()).isEqualTo(BeltHold.Style.RIVETED_STRAP);
-        assertThat(spec.strap()).contains(new HandleStrap(20, HandleStrap.Side.LEFT, 2));
+        assertThat(spec.strap()).contains(new HandleStrap(
+                20, HandleStrap.Side.LEFT, 2, new StrapLeather(18, OptionalDouble.empty())));
+        assertThat(spec.belt().strap()).isEqualTo(new StrapLeather(25.4, OptionalDouble.of(25.4 / 64 * 6.5)));
         assertThat(made.shaping()).isEqualTo(new Shaping(0.4, new Grind(Grind.Kind.HOLLOW, 12), 3));
     }
 

@@ -19,6 +19,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.Consumer;
 import java.util.zip.ZipEntry;
@@ -42,7 +43,9 @@ import weltwright.knife.Silhouette;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
 import weltwright.sheath.Fastener;
+import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Hardware;
+import weltwright.sheath.StrapLeather;
 import weltwright.sheath.Throat;
 import weltwright.trace.LandmarkError;
 import weltwright.trace.Trace;
@@ -241,7 +244,7 @@ class JobFileTest {
         return asVersionSixWroteIt(json, version);
     }
 
-    /** As version 6 wrote it: without the thicknesses along the knife. */
+    /** As version 6 wrote it: without the thicknesses along the knife, and with every strap of 5/8 in. */
     @Test
     void readsWhatTheSixthVersionWrote() throws IOException {
         rewrite(json -> asVersionSixWroteIt(json, 6));
@@ -250,6 +253,8 @@ class JobFileTest {
 
     private static ObjectNode asVersionSixWroteIt(ObjectNode json, int version) {
         ((ObjectNode) json.get("measured")).remove("thickness_along");
+        ((ObjectNode) json.get("sheath")).remove(List.of("belt_strap_width", "belt_strap_leather"));
+        ((ObjectNode) json.at("/sheath/strap")).remove(List.of("width", "leather"));
         return json.put("version", version);
     }
 
@@ -260,6 +265,18 @@ class JobFileTest {
                 new ThicknessProfile.Reading(30 + 1 / 3.0, 2.8), new ThicknessProfile.Reading(140, 17 + 1 / 7.0)))));
         JobFile.write(measured, file);
         assertThat(JobFile.read(file)).isEqualTo(measured);
+    }
+
+    @Test
+    void keepsWhatTheStrapsAreCutFrom() {
+        Job job = Job.begin(LocalDate.of(2024, 5, 6));
+        StrapLeather belt = new StrapLeather(30 + 1 / 3.0, OptionalDouble.of(2.4));
+        StrapLeather handle = new StrapLeather(18 - 1 / 7.0, OptionalDouble.empty());
+        Job cut = job.withSpec(job.spec()
+                .with(BeltHold.USUAL.with(BeltHold.Style.SEWN_STRAP).withStrap(belt))
+                .withStrap(Optional.of(HandleStrap.USUAL.with(handle))));
+        JobFile.write(cut, file);
+        assertThat(JobFile.read(file)).isEqualTo(cut);
     }
 
     /** As version 4 wrote it: without what is claimed for the landmarks. */

@@ -41,6 +41,7 @@ import weltwright.sheath.Ring;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
 import weltwright.sheath.Stitching;
+import weltwright.sheath.StrapLeather;
 import weltwright.sheath.Throat;
 import weltwright.sheath.WeltChoice;
 import weltwright.trace.ErrorBudget;
@@ -51,6 +52,9 @@ import weltwright.trace.Unsure;
 
 /** Invented jobs for tests, their numbers chosen to need every bit of a double. */
 public final class Jobs {
+    /** As jobs of version 6 and those before it took it for granted. */
+    private static final StrapLeather FIVE_EIGHTHS = new StrapLeather(25.4 * 5 / 8, OptionalDouble.empty());
+
     private Jobs() {}
 
     /** A knife of 100 mm blade and 110 mm handle: straight spine, curved belly. */
@@ -124,8 +128,8 @@ public final class Jobs {
                         new WeltChoice(OptionalInt.of(2), 5, List.of(25.4 / 12, 3.0), true),
                         new Stitching(3.2, 25.4 / 7, 3),
                         new Throat(Throat.Shape.SLANTED_TO_SPINE, 5 + 1 / 3.0),
-                        new BeltHold(BeltHold.Style.SEWN_STRAP, 38, 4),
-                        Optional.of(new HandleStrap(18, HandleStrap.Side.LEFT, 1.5)),
+                        new BeltHold(BeltHold.Style.SEWN_STRAP, 38, 4, FIVE_EIGHTHS),
+                        Optional.of(new HandleStrap(18, HandleStrap.Side.LEFT, 1.5, FIVE_EIGHTHS)),
                         0.8,
                         12,
                         new Drain(0, true),

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import weltwright.sheath.Advice;
+import weltwright.sheath.Seam;
 
 class AdviceWordsTest {
 
@@ -36,6 +37,9 @@ class AdviceWordsTest {
         }
         if (type == int.class) {
             return 2;
+        }
+        if (type == Seam.Pitch.class) {
+            return new Seam.Pitch(4, 3.9, 4.3);
         }
         if (type == boolean.class) {
             return true;

@@ -25,7 +25,7 @@ class IronStepsTest {
     /** Round a box no iron reaches over a corner, and the last tooth comes back to the first hole. */
     @Test
     void noIronReachesOverACorner() {
-        StitchBox box = StitchBox.of(28, 20, 4);
+        StitchBox box = new StitchBox(7, 5, 4);
         List<Point> holes = box.holes(0, 0, 1);
         List<IronSteps.Step> steps = IronSteps.of(holes, true);
 

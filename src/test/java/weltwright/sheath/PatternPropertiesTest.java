@@ -142,8 +142,7 @@ class PatternPropertiesTest implements AnySheath {
     /** A tail is as wide as there is room for it, in whole stitches; so it alone may lose one when it is given more. */
     private static SheathSpec onRivets(SheathSpec spec) {
         return spec.belt().style() == BeltHold.Style.TAIL
-                ? spec.with(new BeltHold(
-                        BeltHold.Style.RIVETED_STRAP, spec.belt().beltWidthMm(), spec.belt().beltThicknessMm()))
+                ? spec.with(spec.belt().with(BeltHold.Style.RIVETED_STRAP))
                 : spec;
     }
 

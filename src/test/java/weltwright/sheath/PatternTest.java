@@ -189,16 +189,17 @@ class PatternTest {
                 .hasMessageContaining("crosses itself");
     }
 
-    /** Worked by hand: belt 38 × 4 mm, 6 mm of play, leather 3 mm with K 0.5, first stitches two margins down. */
+    /** Worked by hand: belt 38 × 4 mm, 10 mm of play, leather 3 mm with K 0.5, first stitches two margins down. */
     @Test
     void theTailGoesUpRoundTheBeltAndDownToItsStitches() {
         Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS));
         Seam loop = pattern.seams().get(1);
         Piece back = pattern.pieces().get(1);
         double throat = pattern.pieces().get(2).outline().polygon().getEnvelopeInternal().getMaxY();
-        double up = 44 - 2 * 3.175 - 2;
+        double up = 48 - 2 * 3.175 - 2;
         double bend = Math.PI * (2 + 1.5);
-        double down = Math.hypot(44 - 2, 4);
+        // Along the belt, then to the stitches aslant below it.
+        double down = 38 - 2 + Math.hypot(10, 4);
 
         double place = loop.layers().get(0).holes().get(0).y();
         double tail = loop.layers().get(1).holes().get(0).y();

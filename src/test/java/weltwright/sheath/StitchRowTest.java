@@ -16,7 +16,7 @@ class StitchRowTest {
         StitchRow row = new StitchRow(line(new Point(0, 0), new Point(101, 0)), 101, 4);
 
         assertThat(row.count()).isEqualTo(26);
-        assertThat(row.pitchMm()).isCloseTo(4.04, within(1e-9));
+        assertThat(row.pitch().meanMm()).isCloseTo(4.04, within(1e-9));
         assertThat(row.on(row.line()).get(0)).isEqualTo(new Point(0, 0));
         assertThat(row.on(row.line()).get(25).distance(new Point(101, 0))).isLessThan(1e-9);
     }
@@ -50,7 +50,7 @@ class StitchRowTest {
         assertThat(holes.get(10).distance(new Point(41, 0))).isLessThan(0.3);
         assertThat(holes.get(1).x()).isCloseTo(4.1, within(0.05));
         assertThat(holes.get(19).y()).isCloseTo(39 - 3.9, within(0.05));
-        assertThat(row.pitchMm()).isCloseTo(4, within(0.02));
+        assertThat(row.pitch().meanMm()).isCloseTo(4, within(0.02));
     }
 
     /** Round a tip of 2 mm radius half a turn is 6.3 mm, and would be cut off: its hole is at the very tip. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -24,7 +25,8 @@ class StrapsTest {
     /** Common practice: 5/8 in wide, about 7 in long for a wide belt, four rivet holes, 1/2 in beyond the last one. */
     @Test
     void aRivetedBeltStrapIsAsMakersCutIt() {
-        Pattern pattern = with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 1.75 * INCH, 4), Optional.empty());
+        StrapLeather narrow = new StrapLeather(INCH * 5 / 8, OptionalDouble.empty());
+        Pattern pattern = with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 1.75 * INCH, 4, narrow), Optional.empty());
         Piece strap = piece(pattern, "belt strap");
         var box = strap.outline().polygon().getEnvelopeInternal();
 
@@ -43,7 +45,7 @@ class StrapsTest {
     void aStrapHasHalfRoundEnds() {
         double width = INCH * 5 / 8;
 
-        assertThat(new Strap(160).outline().signedAreaMm2())
+        assertThat(new Strap(160, width).outline().signedAreaMm2())
                 .isCloseTo(width * (160 - width) + Math.PI * width * width / 4, within(1.0));
     }
 
@@ -55,9 +57,9 @@ class StrapsTest {
         double thicker = length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 6), Optional.empty()), "belt strap");
 
         assertThat(wider - usual).isCloseTo(20, within(0.1));
-        // Half a turn on a radius 1 mm greater, less 1 mm on each leg, and the aslant way back.
-        double back = Math.hypot(41, 6) - Math.hypot(42, 4);
-        assertThat(thicker - usual).isCloseTo(Math.PI - 1 + back, within(0.01));
+        // Half a turn on a radius 1 mm greater, less 1 mm on each leg, and the wedge below the belt.
+        double wedge = Math.hypot(10, 6) - Math.hypot(10, 4);
+        assertThat(thicker - usual).isCloseTo(Math.PI - 2 + wedge, within(0.01));
     }
 
     /** Folded in the middle, each hole of one end lies on its partner of the other. */
@@ -88,13 +90,13 @@ class StrapsTest {
         Fastening rivets = fastening(pattern, "belt strap rivets");
 
         assertThat(ring.kind()).isEqualTo(Hardware.Kind.RING);
-        assertThat(((Ring) ring.hardware()).insideMm()).isGreaterThanOrEqualTo(Strap.WIDTH_MM);
+        assertThat(((Ring) ring.hardware()).insideMm()).isGreaterThanOrEqualTo(StrapLeather.BELT.widthMm());
         assertThat(rivets.stackMm()).isCloseTo(9, within(1e-9));
         assertThat(piece(pattern, "belt strap").holes()).hasSize(6);
     }
 
     /**
-     * Round a handle that is a cylinder of 20 mm: the neutral fibre of 3 mm leather goes round at 11.5 mm. To that come the
+     * Round a handle that is a cylinder of 20 mm: the neutral fibre of 2 mm leather goes round at 11 mm. To that come the
      * allowance, 1/2 in beyond either snap, and a quarter turn of the thickness where the one arm climbs on the other.
      */
     @Test
@@ -105,10 +107,70 @@ class StrapsTest {
                         new HandleStrap(20, HandleStrap.Side.RIGHT, 1))));
 
         assertThat(length(pattern, "handle strap"))
-                .isCloseTo(2 * Math.PI * 11.5 + 1 + INCH + Math.PI / 2 * 3, within(0.1));
+                .isCloseTo(2 * Math.PI * 11 + 1 + INCH + Math.PI / 2 * 2, within(0.1));
         assertThat(piece(pattern, "handle strap").holes())
                 .extracting(Hole::use)
                 .containsExactly(Hole.Use.SNAP, Hole.Use.RIVET, Hole.Use.SNAP);
+    }
+
+    /** The strap is cut from a leather of its own, and what holds it is chosen for that. */
+    @Test
+    void eachStrapIsCutAsWideAndFromTheLeatherThatIsChosen() {
+        StrapLeather belt = new StrapLeather(20, OptionalDouble.of(2.5));
+        StrapLeather handle = new StrapLeather(18, OptionalDouble.empty());
+        Pattern pattern = with(
+                new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4, belt), Optional.of(HandleStrap.USUAL.with(handle)));
+
+        assertThat(piece(pattern, "belt strap").thicknessMm()).isEqualTo(2.5);
+        assertThat(piece(pattern, "belt strap").outline().polygon().getEnvelopeInternal().getWidth())
+                .isCloseTo(20, within(0.01));
+        assertThat(fastening(pattern, "belt strap rivets").stackMm()).isEqualTo(3 + 2 * 2.5);
+        assertThat(piece(pattern, "handle strap").thicknessMm()).isEqualTo(3);
+        assertThat(piece(pattern, "handle strap").outline().polygon().getEnvelopeInternal().getWidth())
+                .isCloseTo(18, within(0.01));
+        assertThat(fastening(pattern, "handle strap snap").stackMm()).isEqualTo(3);
+    }
+
+    /** A box is whole pitches each way: 25 mm less twice 1/8 in takes four of 4 mm, and 18 mm of height is nearest to 4½. */
+    @Test
+    void theSameIronFitsASewnStrap() {
+        Pattern pattern = with(new BeltHold(BeltHold.Style.SEWN_STRAP, 38, 4), Optional.empty());
+        Seam seam = pattern.seams().get(1);
+        List<Point> holes = seam.layers().get(2).holes();
+
+        assertThat(seam.pitch()).isEqualTo(new Seam.Pitch(4, 4, 4));
+        for (int i = 0; i < holes.size(); i++) {
+            assertThat(holes.get(i).distance(holes.get((i + 1) % holes.size()))).isCloseTo(4, within(1e-9));
+        }
+    }
+
+    /** Twice 12 mm of margin leave 1 mm of a strap of 25 mm, on which nothing can be sewn. */
+    @Test
+    void aStrapTooNarrowForItsStitchesIsRefused() {
+        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
+                .with(BeltHold.USUAL.with(BeltHold.Style.SEWN_STRAP))
+                .with(new Stitching(12, 4, 2));
+
+        assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("25.0 mm wide")
+                .hasMessageContaining("strap at least 30.0 mm wide, a smaller stitch margin");
+    }
+
+    /** The corners of the box keep their margin in the round end of a wide strap. */
+    @Test
+    void aWideStrapIsCutLongEnoughBeyondItsStitches() {
+        StrapLeather wide = new StrapLeather(60, OptionalDouble.empty());
+        Pattern pattern = PatternMaker.make(
+                TestKnives.leaf(),
+                SheathSpec.standard(SheathKind.PANELS)
+                        .withHandleDepthMm(60)
+                        .with(new BeltHold(BeltHold.Style.SEWN_STRAP, 38, 4, wide)));
+        Piece strap = piece(pattern, "belt strap");
+        var cut = strap.outline().lineString();
+
+        assertThat(strap.holes()).allMatch(
+                hole -> cut.distance(cut.getFactory().createPoint(hole.centre().coordinate())) > 25.4 / 8 - 0.05);
     }
 
     @Test

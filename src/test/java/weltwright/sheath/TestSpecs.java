@@ -15,7 +15,7 @@ public final class TestSpecs {
                     new Fastener("stout rivet", Hardware.Kind.RIVET, 3.8, 10.5, 3, 16),
                     new Fastener("snap", Hardware.Kind.SNAP, 3.9, 15, 1, 5),
                     new Fastener("eyelet", Hardware.Kind.EYELET, 6.4, 11, 1, 5)),
-            List.of(new Ring("ring", 20, 5)));
+            List.of(new Ring("ring", 26, 5)));
 
     private TestSpecs() {}
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import javax.swing.JComponent;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,6 +15,7 @@ import weltwright.sheath.Carry;
 import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Leather;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.StrapLeather;
 import weltwright.sheath.Throat;
 
 /** Every choice of knife and sheath is told in the window, lands in the job, and can be taken back. */
@@ -75,7 +77,11 @@ class SheathFormTest extends OpenWindow {
         assertThat(spec().belt().style()).isEqualTo(BeltHold.Style.SEWN_STRAP);
         assertThat(spec().carry().edge()).isEqualTo(Carry.Edge.BACK);
         assertThat(spec().carry().tiltRad()).isCloseTo(-Math.PI / 18, within(1e-12));
-        takenBack(3);
+        frame.textBox("width of the belt strap").deleteText().enterText("20\n");
+        frame.textBox("leather of the belt strap").enterText("2\n");
+        assertThat(spec().belt().strap()).isEqualTo(new StrapLeather(20, OptionalDouble.of(2)));
+        takenBack(5);
+        assertThat(shown("width of the belt strap")).as("a tail is no strap").isFalse();
         frame.comboBox("belt loop").selectItem("Strap with a ring to hang from");
         assertThat(shown("tilt in degrees")).as("from a ring a sheath hangs as it likes").isFalse();
     }
@@ -88,7 +94,10 @@ class SheathFormTest extends OpenWindow {
         frame.textBox("height of the strap above the throat").deleteText().enterText("25\n");
         frame.comboBox("strap opens").selectItem("On the left");
         assertThat(spec().strap()).contains(new HandleStrap(25, HandleStrap.Side.LEFT, HandleStrap.USUAL.allowanceMm()));
-        takenBack(3);
+        frame.textBox("width of the strap round the handle").deleteText().enterText("20\n");
+        frame.textBox("leather of the strap round the handle").deleteText().enterText("\n");
+        assertThat(spec().strap().orElseThrow().leather()).isEqualTo(new StrapLeather(20, OptionalDouble.empty()));
+        takenBack(5);
         frame.checkBox("strap").requireNotSelected();
     }
 
