@@ -33,6 +33,9 @@ import weltwright.trouble.Trouble;
             "",
             "Options given for a job take the place of what the job holds.",
             "",
+            "The job keeps the photo's picture, but not what its file tells of you: place, day, phone, owner, comments and"
+                    + " thumbnails are left out. The photo's own file stays as it is.",
+            "",
             "spine: the back of the blade. heel: where the cutting edge begins, next to the handle. throat: the open end"
                     + " of the sheath. welt: a strip of leather between the layers along the edge, which the edge meets"
                     + " before the stitches. pitch: from one stitch to the next. ease: air round the knife. stitch"

@@ -75,6 +75,11 @@ public record PhoneLens(
         }
     }
 
+    /** The same lens without the camera's name: all that measuring needs, and all that a job keeps of it. */
+    public PhoneLens withoutCamera() {
+        return new PhoneLens(name, Optional.empty(), exifFocal35mm, longOverShort, focal35mm, k1, k2, errors, views);
+    }
+
     /** Whether a photo says of itself that it was taken through this lens, and not cropped since. */
     public boolean tookIt(Photo photo) {
         return camera.isPresent()

@@ -9,8 +9,8 @@ import weltwright.io.InputFile;
 import weltwright.trouble.Trouble;
 
 /**
- * A picture as its file holds it, known to be of a kind and size that can be read. Value semantics: the bytes are never
- * changed. Only the file's header has been read, so the picture itself may still turn out to be cut off.
+ * A picture as its file holds it, known to be of a kind and size that can be read, without what the file told of the person
+ * who took it. Value semantics: the bytes are never changed. Only the file's header has been read, so the picture itself may still turn out to be cut off.
  */
 public final class Photo {
     /** Greater than any camera's file; less than what fits into memory beside its pixels. */
@@ -19,14 +19,17 @@ public final class Photo {
     private final String name;
     private final byte[] bytes;
     private final PhotoHeader header;
+    private final Optional<CameraModel> camera;
 
-    private Photo(String name, byte[] bytes) {
+    private Photo(String name, byte[] file) {
         this.name = Objects.requireNonNull(name);
-        this.bytes = bytes;
-        if (bytes.length > GREATEST_BYTES) {
+        if (file.length > GREATEST_BYTES) {
             throw tooLarge(name);
         }
-        this.header = PhotoHeader.of(name, bytes);
+        PhotoHeader.Stripped stripped = PhotoHeader.stripped(name, file);
+        this.bytes = stripped.bytes();
+        this.header = stripped.header();
+        this.camera = stripped.camera();
     }
 
     /** Reads a JPEG, PNG, TIFF, BMP or WebP file; throws {@link Trouble} where it cannot be used. */
@@ -35,8 +38,8 @@ public final class Photo {
     }
 
     /** The same from the bytes of such a file. {@code name} is what the user calls it. */
-    public static Photo of(String name, byte[] bytes) {
-        return new Photo(name, bytes.clone());
+    public static Photo of(String name, byte[] file) {
+        return new Photo(name, file.clone());
     }
 
     /** What the user calls it, for messages: mostly the name of its file. */
@@ -44,7 +47,10 @@ public final class Photo {
         return name;
     }
 
-    /** The file's bytes; a copy. */
+    /**
+     * The file's bytes, without what it told of the person who took it ({@link MetadataStripper}); a copy. The same file
+     * gives the same bytes, and these give themselves.
+     */
     public byte[] bytes() {
         return bytes.clone();
     }
@@ -88,9 +94,13 @@ public final class Photo {
         return header.cutOut();
     }
 
-    /** The camera that took it, where the Exif data name one. */
+    /**
+     * The camera that took it, where the file that was read names one. It is known to this object only, so that a measured
+     * phone's lens can be found when a photo comes in: it is not among {@link #bytes}, nor in any file that is made of
+     * them.
+     */
     public Optional<CameraModel> camera() {
-        return header.camera();
+        return camera;
     }
 
     @Override

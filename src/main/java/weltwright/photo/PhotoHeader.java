@@ -35,8 +35,7 @@ record PhotoHeader(
         int storedHeightPx,
         int orientation,
         OptionalDouble focal35mm,
-        boolean cutOut,
-        Optional<CameraModel> camera) {
+        boolean cutOut) {
     private static final long GREATEST_PIXELS = 200_000_000;
 
     /** The diagonal of the 36 mm by 24 mm frame that a 35 mm film camera exposes. */
@@ -54,17 +53,34 @@ record PhotoHeader(
     /** Longer side over shorter of what phones and cameras take: square, 5:4, 4:3, 3:2, 16:9 and longer. From memory. */
     private static final List<Double> SHAPES = List.of(1.0, 5 / 4.0, 4 / 3.0, 3 / 2.0, 16 / 9.0, 2.0, 19.5 / 9, 20 / 9.0);
 
-    static PhotoHeader of(String name, byte[] bytes) {
+    /** The file without what {@link MetadataStripper} takes out, and what it tells then; it names no camera. */
+    record Stripped(byte[] bytes, PhotoHeader header, Optional<CameraModel> camera) {}
+
+    static Stripped stripped(String name, byte[] bytes) {
         if (bytes.length == 0) {
             throw new Trouble(name + " is empty.", "Copy the photo from the camera or phone again.");
         }
         PhotoFormat format = format(name, bytes);
-        Metadata metadata;
+        Metadata metadata = metadata(name, bytes);
+        of(name, format, metadata); // more pixels than can be handled are not copied
         try {
-            metadata = ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes), bytes.length);
+            byte[] stripped = MetadataStripper.strip(format, bytes, metadata);
+            return new Stripped(stripped, of(name, format, metadata(name, stripped)), camera(metadata));
+        } catch (IllegalArgumentException e) {
+            throw new Trouble(name + " is damaged, or stored in a way that is out of use.",
+                    "Copy the photo from the camera or phone again, or save it as JPEG.", e);
+        }
+    }
+
+    private static Metadata metadata(String name, byte[] bytes) {
+        try {
+            return ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes), bytes.length);
         } catch (ImageProcessingException | IOException e) {
             throw damaged(name, e);
         }
+    }
+
+    private static PhotoHeader of(String name, PhotoFormat format, Metadata metadata) {
         int width = size(metadata, format, true).orElseThrow(() -> damaged(name, null));
         int height = size(metadata, format, false).orElseThrow(() -> damaged(name, null));
         if ((long) width * height > GREATEST_PIXELS) {
@@ -77,8 +93,7 @@ record PhotoHeader(
                 height,
                 orientation(metadata),
                 focal35mm(metadata, width, height),
-                cutOut(metadata, width, height),
-                camera(metadata));
+                cutOut(metadata, width, height));
     }
 
     /** Whether the stored rows are rows of the upright picture, and not its columns. */

@@ -16,7 +16,8 @@ import weltwright.measure.PrintScale;
  * @param focal35mm typed focal length in 35 mm terms; empty to take it from Exif or from the picture's tilt
  * @param sheetScale what the sheet's two bars measure, over their nominal length
  * @param ground what the knife lies on
- * @param phone the lens that took it, where it was measured before; a typed focal length comes before it
+ * @param phone the lens that took it, where it was measured before, without its camera's name, which is nobody's business
+ *     who gets a job; a typed focal length comes before it
  * @param thickness what was measured of the knife's thickness elsewhere along it
  */
 public record TraceSettings(
@@ -28,6 +29,10 @@ public record TraceSettings(
         GroundChoice ground,
         Optional<PhoneLens> phone,
         ThicknessProfile thickness) {
+
+    public TraceSettings {
+        phone = phone.map(PhoneLens::withoutCamera);
+    }
 
     /** With a lens of which no more is known than the photo tells. */
     public TraceSettings(

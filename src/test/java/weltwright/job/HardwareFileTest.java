@@ -37,8 +37,9 @@ class HardwareFileTest {
     void whatIsNoListIsRefused() throws IOException {
         String ring = own("\"ring\"", "5");
         String nail = own("\"nail\"", "5");
+        String inches = own("\"rivet\"", "5").replace("\"mm\"", "\"in\"");
         String quoted = own("\"rivet\"", "\"5\"");
-        for (String text : List.of("rivets: many", "{}", "[]", ring, nail, quoted)) {
+        for (String text : List.of("rivets: many", "{}", "[]", ring, nail, quoted, inches)) {
             Path file = Files.writeString(folder.resolve("words.json"), text);
             assertThatThrownBy(() -> HardwareFile.read(file))
                     .as(text)
@@ -47,7 +48,7 @@ class HardwareFileTest {
         }
         assertThatThrownBy(() -> HardwareFile.read(folder.resolve("none.json")))
                 .isInstanceOf(Trouble.class)
-                .hasMessageContaining("cannot be read");
+                .hasMessageContaining("There is no file");
         Path wide = Files.writeString(folder.resolve("wide.json"), own("\"rivet\"", "5000"));
         assertThatThrownBy(() -> HardwareFile.read(wide)).isInstanceOf(Trouble.class).hasMessageContaining("5000 mm");
     }

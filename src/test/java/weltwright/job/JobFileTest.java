@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -37,9 +38,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.ground.GroundChoice;
+import weltwright.ground.PhoneLens;
 import weltwright.knife.Shaping;
 import weltwright.knife.ThicknessProfile;
 import weltwright.knife.Silhouette;
+import weltwright.photo.CameraModel;
+import weltwright.photo.ExifJpeg;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
 import weltwright.sheath.Fastener;
@@ -441,6 +445,44 @@ class JobFileTest {
         assertTrouble(file, "handle thickness");
     }
 
+    /** As an older program wrote it: with the photo as the phone had it. */
+    @Test
+    void anOldJobLosesWhatItsPhotoTellsOfWhoTookIt() throws IOException {
+        String owner = "Lighthouse Lane 7";
+        BufferedImage picture = new BufferedImage(64, 48, BufferedImage.TYPE_INT_RGB);
+        byte[] photo = new ExifJpeg()
+                .main(0x0112, 3, 6)
+                .words(0x0110, "Invented X 3")
+                .words(0x013B, owner)
+                .bytes(picture);
+        rewrite(json -> json.putObject("photo").put("name", "knife.jpg").put("entry", "photo.jpg"), "photo.jpg", photo);
+        assertThat(contentOf("photo.jpg")).contains(owner);
+
+        Job job = JobFile.read(file);
+        JobFile.write(job, file);
+
+        assertThat(contentOf("photo.jpg")).doesNotContain(owner, "Invented");
+        assertThat(job.photo().orElseThrow().orientation()).isEqualTo(6);
+        assertThat(JobFile.read(file)).isEqualTo(job);
+    }
+
+    @Test
+    void doesNotTellWhichPhoneTookThePhoto() throws IOException {
+        Job job = Jobs.full();
+        PhoneLens lens = job.settings().phone().orElseThrow();
+        PhoneLens named = new PhoneLens(
+                lens.name(), Optional.of(new CameraModel("Invented", "Invented X 3")), lens.exifFocal35mm(),
+                lens.longOverShort(), lens.focal35mm(), lens.k1(), lens.k2(), lens.errors(), lens.views());
+        JobFile.write(job.withSettings(job.settings().withPhone(Optional.of(named))), file);
+        assertThat(contentOf("job.json")).contains("\"exif_focal_35mm\"").doesNotContain("Invented");
+    }
+
+    private String contentOf(String entry) throws IOException {
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            return new String(zip.getInputStream(zip.getEntry(entry)).readAllBytes(), StandardCharsets.ISO_8859_1);
+        }
+    }
+
     @Test
     void refusesAJobWhosePhotoIsMissing() throws IOException {
         JobFile.write(Jobs.full(), file);
@@ -486,6 +528,10 @@ class JobFileTest {
 
     /** Writes a full job, then its document again with something done to it. */
     private void rewrite(Consumer<ObjectNode> harm) throws IOException {
+        rewrite(harm, "photo.png", Jobs.photo().bytes());
+    }
+
+    private void rewrite(Consumer<ObjectNode> harm, String photo, byte[] picture) throws IOException {
         JobFile.write(Jobs.full(), file);
         ObjectMapper mapper = new ObjectMapper();
         ObjectNode json;
@@ -494,8 +540,8 @@ class JobFileTest {
         }
         harm.accept(json);
         zip(mapper.writeValueAsBytes(json), out -> {
-            out.putNextEntry(new ZipEntry("photo.png"));
-            out.write(Jobs.photo().bytes());
+            out.putNextEntry(new ZipEntry(photo));
+            out.write(picture);
         });
     }
 

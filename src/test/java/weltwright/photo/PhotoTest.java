@@ -43,7 +43,9 @@ class PhotoTest {
         assertThat(photo.heightPx()).isEqualTo(48);
         assertThat(photo.orientation()).isEqualTo(1);
         assertThat(photo.focal35mm()).isEmpty();
-        assertThat(photo.bytes()).isEqualTo(Files.readAllBytes(file));
+        if (format != PhotoFormat.TIFF) { // laid out anew
+            assertThat(photo.bytes()).isEqualTo(Files.readAllBytes(file));
+        }
         assertThat(photo).isEqualTo(Photo.of("knife." + extension, photo.bytes()));
     }
 
