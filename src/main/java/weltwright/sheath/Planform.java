@@ -43,6 +43,9 @@ final class Planform {
     /** A welt along the edge alone runs on round the tip, so far past it. Common practice; no source. */
     private static final double WELT_PAST_TIP_MM = 10;
 
+    /** Stations, about 1 mm apart, over which the strip's direction is taken where it is cut off. */
+    private static final int CUT_ALONG = 5;
+
     /** From where two panels meet to the row that sews them together. Common practice; no source. */
     private static final double CLOSE_MM = 1.5;
 
@@ -279,13 +282,15 @@ final class Planform {
         List<Point> spine = swept.sweptSpine().points();
         List<Point> round = new ArrayList<>();
         round.add(new Point(-FAR_MM, (edge.get(0).y() + spine.get(0).y()) / 2));
-        Point last = round.get(0);
-        for (int i = 0; i < edge.size() && edge.get(i).x() < end; i++) {
-            last = edge.get(i).towards(spine.get(i), 0.5);
-            round.add(last);
+        int i = 0;
+        while (i + 1 < edge.size() && edge.get(i).x() < end) {
+            round.add(edge.get(i).towards(spine.get(i), 0.5));
+            i++;
         }
-        round.add(new Point(end, last.y()));
-        round.add(new Point(end, FAR_MM));
+        // Square across the strip, which runs down to the tip there.
+        Point across = spine.get(i).minus(spine.get(Math.max(0, i - CUT_ALONG))).left();
+        round.add(spine.get(i));
+        round.add(spine.get(i).plus(across.unit().times(FAR_MM)));
         round.add(new Point(-FAR_MM, FAR_MM));
         return Region.of(Polyline.closed(round));
     }

@@ -23,6 +23,8 @@ final class StrapRoundHandle {
     /** A tongue is so much wider than the strap that is riveted to it. Common practice. */
     private static final double TONGUE_WIDER_MM = 6;
 
+    private static final double FILLET_STEP_MM = 0.5;
+
     /** How far the snap lies off the middle of the face, as a share of the handle's width. Common practice. */
     private static final double OFF_MIDDLE = 0.2;
 
@@ -32,7 +34,8 @@ final class StrapRoundHandle {
     private final BackRoom room;
     private final Fastener rivet;
     private final Fastener snap;
-    private final boolean needsTongue;
+    private final Point onBack;
+    private final Optional<Upstand> tongue;
     private final double underMm;
     private final double overMm;
 
@@ -55,10 +58,21 @@ final class StrapRoundHandle {
                             Math.ceil(half + CLEAR_MM),
                             Math.floor(longest)));
         }
-        needsTongue = spec.belt().style() != BeltHold.Style.TAIL
-                || spec.carry().tiltRad() != 0
-                || fitting.widthMm() < 2 * rivet.leastToEdgeMm()
-                || fitting.aboveThroatMm() < choice.aboveThroatMm() + half + CLEAR_MM;
+        Point inTail = new Point(room.throatMm() - choice.aboveThroatMm(), room.middleMm());
+        Optional<Upstand> tail = fitting.upstand();
+        if (tail.isPresent() && holds(tail.get().standing(), inTail)) {
+            onBack = inTail;
+            tongue = Optional.empty();
+        } else {
+            Upstand own = tongue();
+            onBack = new Point(inTail.x(), own.region().extent().centre().y);
+            tongue = Optional.of(own);
+            if (tail.isPresent() && meets(own, tail.get())) {
+                throw new Trouble(
+                        "The tail for the belt is folded back where the strap round the handle is riveted on: it is too short.",
+                        "Place the strap lower, or choose a riveted strap for the belt.");
+            }
+        }
         Hull handle = handle(knife, throat - choice.aboveThroatMm(), half);
         double tight = handle.parallelLengthMm(leather.neutralMm()) + choice.allowanceMm();
         double off = OFF_MIDDLE * (handle.corners().stream().mapToDouble(Point::x).max().orElseThrow()
@@ -95,25 +109,49 @@ final class StrapRoundHandle {
                         strap.grain((middle().y() + over().y()) / 2)));
     }
 
-    /** A tongue to rivet the strap to, where it needs one. */
-    Optional<Upstand> upstand() {
-        if (!needsTongue) {
-            return Optional.empty();
+    /** Whether leather that stands up behind the handle holds the rivet, and reaches past the strap above it. */
+    private boolean holds(Region standing, Point at) {
+        double past = choice.leather().widthMm() / 2 + CLEAR_MM;
+        return standing.keeps(at, rivet.leastToEdgeMm()) && standing.keeps(at.minus(new Point(past, 0)), 0);
+    }
+
+    /** Whether a tongue stands in the way of a tail where that is folded back. */
+    private static boolean meets(Upstand tongue, Upstand tail) {
+        Region foldedBack = tail.region().minus(tail.standing());
+        return tongue.region().grown(tongue.filletMm()).area().intersects(foldedBack.area());
+    }
+
+    /** A tongue to rivet the strap to: as wide as there is room on the throat for it and its fillets. */
+    private Upstand tongue() {
+        for (double half = (choice.leather().widthMm() + TONGUE_WIDER_MM) / 2; half >= rivet.leastToEdgeMm(); half -= FILLET_STEP_MM) {
+            for (double fillet = Upstand.FILLET_MM; fillet >= Upstand.LEAST_FILLET_MM; fillet -= FILLET_STEP_MM) {
+                Point middle = new Point(room.throatMm(), room.middleMm());
+                Point side = new Point(0, half);
+                double before = room.upright().footMm(middle.minus(side), -1, fillet) - room.fromMm();
+                double past = room.toMm() - room.upright().footMm(middle.plus(side), 1, fillet);
+                if (-before <= past) {
+                    return tongue(middle.y() + Math.max(-before, Math.min(past, 0)), half, fillet);
+                }
+            }
         }
+        throw new Trouble(
+                "The knife is too slim for a tongue that holds the strap round its handle.",
+                "Leave the strap out, or choose a smaller rivet for it.");
+    }
+
+    private Upstand tongue(double middle, double half, double filletMm) {
         double top = room.throatMm() - choice.aboveThroatMm() - choice.leather().widthMm() / 2 - CLEAR_MM;
-        double half = (choice.leather().widthMm() + TONGUE_WIDER_MM) / 2;
-        Region tongue = Region.box(top, room.middleMm() - half, room.throatMm() + 3, room.middleMm() + half)
+        Region tongue = Region.box(top, middle - half, room.throatMm() + 3, middle + half)
                 .withCornersRounded(half / 2);
-        return Optional.of(new Upstand(tongue, Upstand.FILLET_MM));
+        return new Upstand(tongue, tongue, filletMm);
+    }
+
+    Optional<Upstand> upstand() {
+        return tongue;
     }
 
     Hole holeInBack() {
-        return new Hole(onBack(), rivet.punchMm(), Hole.Use.RIVET);
-    }
-
-    /** The rivet's place on the back. */
-    private Point onBack() {
-        return new Point(room.throatMm() - choice.aboveThroatMm(), room.middleMm());
+        return new Hole(onBack, rivet.punchMm(), Hole.Use.RIVET);
     }
 
     List<Fastening> fastenings(Laying back, String name) {
@@ -122,7 +160,7 @@ final class StrapRoundHandle {
                 new Fastening("handle strap rivet", rivet, List.of(
                         new Seam.Layer("handle strap", "", thickness, 0, true, List.of(middle())),
                         back.lay(new Seam.Layer(
-                                name, needsTongue ? "tongue" : "tail", backThicknessMm, 0, false, List.of(onBack()))))),
+                                name, tongue.isPresent() ? "tongue" : "tail", backThicknessMm, 0, false, List.of(onBack))))),
                 new Fastening("handle strap snap", snap, List.of(
                         new Seam.Layer("handle strap", "over", thickness, 0, true, List.of(over())),
                         new Seam.Layer("handle strap", "under", thickness, 0, false, List.of(under())))));

@@ -165,7 +165,12 @@ final class TailLoop implements BeltFitting {
     public Optional<Upstand> upstand() {
         double half = widthMm() / 2;
         Region tail = Region.box(top - tailMm(), middle - half, top, middle + half).withCornersRounded(margin);
-        return Optional.of(new Upstand(Region.of(tail.boundary().map(lean::apply)), filletMm));
+        Region standing = Region.box(top - loop.foldMm(), middle - half, top, middle + half);
+        return Optional.of(new Upstand(leaning(tail), leaning(standing), filletMm));
+    }
+
+    private Region leaning(Region upright) {
+        return Region.of(upright.boundary().map(lean::apply));
     }
 
     @Override

@@ -7,10 +7,11 @@ import weltwright.geometry.Region;
  * Leather that stands up from the throat of the back and is of one piece with it.
  *
  * @param region a part of it reaches below the throat
+ * @param standing what of it is not folded back
  * @param filletMm radius that rounds the corners between it and the throat, lest the leather tear there; so chosen that the
  *     fillets end where the throat does
  */
-record Upstand(Region region, double filletMm) {
+record Upstand(Region region, Region standing, double filletMm) {
     /** The fillet wanted, and the least. Common practice. */
     static final double FILLET_MM = 6;
 
