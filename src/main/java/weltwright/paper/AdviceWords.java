@@ -1,17 +1,22 @@
 package weltwright.paper;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.StringJoiner;
 import java.util.function.Function;
 import weltwright.fit.DrawCheck.Side;
 import weltwright.sheath.Advice;
 import weltwright.sheath.Severity;
+import weltwright.sheath.WeltStack;
 
 /**
  * The sentences of each kind of {@link Advice}: the one place where they are worded, for paper, command line and window alike.
  */
 public final class AdviceWords {
+    private static final List<String> SMALL_NUMBERS = List.of("one", "two", "three", "four", "five", "six");
+
     private static final Map<Class<? extends Advice>, Function<Advice, String>> SENTENCES = new LinkedHashMap<>();
 
     static {
@@ -68,14 +73,44 @@ public final class AdviceWords {
         SENTENCES.put(kind, advice -> sentence.apply(kind.cast(advice)));
     }
 
-    private static String weltThickness(Advice.WeltThickness welt) {
-        String size = text(
-                "The welt is %d %s of leather, %.1f mm in all",
-                welt.layers(), welt.layers() == 1 ? "layer" : "layers", welt.weltMm());
-        return welt.isThin()
-                ? text("%s, thinner than the blade with its %.1f mm: take more layers, lest the edge reach the stitches.",
-                        size, welt.bladeMm())
-                : text("%s; the blade is %.1f mm thick.", size, welt.bladeMm());
+    private static String weltThickness(Advice.WeltThickness advice) {
+        String layers = layers(advice.welt());
+        String size = text("The welt is %s, %.1f mm in all", layers, advice.welt().thicknessMm());
+        String judged = advice.isThin()
+                ? text("%s, thinner than the blade with its %.1f mm: take more, lest the edge reach the stitches.",
+                        size, advice.bladeMm())
+                : advice.isThick()
+                        ? text("%s, twice the blade's %.1f mm or more: the blade rattles in it.", size, advice.bladeMm())
+                        : text("%s; the blade is %.1f mm thick.", size, advice.bladeMm());
+        return judged
+                + advice.nearer()
+                        .map(stack -> text(
+                                " %s would come nearer, with %.1f mm.", capital(layers(stack)), stack.thicknessMm()))
+                        .orElse("");
+    }
+
+    /** "one layer of 3 mm and two of 1.6 mm". */
+    private static String layers(WeltStack stack) {
+        StringJoiner layers = new StringJoiner(" and ");
+        String noun = " layer";
+        for (WeltStack.Sheets sheets : stack.sheets()) {
+            String plural = noun.isEmpty() || sheets.count() == 1 ? noun : noun + "s";
+            layers.add(text("%s%s of %s mm", number(sheets.count()), plural, thickness(sheets.thicknessMm())));
+            noun = "";
+        }
+        return layers.toString();
+    }
+
+    private static String thickness(double mm) {
+        return text("%.1f", mm).replace(".0", "");
+    }
+
+    private static String number(int count) {
+        return count <= SMALL_NUMBERS.size() ? SMALL_NUMBERS.get(count - 1) : Integer.toString(count);
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String pitchFitted(Advice.PitchFitted fitted) {

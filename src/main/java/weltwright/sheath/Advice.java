@@ -1,5 +1,6 @@
 package weltwright.sheath;
 
+import java.util.Optional;
 import weltwright.fit.DrawCheck.Side;
 
 /**
@@ -14,21 +15,26 @@ public sealed interface Advice {
     /**
      * The welt and how it compares with the blade.
      *
-     * @param layers how many
-     * @param weltMm thickness of all layers together
+     * @param welt its layers
      * @param bladeMm thickness of the blade at its spine
+     * @param nearer layers that would come nearer to it, with leather of one more thickness
      */
-    record WeltThickness(int layers, double weltMm, double bladeMm) implements Advice {
+    record WeltThickness(WeltStack welt, double bladeMm, Optional<WeltStack> nearer) implements Advice {
         private static final double EQUAL_MM = 1e-9;
 
         /** Whether the welt is thinner than the blade. */
         public boolean isThin() {
-            return weltMm < bladeMm - EQUAL_MM;
+            return welt.thicknessMm() < bladeMm - EQUAL_MM;
+        }
+
+        /** Whether it is at least twice as thick: common practice is less, lest the blade rattle. */
+        public boolean isThick() {
+            return welt.thicknessMm() >= 2 * bladeMm - EQUAL_MM;
         }
 
         @Override
         public Severity severity() {
-            return isThin() ? Severity.MIND : Severity.NOTE;
+            return isThin() || isThick() ? Severity.MIND : Severity.NOTE;
         }
     }
 

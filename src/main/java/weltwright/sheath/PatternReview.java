@@ -22,7 +22,9 @@ final class PatternReview {
 
     static List<Advice> of(Knife knife, SheathSpec spec, DrawCheck check, WeltStack welt, List<Seam> seams) {
         List<Advice> advice = new ArrayList<>();
-        advice.add(new Advice.WeltThickness(welt.layers(), welt.thicknessMm(), knife.spineThicknessMm()));
+        double blade = knife.spineThicknessMm();
+        advice.add(new Advice.WeltThickness(
+                welt, blade, welt.nearer(blade, spec.welt(), spec.leather().thicknessMm())));
         if (knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT) {
             advice.add(new Advice.WeltAllRound());
         }

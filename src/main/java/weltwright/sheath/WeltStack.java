@@ -3,6 +3,7 @@ package weltwright.sheath;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import weltwright.trouble.Trouble;
 
 /**
@@ -12,26 +13,71 @@ import weltwright.trouble.Trouble;
  *
  * @param sheets from the thickest to the thinnest
  */
-record WeltStack(List<Sheets> sheets) {
+public record WeltStack(List<Sheets> sheets) {
     private static final int MOST_LAYERS = 12;
 
-    WeltStack {
+    private static final double ROUNDING_MM = 1e-9;
+
+    /** Thicknesses that leather for welts is sold in: 2/3, 4, 5, 6 and 7/8 oz. From memory. */
+    private static final List<Double> SOLD_MM = List.of(1.0, 1.6, 2.0, 2.4, 3.0);
+
+    /** Another stack is worth naming if it comes nearer to the blade by so much. */
+    private static final double WORTHWHILE_MM = 0.5;
+
+    /** It may have so many layers in any case, and else no more than the stack that it is named beside. */
+    private static final int FEW_LAYERS = 2;
+
+    public WeltStack {
         sheets = List.copyOf(sheets);
     }
 
     /** Layers of one thickness. */
-    record Sheets(int count, double thicknessMm) {}
+    public record Sheets(int count, double thicknessMm) {}
 
     static WeltStack of(double bladeMm, WeltChoice choice, double ownLeatherMm) {
-        List<Double> leathers = new ArrayList<>(
-                choice.leathersMm().isEmpty() ? List.of(ownLeatherMm) : choice.leathersMm().stream().distinct().toList());
+        return of(bladeMm, atHand(choice, ownLeatherMm), choice.layers().orElse(0))
+                .orElseThrow(() -> new Trouble(
+                        "The leather at hand is too thin for a welt as thick as the blade.",
+                        "Name thicker leather for the welt."));
+    }
+
+    /**
+     * A stack that comes nearer to the blade's thickness than this one, if leather of one more thickness is bought: the
+     * nearest of no more layers.
+     */
+    Optional<WeltStack> nearer(double bladeMm, WeltChoice choice, double ownLeatherMm) {
+        WeltStack nearest = this;
+        for (double sold : SOLD_MM) {
+            List<Double> leathers = new ArrayList<>(atHand(choice, ownLeatherMm));
+            leathers.add(ownLeatherMm);
+            leathers.add(sold);
+            WeltStack stack = of(bladeMm, leathers, 0).orElse(this);
+            boolean few = stack.layers() <= Math.max(FEW_LAYERS, layers());
+            boolean enough = stack.thicknessMm() >= bladeMm - ROUNDING_MM;
+            nearest = few && enough && (nearest.thicknessMm() < bladeMm - ROUNDING_MM || stack.isBefore(nearest))
+                    ? stack
+                    : nearest;
+        }
+        return Math.abs(nearest.thicknessMm() - thicknessMm()) < WORTHWHILE_MM ? Optional.empty() : Optional.of(nearest);
+    }
+
+    private boolean isBefore(WeltStack other) {
+        double thinner = other.thicknessMm() - thicknessMm();
+        return thinner > ROUNDING_MM || Math.abs(thinner) <= ROUNDING_MM && layers() < other.layers();
+    }
+
+    private static List<Double> atHand(WeltChoice choice, double ownLeatherMm) {
+        return choice.leathersMm().isEmpty() ? List.of(ownLeatherMm) : choice.leathersMm();
+    }
+
+    /** @param layers how many there must be, or 0 for any number */
+    private static Optional<WeltStack> of(double bladeMm, List<Double> atHand, int layers) {
+        List<Double> leathers = new ArrayList<>(atHand.stream().distinct().toList());
         leathers.sort(Collections.reverseOrder());
-        Search search = new Search(leathers, bladeMm - 1e-9, choice.layers().orElse(0));
+        Search search = new Search(leathers, bladeMm - ROUNDING_MM, layers);
         search.from(0, new int[leathers.size()], 0, 0);
         if (search.best == null) {
-            throw new Trouble(
-                    "The leather at hand is too thin for a welt as thick as the blade.",
-                    "Name thicker leather for the welt.");
+            return Optional.empty();
         }
         List<Sheets> sheets = new ArrayList<>();
         for (int i = 0; i < leathers.size(); i++) {
@@ -39,14 +85,16 @@ record WeltStack(List<Sheets> sheets) {
                 sheets.add(new Sheets(search.best[i], leathers.get(i)));
             }
         }
-        return new WeltStack(sheets);
+        return Optional.of(new WeltStack(sheets));
     }
 
-    int layers() {
+    /** How many layers there are in all. */
+    public int layers() {
         return sheets.stream().mapToInt(Sheets::count).sum();
     }
 
-    double thicknessMm() {
+    /** Of all layers together. */
+    public double thicknessMm() {
         return sheets.stream().mapToDouble(s -> s.count() * s.thicknessMm()).sum();
     }
 

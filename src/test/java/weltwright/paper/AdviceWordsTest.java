@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import weltwright.sheath.Advice;
 import weltwright.sheath.Seam;
+import weltwright.sheath.WeltStack;
 
 class AdviceWordsTest {
 
@@ -31,6 +35,17 @@ class AdviceWordsTest {
         assertThat(AdviceWords.line(advice)).startsWith(AdviceWords.word(advice.severity()) + ": ");
     }
 
+    /** A welt of 6 mm over a blade of 3.5 mm, and what a maker would say of it. */
+    @Test
+    void theNearerWeltIsNamedInWords() {
+        WeltStack two = new WeltStack(List.of(new WeltStack.Sheets(2, 3)));
+        WeltStack both = new WeltStack(List.of(new WeltStack.Sheets(1, 3), new WeltStack.Sheets(1, 1)));
+
+        assertThat(AdviceWords.sentence(new Advice.WeltThickness(two, 3.5, Optional.of(both))))
+                .isEqualTo("The welt is two layers of 3 mm, 6.0 mm in all; the blade is 3.5 mm thick."
+                        + " One layer of 3 mm and one of 1 mm would come nearer, with 4.0 mm.");
+    }
+
     private static Object any(Class<?> type) {
         if (type == double.class) {
             return 12.3;
@@ -43,6 +58,12 @@ class AdviceWordsTest {
         }
         if (type == boolean.class) {
             return true;
+        }
+        if (type == WeltStack.class) {
+            return new WeltStack(List.of(new WeltStack.Sheets(1, 3), new WeltStack.Sheets(2, 1.6)));
+        }
+        if (type == Optional.class) {
+            return Optional.empty();
         }
         return type.isEnum() ? type.getEnumConstants()[0] : "welt seam";
     }

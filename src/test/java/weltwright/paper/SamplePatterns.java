@@ -3,6 +3,7 @@ package weltwright.paper;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import weltwright.fit.DrawCheck;
 import weltwright.fit.DrawPath;
 import weltwright.geometry.Point;
@@ -15,6 +16,7 @@ import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
 import weltwright.sheath.SheathedKnife;
 import weltwright.sheath.Size;
+import weltwright.sheath.WeltStack;
 
 /** Patterns made by hand: shaped as a sheath's are, and known to the last hole. */
 final class SamplePatterns {
@@ -41,7 +43,10 @@ final class SamplePatterns {
                 List.of(),
                 DRAW,
                 List.of(new Size("length with the belt loop", 205), new Size("greatest width", 46)),
-                List.of(new Advice.HoldsBladeAlone(), new Advice.WeltThickness(2, 6.4, 3.5)),
+                List.of(
+                        new Advice.HoldsBladeAlone(),
+                        new Advice.WeltThickness(
+                                new WeltStack(List.of(new WeltStack.Sheets(2, 3.2))), 3.5, Optional.empty())),
                 SHEATHED);
     }
 

@@ -39,6 +39,29 @@ class WeltStackTest {
                 .containsExactly(new Sheets(2, 1.5));
     }
 
+    /** Over 3.5 mm two layers of 3 mm make 6, one of them and one of 1 mm make 4, which common practice would lay. */
+    @Test
+    void aNearerStackIsNamed() {
+        WeltChoice own = choice(OptionalInt.empty(), List.of());
+        assertThat(WeltStack.of(3.5, own, 3).nearer(3.5, own, 3).orElseThrow().sheets())
+                .containsExactly(new Sheets(1, 3), new Sheets(1, 1));
+        assertThat(WeltStack.of(2.9, own, 3).nearer(2.9, own, 3)).as("near enough").isEmpty();
+        WeltChoice one = choice(OptionalInt.of(1), List.of());
+        assertThat(WeltStack.of(4.2, one, 3).nearer(4.2, one, 3).orElseThrow().sheets())
+                .as("beside one layer that is too thin")
+                .containsExactly(new Sheets(1, 3), new Sheets(1, 1.6));
+    }
+
+    /** What is named beside a stack is as thick as the blade, and nearer to it. */
+    @Property(tries = 200)
+    void whatIsNamedComesNearerFromAbove(
+            @ForAll @DoubleRange(min = 1, max = 8) double blade, @ForAll @DoubleRange(min = 1, max = 4) double own) {
+        WeltChoice choice = choice(OptionalInt.empty(), List.of());
+        WeltStack stack = WeltStack.of(blade, choice, own);
+        stack.nearer(blade, choice, own).ifPresent(nearer -> assertThat(nearer.thicknessMm())
+                .isBetween(blade - 1e-6, stack.thicknessMm() - 0.5));
+    }
+
     /** Common practice: as thick as the blade or thicker; and one layer of it less would not do. */
     @Property(tries = 200)
     void itIsAsThickAsTheBladeAndNoLayerTooMany(
