@@ -5,18 +5,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import weltwright.bench.BenchPlan;
+import weltwright.cutter.CutPlan;
+import weltwright.cutter.CutterDxf;
+import weltwright.cutter.CutterSvg;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.measure.PrintScale;
 import weltwright.paper.Heading;
 import weltwright.paper.PaperSize;
 import weltwright.paper.PatternPdf;
-import weltwright.paper.PatternSvg;
 import weltwright.sheath.Pattern;
 import weltwright.trouble.Trouble;
 
 /** The files that {@code make} writes, named after the photo or job that they are made from. */
-record MadeFiles(Path folder, Path job, Path pdf, Path svg) {
+record MadeFiles(Path folder, Path job, Path pdf, Path svg, Path dxf) {
 
     /**
      * The files, none of them written yet.
@@ -39,7 +41,8 @@ record MadeFiles(Path folder, Path job, Path pdf, Path svg) {
                 folder,
                 folder.resolve(name + JobFile.EXTENSION),
                 folder.resolve(name + "-pattern.pdf"),
-                folder.resolve(name + "-pattern.svg"));
+                folder.resolve(name + "-pattern.svg"),
+                folder.resolve(name + "-pattern.dxf"));
     }
 
     /**
@@ -76,10 +79,11 @@ record MadeFiles(Path folder, Path job, Path pdf, Path svg) {
     }
 
     List<Path> files() {
-        return List.of(job, pdf, svg);
+        return List.of(job, pdf, svg, dxf);
     }
 
-    void write(Job made, Pattern pattern, Heading heading, PaperSize paper, PrintScale printer) {
+    /** @param cut the same pattern laid out for a cutter */
+    void write(Job made, Pattern pattern, CutPlan cut, Heading heading, PaperSize paper, PrintScale printer) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -87,9 +91,9 @@ record MadeFiles(Path folder, Path job, Path pdf, Path svg) {
         }
         // The job first: from it the others can be made again.
         JobFile.write(made, job);
-        BenchPlan plan = BenchPlan.of(pattern);
-        PatternPdf.write(pattern, plan, heading, paper, printer, pdf);
-        PatternSvg.write(pattern, plan, heading, svg);
+        PatternPdf.write(pattern, BenchPlan.of(pattern), heading, paper, printer, pdf);
+        CutterSvg.write(cut, svg);
+        CutterDxf.write(cut, dxf);
     }
 
     private static Trouble unwritable(Path folder, IOException cause) {

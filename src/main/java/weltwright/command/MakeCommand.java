@@ -9,6 +9,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import weltwright.cutter.CutPlan;
+import weltwright.cutter.CutterBed;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.PhoneShelf;
@@ -24,12 +26,19 @@ import weltwright.trouble.Trouble;
 @Command(
         name = "make",
         description = "Makes a sheath pattern from a photo of a knife on the reference sheet or another ground of"
-                + " known size, or from a job: writes the job, the pattern as a PDF to print true to size, and as SVG in"
-                + " mm for a cutter.",
+                + " known size, or from a job: writes the job, the pattern as a PDF to print true to size, and as SVG and"
+                + " DXF in mm for a cutting machine.",
         mixinStandardHelpOptions = true,
         abbreviateSynopsis = true,
         sortOptions = false,
         footer = {
+            "",
+            "SVG and DXF have the same five layers. cut: outlines. punch: holes. mark-flesh: folds, starts and stops of"
+                    + " stitching, notches and the knife, drawn where they do not show. mark-grain: where other leather"
+                    + " is glued on, 1.5 mm within it, so that it is covered. text: names, beside the pieces. The layer"
+                    + " for the side that lies down is switched off. Each bed holds one thickness of leather, its"
+                    + " direction of least stretch along the longer side. Measure the cut square of 50 mm before you"
+                    + " trust the machine.",
             "",
             "Options given for a job take the place of what the job holds.",
             "",
@@ -87,6 +96,9 @@ final class MakeCommand implements Runnable {
                     + " makes up for it.")
     private String printedSquare;
 
+    @Mixin
+    private CutterOptions cutter;
+
     MakeCommand(TerminalLine line, PhoneShelf phones) {
         this.line = line;
         this.phones = phones;
@@ -98,19 +110,23 @@ final class MakeCommand implements Runnable {
         MadeFiles made = MadeFiles.in(folder, file);
         Job job = given();
         made.spareHandwork(file, job);
+        CutterBed bed = cutter.bed();
         Pattern pattern;
         Heading heading;
+        CutPlan cut;
         try (line) {
             job = knife.sideOf(job.traced((step, done) -> line.at(step, 0.9 * done)));
             line.at("Making the pattern", 0.9);
             pattern = job.pattern();
             line.at("Writing", 0.95);
             heading = new Heading(job.customer(), job.knifeName(), job.begun(), job.notes());
-            made.write(job, pattern, heading, paper, printer);
+            cut = CutPlan.of(pattern, bed, heading);
+            made.write(job, pattern, cut, heading, paper, printer);
         }
         PrintWriter say = spec.commandLine().getOut();
         Report.of(job, say);
         Report.of(pattern, say);
+        cut.advice().forEach(say::println);
         PatternPdf.unprintable(heading).ifPresent(say::println);
         made.files().forEach(written -> say.println("Written: " + written));
     }

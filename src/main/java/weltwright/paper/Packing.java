@@ -17,7 +17,7 @@ import weltwright.geometry.Point;
  * Looks for a place for a shape in an area: the first in which it lies wholly inside, direction by direction, from the
  * top down and from the left to the right, on a grid of a few millimetres that always includes the area's rims.
  */
-final class Packing {
+public final class Packing {
     private static final double STEP_MM = 3;
 
     /** As it is drawn, then turned by quarters. */
@@ -29,7 +29,7 @@ final class Packing {
 
     private Packing() {}
 
-    static Optional<Placement> find(Geometry shape, Geometry area, List<Double> directions) {
+    public static Optional<Placement> find(Geometry shape, Geometry area, List<Double> directions) {
         if (area.isEmpty()) {
             return Optional.empty();
         }
@@ -61,7 +61,7 @@ final class Packing {
     }
 
     /** The shape where a placement puts it. */
-    static Geometry moved(Geometry shape, Placement place) {
+    public static Geometry moved(Geometry shape, Placement place) {
         return AffineTransformation.rotationInstance(place.angleRad())
                 .translate(place.shift().x(), place.shift().y())
                 .transform(shape);

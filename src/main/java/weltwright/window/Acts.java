@@ -17,6 +17,7 @@ final class Acts {
     final Act printSheet;
     final Act savePdf;
     final Act saveSvg;
+    final Act saveDxf;
     final Act print;
     private final Act undo;
     private final Act redo;
@@ -39,7 +40,8 @@ final class Acts {
         saveSheet = new Act("Save reference &sheet…", "The sheet to lay the knife on, as a PDF", output::saveSheet);
         printSheet = new Act("Print reference shee&t…", "The sheet to lay the knife on", output::printSheet);
         savePdf = new Act("Save pattern as P&DF…", "The pattern true to size", output::savePdf).onShift(KeyEvent.VK_S);
-        saveSvg = new Act("Save pattern as S&VG…", "For a cutter, in mm", output::saveSvg);
+        saveSvg = new Act("Save pattern as S&VG…", "For a cutting machine, in mm", output::saveSvg);
+        saveDxf = new Act("Save pattern as D&XF…", "For a cutting machine or CAD, in mm", output::saveDxf);
         print = new Act("&Print pattern…", "At actual size", output::print).on(KeyEvent.VK_P);
         undo = new Act("&Undo", "Take back the last change", bench::undo).on(KeyEvent.VK_Z);
         redo = new Act("&Redo", "Do it again after all", bench::redo).onShift(KeyEvent.VK_Z);
@@ -69,7 +71,7 @@ final class Acts {
                 "&Measure a phone's lens…",
                 "From four to eight photos of the bare sheet: later photos from that phone are measured better",
                 phones::measure);
-        add(file, printSheet, measurePhone, null, savePdf, saveSvg, print, null, quit);
+        add(file, printSheet, measurePhone, null, savePdf, saveSvg, saveDxf, print, null, quit);
         menu("&Edit", undo, redo);
         JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
         rulers(view, ruler);
@@ -94,6 +96,7 @@ final class Acts {
     void patternIsThere(boolean there) {
         savePdf.setEnabled(there);
         saveSvg.setEnabled(there);
+        saveDxf.setEnabled(there);
         print.setEnabled(there);
     }
 

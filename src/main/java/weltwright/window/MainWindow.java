@@ -77,10 +77,11 @@ public final class MainWindow {
     MainWindow(Preferences memory, PhoneShelf phones) {
         FileAsker asker = new FileAsker(frame, memory);
         HomePrinter printer = new HomePrinter(memory);
+        HomeCutter cutter = new HomeCutter(memory);
         desk = new JobDesk(bench, work, frame, asker, phones, notice::say);
         Ruler ruler = new Ruler(memory);
         pattern = new PatternPane(bench, work, ruler, asker);
-        output = new Output(bench, pattern::pattern, printer, work, asker, notice::say);
+        output = new Output(bench, pattern::pattern, printer, cutter, work, asker, notice::say);
         PhoneDesk phoneDesk = new PhoneDesk(bench, work, asker, phones, notice::say);
         acts = new Acts(this, desk, phoneDesk, output, bench, ruler, memory);
         knifeForm = new KnifeForm(bench, phones, () -> showPhoto(true));
@@ -88,7 +89,8 @@ public final class MainWindow {
         addForm(Stage.ORDER, new OrderForm(bench));
         addForm(Stage.KNIFE, knifeForm);
         addForm(Stage.SHEATH, new SheathForm(bench));
-        addForm(Stage.PAPER, new PaperForm(printer, acts.savePdf, acts.print, acts.saveSvg));
+        CutterForm cutterForm = new CutterForm(cutter, acts.saveSvg, acts.saveDxf);
+        addForm(Stage.PAPER, new PaperForm(printer, acts.savePdf, acts.print, cutterForm));
         drawings.add(new StartPage(acts.saveSheet, acts.printSheet, acts.openPhoto, acts.openJob), START);
         drawings.add(photo, PHOTO);
         drawings.add(outline, OUTLINE);

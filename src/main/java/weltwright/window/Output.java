@@ -5,15 +5,19 @@ import java.awt.print.PrinterJob;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import weltwright.bench.BenchPlan;
+import weltwright.cutter.CutPlan;
+import weltwright.cutter.CutterBed;
+import weltwright.cutter.CutterDxf;
+import weltwright.cutter.CutterSvg;
 import weltwright.ground.ReferenceSheet;
 import weltwright.job.Job;
 import weltwright.paper.Heading;
 import weltwright.paper.PaperSize;
 import weltwright.paper.PatternPdf;
-import weltwright.paper.PatternSvg;
 import weltwright.paper.PrintPages;
 import weltwright.paper.SheetPdf;
 import weltwright.sheath.Pattern;
@@ -24,6 +28,7 @@ final class Output {
     private final Bench bench;
     private final Supplier<Optional<Pattern>> pattern;
     private final HomePrinter printer;
+    private final HomeCutter cutter;
     private final Work work;
     private final FileAsker asker;
     private final Consumer<String> notice;
@@ -33,12 +38,14 @@ final class Output {
             Bench bench,
             Supplier<Optional<Pattern>> pattern,
             HomePrinter printer,
+            HomeCutter cutter,
             Work work,
             FileAsker asker,
             Consumer<String> notice) {
         this.bench = bench;
         this.pattern = pattern;
         this.printer = printer;
+        this.cutter = cutter;
         this.work = work;
         this.asker = asker;
         this.notice = notice;
@@ -76,13 +83,27 @@ final class Output {
     }
 
     void saveSvg() {
-        pattern.get().ifPresent(made -> asker.toSave("Save for a cutter", name() + "-pattern", "SVG", "svg")
+        saveForCutter("SVG", "svg", CutterSvg::write);
+    }
+
+    void saveDxf() {
+        saveForCutter("DXF", "dxf", CutterDxf::write);
+    }
+
+    private void saveForCutter(String kind, String extension, BiConsumer<CutPlan, Path> how) {
+        pattern.get().ifPresent(made -> asker.toSave("Save for a cutting machine", name() + "-pattern", kind, extension)
                 .ifPresent(file -> {
                     Heading heading = heading();
-                    write("Saving the pattern", file, () -> {
-                        PatternSvg.write(made, BenchPlan.of(made), heading, file);
-                        return Optional.empty();
-                    });
+                    CutterBed bed = cutter.bed();
+                    work.start(
+                            "Saving the pattern",
+                            () -> {
+                                CutPlan plan = CutPlan.of(made, bed, heading);
+                                how.accept(plan, file);
+                                return plan;
+                            },
+                            plan -> notice.accept((String.join(" ", plan.advice()) + " Saved: " + file
+                                    + ". Cut the 50 mm square first, and measure it before you trust the machine.").strip()));
                 }));
     }
 

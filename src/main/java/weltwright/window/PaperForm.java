@@ -20,7 +20,7 @@ final class PaperForm extends Form {
     private final Entry<Double> across;
     private final Entry<Double> down;
 
-    PaperForm(HomePrinter printer, Action savePdf, Action print, Action saveSvg) {
+    PaperForm(HomePrinter printer, Action savePdf, Action print, CutterForm cutter) {
         this.printer = printer;
         across = Lines.length(Fields.PRINTED_SQUARE_ACROSS, SQUARE_MM * printer.scale().x());
         down = Lines.length(Fields.PRINTED_SQUARE_DOWN, SQUARE_MM * printer.scale().y());
@@ -43,9 +43,9 @@ final class PaperForm extends Form {
         line("Top to bottom", 'B', down, "What the 50 mm square measures along the page's height");
         across.onTaken(this::take);
         down.onTaken(this::take);
-        heading("For a cutter");
-        wide(new JButton(saveSvg));
-        words("In mm, true to size, without the printer's correction.");
+        FoldOut cutterOut = foldOut("For a cutting machine", 'C', cutter);
+        cutterOut.say(cutter.held());
+        cutter.onTaken(() -> cutterOut.say(cutter.held()));
         heading("Before you cut");
         words("Check the square on every page. Cut the pattern in card first and try the knife in it, its blade taped."
                 + " Try the finished sheath over a soft surface before anybody wears it.");

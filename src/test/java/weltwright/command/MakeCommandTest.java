@@ -65,9 +65,10 @@ class MakeCommandTest {
 
         Path pdf = out.resolve("anouk-pattern.pdf");
         Path svg = out.resolve("anouk-pattern.svg");
+        Path dxf = out.resolve("anouk-pattern.dxf");
         Path job = out.resolve("anouk.wwj");
-        assertThat(Files.list(out)).containsExactlyInAnyOrder(job, pdf, svg);
-        assertThat(run.out()).contains("Written: " + job, "Written: " + pdf, "Written: " + svg);
+        assertThat(Files.list(out)).containsExactlyInAnyOrder(job, pdf, svg, dxf);
+        assertThat(run.out()).contains("Written: " + job, "Written: " + pdf, "Written: " + svg, "Written: " + dxf);
         assertThat(JobFile.read(job)).isEqualTo(JobFile.read(jobFile));
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             assertThat(document.getNumberOfPages()).isPositive();

@@ -31,7 +31,9 @@ class SamplesTest {
         Path file = folder.resolve(sample + ".wwj");
         assertThat(Files.list(folder))
                 .containsExactlyInAnyOrder(
-                        file, folder.resolve(sample + "-pattern.pdf"), folder.resolve(sample + "-pattern.svg"));
+                        file,
+                        folder.resolve(sample + "-pattern.pdf"), folder.resolve(sample + "-pattern.svg"),
+                        folder.resolve(sample + "-pattern.dxf"));
         Job job = JobFile.read(file);
         assertThat(job.customer()).isEqualTo(customer);
         assertThat(job.spec()).extracting(SheathSpec::kind, spec -> spec.carry().hand()).containsExactly(kind, hand);
