@@ -8,7 +8,8 @@ project itself. On Debian: apt install blender python3-numpy python3-scipy pytho
 libimage-exiftool-perl. Everything random is seeded. Blender 3.4, two cores: a minute or two a scene. There is no
 denoiser in it: the grain that few samples leave is the photo's grain.
 
-Written per scene, to src/test/resources/scenes: NAME.jpg and NAME.truth.json. What the truth says:
+Written per scene, to src/test/resources/scenes, or standing for knives that stand between blocks: NAME.jpg and
+NAME.truth.json. What the truth says:
 
 - knife_outline, blade_outline, handle_outline: closed rings in the mid-plane, mm, the first point repeated at the end;
   x from the heel (0) to the tip, y positive on the spine side.
@@ -28,6 +29,8 @@ Written per scene, to src/test/resources/scenes: NAME.jpg and NAME.truth.json. W
   ruled_pitch_mm between neighbouring lines, thin ones too, and bold_every how many of them one is bold.
 - pose: matrices from knife and camera to ground (lengths in unit_mm; camera: x right, y up, looking along −z); the
   ground's origin is the middle of the page, x to the right, y up the page, z to the camera.
+- standing_on, thickness_along: where the knife stands on its spine or its edge, its greatest thickness across the flats
+  at places along it, [x, thickness] each; rest is then empty.
 - exif: what the file says of itself; focal_35mm there may be rounded.
 """
 import json
@@ -42,11 +45,13 @@ from PIL import Image
 import grounds
 import knives
 from camera import Camera, develop
+import standing
 from clutter import coin, pencil, scrap
 
 HERE = Path(__file__).resolve().parent
 PROJECT = HERE.parents[2]
 RESULTS = PROJECT / "src/test/resources/scenes"
+STANDING_RESULTS = PROJECT / "src/test/resources/standing"
 WORK = PROJECT / "target/scenes"
 JAR = PROJECT / "target/weltwright.jar"
 UNIT_MM = 100.0
@@ -78,6 +83,7 @@ class Scene:
 
     bright: (share of the picture, level in linear light that it lies below), the exposure.
     exif_focal: what the file says of its focal length; orientation: Exif's tag, the pixels are stored turned by it.
+    down: "spine" or "edge" for a knife that stands on it; blocks: (x along the knife, side, (along, across, up)) each.
     """
     knife: str
     blade: str
@@ -98,6 +104,8 @@ class Scene:
     sharpen: float = 0.0
     quality: int = 89
     samples: int = 18
+    down: str = None
+    blocks: tuple = ()
 
 
 # name: ground; knife (blade, handle); light; what is particular
@@ -164,6 +172,30 @@ SCENES = {
         "tanto", "coated", "patterned", "paper-a4", "desk-oak", "warm-window",
         Camera((0, 4), 316, 14, -160, 88, 25, -.035, .006), (0, 6), 100, (.85, .62), sharpen=.3),
 }
+# Knives that stand between blocks, for their thickness along their length.
+#
+# hunter-on-spine: A4 sheet; hunter with guard; window; two blocks at the handle
+# drop-on-edge: A4 sheet; drop point; ceiling; one block at the handle, one at the blade on the other side
+# paring-on-spine: blue cm mat; slim paring knife; soft light; two blocks at the handle
+# recurve-on-edge: Letter sheet; recurve; lamp; two blocks at the handle
+STANDING = {
+    "hunter-on-spine": Scene(
+        "hunter", "satin", "dark-wood", "sheet-a4", "desk-oak", "window",
+        Camera((-4, 2), 372, 3, 70, 92, 29, .01, 0, 2688, 2016), (2, 4), 86, (.8, .62), exif_focal=29, down="spine",
+        blocks=((-55, 1, (24, 22, 26)), (-55, -1, (24, 22, 26)))),
+    "drop-on-edge": Scene(
+        "drop-point", "satin", "pale-wood", "sheet-a4", "desk-slate", "ceiling",
+        Camera((0, 0), 350, 2, 10, 90, 27, -.01, 0, 2688, 2016), (0, 2), 95, (.8, .62), down="edge",
+        blocks=((-60, 1, (20, 20, 22)), (40, -1, (16, 20, 18)))),
+    "paring-on-spine": Scene(
+        "paring", "satin", "orange", "mat-blue", "desk-pale", "cool-window",
+        Camera((0, 4), 320, 3, -100, 10, 26, 0, 0, 2688, 2016), (-2, 6), 28, (.9, .42), down="spine",
+        blocks=((-48, 1, (20, 20, 14)), (-48, -1, (20, 20, 14)))),
+    "recurve-on-edge": Scene(
+        "recurve", "satin", "black", "sheet-letter", "desk-oak", "lamp",
+        Camera((2, 0), 360, 4, 60, 90, 27, .012, 0, 2688, 2016), (0, 0), 80, (.8, .6), down="edge",
+        blocks=((-50, 1, (22, 22, 20)), (-50, -1, (22, 22, 20)))),
+}
 GROUND_NAMES = {"mat-blue": "mat-cm", "mat-black": "mat-cm", "graph": "graph-5mm", "graph-grey": "graph-5mm"}
 
 
@@ -177,6 +209,8 @@ def turned(axis, degrees):
 
 def knife_matrix(scene, knife):
     """Knife frame to ground."""
+    if scene.down:
+        return standing.knife_matrix(scene, knife)
     x0, _, x1, _ = knife.outline().bounds
     place = turned(2, scene.turn) @ turned(1, np.degrees(np.arcsin(scene.tip_lower / x1)))
     middle = place @ [(x0 + x1) / 2, 0, 0, 0]
@@ -198,7 +232,8 @@ def bodies(scene, knife, matrix):
         levels = [np.column_stack([rim, np.full(48, up * z)]) for z in (0, knife.handle_mm / 2 + 0.1)]
         sides = [(j, (j + 1) % 48, 48 + (j + 1) % 48, 48 + j) for j in range(48)]
         yield f"pin{i}", np.vstack(levels), sides + [tuple(range(48, 96))], matrix, "brass"
-    for i, thing in enumerate(scene.clutter):
+    blocks = [standing.block(scene, matrix, knife, *block) for block in scene.blocks]
+    for i, thing in enumerate([*scene.clutter, *blocks]):
         yield f"clutter{i}", thing.vertices, thing.faces, np.eye(4), thing.material
 
 
@@ -226,6 +261,10 @@ def truth(scene, knife, matrix):
     if knife.guard:
         x0, x1, half, thick = knife.guard
         known["guard"] = {"from": x0, "to": x1, "half_height": half, "thickness": thick}
+    if scene.down:
+        known["standing_on"] = scene.down
+        known["thickness_along"] = standing.thickness_along(knife)
+        known["rest"] = {}
     return known | {
         "handle_section_exponent": knife.section,
         "double_edged": knife.double_edged,
@@ -261,27 +300,28 @@ def traced(scene, folder, knife, matrix):
 
 
 def photograph(name):
-    scene = SCENES[name]
+    scene = (SCENES | STANDING)[name]
+    results = STANDING_RESULTS if scene.down else RESULTS
     knife = knives.KNIVES[scene.knife]
     matrix = knife_matrix(scene, knife)
     folder = WORK / name
     folder.mkdir(parents=True, exist_ok=True)
     light = scene.camera.through_lens(traced(scene, folder, knife, matrix))
-    picture = Image.fromarray(develop(light, list(SCENES).index(name), scene.bright,
+    picture = Image.fromarray(develop(light, list(SCENES | STANDING).index(name), scene.bright,
                                       noise=scene.noise, sharpen=scene.sharpen))
     # Exif 2.32, tag 0112: 6 means that a viewer turns the stored picture a quarter clockwise, 3 that it turns it half.
     stored = {1: picture, 6: picture.transpose(Image.ROTATE_90), 3: picture.transpose(Image.ROTATE_180)}
-    RESULTS.mkdir(parents=True, exist_ok=True)
-    file = RESULTS / f"{name}.jpg"
+    results.mkdir(parents=True, exist_ok=True)
+    file = results / f"{name}.jpg"
     stored[scene.orientation].save(file, quality=scene.quality, subsampling="4:2:0")
     tags = ["-overwrite_original", "-q", f"-Orientation#={scene.orientation}"]
     if scene.exif_focal:
         tags.append(f"-FocalLengthIn35mmFormat={scene.exif_focal}")
     subprocess.run(["exiftool", *tags, file], check=True)
-    (RESULTS / f"{name}.truth.json").write_text(json.dumps(truth(scene, knife, matrix)) + "\n")
+    (results / f"{name}.truth.json").write_text(json.dumps(truth(scene, knife, matrix)) + "\n")
 
 
 if __name__ == "__main__":
-    for wanted in sys.argv[1:] or SCENES:
+    for wanted in sys.argv[1:] or SCENES | STANDING:
         photograph(wanted)
         print(wanted, flush=True)

@@ -20,6 +20,7 @@ import weltwright.paper.PaperSize;
 import weltwright.paper.PatternPdf;
 import weltwright.photo.Photo;
 import weltwright.sheath.Pattern;
+import weltwright.trace.Progress;
 import weltwright.trace.TraceSettings;
 import weltwright.trouble.Trouble;
 
@@ -77,6 +78,9 @@ final class MakeCommand implements Runnable {
     private ShapingOptions shaping;
 
     @Mixin
+    private ThicknessPhotoOptions thickness;
+
+    @Mixin
     private SheathOptions sheath;
 
     @Mixin
@@ -115,7 +119,8 @@ final class MakeCommand implements Runnable {
         Heading heading;
         CutPlan cut;
         try (line) {
-            job = knife.sideOf(job.traced((step, done) -> line.at(step, 0.9 * done)));
+            Progress progress = (step, done) -> line.at(step, 0.9 * done);
+            job = thickness.measured(knife.sideOf(job.traced(progress)), progress);
             line.at("Making the pattern", 0.9);
             pattern = job.pattern();
             line.at("Writing", 0.95);
@@ -125,6 +130,7 @@ final class MakeCommand implements Runnable {
         }
         PrintWriter say = spec.commandLine().getOut();
         Report.of(job, say);
+        ThicknessPhotoOptions.report(job.settings().thickness(), say);
         Report.of(pattern, say);
         cut.advice().forEach(say::println);
         PatternPdf.unprintable(heading).ifPresent(say::println);

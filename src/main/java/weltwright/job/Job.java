@@ -12,6 +12,7 @@ import weltwright.knife.Caliper;
 import weltwright.knife.Knife;
 import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
+import weltwright.knife.ThicknessProfile;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
 import weltwright.sheath.Pattern;
@@ -96,10 +97,7 @@ public record Job(
 
     /** Another picture: what came out of the one before it goes, and what was measured and told of the knife in it. */
     public Job withPhoto(Photo photo) {
-        // Corners set by hand are places in the picture before.
-        TraceSettings kept = settings.ground() instanceof GroundChoice.Rectangle
-                ? settings.withGround(new GroundChoice.Any())
-                : settings;
+        TraceSettings kept = settings.elsewhere().withThickness(ThicknessProfile.NONE);
         return withTracing(Optional.of(photo), kept, Optional.empty(), Optional.empty(), List.of(), List.of())
                 .withSpineTold(Optional.empty());
     }

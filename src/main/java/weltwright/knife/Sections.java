@@ -26,7 +26,7 @@ public final class Sections {
     private final double fromMm;
     private final double toMm;
     private final DoubleUnaryOperator handleThickness;
-    private final DoubleUnaryOperator bladeRatio;
+    private final DoubleUnaryOperator bladeThickness;
 
     Sections(Knife knife) {
         this.knife = knife;
@@ -38,8 +38,11 @@ public final class Sections {
         double overall = tip - fromMm;
         handleThickness =
                 knife.thickness().ofHandle(knife.bladeLengthMm(), overall, knife.handleThicknessMm());
-        bladeRatio = knife.thickness()
-                .bladeRatio(knife.bladeLengthMm(), fromTip -> 2 * halfByGrind(reachAt(tip - fromTip)));
+        bladeThickness = knife.thickness()
+                .ofBlade(
+                        knife.bladeLengthMm(),
+                        knife.spineThicknessMm(),
+                        fromTip -> 2 * halfByGrind(reachAt(tip - fromTip)));
     }
 
     /** The knife's greatest x, in mm: the tip. */
@@ -76,7 +79,9 @@ public final class Sections {
 
     private List<Point> blade(double xMm, Reach reach) {
         double fromTipMm = knife.landmarks().tip().x() - xMm;
-        double thick = Math.max(halfBehindEdge(), bladeRatio.applyAsDouble(fromTipMm) * halfByGrind(reach));
+        double thick = knife.thickness().isEmpty()
+                ? halfByGrind(reach)
+                : Math.max(halfBehindEdge(), bladeThickness.applyAsDouble(fromTipMm) / 2);
         return knife.doubleEdged() ? doubleEdged(reach, thick) : ground(reach, thick);
     }
 

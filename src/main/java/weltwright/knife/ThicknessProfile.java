@@ -17,8 +17,7 @@ import weltwright.trouble.Trouble;
  *   <li>A handle keeps the thickness of its outermost reading to its end. Where no reading reaches the handle's greatest
  *       thickness, that stands half-way between the hindmost reading and the butt: a sheath that is too roomy can be used,
  *       one that is too tight cannot.
- *   <li>A blade has its spine's thickness at the heel. What is interpolated is the ratio of the readings to the thickness
- *       that the grind gives, so that a blade still runs out to its tip as its grind says.
+ *   <li>A blade has its spine's thickness at the heel. Between its foremost reading and its tip it runs out as its grind says.
  * </ul>
  *
  * @param readings from the tip to the butt, no two at one place, at most {@link #MOST}
@@ -107,27 +106,27 @@ public record ThicknessProfile(List<Reading> readings) {
     }
 
     /**
-     * What a blade's greatest thickness is, over what its grind gives.
+     * The greatest thickness of a blade's section.
      *
      * @param bladeMm from the tip to the heel
+     * @param spineMm thickness of the spine at the heel
      * @param byGrind what the spine's thickness and the grind give, from a distance from the tip in mm to a thickness in mm
-     * @return from a distance from the tip in mm to a ratio; 1 everywhere where nothing was measured
+     * @return the same, by the readings
      */
-    public DoubleUnaryOperator bladeRatio(double bladeMm, DoubleUnaryOperator byGrind) {
-        List<Reading> ratios = new ArrayList<>();
-        for (Reading reading : readings) {
-            if (reading.fromTipMm <= bladeMm) {
-                double grind = Math.max(LEAST_BLADE_MM, byGrind.applyAsDouble(reading.fromTipMm));
-                ratios.add(new Reading(reading.fromTipMm, reading.thicknessMm / grind));
-            }
+    public DoubleUnaryOperator ofBlade(double bladeMm, double spineMm, DoubleUnaryOperator byGrind) {
+        List<Reading> known = new ArrayList<>(
+                readings.stream().filter(r -> r.fromTipMm <= bladeMm).toList());
+        if (known.isEmpty()) {
+            return byGrind;
         }
-        if (ratios.isEmpty()) {
-            return fromTipMm -> 1;
+        if (known.get(known.size() - 1).fromTipMm < bladeMm - SAME_PLACE_MM) {
+            known.add(new Reading(bladeMm, spineMm));
         }
-        if (ratios.get(ratios.size() - 1).fromTipMm < bladeMm - SAME_PLACE_MM) {
-            ratios.add(new Reading(bladeMm, 1));
-        }
-        return fromTipMm -> between(ratios, fromTipMm);
+        Reading first = known.get(0);
+        double ratio = first.thicknessMm / Math.max(LEAST_BLADE_MM, byGrind.applyAsDouble(first.fromTipMm));
+        return fromTipMm -> fromTipMm < first.fromTipMm
+                ? ratio * byGrind.applyAsDouble(fromTipMm)
+                : between(known, fromTipMm);
     }
 
     private static double between(List<Reading> known, double fromTipMm) {

@@ -64,6 +64,11 @@ interface KnownGround {
             boolean isSteelGrey,
             double shadowMm) {
 
+        /** The same ground with something else known to lie on it. */
+        Cover withContour(Polyline other) {
+            return new Cover(other, roughMm, pattern, look, ends, isSteelGrey, shadowMm);
+        }
+
         /** Whether nothing is printed on the ground, so that a shadow may pass for the knife. */
         boolean isBlank() {
             return shadowMm > 0;

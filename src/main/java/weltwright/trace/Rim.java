@@ -26,7 +26,7 @@ final class Rim {
     private final double buttX;
     private final boolean spineOnLeft;
     private final DoubleUnaryOperator handleThickness;
-    private final DoubleUnaryOperator bladeRatio;
+    private final DoubleUnaryOperator bladeThickness;
 
     /**
      * @param toGround the motion from the outline's frame to the ground frame
@@ -56,8 +56,8 @@ final class Rim {
         this.buttX = buttX;
         this.spineOnLeft = spineOnLeft;
         handleThickness = thickness.profile().ofHandle(tipX - heelX, tipX - buttX, thickness.handleThicknessMm());
-        bladeRatio = thickness.profile()
-                .bladeRatio(tipX - heelX, fromTip -> thickness.spineThicknessMm() * taper(tipX - fromTip));
+        bladeThickness = thickness.profile()
+                .ofBlade(tipX - heelX, thickness.spineThicknessMm(), fromTip -> thickness.spineThicknessMm() * taper(tipX - fromTip));
     }
 
     private double taper(double x) {
@@ -87,9 +87,10 @@ final class Rim {
                     .times(outward.y() * outward.y());
         }
         boolean spine = p.y() > sides.middle(x) == spineOnLeft;
-        double rim = spine ? thickness.spineThicknessMm() : thickness.edgeThicknessMm();
-        double measured = taper(p.x()) * bladeRatio.applyAsDouble(tipX - p.x());
-        return ThickKnife.rim(measured * rim, across, alongTangent);
+        double rim = spine
+                ? bladeThickness.applyAsDouble(tipX - p.x())
+                : thickness.edgeThicknessMm() * taper(p.x());
+        return ThickKnife.rim(rim, across, alongTangent);
     }
 
     /** How far before its place in the mid-plane a handle's front is seen that stands proud of the blade there. */

@@ -79,6 +79,11 @@ public record TraceSettings(
                 handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, other, thickness);
     }
 
+    /** The same for another photo on the same ground: corners that were set by hand are places in this one. */
+    public TraceSettings elsewhere() {
+        return ground instanceof GroundChoice.Rectangle ? withGround(new GroundChoice.Any()) : this;
+    }
+
     public TraceSettings withThickness(ThicknessProfile other) {
         return new TraceSettings(
                 handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, phone, other);

@@ -165,11 +165,11 @@ public final class Tracer {
     }
 
     /** The picture in which the knife is followed. */
-    private static Picture fine(Picture picture, View view) {
+    static Picture fine(Picture picture, View view) {
         return isTooFine(view) ? picture.half() : picture;
     }
 
-    private static View fine(View view) {
+    static View fine(View view) {
         return isTooFine(view) ? view.halved() : view;
     }
 
@@ -225,7 +225,7 @@ public final class Tracer {
         };
     }
 
-    private static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
+    static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
         EdgePath.Ground ground = bare(view, cover);
         double pxPerMm = PhotoCheck.pxPerMm(view);
         Polyline near = cover.contour().smoothed(cover.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));

@@ -51,6 +51,20 @@ final class FileAsker {
                 .filter(words -> !words.isEmpty());
     }
 
+    /** Which of some answers is chosen, counted from 0; empty where the user thinks better of it. */
+    Optional<Integer> choice(String title, String question, String... answers) {
+        int answer = JOptionPane.showOptionDialog(
+                over,
+                question,
+                title,
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                answers,
+                answers[0]);
+        return answer == JOptionPane.CLOSED_OPTION ? Optional.empty() : Optional.of(answer);
+    }
+
     /**
      * A file to write. The ending is added where it is missing; before another file is written over, the user is asked.
      *

@@ -44,13 +44,13 @@ final class KnifeForm extends Form {
      * @param phones those whose lens was measured
      * @param toCorners what shows the photo with the corners of its ground to be set
      */
-    KnifeForm(Bench bench, PhoneShelf phones, Runnable toCorners) {
+    KnifeForm(Bench bench, PhoneShelf phones, Runnable toCorners, ThicknessPhoto thicknessPhoto) {
         this.bench = bench;
         heading("Measured with a caliper");
         line("Handle, thickest", 'H', handle, "Greatest thickness across the flats, such as 19 mm or 3/4 in");
         line("Spine, by the handle", 'S', spine, "Thickness of the blade's back where it meets the handle");
         words("The blade floats above the sheet by half the handle, so the pattern's size hangs on these.");
-        ShapingForm shaping = new ShapingForm(bench);
+        ShapingForm shaping = new ShapingForm(bench, thicknessPhoto);
         FoldOut shapingOut = foldOut("Cut across", 'C', shaping);
         bench.watch(() -> shapingOut.say(shaping.held(bench.job().shaping())));
         heading("How it lay");

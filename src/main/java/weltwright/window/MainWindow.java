@@ -84,7 +84,8 @@ public final class MainWindow {
         output = new Output(bench, pattern::pattern, printer, cutter, work, asker, notice::say);
         PhoneDesk phoneDesk = new PhoneDesk(bench, work, asker, phones, notice::say);
         acts = new Acts(this, desk, phoneDesk, output, bench, ruler, memory);
-        knifeForm = new KnifeForm(bench, phones, () -> showPhoto(true));
+        ThicknessPhoto thicknessPhoto = new ThicknessPhoto(bench, work, asker, notice::say);
+        knifeForm = new KnifeForm(bench, phones, () -> showPhoto(true), thicknessPhoto);
         outline.drawing().widthPlace().onMeasuring(knifeForm::measureWidth);
         addForm(Stage.ORDER, new OrderForm(bench));
         addForm(Stage.KNIFE, knifeForm);

@@ -25,7 +25,7 @@ final class ShapingForm extends Form {
             new Choice<>(4.0, "Slab, well rounded"),
             new Choice<>(8.0, "Slab, corners just broken"));
 
-    ShapingForm(Bench bench) {
+    ShapingForm(Bench bench, ThicknessPhoto thicknessPhoto) {
         super("2 20 8 0");
         Ties<Shaping> shaping = new Ties<>(bench, Job::shaping, Job::withShaping);
         line("Grind", (char) 0, grind, "How the blade is ground from its spine to its edge");
@@ -36,7 +36,7 @@ final class ShapingForm extends Form {
         shaping.tie(edge, Shaping::edgeThicknessMm, Shaping::withEdgeThicknessMm);
         line("Handle", (char) 0, handle, "How the handle is shaped, cut across");
         shaping.tie(handle, Shaping::handleExponent, Shaping::withHandleExponent);
-        new ThicknessRows(bench).addTo(this);
+        new ThicknessRows(bench, thicknessPhoto).addTo(this);
         bench.watch(() -> showLine(height, shaping.now().grind().hasHeight()));
     }
 

@@ -16,10 +16,14 @@ final class ThicknessRows {
     private final Entry<OptionalDouble> place = Lines.lengthIfAny(Fields.THICKNESS_PLACE, mm -> mm);
     private final Entry<OptionalDouble> thickness;
     private final JPanel kept = new JPanel(new WrapLayout("insets 0, fillx, wrap 2, gapy 2", "[grow,fill]8[]"));
+    private final JButton fromPhoto = new JButton("Thickness from a second photo\u2026");
     private Optional<ThicknessProfile> shown = Optional.empty();
 
-    ThicknessRows(Bench bench) {
+    ThicknessRows(Bench bench, ThicknessPhoto photo) {
         this.bench = bench;
+        fromPhoto.setName("thickness from a photo");
+        fromPhoto.setToolTipText("Measures the thickness along the knife from a photo of it standing upright");
+        fromPhoto.addActionListener(e -> photo.ask());
         thickness = Lines.lengthIfAny(Fields.THICKNESS, mm -> measured(mm).thicknessMm());
         kept.setOpaque(false);
     }
@@ -32,6 +36,7 @@ final class ThicknessRows {
                 thickness,
                 "Across the flats. Up to eight places; in between, the knife is taken to be straight");
         form.wide(kept);
+        form.wide(fromPhoto);
         thickness.onTaken(this::take);
         bench.watch(this::follow);
     }
@@ -65,6 +70,7 @@ final class ThicknessRows {
 
     private void follow() {
         Job job = bench.job();
+        fromPhoto.setEnabled(job.silhouette().isPresent());
         ThicknessProfile profile = job.settings().thickness();
         if (shown.equals(Optional.of(profile))) {
             return;

@@ -1,0 +1,60 @@
+package weltwright.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import picocli.CommandLine.Option;
+import weltwright.job.Job;
+import weltwright.knife.StandingPose;
+import weltwright.knife.ThicknessProfile;
+import weltwright.measure.Length;
+import weltwright.photo.Photo;
+import weltwright.trace.Progress;
+import weltwright.trace.ThicknessTracer;
+import weltwright.trouble.Trouble;
+
+/** A second photo of the knife, standing upright, which shows how thick it is along its length. */
+final class ThicknessPhotoOptions {
+    @Option(
+            names = "--thickness-photo",
+            paramLabel = "PHOTO",
+            description = "A second photo, of the knife standing on its spine, seen from straight above: it tells how thick"
+                    + " the knife is along its length. Tape edge and point first. Hold the knife upright with one or two low"
+                    + " blocks at the handle, on the same ground as in the first photo.")
+    private Path photo;
+
+    @Option(
+            names = "--stands-on",
+            paramLabel = "SIDE",
+            defaultValue = "SPINE",
+            description = "The side that it stands on in that photo: spine or edge. Default: spine.")
+    private StandingPose.Foot foot;
+
+    /** The job with what the second photo tells, and traced anew with it; the same job where there is none. */
+    Job measured(Job traced, Progress progress) {
+        if (photo == null) {
+            return traced;
+        }
+        if (traced.isCorrected()) {
+            throw new Trouble(
+                    "The outline was corrected by hand, and a second photo would trace it anew without the corrections.",
+                    "Open the job in the window, and give it the second photo there.");
+        }
+        ThicknessProfile profile = ThicknessTracer.trace(
+                Photo.read(photo), traced.settings().elsewhere(), traced.knife(), foot, progress);
+        return traced.withSettings(traced.settings().withThickness(profile)).traced(progress);
+    }
+
+    /** What was measured along the knife, by this photo or with a caliper. */
+    static void report(ThicknessProfile profile, PrintWriter say) {
+        if (!profile.isEmpty()) {
+            StringBuilder all = new StringBuilder("Thickness along the knife, from its tip:");
+            for (ThicknessProfile.Reading reading : profile.readings()) {
+                all.append(all.charAt(all.length() - 1) == ':' ? " " : ", ")
+                        .append(new Length(reading.thicknessMm()).inMillimetres())
+                        .append(" at ")
+                        .append(new Length(reading.fromTipMm()).inMillimetres());
+            }
+            say.println(all.append('.'));
+        }
+    }
+}
