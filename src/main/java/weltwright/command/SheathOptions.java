@@ -13,6 +13,7 @@ import weltwright.job.HardwareFile;
 import weltwright.measure.LengthField;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Depth;
 import weltwright.sheath.Drain;
 import weltwright.sheath.Hand;
 import weltwright.sheath.HandleStrap;
@@ -69,6 +70,13 @@ final class SheathOptions {
             description = "By how much the leather draws together when it is wet-formed over the knife; 0 where it is"
                     + " not. Default: 0.")
     private String formingShrink;
+
+    @Option(
+            names = "--forming-give",
+            paramLabel = "LENGTH",
+            description = "By how much leather that was formed to the knife gives where a wider part of it passes: 1.5 to"
+                    + " 2.5 mm (common practice). The program judges by it how the sheath holds. Default: 2mm.")
+    private String formingGive;
 
     @Option(
             names = "--welt-layers",
@@ -212,7 +220,8 @@ final class SheathOptions {
             names = "--handle-depth",
             paramLabel = "LENGTH",
             description = "How much of the handle goes into the sheath past the throat, its open end. 0 seats the knife"
-                    + " to its guard. Default: 0.")
+                    + " to its guard or its handle's front. auto: to the guard; without one, a third of the handle, which"
+                    + " friction then holds. Default: auto.")
     private String handleDepth;
 
     @Option(
@@ -253,7 +262,7 @@ final class SheathOptions {
                 over(spec.belt()),
                 over(spec.strap()),
                 mm(ease, Fields.EASE, spec.easeMm()),
-                mm(handleDepth, Fields.HANDLE_DEPTH, spec.handleDepthMm()),
+                over(spec.depth()),
                 over(spec.drain()),
                 over(spec.hardware()));
     }
@@ -270,7 +279,8 @@ final class SheathOptions {
                 mm(leather, Fields.LEATHER_THICKNESS, spec.thicknessMm()),
                 neutralFactor == null ? spec.neutralFactor() : Fields.NEUTRAL_FACTOR.read(neutralFactor),
                 formingShrink == null ? spec.formingShrink() : Fields.FORMING_SHRINK.read(formingShrink) / 100,
-                or(bulge, spec.bulge()));
+                or(bulge, spec.bulge()),
+                mm(formingGive, Fields.FORMING_GIVE, spec.giveMm()));
     }
 
     private WeltChoice over(WeltChoice welt) {
@@ -315,6 +325,15 @@ final class SheathOptions {
                 new StrapLeather(
                         mm(strapWidth, Fields.STRAP_WIDTH, from.leather().widthMm()),
                         leather(strapLeather, Fields.STRAP_LEATHER, from.leather().thicknessMm()))));
+    }
+
+    private Depth over(Depth depth) {
+        if (handleDepth == null) {
+            return depth;
+        }
+        return handleDepth.strip().equalsIgnoreCase("auto")
+                ? Depth.AS_THE_KNIFE_WANTS
+                : Depth.ofHandle(Fields.HANDLE_DEPTH.readMm(handleDepth));
     }
 
     private Drain over(Drain drain) {

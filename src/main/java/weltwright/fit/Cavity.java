@@ -3,8 +3,6 @@ package weltwright.fit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import weltwright.fit.DrawCheck.Bind;
-import weltwright.fit.DrawCheck.Side;
 import weltwright.fit.DrawCheck.Step;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
@@ -22,9 +20,6 @@ import weltwright.knife.Sections;
  * sides and is part of the sections.
  */
 public final class Cavity {
-    /** Less than this is not said to bind: an outline is not known better, and leather gives. */
-    private static final double BIND_MM = 0.3;
-
     private static final double STEP_MM = 1;
     /** The last station is this far short of the tip, where a section still has some height. */
     private static final double SHORT_OF_TIP_MM = 0.05;
@@ -41,6 +36,8 @@ public final class Cavity {
     private final double[] spine;
     private final double[] edgeAtMost;
     private final Hull[] sections;
+    private final Section.Part[] parts;
+    private final double[] widerMm;
     private final double easeMm;
 
     /**
@@ -60,11 +57,14 @@ public final class Cavity {
         spine = new double[n];
         edgeAtMost = new double[n];
         sections = new Hull[n];
+        parts = new Section.Part[n];
+        widerMm = new double[n];
         for (int i = 0; i < n; i++) {
             stations[i] = throatMm + (end - throatMm) * i / (n - 1);
             Section cut = cuts.at(stations[i]);
             ownEdge[i] = cut.edgeMm();
             ownSpine[i] = cut.spineMm();
+            parts[i] = cut.part();
             sections[i] = Hull.of(cut.boundary()).grown(easeMm);
         }
         path = new DrawSearch(stations, ownEdge, ownSpine).best();
@@ -75,7 +75,9 @@ public final class Cavity {
             edge[i] = Math.min(ownEdge[i], passing(i, edge[i + 1]));
             edgeAtMost[i] = Math.max(ownEdge[i], passing(i, edgeAtMost[i + 1]));
             spine[i] = Math.max(ownSpine[i], passing(i, spine[i + 1]));
-            sections[i] = sections[i].with(passing(i, sections[i + 1]));
+            Hull own = sections[i];
+            sections[i] = own.with(passing(i, sections[i + 1]));
+            widerMm[i] = (sections[i].perimeterMm() - own.perimeterMm()) / 2;
         }
     }
 
@@ -136,24 +138,25 @@ public final class Cavity {
         return side(spine);
     }
 
-    /** How the knife draws from a sheath that is sewn at the given places, in the knife's plane. */
-    public DrawCheck check(List<Point> stitches) {
-        List<Bind> binds = new ArrayList<>();
-        binds(binds, Side.EDGE);
-        binds(binds, Side.SPINE);
+    /**
+     * How the knife draws from a sheath.
+     *
+     * @param stitches where it is sewn, in the knife's plane
+     * @param giveMm by how much formed leather gives
+     */
+    public DrawCheck check(List<Point> stitches, double giveMm) {
         List<List<Point>> swept = new ArrayList<>(List.of(sweptEdge().points()));
         List<List<Point>> own = new ArrayList<>(List.of(side(ownEdge).points()));
         if (doubleEdged) {
             swept.add(sweptSpine().points());
             own.add(side(ownSpine).points());
         }
-        double slack = spine[0] - edge[0] - (ownSpine[0] - ownEdge[0]) + 2 * easeMm;
         List<Step> steps = steps(own, stitches);
         // What is swept is known at stations only; on a curved path the edge itself may come a few hundredths nearer.
         double least = steps.stream()
                 .mapToDouble(Step::edgeToStitchMm)
                 .reduce(nearest(0, swept, stitches).edgeToStitchMm(), Math::min);
-        return new DrawCheck(path, binds, slack, least, steps);
+        return new DrawCheck(path, grip(giveMm), least, steps);
     }
 
     private List<Step> steps(List<List<Point>> edges, List<Point> stitches) {
@@ -202,25 +205,19 @@ public final class Cavity {
         return least;
     }
 
-    private void binds(List<Bind> binds, Side side) {
-        double[] own = side == Side.EDGE ? ownEdge : ownSpine;
-        int deep = -1;
-        double depth = 0;
-        for (int i = stations.length - 1; i >= -1; i--) {
-            double narrow = i < 0 ? 0 : side == Side.EDGE ? ownEdge[i] - edge[i] : spine[i] - ownSpine[i];
-            if (narrow > BIND_MM) {
-                deep = deep < 0 ? i : deep;
-                depth = Math.max(depth, narrow);
-            } else if (deep >= 0) {
-                List<Point> outline = new ArrayList<>();
-                for (int k = i + 1; k <= Math.min(Math.max(deep, i + 2), stations.length - 1); k++) {
-                    outline.add(new Point(stations[k], own[k]));
-                }
-                binds.add(new Bind(side, Polyline.open(outline), depth));
-                deep = -1;
-                depth = 0;
-            }
+    private Grip grip(double giveMm) {
+        List<Grip.Station> all = new ArrayList<>();
+        for (int i = 0; i < stations.length; i++) {
+            all.add(new Grip.Station(
+                    stations[i],
+                    parts[i],
+                    widerMm[i],
+                    ownEdge[i],
+                    ownEdge[i] - edge[i],
+                    ownSpine[i],
+                    spine[i] - ownSpine[i]));
         }
+        return Grip.of(all, giveMm);
     }
 
     private Polyline side(double[] y) {

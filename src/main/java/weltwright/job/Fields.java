@@ -77,6 +77,7 @@ public final class Fields {
     public static final NumberField STITCHES_PER_INCH = NumberField.of("stitches per inch", 2.2, 16);
     public static final NumberField BACK_STITCHES = Bounds.BACK_STITCHES;
     public static final NumberField FORMING_SHRINK = Bounds.FORMING_SHRINK;
+    public static final LengthField FORMING_GIVE = Bounds.FORMING_GIVE;
     public static final NumberField TILT = Bounds.TILT;
 
     private Fields() {}

@@ -40,6 +40,9 @@ final class FormerVersions {
                 }
                 addNoGuard(job);
                 addStrapLeather(job);
+                if (job.path("sheath") instanceof ObjectNode sheath) {
+                    sheath.put("forming_give", 2);
+                }
             }
             if (version >= 1 && version <= 3) {
                 addHardware(job);

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import weltwright.measure.LengthField;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Depth;
 import weltwright.sheath.Drain;
 import weltwright.sheath.Hand;
 import weltwright.sheath.HandleStrap;
@@ -32,6 +33,7 @@ record SheathEntry(
         double leatherThickness,
         double neutralFactor,
         double formingShrink,
+        double formingGive,
         Leather.Bulge bulge,
         @JsonSetter(nulls = Nulls.SET) Integer weltLayers,
         double weltInnerMargin,
@@ -49,7 +51,7 @@ record SheathEntry(
         @JsonSetter(nulls = Nulls.SET) Double beltStrapLeather,
         @JsonSetter(nulls = Nulls.SET) StrapEntry strap,
         double ease,
-        double handleDepth,
+        @JsonSetter(nulls = Nulls.SET) Double handleDepth,
         double drainHole,
         boolean drainEyelet,
         HardwareEntry hardware) {
@@ -63,6 +65,7 @@ record SheathEntry(
                 spec.leather().thicknessMm(),
                 spec.leather().neutralFactor(),
                 spec.leather().formingShrink(),
+                spec.leather().giveMm(),
                 spec.leather().bulge(),
                 spec.welt().layers().isPresent() ? spec.welt().layers().getAsInt() : null,
                 spec.welt().innerMarginMm(),
@@ -80,7 +83,7 @@ record SheathEntry(
                 orNull(spec.belt().strap()),
                 spec.strap().map(StrapEntry::of).orElse(null),
                 spec.easeMm(),
-                spec.handleDepthMm(),
+                spec.depth().handleMm().isPresent() ? spec.depth().handleMm().getAsDouble() : null,
                 spec.drain().diameterMm(),
                 spec.drain().eyelet(),
                 HardwareEntry.of(spec.hardware()));
@@ -94,7 +97,8 @@ record SheathEntry(
                         Fields.LEATHER_THICKNESS.checkedMm(leatherThickness),
                         Fields.NEUTRAL_FACTOR.checked(neutralFactor),
                         checkedShrink(),
-                        bulge),
+                        bulge,
+                        Fields.FORMING_GIVE.checkedMm(formingGive)),
                 new WeltChoice(
                         weltLayers == null ? OptionalInt.empty() : OptionalInt.of(Fields.WELT_LAYERS.checked(weltLayers)),
                         Fields.WELT_INNER_MARGIN.checkedMm(weltInnerMargin),
@@ -114,7 +118,7 @@ record SheathEntry(
                                 leather(beltStrapLeather, Fields.BELT_STRAP_LEATHER))),
                 Optional.ofNullable(strap).map(StrapEntry::strap),
                 Fields.EASE.checkedMm(ease),
-                Fields.HANDLE_DEPTH.checkedMm(handleDepth),
+                handleDepth == null ? Depth.AS_THE_KNIFE_WANTS : Depth.ofHandle(Fields.HANDLE_DEPTH.checkedMm(handleDepth)),
                 new Drain(Fields.DRAIN_HOLE.checkedMm(drainHole), drainEyelet),
                 hardware.list());
     }

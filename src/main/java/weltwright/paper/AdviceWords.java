@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.StringJoiner;
 import java.util.function.Function;
 import weltwright.fit.DrawCheck.Side;
+import weltwright.fit.Grip;
+import weltwright.knife.Section;
 import weltwright.sheath.Advice;
 import weltwright.sheath.Severity;
 import weltwright.sheath.WeltStack;
@@ -28,20 +30,28 @@ public final class AdviceWords {
         say(Advice.DrawnAslant.class, a -> text(
                 "The knife comes out with the least slack when it is drawn %.0f° towards the %s side.",
                 Math.toDegrees(a.turnRad()), of(a.towards())));
-        say(Advice.KeptOpen.class, a -> text(
-                "On the %s side, from %s to %s, the knife is up to %.1f mm narrower than nearer its tip; the sheath is kept"
-                        + " open there, so that the knife can be drawn.",
-                at(a.side()), place(a.fromMm()), place(a.toMm()), a.depthMm()));
+        say(Advice.NarrowStretch.class, AdviceWords::narrow);
         say(Advice.EdgeNearStitches.class, a -> text(
                 "The edge passes within %.1f mm of the stitches, nearest at %s, and may cut them: make the welt inner margin"
                         + " wider, so that at least %.0f mm are left.",
                 a.leastMm(), place(a.atMm()), a.safeMm()));
+        say(Advice.SeatedAtGuard.class, a -> "The throat lies before the guard, which stands on it.");
+        say(Advice.HeldByStrap.class, a -> "The strap round the handle keeps the knife in.");
+        say(Advice.HeldByForm.class, a -> text(
+                "The sheath takes in %.0f mm of the handle. Formed to it, the leather lies against it over %.0f mm, and the"
+                        + " knife's widest part pushes it open by up to %.1f mm, of the %.1f mm that it gives: that holds the"
+                        + " knife.",
+                a.handleMm(), a.gripMm(), a.openedMm(), a.giveMm()));
+        say(Advice.HeldByFriction.class, a -> text(
+                "The sheath takes in %.0f mm of the handle, and holds it by friction over %.0f mm: form the leather to it,"
+                        + " and test how it holds.",
+                a.handleMm(), a.gripMm()));
         say(Advice.LooseThroat.class, a -> text(
-                "The throat is %.1f mm wider than the knife in it, because wider parts must pass: plan a strap round the"
-                        + " handle.",
-                a.byMm()));
+                "The throat is %.1f mm wider than the knife in it, because wider parts must pass, and formed leather gives"
+                        + " by %.1f mm: plan a strap round the handle.",
+                a.byMm(), a.giveMm()));
         say(Advice.HoldsBladeAlone.class, a -> "The sheath holds the blade alone: plan a strap round the handle, or let the"
-                + " sheath take in some of the handle.");
+                + " sheath take in some of the handle where there is no guard.");
         say(Advice.RivetsAgainstBlade.class, a -> "The rivets in the back lie against the blade: set their flat side inside,"
                 + " and glue thin leather over them.");
         say(Advice.TiltLeftOut.class, a -> "A sheath that hangs on a ring hangs as its weight has it: the tilt is left out.");
@@ -121,6 +131,21 @@ public final class AdviceWords {
                 "The holes of the %s are %s mm apart, not %.2f mm as the iron has them, so that %d of them fill the row:"
                         + " prick them one by one through the paper.",
                 fitted.seam(), apart, fitted.wantedMm(), fitted.holes());
+    }
+
+    private static String narrow(Advice.NarrowStretch a) {
+        Grip.Narrow narrow = a.narrow();
+        boolean edge = narrow.isOn(Side.EDGE);
+        boolean spine = narrow.isOn(Side.SPINE);
+        String side = edge == spine ? "From" : "On the " + at(edge ? Side.EDGE : Side.SPINE) + " side, from";
+        boolean handle = narrow.part() == Section.Part.HANDLE;
+        String stretch = text(
+                "%s %s to %s, the %s is up to %.1f mm narrower than what must pass",
+                side, place(narrow.fromMm()), place(narrow.toMm()), handle ? "handle" : "blade", narrow.byMm());
+        if (a.isOpen()) {
+            return stretch + "; the sheath is kept open there, so that the knife can be drawn.";
+        }
+        return stretch + (handle ? "; formed leather gives by as much, and grips it." : "; leather gives by as much.");
     }
 
     private static String at(Side side) {

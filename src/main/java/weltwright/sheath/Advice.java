@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.Optional;
 import weltwright.fit.DrawCheck.Side;
+import weltwright.fit.Grip;
 
 /**
  * One thing that the maker should know before cutting, as data: what it is, how much it matters and the figures that belong
@@ -73,14 +74,17 @@ public sealed interface Advice {
     }
 
     /**
-     * A stretch of the knife is narrower than what lies deeper, so the sheath is kept open there.
+     * A stretch of the knife is narrower than what lies deeper and must pass it.
      *
-     * @param side where it is narrower
-     * @param fromMm x of its end towards the handle
-     * @param toMm x of its end towards the tip
-     * @param depthMm by how much it is narrower, at most
+     * @param narrow the stretch
+     * @param giveMm by how much formed leather gives
      */
-    record KeptOpen(Side side, double fromMm, double toMm, double depthMm, Severity severity) implements Advice {}
+    record NarrowStretch(Grip.Narrow narrow, double giveMm, Severity severity) implements Advice {
+        /** Whether it is narrower by more than leather gives, so that the sheath is kept open there. */
+        public boolean isOpen() {
+            return narrow.byMm() > giveMm;
+        }
+    }
 
     /**
      * The edge passes too near to the stitches.
@@ -96,8 +100,57 @@ public sealed interface Advice {
         }
     }
 
-    /** The throat is so much wider than the knife in it that the sheath does not hold it. */
-    record LooseThroat(double byMm) implements Advice {
+    /** The throat lies before the guard, which stands on it. */
+    record SeatedAtGuard() implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /** A strap round the handle keeps the knife in. */
+    record HeldByStrap() implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /**
+     * The handle is held by leather that is pushed open as the knife is drawn.
+     *
+     * @param handleMm how much of the handle is in the sheath
+     * @param gripMm over how much of it the leather lies against it
+     * @param openedMm by how much it is pushed open
+     * @param giveMm by how much formed leather gives
+     */
+    record HeldByForm(double handleMm, double gripMm, double openedMm, double giveMm) implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /**
+     * The handle is held by friction alone.
+     *
+     * @param handleMm how much of the handle is in the sheath
+     * @param gripMm over how much of it the leather lies against it
+     */
+    record HeldByFriction(double handleMm, double gripMm) implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /**
+     * The sheath is so much wider than the handle in it that it does not hold it, and there is no strap.
+     *
+     * @param byMm how much wider the throat is than the knife in it, without ease, as half of the difference in girth
+     * @param giveMm by how much formed leather gives
+     */
+    record LooseThroat(double byMm, double giveMm) implements Advice {
         @Override
         public Severity severity() {
             return Severity.MIND;

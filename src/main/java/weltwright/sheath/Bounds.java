@@ -28,6 +28,7 @@ public final class Bounds {
     public static final NumberField NEUTRAL_FACTOR = NumberField.of("neutral factor K", 0, 1);
     public static final NumberField BACK_STITCHES = NumberField.count("number of back-stitches", 0, 6);
     public static final NumberField FORMING_SHRINK = NumberField.of("shrinkage of wet-formed leather in percent", 0, 10);
+    public static final LengthField FORMING_GIVE = LengthField.of("give of formed leather", 0, 5);
     public static final NumberField TILT = NumberField.of("tilt in degrees", -45, 45);
 
     private Bounds() {}

@@ -30,7 +30,9 @@ final class Choices {
         Bounds.BELT_WIDTH.checkedMm(spec.belt().beltWidthMm());
         Bounds.BELT_THICKNESS.checkedMm(spec.belt().beltThicknessMm());
         Bounds.TILT.checked(Math.toDegrees(spec.carry().tiltRad()));
-        LengthField.of("depth of the handle in the sheath", 0, longestHandleDepth(knife)).checkedMm(spec.handleDepthMm());
+        spec.depth()
+                .handleMm()
+                .ifPresent(LengthField.of("depth of the handle in the sheath", 0, Depth.mostMm(knife))::checkedMm);
         Bounds.BELT_STRAP_WIDTH.checkedMm(spec.belt().strap().widthMm());
         spec.belt().strap().thicknessMm().ifPresent(Bounds.BELT_STRAP_LEATHER::checkedMm);
         spec.strap().ifPresent(strap -> {
@@ -81,6 +83,7 @@ final class Choices {
     private static void leather(Leather leather, WeltChoice welt) {
         Bounds.LEATHER_THICKNESS.checkedMm(leather.thicknessMm());
         Bounds.NEUTRAL_FACTOR.checked(leather.neutralFactor());
+        Bounds.FORMING_GIVE.checkedMm(leather.giveMm());
         Bounds.FORMING_SHRINK.checked(100 * leather.formingShrink());
         welt.layers().ifPresent(Bounds.WELT_LAYERS::checked);
         Bounds.WELT_INNER_MARGIN.checkedMm(welt.innerMarginMm());
@@ -94,10 +97,5 @@ final class Choices {
 
     private static double handleLength(Knife knife) {
         return knife.landmarks().heel().x() - knife.landmarks().butt().x();
-    }
-
-    /** The hand must still find the end of the handle. */
-    private static double longestHandleDepth(Knife knife) {
-        return 0.8 * handleLength(knife);
     }
 }

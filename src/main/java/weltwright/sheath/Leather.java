@@ -8,10 +8,41 @@ package weltwright.sheath;
  * @param formingShrink by what share wet-formed leather draws together over the knife; from 0, for leather that is not
  *     wet-formed
  * @param bulge which panel goes round the knife
+ * @param giveMm by how much leather that was formed to the knife gives where a wider part of it passes, measured as half of
+ *     the difference in girth
  */
-public record Leather(double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge) {
+public record Leather(
+        double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge, double giveMm) {
+    /** Between 1.5 and 2.5 mm: common practice. */
+    public static final double USUAL_GIVE_MM = 2;
+
     /** Of 7/8 oz (7.5/64 in), firm and vegetable tanned, not wet-formed: common practice for a belt knife. */
     public static final Leather USUAL = new Leather(3, 0.5, 0, Bulge.SHARED);
+
+    /** Leather that gives as formed leather mostly does. */
+    public Leather(double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge) {
+        this(thicknessMm, neutralFactor, formingShrink, bulge, USUAL_GIVE_MM);
+    }
+
+    public Leather withThicknessMm(double other) {
+        return new Leather(other, neutralFactor, formingShrink, bulge, giveMm);
+    }
+
+    public Leather withNeutralFactor(double other) {
+        return new Leather(thicknessMm, other, formingShrink, bulge, giveMm);
+    }
+
+    public Leather withFormingShrink(double other) {
+        return new Leather(thicknessMm, neutralFactor, other, bulge, giveMm);
+    }
+
+    public Leather with(Bulge other) {
+        return new Leather(thicknessMm, neutralFactor, formingShrink, other, giveMm);
+    }
+
+    public Leather withGiveMm(double other) {
+        return new Leather(thicknessMm, neutralFactor, formingShrink, bulge, other);
+    }
 
     /** Which of two panels goes round the knife where it is thicker than the welt. A folded body shares it always. */
     public enum Bulge {

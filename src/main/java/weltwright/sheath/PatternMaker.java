@@ -44,7 +44,7 @@ public final class PatternMaker {
     }
 
     private static Pattern pattern(Knife knife, SheathSpec wished, Fit fit, SheathDraft draft) {
-        DrawCheck check = fit.cavity.check(draft.stitchesInPlane());
+        DrawCheck check = fit.cavity.check(draft.stitchesInPlane(), wished.leather().giveMm());
         List<Seam> seams = draft.seams();
         return new Pattern(
                 draft.pieces(),
@@ -69,7 +69,7 @@ public final class PatternMaker {
             SheathSpec spec = guarded(knife, wished);
             WeltStack welt = WeltStack.of(
                     knife.spineThicknessMm(), spec.welt(), spec.leather().thicknessMm());
-            Cavity cavity = new Cavity(knife, knife.landmarks().heel().x() - spec.handleDepthMm(), spec.easeMm());
+            Cavity cavity = new Cavity(knife, spec.depth().throatMm(knife), spec.easeMm());
             return new Fit(spec, welt, cavity, new Planform(cavity, spec, welt.thicknessMm()));
         }
     }

@@ -5,15 +5,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import weltwright.fit.DrawCheck;
-import weltwright.fit.DrawCheck.Bind;
 import weltwright.fit.DrawCheck.Side;
 import weltwright.fit.DrawPath;
+import weltwright.fit.Grip;
 import weltwright.knife.Knife;
+import weltwright.knife.Section;
 
 /** Looks a finished pattern over and lists what its maker should know before cutting, the gravest first. */
 final class PatternReview {
-    /** A throat that is wider than its ease by more than this holds nothing by itself. Rule of thumb; no source. */
-    private static final double LOOSE_MM = 2;
+    /** A blade that is so many times narrower than leather gives rattles in its sheath. By judgement; no source. */
+    private static final double RATTLES = 2;
 
     /** An iron still fits a row whose pitch differs by no more than this share of it. Common practice; no source. */
     private static final double IRON_FITS = 0.02;
@@ -29,13 +30,13 @@ final class PatternReview {
             advice.add(new Advice.WeltAllRound());
         }
         path(check.path()).ifPresent(advice::add);
-        for (Bind bind : check.binds()) {
-            advice.add(new Advice.KeptOpen(bind.side(), bind.fromMm(), bind.toMm(), bind.depthMm(), Severity.MIND));
+        for (Grip.Narrow narrow : check.grip().narrows()) {
+            advice.add(new Advice.NarrowStretch(narrow, check.grip().giveMm(), severity(narrow, check.grip())));
         }
         if (!check.stitchesAreSafe()) {
             advice.add(edgeNearStitches(check));
         }
-        advice.addAll(holding(spec, check));
+        advice.addAll(holding(knife, spec, check.grip()));
         advice.addAll(belt(spec));
         seams.stream()
                 .filter(seam -> seam.pitch().offBy(spec.stitching().pitchMm()) > IRON_FITS)
@@ -64,14 +65,32 @@ final class PatternReview {
                 check.leastEdgeToStitchMm(), nearest.stitch().x(), DrawCheck.SAFE_EDGE_TO_STITCH_MM);
     }
 
-    private static List<Advice> holding(SheathSpec spec, DrawCheck check) {
+    /** What is narrow matters where it leaves a handle unheld, or much of a blade loose. */
+    private static Severity severity(Grip.Narrow narrow, Grip grip) {
+        boolean loose = narrow.part() == Section.Part.HANDLE
+                ? grip.isOpen(narrow) && grip.hold() == Grip.Hold.NONE
+                : narrow.byMm() > RATTLES * grip.giveMm();
+        return loose ? Severity.MIND : Severity.NOTE;
+    }
+
+    private static List<Advice> holding(Knife knife, SheathSpec spec, Grip grip) {
+        List<Advice> advice = new ArrayList<>();
+        if (knife.landmarks().guard().isPresent()) {
+            advice.add(new Advice.SeatedAtGuard());
+        }
         if (spec.strap().isPresent()) {
-            return List.of();
+            advice.add(new Advice.HeldByStrap());
+            return advice;
         }
-        if (check.throatSlackMm() - 2 * spec.easeMm() > LOOSE_MM) {
-            return List.of(new Advice.LooseThroat(check.throatSlackMm()));
-        }
-        return spec.handleDepthMm() == 0 ? List.of(new Advice.HoldsBladeAlone()) : List.of();
+        advice.add(
+                switch (grip.hold()) {
+                    case FORM -> new Advice.HeldByForm(
+                            grip.handleMm(), grip.gripMm(), grip.pushedOpenMm(), grip.giveMm());
+                    case FRICTION -> new Advice.HeldByFriction(grip.handleMm(), grip.gripMm());
+                    case NONE -> new Advice.LooseThroat(grip.throatMm(), grip.giveMm());
+                    case BLADE_ALONE -> new Advice.HoldsBladeAlone();
+                });
+        return advice;
     }
 
     private static List<Advice> belt(SheathSpec spec) {

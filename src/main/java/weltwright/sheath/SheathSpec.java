@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param belt how it is held on the belt
  * @param strap round the handle, if there is one
  * @param easeMm of air round the knife's section
- * @param handleDepthMm how much of the handle, from the heel on, the sheath holds; 0 seats the knife to its guard
+ * @param depth how far the knife goes in
  * @param drain the hole at the tip
  * @param hardware what there is at hand to take rivets, snaps, eyelets and rings from
  */
@@ -28,7 +28,7 @@ public record SheathSpec(
         BeltHold belt,
         Optional<HandleStrap> strap,
         double easeMm,
-        double handleDepthMm,
+        Depth depth,
         Drain drain,
         HardwareList hardware) {
 
@@ -36,66 +36,70 @@ public record SheathSpec(
     public static SheathSpec standard(SheathKind kind) {
         return new SheathSpec(
                 kind, Carry.USUAL, Leather.USUAL, WeltChoice.USUAL, Stitching.USUAL, Throat.USUAL, BeltHold.USUAL,
-                Optional.empty(), 0.8, 0, Drain.USUAL, HardwareList.USUAL);
+                Optional.empty(), 0.8, Depth.AS_THE_KNIFE_WANTS, Drain.USUAL, HardwareList.USUAL);
     }
 
     public SheathSpec with(SheathKind other) {
-        return new SheathSpec(other, carry, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
+        return new SheathSpec(other, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth,
                 drain, hardware);
     }
 
     public SheathSpec with(Carry other) {
-        return new SheathSpec(kind, other, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
+        return new SheathSpec(kind, other, leather, welt, stitching, throat, belt, strap, easeMm, depth,
                 drain, hardware);
     }
 
     public SheathSpec with(Leather other) {
-        return new SheathSpec(kind, carry, other, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
+        return new SheathSpec(kind, carry, other, welt, stitching, throat, belt, strap, easeMm, depth,
                 drain, hardware);
     }
 
     public SheathSpec with(WeltChoice other) {
-        return new SheathSpec(kind, carry, leather, other, stitching, throat, belt, strap, easeMm, handleDepthMm,
+        return new SheathSpec(kind, carry, leather, other, stitching, throat, belt, strap, easeMm, depth,
                 drain, hardware);
     }
 
     public SheathSpec with(Stitching other) {
-        return new SheathSpec(kind, carry, leather, welt, other, throat, belt, strap, easeMm, handleDepthMm,
+        return new SheathSpec(kind, carry, leather, welt, other, throat, belt, strap, easeMm, depth,
                 drain, hardware);
     }
 
     public SheathSpec with(Throat other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, other, belt, strap, easeMm, handleDepthMm,
+        return new SheathSpec(kind, carry, leather, welt, stitching, other, belt, strap, easeMm, depth,
                 drain, hardware);
     }
 
     public SheathSpec with(BeltHold other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, other, strap, easeMm, handleDepthMm,
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, other, strap, easeMm, depth,
                 drain, hardware);
     }
 
     public SheathSpec withStrap(Optional<HandleStrap> other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, other, easeMm, handleDepthMm,
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, other, easeMm, depth,
                 drain, hardware);
     }
 
     public SheathSpec withEaseMm(double other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, other, handleDepthMm,
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, other, depth,
                 drain, hardware);
     }
 
-    public SheathSpec withHandleDepthMm(double other) {
+    public SheathSpec withHandleDepthMm(double mm) {
+        return with(Depth.ofHandle(mm));
+    }
+
+    public SheathSpec with(Depth other) {
         return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, other,
                 drain, hardware);
     }
 
     public SheathSpec with(Drain other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth,
                 other, hardware);
     }
 
     public SheathSpec with(HardwareList other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, handleDepthMm,
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth,
                 drain, other);
     }
 }

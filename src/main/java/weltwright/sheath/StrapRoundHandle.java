@@ -6,6 +6,7 @@ import java.util.Optional;
 import weltwright.fit.Hull;
 import weltwright.geometry.Point;
 import weltwright.geometry.Region;
+import weltwright.knife.Guard;
 import weltwright.knife.Knife;
 import weltwright.trouble.Trouble;
 
@@ -47,15 +48,18 @@ final class StrapRoundHandle {
         rivet = spec.hardware().fastener(Hardware.Kind.RIVET, leather.thicknessMm() + backThicknessMm);
         snap = spec.hardware().fastener(Hardware.Kind.SNAP, leather.thicknessMm());
         double half = choice.leather().widthMm() / 2;
-        double throat = knife.landmarks().heel().x() - spec.handleDepthMm();
+        double throat = spec.depth().throatMm(knife);
+        double pastGuard = throat - Math.min(
+                throat, knife.landmarks().guard().map(Guard::backMm).orElse(throat));
+        double shortest = pastGuard + half + CLEAR_MM;
         double longest = throat - knife.landmarks().butt().x() - half - CLEAR_MM;
-        if (choice.aboveThroatMm() < half + CLEAR_MM || choice.aboveThroatMm() > longest) {
+        if (choice.aboveThroatMm() < shortest || choice.aboveThroatMm() > longest) {
             throw new Trouble(
                     "The strap round the handle does not lie on the handle.",
                     String.format(
                             Locale.ROOT,
                             "Place it from %.0f to %.0f mm above the throat.",
-                            Math.ceil(half + CLEAR_MM),
+                            Math.ceil(shortest),
                             Math.floor(longest)));
         }
         Point inTail = new Point(room.throatMm() - choice.aboveThroatMm(), room.middleMm());

@@ -15,20 +15,21 @@ final class FittingForm extends Form {
             new Choice<>(Leather.Bulge.SHARED, "Face and back alike"),
             new Choice<>(Leather.Bulge.FACE, "The face alone, the back flat"));
     private final Entry<Double> shrink = Lines.signed(Fields.FORMING_SHRINK, "%", 0);
+    private final Entry<Double> give = Lines.length(Fields.FORMING_GIVE, Leather.USUAL_GIVE_MM);
     private final Entry<Double> neutral = Lines.number(Fields.NEUTRAL_FACTOR, 0.5);
 
     FittingForm(Bench bench, Ties<SheathSpec> sheath, Ties<Leather> leather) {
         super("2 20 8 0");
         line("Bulges", (char) 0, bulge, "Which panel goes round the knife where it is thicker than the welt");
-        leather.tie(bulge, Leather::bulge, (l, to) ->
-                new Leather(l.thicknessMm(), l.neutralFactor(), l.formingShrink(), to));
+        leather.tie(bulge, Leather::bulge, Leather::with);
         line("Wet-forming", (char) 0, shrink,
                 "By how much the leather draws together when it is formed wet over the knife; 0 where it is not");
-        leather.tie(shrink, FittingForm::percent, (l, to) ->
-                new Leather(l.thicknessMm(), l.neutralFactor(), to / 100, l.bulge()));
+        leather.tie(shrink, FittingForm::percent, (l, to) -> l.withFormingShrink(to / 100));
+        line("Gives by", (char) 0, give,
+                "By how much leather formed to the knife gives where a wider part passes: 1.5 to 2.5 mm, common practice");
+        leather.tie(give, Leather::giveMm, Leather::withGiveMm);
         line("Neutral factor K", (char) 0, neutral, "Where bent leather keeps its length: 0 inside, 0.5 in the middle");
-        leather.tie(neutral, Leather::neutralFactor, (l, k) ->
-                new Leather(l.thicknessMm(), k, l.formingShrink(), l.bulge()));
+        leather.tie(neutral, Leather::neutralFactor, Leather::withNeutralFactor);
         bench.watch(() -> showLine(bulge, sheath.now().kind() != SheathKind.FOLDED));
     }
 

@@ -101,6 +101,15 @@ enum Look {
         return dark() ? new Color(0xff8f85) : new Color(0xb3261e);
     }
 
+    static Color right() {
+        return dark() ? new Color(0x6fc693) : new Color(0x2e7d4f);
+    }
+
+    /** What the maker should mind. */
+    static Color loose() {
+        return dark() ? new Color(0xe3b341) : new Color(0x855b00);
+    }
+
     static Color notice() {
         return dark() ? new Color(0x4d3f1e) : new Color(0xfff1c9);
     }

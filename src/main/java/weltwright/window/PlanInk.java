@@ -9,9 +9,11 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import weltwright.fit.DrawCheck;
+import weltwright.fit.Grip;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.sheath.SewnPlan;
 
 /** Paints a sewn sheath seen from its face, as if its leather could be seen through, and the knife in it or drawn from it. */
@@ -60,18 +62,23 @@ final class PlanInk {
         g.draw(knife);
     }
 
-    /** A stretch that would bind in a sheath cut to the knife. */
-    void bind(DrawCheck.Bind bind, Placement drawn) {
-        g.setColor(Look.wrong());
+    /** A stretch where the knife is narrower than what must pass: gripped, or loose. */
+    void narrow(Grip.Narrow narrow, Grip grip, Placement drawn) {
+        g.setColor(grip.isGripped(narrow) ? Look.right() : grip.isOpen(narrow) ? Look.loose() : Look.faint());
         g.setStroke(Words.pen(4));
-        g.draw(toPx.createTransformedShape(Words.path(bind.outline().map(drawn::apply))));
+        for (Grip.NarrowSide side : narrow.sides()) {
+            g.draw(toPx.createTransformedShape(Words.path(side.outline().map(drawn::apply))));
+        }
     }
 
-    /** Words at a stretch that binds, on the side away from the knife. */
-    void bindWords(DrawCheck.Bind bind, Placement drawn, String words) {
-        Point middle = at.toPx(drawn.apply(bind.outline().at(bind.outline().lengthMm() / 2)));
-        double away = bind.side() == DrawCheck.Side.EDGE ? 10 : -28;
-        Words.plate(g, words, middle.x() - g.getFontMetrics().stringWidth(words) / 2.0, middle.y() + away);
+    /** Words at such a stretch, on the side away from the knife. */
+    void narrowWords(Grip.Narrow narrow, Placement drawn, String words) {
+        narrow.sides().stream().findFirst().ifPresent(side -> {
+            Polyline outline = side.outline();
+            Point middle = at.toPx(drawn.apply(outline.at(outline.lengthMm() / 2)));
+            double away = side.side() == DrawCheck.Side.EDGE ? 10 : -28;
+            Words.plate(g, words, middle.x() - g.getFontMetrics().stringWidth(words) / 2.0, middle.y() + away);
+        });
     }
 
     /** From the edge to the stitch that is nearest to it. */

@@ -1,10 +1,12 @@
 package weltwright.window;
 
 import java.util.Locale;
+import java.util.OptionalDouble;
 import javax.swing.JComboBox;
 import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Depth;
 import weltwright.sheath.Hand;
 import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
@@ -19,7 +21,7 @@ final class SheathForm extends Form {
             new Choice<>(SheathKind.PANELS_EDGE_WELT, "Two panels, welt at the edge"));
     private final JComboBox<Choice<Hand>> hand = Choice.box(
             "drawn with", new Choice<>(Hand.RIGHT, "Right hand"), new Choice<>(Hand.LEFT, "Left hand"));
-    private final Entry<Double> depth = Lines.length(Fields.HANDLE_DEPTH, 0);
+    private final Entry<OptionalDouble> depth = Lines.lengthIfAny(Fields.HANDLE_DEPTH, mm -> mm);
     private final Entry<Double> thickness = Lines.length(Fields.LEATHER_THICKNESS, 1);
     private final Entry<Double> ease = Lines.length(Fields.EASE, 0);
 
@@ -32,11 +34,11 @@ final class SheathForm extends Form {
         sheath.tie(kind, SheathSpec::kind, SheathSpec::with);
         line("Drawn with", 'D', hand, "The hand that draws the knife");
         carry.tie(hand, Carry::hand, (c, to) -> new Carry(to, c.edge(), c.tiltRad()));
-        line("Handle held", 'H', depth, "How much of the handle the sheath holds; 0 seats the knife to its guard");
-        sheath.tie(depth, SheathSpec::handleDepthMm, SheathSpec::withHandleDepthMm);
+        line("Handle held", 'H', depth, "How much of the handle the sheath holds; 0 seats the knife to its guard. Empty: as"
+                + " the knife wants it, to its guard or a third of its handle");
+        sheath.tie(depth, spec -> spec.depth().handleMm(), (spec, mm) -> spec.with(new Depth(mm)));
         line("Leather", 'T', thickness, "Its thickness, such as 3 mm, 1/8 in or 7/8 oz");
-        leather.tie(thickness, Leather::thicknessMm, (l, mm) ->
-                new Leather(mm, l.neutralFactor(), l.formingShrink(), l.bulge()));
+        leather.tie(thickness, Leather::thicknessMm, Leather::withThicknessMm);
         line("Ease", 'A', ease, "Air round the knife, so that it slides; less holds firmer");
         sheath.tie(ease, SheathSpec::easeMm, SheathSpec::withEaseMm);
         heading("More choices");

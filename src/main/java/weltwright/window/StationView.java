@@ -3,6 +3,7 @@ package weltwright.window;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
+import weltwright.fit.Grip;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 
@@ -45,7 +46,8 @@ final class StationView extends Drawing {
             PlanInk ink = new PlanInk(g, at);
             ink.leather(f.plan());
             ink.knife(f.knife().outline(), AT_REST);
-            f.pattern().drawCheck().binds().forEach(bind -> ink.bind(bind, AT_REST));
+            Grip grip = f.pattern().drawCheck().grip();
+            grip.narrows().forEach(narrow -> ink.narrow(narrow, grip, AT_REST));
             ink.stitches(f.plan());
             ink.station(
                     sheath().orElseThrow(), station.xMm(), ruler.said(station.fromThroatMm()) + " from the throat");

@@ -7,6 +7,7 @@ import javax.swing.JSlider;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import weltwright.fit.DrawCheck;
+import weltwright.fit.Grip;
 
 /** The knife drawn from its sheath before any leather is cut: to be played, held, and gone through by hand. */
 final class TestDrawPane extends JPanel {
@@ -108,6 +109,16 @@ final class TestDrawPane extends JPanel {
                 .orElse("the edge is out");
         return "Drawn " + ruler.said(draw.drawnMm()) + ": " + now + ". Least during the draw "
                 + ruler.said(check.leastEdgeToStitchMm()) + (check.stitchesAreSafe() ? "" : ", too little")
-                + ". Throat " + ruler.said(check.throatSlackMm()) + " wider than the knife in it.";
+                + ". " + told(check.grip());
+    }
+
+    private String told(Grip grip) {
+        return switch (grip.hold()) {
+            case FORM -> "Formed leather grips the handle over " + ruler.said(grip.gripMm()) + ", and gives by up to "
+                    + ruler.said(grip.pushedOpenMm()) + ".";
+            case FRICTION -> "Leather lies against the handle over " + ruler.said(grip.gripMm()) + ": friction alone holds.";
+            case NONE -> "Throat " + ruler.said(grip.throatMm()) + " wider than the knife in it: nothing holds but a strap.";
+            case BLADE_ALONE -> "The sheath holds the blade alone.";
+        };
     }
 }

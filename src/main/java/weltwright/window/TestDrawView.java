@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import weltwright.fit.DrawCheck;
+import weltwright.fit.Grip;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 
@@ -61,7 +62,8 @@ final class TestDrawView extends Drawing {
             DrawCheck check = f.pattern().drawCheck();
             ink.leather(f.plan());
             ink.knife(f.knife().outline(), there);
-            check.binds().forEach(bind -> ink.bind(bind, there));
+            Grip grip = check.grip();
+            grip.narrows().forEach(narrow -> ink.narrow(narrow, grip, there));
             ink.stitches(f.plan());
             draw.step()
                     .ifPresent(step -> ink.nearest(
@@ -69,8 +71,13 @@ final class TestDrawView extends Drawing {
                             step.stitch(),
                             ruler.said(step.edgeToStitchMm()),
                             step.edgeToStitchMm() >= DrawCheck.SAFE_EDGE_TO_STITCH_MM));
-            check.binds().forEach(bind -> ink.bindWords(bind, there, "binds by " + ruler.said(bind.depthMm())));
+            grip.narrows().forEach(narrow -> ink.narrowWords(narrow, there, said(narrow, grip)));
         });
+    }
+
+    private String said(Grip.Narrow narrow, Grip grip) {
+        String by = ruler.said(narrow.byMm());
+        return grip.isOpen(narrow) ? "kept open by " + by : grip.isGripped(narrow) ? "gripped, gives " + by : "gives " + by;
     }
 
     @Override

@@ -24,12 +24,13 @@ import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.TestSpecs;
 
 class EdgesTest implements AnySheath {
     private static final int TRIES = 40;
 
     private static List<Edge> edges(SheathKind kind) {
-        return BenchPlan.of(PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(kind))).edges();
+        return BenchPlan.of(PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(kind))).edges();
     }
 
     private static List<Edge> of(List<Edge> edges, String piece, String name) {
@@ -81,7 +82,7 @@ class EdgesTest implements AnySheath {
     @ParameterizedTest
     @EnumSource(SheathKind.class)
     void oneOfTheTwoSewnEdgesHasAGrooveAndItIsTheFaces(SheathKind kind) {
-        Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(kind));
+        Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(kind));
         Seam.Layer face = pattern.seams().get(0).layers().get(0);
         List<Edge> grooved = BenchPlan.of(pattern).edges().stream()
                 .filter(edge -> edge.state() == EdgeState.SEWN)
@@ -155,7 +156,7 @@ class EdgesTest implements AnySheath {
         Polyline box = Polyline.closed(
                 List.of(new Point(0, 0), new Point(16, 0), new Point(16, 180), new Point(0, 180)));
         Piece strap = new Piece("strap", 1, 3, box, List.of(), List.of());
-        Pattern any = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS));
+        Pattern any = PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS));
         Pattern pattern = new Pattern(
                 List.of(strap), List.of(), List.of(), any.drawCheck(), List.of(), List.of(), any.sheathed());
 
@@ -169,7 +170,7 @@ class EdgesTest implements AnySheath {
     /** A strap round the handle is riveted behind it; its arms are free, what lies on the back is not. */
     @Test
     void aStrapIsOutOfReachWhereItIsHeld() {
-        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS).withStrap(Optional.of(HandleStrap.USUAL));
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS).withStrap(Optional.of(HandleStrap.USUAL));
         Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), spec);
         BenchPlan plan = BenchPlan.of(pattern);
         List<Edge> strap = plan.edges().stream().filter(e -> e.piece().equals("handle strap")).toList();

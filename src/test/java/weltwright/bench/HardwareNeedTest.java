@@ -25,11 +25,12 @@ import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.TestSpecs;
 
 class HardwareNeedTest implements AnySheath {
     private static final Fastener RIVET = new Fastener("rivet", Hardware.Kind.RIVET, 3.3, 9, 5, 7);
     private static final Pattern ANY =
-            PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS));
+            PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS));
 
     @Test
     void theGripIsCheckedAgainstTheStack() {
@@ -42,7 +43,7 @@ class HardwareNeedTest implements AnySheath {
     /** Three layers of 3 mm are 9 mm, and the only rivet in the drawer ends at 7 mm. */
     @Test
     void aStackThatNothingGripsIsSaidOnTheCard() {
-        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
                 .with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4))
                 .with(new HardwareList(List.of(RIVET), List.of()));
         List<HardwareNeed> needs = BenchPlan.of(PatternMaker.make(TestKnives.dropPoint(), spec)).hardware();

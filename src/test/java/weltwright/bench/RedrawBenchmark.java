@@ -33,6 +33,7 @@ import weltwright.sheath.Pattern;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.TestSpecs;
 import weltwright.sheath.Stitching;
 import weltwright.sheath.Throat;
 import weltwright.sheath.WeltChoice;
@@ -79,7 +80,7 @@ public class RedrawBenchmark {
                 s -> s.withEaseMm(0.5),
                 s -> s.with(new Drain(0, true)),
                 s -> s.with(Drain.NONE));
-        SheathSpec usual = SheathSpec.standard(kind).withHandleDepthMm(handleDepthMm);
+        SheathSpec usual = TestSpecs.bladeAlone(kind).withHandleDepthMm(handleDepthMm);
         changed = new ArrayList<>();
         changes.forEach(change -> changed.add(change.apply(usual)));
     }

@@ -18,38 +18,41 @@ import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 
 class CavityTest {
+    private static final double GIVE_MM = 2;
 
     @Test
     void aTaperingKnifeDrawsFreely() {
         Cavity cavity = new Cavity(TestKnives.straight(), 0, 0.8);
 
-        DrawCheck check = cavity.check(List.of(new Point(20, -20)));
+        DrawCheck check = cavity.check(List.of(new Point(20, -20)), GIVE_MM);
 
-        assertThat(check.binds()).isEmpty();
-        assertThat(check.throatSlackMm()).isCloseTo(1.6, within(0.3));
+        assertThat(check.grip().narrows()).isEmpty();
+        assertThat(check.grip().throatMm()).isCloseTo(0, within(0.3));
+        assertThat(check.grip().hold()).isEqualTo(Grip.Hold.BLADE_ALONE);
     }
 
     @Test
     void aLeafIsLockedInByItsBelly() {
         Knife leaf = TestKnives.leaf();
-        DrawCheck check = new Cavity(leaf, 0, 0.8).check(List.of(new Point(20, -30)));
+        DrawCheck check = new Cavity(leaf, 0, 0.8).check(List.of(new Point(20, -30)), GIVE_MM);
         double belly = leaf.outline().sampled(0.1).points().stream()
                 .mapToDouble(Point::y)
                 .min()
                 .orElseThrow();
 
-        assertThat(check.binds()).anySatisfy(bind -> {
-            assertThat(bind.side()).isEqualTo(Side.EDGE);
-            assertThat(bind.fromMm()).isZero();
-            assertThat(bind.depthMm()).isCloseTo(-8 - belly, within(0.6));
+        assertThat(check.grip().narrows()).anySatisfy(narrow -> {
+            assertThat(narrow.isOn(Side.EDGE)).isTrue();
+            assertThat(narrow.fromMm()).isZero();
+            assertThat(check.grip().isOpen(narrow)).isTrue();
+            assertThat(narrow.byMm()).isGreaterThan(-8 - belly);
         });
-        assertThat(check.throatSlackMm()).isGreaterThan(8);
+        assertThat(check.grip().throatMm()).isGreaterThan(8);
     }
 
     @Test
     void theEdgeIsMeasuredToTheNearestStitch() {
         DrawCheck check = new Cavity(TestKnives.wedge(3, 0.3), 0, 0.8)
-                .check(List.of(new Point(30, -16), new Point(60, -13.5), new Point(50, 40)));
+                .check(List.of(new Point(30, -16), new Point(60, -13.5), new Point(50, 40)), GIVE_MM);
 
         assertThat(check.leastEdgeToStitchMm()).isCloseTo(3.5, within(1e-9));
         assertThat(check.stitchesAreSafe()).isFalse();

@@ -63,7 +63,7 @@ class DrawPathTest {
         DrawPath.Circular circle = (DrawPath.Circular) cavity.path();
         assertThat(circle.centre().y()).isCloseTo(radius, within(25.0));
         double straight = 120.0 * 120 / 2 / radius;
-        assertThat(cavity.check(List.of()).throatSlackMm()).isLessThan(0.1 * straight);
+        assertThat(cavity.check(List.of(), 2).grip().throatMm()).isLessThan(0.1 * straight);
     }
 
     /** A blade that tapers draws as well one way as another, and so along its axis. */

@@ -35,6 +35,8 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import weltwright.sheath.Depth;
+import weltwright.knife.Guard;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.ground.GroundChoice;
@@ -246,6 +248,22 @@ class JobFileTest {
     private static ObjectNode asVersionFiveWroteIt(ObjectNode json, int version) {
         json.remove("spine_told");
         return asVersionSixWroteIt(json, version);
+    }
+
+    @Test
+    void keepsAGuardTheGiveOfLeatherAndADepthLeftToTheKnife() {
+        Job job = Jobs.full();
+        Point front = job.silhouette().orElseThrow().outline().nodes().get(0).at();
+        Guard guard = new Guard(front, front.plus(new Point(-5 - 1 / 3.0, 0)));
+        Job guarded = job.withSilhouette(job.silhouette().orElseThrow().withGuard(Optional.of(guard)))
+                .withSpec(job.spec()
+                        .with(Depth.AS_THE_KNIFE_WANTS)
+                        .with(job.spec().leather().withGiveMm(1.7)));
+        Path file = folder.resolve("guard.wwj");
+        JobFile.write(guarded, file);
+
+        assertThat(JobFile.read(file)).isEqualTo(guarded);
+        assertThat(JobFile.read(file).silhouette().orElseThrow().landmarks().guard()).isPresent();
     }
 
     /** As version 6 wrote it: without the thicknesses along the knife, and with every strap of 5/8 in. */

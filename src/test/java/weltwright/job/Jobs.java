@@ -30,6 +30,7 @@ import weltwright.photo.CameraModel;
 import weltwright.photo.Photo;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Depth;
 import weltwright.sheath.Drain;
 import weltwright.sheath.Fastener;
 import weltwright.sheath.Hand;
@@ -131,7 +132,7 @@ public final class Jobs {
                         new BeltHold(BeltHold.Style.SEWN_STRAP, 38, 4, FIVE_EIGHTHS),
                         Optional.of(new HandleStrap(18, HandleStrap.Side.LEFT, 1.5, FIVE_EIGHTHS)),
                         0.8,
-                        12,
+                        Depth.ofHandle(12),
                         new Drain(0, true),
                         new HardwareList(
                                 List.of(new Fastener("eyelet", Hardware.Kind.EYELET, 5 + 1 / 7.0, 9, 1, 4)),

@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -65,9 +66,9 @@ public final class TestKnives {
     /** Invented knives that ask something of a sheath, by what sets them apart. */
     public static Map<String, Knife> shapes() {
         Map<String, Knife> shapes = new LinkedHashMap<>();
-        shapes.put("guard", shaped(
+        shapes.put("guard", guarded(-6, shaped(
                 List.of(sharp(0, -12), smooth(50, -13), smooth(95, -7)), sharp(125, 3), List.of(smooth(80, 11), sharp(0, 12)),
-                List.of(sharp(0, 20), sharp(-6, 20), sharp(-6, 10)), List.of(sharp(-6, -11), sharp(-6, -22), sharp(0, -22))));
+                List.of(sharp(0, 20), sharp(-6, 20), sharp(-6, 10)), List.of(sharp(-6, -11), sharp(-6, -22), sharp(0, -22)))));
         shapes.put("choil", shaped(
                 List.of(sharp(0, -8), smooth(7, -6.5), sharp(14, -14), smooth(55, -14.5), smooth(85, -8)), sharp(110, 2),
                 List.of(smooth(75, 10), sharp(0, 11)), List.of(), List.of()));
@@ -84,6 +85,17 @@ public final class TestKnives {
                 List.of(sharp(0, -10), smooth(60, -12), smooth(95, -14)), sharp(115, -14),
                 List.of(smooth(80, 1), smooth(40, 9), sharp(0, 10)), List.of(), List.of()));
         return shapes;
+    }
+
+    /** With the guard marked that it has from x = 0 back to {@code backX}. */
+    private static Knife guarded(double backX, Knife knife) {
+        Guard guard = new Guard(knife.landmarks().heel(), new Point(backX, -11));
+        return new Knife(
+                knife.outline(),
+                knife.landmarks().withGuard(Optional.of(guard)),
+                knife.spineThicknessMm(),
+                knife.handleThicknessMm(),
+                knife.shaping());
     }
 
     /**

@@ -10,6 +10,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import weltwright.fit.Grip;
+import weltwright.knife.Section;
 import weltwright.sheath.Advice;
 import weltwright.sheath.Seam;
 import weltwright.sheath.WeltStack;
@@ -64,6 +66,9 @@ class AdviceWordsTest {
         }
         if (type == Optional.class) {
             return Optional.empty();
+        }
+        if (type == Grip.Narrow.class) {
+            return new Grip.Narrow(Section.Part.HANDLE, -20, -4, 1.4, List.of());
         }
         return type.isEnum() ? type.getEnumConstants()[0] : "welt seam";
     }

@@ -33,6 +33,7 @@ import weltwright.sheath.PatternMaker;
 import weltwright.sheath.Piece;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.TestSpecs;
 import weltwright.sheath.Size;
 
 /** The bench card as it is read from the PDF. */
@@ -44,7 +45,7 @@ class BenchCardTest {
     private Path folder;
 
     private static Pattern pattern(SheathKind kind) {
-        return PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(kind));
+        return PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(kind));
     }
 
     private String card(Pattern pattern, Heading heading, PaperSize paper) throws IOException {
@@ -153,7 +154,7 @@ class BenchCardTest {
     @EnumSource(SheathKind.class)
     void whereTheStateOfAnEdgeChangesALetterSaysSo(SheathKind kind) throws IOException {
         Pattern pattern = PatternMaker.make(
-                TestKnives.dropPoint(), SheathSpec.standard(kind).withStrap(Optional.of(HandleStrap.USUAL)));
+                TestKnives.dropPoint(), TestSpecs.bladeAlone(kind).withStrap(Optional.of(HandleStrap.USUAL)));
         List<Edge> edges = BenchPlan.of(pattern).edges();
         try (PDDocument document = new PDDocument()) {
             Lettering lettering = Lettering.in(document);
@@ -193,7 +194,7 @@ class BenchCardTest {
 
     @Test
     void hardwareIsThereWithItsPunch() throws IOException {
-        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
                 .with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4))
                 .withStrap(Optional.of(HandleStrap.USUAL));
         Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), spec);
@@ -207,7 +208,7 @@ class BenchCardTest {
     /** Leather too thick for any rivet in the list: three layers of 6 mm. The card says so in words. */
     @Test
     void aStackTooThickForItsRivetsIsCalledOut() throws IOException {
-        SheathSpec usual = SheathSpec.standard(SheathKind.PANELS);
+        SheathSpec usual = TestSpecs.bladeAlone(SheathKind.PANELS);
         SheathSpec thick = usual.with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4))
                 .with(new Leather(6, 0.5, 0, Leather.Bulge.SHARED));
         String card = card(PatternMaker.make(TestKnives.dropPoint(), thick), HEADING, PaperSize.A4);

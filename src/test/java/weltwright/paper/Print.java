@@ -12,7 +12,7 @@ import weltwright.measure.PrintScale;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.SheathKind;
-import weltwright.sheath.SheathSpec;
+import weltwright.sheath.TestSpecs;
 
 /** A pattern, what it is printed on, and the printer that it is corrected for. */
 record Print(String name, Pattern pattern, PaperSize paper, PrintScale printer) {
@@ -33,7 +33,7 @@ record Print(String name, Pattern pattern, PaperSize paper, PrintScale printer) 
 
     /** A pattern as it is made for a knife. */
     static Pattern sewn(SheathKind kind) {
-        return PatternMaker.make(TestKnives.leaf(), SheathSpec.standard(kind));
+        return PatternMaker.make(TestKnives.leaf(), TestSpecs.bladeAlone(kind));
     }
 
     /** Its pages as they come out of the printer. */

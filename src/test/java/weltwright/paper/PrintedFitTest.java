@@ -27,6 +27,7 @@ import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
+import weltwright.sheath.TestSpecs;
 
 /**
  * Print it, cut it out, and wrap it round the knife: the holes are read back from the pages of the PDF, the knife's own
@@ -57,9 +58,9 @@ class PrintedFitTest {
     static List<Fitted> sheaths() {
         Knife drop = TestKnives.dropPoint();
         Knife stout = new Knife(drop.outline(), drop.landmarks(), 6.5, 22, Shaping.usual(0.4));
-        SheathSpec folded = SheathSpec.standard(SheathKind.FOLDED);
-        SheathSpec panels = SheathSpec.standard(SheathKind.PANELS);
-        SheathSpec edgeWelt = SheathSpec.standard(SheathKind.PANELS_EDGE_WELT);
+        SheathSpec folded = TestSpecs.bladeAlone(SheathKind.FOLDED);
+        SheathSpec panels = TestSpecs.bladeAlone(SheathKind.PANELS);
+        SheathSpec edgeWelt = TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT);
         Leather flatBack = new Leather(LEATHER_MM, 0.5, 0, Leather.Bulge.FACE);
         return List.of(
                 new Fitted("folded", drop, folded, PaperSize.A4),
@@ -81,7 +82,7 @@ class PrintedFitTest {
         Path file = folder.resolve(sheath.name() + ".pdf");
         PatternPdf.write(pattern, SamplePatterns.HEADING, sheath.paper(), PrintScale.TRUE, file);
         Cut cut = Cut.from(pattern, PageDrawing.readAll(file, PrintScale.TRUE));
-        double step = sheath.spec().handleDepthMm() > 0 ? 0 : Double.NEGATIVE_INFINITY;
+        double step = sheath.spec().depth().throatMm(sheath.knife()) < 0 ? 0 : Double.NEGATIVE_INFINITY;
         double tip = sheath.knife().landmarks().tip().x() - 1.5;
         int looked = 0;
         for (int i = 1; i + 1 < cut.plane.size() && cut.plane.get(i).x() < tip && cut.runsAlong(i); i += 2) {
@@ -104,7 +105,7 @@ class PrintedFitTest {
 
     /** Both halves: each from its stitch to the middle of the fold, which lies at the ease beside the highest spine. */
     private static Widths folded(Fitted sheath, Cut cut, int i, List<Point> room) {
-        double throat = -sheath.spec().handleDepthMm();
+        double throat = sheath.spec().depth().throatMm(sheath.knife());
         double fold = EASE_MM
                 + sheath.knife().outline().sampled(0.25).points().stream()
                         .filter(p -> p.x() >= throat)

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import weltwright.fit.DrawCheck;
 import weltwright.fit.DrawPath;
+import weltwright.fit.Grip;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Advice;
@@ -26,7 +27,8 @@ final class SamplePatterns {
             LocalDate.of(2024, 3, 9),
             "Likes a dark brown edge. Needs it by May.");
 
-    static final DrawCheck DRAW = new DrawCheck(DrawPath.alongAxis(), List.of(), 1.6, 6, List.of());
+    static final DrawCheck DRAW = new DrawCheck(
+            DrawPath.alongAxis(), new Grip(2, 0, 0, 0, List.of()), 6, List.of());
 
     static final SheathedKnife SHEATHED = new SheathedKnife(
             Hand.LEFT,

@@ -78,7 +78,7 @@ class HardwareListTest {
         HardwareList own = new HardwareList(List.of(stout), HardwareList.USUAL.rings());
         Pattern pattern = PatternMaker.make(
                 TestKnives.dropPoint(),
-                SheathSpec.standard(SheathKind.PANELS)
+                TestSpecs.bladeAlone(SheathKind.PANELS)
                         .with(own)
                         .with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4)));
         Fastening rivets = pattern.fastenings().get(0);
@@ -99,7 +99,7 @@ class HardwareListTest {
         for (SheathKind kind : SheathKind.values()) {
             Pattern pattern = PatternMaker.make(
                     TestKnives.dropPoint(),
-                    SheathSpec.standard(kind)
+                    TestSpecs.bladeAlone(kind)
                             .with(new Drain(0, true))
                             .with(new HardwareList(List.of(eyelet), List.of())));
             Fastening eyelets = pattern.fastenings().get(0);
@@ -122,7 +122,7 @@ class HardwareListTest {
     @Test
     void sizesThatCannotBeAreRefusedByName() {
         Fastener upsideDown = new Fastener("stud", Hardware.Kind.RIVET, 4, 8, 5, 2);
-        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS).with(new HardwareList(List.of(upsideDown), List.of()));
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS).with(new HardwareList(List.of(upsideDown), List.of()));
         assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("stud");

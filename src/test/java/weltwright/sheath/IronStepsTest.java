@@ -37,7 +37,7 @@ class IronStepsTest {
     /** Every hole of a real seam is struck, each setting starts where the one before ended, and none leaves the row. */
     @Test
     void everyHoleOfASeamIsStruckOnce() {
-        Seam seam = PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS)).seams().get(0);
+        Seam seam = PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS)).seams().get(0);
         List<IronSteps.Step> steps = IronSteps.of(seam.layers().get(0).holes(), seam.closed());
 
         int at = 0;

@@ -170,7 +170,7 @@ class PatternPropertiesTest implements AnySheath {
         List<Point> stitches = welt.holes().stream()
                 .map(p -> new Point(-p.y(), mirrored ? p.x() : -p.x()))
                 .toList();
-        double throat = knife.landmarks().heel().x() - spec.handleDepthMm();
+        double throat = spec.depth().throatMm(knife);
         List<Point> outline = knife.outline().sampled(1).points();
         PreparedGeometry welts = PreparedGeometryFactory.prepare(weltInPlane(pattern, mirrored));
 

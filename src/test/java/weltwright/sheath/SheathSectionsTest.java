@@ -20,7 +20,7 @@ class SheathSectionsTest {
     @EnumSource(SheathKind.class)
     void theKnifeLiesInItsRoomAndTheLeatherRoundThat(SheathKind kind) {
         for (Knife knife : TestKnives.all()) {
-            SheathSpec spec = SheathSpec.standard(kind).withHandleDepthMm(30);
+            SheathSpec spec = TestSpecs.bladeAlone(kind).withHandleDepthMm(30);
             SheathSections sections = PatternMaker.sections(knife, spec);
             for (double x = sections.fromMm(); x < sections.toMm() - 3; x += 2.7) {
                 SheathSection cut = sections.at(x);
@@ -36,7 +36,7 @@ class SheathSectionsTest {
     /** Worked by hand: 3.5 mm of blade wants 2 × 3 mm of welt, from the cavity at 10.8 mm to the edge 4 + 3.175 mm on. */
     @Test
     void theWeltIsCutInItsLayers() {
-        SheathSection cut = PatternMaker.sections(TestKnives.wedge(3.5, 0.4), SheathSpec.standard(SheathKind.PANELS))
+        SheathSection cut = PatternMaker.sections(TestKnives.wedge(3.5, 0.4), TestSpecs.bladeAlone(SheathKind.PANELS))
                 .at(50);
 
         assertThat(cut.welt()).hasSize(4);
@@ -52,7 +52,7 @@ class SheathSectionsTest {
     /** On a flat back a handle of 16 mm and 0.8 mm of ease rests half of both above it, the welt's middle 1.5 mm. */
     @Test
     void onAFlatBackTheKnifeIsLifted() {
-        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
                 .with(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
                 .with(new WeltChoice(OptionalInt.of(1), 4, List.of(), false))
                 .withHandleDepthMm(60);

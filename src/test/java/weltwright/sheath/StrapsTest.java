@@ -103,7 +103,7 @@ class StrapsTest {
     void theHandleStrapGoesOnceRoundTheHandle() {
         Pattern pattern = PatternMaker.make(
                 roundHandle(),
-                SheathSpec.standard(SheathKind.PANELS).withStrap(Optional.of(
+                TestSpecs.bladeAlone(SheathKind.PANELS).withStrap(Optional.of(
                         new HandleStrap(20, HandleStrap.Side.RIGHT, 1))));
 
         assertThat(length(pattern, "handle strap"))
@@ -175,7 +175,7 @@ class StrapsTest {
 
     @Test
     void theOtherSideTurnsTheStrapOver() {
-        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS);
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS);
         Piece right = piece(PatternMaker.make(roundHandle(), spec.withStrap(Optional.of(
                 new HandleStrap(20, HandleStrap.Side.RIGHT, 1)))), "handle strap");
         Piece left = piece(PatternMaker.make(roundHandle(), spec.withStrap(Optional.of(
@@ -208,7 +208,7 @@ class StrapsTest {
     void aTailIsWidenedForAStoutRivet() {
         Fastener stout = new Fastener("stout rivet", Hardware.Kind.RIVET, 3.8, 10.5, 3, 16);
         Fastener snap = new Fastener("snap", Hardware.Kind.SNAP, 3.9, 15, 1, 5);
-        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
                 .with(new Stitching(2.5, 3, 0))
                 .with(new HardwareList(List.of(stout, snap), List.of()))
                 .withStrap(Optional.of(HandleStrap.USUAL));
@@ -239,7 +239,7 @@ class StrapsTest {
 
     private static Pattern with(BeltHold belt, Optional<HandleStrap> strap) {
         return PatternMaker.make(
-                TestKnives.dropPoint(), SheathSpec.standard(SheathKind.PANELS).with(belt).withStrap(strap));
+                TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS).with(belt).withStrap(strap));
     }
 
     private static Knife roundHandle() {

@@ -19,18 +19,32 @@ public final class TestSpecs {
 
     private TestSpecs() {}
 
+    /** The standard sheath, but of the blade alone. */
+    public static SheathSpec bladeAlone(SheathKind kind) {
+        return SheathSpec.standard(kind).withHandleDepthMm(0);
+    }
+
     public static Arbitrary<SheathSpec> any() {
         return Combinators.combine(
                         Arbitraries.of(SheathKind.class), carries(), leathers(), welts(), stitchings(), throats(),
                         belts(), straps())
                 .flatAs((kind, carry, leather, welt, stitching, throat, belt, strap) -> Combinators.combine(
                                 Arbitraries.doubles().between(0.3, 1.5),
-                                Arbitraries.of(0.0, 0.0, 12.0, 40.0, 70.0),
+                                depths(),
                                 drains(),
                                 Arbitraries.of(HardwareList.USUAL, STOUT))
                         .as((ease, depth, drain, hardware) -> new SheathSpec(
                                 kind, carry, leather, welt, stitching, throat, belt, strap, ease,
-                                strap.isPresent() ? Math.min(depth, 40) : depth, drain, hardware)));
+                                strap.isPresent() ? atMost40(depth) : depth, drain, hardware)));
+    }
+
+    private static Arbitrary<Depth> depths() {
+        return Arbitraries.of(
+                Depth.AS_THE_KNIFE_WANTS, Depth.ofHandle(0), Depth.ofHandle(12), Depth.ofHandle(40), Depth.ofHandle(70));
+    }
+
+    private static Depth atMost40(Depth depth) {
+        return depth.handleMm().orElse(0) > 40 ? Depth.ofHandle(40) : depth;
     }
 
     private static Arbitrary<Carry> carries() {
