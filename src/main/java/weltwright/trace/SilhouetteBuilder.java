@@ -22,6 +22,7 @@ import weltwright.knife.HandleEnd;
 import weltwright.knife.LandmarkProposal;
 import weltwright.knife.Landmarks;
 import weltwright.knife.LongAxis;
+import weltwright.knife.LyingPose;
 import weltwright.knife.Shoulders;
 import weltwright.knife.Sides;
 import weltwright.knife.Silhouette;
@@ -33,7 +34,7 @@ import weltwright.trouble.Trouble;
  * <ol>
  *   <li>meet each point's ray with the mid-plane;
  *   <li>find the knife's axis, the end of its handle, and from these its landmarks;
- *   <li>where the tip is said to lie lower, tilt the mid-plane by the axis just found, and begin again;
+ *   <li>where the tip lies lower, tilt the mid-plane by the axis just found, and begin again;
  *   <li>take off what the thickness of spine and handle adds to a silhouette seen aslant;
  *   <li>fit an outline with sharp nodes at tip, heel and other corners.
  * </ol>
@@ -97,16 +98,29 @@ final class SilhouetteBuilder {
             EdgeSide edgeSide,
             double heelSigmaMm) {}
 
+    /**
+     * @param tipDropMm how much lower the tip was said to lie than the heel; where nothing was said, the handle's measured
+     *     thicknesses tell how the knife lay
+     */
     Built build(double tipDropMm) {
-        Plane level = new Plane(thickness.handleThicknessMm() / 2, new Point(0, 0));
-        Built flat = buildOn(level);
-        if (tipDropMm == 0) {
+        Built flat = buildOn(new Plane(thickness.handleThicknessMm() / 2, new Point(0, 0)));
+        LyingPose pose = tipDropMm == 0
+                ? lying(flat.silhouette())
+                : new LyingPose(thickness.handleThicknessMm() / 2, tipDropMm);
+        if (pose.tipDropMm() == 0) {
             return flat;
         }
         Point towardsTip = flat.onGround().rotate(new Point(1, 0));
         Point heel = flat.onGround().apply(flat.silhouette().landmarks().heel());
-        Point slope = towardsTip.times(-tipDropMm / flat.silhouette().bladeLengthMm());
-        return buildOn(new Plane(level.heightMm() - slope.dot(heel), slope));
+        Point slope = towardsTip.times(-pose.tipDropMm() / flat.silhouette().bladeLengthMm());
+        return buildOn(new Plane(pose.heelHeightMm() - slope.dot(heel), slope));
+    }
+
+    private LyingPose lying(Silhouette silhouette) {
+        double blade = silhouette.bladeLengthMm();
+        double overall = silhouette.overallLengthMm();
+        return LyingPose.of(
+                blade, overall, thickness.profile().ofHandle(blade, overall, thickness.handleThicknessMm()));
     }
 
     private Built buildOn(Plane midPlane) {
