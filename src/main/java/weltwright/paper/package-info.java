@@ -1,2 +1,2 @@
-/** What is printed or cut: the reference sheet, the pattern true to size on tiled pages with its bench card, or as SVG. */
+/** What is printed: the reference sheet, and the pattern true to size on tiled pages with its bench card. */
 package weltwright.paper;

@@ -201,12 +201,24 @@ class CutPlanTest {
         assertThat(plan.pieces().map(CutPiece::id)).contains("body", CutPlan.SQUARE_ID);
     }
 
+    /** A strap cut across the stretch, by mistake or for want of leather, is weaker. */
     @Test
-    void aPieceTurnedAcrossTheStretchIsSaid() {
-        // As long as the body, which is the taller way on no bed of this width.
-        CutPlan plan = CutPlan.of(CutSamples.folded(), new CutterBed(230, 225, LeatherSide.GRAIN), CutSamples.heading(""));
-        assertThat(plan.sheets().get(0).widthMm()).isGreaterThanOrEqualTo(230);
-        assertThat(CutPlan.of(CutSamples.folded(), CutterBed.USUAL, CutSamples.heading("")).advice()).isEmpty();
+    void aPieceThatFitsOnlyAcrossTheStretchIsTurnedAndSaid() {
+        Pattern sample = CutSamples.folded();
+        Piece wide = new Piece(
+                "flap",
+                1,
+                3,
+                Polyline.closed(List.of(new Point(0, 0), new Point(180, 0), new Point(180, 60), new Point(0, 60))),
+                List.of(),
+                List.of(new Mark(
+                        Polyline.open(List.of(new Point(20, 10), new Point(20, 50))), Mark.Kind.GRAIN, "least stretch")));
+        Pattern pattern = new Pattern(
+                List.of(wide), List.of(), List.of(), sample.drawCheck(), List.of(), List.of(), sample.sheathed());
+        CutPlan plan = CutPlan.of(pattern, new CutterBed(250, 100, LeatherSide.GRAIN), CutSamples.heading(""));
+        assertThat(plan.advice()).containsExactly(
+                "The flap finds room on the cutter's bed only across the direction of least stretch.");
+        assertThat(CutPlan.of(pattern, CutterBed.USUAL, CutSamples.heading("")).advice()).isEmpty();
     }
 
     @Test

@@ -1,0 +1,113 @@
+package weltwright.command;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import weltwright.bench.BenchPlan;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.measure.PrintScale;
+import weltwright.paper.Heading;
+import weltwright.paper.PaperSize;
+import weltwright.paper.PatternPdf;
+import weltwright.sheath.Carry;
+import weltwright.sheath.Hand;
+import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
+import weltwright.trouble.Trouble;
+
+/**
+ * The first page of the pattern for every kind of sheath, three tilts and both hands, side by side in one picture for each
+ * sample photo: to be run by hand, and looked through before a change to the patterns is done with.
+ *
+ * <p>Writes {@code target/contact-sheet-SAMPLE.png}. What is refused stands there with its message.
+ */
+public final class ContactSheet {
+    private static final List<String> SAMPLES = List.of("drop-point", "leaf-blade");
+    private static final double[] TILTS_DEGREES = {-15, 0, 15};
+    private static final int DPI = 60;
+    private static final int CAPTION_PX = 22;
+    private static final int GAP_PX = 8;
+
+    private ContactSheet() {}
+
+    public static void main(String[] args) throws IOException {
+        Path folder = Files.createTempDirectory(Files.createDirectories(Path.of("target")), "contact-sheet");
+        for (String sample : SAMPLES) {
+            Run.of("make", "@sample-images/" + sample + ".args", "-o", folder).succeeds();
+            Job job = JobFile.read(folder.resolve(sample + JobFile.EXTENSION));
+            List<List<Page>> rows = new ArrayList<>();
+            for (SheathKind kind : SheathKind.values()) {
+                List<Page> row = new ArrayList<>();
+                for (Hand hand : Hand.values()) {
+                    for (double tilt : TILTS_DEGREES) {
+                        row.add(page(job, kind, hand, tilt, folder.resolve("page.pdf")));
+                    }
+                }
+                rows.add(row);
+            }
+            Path picture = Path.of("target", "contact-sheet-" + sample + ".png");
+            ImageIO.write(sheet(rows), "png", picture.toFile());
+            System.out.println("Written: " + picture);
+        }
+    }
+
+    private record Page(String caption, BufferedImage picture) {}
+
+    private static Page page(Job job, SheathKind kind, Hand hand, double tiltDegrees, Path pdf) throws IOException {
+        String caption = String.format(Locale.ROOT, "%s, %s hand, tilt %.0f°", kind, hand, tiltDegrees)
+                .toLowerCase(Locale.ROOT);
+        SheathSpec spec = job.spec()
+                .with(kind)
+                .with(new Carry(hand, job.spec().carry().edge(), Math.toRadians(tiltDegrees)));
+        try {
+            var pattern = job.withSpec(spec).pattern();
+            Heading heading = new Heading(job.customer(), job.knifeName(), job.begun(), "");
+            PatternPdf.write(pattern, BenchPlan.of(pattern), heading, PaperSize.A4, PrintScale.TRUE, pdf);
+        } catch (Trouble refused) {
+            return new Page(caption + ": " + refused.getMessage(), new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB));
+        }
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            return new Page(
+                    caption + ", page 1 of " + document.getNumberOfPages(),
+                    new PDFRenderer(document).renderImageWithDPI(0, DPI));
+        }
+    }
+
+    private static BufferedImage sheet(List<List<Page>> rows) {
+        int wide = rows.stream().flatMap(List::stream).mapToInt(page -> page.picture().getWidth()).max().orElseThrow();
+        int high = rows.stream().flatMap(List::stream).mapToInt(page -> page.picture().getHeight()).max().orElseThrow();
+        int columns = rows.stream().mapToInt(List::size).max().orElseThrow();
+        BufferedImage sheet = new BufferedImage(
+                columns * (wide + GAP_PX), rows.size() * (high + CAPTION_PX + GAP_PX), BufferedImage.TYPE_INT_RGB);
+        Graphics2D ink = sheet.createGraphics();
+        ink.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        ink.setColor(Color.LIGHT_GRAY);
+        ink.fillRect(0, 0, sheet.getWidth(), sheet.getHeight());
+        ink.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 14));
+        ink.setColor(Color.BLACK);
+        for (int row = 0; row < rows.size(); row++) {
+            for (int column = 0; column < rows.get(row).size(); column++) {
+                Page page = rows.get(row).get(column);
+                int left = column * (wide + GAP_PX);
+                int top = row * (high + CAPTION_PX + GAP_PX);
+                ink.drawString(page.caption(), left + 4, top + CAPTION_PX - 6);
+                ink.drawImage(page.picture(), left, top + CAPTION_PX, null);
+            }
+        }
+        ink.dispose();
+        return sheet;
+    }
+}
