@@ -23,16 +23,23 @@ import weltwright.geometry.Polyline;
  */
 final class Development {
     /**
-     * The growth changes by no more than this along 1 mm. Before its turn the row runs more along than across, and there a
-     * row that is widened at 0.3 can still keep its length.
+     * Past a step the growth falls off within this. A gentle slope would leave the leather wide far beyond the step; a steep
+     * one takes the row aslant for the same length, up to where it could not keep that.
      */
-    private static final double SLOPE = 0.3;
+    private static final double FALLS_WITHIN_MM = 8;
 
-    /** Stations, about 1 mm apart, over which a growth bends into that slope. */
-    private static final int BENT_OVER = 12;
+    private static final double GENTLE_SLOPE = 0.3;
+
+    private static final double STEEP_SLOPE = 0.8;
+
+    /** What may be left of a step beyond that. */
+    private static final double LEFT_MM = 0.3;
+
+    /** Stations, about 1 mm apart, over which a growth bends into its slope. */
+    private static final int BENT_OVER = 4;
 
     /** Stations to either side that a growth is faired with. */
-    private static final int FAIRED_OVER = 3;
+    private static final int FAIRED_OVER = 1;
 
     private final Planform form;
     private final Cavity cavity;
@@ -238,11 +245,23 @@ final class Development {
     /** Takes the steps out of a growth; a panel's dies away to nothing where the row turns across the tip. */
     private void fair(double[] growth) {
         double step = cavity.stationMm(1) - cavity.stationMm(0);
-        double[] fair = Fairing.faired(Fairing.sloped(growth, SLOPE * step, BENT_OVER), FAIRED_OVER);
+        double slope = slope(growth, step);
+        double[] fair = Fairing.faired(Fairing.sloped(Fairing.widened(growth), slope * step, BENT_OVER), FAIRED_OVER);
         for (int i = 0; i < growth.length; i++) {
-            double most = SLOPE * Math.max(0, Math.min(edgeTurnMm, spineTurnMm) - cavity.stationMm(i));
+            double most = slope * Math.max(0, Math.min(edgeTurnMm, spineTurnMm) - cavity.stationMm(i));
             growth[i] = form.folded() ? fair[i] : smoothLeast(fair[i], most);
         }
+    }
+
+    /** As gentle as the greatest step allows that must have fallen off in time. */
+    private static double slope(double[] growth, double step) {
+        int within = (int) Math.floor(FALLS_WITHIN_MM / step);
+        double greatest = 0;
+        for (int i = within; i < growth.length; i++) {
+            greatest = Math.max(greatest, Math.abs(growth[i] - growth[i - within]));
+        }
+        double needed = (greatest - LEFT_MM) / (FALLS_WITHIN_MM - BENT_OVER * step / 2);
+        return Math.max(GENTLE_SLOPE, Math.min(STEEP_SLOPE, needed));
     }
 
     /** The lesser of two lengths, without a corner where they cross. */

@@ -8,6 +8,16 @@ final class Fairing {
 
     private Fairing() {}
 
+    /** Each as great as its neighbours: a step between two places then lies past it, wherever between them it really is. */
+    static double[] widened(double[] values) {
+        double[] widened = values.clone();
+        for (int i = 0; i < values.length; i++) {
+            widened[i] = Math.max(
+                    values[i], Math.max(values[Math.max(0, i - 1)], values[Math.min(values.length - 1, i + 1)]));
+        }
+        return widened;
+    }
+
     /**
      * Raised next to great values, so that none is more than {@code slope} less than its neighbour; else left alone. A step
      * keeps its height up to its brink and bends into the slope beyond it, over {@code bend} places.

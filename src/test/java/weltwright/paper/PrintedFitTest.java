@@ -13,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import weltwright.fit.DrawPath;
-import weltwright.fit.TautStrip;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
@@ -24,6 +23,7 @@ import weltwright.sheath.Leather;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.Piece;
+import weltwright.sheath.PulledStrip;
 import weltwright.sheath.Seam;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
@@ -32,17 +32,16 @@ import weltwright.sheath.TestSpecs;
 /**
  * Print it, cut it out, and wrap it round the knife: the holes are read back from the pages of the PDF, the knife's own
  * sections are put between them, and at each station a strip of leather is pulled tight from stitch to stitch
- * ({@link TautStrip}). It must be as long as the paper says. Sections, sweep and strip are worked out here, from the knife's
+ * ({@link PulledStrip}). It must be as long as the paper says. Sections, sweep and strip are worked out here, from the knife's
  * outline and its few numbers; nothing of the fit's code takes part.
  */
 class PrintedFitTest {
     private static final double EASE_MM = 0.8;
     private static final double LEATHER_MM = 3;
-    private static final double NEUTRAL_MM = LEATHER_MM / 2;
     private static final double AGREES_MM = 0.5;
 
     /** Past a step from handle to blade leather cannot follow; so far on it may be looser than the knife. */
-    private static final double AFTER_A_STEP_MM = 50;
+    private static final double AFTER_A_STEP_MM = 20;
 
     @TempDir
     static Path folder;
@@ -112,42 +111,25 @@ class PrintedFitTest {
                         .mapToDouble(Point::y)
                         .max()
                         .orElseThrow();
-        List<TautStrip.Disc> solid = new ArrayList<>();
-        room.forEach(p -> solid.add(new TautStrip.Disc(slanted(p), EASE_MM + NEUTRAL_MM)));
-        solid.add(new TautStrip.Disc(slanted(new Point(fold, 0)), NEUTRAL_MM));
-        // Turned by 45 degrees, for the strip has one height over each place, and here it ends upright.
-        double strip = TautStrip.lengthMm(
-                slanted(new Point(cut.plane.get(i).y(), cut.weltMm / 2 + NEUTRAL_MM)),
-                slanted(new Point(fold + NEUTRAL_MM, 0)),
-                solid);
+        double strip = new PulledStrip(sheath.spec(), cut.weltMm).foldedHalfMm(room, cut.plane.get(i).y(), fold);
         return new Widths(cut.face.get(i).distance(cut.back.get(i)), 2 * strip);
-    }
-
-    private static Point slanted(Point p) {
-        return new Point((p.x() - p.y()) / Math.sqrt(2), (p.x() + p.y()) / Math.sqrt(2));
     }
 
     /** The face, from its stitch on the edge's side to what is level with it on the spine's. */
     private static Widths panel(Fitted sheath, Cut cut, int i, List<Point> room) {
-        boolean flatBack = sheath.spec().leather().bulge() == Leather.Bulge.FACE;
-        double half = cut.weltMm / 2;
-        double highest = room.stream().mapToDouble(Point::y).max().orElseThrow();
-        double lift = flatBack ? Math.max(0, highest + EASE_MM - half) : 0;
-        Point from = new Point(cut.plane.get(i).y(), half + NEUTRAL_MM);
-        Point to;
+        double spine;
         Point onFace;
         if (sheath.spec().kind() == SheathKind.PANELS) {
             double level = cut.levelWith(cut.plane, cut.plane.get(i).x(), Point::x);
-            to = new Point(Cut.at(cut.plane, level).y(), half + NEUTRAL_MM);
+            spine = Cut.at(cut.plane, level).y();
             onFace = Cut.at(cut.face, level);
         } else {
             onFace = Cut.at(cut.face, cut.levelWith(cut.face, -cut.face.get(i).y(), p -> -p.y()));
             List<Double> stitches =
                     PatternMaker.sections(sheath.knife(), sheath.spec()).at(cut.plane.get(i).x()).stitches();
-            to = new Point(stitches.get(1), NEUTRAL_MM);
+            spine = stitches.get(1);
         }
-        double strip = TautStrip.lengthMm(
-                from, to, room.stream().map(p -> p.plus(new Point(0, lift))).toList(), EASE_MM + NEUTRAL_MM);
+        double strip = new PulledStrip(sheath.spec(), cut.weltMm).faceMm(room, cut.plane.get(i).y(), spine);
         return new Widths(cut.face.get(i).distance(onFace), strip);
     }
 
