@@ -4,10 +4,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import weltwright.bench.BenchPlan;
 import weltwright.cutter.CutPlan;
 import weltwright.cutter.CutterDxf;
 import weltwright.cutter.CutterSvg;
+import weltwright.io.AtomicFile;
+import weltwright.io.Backup;
+import weltwright.io.FileKind;
+import weltwright.io.FileNames;
+import weltwright.io.FileVersion;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.measure.PrintScale;
@@ -17,13 +24,40 @@ import weltwright.paper.PatternPdf;
 import weltwright.sheath.Pattern;
 import weltwright.trouble.Trouble;
 
-/** The files that {@code make} writes, named after the photo or job that they are made from. */
-record MadeFiles(Path folder, Path job, Path pdf, Path svg, Path dxf) {
+/**
+ * The files that {@code make} writes: a job, and the pattern once for each kind of file.
+ *
+ * @param job named after the photo or job that they are made from
+ * @param name the same without an ending; the names of the patterns begin with it
+ */
+record MadeFiles(Path folder, Path job, String name) {
+    private static final List<PatternFile> PATTERNS = List.of(
+            new PatternFile("-pattern.pdf", PatternPdf.KIND, (made, file) -> PatternPdf.write(
+                    made.pattern(), made.plan(), made.heading(), made.paper(), made.printer(), file)),
+            new PatternFile("-pattern.svg", CutterSvg.KIND, (made, file) -> CutterSvg.write(made.cut(), file)),
+            new PatternFile("-pattern.dxf", CutterDxf.KIND, (made, file) -> CutterDxf.write(made.cut(), file)));
+
+    /** A kind of file that holds the pattern, and how it is written. */
+    private record PatternFile(String ending, FileKind kind, Writer writer) {}
+
+    @FunctionalInterface
+    private interface Writer {
+        void write(Drawn made, Path file);
+    }
+
+    /**
+     * What there is to write of a pattern.
+     *
+     * @param cut the same pattern laid out for a cutter
+     */
+    record Drawn(
+            Pattern pattern, BenchPlan plan, CutPlan cut, Heading heading, PaperSize paper, PrintScale printer) {}
 
     /**
      * The files, none of them written yet.
      *
-     * @throws Trouble where the folder cannot take them, which is better known before the long work than after
+     * @throws Trouble where the folder cannot take them, or where something is in their place that is never replaced: which
+     *     is better known before the long work than after
      */
     static MadeFiles in(Path folder, Path source) {
         Path there = folder.toAbsolutePath();
@@ -37,63 +71,55 @@ record MadeFiles(Path folder, Path job, Path pdf, Path svg, Path dxf) {
             throw unwritable(there, null);
         }
         String name = String.valueOf(source.getFileName()).replaceFirst("\\.[^.]*$", "");
-        return new MadeFiles(
-                folder,
-                folder.resolve(name + JobFile.EXTENSION),
-                folder.resolve(name + "-pattern.pdf"),
-                folder.resolve(name + "-pattern.svg"),
-                folder.resolve(name + "-pattern.dxf"));
+        List<String> endings = Stream.concat(
+                        Stream.of(JobFile.EXTENSION + Backup.ENDING), PATTERNS.stream().map(PatternFile::ending))
+                .toList();
+        String fitting = FileNames.beginning(name, endings);
+        MadeFiles made = new MadeFiles(folder, folder.resolve(fitting + JobFile.EXTENSION), fitting);
+        if (Files.isDirectory(folder)) {
+            AtomicFile.of(made.job, JobFile.KIND).check();
+            PATTERNS.forEach(p -> AtomicFile.of(made.file(p), p.kind()).check());
+        }
+        return made;
     }
 
-    /**
-     * Makes sure that nothing is written over that the program could not make again: an outline corrected by hand, or
-     * what somebody wrote into another job of that name.
-     */
-    void spareHandwork(Path source, Job next) {
-        if (!Files.exists(job) || sameFile(job, source)) {
-            return;
-        }
-        Job there = JobFile.read(job);
-        if (there.isCorrected()
-                || there.spineOnLeft().isPresent() && !there.spineOnLeft().equals(next.spineOnLeft())
-                || !there.calipers().isEmpty() && !there.calipers().equals(next.calipers())
-                || holdsMore(there.customer(), next.customer())
-                || holdsMore(there.knifeName(), next.knifeName()) || holdsMore(there.notes(), next.notes())
-                || there.due().isPresent() && !there.due().equals(next.due())) {
+    /** Throws {@link Trouble} where there is a pattern without the job that it came from: nobody knows whose it is. */
+    void checkNoForeignPattern() {
+        Optional<Path> foreign = Files.exists(job)
+                ? Optional.empty()
+                : PATTERNS.stream().map(this::file).filter(Files::exists).findFirst();
+        if (foreign.isPresent()) {
             throw new Trouble(
-                    "There is a job " + job + " already, with an outline corrected by hand or with other words in it.",
-                    "Make the pattern from that job, or give another folder.");
-        }
-    }
-
-    private static boolean holdsMore(String there, String next) {
-        return !there.isBlank() && !there.equals(next);
-    }
-
-    private static boolean sameFile(Path one, Path other) {
-        try {
-            return Files.isSameFile(one, other);
-        } catch (IOException e) {
-            return false;
+                    "There is a pattern " + foreign.get() + " already, without the job that it came from.",
+                    "Give another folder, or say --force to replace it.");
         }
     }
 
     List<Path> files() {
-        return List.of(job, pdf, svg, dxf);
+        return Stream.concat(Stream.of(job), PATTERNS.stream().map(this::file)).toList();
     }
 
-    /** @param cut the same pattern laid out for a cutter */
-    void write(Job made, Pattern pattern, CutPlan cut, Heading heading, PaperSize paper, PrintScale printer) {
+    private Path file(PatternFile pattern) {
+        return folder.resolve(name + pattern.ending());
+    }
+
+    /**
+     * Writes the job, from which the others can be made again; it goes first.
+     *
+     * @param before what was in its place when that was looked at
+     * @return what it holds now
+     */
+    FileVersion write(Job made, FileVersion before) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
             throw unwritable(folder, e);
         }
-        // The job first: from it the others can be made again.
-        JobFile.write(made, job);
-        PatternPdf.write(pattern, BenchPlan.of(pattern), heading, paper, printer, pdf);
-        CutterSvg.write(cut, svg);
-        CutterDxf.write(cut, dxf);
+        return JobFile.write(made, before);
+    }
+
+    void write(Drawn made) {
+        PATTERNS.forEach(p -> p.writer().write(made, file(p)));
     }
 
     private static Trouble unwritable(Path folder, IOException cause) {

@@ -2,15 +2,17 @@ package weltwright.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import weltwright.bench.BenchPlan;
 import weltwright.cutter.CutPlan;
 import weltwright.cutter.CutterBed;
+import weltwright.io.Backup;
+import weltwright.io.FileVersion;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.PhoneShelf;
@@ -43,8 +45,9 @@ import weltwright.trouble.Trouble;
             "",
             "Options given for a job take the place of what the job holds.",
             "",
-            "The job keeps the photo's picture, but not what its file tells of you: place, day, phone, owner, comments and"
-                    + " thumbnails are left out. The photo's own file stays as it is.",
+            "A job or pattern that is in the folder already is replaced only by what is made from it, or from the same"
+                    + " photo with the same choices. The job as it was before is kept beside the new one, its name ending"
+                    + " in .wwj.bak, until the next change; open it as any job.",
             "",
             "spine: the back of the blade. heel: where the cutting edge begins, next to the handle. throat: the open end"
                     + " of the sheath. welt: a strip of leather between the layers along the edge, which the edge meets"
@@ -67,6 +70,12 @@ final class MakeCommand implements Runnable {
             required = true,
             description = "The folder for what is made; it is made too where it is missing.")
     private Path folder;
+
+    @Option(
+            names = "--force",
+            description = "Replace what is in the folder under the same name even where it would be lost: a job from"
+                    + " another photo, with other choices, or with work done by hand in it.")
+    private boolean force;
 
     @Mixin
     private KnifeOptions knife;
@@ -112,35 +121,67 @@ final class MakeCommand implements Runnable {
     public void run() {
         PrintScale printer = printedSquare == null ? PrintScale.TRUE : Measured.PRINTED_SQUARE.read(printedSquare);
         MadeFiles made = MadeFiles.in(folder, file);
-        Job job = given();
-        made.spareHandwork(file, job);
         CutterBed bed = cutter.bed();
-        Pattern pattern;
-        Heading heading;
-        CutPlan cut;
+        JobInPlace inPlace = JobInPlace.of(made.job(), file, force);
+        Job given = given(inPlace);
+        inPlace.checkPhoto(given);
+        if (!force) {
+            made.checkNoForeignPattern();
+        }
+        Job job;
+        MadeFiles.Drawn drawn;
+        FileVersion written;
         try (line) {
             Progress progress = (step, done) -> line.at(step, 0.9 * done);
-            job = thickness.measured(knife.sideOf(job.traced(progress)), progress);
+            job = thickness.measured(knife.sideOf(given.traced(progress)), progress);
+            inPlace.checkReplaceableBy(job);
             line.at("Making the pattern", 0.9);
-            pattern = job.pattern();
+            drawn = drawn(job, given, bed, printer, made, inPlace.version());
             line.at("Writing", 0.95);
-            heading = new Heading(job.customer(), job.knifeName(), job.begun(), job.notes());
-            cut = CutPlan.of(pattern, bed, heading);
-            made.write(job, pattern, cut, heading, paper, printer);
+            written = made.write(job, inPlace.version());
+            made.write(drawn);
         }
         PrintWriter say = spec.commandLine().getOut();
         Report.of(job, say);
         ThicknessPhotoOptions.report(job.settings().thickness(), say);
-        Report.of(pattern, say);
-        cut.advice().forEach(say::println);
-        PatternPdf.unprintable(heading).ifPresent(say::println);
-        made.files().forEach(written -> say.println("Written: " + written));
+        Report.of(drawn.pattern(), say);
+        drawn.cut().advice().forEach(say::println);
+        PatternPdf.unprintable(drawn.heading()).ifPresent(say::println);
+        made.files().forEach(file -> say.println("Written: " + file));
+        if (inPlace.version().sha256().isPresent() && !inPlace.version().equals(written)) {
+            say.println("The job before is kept as: " + Backup.of(made.job()));
+        }
+    }
+
+    /** The pattern; where the choices make none, a photo that was just traced is not traced in vain: its job is kept. */
+    private MadeFiles.Drawn drawn(
+            Job job, Job untraced, CutterBed bed, PrintScale printer, MadeFiles made, FileVersion inPlace) {
+        try {
+            Pattern pattern = job.pattern();
+            Heading heading = new Heading(job.customer(), job.knifeName(), job.begun(), job.notes());
+            CutPlan cut = CutPlan.of(pattern, bed, heading);
+            return new MadeFiles.Drawn(pattern, BenchPlan.of(pattern), cut, heading, paper, printer);
+        } catch (Trouble refused) {
+            if (untraced.silhouette().isPresent()) {
+                throw refused;
+            }
+            made.write(job, inPlace);
+            throw new Trouble(
+                    refused.getMessage(),
+                    "The traced outline is saved: go on from there with make " + made.job()
+                            + " and what you choose instead.",
+                    refused);
+        }
+    }
+
+    private static Job begun(Photo photo, JobInPlace inPlace) {
+        return Job.begin(inPlace.begun(photo)).withPhoto(photo);
     }
 
     /** The job before its photo is traced, with all that was given on the command line. */
-    private Job given() {
+    private Job given(JobInPlace inPlace) {
         boolean isJob = JobFile.isJob(file);
-        Job job = isJob ? JobFile.read(file) : Job.begin(LocalDate.now()).withPhoto(Photo.read(file));
+        Job job = isJob ? JobFile.read(file) : begun(Photo.read(file), inPlace);
         TraceSettings told = knife.over(job.settings());
         TraceSettings settings = isJob
                 ? phone.overIfNamed(told, phones)

@@ -62,7 +62,7 @@ public final class AtomicFile {
         return new AtomicFile(named, kind, true, expected);
     }
 
-    /** The same; but it is written only where the file still holds what it held then. */
+    /** The same; but it is written only where the file still holds what it held then, or is gone. */
     public AtomicFile expecting(FileVersion version) {
         return new AtomicFile(named, kind, withBackup, Optional.of(version));
     }
@@ -107,7 +107,7 @@ public final class AtomicFile {
     private void replace(Path target, TemporaryFile temporary, FileVersion written) throws IOException {
         try (SaveLock lock = SaveLock.take()) {
             FileVersion before = FileVersion.of(target);
-            if (expected.isPresent() && !expected.get().sameContent(before)) {
+            if (before.sha256().isPresent() && expected.isPresent() && !expected.get().sameContent(before)) {
                 throw new FileChanged(named);
             }
             if (before.sameContent(written)) {

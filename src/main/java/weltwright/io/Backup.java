@@ -3,6 +3,7 @@ package weltwright.io;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import weltwright.trouble.Trouble;
 
 /** The version of a file before the last one that was written, beside it. */
@@ -14,7 +15,8 @@ public final class Backup {
 
     /** Where the version before is kept: {@code anouk.wwj.bak} for {@code anouk.wwj}. */
     public static Path of(Path file) {
-        return file.resolveSibling(FileNames.fitted(String.valueOf(file.getFileName()), ENDING));
+        return file.resolveSibling(
+                FileNames.beginning(String.valueOf(file.getFileName()), List.of(ENDING)) + ENDING);
     }
 
     /**

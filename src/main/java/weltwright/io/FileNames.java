@@ -1,6 +1,7 @@
 package weltwright.io;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 
 /** Names for files that file systems take. */
 public final class FileNames {
@@ -9,23 +10,19 @@ public final class FileNames {
 
     private FileNames() {}
 
-    /**
-     * A name made of two parts. Where it would be too long, the first loses letters at its end.
-     *
-     * @param ending at most a few letters, which stay
-     */
-    public static String fitted(String beginning, String ending) {
-        int room = GREATEST_BYTES - bytes(ending);
+    /** The beginning of several names: as much of a name as leaves room for each of these endings. */
+    public static String beginning(String name, Collection<String> endings) {
+        int room = GREATEST_BYTES - endings.stream().mapToInt(FileNames::bytes).max().orElse(0);
         int end = 0;
-        while (end < beginning.length()) {
-            int letter = beginning.codePointAt(end);
+        while (end < name.length()) {
+            int letter = name.codePointAt(end);
             room -= bytes(Character.toString(letter));
             if (room < 0) {
                 break;
             }
             end += Character.charCount(letter);
         }
-        return beginning.substring(0, end) + ending;
+        return name.substring(0, end);
     }
 
     private static int bytes(String text) {

@@ -56,8 +56,11 @@ public final class JobFile {
      */
     private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
-    /** A zip file's first entry: 26 bytes, the lengths of its name and of an extra field, its name (APPNOTE 6.3.10, 4.3.7). */
-    private static final FileKind KIND = FileKind.of("a job", "^PK\\x03\\x04.{26}" + Pattern.quote(DOCUMENT));
+    /**
+     * What may be replaced by a job: a zip file whose first entry is the document. The entry's name follows its signature
+     * and 26 bytes (APPNOTE.TXT 6.3.10, 4.3.7).
+     */
+    public static final FileKind KIND = FileKind.of("a job", "^PK\\x03\\x04.{26}" + Pattern.quote(DOCUMENT));
 
     private static final byte[] ZIP_MAGIC = {'P', 'K', 3, 4};
 
@@ -112,11 +115,6 @@ public final class JobFile {
      */
     public static FileVersion write(Job job, FileVersion before) {
         return in(before.file()).expecting(before).write(out -> write(job, out));
-    }
-
-    /** Throws the {@link Trouble} that writing a job there would end with, as far as that can be known. */
-    public static void checkWritable(Path file) {
-        in(file).check();
     }
 
     private static AtomicFile in(Path file) {

@@ -17,6 +17,7 @@ import weltwright.bench.BenchPlan;
 import weltwright.bench.Edge;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.io.FileKind;
 import weltwright.measure.PrintScale;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Pattern;
@@ -32,6 +33,9 @@ import weltwright.sheath.Piece;
  * as: the next print is then true on that printer.
  */
 public final class PatternPdf {
+    /** What may be replaced by such a file. */
+    public static final FileKind KIND = TruePdf.KIND;
+
     private static final List<String> PRINTING = List.of(
             "Print at 100\u00a0%, actual size: not \"fit to page\". Then measure the square on each page. If it is not"
                     + " 50.0\u00a0mm both ways, tell the program what it measures, and print again.",

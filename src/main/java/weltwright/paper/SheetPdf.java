@@ -9,8 +9,9 @@ import java.util.Locale;
 import java.util.Optional;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.ReferenceSheet;
 import weltwright.ground.ReferenceSheet.Marker;
+import weltwright.ground.ReferenceSheet;
+import weltwright.io.FileKind;
 import weltwright.measure.PrintScale;
 
 /**
@@ -22,6 +23,9 @@ import weltwright.measure.PrintScale;
  * way of the knife, has its length named between two lines.
  */
 public final class SheetPdf {
+    /** What may be replaced by such a file. */
+    public static final FileKind KIND = TruePdf.KIND;
+
     private static final Color LINES = new Color(0xA9C6DE);
     private static final Color WORDS = new Color(0x6F9CC4);
     private static final double LINE_MM = 0.25;
