@@ -10,12 +10,15 @@ import weltwright.sheath.Piece;
  * @param edges of all pieces, piece by piece, each round its piece
  * @param order what to do, first to last
  * @param hardware what is bought for it
+ * @param finalChecks what to look at before it is handed over, as plain sentences
  */
-public record BenchPlan(List<Edge> edges, OrderOfWork order, List<HardwareNeed> hardware) {
+public record BenchPlan(
+        List<Edge> edges, OrderOfWork order, List<HardwareNeed> hardware, List<String> finalChecks) {
 
     public BenchPlan {
         edges = List.copyOf(edges);
         hardware = List.copyOf(hardware);
+        finalChecks = List.copyOf(finalChecks);
     }
 
     /** Those of one piece, in their order round it. */
@@ -30,6 +33,7 @@ public record BenchPlan(List<Edge> edges, OrderOfWork order, List<HardwareNeed> 
         return new BenchPlan(
                 edges,
                 WorkDraft.order(pattern, joins, edges),
-                HardwareNeed.of(pattern));
+                HardwareNeed.of(pattern),
+                FinalChecks.of(pattern));
     }
 }

@@ -12,7 +12,7 @@ final class EdgeTools {
     /** How far from a single edge a groove runs. Common practice. */
     static final double GROOVE_FROM_EDGE_MM = 25.4 / 8;
 
-    /** The widths of a slicker's grooves, in sixteenths of an inch. */
+    /** The widths of a slicker's slots, in sixteenths of an inch. */
     private static final List<Integer> SLICKER_SIXTEENTHS = List.of(2, 3, 4, 5, 6, 8, 10, 12);
 
     private EdgeTools() {}
@@ -24,15 +24,15 @@ final class EdgeTools {
     }
 
     /**
-     * The narrowest groove that takes the edge, which bevelling leaves no thicker than the leather; for an edge that is
-     * thicker than all grooves, the flat of the slicker.
+     * The narrowest slot that takes the edge, which bevelling leaves no thicker than the leather; for an edge that is
+     * thicker than all slots, the flat of the slicker.
      */
     static String slicker(double thicknessMm) {
         return SLICKER_SIXTEENTHS.stream()
                 .map(sixteenths -> sixteenths * Unit.INCH.inMm() / 16)
-                .filter(groove -> groove >= thicknessMm)
+                .filter(slot -> slot >= thicknessMm)
                 .findFirst()
-                .map(groove -> "groove " + both(groove))
+                .map(slot -> "slot " + both(slot))
                 .orElse("flat side");
     }
 

@@ -7,13 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import weltwright.sheath.Piece;
+import weltwright.sheath.SideUp;
 
 /** What is done to the edges: to those of single leather, and to those of a sewn stack as one. */
 final class EdgeWork {
     private static final String SEWN_EDGE = "sewn edge of the ";
+    private static final List<Step> SINGLE = List.of(Step.GROOVE, Step.BEVEL, Step.SAND, Step.BURNISH);
 
     private final Work work;
 
@@ -21,39 +22,67 @@ final class EdgeWork {
         this.work = work;
     }
 
-    /** Grooves, bevels and burnishes the edges of single leather, and grooves the rows that stitches lie in. */
+    /** Grooves, bevels, sands, dyes and burnishes single leather, and grooves the rows that stitches lie in. */
     List<Operation> singleEdges() {
-        List<Operation> all = new ArrayList<>();
-        for (Piece piece : work.pattern.pieces()) {
-            Map<Edge, List<Operation>> done = new LinkedHashMap<>();
-            for (Step step : List.of(Step.GROOVE, Step.BEVEL, Step.BURNISH)) {
-                Predicate<Edge> now = edge -> edge.state() != EdgeState.SEWN || step == Step.GROOVE;
-                groups(piece, step, now).forEach((treatment, alike) -> {
-                    Operation operation = onEdges(piece.name(), treatment, alike);
-                    work.after(work.cuts.get(piece.name()), operation, "there is no edge before the cut");
-                    alike.forEach(edge ->
-                            done.computeIfAbsent(edge, key -> new ArrayList<>()).add(operation));
+        Map<Edge, List<Operation>> done = new LinkedHashMap<>();
+        for (Step step : SINGLE) {
+            groups(step).forEach((treatment, alike) -> {
+                Operation operation = work.add(onEdges(treatment, alike));
+                alike.forEach(edge -> {
+                    work.after(work.cuts.get(edge.piece()), operation, "there is no edge before the cut");
+                    work.doneFlat(edge.piece(), operation);
+                    done.computeIfAbsent(edge, key -> new ArrayList<>()).add(operation);
                 });
-            }
-            done.forEach(this::constrainEdge);
-            done.values().forEach(all::addAll);
+            });
         }
+        done.forEach(this::constrainEdge);
+        List<Operation> all = done.values().stream().flatMap(List::stream).distinct().toList();
+        dye(all);
         return all;
     }
 
-    /** Like treatments of a piece's edges are one operation. */
-    private Map<Treatment, List<Edge>> groups(Piece piece, Step step, Predicate<Edge> now) {
+    /** Like treatments are one operation, whichever pieces the edges are of. */
+    private Map<Treatment, List<Edge>> groups(Step step) {
         Map<Treatment, List<Edge>> groups = new LinkedHashMap<>();
-        work.edges.stream()
-                .filter(edge -> edge.piece().equals(piece.name()) && now.test(edge))
-                .forEach(edge -> edge.treatments().stream()
+        for (Edge edge : work.edges) {
+            if (edge.state() != EdgeState.SEWN || step == Step.GROOVE) {
+                edge.treatments().stream()
                         .filter(treatment -> treatment.step() == step)
                         .forEach(treatment ->
-                                groups.computeIfAbsent(treatment, key -> new ArrayList<>()).add(edge)));
+                                groups.computeIfAbsent(treatment, key -> new ArrayList<>()).add(edge));
+            }
+        }
         return groups;
     }
 
-    private Operation onEdges(String piece, Treatment treatment, List<Edge> on) {
+    private Operation onEdges(Treatment treatment, List<Edge> on) {
+        Map<String, List<Edge>> byPiece = on.stream()
+                .collect(Collectors.groupingBy(Edge::piece, LinkedHashMap::new, Collectors.toList()));
+        String where = byPiece.entrySet().stream()
+                .map(entry -> named(entry.getKey(), entry.getValue()))
+                .collect(Collectors.joining("; "));
+        double mm = on.stream().mapToDouble(edge -> edge.line().lengthMm()).sum();
+        String what = switch (treatment.step()) {
+            case GROOVE -> "Groove %s, on the grain side".formatted(where);
+            case BEVEL -> "Bevel %s, %s".formatted(where, treatment.side().words());
+            case SAND -> "Sand the bevelled edges of %s smooth".formatted(Words.the(List.copyOf(byPiece.keySet())));
+            default -> "Burnish %s".formatted(where);
+        };
+        double minutes = switch (treatment.step()) {
+            case GROOVE -> WorkTimes.groove(mm);
+            case BEVEL -> WorkTimes.bevel(mm);
+            case SAND -> WorkTimes.sand(mm);
+            default -> WorkTimes.burnish(mm);
+        };
+        Phase phase = treatment.step() == Step.GROOVE ? Phase.HOLES : Phase.EDGES;
+        Operation operation = Operation.of(phase, treatment.step(), List.copyOf(byPiece.keySet()), what)
+                .with(treatment.tool(), treatment.size())
+                .taking(minutes)
+                .beforeAssembly(on.stream().anyMatch(Edge::finishedBeforeAssembly));
+        return treatment.step() == Step.SAND ? operation.noting("Wear a mask.") : operation;
+    }
+
+    private String named(String piece, List<Edge> on) {
         boolean allRound = work.edges.stream()
                 .filter(edge -> edge.piece().equals(piece))
                 .allMatch(edge -> edge.state() != EdgeState.SEWN && on.contains(edge));
@@ -62,14 +91,7 @@ final class EdgeWork {
                 .distinct()
                 .map(name -> named(on.stream().filter(edge -> edge.name().equals(name)).toList()))
                 .toList();
-        String where = (allRound ? "the edges" : Words.and(names)) + " of the " + piece;
-        String what = switch (treatment.step()) {
-            case GROOVE -> "Groove " + where + ", on the grain side";
-            case BEVEL -> "Bevel " + where + ", " + treatment.side().words();
-            default -> "Burnish " + where;
-        };
-        boolean before = on.stream().anyMatch(Edge::finishedBeforeAssembly);
-        return work.add(treatment.step(), what, List.of(piece), treatment.tool(), treatment.size(), before);
+        return (allRound ? "the edges" : Words.and(names)) + " of the " + piece;
     }
 
     /**
@@ -85,12 +107,11 @@ final class EdgeWork {
 
     private void constrainEdge(Edge edge, List<Operation> done) {
         for (int i = 0; i + 1 < done.size(); i++) {
-            work.after(
-                    done.get(i),
-                    done.get(i + 1),
-                    done.get(i + 1).step() == Step.BEVEL
-                            ? "the groover runs along a square edge"
-                            : "an edge is burnished round");
+            work.after(done.get(i), done.get(i + 1), switch (done.get(i + 1).step()) {
+                case BEVEL -> "the groover runs along a square edge";
+                case SAND -> "sanding takes away what the edger leaves";
+                default -> "only a smooth edge burnishes";
+            });
         }
         Optional<Join> join = work.joins.stream()
                 .filter(candidate -> edge.join().equals(Optional.of(candidate.name())))
@@ -106,33 +127,119 @@ final class EdgeWork {
             }
             join.map(j -> work.closings.get(j.name())).ifPresent(closing ->
                     work.after(operation, closing, "out of reach once the " + edge.join().get() + " is closed"));
+            if (work.folds.containsKey(edge.piece())) {
+                work.after(operation, work.folds.get(edge.piece()), "edges are worked while the leather lies flat");
+            }
         }
     }
 
-    /** Trims, bevels and burnishes the edge of a sewn stack, as one. */
-    List<Operation> sewnEdges(Join join) {
+    /** Dyes what will be seen, while every part of it can be reached and before burnishing closes the edges. */
+    private void dye(List<Operation> edgeWork) {
+        List<Piece> seen = work.pattern.pieces().stream()
+                .filter(piece -> SideUp.of(work.pattern, piece) != SideUp.EITHER && !work.isCover(piece))
+                .toList();
+        if (seen.isEmpty()) {
+            return;
+        }
+        List<String> names = seen.stream().map(Piece::name).toList();
+        Operation dye = work.add(Operation.of(
+                        Phase.EDGES, Step.DYE, names, "Dye " + Words.the(names) + ", unless left natural")
+                .with("dye, wool dauber", "")
+                .noting("Keep it off what is glued. Gloves, open window.")
+                .taking(WorkTimes.dye(seen.stream().mapToDouble(EdgeWork::areaMm2).sum()))
+                .thenWaiting(WorkTimes.DYE_DRIES_MIN));
+        for (String piece : names) {
+            work.after(work.prepared.get(piece), dye, "marks and skiving come first");
+            work.punches.get(piece).forEach(punch -> work.after(punch, dye, "it runs into the holes"));
+            if (work.folds.containsKey(piece)) {
+                work.after(dye, work.folds.get(piece), "it is dyed flat");
+            }
+            work.doneFlat(piece, dye);
+        }
+        edgeWork.forEach(operation -> {
+            if (operation.step() == Step.BURNISH) {
+                work.after(dye, operation, "a burnished edge takes no dye");
+            } else {
+                work.after(operation, dye, "what is cut or sanded after dyeing is pale");
+            }
+        });
+        work.pattern.fastenings().forEach(fastening -> fastening.layers().stream()
+                .filter(layer -> names.contains(layer.piece()))
+                .forEach(layer -> work.after(dye, work.fixings.get(fastening.name()), "no dye gets under a cap")));
+        work.joins.stream()
+                .filter(join -> join.pieceNames().stream().anyMatch(names::contains))
+                .forEach(join -> work.after(dye, work.closings.get(join.name()), "no dye gets between the layers"));
+    }
+
+    private static double areaMm2(Piece piece) {
+        return Math.abs(piece.outline().signedAreaMm2());
+    }
+
+    /** Trims, bevels, sands, dyes and burnishes the edge of a sewn stack, as one; the sheath is formed in between. */
+    SewnEdges sewnEdges(Join join) {
         List<Edge> sewn = work.edges.stream()
                 .filter(edge -> edge.state() == EdgeState.SEWN && edge.join().equals(Optional.of(join.name())))
                 .toList();
-        List<Operation> done = new ArrayList<>();
-        Operation last = work.fixings.get(join.name());
-        for (Step step : List.of(Step.TRIM, Step.BEVEL, Step.BURNISH)) {
-            Set<Treatment> treatments = sewn.stream()
+        double mm = sewn.stream().mapToDouble(edge -> edge.line().lengthMm()).max().orElse(0);
+        List<Operation> square = new ArrayList<>();
+        List<Operation> smooth = new ArrayList<>();
+        String edge = "the " + SEWN_EDGE + join.name();
+        for (Treatment treatment : treatments(sewn)) {
+            Operation operation = switch (treatment.step()) {
+                case TRIM -> Operation.of(Phase.SHAPE, Step.TRIM, join.pieceNames(), "Trim and sand " + edge + " flush")
+                        .noting("Wear a mask.")
+                        .taking(WorkTimes.trim(mm));
+                case BEVEL -> Operation.of(
+                                Phase.SHAPE, Step.BEVEL, join.pieceNames(), "Bevel " + edge + ", face and back")
+                        .taking(WorkTimes.bevel(2 * mm));
+                case SAND -> Operation.of(Phase.FINISH, Step.SAND, join.pieceNames(), "Sand " + edge + " smooth and round")
+                        .noting("Wear a mask.")
+                        .taking(WorkTimes.sand(2 * mm));
+                default -> Operation.of(
+                                Phase.FINISH, Step.BURNISH, join.pieceNames(), "Burnish " + edge + ", all layers as one")
+                        .taking(WorkTimes.burnish(2 * mm));
+            };
+            if (treatment.step() == Step.BURNISH) {
+                smooth.add(work.add(Operation.of(
+                                Phase.FINISH, Step.DYE, join.pieceNames(), "Dye " + edge + ", unless left natural")
+                        .with("edge dye, small brush", "")
+                        .taking(5)
+                        .thenWaiting(WorkTimes.EDGE_DYE_DRIES_MIN)));
+            }
+            boolean beforeForming = operation.phase() == Phase.SHAPE;
+            (beforeForming ? square : smooth).add(work.add(operation.with(treatment.tool(), treatment.size())));
+        }
+        inThisOrder(square, work.fixings.get(join.name()), "the layers are one only when sewn", "flush before round");
+        inThisOrder(smooth, null, "", "sanded, then dyed, then burnished");
+        return new SewnEdges(square, smooth);
+    }
+
+    /**
+     * The work on the edge of a stack.
+     *
+     * @param square what is done before the sheath is formed
+     * @param smooth what is done after, when water has raised the fibres of the edge
+     */
+    record SewnEdges(List<Operation> square, List<Operation> smooth) {}
+
+    private void inThisOrder(List<Operation> operations, Operation first, String whyFirst, String why) {
+        Operation last = first;
+        for (Operation operation : operations) {
+            if (last != null) {
+                work.after(last, operation, last == first ? whyFirst : why);
+            }
+            last = operation;
+        }
+    }
+
+    private static List<Treatment> treatments(List<Edge> sewn) {
+        Set<Treatment> treatments = new LinkedHashSet<>();
+        for (Step step : List.of(Step.TRIM, Step.BEVEL, Step.SAND, Step.BURNISH)) {
+            sewn.stream()
                     .flatMap(edge -> edge.treatments().stream())
                     .filter(treatment -> treatment.step() == step)
-                    .collect(Collectors.toCollection(LinkedHashSet::new));
-            for (Treatment treatment : treatments) {
-                String what = switch (step) {
-                    case TRIM -> "Trim and sand the " + SEWN_EDGE + join.name() + " flush";
-                    case BEVEL -> "Bevel the " + SEWN_EDGE + join.name() + ", face and back";
-                    default -> "Burnish the " + SEWN_EDGE + join.name() + ", all layers as one";
-                };
-                Operation operation = work.add(step, what, join.pieceNames(), treatment.tool(), treatment.size(), false);
-                work.after(last, operation, step == Step.TRIM ? "the layers are one only when sewn" : "flush before round");
-                last = operation;
-                done.add(operation);
-            }
+                    .forEach(treatments::add);
         }
-        return done;
+        return List.copyOf(treatments);
     }
 }

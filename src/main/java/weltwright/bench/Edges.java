@@ -290,6 +290,7 @@ final class Edges {
             treatments.add(
                     Treatment.bevel(stack ? Treatment.Side.OUTSIDE : Treatment.Side.BOTH, piece.thicknessMm()));
         }
+        treatments.add(Treatment.sand());
         treatments.add(Treatment.burnish(thicknessMm));
         return treatments;
     }

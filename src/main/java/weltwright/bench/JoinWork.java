@@ -1,7 +1,8 @@
 package weltwright.bench;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import weltwright.sheath.Fastening;
 import weltwright.sheath.Hardware;
@@ -15,40 +16,111 @@ final class JoinWork {
         this.work = work;
     }
 
-    void glueAndStitch(Join join) {
+    void all() {
+        work.joins.stream().filter(join -> join.seam().isPresent()).forEach(this::glueAndStitch);
+        work.pattern.fastenings().forEach(this::setHardware);
+        patchesBeforeWhatClosesOverThem();
+        work.pattern.fastenings().forEach(this::cover);
+    }
+
+    private void glueAndStitch(Join join) {
         Seam seam = join.seam().orElseThrow();
-        Operation glue = work.add(Step.GLUE, Gluing.of(join), join.pieceNames(), "contact cement", "");
-        Operation stitch = work.add(
-                Step.STITCH,
-                String.format(Locale.ROOT, "Sew the %s: %d stitches, and %d back at each end",
-                        join.name(), seam.stitchCount(), seam.backStitches()),
-                join.pieceNames(),
-                "two needles, awl",
-                Words.text("thread of %.1f m", new SaddleStitch(seam).metresToCut()));
+        SeamTools tools = new SeamTools(seam);
+        Operation glue = work.add(Operation.of(Phase.JOIN, Step.GLUE, join.pieceNames(), Gluing.of(join))
+                .with("contact cement", Gluing.reach(join))
+                .noting(Gluing.HOW)
+                .taking(8)
+                .thenWaiting(WorkTimes.CEMENT_DRIES_MIN));
+        int sewn = seam.stitchCount() + 2 * seam.backStitches();
+        Operation stitch = work.add(Operation.of(
+                        Phase.JOIN,
+                        Step.STITCH,
+                        join.pieceNames(),
+                        "Sew the %s: %d stitches, and %d back at each end"
+                                .formatted(join.name(), seam.stitchCount(), seam.backStitches()))
+                .with(
+                        Words.text("2 needles %s, awl %.1f mm", tools.needle(), tools.awlWidthMm()),
+                        Words.text("%.1f m of %.1f mm thread", new SaddleStitch(seam).metresToCut(), tools.threadMm()))
+                .taking(WorkTimes.stitch(sewn)));
         join(join.name(), join.pieceNames(), glue, "the holes are punched while the leather lies flat");
         work.fixings.put(join.name(), stitch);
         work.after(glue, stitch, "glue holds the holes over one another");
     }
 
-    void setHardware(Fastening fastening) {
+    /** Glue holds on flesh and on roughened grain, not on a smooth one. */
+    void roughen() {
+        Set<String> pieces = new LinkedHashSet<>();
+        List<String> faces = new ArrayList<>();
+        for (Join join : work.joins) {
+            if (join.seam().isPresent()) {
+                faces.addAll(Gluing.grainFaces(join));
+                Gluing.piecesWithGrainFaces(join).forEach(pieces::add);
+            }
+        }
+        if (faces.isEmpty()) {
+            return;
+        }
+        Operation roughen = work.add(Operation.of(
+                        Phase.JOIN, Step.ROUGHEN, List.copyOf(pieces), "Roughen the grain where it is glued: "
+                                + Words.and(faces.stream().distinct().toList()))
+                .with("coarse paper", "grit 80")
+                .taking(2 + 2 * faces.size()));
+        for (String piece : pieces) {
+            work.after(work.prepared.get(piece), roughen, "the marks say where");
+            work.flat.getOrDefault(piece, Set.of())
+                    .forEach(done -> work.after(done, roughen, "a rough grain drinks dye and frays at the edger"));
+            if (work.folds.containsKey(piece)) {
+                work.after(work.folds.get(piece), roughen, "water smooths the grain again");
+            }
+        }
+        for (Join join : work.joins) {
+            if (join.seam().isPresent() && !Gluing.grainFaces(join).isEmpty()) {
+                work.after(roughen, work.closings.get(join.name()), "glue does not hold on smooth grain");
+            }
+        }
+    }
+
+    private void setHardware(Fastening fastening) {
         List<String> names = fastening.layers().stream().map(Seam.Layer::piece).distinct().toList();
-        String on = Words.and(names.stream().map(name -> "the " + name).toList());
-        Operation operation = switch (fastening.kind()) {
-            case RIVET -> work.add(
-                    Step.RIVET,
-                    "Set the " + counted(fastening) + " through " + on,
-                    names,
-                    "setter, anvil",
-                    Words.text("through %.1f mm", fastening.stackMm()));
-            case SNAP -> work.add(Step.RIVET, "Set the halves of the " + fastening.name() + " in " + on, names,
-                    "snap setter", "");
-            case EYELET -> work.add(
-                    Step.RIVET, "Set the " + counted(fastening) + " in " + on, names, "eyelet setter", "");
-            case RING -> work.add(Step.RIVET, "Put the ring into " + on, names, "by hand",
-                    fastening.hardware().name());
-        };
+        String on = Words.the(names);
+        Operation operation = work.add(switch (fastening.kind()) {
+            case RIVET -> Operation.of(
+                            Phase.JOIN,
+                            Step.RIVET,
+                            names,
+                            "Set the %s through %s%s".formatted(
+                                    counted(fastening),
+                                    on,
+                                    fastening.cover().isPresent() ? ", their flat heads inside" : ""))
+                    .with("setter, anvil", Words.text("through %.1f mm", fastening.stackMm()))
+                    .noting("Wear glasses.")
+                    .taking(2 + 2.0 * fastening.count());
+            case SNAP -> Work.hasHalves(fastening)
+                    ? firstHalf(fastening)
+                    : Operation.of(Phase.JOIN, Step.RIVET, names, "Set the %s in %s".formatted(fastening.name(), on))
+                            .with("snap setter", "")
+                            .taking(5);
+            case EYELET -> Operation.of(
+                            Phase.JOIN, Step.RIVET, names, "Set the %s in %s".formatted(counted(fastening), on))
+                    .with("eyelet setter", "")
+                    .taking(2 + 2.0 * fastening.count());
+            case RING -> Operation.of(Phase.JOIN, Step.RIVET, names, "Put the ring into %s".formatted(on))
+                    .with("by hand", fastening.hardware().name())
+                    .taking(1);
+        });
         join(fastening.name(), names, operation, "the post needs its hole");
         work.fixings.put(fastening.name(), operation);
+    }
+
+    private static Operation firstHalf(Fastening snap) {
+        Seam.Layer stud = snap.layers().get(snap.layers().size() - 1);
+        return Operation.of(
+                        Phase.JOIN,
+                        Step.RIVET,
+                        List.of(stud.piece()),
+                        "Set the stud of the %s in the end of the %s that goes under".formatted(snap.name(), stud.piece()))
+                .with("snap setter", "")
+                .taking(5);
     }
 
     private static String counted(Fastening fastening) {
@@ -61,6 +133,9 @@ final class JoinWork {
             work.after(work.cuts.get(piece), closing, "what is not cut cannot be joined");
             work.after(work.prepared.get(piece), closing, "the marks say where it is laid");
             work.punches.get(piece).forEach(punch -> work.after(punch, closing, whyPunched));
+            if (work.folds.containsKey(piece)) {
+                work.after(work.folds.get(piece), closing, "damp leather takes no glue, and joined leather no bend");
+            }
         }
     }
 
@@ -68,7 +143,7 @@ final class JoinWork {
      * Neither needle nor anvil gets behind the outer layers of a closed stack, or between a piece and its own folded end; and
      * a ring goes into a strap before the strap is closed.
      */
-    void patchesBeforeWhatClosesOverThem() {
+    private void patchesBeforeWhatClosesOverThem() {
         for (Fastening fastening : work.pattern.fastenings()) {
             for (Join join : work.joins) {
                 boolean shared = fastening.layers().stream().anyMatch(layer -> join.joins(layer.piece()));
@@ -91,5 +166,27 @@ final class JoinWork {
                 }
             }
         }
+    }
+
+    /** Thin leather over the heads inside, once they are set and before the sheath is closed. */
+    private void cover(Fastening fastening) {
+        fastening.cover().ifPresent(cover -> {
+            Operation glue = work.add(Operation.of(
+                            Phase.JOIN,
+                            Step.GLUE,
+                            List.of(cover),
+                            "Glue the %s over the heads of the %s, its grain to the blade"
+                                    .formatted(cover, fastening.name()))
+                    .with("contact cement", "both faces, all over")
+                    .taking(3)
+                    .thenWaiting(WorkTimes.CEMENT_DRIES_MIN));
+            work.after(work.prepared.get(cover), glue, "it is cut and skived first");
+            work.after(work.fixings.get(fastening.name()), glue, "it lies over the heads");
+            for (Join join : work.joins) {
+                if (join.stack() && join.joins(fastening.layers().get(0).piece())) {
+                    work.after(glue, work.closings.get(join.name()), "it lies inside");
+                }
+            }
+        });
     }
 }

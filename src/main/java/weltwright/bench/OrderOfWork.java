@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
 /**
  * The operations in an order that respects all constraints.
  *
- * <p>It is Kahn's: of those operations that wait for nothing more, the next is always the one whose {@link Step} comes
- * first, and of equals the one that was named first. So the same pattern gives the same card, and like work stays together.
+ * <p>It is Kahn's: of those operations that wait for nothing more, the next is always the one whose {@link Phase}, then
+ * whose {@link Step} comes first, and of equals the one that was named first. So the same pattern gives the same card, and like work stays together.
  * (A. B. Kahn, "Topological sorting of large networks", Communications of the ACM 5 (11), 1962.)
  *
  * @param operations first to last
@@ -24,6 +24,11 @@ public record OrderOfWork(List<Operation> operations, List<Constraint> constrain
     public OrderOfWork {
         operations = List.copyOf(operations);
         constraints = List.copyOf(constraints);
+    }
+
+    /** All together, estimated; waits one after another, as for somebody who works on one sheath alone. */
+    public WorkTime time() {
+        return operations.stream().map(Operation::time).reduce(WorkTime.NONE, WorkTime::plus);
     }
 
     /**
@@ -41,7 +46,9 @@ public record OrderOfWork(List<Operation> operations, List<Constraint> constrain
             opens.computeIfAbsent(constraint.before(), key -> new ArrayList<>()).add(constraint.after());
         }
         PriorityQueue<Operation> ready =
-                new PriorityQueue<>(Comparator.comparing(Operation::step).thenComparing(place::get));
+                new PriorityQueue<>(Comparator.comparing(Operation::phase)
+                        .thenComparing(Operation::step)
+                        .thenComparing(place::get));
         named.stream().filter(operation -> !waitsFor.containsKey(operation)).forEach(ready::add);
         List<Operation> order = new ArrayList<>();
         while (!ready.isEmpty()) {

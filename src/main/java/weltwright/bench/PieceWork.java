@@ -3,9 +3,10 @@ package weltwright.bench;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import weltwright.geometry.Point;
@@ -15,37 +16,121 @@ import weltwright.sheath.Mark;
 import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
 
-/** What is done to each piece by itself before it is joined: cut, mark, skive, punch. */
+/** What is done to each piece by itself before it is joined: cut, mark, skive, punch, fold. */
 final class PieceWork {
+    /** From 7 oz on leather cracks at a fold unless it is cased. Common practice, from memory. */
+    private static final double CASED_FROM_MM = 7 * 25.4 / 64 - 0.01;
+
     private final Work work;
 
     PieceWork(Work work) {
         this.work = work;
     }
 
-    void cutMarkAndPunch(Piece piece) {
+    void all() {
+        cut();
+        mark();
+        work.pattern.pieces().forEach(this::skive);
+        work.pattern.pieces().forEach(piece -> {
+            work.punches.put(piece.name(), new ArrayList<>());
+            stitchHoles(piece);
+        });
+        roundHoles();
+        work.pattern.pieces().forEach(this::fold);
+    }
+
+    /** Pieces of one leather are cut one after another. */
+    private void cut() {
+        Map<String, List<Piece>> leathers = work.pattern.pieces().stream()
+                .collect(Collectors.groupingBy(
+                        piece -> Words.text("leather of %.1f mm", piece.thicknessMm()),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
+        leathers.forEach((leather, pieces) -> {
+            double mm = pieces.stream().mapToDouble(p -> p.count() * p.outline().lengthMm()).sum();
+            Operation cut = work.add(Operation.of(
+                            Phase.PREPARE,
+                            Step.CUT,
+                            names(pieces),
+                            "Cut " + Words.and(pieces.stream()
+                                    .map(p -> p.count() == 1 ? "the " + p.name() : p.count() + " of the " + p.name())
+                                    .toList()))
+                    .with("knife, on a board", leather)
+                    .taking(WorkTimes.cut(mm)));
+            pieces.forEach(piece -> {
+                work.cuts.put(piece.name(), cut);
+                work.prepared.put(piece.name(), cut);
+            });
+        });
+    }
+
+    private void mark() {
+        List<Piece> marked = work.pattern.pieces().stream()
+                .filter(piece -> !lines(List.of(piece)).isEmpty())
+                .toList();
+        if (!marked.isEmpty()) {
+            Operation mark = work.add(Operation.of(
+                            Phase.PREPARE, Step.MARK, names(marked), "Mark on the grain side: " + lines(marked))
+                    .with("scratch awl, folder", "")
+                    .taking(3.0 * marked.size()));
+            marked.forEach(piece -> next(piece.name(), mark, "the marks go on the cut leather"));
+        }
+        markForTheFleshSide();
+    }
+
+    /** The pattern lies on the grain; what is punched from the flesh side is pricked through, that it shows there. */
+    private void markForTheFleshSide() {
+        Set<String> pieces = new LinkedHashSet<>();
+        List<String> rows = new ArrayList<>();
+        int holes = 0;
+        for (Join join : work.joins) {
+            for (int i = 0; i < join.layers().size() && join.seam().isPresent(); i++) {
+                if (isPunchedFromTheFleshSide(join, i)) {
+                    Seam.Layer layer = join.layers().get(i);
+                    pieces.add(layer.piece());
+                    rows.add("of the %s in the %s".formatted(join.name(), where(layer)));
+                    holes += layer.holes().size();
+                }
+            }
+        }
+        if (pieces.isEmpty()) {
+            return;
+        }
+        Operation prick = work.add(Operation.of(
+                        Phase.PREPARE,
+                        Step.MARK,
+                        List.copyOf(pieces),
+                        "Prick the holes " + Words.and(rows) + " straight through, so that they show on the flesh side")
+                .with("fine awl", "")
+                .noting("Or make no holes there: once glued, pierce them with the awl through those already punched.")
+                .taking(WorkTimes.prick(holes)));
+        pieces.forEach(piece -> next(piece, prick, "the pattern lies on the grain side"));
+    }
+
+    private static boolean isPunchedFromTheFleshSide(Join join, int layer) {
+        return !join.isInside(layer) && !join.layers().get(layer).chiselled();
+    }
+
+    private static String where(Seam.Layer layer) {
+        return layer.piece() + (layer.part().isEmpty() ? "" : ", " + layer.part());
+    }
+
+    private void skive(Piece piece) {
         String name = piece.name();
-        Operation cut = work.add(
-                Step.CUT,
-                piece.count() == 1 ? "Cut the " + name : "Cut " + piece.count() + " of the " + name,
-                name,
-                "knife, on a board",
-                Words.text("leather of %.1f mm", piece.thicknessMm()));
-        work.cuts.put(name, cut);
-        work.prepared.put(name, cut);
-        String lines = lines(piece);
-        if (!lines.isEmpty()) {
-            next(name, work.add(Step.MARK, "Mark on the " + name + ": " + lines, name, "scratch awl, folder", ""),
-                    "the marks go on the cut leather");
-        }
         if (has(piece, Mark.Kind.SKIVE)) {
-            next(name, work.add(Step.SKIVE, "Skive the end of the " + name + " to nothing", name, "skiving knife", ""),
-                    "it is pared down from the mark on");
+            next(name, work.add(Operation.of(
+                                    Phase.PREPARE, Step.SKIVE, List.of(name), "Skive the end of the " + name + " to nothing")
+                            .with("skiving knife", "")
+                            .taking(3.0 * piece.count())),
+                    "it is skived from the mark on");
         }
-        List<Operation> punched = new ArrayList<>(stitchHoles(piece));
-        punched.addAll(roundHoles(piece));
-        punched.forEach(punch -> work.after(work.prepared.get(name), punch, "the holes stand where they are marked"));
-        work.punches.put(name, punched);
+        if (work.isCover(piece)) {
+            next(name, work.add(Operation.of(
+                                    Phase.PREPARE, Step.SKIVE, List.of(name), "Skive the " + name + " thin all round")
+                            .with("skiving knife", "")
+                            .taking(3)),
+                    "it is skived once it is cut");
+        }
     }
 
     private void next(String piece, Operation operation, String why) {
@@ -53,16 +138,20 @@ final class PieceWork {
         work.prepared.put(piece, operation);
     }
 
-    private static String lines(Piece piece) {
+    private static List<String> names(List<Piece> pieces) {
+        return pieces.stream().map(Piece::name).toList();
+    }
+
+    private static String lines(List<Piece> pieces) {
         Map<Mark.Kind, String> words = new LinkedHashMap<>();
-        words.put(Mark.Kind.FOLD, "the folds");
-        words.put(Mark.Kind.STITCH_ROW, "the stitch row");
-        words.put(Mark.Kind.IRON, "where the irons are set");
-        words.put(Mark.Kind.NOTCH, "the notches");
-        words.put(Mark.Kind.SKIVE, "where it is skived");
-        words.put(Mark.Kind.PLACE, "where other leather is laid on");
+        words.put(Mark.Kind.FOLD, "folds");
+        words.put(Mark.Kind.STITCH_ROW, "stitch rows");
+        words.put(Mark.Kind.IRON, "irons");
+        words.put(Mark.Kind.NOTCH, "notches");
+        words.put(Mark.Kind.SKIVE, "skiving");
+        words.put(Mark.Kind.PLACE, "what is laid on");
         return Words.and(words.entrySet().stream()
-                .filter(entry -> has(piece, entry.getKey()))
+                .filter(entry -> pieces.stream().anyMatch(piece -> has(piece, entry.getKey())))
                 .map(Map.Entry::getValue)
                 .toList());
     }
@@ -72,29 +161,33 @@ final class PieceWork {
     }
 
     /** Irons lean; so a layer through which they come out is struck from its other side, that the slants meet. */
-    private List<Operation> stitchHoles(Piece piece) {
-        List<Operation> punched = new ArrayList<>();
+    private void stitchHoles(Piece piece) {
         for (Join join : work.joins) {
             if (join.seam().isEmpty()) {
                 continue;
             }
             join.layersOf(piece).forEach(i -> {
                 Seam.Layer layer = join.layers().get(i);
-                String where = piece.name() + (layer.part().isEmpty() ? "" : ", " + layer.part());
                 String side = join.isInside(i)
                         ? piece.count() == 1 ? "" : ", in each of them"
                         : layer.chiselled() ? ", from the grain side" : ", from the flesh side";
                 String irons = layer.chiselled() ? ": " + irons(layer.holes(), join.seam().get().closed()) : "";
-                punched.add(work.add(
-                        Step.PUNCH,
-                        String.format(Locale.ROOT, "Punch %d holes of the %s in the %s%s%s",
-                                layer.holes().size(), join.name(), where, side, irons),
-                        piece.name(),
-                        "pricking iron or chisel",
-                        pitch(join.seam().get().pitchMm())));
+                punched(piece, work.add(Operation.of(
+                                Phase.HOLES,
+                                Step.PUNCH,
+                                List.of(piece.name()),
+                                "Punch %d holes of the %s in the %s%s%s"
+                                        .formatted(layer.holes().size(), join.name(), where(layer), side, irons))
+                        .with("pricking iron or chisel", pitch(join.seam().get().pitchMm()))
+                        .taking(WorkTimes.punch(piece.count() * layer.holes().size()))));
             });
         }
-        return punched;
+    }
+
+    private void punched(Piece piece, Operation punch) {
+        work.after(work.prepared.get(piece.name()), punch, "the holes stand where they are marked");
+        work.punches.get(piece.name()).add(punch);
+        work.doneFlat(piece.name(), punch);
     }
 
     /** How often an iron of which number of teeth is set. */
@@ -103,38 +196,61 @@ final class PieceWork {
                 .collect(Collectors.groupingBy(
                         IronSteps.Step::teeth, () -> new TreeMap<>(Comparator.reverseOrder()), Collectors.counting()));
         return Words.and(settings.entrySet().stream()
-                .map(entry -> String.format(Locale.ROOT, "%d teeth %s",
+                .map(entry -> "%d teeth %s".formatted(
                         entry.getKey(), entry.getValue() == 1 ? "once" : entry.getValue() + " times"))
                 .toList());
     }
 
-    private List<Operation> roundHoles(Piece piece) {
+    /** Alike holes are punched one after another, in whichever piece; one that is found on the knife is left for later. */
+    private void roundHoles() {
         record Alike(Hole.Use use, double diameterMm) {}
-        Map<Alike, Long> round = piece.holes().stream()
-                .filter(hole -> hole.use() != Hole.Use.STITCH)
-                .collect(Collectors.groupingBy(
-                        hole -> new Alike(hole.use(), hole.diameterMm()), LinkedHashMap::new, Collectors.counting()));
-        List<Operation> punched = new ArrayList<>();
-        round.forEach((alike, count) -> {
+        Map<Alike, Map<Piece, Integer>> round = new LinkedHashMap<>();
+        for (Piece piece : work.pattern.pieces()) {
+            for (Hole hole : piece.holes()) {
+                if (hole.use() != Hole.Use.STITCH && !work.isSetOnTheKnife(piece, hole)) {
+                    round.computeIfAbsent(new Alike(hole.use(), hole.diameterMm()), key -> new LinkedHashMap<>())
+                            .merge(piece, 1, Integer::sum);
+                }
+            }
+        }
+        round.forEach((alike, pieces) -> {
+            int count = pieces.values().stream().mapToInt(Integer::intValue).sum();
             String use = switch (alike.use()) {
                 case DRAIN -> "drain";
                 case RIVET -> "rivet";
                 case SNAP -> "snap";
                 case STITCH -> throw new IllegalStateException("a stitch is no round hole");
             };
-            punched.add(work.add(
-                    Step.PUNCH,
-                    count == 1
-                            ? String.format(Locale.ROOT, "Punch the %s hole in the %s", use, piece.name())
-                            : String.format(Locale.ROOT, "Punch the %d %s holes in the %s", count, use, piece.name()),
-                    piece.name(),
-                    "round punch",
-                    EdgeTools.both(alike.diameterMm())));
+            List<String> names = pieces.keySet().stream().map(Piece::name).toList();
+            Operation punch = work.add(Operation.of(
+                            Phase.HOLES,
+                            Step.PUNCH,
+                            names,
+                            (count == 1 ? "Punch the %s hole in %s" : "Punch the " + count + " %s holes in %s")
+                                    .formatted(use, Words.the(names)))
+                    .with("round punch", EdgeTools.both(alike.diameterMm()))
+                    .taking(1 + count / 2.0));
+            pieces.keySet().forEach(piece -> punched(piece, punch));
         });
-        return punched;
+    }
+
+    /** Thick leather is cased and bent while it lies alone, and dries in that shape before glue comes on it. */
+    private void fold(Piece piece) {
+        String name = piece.name();
+        if (has(piece, Mark.Kind.FOLD) && piece.thicknessMm() >= CASED_FROM_MM) {
+            work.folds.put(name, work.add(Operation.of(
+                            Phase.JOIN,
+                            Step.CASE,
+                            List.of(name),
+                            "Case the " + name + " along its folds, bend it round, and let it dry so")
+                    .with("sponge, water, folder", "")
+                    .noting("Cased: damped, and left until its colour begins to come back.")
+                    .taking(5)
+                    .thenWaiting(WorkTimes.FOLD_DRIES_MIN)));
+        }
     }
 
     private static String pitch(double mm) {
-        return Words.text("%.2f mm, %.1f to the inch", mm, 25.4 / mm);
+        return Words.text("%.2f mm (%.1f/in)", mm, 25.4 / mm);
     }
 }

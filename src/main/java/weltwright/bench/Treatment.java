@@ -3,7 +3,7 @@ package weltwright.bench;
 /**
  * Something done to an edge.
  *
- * @param step groove, bevel, burnish or trim
+ * @param step groove, trim, bevel, sand or burnish
  * @param side which side of the leather
  * @param tool what it is done with
  * @param size of that tool, or its setting: of a groover, how far from the edge
@@ -41,7 +41,12 @@ public record Treatment(Step step, Side side, String tool, String size) {
         return new Treatment(Step.BURNISH, Side.BOTH, "slicker", EdgeTools.slicker(thicknessMm));
     }
 
+    /** Common practice: until no stroke of the edger shows. */
+    static Treatment sand() {
+        return new Treatment(Step.SAND, Side.BOTH, "paper on a block", "grit 240, then 400");
+    }
+
     static Treatment trim() {
-        return new Treatment(Step.TRIM, Side.BOTH, "knife, then sanding block", "grit 120, then 240");
+        return new Treatment(Step.TRIM, Side.BOTH, "knife, sanding block", "grit 120");
     }
 }

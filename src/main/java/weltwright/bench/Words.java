@@ -15,6 +15,11 @@ final class Words {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
+    /** "the face and the back". */
+    static String the(List<String> names) {
+        return and(names.stream().map(name -> "the " + name).toList());
+    }
+
     /** "throat", "throat and strap", "throat, strap and tail". */
     static String and(List<String> words) {
         int last = words.size() - 1;

@@ -6,7 +6,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import weltwright.sheath.Fastening;
+import weltwright.sheath.Hardware;
+import weltwright.sheath.Hole;
 import weltwright.sheath.Pattern;
+import weltwright.sheath.Piece;
+import weltwright.sheath.Seam;
 
 /** The operations and constraints as they are being gathered, and what later ones have to know of earlier ones. */
 final class Work {
@@ -25,6 +30,12 @@ final class Work {
     /** By piece: its holes. */
     final Map<String, List<Operation>> punches = new LinkedHashMap<>();
 
+    /** By piece: all that is done while it lies flat and dry: holes, edges, dye. */
+    final Map<String, Set<Operation>> flat = new LinkedHashMap<>();
+
+    /** By piece: its bending, where it is cased for that. */
+    final Map<String, Operation> folds = new LinkedHashMap<>();
+
     /** By join: what closes it, glue or rivets. */
     final Map<String, Operation> closings = new LinkedHashMap<>();
 
@@ -37,21 +48,41 @@ final class Work {
         this.edges = edges;
     }
 
-    Operation add(Step step, String work, String piece, String tool, String size) {
-        return add(step, work, List.of(piece), tool, size, false);
-    }
-
-    Operation add(Step step, String work, List<String> pieces, String tool, String size) {
-        return add(step, work, pieces, tool, size, false);
-    }
-
-    Operation add(Step step, String work, List<String> pieces, String tool, String size, boolean before) {
-        Operation operation = new Operation(step, work, pieces, tool, size, before);
+    Operation add(Operation operation) {
         operations.add(operation);
         return operation;
     }
 
     void after(Operation before, Operation after, String why) {
         constraints.add(new Constraint(before, after, why));
+    }
+
+    /** Notes that something is done to a piece while it is flat and dry. */
+    void doneFlat(String piece, Operation operation) {
+        flat.computeIfAbsent(piece, key -> new LinkedHashSet<>()).add(operation);
+    }
+
+    /** The half of a snap whose place is found on the knife: that on the outermost arm of its strap. */
+    List<Seam.Layer> setOnTheKnife() {
+        return pattern.fastenings().stream()
+                .filter(Work::hasHalves)
+                .map(fastening -> fastening.layers().get(0))
+                .toList();
+    }
+
+    static boolean hasHalves(Fastening fastening) {
+        return fastening.kind() == Hardware.Kind.SNAP && fastening.layers().size() > 1;
+    }
+
+    /** Whether a piece is glued over rivet heads. */
+    boolean isCover(Piece piece) {
+        return pattern.fastenings().stream()
+                .anyMatch(fastening -> fastening.cover().filter(piece.name()::equals).isPresent());
+    }
+
+    boolean isSetOnTheKnife(Piece piece, Hole hole) {
+        return setOnTheKnife().stream()
+                .filter(layer -> layer.piece().equals(piece.name()))
+                .anyMatch(layer -> layer.holes().contains(hole.centre()));
     }
 }

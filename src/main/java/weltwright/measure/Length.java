@@ -23,20 +23,30 @@ public record Length(double mm) {
         return inInches(RoundingMode.HALF_UP);
     }
 
+    /** In inches to the nearest sixteenth, as fine as a sheath is measured: "5 15/16 in". */
+    public String inSixteenths() {
+        return inInches(16, RoundingMode.HALF_UP);
+    }
+
     /** The same, rounded to the sixty-fourth that is asked for. */
     String inInches(RoundingMode rounding) {
-        long divisions = BigDecimal.valueOf(Math.abs(mm) / Unit.INCH.inMm() * INCH_DIVISIONS)
+        return inInches(INCH_DIVISIONS, rounding);
+    }
+
+    /** @param parts of an inch to round to, a power of two */
+    private String inInches(int parts, RoundingMode rounding) {
+        long divisions = BigDecimal.valueOf(Math.abs(mm) / Unit.INCH.inMm() * parts)
                 .setScale(9, RoundingMode.HALF_UP) // 9.525 mm is 24 sixty-fourths, whatever its last bit says
                 .setScale(0, rounding)
                 .longValueExact();
-        long whole = divisions / INCH_DIVISIONS;
-        long numerator = divisions % INCH_DIVISIONS;
+        long whole = divisions / parts;
+        long numerator = divisions % parts;
         String sign = mm < 0 && divisions > 0 ? "-" : "";
         if (numerator == 0) {
             return sign + whole + " in";
         }
-        long common = Long.lowestOneBit(numerator); // the only factors of 64 are powers of two
-        String fraction = numerator / common + "/" + INCH_DIVISIONS / common;
+        long common = Long.lowestOneBit(numerator); // the only factors of a power of two
+        String fraction = numerator / common + "/" + parts / common;
         return sign + (whole == 0 ? fraction : whole + " " + fraction) + " in";
     }
 

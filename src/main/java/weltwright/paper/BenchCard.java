@@ -14,8 +14,11 @@ import weltwright.bench.BenchPlan;
 import weltwright.bench.Edge;
 import weltwright.bench.HardwareNeed;
 import weltwright.bench.Operation;
+import weltwright.bench.Phase;
 import weltwright.bench.SaddleStitch;
+import weltwright.bench.SeamTools;
 import weltwright.bench.Step;
+import weltwright.bench.WorkTime;
 import weltwright.geometry.Point;
 import weltwright.measure.Length;
 import weltwright.measure.PrintScale;
@@ -24,6 +27,8 @@ import weltwright.paper.CardRow.Column;
 import weltwright.paper.CardRow.Kind;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
+import weltwright.sheath.Seam;
+import weltwright.sheath.SideUp;
 
 /**
  * The pages that lie on the bench beside the leather: the sheath as it will be, what goes into it, which edges to finish
@@ -33,7 +38,7 @@ final class BenchCard {
     private static final double MARGIN_MM = 14;
     private static final double FOOT_MM = 6;
     private static final double FOOT_SIZE_MM = 2.5;
-    private static final double VIEW_HEIGHT_MM = 88;
+    private static final double VIEW_HEIGHT_MM = 104;
     private static final double AIR_MM = 3;
     private static final double MM2_IN_CM2 = 100;
     private static final double MM2_IN_SQUARE_FOOT = 304.8 * 304.8;
@@ -114,20 +119,20 @@ final class BenchCard {
             flow.addProse(CardTitle.of(lettering, "Notes", "", widthMm), notes());
         }
         table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
-        table(flow, "Thread", "Saddle stitch: one thread for each seam, a needle at each of its ends.", threadColumns(),
+        table(flow, "Thread", "Saddle stitch: one thread for each seam, a needle at each of its ends. Thickness, needle and awl by rule of thumb.", threadColumns(),
                 thread());
         table(flow, "Hardware", "Sizes as the list of hardware has them: compare with what you have.", hardwareColumns(),
                 hardware());
         warnings(flow);
         table(flow, "Finish these edges before assembly",
-                "They are out of reach once the sheath is sewn. On the pattern: B, and an unbroken line inside the cut.",
+                "They are out of reach once the sheath is sewn. On the pattern: B, and an unbroken line inside the cut."
+                        + " Sand between edger and slicker.",
                 edgeColumns(), edges());
         if (cautionsBeforeTheWork) {
             flow.addTogether(cautions());
         }
-        table(flow, "The work, in order",
-                "Tick what is done. A bar beside a step: an edge that has to be finished before assembly.",
-                stepColumns(), steps());
+        table(flow, "The work, in order", workInAll(), stepColumns(), steps());
+        flow.addTogether(checks());
         if (!cautionsBeforeTheWork) {
             flow.addTogether(cautions());
         }
@@ -158,7 +163,7 @@ final class BenchCard {
                 Kind.PLAIN,
                 size.name(),
                 number("%.1f", size.lengthMm()),
-                new Length(size.lengthMm()).inInches().replace(" in", ""))));
+                new Length(size.lengthMm()).inSixteenths().replace(" in", ""))));
         List<Column> one = List.of(Column.words("what to watch for", widthMm * 0.52));
         beside.add(new Air(AIR_MM));
         beside.add(CardRow.head(lettering, one));
@@ -183,12 +188,13 @@ final class BenchCard {
 
     private List<Column> pieceColumns() {
         return columns(
-                Column.words("piece", 0.28),
-                Column.numbers("cut", 0.1),
-                Column.numbers("leather, mm", 0.16),
-                Column.numbers("oz", 0.1),
-                Column.numbers("each, cm²", 0.18),
-                Column.numbers("together, cm²", 0.18));
+                Column.words("piece", 0.2),
+                Column.numbers("cut", 0.06),
+                Column.numbers("leather, mm", 0.12),
+                Column.numbers("oz", 0.07),
+                Column.numbers("each, cm²", 0.1),
+                Column.numbers("together, cm²", 0.13),
+                Column.words("which side is up", 0.32));
     }
 
     private List<CardRow> pieces() {
@@ -201,7 +207,8 @@ final class BenchCard {
                         number("%.1f", piece.thicknessMm()),
                         number("%.1f", piece.thicknessMm() / Unit.OUNCE.inMm()),
                         number("%.0f", areaMm2(piece) / MM2_IN_CM2),
-                        number("%.0f", piece.count() * areaMm2(piece) / MM2_IN_CM2)))
+                        number("%.0f", piece.count() * areaMm2(piece) / MM2_IN_CM2),
+                        SideUp.of(pattern, piece).words()))
                 .toList();
     }
 
@@ -219,28 +226,35 @@ final class BenchCard {
 
     private List<Column> threadColumns() {
         return columns(
-                Column.words("seam", 0.24),
-                Column.numbers("stitches", 0.12),
-                Column.numbers("pitch, mm", 0.14),
-                Column.numbers("to the inch", 0.14),
-                Column.numbers("through, mm", 0.14),
-                Column.numbers("thread, m", 0.12),
-                Column.numbers("needles", 0.1));
+                Column.words("seam", 0.17),
+                Column.numbers("stitches", 0.09),
+                Column.numbers("pitch, mm", 0.1),
+                Column.numbers("to the inch", 0.11),
+                Column.numbers("through, mm", 0.12),
+                Column.numbers("thread, m", 0.1),
+                Column.numbers("thick, mm", 0.1),
+                Column.numbers("needles", 0.09),
+                Column.numbers("awl, mm", 0.12));
     }
 
     private List<CardRow> thread() {
-        return pattern.seams().stream()
-                .map(seam -> row(
-                        threadColumns(),
-                        Kind.PLAIN,
-                        seam.name(),
-                        String.valueOf(seam.stitchCount()),
-                        number("%.2f", seam.pitchMm()),
-                        number("%.1f", Unit.INCH.inMm() / seam.pitchMm()),
-                        number("%.1f", seam.thickestStackMm()),
-                        number("%.1f", new SaddleStitch(seam).metresToCut()),
-                        String.valueOf(SaddleStitch.NEEDLES)))
-                .toList();
+        return pattern.seams().stream().map(this::thread).toList();
+    }
+
+    private CardRow thread(Seam seam) {
+        SeamTools tools = new SeamTools(seam);
+        return row(
+                threadColumns(),
+                Kind.PLAIN,
+                seam.name(),
+                String.valueOf(seam.stitchCount()),
+                number("%.2f", seam.pitchMm()),
+                number("%.1f", Unit.INCH.inMm() / seam.pitchMm()),
+                number("%.1f", seam.thickestStackMm()),
+                number("%.1f", new SaddleStitch(seam).metresToCut()),
+                number("%.1f", tools.threadMm()),
+                "2, " + tools.needle(),
+                number("%.1f", tools.awlWidthMm()) + number(" × %.0f", tools.awlLengthMm()));
     }
 
     private List<Column> hardwareColumns() {
@@ -306,28 +320,54 @@ final class BenchCard {
         return treatments.isEmpty() ? "none" : treatments;
     }
 
+    private String workInAll() {
+        WorkTime time = plan.order().time();
+        return "Tick what is done. A bar beside a step: an edge that has to be finished before assembly. Times are estimates,"
+                + " for one who has made a few: " + time.inAll() + ".";
+    }
+
     private List<Column> stepColumns() {
         return columns(
                 Column.words("", 0.033),
                 Column.numbers("", 0.043),
-                Column.words("what", 0.524),
-                Column.words("with", 0.19),
-                Column.words("size", 0.21));
+                Column.words("what", 0.424),
+                Column.words("with", 0.175),
+                Column.words("size", 0.175),
+                Column.numbers("time", 0.075),
+                Column.numbers("wait", 0.075));
     }
 
     private List<CardRow> steps() {
         List<CardRow> rows = new ArrayList<>();
+        Phase phase = null;
+        int number = 0;
         for (Operation operation : plan.order().operations()) {
+            if (operation.phase() != phase) {
+                phase = operation.phase();
+                rows.add(row(columns(Column.words("", 1)), Kind.PART, phase.words()));
+            }
+            number++;
             rows.add(row(
-                    stepColumns(),
-                    operation.edgeBeforeAssembly() ? Kind.CALLED_OUT : Kind.PLAIN,
-                    "□",
-                    String.valueOf(rows.size() + 1),
-                    operation.work(),
-                    operation.tool(),
-                    operation.size()));
+                            stepColumns(),
+                            operation.edgeBeforeAssembly() ? Kind.CALLED_OUT : Kind.PLAIN,
+                            "□",
+                            String.valueOf(number),
+                            operation.work(),
+                            operation.tool(),
+                            operation.size(),
+                            operation.time().benchWords(),
+                            operation.time().waitWords())
+                    .noting(lettering, operation.note(), 2));
         }
         return rows;
+    }
+
+    private List<Block> checks() {
+        List<Block> blocks = new ArrayList<>(
+                List.of(CardTitle.of(lettering, "Last check", "Before the sheath is handed over.", widthMm)));
+        List<Column> columns = columns(Column.words("", 0.033), Column.words("", 0.967));
+        plan.finalChecks().forEach(check -> blocks.add(row(columns, Kind.PLAIN, "□", check)));
+        return blocks;
     }
 
     private List<Block> cautions() {

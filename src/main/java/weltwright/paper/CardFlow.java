@@ -59,12 +59,26 @@ final class CardFlow {
             addTogether(all);
             return;
         }
-        int first = Math.min(ROWS_TO_BEGIN_WITH, rows.size());
+        int first = withoutTitleAtItsEnd(rows, 0, Math.min(ROWS_TO_BEGIN_WITH, rows.size()));
         addTogether(all.subList(0, all.size() - rows.size() + first));
-        for (CardRow row : rows.subList(first, rows.size())) {
-            boolean full = usedMm + row.heightMm() > heightMm;
-            addTogether(full ? List.of(head, row) : List.of(row));
+        for (int from = first; from < rows.size(); ) {
+            int to = withoutTitleAtItsEnd(rows, from, from + 1);
+            List<Block> next = new ArrayList<>(rows.subList(from, to));
+            if (usedMm + height(next) > heightMm) {
+                next.add(0, head);
+            }
+            addTogether(next);
+            from = to;
         }
+    }
+
+    /** The end of some rows, farther on where the last of them would be the title of the next. */
+    private static int withoutTitleAtItsEnd(List<CardRow> rows, int from, int to) {
+        int end = to;
+        while (end > from && end < rows.size() && rows.get(end - 1).kind() == CardRow.Kind.PART) {
+            end++;
+        }
+        return end;
     }
 
     /** Puts lines under their title, over as many pages as they take. */

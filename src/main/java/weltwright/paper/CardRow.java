@@ -12,10 +12,14 @@ import weltwright.geometry.Point;
  * @param columns from left to right
  * @param cells the lines of words in each, printable
  * @param kind how it is set
+ * @param note lines in small letters under the words of one column
+ * @param noteColumn which column that is
  */
-record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implements Block {
+record CardRow(List<Column> columns, List<List<String>> cells, Kind kind, List<String> note, int noteColumn)
+        implements Block {
     static final double SIZE_MM = 3;
     private static final double HEAD_MM = 2.5;
+    private static final double PART_MM = 3.4;
     private static final double AIR_MM = 1.1;
     /** From the words of one column to those of the next. */
     private static final double GAP_MM = 3;
@@ -28,6 +32,8 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implem
         /** The names of the columns. */
         HEAD,
         PLAIN,
+        /** The title of the rows that follow. */
+        PART,
         /** A line of a longer text: close to the next, with no rule between. */
         PROSE,
         /** With a bar beside it, that it is not overlooked. */
@@ -61,7 +67,14 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implem
         for (int i = 0; i < columns.size(); i++) {
             cells.add(lettering.wrap(words.get(i), roomMm(columns, i), size(kind)));
         }
-        return new CardRow(columns, List.copyOf(cells), kind);
+        return new CardRow(columns, List.copyOf(cells), kind, List.of(), 0);
+    }
+
+    /** The same with a few words in small letters under those of a column. */
+    CardRow noting(Lettering lettering, String words, int column) {
+        return words.isBlank()
+                ? this
+                : new CardRow(columns, cells, kind, lettering.wrap(words, roomMm(columns, column), HEAD_MM), column);
     }
 
     private static double roomMm(List<Column> columns, int i) {
@@ -80,7 +93,17 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implem
         if (kind == Kind.PROSE) {
             return size * Lettering.LINE * lines;
         }
-        return 2 * AIR_MM + size * (Lettering.CAPITAL + Lettering.DESCENT) + size * Lettering.LINE * (lines - 1);
+        double noted = wordsMm(cells.get(noteColumn).size()) + HEAD_MM * Lettering.LINE * note.size();
+        return airOverMm() + AIR_MM + Math.max(wordsMm(lines), noted);
+    }
+
+    private double airOverMm() {
+        return kind == Kind.PART ? 3 * AIR_MM : AIR_MM;
+    }
+
+    private double wordsMm(int lines) {
+        double size = size(kind);
+        return size * (Lettering.CAPITAL + Lettering.DESCENT) + size * Lettering.LINE * (Math.max(1, lines) - 1);
     }
 
     @Override
@@ -88,7 +111,7 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implem
         double size = size(kind);
         double x = upperLeft.x();
         for (int i = 0; i < columns.size(); i++) {
-            double y = upperLeft.y() - AIR_MM - size * Lettering.CAPITAL;
+            double y = upperLeft.y() - airOverMm() - size * Lettering.CAPITAL;
             for (String line : cells.get(i)) {
                 double indent = columns.get(i).numbers()
                         ? roomMm(columns, i) - lettering.widthMm(line, size)
@@ -98,12 +121,13 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implem
             }
             x += columns.get(i).widthMm();
         }
+        writeNote(ink, upperLeft);
         if (kind == Kind.PROSE) {
             return;
         }
         double bottom = upperLeft.y() - heightMm();
         ink.draw(
-                kind == Kind.HEAD ? HEAD_RULE : RULE,
+                kind == Kind.HEAD || kind == Kind.PART ? HEAD_RULE : RULE,
                 new Point(upperLeft.x(), bottom),
                 new Point(upperLeft.x() + widthMm(), bottom));
         if (kind == Kind.CALLED_OUT) {
@@ -112,7 +136,22 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind) implem
         }
     }
 
+    private void writeNote(Ink ink, Point upperLeft) throws IOException {
+        double x = upperLeft.x()
+                + columns.stream().limit(noteColumn).mapToDouble(Column::widthMm).sum();
+        double y = upperLeft.y() - airOverMm() - SIZE_MM * Lettering.CAPITAL
+                - SIZE_MM * Lettering.LINE * (cells.get(noteColumn).size() - 1);
+        for (String line : note) {
+            y -= HEAD_MM * Lettering.LINE;
+            ink.write(line, new Point(x, y), 0, HEAD_MM, GREY);
+        }
+    }
+
     private static double size(Kind kind) {
-        return kind == Kind.HEAD ? HEAD_MM : SIZE_MM;
+        return switch (kind) {
+            case HEAD -> HEAD_MM;
+            case PART -> PART_MM;
+            default -> SIZE_MM;
+        };
     }
 }

@@ -15,6 +15,8 @@ final class Cautions {
 
     /** On the bench card. */
     static final List<String> WHOLE = List.of(
+            "The law on making, owning and carrying knives where you are comes before all that is said here. Where a"
+                    + " skilled maker tells you otherwise than this card, listen to the maker.",
             "The knife: tape its edge and point for as long as it is on the bench, and take the tape off last. Put it"
                     + " into the damp sheath well wrapped; leave no blade in wet leather.",
             "Cutting tools: cut on a board, away from the hand that holds, with a sharp blade; a dull one slips. Lay awl"
@@ -25,9 +27,7 @@ final class Cautions {
                     + " Rags with oil can take fire by themselves: dry them flat, outdoors.",
             "Dust: sand edges in a mask, and not where others breathe.",
             "Test the finished sheath over a soft surface: upside down, shaken, and with the body bent as when sitting."
-                    + " Never carry a knife in a sheath that you have not tested.",
-            "The law on making, owning and carrying knives where you are comes before all that is said here. Where a"
-                    + " skilled maker tells you otherwise than this card, listen to the maker.");
+                    + " Never carry a knife in a sheath that you have not tested.");
 
     private Cautions() {}
 }

@@ -1,11 +1,16 @@
 package weltwright.paper;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -14,6 +19,7 @@ import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
+import weltwright.sheath.SheathedKnife;
 import weltwright.sheath.Size;
 
 /**
@@ -27,6 +33,7 @@ import weltwright.sheath.Size;
  *     out above the throat
  * @param before what lies over all that: a strap round the handle, and its snap
  * @param stitches of the main seam, on the face
+ * @param knife its outline, where it lies in the sheath
  * @param lengthMm from throat to tip
  * @param withLoopMm from the top of what looks out above the throat to the tip
  * @param widthMm the greatest
@@ -36,6 +43,7 @@ record FinishedShape(
         List<Polyline> behind,
         List<Polyline> before,
         Polyline stitches,
+        Polyline knife,
         double lengthMm,
         double withLoopMm,
         double widthMm) {
@@ -74,9 +82,38 @@ record FinishedShape(
                 behind,
                 straps.before(p -> sewn.apply(over.apply(p))),
                 Polyline.open(front.holes()).map(sewn),
+                knife(pattern.sheathed(), length, width),
                 length,
                 size(pattern, Size.LENGTH_WITH_LOOP).orElse(drawn),
                 width));
+    }
+
+    /** The sewn sheath and the face have the same sizes, and so the same corner. */
+    private static Polyline knife(SheathedKnife sheathed, double lengthMm, double widthMm) {
+        Envelope sheath = sheathed.sheath().lineString().getEnvelopeInternal();
+        return sheathed.knife().map(p -> new Point(
+                (p.x() - sheath.getMinX()) * widthMm / sheath.getWidth(),
+                (p.y() - sheath.getMinY()) * lengthMm / sheath.getHeight()));
+    }
+
+    /** What of the knife is hidden by the face: parts of its outline. */
+    List<Polyline> hidden() {
+        List<Polyline> parts = new ArrayList<>();
+        Geometry within = OverlayNGRobust.overlay(knife.lineString(), face.polygon(), OverlayNG.INTERSECTION);
+        for (int i = 0; i < within.getNumGeometries(); i++) {
+            if (within.getGeometryN(i) instanceof LineString part) {
+                parts.add(Polyline.open(
+                        Arrays.stream(part.getCoordinates()).map(Point::of).toList()));
+            }
+        }
+        return parts;
+    }
+
+    /** Of all that is drawn. */
+    Envelope extentWithKnife() {
+        Envelope extent = extent();
+        extent.expandToInclude(knife.lineString().getEnvelopeInternal());
+        return extent;
     }
 
     Envelope extent() {

@@ -8,7 +8,8 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * The finished sheath with its main sizes, as large as there is room; not to scale.
+ * The finished sheath with its main sizes and the knife in it, what is hidden of that dashed; as large as there is room, and
+ * not to scale.
  *
  * @param widthMm of the whole
  * @param heightMm of the whole
@@ -26,12 +27,14 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
     private static final Color UNDER = new Color(0xE4E4E4);
     private static final Pen OUTLINE = Pen.unbroken(0.35, Color.BLACK);
     private static final Pen BEHIND = Pen.unbroken(0.25, Color.BLACK);
+    private static final Color STEEL = new Color(0xF6F6F6);
+    private static final Pen HIDDEN = Pen.dashed(0.18, Color.DARK_GRAY, 1.6, 0.9);
     private static final Pen STITCH = Pen.dashed(0.35, Color.BLACK, 1.1, 0.7);
     private static final Pen DIMENSION = Pen.unbroken(0.12, Color.BLACK);
 
     @Override
     public void draw(Ink ink, Lettering lettering, Point upperLeft) throws IOException {
-        Envelope box = shape.extent();
+        Envelope box = shape.extentWithKnife();
         double scale = Math.min(
                 1,
                 Math.min(
@@ -45,7 +48,12 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
             ink.fill(UNDER, List.of(on.line(behind)));
             ink.draw(BEHIND, on.line(behind));
         }
+        ink.fill(STEEL, List.of(on.line(shape.knife())));
+        ink.draw(BEHIND, on.line(shape.knife()));
         ink.fill(Color.WHITE, List.of(on.line(shape.face())));
+        for (Polyline hidden : shape.hidden()) {
+            ink.draw(HIDDEN, on.line(hidden));
+        }
         ink.draw(OUTLINE, on.line(shape.face()));
         ink.draw(STITCH, on.line(shape.stitches()));
         for (Polyline before : shape.before()) {
@@ -66,13 +74,13 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
                 new Point(before, upperRight.y()),
                 shape.lengthMm(),
                 1);
-        if (Math.abs(box.getHeight() - shape.withLoopMm()) < DRAWN_WITHIN_MM) {
+        if (Math.abs(shape.extent().getHeight() - shape.withLoopMm()) < DRAWN_WITHIN_MM) {
             double beyond = upperRight.x() + FROM_SHAPE_MM;
             dimension(
                     ink,
                     lettering,
                     new Point(beyond, lowerLeft.y()),
-                    new Point(beyond, top),
+                    new Point(beyond, on.point(new Point(0, shape.extent().getMaxY())).y()),
                     shape.withLoopMm(),
                     -1);
         }

@@ -16,7 +16,7 @@ public enum LineStyle {
     GRAIN("direction of least stretch", Pen.unbroken(0.25, Color.BLACK)),
     KNIFE("the knife under the leather", Pen.dashed(0.2, Color.GRAY, 1.0, 1.5)),
     PLACE("another piece is glued on here", Pen.dashed(0.3, Color.BLACK, 3.0, 1.5)),
-    SKIVE("pare down to nothing from here", Pen.dashed(0.3, Color.BLACK, 1.0, 1.0)),
+    SKIVE("skive to nothing from here", Pen.dashed(0.3, Color.BLACK, 1.0, 1.0)),
     IRON("set the iron's first tooth here", Pen.unbroken(0.45, Color.BLACK)),
     HOLE("hole", Pen.unbroken(0.15, Color.BLACK)),
     EDGE_BEFORE("edge: finish it before assembly", Pen.unbroken(0.2, Color.BLACK)),

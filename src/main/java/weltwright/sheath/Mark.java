@@ -27,7 +27,7 @@ public record Mark(Polyline line, Kind kind, String label) {
         KNIFE,
         /** Where another piece is laid on and glued. */
         PLACE,
-        /** From here to the end of the piece its leather is pared down to nothing. */
+        /** From here to the end of the piece its leather is skived, down to nothing. */
         SKIVE,
         /** Where the first tooth of an iron is set, so that its last falls on the end or a corner. */
         IRON

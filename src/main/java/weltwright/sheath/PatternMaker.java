@@ -1,5 +1,6 @@
 package weltwright.sheath;
 
+import java.util.ArrayList;
 import java.util.List;
 import weltwright.fit.Cavity;
 import weltwright.fit.DrawCheck;
@@ -84,12 +85,14 @@ public final class PatternMaker {
     private static List<Size> sizes(SheathSpec spec, Planform form, BeltFitting belt, WeltStack welt) {
         var outer = form.extent();
         double leather = spec.leather().thicknessMm();
-        return List.of(
+        List<Size> sizes = new ArrayList<>(List.of(
                 new Size(Size.LENGTH, outer.getWidth()),
                 new Size(Size.LENGTH_WITH_LOOP, outer.getWidth() + belt.aboveThroatMm() + leather),
                 new Size(Size.WIDTH, outer.getHeight()),
                 new Size("thickness of the sewn edge", welt.thicknessMm() + 2 * leather),
                 new Size("thickness of the welt", welt.thicknessMm()),
-                new Size("width of the belt loop", belt.widthMm()));
+                new Size("width of the belt loop", belt.widthMm())));
+        spec.strap().ifPresent(strap -> sizes.add(new Size(Size.STRAP_ABOVE_THROAT, strap.aboveThroatMm())));
+        return sizes;
     }
 }

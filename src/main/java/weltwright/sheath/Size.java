@@ -12,4 +12,7 @@ public record Size(String name, double lengthMm) {
 
     public static final String LENGTH_WITH_LOOP = "length with the belt loop";
     public static final String WIDTH = "greatest width";
+
+    /** From the throat to the middle of the strap round the handle, where there is one. */
+    public static final String STRAP_ABOVE_THROAT = "strap's middle above the throat";
 }

@@ -12,7 +12,7 @@ final class WeltDraft {
     /** What no knife and no eye can follow. */
     private static final double SPECK_MM = 0.003;
 
-    /** A welt that ends where leather lies on leather is pared down over so many times its thickness. Common practice. */
+    /** A welt that ends where leather lies on leather is skived over so many times its thickness. Common practice. */
     private static final double SKIVE_TIMES = 3;
 
     /** So many stitches are the least that hold a part of a welt. */

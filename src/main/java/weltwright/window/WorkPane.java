@@ -19,16 +19,16 @@ import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 import weltwright.bench.BenchPlan;
-import weltwright.bench.Constraint;
 import weltwright.bench.Operation;
+import weltwright.bench.WorkTime;
 
 /**
  * What to do at the bench, first to last, as on the bench card; a bar marks edges that have to be finished before assembly.
  * Of the step that is chosen it says what has to come before it, and why.
  */
 final class WorkPane extends JPanel {
-    private static final String[] COLUMNS = {"", "What", "With", "Size"};
-    private static final int[] WIDTHS = {40, 430, 150, 170};
+    private static final String[] COLUMNS = {"", "What", "With", "Size", "Time"};
+    private static final int[] WIDTHS = {40, 390, 140, 150, 90};
     private static final int BAR_PX = 4;
     private static final int PAD_PX = 6;
 
@@ -41,7 +41,7 @@ final class WorkPane extends JPanel {
         }
     };
     private final WrappedText why = new WrappedText(Look::text);
-    private List<Constraint> constraints = List.of();
+    private Optional<BenchPlan> plan = Optional.empty();
 
     WorkPane() {
         super(new MigLayout("insets 0, fill, wrap 1, gap 0", "[grow,fill]"));
@@ -73,8 +73,8 @@ final class WorkPane extends JPanel {
         return table;
     }
 
-    void show(Optional<BenchPlan> plan) {
-        constraints = plan.map(p -> p.order().constraints()).orElse(List.of());
+    void show(Optional<BenchPlan> now) {
+        plan = now;
         if (steps.become(plan.map(p -> p.order().operations()).orElse(List.of()))) {
             heights();
             why();
@@ -85,17 +85,24 @@ final class WorkPane extends JPanel {
         int row = table.getSelectedRow();
         if (row < 0 || row >= steps.operations.size()) {
             why.say("The order follows from what is joined to what. Choose a step to see what it waits for."
-                    + " A bar beside a step: an edge that has to be finished before assembly.");
+                    + " A bar beside a step: an edge that has to be finished before assembly."
+                    + plan.map(p -> " Times are estimates: " + p.order().time().inAll() + ".")
+                            .orElse(""));
             return;
         }
         Operation chosen = steps.operations.get(row);
-        String before = constraints.stream()
+        String before = plan.orElseThrow().order().constraints().stream()
                 .filter(constraint -> constraint.after().equals(chosen))
                 .map(constraint -> String.format(Locale.ROOT, "step %d (%s)",
                         steps.operations.indexOf(constraint.before()) + 1, constraint.why()))
                 .distinct()
                 .collect(Collectors.joining("; "));
-        why.say("Step " + (row + 1) + " waits for " + (before.isEmpty() ? "nothing." : before + "."));
+        String note = chosen.note().isEmpty() ? "" : chosen.note() + " ";
+        String last = row == steps.operations.size() - 1
+                ? " Then check: " + String.join(" ", plan.orElseThrow().finalChecks())
+                : "";
+        why.say(note + "Step " + (row + 1) + " (" + chosen.phase().words() + ") waits for "
+                + (before.isEmpty() ? "nothing." : before + ".") + last);
     }
 
     /** Each row as high as its words at their widths. */
@@ -126,6 +133,12 @@ final class WorkPane extends JPanel {
             return others;
         }
 
+        private static String time(WorkTime time) {
+            return time.waitWords().isEmpty()
+                    ? time.benchWords()
+                    : time.benchWords() + ", then wait " + time.waitWords();
+        }
+
         @Override
         public int getRowCount() {
             return operations.size();
@@ -148,7 +161,8 @@ final class WorkPane extends JPanel {
                 case 0 -> String.valueOf(row + 1);
                 case 1 -> operation.work();
                 case 2 -> operation.tool();
-                default -> operation.size();
+                case 3 -> operation.size();
+                default -> time(operation.time());
             };
         }
     }

@@ -14,7 +14,10 @@ import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import weltwright.knife.Knife;
 import weltwright.sheath.AnySheath;
+import weltwright.sheath.Fastening;
+import weltwright.sheath.Hardware;
 import weltwright.sheath.Made;
+import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
 import weltwright.sheath.SheathSpec;
@@ -67,8 +70,95 @@ class OrderOfWorkTest implements AnySheath {
         before(order, is(Step.STITCH), is(Step.FORM));
         before(order, not(Step.FINISH), is(Step.FINISH));
         assertThat(order).filteredOn(is(Step.FINISH)).hasSize(1);
-        assertThat(order).filteredOn(is(Step.CUT)).hasSameSizeAs(pattern.pieces());
+        for (Piece piece : pattern.pieces()) {
+            assertThat(order).filteredOn(is(Step.CUT).and(operation -> operation.pieces().contains(piece.name()))).hasSize(1);
+        }
         assertThat(order).filteredOn(is(Step.STITCH)).hasSameSizeAs(pattern.seams());
+    }
+
+    /**
+     * Common practice: dye before assembly, since it does not get between layers, and before the slicker, since it does not
+     * get into a burnished edge; the sewn edge is sanded, dyed, burnished; oil and wax come last.
+     */
+    @Property(tries = TRIES)
+    void nothingIsDyedTooLate(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        List<Operation> order = BenchPlan.of(Made.of(knife, spec)).order().operations();
+
+        assertThat(order).filteredOn(is(Step.DYE)).hasSize(2);
+        Predicate<Operation> flat = is(Step.DYE).and(not(says("sewn edge")));
+        before(order, is(Step.PUNCH), flat);
+        before(order, flat, is(Step.BURNISH));
+        before(order, flat, is(Step.GLUE).or(is(Step.STITCH)).or(is(Step.RIVET)).or(is(Step.ROUGHEN)));
+        before(order, says("Sand the sewn edge"), says("Dye the sewn edge"));
+        before(order, says("Dye the sewn edge"), says("Burnish the sewn edge"));
+        before(order, is(Step.BURNISH).or(is(Step.DYE)), is(Step.FINISH));
+    }
+
+    /** Common practice: leather of 3 mm is cased before it is folded, and the sheath before it is formed. */
+    @Property(tries = TRIES)
+    void thickLeatherIsCasedBeforeItIsBent(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = Made.of(knife, spec);
+        List<Operation> order = BenchPlan.of(pattern).order().operations();
+        Predicate<Operation> fold = is(Step.CASE).and(says("folds"));
+
+        for (Piece piece : pattern.pieces()) {
+            boolean folded = piece.marks().stream().anyMatch(mark -> mark.kind() == Mark.Kind.FOLD);
+            Predicate<Operation> onPiece = operation -> operation.pieces().contains(piece.name());
+            assertThat(order).filteredOn(fold.and(onPiece)).hasSize(folded && piece.thicknessMm() >= 2.8 ? 1 : 0);
+            before(order, fold.and(onPiece), onPiece.and(is(Step.GLUE).or(is(Step.RIVET)).or(is(Step.ROUGHEN))));
+            before(order, onPiece.and(is(Step.PUNCH).or(is(Step.DYE).and(not(says("sewn edge"))))), fold.and(onPiece));
+        }
+        before(order, is(Step.CASE), is(Step.FORM));
+        before(order, is(Step.PUNCH).or(is(Step.STITCH)).or(is(Step.TRIM)), is(Step.CASE).and(says("sheath")));
+        before(order, is(Step.FORM), says("Burnish the sewn edge"));
+    }
+
+    /** Glue holds on roughened grain only; thin leather goes over rivet heads before the sheath is closed over them. */
+    @Property(tries = TRIES)
+    void whatIsGluedIsRoughenedAndRivetsAreCovered(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = Made.of(knife, spec);
+        List<Operation> order = BenchPlan.of(pattern).order().operations();
+
+        assertThat(order).filteredOn(is(Step.ROUGHEN)).hasSize(1);
+        before(order, is(Step.ROUGHEN), is(Step.GLUE).and(not(says("rivet cover"))));
+        before(order, is(Step.PUNCH), is(Step.ROUGHEN));
+        for (Fastening fastening : pattern.fastenings()) {
+            Predicate<Operation> set = is(Step.RIVET).and(says(fastening.name()));
+            Predicate<Operation> cover = is(Step.GLUE).and(says("heads of the " + fastening.name() + ","));
+            assertThat(order).filteredOn(cover).hasSize(fastening.cover().isPresent() ? 1 : 0);
+            before(order, set, cover);
+            before(order, cover, is(Step.GLUE).and(says("notch on notch")));
+        }
+    }
+
+    /** The second half of a snap finds its place on the knife: after the last fitting, and its hole is not made before. */
+    @Property(tries = TRIES)
+    void theSnapsSecondHalfIsSetOnTheKnife(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = Made.of(knife, spec);
+        List<Operation> order = BenchPlan.of(pattern).order().operations();
+        long straps = pattern.fastenings().stream().filter(f -> f.kind() == Hardware.Kind.SNAP).count();
+
+        assertThat(order).filteredOn(is(Step.SNAP)).hasSize((int) straps);
+        before(order, is(Step.FIT).or(is(Step.RIVET)).or(is(Step.PUNCH)), is(Step.SNAP));
+        before(order, is(Step.SNAP), is(Step.FINISH));
+        if (straps > 0) {
+            assertThat(order).filteredOn(is(Step.PUNCH).and(says("snap hole"))).singleElement().satisfies(punch ->
+                    assertThat(punch.work()).startsWith("Punch the snap hole in"));
+        }
+    }
+
+    /** A part of the work that is begun is ended before the next: the card has each title once. */
+    @Property(tries = TRIES)
+    void thePartsOfTheWorkFollowOneAnother(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        OrderOfWork order = BenchPlan.of(Made.of(knife, spec)).order();
+
+        assertThat(order.operations()).extracting(Operation::phase).isSorted();
+        assertThat(order.operations()).allSatisfy(operation -> {
+            assertThat(operation.time().benchMinutes()).as(operation.work()).isPositive();
+            assertThat(operation.tool()).as(operation.work()).isNotEmpty();
+        });
+        assertThat(order.time().benchMinutes())
+                .isEqualTo(order.operations().stream().mapToInt(o -> o.time().benchMinutes()).sum());
     }
 
     @Property(tries = 20)
@@ -110,7 +200,7 @@ class OrderOfWorkTest implements AnySheath {
     private static Operation operation(int i) {
         // Named against the order of the arrows, so that it is not right by itself.
         Step step = Step.values()[Step.values().length - 1 - i % Step.values().length];
-        return new Operation(step, "work " + i, List.of("body"), "", "", false);
+        return Operation.of(Phase.PREPARE, step, List.of("body"), "work " + i);
     }
 
     private static void before(List<Operation> order, Predicate<Operation> first, Predicate<Operation> then) {
@@ -124,6 +214,10 @@ class OrderOfWorkTest implements AnySheath {
 
     private static Predicate<Operation> is(Step step) {
         return operation -> operation.step() == step;
+    }
+
+    private static Predicate<Operation> not(Predicate<Operation> other) {
+        return other.negate();
     }
 
     private static Predicate<Operation> not(Step step) {

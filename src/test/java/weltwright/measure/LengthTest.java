@@ -29,6 +29,13 @@ class LengthTest {
         assertThat(new Length(mm).inInches()).isEqualTo(inInches);
     }
 
+    /** By hand: 151.3 mm are 5.957 in, and 12 mm are 7.56 sixteenths. */
+    @ParameterizedTest
+    @CsvSource({"151.3, 5 15/16 in", "12, 1/2 in", "25.4, 1 in", "108.6, 4 1/4 in", "1.5, 1/16 in"})
+    void aFinishedSheathIsMeasuredInSixteenths(double mm, String inInches) {
+        assertThat(new Length(mm).inSixteenths()).isEqualTo(inInches);
+    }
+
     @Property
     void fractionsAreInLowestTerms(@ForAll @DoubleRange(min = 0, max = 3000) double mm) {
         String shown = new Length(mm).inInches().replace(" in", "");

@@ -19,9 +19,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
 import weltwright.bench.BenchPlan;
 import weltwright.bench.Edge;
 import weltwright.bench.Operation;
+import weltwright.bench.Phase;
+import weltwright.geometry.Polyline;
 import weltwright.knife.TestKnives;
 import weltwright.measure.PrintScale;
 import weltwright.sheath.Advice;
@@ -33,13 +37,16 @@ import weltwright.sheath.PatternMaker;
 import weltwright.sheath.Piece;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
-import weltwright.sheath.TestSpecs;
+import weltwright.sheath.SideUp;
 import weltwright.sheath.Size;
+import weltwright.sheath.TestSpecs;
 
 /** The bench card as it is read from the PDF. */
 class BenchCardTest {
     private static final Heading HEADING =
             new Heading("Ylva Bräntholm", "Drop point, 105 mm", LocalDate.of(2024, 3, 9), "Dark brown edges.");
+
+    private static final GeometryFactory JTS = new GeometryFactory();
 
     @TempDir
     private Path folder;
@@ -149,6 +156,55 @@ class BenchCardTest {
                 assertThat(page).contains("what with size"));
     }
 
+    /** Each kind of sheath with all that makes a card long, on both papers. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void noTitleOfAPartIsLeftAloneAtTheFootOfAPage(SheathKind kind) throws IOException {
+        for (BeltHold.Style style : BeltHold.Style.values()) {
+            Pattern pattern = PatternMaker.make(
+                    TestKnives.dropPoint(),
+                    TestSpecs.bladeAlone(kind)
+                            .with(new BeltHold(style, 38, 4))
+                            .withStrap(Optional.of(HandleStrap.USUAL)));
+            for (String page : cardPages(pattern, HEADING, style.ordinal() % 2 == 0 ? PaperSize.A4 : PaperSize.LETTER)) {
+                for (Phase phase : Phase.values()) {
+                    assertThat(page).doesNotContain(phase.words() + " Bench card, page");
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void timesAndTheLastCheckAreThere(SheathKind kind) throws IOException {
+        Pattern pattern = pattern(kind);
+        BenchPlan plan = BenchPlan.of(pattern);
+        String card = card(pattern, HEADING, PaperSize.A4);
+
+        assertThat(card).contains("Times are estimates", plan.order().time().inAll());
+        assertThat(plan.finalChecks()).isNotEmpty().allSatisfy(check -> assertThat(card).contains(check));
+        for (Piece piece : pattern.pieces()) {
+            assertThat(card).contains(SideUp.of(pattern, piece).words());
+        }
+    }
+
+    /** The knife comes out of the throat by its handle, and none of its hidden outline lies beyond the sheath. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void theFinishedViewShowsTheKnifeInTheSheath(SheathKind kind) {
+        FinishedShape shape = FinishedShape.of(pattern(kind)).orElseThrow();
+        double hidden = shape.hidden().stream().mapToDouble(Polyline::lengthMm).sum();
+        double below = shape.knife().lineString()
+                .intersection(JTS.toGeometry(new Envelope(-500, 500, -500, shape.lengthMm() - 8)))
+                .getLength();
+
+        assertThat(shape.face().polygon().buffer(0.1).covers(shape.knife().polygon()
+                .intersection(JTS.toGeometry(new Envelope(-500, 500, -500, shape.lengthMm() - 8))))).isTrue();
+        assertThat(hidden).isGreaterThanOrEqualTo(below - 0.5);
+        double knife = TestKnives.dropPoint().landmarks().tip().x() - TestKnives.dropPoint().landmarks().butt().x();
+        assertThat(shape.knife().lineString().getEnvelopeInternal().getHeight()).isCloseTo(knife, within(1.0));
+    }
+
     /** Readable in black and white: a line of its own and a letter of its own for each. */
     @ParameterizedTest
     @EnumSource(SheathKind.class)
@@ -202,7 +258,7 @@ class BenchCardTest {
 
         // Three layers of 3 mm; a hole of 1/8 in is 3.2 mm. Common practice.
         assertThat(card).containsPattern("belt strap rivets 2 [^0-9]+9 mm[^0-9]+3\\.2 9\\.0");
-        assertThat(card).containsPattern("handle strap snap 1 snap, line 24 4\\.0 3\\.0");
+        assertThat(card).containsPattern("handle strap snap 1 snap, line 20 3\\.5 2\\.0");
     }
 
     /** Leather too thick for any rivet in the list: three layers of 6 mm. The card says so in words. */

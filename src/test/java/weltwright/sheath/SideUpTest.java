@@ -27,7 +27,7 @@ class SideUpTest implements AnySheath {
     void bodyIsGrainUpWeltEitherWayAndStrapAlike() {
         Pattern pattern = PatternMaker.make(
                 TestKnives.dropPoint(),
-                SheathSpec.standard(SheathKind.FOLDED)
+                TestSpecs.bladeAlone(SheathKind.FOLDED)
                         .with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4))
                         .withStrap(Optional.of(HandleStrap.USUAL)));
 
@@ -42,7 +42,7 @@ class SideUpTest implements AnySheath {
     void aStrapWithItsRivetOffTheMiddleIsAlike() {
         Pattern pattern = PatternMaker.make(
                 TestKnives.dropPoint(),
-                SheathSpec.standard(SheathKind.PANELS).withStrap(Optional.of(HandleStrap.USUAL)));
+                TestSpecs.bladeAlone(SheathKind.PANELS).withStrap(Optional.of(HandleStrap.USUAL)));
 
         assertThat(of(pattern, "handle strap")).isEqualTo(SideUp.GRAIN_MIRRORED_ALIKE);
     }
@@ -74,7 +74,7 @@ class SideUpTest implements AnySheath {
     void aCoverGoesOverTheRivetsInTheBack(SheathKind kind) {
         Pattern pattern = PatternMaker.make(
                 TestKnives.dropPoint(),
-                SheathSpec.standard(kind).with(new BeltHold(BeltHold.Style.HANGING_RING, 38, 4)));
+                TestSpecs.bladeAlone(kind).with(new BeltHold(BeltHold.Style.HANGING_RING, 38, 4)));
         Fastening rivets = pattern.fastenings().stream()
                 .filter(fastening -> fastening.name().equals("ring strap rivets"))
                 .findFirst()

@@ -1,0 +1,33 @@
+package weltwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import weltwright.knife.TestKnives;
+import weltwright.sheath.BeltHold;
+import weltwright.sheath.Drain;
+import weltwright.sheath.HandleStrap;
+import weltwright.sheath.PatternMaker;
+import weltwright.sheath.SheathKind;
+import weltwright.sheath.SheathSpec;
+import weltwright.sheath.TestSpecs;
+
+class FinalChecksTest {
+    private static String checks(SheathSpec spec) {
+        return String.join(" ", FinalChecks.of(PatternMaker.make(TestKnives.dropPoint(), spec)));
+    }
+
+    @Test
+    void onlyWhatTheSheathHasIsChecked() {
+        SheathSpec plain = TestSpecs.bladeAlone(SheathKind.FOLDED).with(Drain.NONE);
+
+        assertThat(checks(plain))
+                .contains("upside down", "No stitch is loose", "tape is off")
+                .doesNotContain("snap", "rivet", "ring ", "drain");
+        assertThat(checks(plain.with(Drain.USUAL))).contains("drain hole");
+        assertThat(checks(plain.withStrap(Optional.of(HandleStrap.USUAL)))).contains("The snap closes", "No rivet turns");
+        assertThat(checks(plain.with(new BeltHold(BeltHold.Style.HANGING_RING, 38, 4))))
+                .contains("The ring swings", "through its cover");
+    }
+}
