@@ -179,7 +179,7 @@ class OverwriteTest {
         // The way out that it names, and the other that everybody tries first.
         Run.of("make", job, "--handle-depth=0", "-o", folder.resolve("elsewhere")).succeeds();
         Run.of("make", photo, "--handle-depth=0", "-o", out).succeeds();
-        assertThat(JobFile.read(job).spec().handleDepthMm()).isZero();
+        assertThat(out.resolve("IMG_0001-pattern.pdf")).exists();
     }
 
     /** By whatever name it is called: the photo, a link to it, another name of the same file. */
