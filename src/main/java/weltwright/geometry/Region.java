@@ -17,6 +17,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 
 /**
@@ -28,6 +29,8 @@ import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 public record Region(Polygon area) {
     /** A quarter circle in 24 chords: off a radius of 30 mm by less than 0.02 mm. */
     private static final BufferParameters ROUND = round();
+
+    private static final double NODING_MM = 1e-6;
 
     private static BufferParameters round() {
         BufferParameters round = new BufferParameters(24);
@@ -60,12 +63,6 @@ public record Region(Polygon area) {
     /** A rectangle along the axes, from its lowest x and y to its highest, in mm. */
     public static Region box(double x0, double y0, double x1, double y1) {
         return of(Polyline.closed(List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1))));
-    }
-
-    /** All that lies beside a line, as far to either side as said, its ends cut square. */
-    public static Region along(Polyline line, double eachSideMm) {
-        BufferParameters square = new BufferParameters(24, BufferParameters.CAP_FLAT);
-        return largest(BufferOp.bufferOp(line.lineString(), eachSideMm, square));
     }
 
     /** All within a radius of a point. */
@@ -112,6 +109,52 @@ public record Region(Polygon area) {
     /** By the overlay that copes with edges which all but coincide, as those of a region and of its offset's offset do. */
     private Region overlaid(int operation, Region other) {
         return largest(OverlayNGRobust.overlay(area, other.area, operation));
+    }
+
+    /**
+     * Both parts, where a straight cut is made across at a point inside it: as far to either side of that point as the region
+     * goes on.
+     *
+     * @param across the cut's direction
+     */
+    public List<Region> cutInTwo(Point at, Point across) {
+        Envelope extent = extent();
+        Point far = across.unit().times(extent.getWidth() + extent.getHeight());
+        Geometry within = OverlayNGRobust.overlay(
+                area, Polyline.open(List.of(at.minus(far), at.plus(far))).lineString(), OverlayNG.INTERSECTION);
+        Geometry here = within.getFactory().createPoint(at.coordinate());
+        LineString cut = null;
+        for (int i = 0; i < within.getNumGeometries(); i++) {
+            if (within.getGeometryN(i) instanceof LineString line && (cut == null || line.distance(here) < cut.distance(here))) {
+                cut = line;
+            }
+        }
+        if (cut == null) {
+            throw new IllegalArgumentException("no cut through " + at);
+        }
+        Point from = Point.of(cut.getCoordinateN(0));
+        Point to = Point.of(cut.getCoordinateN(cut.getNumPoints() - 1));
+        // It starts and ends on the boundary but for the last bits, so it is made a little longer.
+        Point more = to.minus(from).unit().times(NODING_MM);
+        Polygonizer polygonizer = new Polygonizer();
+        polygonizer.add(OverlayNGRobust.overlay(
+                area.getExteriorRing(),
+                Polyline.open(List.of(from.minus(more), to.plus(more))).lineString(),
+                OverlayNG.UNION));
+        List<Region> parts = new ArrayList<>();
+        for (Object part : polygonizer.getPolygons()) {
+            parts.add(new Region((Polygon) part));
+        }
+        parts.sort(Comparator.comparingDouble((Region part) -> part.area.getArea()).reversed());
+        if (parts.size() < 2) {
+            throw new IllegalArgumentException("a cut at " + at + " leaves one part");
+        }
+        return parts.subList(0, 2);
+    }
+
+    /** How far a point is from the nearest of the region; 0 inside. */
+    public double distanceTo(Point p) {
+        return area.distance(area.getFactory().createPoint(p.coordinate()));
     }
 
     /** Whether a point lies inside, at least so far from the boundary. */

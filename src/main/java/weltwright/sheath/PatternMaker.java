@@ -14,6 +14,7 @@ import weltwright.knife.Knife;
  *   <li>{@link Planform}: cavity, stitch row and outer edge in the knife's plane, where the welt lies.
  *   <li>{@link Development}: body, or face and back, wrapped over the knife's sections and laid flat.
  *   <li>{@link SheathDraft}: the pieces, their holes and marks, and the seams that join them.
+ *   <li>{@link PatternCheck}: nothing is given out that would spoil leather.
  * </ol>
  *
  * The same knife and choices give the same pattern to the last bit.
@@ -47,7 +48,7 @@ public final class PatternMaker {
     private static Pattern pattern(Knife knife, SheathSpec wished, Fit fit, SheathDraft draft) {
         DrawCheck check = fit.cavity.check(draft.stitchesInPlane(), wished.leather().giveMm());
         List<Seam> seams = draft.seams();
-        return new Pattern(
+        Pattern pattern = new Pattern(
                 draft.pieces(),
                 seams,
                 draft.fastenings(),
@@ -55,6 +56,7 @@ public final class PatternMaker {
                 sizes(fit.spec, fit.form, draft.belt(), fit.welt),
                 PatternReview.of(knife, wished, check, fit.welt, seams),
                 draft.sheathed());
+        return PatternCheck.passed(pattern, fit.spec);
     }
 
     /** The sewn sheath, to be cut across; throws as {@link #make} does. */

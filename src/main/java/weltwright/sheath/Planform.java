@@ -3,6 +3,7 @@ package weltwright.sheath;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import weltwright.fit.Cavity;
@@ -92,6 +93,14 @@ final class Planform {
         Region rows = this.cavity.grown(spec.welt().innerMarginMm());
         throat = throat(rows);
         row = rowToItsEnd(rows).resampled(ROW_STEP_MM);
+        if (weltEndMm() - spec.stitching().marginMm() <= row.points().get(0).y()) {
+            throw new Trouble(
+                    String.format(
+                            Locale.ROOT,
+                            "A welt %.1f mm thick keeps the two halves of the body too far apart to be folded round this knife.",
+                            weltMm),
+                    "Choose fewer layers or thinner leather for the welt, or a sheath of two panels.");
+        }
         outer = this.cavity
                 .grown(spec.welt().innerMarginMm() + spec.stitching().marginMm())
                 .within(throat.below(0))
@@ -105,7 +114,7 @@ final class Planform {
             welt = folded() ? band.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, weltEndMm())) : band;
             weltedMm = sewnMm;
         }
-        if (weltedMm < 4 * spec.stitching().pitchMm()) {
+        if (Math.min(weltedMm, sewnMm) < 4 * spec.stitching().pitchMm()) {
             throw new Trouble(
                     "The stitch row would be only " + Math.round(sewnMm) + " mm long.",
                     "Choose a smaller pitch, or let the sheath hold more of the knife.");

@@ -151,8 +151,8 @@ final class SheathDraft {
         Region outline = withWhatHoldsIt(trimmed(round, throat));
         outline = hollowed(outline, throat, fold, 2 * fold - rowTop - 1.5 * margin);
         List<Hole> holes = new ArrayList<>();
-        holes.addAll(StitchRow.holes(stitches.on(row)));
-        holes.addAll(StitchRow.holes(acrossFold(stitches.on(row))));
+        holes.addAll(StitchRow.holes(stitches.on(row), spec.stitching()));
+        holes.addAll(StitchRow.holes(acrossFold(stitches.on(row)), spec.stitching()));
         holes.addAll(holesInBack());
         List<Mark> marks = new ArrayList<>();
         double end = row.points().get(row.points().size() - 1).x() + margin;
@@ -206,7 +206,7 @@ final class SheathDraft {
 
     private Piece panel(
             String name, Development leather, Region outline, List<Hole> moreHoles, List<Mark> moreMarks) {
-        List<Hole> holes = new ArrayList<>(StitchRow.holes(stitches.on(leather.row())));
+        List<Hole> holes = new ArrayList<>(StitchRow.holes(stitches.on(leather.row()), spec.stitching()));
         holes.addAll(moreHoles);
         if (hasDrain()) {
             holes.add(drain(leather.flat(form.drain())));
@@ -227,15 +227,15 @@ final class SheathDraft {
     private ThroatCut throat(Polyline row) {
         Point first = row.points().get(0);
         Point last = row.points().get(row.points().size() - 1);
-        double along = form.throat().alongMm(spec.stitching().marginMm());
+        double margin = spec.stitching().marginMm();
         if (form.folded()) {
             double fold = form.foldMm();
-            Point atFold = new Point(form.throat().atMm(fold), fold);
-            return new ThroatCut(new Point(first.x() - along, first.y()), atFold, fold);
+            return ThroatCut.fromFold(new Point(form.throat().atMm(fold), fold), first, margin);
         }
         if (form.throat().slope() == 0) {
-            return ThroatCut.straight(Math.min(first.x(), last.x()) - along, Double.POSITIVE_INFINITY);
+            return ThroatCut.straight(Math.min(first.x(), last.x()) - margin, Double.POSITIVE_INFINITY);
         }
+        double along = new ThroatCut(first, last, Double.POSITIVE_INFINITY).alongMm(margin);
         return new ThroatCut(
                 new Point(first.x() - along, first.y()),
                 new Point(last.x() - along, last.y()),

@@ -12,9 +12,6 @@ import weltwright.geometry.Polyline;
  * cut into the same short pieces; so a hole falls at the same place in both.
  */
 final class StitchRow {
-    /** Of an awl or a pricking iron for thread of 0.8 to 1 mm. Common practice; no source. */
-    static final double HOLE_MM = 1.2;
-
     /** Where the row turns so far within one stitch, it has a corner. */
     private static final double CORNER_RAD = Math.toRadians(60);
 
@@ -130,8 +127,8 @@ final class StitchRow {
         return holes;
     }
 
-    static List<Hole> holes(List<Point> centres) {
-        return centres.stream().map(p -> new Hole(p, HOLE_MM, Hole.Use.STITCH)).toList();
+    static List<Hole> holes(List<Point> centres, Stitching stitching) {
+        return centres.stream().map(p -> new Hole(p, stitching.holeMm(), Hole.Use.STITCH)).toList();
     }
 
     /** Where an iron is set on a layer, for each setting a tick beside the hole of its first tooth, to the row's outside. */
@@ -182,13 +179,6 @@ final class StitchRow {
         Point outwards = there.minus(here).unit().left().times(-1);
         Point middle = here.towards(there, 0.5);
         return Polyline.open(List.of(middle.minus(outwards.times(insideMm)), middle.plus(outwards.times(outsideMm))));
-    }
-
-    /** The row from its first hole to half-way past another. */
-    Polyline upToPast(int hole) {
-        List<Point> points = new ArrayList<>(line.points().subList(0, segment[hole] + 1));
-        points.add(on(line).get(hole).towards(on(line).get(hole + 1), 0.5));
-        return Polyline.open(points);
     }
 
     /** How many holes lie on the first part of the row. */

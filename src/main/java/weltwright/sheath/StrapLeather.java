@@ -25,7 +25,6 @@ public record StrapLeather(double widthMm, OptionalDouble thicknessMm) {
 
     /** The strap's leather, on a sheath of this one. */
     Leather in(Leather body) {
-        return new Leather(
-                thicknessMm.orElse(body.thicknessMm()), body.neutralFactor(), body.formingShrink(), body.bulge());
+        return body.withThicknessMm(thicknessMm.orElse(body.thicknessMm()));
     }
 }

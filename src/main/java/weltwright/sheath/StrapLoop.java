@@ -208,6 +208,6 @@ final class StrapLoop implements BeltFitting {
     }
 
     private List<Hole> holes(List<Point> centres) {
-        return box.isPresent() ? StitchRow.holes(centres) : Strap.rivetHoles(centres, rivet);
+        return box.isPresent() ? StitchRow.holes(centres, spec.stitching()) : Strap.rivetHoles(centres, rivet);
     }
 }

@@ -175,8 +175,8 @@ final class TailLoop implements BeltFitting {
 
     @Override
     public List<Hole> holesInBack() {
-        List<Hole> holes = new ArrayList<>(StitchRow.holes(onBack()));
-        holes.addAll(StitchRow.holes(inTail()));
+        List<Hole> holes = new ArrayList<>(StitchRow.holes(onBack(), spec.stitching()));
+        holes.addAll(StitchRow.holes(inTail(), spec.stitching()));
         return holes;
     }
 

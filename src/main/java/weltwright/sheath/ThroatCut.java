@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.ArrayList;
 import java.util.List;
+import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
@@ -20,6 +21,16 @@ record ThroatCut(Point edge, Point spine, double foldMm) {
     static ThroatCut straight(double xMm, double foldMm) {
         double y = Double.isInfinite(foldMm) ? 1 : foldMm;
         return new ThroatCut(new Point(xMm, y - 1), new Point(xMm, y), foldMm);
+    }
+
+    /** From a place on the fold past a stitch hole, at a distance from that: the tangent to the circle round it. */
+    static ThroatCut fromFold(Point atFold, Point hole, double distanceMm) {
+        Point way = hole.minus(atFold);
+        double turn = Math.asin(Math.min(1, distanceMm / way.norm()));
+        double length = Math.sqrt(Math.max(0, way.dot(way) - distanceMm * distanceMm));
+        // The hole lies on the edge's side of the fold, at less y, and deeper than the throat, at more x.
+        Point tangent = new Placement(-turn, new Point(0, 0)).apply(way.unit()).times(length);
+        return new ThroatCut(atFold.plus(tangent), atFold, atFold.y());
     }
 
     /** By how much x grows for 1 mm towards the spine. */

@@ -2,7 +2,6 @@ package weltwright.sheath;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
@@ -18,7 +17,7 @@ final class WeltDraft {
     /** So many stitches are the least that hold a part of a welt. */
     private static final int LEAST_STITCHES = 4;
 
-    private static final double FAR_MM = 200;
+    private static final String WELT = "welt";
 
     private final SheathSpec spec;
     private final Planform form;
@@ -45,7 +44,7 @@ final class WeltDraft {
                         sheets.count(),
                         sheets.thicknessMm(),
                         part.region().cleaned(SPECK_MM).boundary(),
-                        StitchRow.holes(part.holes(stitches)),
+                        StitchRow.holes(part.holes(stitches), spec.stitching()),
                         marks(part))));
             }
         }
@@ -69,10 +68,11 @@ final class WeltDraft {
     }
 
     private String name(WeltStack.Sheets sheets, Part part) {
-        String thickness = stack.sheets().size() == 1
-                ? ""
-                : String.format(Locale.ROOT, " of %.1f mm", sheets.thicknessMm());
-        return "welt" + thickness + part.name();
+        return WELT + (stack.sheets().size() == 1 ? "" : " of " + stack.told(sheets) + " mm") + part.name();
+    }
+
+    static boolean isWelt(Piece piece) {
+        return piece.name().startsWith(WELT);
     }
 
     /** A part of the welt with the holes from {@code first} to {@code last}. */
@@ -88,14 +88,15 @@ final class WeltDraft {
             return List.of(whole);
         }
         int joint = joint();
-        double reach = Math.max(spec.welt().innerMarginMm(), spec.stitching().marginMm()) + 1;
-        List<Point> row = new ArrayList<>(stitches.upToPast(joint).points());
-        Point out = row.get(0).minus(row.get(1)).unit().times(FAR_MM);
-        row.add(0, row.get(0).plus(out));
-        Region beside = Region.along(Polyline.open(row), reach);
+        Point here = stitches.on(stitches.line()).get(joint);
+        Point there = stitches.on(stitches.line()).get(joint + 1);
+        Point middle = here.towards(there, 0.5);
+        Point across = there.minus(here).unit().left();
+        List<Region> parts = form.welt().cutInTwo(middle, across);
+        boolean throatFirst = parts.get(0).distanceTo(here) < parts.get(1).distanceTo(here);
         return List.of(
-                new Part(", throat part", form.welt().within(beside), 0, joint),
-                new Part(", tip part", form.welt().minus(beside), joint + 1, holes - 1));
+                new Part(", throat part", parts.get(throatFirst ? 0 : 1), 0, joint),
+                new Part(", tip part", parts.get(throatFirst ? 1 : 0), joint + 1, holes - 1));
     }
 
     /** Past the tip if so much is left there, where no edge bears on the joint; else half-way. */

@@ -3,6 +3,7 @@ package weltwright.sheath;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import weltwright.trouble.Trouble;
 
@@ -15,6 +16,11 @@ import weltwright.trouble.Trouble;
  */
 public record WeltStack(List<Sheets> sheets) {
     private static final int MOST_LAYERS = 12;
+
+    /** Leathers that differ by less are one. */
+    private static final double SAME_MM = 0.001;
+
+    private static final int MOST_DECIMALS = 4;
 
     private static final double ROUNDING_MM = 1e-9;
 
@@ -74,6 +80,7 @@ public record WeltStack(List<Sheets> sheets) {
     private static Optional<WeltStack> of(double bladeMm, List<Double> atHand, int layers) {
         List<Double> leathers = new ArrayList<>(atHand.stream().distinct().toList());
         leathers.sort(Collections.reverseOrder());
+        leathers.removeIf(mm -> leathers.stream().anyMatch(other -> other > mm && other - mm < SAME_MM));
         Search search = new Search(leathers, bladeMm - ROUNDING_MM, layers);
         search.from(0, new int[leathers.size()], 0, 0);
         if (search.best == null) {
@@ -86,6 +93,20 @@ public record WeltStack(List<Sheets> sheets) {
             }
         }
         return Optional.of(new WeltStack(sheets));
+    }
+
+    /** A thickness in mm with as many decimals as tell it from the others, one at least. */
+    String told(Sheets which) {
+        for (int decimals = 1; ; decimals++) {
+            String format = "%." + decimals + "f";
+            String told = String.format(Locale.ROOT, format, which.thicknessMm());
+            boolean alone = sheets.stream()
+                    .filter(other -> String.format(Locale.ROOT, format, other.thicknessMm()).equals(told))
+                    .count() == 1;
+            if (alone || decimals == MOST_DECIMALS) {
+                return told;
+            }
+        }
     }
 
     /** How many layers there are in all. */

@@ -12,10 +12,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.RandomDistribution;
 import net.jqwik.api.Tuple;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
@@ -157,6 +159,30 @@ public final class TestKnives {
                         knife.spineThicknessMm(),
                         knife.handleThicknessMm(),
                         Shaping.usual(0.4).withGrind(g).withHandleExponent(s)));
+    }
+
+    /**
+     * Knives of all these families, from penknife to sword: drawn out and widened, of any thickness that is allowed. Half of
+     * them keep the size of a belt knife.
+     */
+    public static Arbitrary<Knife> ofAnySize() {
+        Arbitrary<Double> longer = Arbitraries.frequencyOf(Tuple.of(2, Arbitraries.just(1.0)), Tuple.of(1, even(0.35, 3)));
+        Arbitrary<Double> wider = Arbitraries.frequencyOf(Tuple.of(2, Arbitraries.just(1.0)), Tuple.of(1, even(0.3, 3)));
+        Arbitrary<Double> spine = Arbitraries.frequencyOf(Tuple.of(2, even(2, 5)), Tuple.of(1, even(0.3, 15)));
+        Arbitrary<Double> handle = Arbitraries.frequencyOf(Tuple.of(2, even(12, 25)), Tuple.of(1, even(0.3, 60)));
+        Arbitrary<Double> edge = Arbitraries.frequencyOf(Tuple.of(2, Arbitraries.just(0.1)), Tuple.of(1, even(0, 1)));
+        Arbitrary<Grind> grind = Combinators.combine(Arbitraries.of(Grind.Kind.class), even(0.5, 40)).as(Grind::new);
+        return Combinators.combine(any(), longer, wider, spine, handle, edge, grind, even(2, 10))
+                .as((knife, l, w, s, h, e, g, n) -> {
+                    UnaryOperator<Point> sized = p -> new Point(l * p.x(), w * p.y());
+                    return new Knife(
+                            knife.outline().map(sized), knife.landmarks().map(sized), s, h, new Shaping(e * s, g, n));
+                });
+    }
+
+    private static Arbitrary<Double> even(double least, double greatest) {
+        return Arbitraries.doubles().between(least, greatest).ofScale(3)
+                .withDistribution(RandomDistribution.uniform());
     }
 
     /** Flat ground knives with blades of 70 to 200 mm, of any shape between those above. */

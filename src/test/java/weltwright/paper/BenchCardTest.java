@@ -256,7 +256,7 @@ class BenchCardTest {
         Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), spec);
         String card = card(pattern, HEADING, PaperSize.A4);
 
-        // Three layers of 3 mm; a hole of 1/8 in is 3.2 mm. Common practice.
+        // Three layers of 3 mm; a hole of 1/8 in is 3.2 mm. The strap round the handle is of 2 mm. Common practice.
         assertThat(card).containsPattern("belt strap rivets 2 [^0-9]+9 mm[^0-9]+3\\.2 9\\.0");
         assertThat(card).containsPattern("handle strap snap 1 snap, line 20 3\\.5 2\\.0");
     }
