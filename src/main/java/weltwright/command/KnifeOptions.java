@@ -3,11 +3,13 @@ package weltwright.command;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 import weltwright.ground.GroundChoice;
 import weltwright.job.Fields;
 import weltwright.job.Job;
+import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
 import weltwright.measure.Length;
@@ -81,16 +83,49 @@ final class KnifeOptions {
             description = "The edge is on the other side than the outline suggests.")
     private boolean otherSide;
 
-    /** The same trace, or the one with edge and spine exchanged where that is told. */
-    Trace sideOf(Trace trace) {
-        return otherSide ? trace.withOtherSide() : trace;
+    @Option(
+            names = "--guard",
+            paramLabel = "WHERE",
+            description = "A guard, a bolster or a finger guard between blade and handle, before which the sheath ends."
+                    + " FRONT,BACK: how far its front and its back are from the tip, along the knife, such as 118mm,125mm."
+                    + " find: where the outline shows one. none: there is none. Default: find.")
+    private String guard;
+
+    /** The trace with what was told of its sides and its guard. */
+    Trace told(Trace trace) {
+        Trace sided = otherSide ? trace.withOtherSide() : trace;
+        return sided.withGuard(guardOf(sided.silhouette()));
+    }
+
+    /** The job with what was told of its knife's sides and guard; corrections by hand stay. */
+    Job told(Job job) {
+        Job sided = sideOf(job);
+        return guard == null
+                ? sided
+                : sided.silhouette()
+                        .map(s -> sided.withSilhouette(s.withGuard(guardOf(s))))
+                        .orElse(sided);
+    }
+
+    private Optional<Guard> guardOf(Silhouette silhouette) {
+        if (guard == null) {
+            return silhouette.landmarks().guard();
+        }
+        return switch (guard.strip().toLowerCase(Locale.ROOT)) {
+            case "find" -> silhouette.withGuardFound().landmarks().guard();
+            case "none" -> Optional.empty();
+            default -> {
+                double[] fromTip = Measured.GUARD.readMm(guard);
+                yield silhouette.withGuardFromTip(fromTip[0], fromTip[1]).landmarks().guard();
+            }
+        };
     }
 
     /**
-     * The same for a job with an outline; corrections by hand stay. Other than proposed it is other for good, however often
+     * The job with edge and spine exchanged where that is told. Other than proposed it is other for good, however often
      * that is said, or a command given again for what it made would turn it back.
      */
-    Job sideOf(Job job) {
+    private Job sideOf(Job job) {
         return otherSide
                 ? job.silhouette()
                         .filter(s -> isAsProposed(s, job))

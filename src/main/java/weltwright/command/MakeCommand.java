@@ -133,7 +133,7 @@ final class MakeCommand implements Runnable {
         FileVersion written;
         try (line) {
             Progress progress = (step, done) -> line.at(step, 0.9 * done);
-            job = thickness.measured(knife.sideOf(given.traced(progress)), progress);
+            job = thickness.measured(knife.told(given.traced(progress)), progress);
             inPlace.checkReplaceableBy(job);
             line.at("Making the pattern", 0.9);
             drawn = drawn(job, given, bed, printer, made, inPlace.version());

@@ -9,11 +9,12 @@ import weltwright.measure.PrintScale;
 import weltwright.trouble.Trouble;
 
 /**
- * Two lengths measured on one printed page, typed together: the scale that the printer has.
+ * Two lengths that are typed together, with a comma between them: on a printed page across and down, or the two ends of a
+ * guard.
  *
- * @param across the length across the page
- * @param down the length down the page
- * @param nominalMm what both would be on a true page
+ * @param across the first length
+ * @param down the second
+ * @param nominalMm what both would be on a true page; 1 where they are no part of a page
  */
 record Measured(LengthField across, LengthField down, double nominalMm) {
     static final Measured SHEET_BARS =
@@ -22,14 +23,22 @@ record Measured(LengthField across, LengthField down, double nominalMm) {
     static final Measured PRINTED_SQUARE =
             new Measured(Fields.PRINTED_SQUARE_ACROSS, Fields.PRINTED_SQUARE_DOWN, 50);
 
-    /** Reads "99.7mm,99.9mm"; a decimal comma in either is told from the comma between them. */
+    static final Measured GUARD = new Measured(Fields.GUARD_FRONT, Fields.GUARD_BACK, 1);
+
+    /** Reads them as the scale that a printer has. */
     PrintScale read(String typed) {
+        double[] mm = readMm(typed);
+        return new PrintScale(mm[0] / nominalMm, mm[1] / nominalMm);
+    }
+
+    /** Reads "99.7mm,99.9mm"; a decimal comma in either is told from the comma between them. */
+    double[] readMm(String typed) {
         List<Trouble> troubles = new ArrayList<>();
         for (int comma = typed.indexOf(','); comma >= 0; comma = typed.indexOf(',', comma + 1)) {
             try {
                 double acrossMm = across.readMm(typed.substring(0, comma));
                 double downMm = down.readMm(typed.substring(comma + 1));
-                return new PrintScale(acrossMm / nominalMm, downMm / nominalMm);
+                return new double[] {acrossMm, downMm};
             } catch (Trouble trouble) {
                 troubles.add(trouble);
             }

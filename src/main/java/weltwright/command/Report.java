@@ -27,6 +27,10 @@ final class Report {
                 + new Length(trace.landmarkError().bladeLength95Mm()).inMillimetres() + ", overall "
                 + both(knife.overallLengthMm()) + ". 95 of 100 points of the outline, as found, lie within "
                 + new Length(trace.error().error95Mm()).inMillimetres() + " of the knife's.");
+        knife.landmarks().guard().ifPresent(guard -> say.println("A guard of "
+                + new Length(Math.round(guard.lengthMm() * 10) / 10.0).inMillimetres() + " along the knife, its front "
+                + new Length(Math.round((knife.landmarks().tip().x() - guard.frontMm()) * 10) / 10.0).inMillimetres()
+                + " from the tip; where that is wrong, say --guard."));
         if (asksForEdge) {
             say.println("Look which side is the edge: the outline does not tell for sure. Taken for the spine is the "
                     + (knife.spineOnLeft() ? "left" : "right")

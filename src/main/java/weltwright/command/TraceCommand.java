@@ -61,7 +61,7 @@ final class TraceCommand implements Runnable {
         TraceSettings settings = phone.over(knife.over(Job.begin(LocalDate.now()).settings()), photo, phones);
         Trace trace;
         try (line) {
-            trace = knife.sideOf(Tracer.trace(photo, settings, line));
+            trace = knife.told(Tracer.trace(photo, settings, line));
         }
         traced.write(out -> KnifeJson.write(trace, out));
         PrintWriter say = spec.commandLine().getOut();

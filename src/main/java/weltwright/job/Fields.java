@@ -31,6 +31,9 @@ public final class Fields {
     public static final LengthField THICKNESS = LengthField.of("thickness of the knife", 0.2, 60);
     public static final LengthField THICKNESS_PLACE = LengthField.of("place of the thickness, from the tip", 0.5, 1500);
 
+    public static final LengthField GUARD_FRONT = LengthField.of("place of the guard's front, from the tip", 1, 1500);
+    public static final LengthField GUARD_BACK = LengthField.of("place of the guard's back, from the tip", 1, 1500);
+
     public static final LengthField LINE_PITCH = LengthField.of("distance of the ground's lines", 2, 60);
 
     /** The sheet's bars are 100 mm where the printer prints true, and no printer is a tenth off. */

@@ -1,10 +1,12 @@
 package weltwright.trace;
 
 import java.util.List;
+import java.util.Optional;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
+import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
 
 /**
@@ -40,6 +42,12 @@ public record Trace(
                 landmarkError.withEdgeTold(),
                 unsure,
                 notes);
+    }
+
+    /** The same with another guard, or with none. */
+    public Trace withGuard(Optional<Guard> guard) {
+        return new Trace(
+                silhouette.withGuard(guard), seenFrom, midPlane, onSheet, error, landmarkError, unsure, notes);
     }
 
     /** Where a pixel's line of sight meets the mid-plane, in the silhouette's frame, in mm. */

@@ -35,12 +35,21 @@ record HandWork(Silhouette proposed, Silhouette corrected) {
         for (Polyline stretch : stretches()) {
             result = redone(result, stretch.map(motion));
         }
-        for (Place place : Place.values()) {
-            if (place.of(corrected).distance(place.of(before)) > MOVED_MM) {
+        if (!guardIsAlike(corrected, before)) {
+            result = result.withGuard(corrected.landmarks().guard().map(guard -> guard.map(motion)));
+            result = result.withOutline(result.outline());
+        }
+        for (Place place : Place.on(corrected)) {
+            if (place.isOn(before) && place.of(corrected).distance(place.of(before)) > MOVED_MM) {
                 result = place.pulled(result, motion.apply(place.of(corrected)));
             }
         }
         return result;
+    }
+
+    /** Whether both have a guard, or neither has. */
+    private static boolean guardIsAlike(Silhouette one, Silhouette other) {
+        return one.landmarks().guard().isPresent() == other.landmarks().guard().isPresent();
     }
 
     /** Larger or smaller about the heel, on which both frames have their origin. */

@@ -1,6 +1,7 @@
 package weltwright.window;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -11,6 +12,7 @@ import weltwright.ground.ReferenceSheet;
 import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.job.PhoneShelf;
+import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
 import weltwright.measure.Length;
 import weltwright.measure.PrintScale;
@@ -21,6 +23,7 @@ import weltwright.trace.TraceSettings;
 /** What the maker knows of the knife and of the photo, and what came out of it. */
 final class KnifeForm extends Form {
     private static final int PARTS_TOLD = 3;
+    private static final double USUAL_GUARD_MM = 6;
 
     private final Bench bench;
     private final Entry<Double> handle = Lines.slowLength(Fields.HANDLE_THICKNESS, 1);
@@ -34,6 +37,8 @@ final class KnifeForm extends Form {
             Lines.numberIfAny(Fields.FOCAL_35MM, OptionalDouble.empty());
     private final JButton thisSide = new JButton("Red runs along the edge");
     private final JToggleButton otherSide = new JToggleButton("The other side is the edge");
+    private final JButton guard = new JButton();
+    private final WrappedText guardTold = new WrappedText(Look::text);
     private final CaliperRows calipers;
     private final WrappedText result = new WrappedText(Look::text);
     private final WrappedText side = new WrappedText(Look::text);
@@ -73,6 +78,13 @@ final class KnifeForm extends Form {
                 'O',
                 "Exchange edge and spine, where the program took one for the other",
                 s -> !s.spineOnLeft());
+        guard.setName("guard");
+        guard.addActionListener(e -> bench.job()
+                .silhouette()
+                .ifPresent(s -> bench.change(job -> job.withSilhouette(withOtherGuard(s)))));
+        guardTold.setName("guard told");
+        wide(guardTold);
+        wide(guard);
         wide(error);
         heading("Measured on the knife itself");
         calipers = new CaliperRows(bench);
@@ -142,6 +154,7 @@ final class KnifeForm extends Form {
         otherSide.setSelected(job.silhouette().isPresent()
                 && job.trace().isPresent()
                 && job.silhouette().get().spineOnLeft() != job.trace().get().silhouette().spineOnLeft());
+        followGuard(job.silhouette());
         result.say(job.silhouette().map(s -> told(s, job)).orElse("No outline yet."));
         side.say(
                 job.asksForEdge()
@@ -150,6 +163,31 @@ final class KnifeForm extends Form {
         thisSide.setVisible(job.asksForEdge());
         error.say(job.trace().map(Trace::error).map(KnifeForm::told).orElse(""));
         notes.say(job.trace().map(t -> String.join(" ", t.notes())).orElse(""));
+    }
+
+    private void followGuard(Optional<Silhouette> silhouette) {
+        Optional<Guard> there = silhouette.flatMap(s -> s.landmarks().guard());
+        guardTold.say(there.map(g -> ("A guard of %s along the knife: the throat lies before it."
+                                + " Pull its two marks on the outline where they are wrong.")
+                        .formatted(new Length(Math.round(g.lengthMm() * 10) / 10.0).inMillimetres()))
+                .orElse(""));
+        guard.setText(there.isPresent() ? "There is no guard" : "Mark a guard");
+        guard.setToolTipText(
+                there.isPresent()
+                        ? "Takes its marks away: the sheath may then take in some of the handle"
+                        : "Where a guard, a bolster or a finger guard stands out between blade and handle");
+        guard.setEnabled(silhouette.isPresent());
+    }
+
+    /** Without the guard that it has; else with the one that its outline shows, or with one behind its heel. */
+    private static Silhouette withOtherGuard(Silhouette s) {
+        if (s.landmarks().guard().isPresent()) {
+            return s.withGuard(Optional.empty());
+        }
+        Silhouette found = s.withGuardFound();
+        return found.landmarks().guard().isPresent()
+                ? found
+                : s.withGuardFromTip(s.bladeLengthMm(), s.bladeLengthMm() + USUAL_GUARD_MM);
     }
 
     private static String told(Silhouette s, Job job) {

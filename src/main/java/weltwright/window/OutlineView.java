@@ -30,6 +30,9 @@ final class OutlineView extends Drawing {
     /** Where the outline between two points or at an unsure stretch is sent to the edge, it may be this far off. */
     private static final double PULL_REACH_MM = 1.5;
 
+    /** A guard is marked so long, for its two ends to be pulled to where they are. */
+    private static final double GUARD_MM = 6;
+
     private final Bench bench;
     private final EdgeStroke stroke;
     private final PointEdits points;
@@ -57,7 +60,7 @@ final class OutlineView extends Drawing {
             onKey("pressed " + each.key(), () -> take(each));
         }
         for (Place place : Place.values()) {
-            onKey("pressed " + place.key(), () -> hold(Optional.of(place)));
+            onKey("pressed " + place.key(), () -> hold(Optional.<Grip>of(place).filter(p -> isThere(place))));
         }
         onKey("LEFT", () -> arrow(-1, 0, false));
         onKey("RIGHT", () -> arrow(1, 0, false));
@@ -195,7 +198,7 @@ final class OutlineView extends Drawing {
             }
         }
         stroke.paint(ink);
-        for (Place place : Place.values()) {
+        for (Place place : Place.on(s)) {
             ink.place(place, s, held.equals(Optional.of(place)));
         }
         ink.legend(bench.job()
@@ -281,8 +284,27 @@ final class OutlineView extends Drawing {
                 holdIf(points.add(mm));
             }));
         }
+        addGuardActs(menu, mm, reachMm);
         tour.present().ifPresent(stretch -> menu.add(new Act("The outline is r&ight here", "", this::rightHere)));
         return menu.getComponentCount() == 0 ? null : menu;
+    }
+
+    private void addGuardActs(JPopupMenu menu, Point mm, double reachMm) {
+        Silhouette now = silhouette().orElseThrow();
+        if (now.landmarks().guard().isPresent()) {
+            menu.add(new Act("There is n&o guard", "", () -> {
+                held = Optional.empty();
+                points.edit(null, s -> s.withGuard(Optional.empty()));
+            }));
+        } else if (onLine(mm, reachMm)) {
+            double fromTip = now.landmarks().tip().x() - mm.x();
+            menu.add(new Act("Mark a &guard here", "", () -> points.edit(
+                    null, s -> s.withGuardFromTip(fromTip - GUARD_MM / 2, fromTip + GUARD_MM / 2))));
+        }
+    }
+
+    private boolean isThere(Place place) {
+        return silhouette().filter(place::isOn).isPresent();
     }
 
     private void menuAtHeld() {
@@ -305,7 +327,7 @@ final class OutlineView extends Drawing {
     }
 
     private Optional<Grip> nearestPlace(Point mm, double reachMm) {
-        return silhouette().flatMap(s -> List.of(Place.values()).stream()
+        return silhouette().flatMap(s -> Place.on(s).stream()
                 .filter(place -> place.of(s).distance(mm) <= reachMm)
                 .min(Comparator.comparingDouble(place -> place.of(s).distance(mm))));
     }

@@ -1,18 +1,31 @@
 package weltwright.window;
 
+import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import weltwright.geometry.Point;
+import weltwright.knife.Guard;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 
 /** A landmark that the user can pull along the outline. */
 enum Place implements Grip {
-    TIP("tip", 'T', Landmarks::tip, (l, p) -> new Landmarks(p, l.heel(), l.spineStart(), l.butt())),
-    HEEL("heel", 'H', Landmarks::heel, (l, p) -> new Landmarks(l.tip(), p, l.spineStart(), l.butt())),
-    SPINE("spine meets handle", 'S', Landmarks::spineStart, (l, p) -> new Landmarks(l.tip(), l.heel(), p, l.butt())),
-    BUTT("butt", 'B', Landmarks::butt, (l, p) -> new Landmarks(l.tip(), l.heel(), l.spineStart(), p));
+    TIP("tip", 'T', Landmarks::tip, Landmarks::withTip),
+    HEEL("heel", 'H', Landmarks::heel, Landmarks::withHeel),
+    SPINE("spine meets handle", 'S', Landmarks::spineStart, Landmarks::withSpineStart),
+    BUTT("butt", 'B', Landmarks::butt, Landmarks::withButt),
+    GUARD_FRONT(
+            "guard's front",
+            'F',
+            l -> l.guard().orElseThrow().front(),
+            (l, p) -> l.withGuard(l.guard().map(g -> new Guard(p, g.back())))),
+    GUARD_BACK(
+            "guard's back",
+            'K',
+            l -> l.guard().orElseThrow().back(),
+            (l, p) -> l.withGuard(l.guard().map(g -> new Guard(g.front(), p))));
 
     private static final double STEP_MM = 0.1;
 
@@ -26,6 +39,17 @@ enum Place implements Grip {
         this.key = key;
         this.get = get;
         this.with = with;
+    }
+
+    /** Those that a knife has: all, but for the guard's where it has none. */
+    static List<Place> on(Silhouette silhouette) {
+        return Stream.of(values()).filter(place -> place.isOn(silhouette)).toList();
+    }
+
+    /** Whether the knife has it. */
+    boolean isOn(Silhouette silhouette) {
+        return this != GUARD_FRONT && this != GUARD_BACK
+                || silhouette.landmarks().guard().isPresent();
     }
 
     /** What a maker calls it. */

@@ -12,7 +12,8 @@ import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 
 class PlaceTest {
-    private static final Silhouette KNIFE = Samples.KNIFE;
+    private static final Silhouette KNIFE = Samples.KNIFE.withGuardFromTip(
+            Samples.KNIFE.bladeLengthMm(), Samples.KNIFE.bladeLengthMm() + 6);
 
     @Property(tries = 50)
     void whereverALandmarkIsPulledItLiesOnTheOutline(
@@ -34,7 +35,8 @@ class PlaceTest {
                         KNIFE.landmarks().tip(),
                         pulled.landmarks().heel(),
                         KNIFE.landmarks().spineStart(),
-                        KNIFE.landmarks().butt()));
+                        KNIFE.landmarks().butt(),
+                        KNIFE.landmarks().guard()));
         assertThat(pulled.landmarks().heel().x()).isCloseTo(10, within(1.0));
     }
 
@@ -59,5 +61,16 @@ class PlaceTest {
         assertThat(other.spineOnLeft()).isFalse();
         assertThat(other.landmarks().heel()).isEqualTo(KNIFE.landmarks().spineStart());
         assertThat(other.withOtherSide()).isEqualTo(KNIFE);
+    }
+
+    @Test
+    void aKnifeWithoutAGuardHasNoMarksOfOne() {
+        assertThat(Place.on(Samples.KNIFE)).containsExactly(Place.TIP, Place.HEEL, Place.SPINE, Place.BUTT);
+        assertThat(Place.on(KNIFE)).contains(Place.GUARD_FRONT, Place.GUARD_BACK);
+        Silhouette pulled = Place.GUARD_BACK.pulled(
+                KNIFE, new Point(-12, KNIFE.outline().sampled(0.1).crossings(-12)[0]));
+        assertThat(pulled.landmarks().guard().orElseThrow().backMm()).isCloseTo(-12, within(1.0));
+        assertThat(pulled.landmarks().guard().orElseThrow().front())
+                .isEqualTo(KNIFE.landmarks().guard().orElseThrow().front());
     }
 }
