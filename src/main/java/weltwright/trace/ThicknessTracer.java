@@ -195,10 +195,9 @@ public final class ThicknessTracer {
         return new Reading(here.fromTipMm(), OrderStatistic.median(near));
     }
 
-    /** To what a caliper shows; no photo tells more. */
+    /** To what a maker would write down; no photo tells more. */
     private static Reading rounded(Reading reading) {
-        return new Reading(
-                Math.round(reading.fromTipMm() * 10) / 10.0, Math.round(reading.thicknessMm() * 100) / 100.0);
+        return new Reading(Math.round(reading.fromTipMm()), Math.round(reading.thicknessMm() * 10) / 10.0);
     }
 
     /**
