@@ -42,10 +42,10 @@ class CutPlanTest {
 
     @Test
     void aBedHoldsOneLeather() {
-        Pattern pattern = CutSamples.panels();
+        Pattern pattern = CutSamples.folded();
         Pattern thin = new Pattern(
                 pattern.pieces().stream()
-                        .map(piece -> piece.name().equals("handle strap")
+                        .map(piece -> piece.name().equals("welt")
                                 ? new Piece(piece.name(), 2, 2, piece.outline(), piece.holes(), piece.marks())
                                 : piece)
                         .toList(),
@@ -58,7 +58,7 @@ class CutPlanTest {
         CutPlan plan = CutPlan.of(thin, CutterBed.USUAL, CutSamples.heading(""));
         assertThat(plan.sheets()).hasSize(2);
         assertThat(plan.sheets().get(1).pieces()).extracting(CutPiece::id).containsExactly(
-                "handle-strap-1", "handle-strap-2");
+                "welt-1", "welt-2");
         assertThat(plan.sheets().get(1).notes())
                 .anyMatch(note -> ((Words) note.shape()).text().equals("Bed 2 of 2: 2.0 mm leather, grain side up"));
         assertThat(plan.sheets().get(0).pieces()).extracting(CutPiece::id).contains(CutPlan.SQUARE_ID);
