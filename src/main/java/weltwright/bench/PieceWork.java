@@ -36,7 +36,7 @@ final class PieceWork {
             stitchHoles(piece);
         });
         roundHoles();
-        work.pattern.pieces().forEach(this::fold);
+        fold();
     }
 
     /** Pieces of one leather are cut one after another. */
@@ -235,19 +235,24 @@ final class PieceWork {
     }
 
     /** Thick leather is cased and bent while it lies alone, and dries in that shape before glue comes on it. */
-    private void fold(Piece piece) {
-        String name = piece.name();
-        if (has(piece, Mark.Kind.FOLD) && piece.thicknessMm() >= CASED_FROM_MM) {
-            work.folds.put(name, work.add(Operation.of(
-                            Phase.JOIN,
-                            Step.CASE,
-                            List.of(name),
-                            "Case the " + name + " along its folds, bend it round, and let it dry so")
-                    .with("sponge, water, folder", "")
-                    .noting("Cased: damped, and left until its colour begins to come back.")
-                    .taking(5)
-                    .thenWaiting(WorkTimes.FOLD_DRIES_MIN)));
+    private void fold() {
+        List<String> folded = work.pattern.pieces().stream()
+                .filter(piece -> has(piece, Mark.Kind.FOLD) && piece.thicknessMm() >= CASED_FROM_MM)
+                .map(Piece::name)
+                .toList();
+        if (folded.isEmpty()) {
+            return;
         }
+        Operation fold = work.add(Operation.of(
+                        Phase.JOIN,
+                        Step.CASE,
+                        folded,
+                        "Case " + Words.the(folded) + " along the folds, bend round, and let dry so")
+                .with("sponge, water, folder", "")
+                .noting("Cased: damped, and left until its colour begins to come back.")
+                .taking(5.0 * folded.size())
+                .thenWaiting(WorkTimes.FOLD_DRIES_MIN));
+        folded.forEach(piece -> work.folds.put(piece, fold));
     }
 
     private static String pitch(double mm) {
