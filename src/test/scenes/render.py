@@ -176,8 +176,6 @@ SCENES = {
 #
 # hunter-on-spine: A4 sheet; hunter with guard; window; two blocks at the handle
 # drop-on-edge: A4 sheet; drop point; ceiling; one block at the handle, one at the blade on the other side
-# paring-on-spine: blue cm mat; slim paring knife; soft light; two blocks at the handle
-# recurve-on-edge: Letter sheet; recurve; lamp; two blocks at the handle
 STANDING = {
     "hunter-on-spine": Scene(
         "hunter", "satin", "dark-wood", "sheet-a4", "desk-oak", "window",
@@ -187,14 +185,6 @@ STANDING = {
         "drop-point", "satin", "pale-wood", "sheet-a4", "desk-slate", "ceiling",
         Camera((0, 0), 350, 2, 10, 90, 27, -.01, 0, 2688, 2016), (0, 2), 95, (.8, .62), down="edge",
         blocks=((-60, 1, (20, 20, 22)), (40, -1, (16, 20, 18)))),
-    "paring-on-spine": Scene(
-        "paring", "satin", "orange", "mat-blue", "desk-pale", "cool-window",
-        Camera((0, 4), 320, 3, -100, 10, 26, 0, 0, 2688, 2016), (-2, 6), 28, (.9, .42), down="spine",
-        blocks=((-48, 1, (20, 20, 14)), (-48, -1, (20, 20, 14)))),
-    "recurve-on-edge": Scene(
-        "recurve", "satin", "black", "sheet-letter", "desk-oak", "lamp",
-        Camera((2, 0), 360, 4, 60, 90, 27, .012, 0, 2688, 2016), (0, 0), 80, (.8, .6), down="edge",
-        blocks=((-50, 1, (22, 22, 20)), (-50, -1, (22, 22, 20)))),
 }
 GROUND_NAMES = {"mat-blue": "mat-cm", "mat-black": "mat-cm", "graph": "graph-5mm", "graph-grey": "graph-5mm"}
 
