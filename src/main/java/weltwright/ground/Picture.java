@@ -1,5 +1,6 @@
 package weltwright.ground;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -52,8 +53,8 @@ public final class Picture implements AutoCloseable {
     public static Picture decode(Photo photo) {
         checkSize(photo);
         Natives.load();
-        if (photo.format() != PhotoFormat.JPEG) {
-            Mat bgr = decoded(photo, Imgcodecs.IMREAD_COLOR);
+        if (photo.format() != PhotoFormat.JPEG || !photo.check().regular()) {
+            Mat bgr = isForJava(photo) ? decodedByJava(photo) : decoded(photo, Imgcodecs.IMREAD_COLOR);
             Mat grey = new Mat();
             Imgproc.cvtColor(bgr, grey, Imgproc.COLOR_BGR2GRAY);
             return new Picture(() -> bgr, grey);
@@ -89,15 +90,37 @@ public final class Picture implements AutoCloseable {
         }
     }
 
+    /** What OpenCV's libraries would have something to say about, or what nobody checked beforehand. */
+    private static boolean isForJava(Photo photo) {
+        return photo.format() == PhotoFormat.TIFF || photo.format() == PhotoFormat.BMP || !photo.check().regular();
+    }
+
+    private static Mat decodedByJava(Photo photo) {
+        try {
+            return turnedUpright(JavaDecoder.decoded(photo), photo);
+        } catch (IOException e) {
+            throw damaged(photo, e);
+        }
+    }
+
     private static Mat decoded(Photo photo, int channels) {
         MatOfByte file = new MatOfByte(photo.bytes());
         Mat stored = Imgcodecs.imdecode(file, channels | Imgcodecs.IMREAD_IGNORE_ORIENTATION);
         file.release();
         if (stored.empty()) {
-            throw new Trouble(
-                    "The picture \"" + photo.name() + "\" is damaged and cannot be decoded.",
-                    "Copy it from the camera again, or take another.");
+            throw damaged(photo, null);
         }
+        return turnedUpright(stored, photo);
+    }
+
+    private static Trouble damaged(Photo photo, Exception cause) {
+        return new Trouble(
+                "The picture \"" + photo.name() + "\" is damaged and cannot be decoded.",
+                "Copy it from the camera again, or take another.",
+                cause);
+    }
+
+    private static Mat turnedUpright(Mat stored, Photo photo) {
         Mat upright = upright(stored, photo.orientation());
         if (upright != stored) {
             stored.release();

@@ -20,6 +20,7 @@ public final class Photo {
     private final byte[] bytes;
     private final PhotoHeader header;
     private final Optional<CameraModel> camera;
+    private StreamCheck check;
 
     private Photo(String name, byte[] file) {
         this.name = Objects.requireNonNull(name);
@@ -101,6 +102,24 @@ public final class Photo {
      */
     public Optional<CameraModel> camera() {
         return camera;
+    }
+
+    /**
+     * What reading through the file's coded data finds, made when it is first asked for: a tenth of a second for 12
+     * megapixels.
+     *
+     * @throws Trouble where nothing can be decoded from them
+     */
+    public synchronized StreamCheck check() {
+        if (check == null) {
+            try {
+                check = StreamCheck.of(format(), bytes, orientation());
+            } catch (IllegalArgumentException e) {
+                throw new Trouble("The picture \"" + name + "\" is damaged and cannot be decoded.",
+                        "Copy it from the camera again, or take another.", e);
+            }
+        }
+        return check;
     }
 
     @Override

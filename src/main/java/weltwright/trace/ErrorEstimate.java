@@ -64,7 +64,8 @@ final class ErrorEstimate {
             KnownGround ground,
             KnownGround.Cover cover,
             SilhouetteBuilder.Built built,
-            List<Unsure> unsure) {
+            List<Unsure> unsure,
+            DamagedPart damaged) {
         double scaleSigma = ground.scaleSigma();
         View view = solution.view();
         Plane plane = built.midPlane();
@@ -119,6 +120,7 @@ final class ErrorEstimate {
                         Math.max(strayed(built.ring(), unsure), uneven(built, unsure)),
                         LOOK),
                 new ErrorBudget.Part("lines beside the edge that may be the edge", leapt(built), LOOK)));
+        damaged.error().ifPresent(parts::add);
         parts.removeIf(part -> part.error95Mm() == 0);
         parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
         double squares = 0;

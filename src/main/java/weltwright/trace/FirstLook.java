@@ -43,7 +43,8 @@ public record FirstLook(
     public static FirstLook at(Photo photo, TraceSettings settings, Progress progress) {
         progress.at("Reading the picture", 0);
         try (Picture picture = Picture.decode(photo)) {
-            return at(picture, LensTold.of(photo, settings), settings, progress);
+            FirstLook look = at(picture, LensTold.of(photo, settings), settings, progress);
+            return DamagedPart.of(photo).advice().map(look::withFirst).orElse(look);
         } catch (Trouble unreadable) {
             return refused(List.of(), unreadable);
         }
@@ -63,6 +64,12 @@ public record FirstLook(
         } catch (Trouble notFound) {
             return refused(PhotoCheck.ofLight(picture), notFound);
         }
+    }
+
+    private FirstLook withFirst(PhotoAdvice first) {
+        List<PhotoAdvice> all = new ArrayList<>(advice);
+        all.add(0, first);
+        return new FirstLook(ground, notes, all, question, pitchAsked);
     }
 
     private static FirstLook refused(List<PhotoAdvice> advice, Trouble why) {

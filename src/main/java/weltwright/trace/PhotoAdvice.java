@@ -31,7 +31,9 @@ public record PhotoAdvice(Matter matter, String seen, String better) {
         /** What was told of the lens is not what the ground shows. */
         LENS_CONTRADICTED,
         /** The picture's middle is not where the lens looked: it is a part of a larger one. */
-        CUT_OUT
+        CUT_OUT,
+        /** A part of its file's data is damaged. */
+        DAMAGED
     }
 
     @Override

@@ -84,6 +84,7 @@ public final class Tracer {
     public static Trace trace(Photo photo, TraceSettings settings, Progress progress) {
         progress.at("Reading the picture", 0);
         try (Picture picture = Picture.decode(photo)) {
+            DamagedPart damaged = DamagedPart.of(photo);
             progress.at("Looking for what the knife lies on", 0.2);
             LensTold lens = LensTold.of(photo, settings);
             KnownGround ground = GroundSearch.find(picture, settings, lens.prior());
@@ -96,7 +97,7 @@ public final class Tracer {
             CompletableFuture<List<PhotoAdvice>> advice =
                     CompletableFuture.supplyAsync(() -> PhotoCheck.of(picture, ground, solved));
             try {
-                return traced(picture, settings, ground, cover, solved, advice, progress);
+                return traced(picture, settings, ground, cover, solved, damaged, advice, progress);
             } finally {
                 // The picture's memory must not go away under it.
                 advice.handle((given, failure) -> given).join();
@@ -110,16 +111,19 @@ public final class Tracer {
             KnownGround ground,
             KnownGround.Cover cover,
             SolvedView solved,
+            DamagedPart damaged,
             CompletableFuture<List<PhotoAdvice>> advice,
             Progress progress) {
         SilhouetteBuilder.Built built =
                 built(fine(picture, solved.view()), fine(solved.view()), settings, cover, progress);
+        damaged.check(solved.view(), built);
         // A mirror's trouble is told rather than those that it brings about, so what throws it comes second.
         Judged judged = Both.of(
-                        () -> judged(ground, cover, solved, built),
+                        () -> judged(ground, cover, solved, built, damaged),
                         () -> notMirroring(picture, solved.view(), ground, cover, built))
                 .first();
         List<String> notes = new ArrayList<>(notes(settings, picture, ground, solved));
+        damaged.advice().ifPresent(given -> notes.add(given.toString()));
         advice.join().forEach(given -> notes.add(given.toString()));
         progress.at("Traced", 1);
         return new Trace(
@@ -136,13 +140,17 @@ public final class Tracer {
     private record Judged(List<Unsure> unsure, ErrorBudget error) {}
 
     private static Judged judged(
-            KnownGround ground, KnownGround.Cover cover, SolvedView solved, SilhouetteBuilder.Built built) {
+            KnownGround ground,
+            KnownGround.Cover cover,
+            SolvedView solved,
+            SilhouetteBuilder.Built built,
+            DamagedPart damaged) {
         List<Unsure> unsure = Unsure.of(built.ring(), built.certainty());
         BladeCheck.check(built.silhouette(), unsure);
         if (cover.isBlank() && built.frontMissing()) {
             throw BladeCheck.oneColoured();
         }
-        ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure);
+        ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure, damaged);
         BladeCheck.checkUse(error);
         // What a leap leads to may be as clear as the edge, and yet wants a look.
         return new Judged(Unsure.of(built.ring(), Leap.doubted(built.certainty(), built.leaps())), error);

@@ -1,0 +1,242 @@
+package weltwright.photo;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One scan of a JPEG file, read through without decoding its picture: whether each code is one, each coefficient has its
+ * place, and the data end where the picture does. ITU-T T.81, annexes F (sequential) and G (progressive).
+ */
+final class JpegScan {
+    /** Eight times the greatest difference from middle grey, and some more for what rounding may add. */
+    private static final int GREATEST_DC = 1400;
+
+    private static final int DC_SYMBOLS = 12;
+
+    /**
+     * @param dc its table for first coefficients; null where the scan has none
+     * @param ac its table for the others; null likewise
+     * @param step the quantization step of its first coefficients
+     */
+    record Part(JpegFrame.Component component, HuffmanTable dc, HuffmanTable ac, int step) {}
+
+    /**
+     * What one stretch of data came to.
+     *
+     * @param groups how many were read without fault
+     * @param ranOut whether the data ended before the next one did
+     * @param bitsLeft how many are left over behind the last one
+     */
+    record Read(int groups, boolean ranOut, long bitsLeft) {}
+
+    private final JpegFrame frame;
+    private final List<Part> parts;
+    private final int first;
+    private final int last;
+    private final boolean refines;
+    private final int shift;
+    private final int[] dcBefore;
+    private int endRun;
+
+    JpegScan(JpegFrame frame, List<Part> parts, int first, int last, int high, int low) {
+        this.frame = frame;
+        this.parts = parts;
+        this.first = first;
+        this.last = last;
+        this.refines = high > 0;
+        this.shift = low;
+        this.dcBefore = new int[parts.size()];
+    }
+
+    /** A scan of one component is in its own blocks, any other in groups of all components' blocks. */
+    private boolean isOfOne() {
+        return parts.size() == 1;
+    }
+
+    int groupsAcross() {
+        return isOfOne() ? parts.get(0).component().blocksAcross() : frame.groupsAcross();
+    }
+
+    int groupsDown() {
+        return isOfOne() ? parts.get(0).component().blocksDown() : frame.groupsDown();
+    }
+
+    int groupWidthPx() {
+        return isOfOne() ? 8 * frame.mostH() / parts.get(0).component().h() : 8 * frame.mostH();
+    }
+
+    int groupHeightPx() {
+        return isOfOne() ? 8 * frame.mostV() / parts.get(0).component().v() : 8 * frame.mostV();
+    }
+
+    /** Fewer bits than this hold no group: what is left over behind the last group and is shorter is filling. */
+    int leastGroupBits() {
+        int bits = 0;
+        for (Part part : parts) {
+            int blocks = isOfOne() ? 1 : part.component().h() * part.component().v();
+            bits += blocks * ((part.dc() == null ? 0 : part.dc().shortest()) + (part.ac() == null ? 0 : part.ac().shortest()));
+        }
+        return Math.max(8, bits);
+    }
+
+    /** Reads a stretch that begins anew, as behind a restart marker, as far as it is without fault. */
+    Read read(JpegBits bits, int fromGroup, int toGroup) {
+        Arrays.fill(dcBefore, 0);
+        endRun = 0;
+        for (int group = fromGroup; group < toGroup; group++) {
+            boolean isRight = group(bits, group);
+            if (!isRight || bits.isOverrun()) {
+                return new Read(group - fromGroup, bits.isOverrun(), 0);
+            }
+        }
+        return new Read(toGroup - fromGroup, false, bits.left());
+    }
+
+    private boolean group(JpegBits bits, int group) {
+        int column = group % groupsAcross();
+        int row = group / groupsAcross();
+        for (int p = 0; p < parts.size(); p++) {
+            JpegFrame.Component component = parts.get(p).component();
+            int stride = frame.groupsAcross() * component.h();
+            if (isOfOne()) {
+                if (!block(bits, p, row * stride + column)) {
+                    return false;
+                }
+                continue;
+            }
+            for (int y = 0; y < component.v(); y++) {
+                for (int x = 0; x < component.h(); x++) {
+                    if (!block(bits, p, (row * component.v() + y) * stride + column * component.h() + x)) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    private boolean block(JpegBits bits, int p, int index) {
+        Part part = parts.get(p);
+        if (!frame.progressive()) {
+            return dc(bits, p) && ac(bits, part.ac());
+        }
+        if (first == 0) {
+            if (refines) {
+                bits.take(1);
+                return true;
+            }
+            return dc(bits, p);
+        }
+        long[] nonzero = part.component().nonzero();
+        return refines ? acFiner(bits, part.ac(), nonzero, index) : acFirst(bits, part.ac(), nonzero, index);
+    }
+
+    private boolean dc(JpegBits bits, int p) {
+        int size = parts.get(p).dc().next(bits);
+        if (size < 0 || size > DC_SYMBOLS) {
+            return false;
+        }
+        if (size > 0) {
+            int value = bits.take(size);
+            dcBefore[p] += value < 1 << size - 1 ? value - (1 << size) + 1 : value;
+        }
+        int step = parts.get(p).step() << shift;
+        return Math.abs(dcBefore[p]) * step <= GREATEST_DC + step;
+    }
+
+    private static boolean ac(JpegBits bits, HuffmanTable table) {
+        for (int k = 1; k < 64; k++) {
+            int symbol = table.next(bits);
+            if (symbol < 0) {
+                return false;
+            }
+            int size = symbol & 15;
+            int run = symbol >> 4;
+            if (size == 0) {
+                if (run != 15) {
+                    return true;
+                }
+                k += 15;
+            } else {
+                k += run;
+                bits.take(size);
+            }
+            if (k > 63) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean acFirst(JpegBits bits, HuffmanTable table, long[] nonzero, int index) {
+        if (endRun > 0) {
+            endRun--;
+            return true;
+        }
+        for (int k = first; k <= last; k++) {
+            int symbol = table.next(bits);
+            if (symbol < 0) {
+                return false;
+            }
+            int size = symbol & 15;
+            int run = symbol >> 4;
+            if (size == 0 && run < 15) {
+                endRun = (1 << run) - 1 + (run > 0 ? bits.take(run) : 0);
+                return true;
+            }
+            k += run;
+            if (k > last) {
+                return false;
+            }
+            if (size > 0) {
+                bits.take(size);
+                nonzero[index] |= 1L << k;
+            }
+        }
+        return true;
+    }
+
+    private boolean acFiner(JpegBits bits, HuffmanTable table, long[] nonzero, int index) {
+        long before = nonzero[index];
+        int k = first;
+        if (endRun == 0) {
+            for (; k <= last; k++) {
+                int symbol = table.next(bits);
+                if (symbol < 0 || (symbol & 15) > 1) {
+                    return false;
+                }
+                int run = symbol >> 4;
+                boolean isNew = (symbol & 15) == 1;
+                if (!isNew && run < 15) {
+                    endRun = (1 << run) + (run > 0 ? bits.take(run) : 0);
+                    break;
+                }
+                if (isNew) {
+                    bits.take(1);
+                }
+                for (; k <= last; k++) {
+                    if ((before >> k & 1) != 0) {
+                        bits.take(1);
+                    } else if (--run < 0) {
+                        break;
+                    }
+                }
+                if (isNew) {
+                    if (k > last) {
+                        return false;
+                    }
+                    nonzero[index] |= 1L << k;
+                }
+            }
+        }
+        if (endRun > 0) {
+            for (; k <= last; k++) {
+                if ((before >> k & 1) != 0) {
+                    bits.take(1);
+                }
+            }
+            endRun--;
+        }
+        return true;
+    }
+}

@@ -1,0 +1,70 @@
+package weltwright.trace;
+
+import java.util.Locale;
+import java.util.Optional;
+import weltwright.ground.View;
+import weltwright.photo.PixelArea;
+import weltwright.photo.Photo;
+import weltwright.trouble.Trouble;
+
+/** The part of a picture that its file's damage leaves unknown: what is told of it, and what it means for an outline. */
+final class DamagedPart {
+    /** A block of a JPEG's picture, and what of it reaches into the next one where colours are made finer. */
+    private static final double REACH_PX = 16;
+
+    private static final double STEP_MM = 2;
+
+    /**
+     * What may be wrong outside of it, too, for some bits may be wrong that nothing tells of, and what of the ground lies in
+     * it was taken for what it is not.
+     */
+    private static final double ELSEWHERE_MM = 0.5;
+
+    private static final String COPY_AGAIN = "Copy it from the camera or phone again, or take another.";
+
+    private final Optional<PixelArea> area;
+    private final double part;
+
+    private DamagedPart(Optional<PixelArea> area, double part) {
+        this.area = area;
+        this.part = part;
+    }
+
+    /** Of a photo whose file has been checked; throws {@link Trouble} where nothing can be decoded. */
+    static DamagedPart of(Photo photo) {
+        Optional<PixelArea> area = photo.check().damaged();
+        double pixels = area.map(a -> (double) (a.right() - a.left()) * (a.bottom() - a.top())).orElse(0.0);
+        return new DamagedPart(area, pixels / ((double) photo.widthPx() * photo.heightPx()));
+    }
+
+    /** What to tell of it; empty where the file is sound. */
+    Optional<PhotoAdvice> advice() {
+        return area.map(a -> new PhotoAdvice(
+                PhotoAdvice.Matter.DAMAGED,
+                part > 0.99
+                        ? "The photo's file is damaged, and where does not show."
+                        : String.format(
+                                Locale.ROOT,
+                                "The photo's file is damaged: %.0f %% of its picture is not as it was taken.",
+                                Math.max(1, 100 * part)),
+                COPY_AGAIN));
+    }
+
+    /** Throws {@link Trouble} where the outline lies in it, or may. */
+    void check(View view, SilhouetteBuilder.Built built) {
+        if (area.isEmpty()) {
+            return;
+        }
+        boolean isIn = built.ring().resampled(STEP_MM).points().stream()
+                .map(p -> view.pixel(built.midPlane().over(built.onGround().apply(p))))
+                .anyMatch(px -> area.get().isNear(px.x(), px.y(), REACH_PX));
+        if (isIn) {
+            throw new Trouble("The photo's file is damaged where the knife is, or may be.", COPY_AGAIN);
+        }
+    }
+
+    /** Its share of the outline's error; empty where the file is sound. */
+    Optional<ErrorBudget.Part> error() {
+        return area.map(a -> new ErrorBudget.Part("damage in the photo's file", ELSEWHERE_MM, COPY_AGAIN));
+    }
+}
