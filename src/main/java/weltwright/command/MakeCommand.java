@@ -99,7 +99,7 @@ final class MakeCommand implements Runnable {
             names = "--paper",
             paramLabel = "PAPER",
             defaultValue = "A4",
-            description = "Paper to print on: a4, letter, or one_large_page for a print shop. Default: a4.")
+            description = "Paper to print on: a4, letter, a3, tabloid, or one_large_page for a print shop. Default: a4.")
     private PaperSize paper;
 
     @Option(

@@ -46,24 +46,22 @@ final class BenchCard {
     private final Pattern pattern;
     private final BenchPlan plan;
     private final Heading heading;
-    private final List<Block> more;
     private final Lettering lettering;
     private final double widthMm;
 
     private BenchCard(
-            Pattern pattern, BenchPlan plan, Heading heading, List<Block> more, Lettering lettering, double widthMm) {
+            Pattern pattern, BenchPlan plan, Heading heading, Lettering lettering, double widthMm) {
         this.pattern = pattern;
         this.plan = plan;
         this.heading = heading;
-        this.more = more;
         this.lettering = lettering;
         this.widthMm = widthMm;
     }
 
     /**
-     * Draws the card as the last pages of a document. A pattern on one large page gets its card on A4.
+     * Draws the card as the last pages of a document.
      *
-     * @param more words that found no room beside the pieces
+     * @param paper of the card
      */
     static void draw(
             PDDocument document,
@@ -71,16 +69,13 @@ final class BenchCard {
             Pattern pattern,
             BenchPlan plan,
             Heading heading,
-            List<Block> more,
             PaperSize paper,
             PrintScale scale)
             throws IOException {
-        PageFrame frame = paper == PaperSize.LETTER
-                ? PageFrame.of(215.9, 279.4, scale)
-                : PageFrame.of(210, 297, scale);
+        PageFrame frame = paper.frame(scale);
         Envelope room = new Envelope(
                 MARGIN_MM, frame.widthMm() - MARGIN_MM, MARGIN_MM + FOOT_MM, frame.heightMm() - MARGIN_MM);
-        BenchCard card = new BenchCard(pattern, plan, heading, more, lettering, room.getWidth());
+        BenchCard card = new BenchCard(pattern, plan, heading, lettering, room.getWidth());
         List<List<CardFlow.Placed>> pages = card.laid(room.getHeight());
         for (int i = 0; i < pages.size(); i++) {
             try (Ink ink = Ink.onNewPage(document, lettering, frame.widthMm(), frame.heightMm(), scale)) {
@@ -136,7 +131,6 @@ final class BenchCard {
         if (!cautionsBeforeTheWork) {
             flow.addTogether(cautions());
         }
-        more.forEach(block -> flow.addTogether(List.of(new Air(AIR_MM), block)));
         return flow.pages();
     }
 

@@ -11,38 +11,50 @@ import weltwright.sheath.Mark;
  * What the lines mean: a sample of each and its meaning.
  *
  * @param styles those that the pattern uses
- * @param widthMm of the whole
+ * @param columns that they are shared out over, from the top down
+ * @param columnMm from one column to the next
  */
-record LegendBlock(List<LineStyle> styles, double widthMm) implements Block {
+record LegendBlock(List<LineStyle> styles, int columns, double columnMm) implements Block {
     private static final double TITLE_MM = 3.6;
     private static final double SIZE_MM = 2.7;
     private static final double ROW_MM = 5;
     private static final double SAMPLE_MM = 24;
     private static final double GAP_MM = 3;
 
-    static LegendBlock of(Lettering lettering, List<LineStyle> styles) {
+    /** In one column, and low and wide in two. */
+    static List<LegendBlock> shapes(Lettering lettering, List<LineStyle> styles) {
         double words = styles.stream()
                 .mapToDouble(style -> lettering.widthMm(style.meaning(), SIZE_MM))
                 .max()
                 .orElse(0);
-        return new LegendBlock(styles, SAMPLE_MM + GAP_MM + words);
+        double column = SAMPLE_MM + 2 * GAP_MM + words;
+        return List.of(new LegendBlock(styles, 1, column), new LegendBlock(styles, 2, column));
+    }
+
+    @Override
+    public double widthMm() {
+        return columns * columnMm - GAP_MM;
     }
 
     @Override
     public double heightMm() {
-        return TITLE_MM * Lettering.LINE * 1.2 + styles.size() * ROW_MM;
+        return TITLE_MM * Lettering.LINE * 1.2 + rows() * ROW_MM;
+    }
+
+    private int rows() {
+        return (styles.size() + columns - 1) / columns;
     }
 
     @Override
     public void draw(Ink ink, Lettering lettering, Point upperLeft) throws IOException {
         Point title = upperLeft.minus(new Point(0, TITLE_MM * Lettering.CAPITAL));
         ink.write("What the lines mean", title, 0, TITLE_MM, Color.BLACK);
-        double y = upperLeft.y() - TITLE_MM * Lettering.LINE * 1.2 - ROW_MM / 2;
-        for (LineStyle style : styles) {
-            sample(ink, lettering, style, new Point(upperLeft.x(), y));
-            Point words = new Point(upperLeft.x() + SAMPLE_MM + GAP_MM, y - SIZE_MM * Lettering.CAPITAL / 2);
-            ink.write(style.meaning(), words, 0, SIZE_MM, Color.BLACK);
-            y -= ROW_MM;
+        double top = upperLeft.y() - TITLE_MM * Lettering.LINE * 1.2 - ROW_MM / 2;
+        for (int i = 0; i < styles.size(); i++) {
+            Point at = new Point(upperLeft.x() + i / rows() * columnMm, top - i % rows() * ROW_MM);
+            sample(ink, lettering, styles.get(i), at);
+            Point words = at.plus(new Point(SAMPLE_MM + GAP_MM, -SIZE_MM * Lettering.CAPITAL / 2));
+            ink.write(styles.get(i).meaning(), words, 0, SIZE_MM, Color.BLACK);
         }
     }
 

@@ -1,6 +1,5 @@
 package weltwright.paper;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -24,8 +23,11 @@ public final class Packing {
     static final List<Double> QUARTERS =
             IntStream.range(0, 4).mapToObj(i -> i * Math.PI / 2).toList();
 
-    /** By steps of 15°, quarters first: a long piece may fit along the diagonal. */
-    static final List<Double> ALL_ROUND = allRound();
+    /** By steps of 7.5°, without the quarters: a long piece may fit along the diagonal. */
+    static final List<Double> ASLANT = IntStream.range(0, 48)
+            .filter(i -> i % 12 != 0)
+            .mapToObj(i -> i * Math.PI / 24)
+            .toList();
 
     private Packing() {}
 
@@ -78,15 +80,5 @@ public final class Packing {
     private static double[] steps(double slack) {
         int n = (int) Math.ceil(slack / STEP_MM);
         return IntStream.rangeClosed(0, n).mapToDouble(i -> n == 0 ? 0 : slack * i / n).toArray();
-    }
-
-    private static List<Double> allRound() {
-        List<Double> directions = new ArrayList<>(QUARTERS);
-        for (int i = 0; i < 24; i++) {
-            if (i % 6 != 0) {
-                directions.add(i * Math.PI / 12);
-            }
-        }
-        return List.copyOf(directions);
     }
 }

@@ -13,31 +13,64 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.geometry.Placement;
 
 /**
- * Shares a pattern out over pages. A piece that fits on a page is never cut; several share a page where they fit; only
- * what is larger than a page is shown in parts, each part overlapping its neighbours by {@link TileGrid#OVERLAP_MM}.
+ * Shares a pattern out over as few pages as it finds. A piece that fits on a page is never cut, whichever way it must be
+ * turned; several share a page where they fit; only what is larger than a page is shown in parts, each part overlapping
+ * its neighbours by {@link TileGrid#OVERLAP_MM}. What must be read first stands on the first page.
+ *
+ * <p>Of several plans the one with the fewest pages is taken: pieces are laid first-fit in decreasing order of their length,
+ * area or width, and what is read first is laid before them or after them.
  */
 final class PagePlan {
     private static final GeometryFactory JTS = new GeometryFactory();
 
+    private static final List<Comparator<PieceDrawing>> ORDERS = List.of(
+            Comparator.comparingDouble(PagePlan::lengthMm).reversed(),
+            Comparator.<PieceDrawing>comparingDouble(piece -> piece.footprint().getArea()).reversed(),
+            Comparator.comparingDouble(PagePlan::widthMm).reversed());
+
     private final PageFrame empty;
     private final List<PlannedPage> pages = new ArrayList<>();
-    private final List<Block> left = new ArrayList<>();
 
     private PagePlan(PageFrame empty) {
         this.empty = empty;
     }
 
     /**
-     * @param blocks each in the shapes that it may take, the one liked best first
-     * @param wordsAlone whether a page may have words alone; else what finds no room beside a piece is left over
+     * @param readFirst blocks of words that together fit on a page, each in the shapes that it may take, the one liked best
+     *     first; they stand on the first page
+     * @param others blocks that go wherever there is room, else on pages of their own
      */
     static PagePlan of(
-            PageFrame empty, List<PieceDrawing> pieces, List<List<? extends Block>> blocks, boolean wordsAlone) {
+            PageFrame empty,
+            List<PieceDrawing> pieces,
+            List<List<? extends Block>> readFirst,
+            List<List<? extends Block>> others) {
+        double freeMm2 = empty.free().getArea();
+        double piecesMm2 = pieces.stream().mapToDouble(piece -> piece.footprint().getArea()).sum();
+        double fewest = Math.max(1, Math.ceil(piecesMm2 / freeMm2));
+        PagePlan best = null;
+        for (boolean wordsFirst : new boolean[] {true, false}) {
+            for (Comparator<PieceDrawing> order : ORDERS) {
+                if (best == null || best.pages.size() > fewest) {
+                    PagePlan plan = laid(empty, pieces.stream().sorted(order).toList(), readFirst, wordsFirst);
+                    best = best == null || plan.pages.size() < best.pages.size() ? plan : best;
+                }
+            }
+        }
+        others.forEach(best::add);
+        return best;
+    }
+
+    private static PagePlan laid(
+            PageFrame empty, List<PieceDrawing> pieces, List<List<? extends Block>> readFirst, boolean wordsFirst) {
         PagePlan plan = new PagePlan(empty);
-        pieces.stream()
-                .sorted(Comparator.comparingDouble(PagePlan::size).reversed())
-                .forEach(plan::add);
-        blocks.forEach(shapes -> plan.add(shapes, wordsAlone));
+        if (wordsFirst) {
+            plan.pages.add(plan.pageOf(readFirst));
+        }
+        pieces.forEach(plan::add);
+        if (!wordsFirst) {
+            plan.addInFront(readFirst);
+        }
         return plan;
     }
 
@@ -45,25 +78,28 @@ final class PagePlan {
         return List.copyOf(pages);
     }
 
-    /** The blocks that found no room, each in the shape liked best. */
-    List<Block> left() {
-        return List.copyOf(left);
-    }
-
-    private static double size(PieceDrawing piece) {
+    private static double lengthMm(PieceDrawing piece) {
         Envelope box = piece.footprint().getEnvelopeInternal();
         return Math.max(box.getWidth(), box.getHeight());
     }
 
+    private static double widthMm(PieceDrawing piece) {
+        Envelope box = piece.footprint().getEnvelopeInternal();
+        return Math.min(box.getWidth(), box.getHeight());
+    }
+
     private void add(PieceDrawing piece) {
-        for (PlannedPage page : pages) {
-            Optional<Placement> place = Packing.find(piece.footprint(), page.free(), Packing.QUARTERS);
-            if (place.isPresent()) {
-                lay(piece, page, place.get());
-                return;
+        for (List<Double> directions : List.of(Packing.QUARTERS, Packing.ASLANT)) {
+            for (PlannedPage page : pages) {
+                Optional<Placement> place = Packing.find(piece.footprint(), page.free(), directions);
+                if (place.isPresent()) {
+                    lay(piece, page, place.get());
+                    return;
+                }
             }
         }
-        Optional<Placement> alone = Packing.find(piece.footprint(), empty.free(), Packing.ALL_ROUND);
+        Optional<Placement> alone = Packing.find(piece.footprint(), empty.free(), Packing.QUARTERS)
+                .or(() -> Packing.find(piece.footprint(), empty.free(), Packing.ASLANT));
         if (alone.isPresent()) {
             lay(piece, newPage(), alone.get());
         } else {
@@ -75,23 +111,40 @@ final class PagePlan {
         page.lay(piece, place, Packing.moved(piece.footprint(), place));
     }
 
-    private void add(List<? extends Block> shapes, boolean wordsAlone) {
-        if (addBesideAPiece(shapes)) {
-            return;
+    /** On the first page that has room for all of it, which then comes first; else on a page of its own before the others. */
+    private void addInFront(List<List<? extends Block>> together) {
+        for (PlannedPage page : pages) {
+            PlannedPage with = page.copy();
+            if (together.stream().allMatch(shapes -> layIfItFits(shapes, with))) {
+                pages.remove(page);
+                pages.add(0, with);
+                return;
+            }
         }
-        if (!wordsAlone) {
-            left.add(shapes.get(0));
-            return;
+        pages.add(0, pageOf(together));
+    }
+
+    private PlannedPage pageOf(List<List<? extends Block>> together) {
+        PlannedPage page = new PlannedPage(empty);
+        if (!together.stream().allMatch(shapes -> layIfItFits(shapes, page))) {
+            throw new IllegalStateException("words that are larger than a page");
         }
-        PlannedPage page = newPage();
-        if (shapes.stream().noneMatch(block -> layIfItFits(block, page))) {
-            throw new IllegalStateException("a block of words that is larger than a page");
+        return page;
+    }
+
+    private void add(List<? extends Block> shapes) {
+        if (!addBesideOthers(shapes)) {
+            pages.add(pageOf(List.of(shapes)));
         }
     }
 
     /** One more block, if there is room for it on the pages that are there. */
-    boolean addBesideAPiece(List<? extends Block> shapes) {
-        return pages.stream().anyMatch(page -> shapes.stream().anyMatch(block -> layIfItFits(block, page)));
+    boolean addBesideOthers(List<? extends Block> shapes) {
+        return pages.stream().anyMatch(page -> layIfItFits(shapes, page));
+    }
+
+    private static boolean layIfItFits(List<? extends Block> shapes, PlannedPage page) {
+        return shapes.stream().anyMatch(block -> layIfItFits(block, page));
     }
 
     private static boolean layIfItFits(Block block, PlannedPage page) {

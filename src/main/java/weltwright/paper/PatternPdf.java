@@ -25,9 +25,8 @@ import weltwright.sheath.Piece;
 
 /**
  * A pattern as a PDF, true to size. Each page carries a square of 50 mm to check, bars in millimetres and inches along
- * two margins, the job, and its number. The meaning of the lines and how to print stand once where there is room beside a
- * piece, else on the bench card, which has the job's notes and the cautions; without a bench card they have pages of their
- * own.
+ * two margins, the job, and its number. The meaning of the lines and how to print stand on the first page; the job's notes
+ * and the cautions on the bench card, or without one beside the pieces or on pages of their own.
  *
  * <p>For a printer that does not print true, measure a print's square, and say by {@link PrintScale} what 1 mm came out
  * as: the next print is then true on that printer.
@@ -113,17 +112,21 @@ public final class PatternPdf {
                             PieceCaption.of(pattern, piece, heading),
                             lettering))
                     .toList();
-            PagePlan laid = laid(
-                    paper, scale, pieces, blocks(pattern, plan, heading, lettering), plan.isEmpty());
+            List<List<? extends Block>> others = new ArrayList<>();
+            if (plan.isEmpty()) {
+                others.addAll(TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading)));
+                others.addAll(TextBlock.columns(lettering, "Take care", Cautions.SHORT));
+            }
+            PagePlan laid = laid(paper, scale, pieces, readFirst(pattern, plan, lettering), others);
             if (plan.isPresent()) {
-                TextBlock.columns(lettering, "Take care", Cautions.SHORT).forEach(laid::addBesideAPiece);
+                TextBlock.columns(lettering, "Take care", Cautions.SHORT).forEach(laid::addBesideOthers);
             }
             List<PlannedPage> pages = laid.pages();
             for (int i = 0; i < pages.size(); i++) {
                 draw(document, lettering, pages.get(i), i + 1, pages.size(), heading, scale);
             }
             if (plan.isPresent()) {
-                BenchCard.draw(document, lettering, pattern, plan.get(), heading, laid.left(), paper, scale);
+                BenchCard.draw(document, lettering, pattern, plan.get(), heading, paper.ofCard(), scale);
             }
         });
     }
@@ -132,25 +135,26 @@ public final class PatternPdf {
             PaperSize paper,
             PrintScale scale,
             List<PieceDrawing> pieces,
-            List<List<? extends Block>> blocks,
-            boolean wordsAlone) {
-        return switch (paper) {
-            case A4 -> PagePlan.of(PageFrame.of(210, 297, scale), pieces, blocks, wordsAlone);
-            case LETTER -> PagePlan.of(PageFrame.of(215.9, 279.4, scale), pieces, blocks, wordsAlone);
-            case ONE_LARGE_PAGE -> onOnePage(scale, pieces, blocks, wordsAlone);
-        };
+            List<List<? extends Block>> readFirst,
+            List<List<? extends Block>> others) {
+        return paper == PaperSize.ONE_LARGE_PAGE
+                ? onOnePage(scale, pieces, readFirst, others)
+                : PagePlan.of(paper.frame(scale), pieces, readFirst, others);
     }
 
     /** From A3 on, each size of ISO 216 as long as two of the one before are wide. */
     private static PagePlan onOnePage(
-            PrintScale scale, List<PieceDrawing> pieces, List<List<? extends Block>> blocks, boolean wordsAlone) {
+            PrintScale scale,
+            List<PieceDrawing> pieces,
+            List<List<? extends Block>> readFirst,
+            List<List<? extends Block>> others) {
         PagePlan plan = null;
         for (PageFrame size : List.of(
                 PageFrame.of(297, 420, scale),
                 PageFrame.of(420, 594, scale),
                 PageFrame.of(594, 841, scale),
                 PageFrame.of(841, 1189, scale))) {
-            plan = PagePlan.of(size, pieces, blocks, wordsAlone);
+            plan = PagePlan.of(size, pieces, readFirst, others);
             if (plan.pages().size() == 1) {
                 return plan;
             }
@@ -158,18 +162,11 @@ public final class PatternPdf {
         return plan;
     }
 
-    private static List<List<? extends Block>> blocks(
-            Pattern pattern, Optional<BenchPlan> plan, Heading heading, Lettering lettering) {
+    private static List<List<? extends Block>> readFirst(
+            Pattern pattern, Optional<BenchPlan> plan, Lettering lettering) {
         List<List<? extends Block>> blocks = new ArrayList<>();
-        blocks.add(List.of(
-                LegendBlock.of(lettering, styles(pattern, plan.map(BenchPlan::edges).orElse(List.of())))));
-        if (plan.isEmpty()) {
-            blocks.addAll(TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading)));
-        }
+        blocks.add(LegendBlock.shapes(lettering, styles(pattern, plan.map(BenchPlan::edges).orElse(List.of()))));
         blocks.addAll(TextBlock.columns(lettering, "Before you cut", PRINTING));
-        if (plan.isEmpty()) {
-            blocks.addAll(TextBlock.columns(lettering, "Take care", Cautions.SHORT));
-        }
         return blocks;
     }
 

@@ -23,6 +23,16 @@ final class PlannedPage {
         this.free = frame.free();
     }
 
+    /** A page with the same on it, to try what else it has room for. */
+    PlannedPage copy() {
+        PlannedPage copy = new PlannedPage(frame);
+        copy.pieces.addAll(pieces);
+        copy.blocks.addAll(blocks);
+        copy.share = share;
+        copy.free = free;
+        return copy;
+    }
+
     /** A whole piece on the page. */
     record Laid(PieceDrawing drawing, Placement placement) {}
 

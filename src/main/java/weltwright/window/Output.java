@@ -164,6 +164,11 @@ final class Output {
     }
 
     private ReferenceSheet sheet() {
-        return printer.paper() == PaperSize.LETTER ? ReferenceSheet.LETTER : ReferenceSheet.A4;
+        return switch (printer.paper()) {
+            case A4, ONE_LARGE_PAGE -> ReferenceSheet.A4;
+            case LETTER -> ReferenceSheet.LETTER;
+            case A3 -> ReferenceSheet.A3;
+            case TABLOID -> ReferenceSheet.TABLOID;
+        };
     }
 }

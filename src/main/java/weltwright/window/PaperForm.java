@@ -1,6 +1,5 @@
 package weltwright.window;
 
-import java.util.Map;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -11,10 +10,6 @@ import weltwright.paper.PaperSize;
 /** The paper, and how true the printer is. */
 final class PaperForm extends Form {
     private static final double SQUARE_MM = 50;
-    private static final Map<PaperSize, String> WORDS = Map.of(
-            PaperSize.A4, "A4",
-            PaperSize.LETTER, "Letter",
-            PaperSize.ONE_LARGE_PAGE, "One large page");
 
     private final HomePrinter printer;
     private final Entry<Double> across;
@@ -26,7 +21,7 @@ final class PaperForm extends Form {
         down = Lines.length(Fields.PRINTED_SQUARE_DOWN, SQUARE_MM * printer.scale().y());
         JComboBox<Choice<PaperSize>> size = new JComboBox<>();
         for (PaperSize each : PaperSize.values()) {
-            size.addItem(new Choice<>(each, WORDS.get(each)));
+            size.addItem(new Choice<>(each, each.words()));
         }
         Choice.choose(size, printer.paper());
         size.setName("paper size");
