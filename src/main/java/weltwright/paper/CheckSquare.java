@@ -17,7 +17,7 @@ final class CheckSquare {
     private static final double LARGE_MM = 3.4;
     private static final double INSET_MM = 2;
     private static final double CELL_MM = 6;
-    private static final Pen LINE = Pen.unbroken(0.2, Color.BLACK);
+    private static final Pen LINE = Pen.unbroken(0.25, Color.BLACK);
     private static final Pen MAP = Pen.unbroken(0.12, Color.BLACK);
     private static final Color HERE = new Color(0xD0D0D0);
 

@@ -3,8 +3,11 @@ package weltwright.paper;
 import java.awt.Color;
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
 
 /**
@@ -16,19 +19,19 @@ import weltwright.sheath.Mark;
  */
 record LegendBlock(List<LineStyle> styles, int columns, double columnMm) implements Block {
     private static final double TITLE_MM = 3.6;
-    private static final double SIZE_MM = 2.7;
-    private static final double ROW_MM = 5;
-    private static final double SAMPLE_MM = 24;
-    private static final double GAP_MM = 3;
+    private static final double SIZE_MM = 2.5;
+    private static final double ROW_MM = 4.2;
+    private static final double SAMPLE_MM = 18;
+    private static final double GAP_MM = 2.5;
 
-    /** In one column, and low and wide in two. */
+    /** In one column, and lower and wider in more. */
     static List<LegendBlock> shapes(Lettering lettering, List<LineStyle> styles) {
         double words = styles.stream()
                 .mapToDouble(style -> lettering.widthMm(style.meaning(), SIZE_MM))
                 .max()
                 .orElse(0);
         double column = SAMPLE_MM + 2 * GAP_MM + words;
-        return List.of(new LegendBlock(styles, 1, column), new LegendBlock(styles, 2, column));
+        return Stream.of(1, 2, 3).map(columns -> new LegendBlock(styles, columns, column)).toList();
     }
 
     @Override
@@ -64,13 +67,17 @@ record LegendBlock(List<LineStyle> styles, int columns, double columnMm) impleme
         switch (style) {
             case HOLE -> {
                 ink.circle(style.pen(), middle, 1.5);
-                ink.dot(Color.BLACK, middle, 0.15);
+                ink.dot(Color.BLACK, middle, 0.25);
             }
             case STITCH_ROW -> {
-                ink.draw(style.pen(), left, right);
-                for (double at = 0.1; at < 1; at += 0.2) {
-                    ink.circle(LineStyle.HOLE.pen(), left.towards(right, at), 0.6);
-                    ink.dot(Color.BLACK, left.towards(right, at), 0.12);
+                List<Hole> holes = DoubleStream.of(0.1, 0.3, 0.5, 0.7, 0.9)
+                        .mapToObj(at -> new Hole(left.towards(right, at), 1.2, Hole.Use.STITCH))
+                        .toList();
+                for (Polyline stroke : PieceDrawing.betweenHoles(Polyline.open(List.of(left, right)), holes)) {
+                    ink.draw(style.pen(), stroke);
+                }
+                for (Hole hole : holes) {
+                    ink.circle(LineStyle.HOLE.pen(), hole.centre(), hole.diameterMm() / 2);
                 }
             }
             case NOTCH, STITCH_END, IRON -> {

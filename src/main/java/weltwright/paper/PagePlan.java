@@ -38,13 +38,8 @@ final class PagePlan {
     /**
      * @param readFirst blocks of words that together fit on a page, each in the shapes that it may take, the one liked best
      *     first; they stand on the first page
-     * @param others blocks that go wherever there is room, else on pages of their own
      */
-    static PagePlan of(
-            PageFrame empty,
-            List<PieceDrawing> pieces,
-            List<List<? extends Block>> readFirst,
-            List<List<? extends Block>> others) {
+    static PagePlan of(PageFrame empty, List<PieceDrawing> pieces, List<List<? extends Block>> readFirst) {
         double freeMm2 = empty.free().getArea();
         double piecesMm2 = pieces.stream().mapToDouble(piece -> piece.footprint().getArea()).sum();
         double fewest = Math.max(1, Math.ceil(piecesMm2 / freeMm2));
@@ -57,7 +52,6 @@ final class PagePlan {
                 }
             }
         }
-        others.forEach(best::add);
         return best;
     }
 
@@ -72,6 +66,11 @@ final class PagePlan {
             plan.addInFront(readFirst);
         }
         return plan;
+    }
+
+    /** Whether a piece is shown in parts on several pages. */
+    boolean hasParts() {
+        return pages.stream().anyMatch(page -> page.share().isPresent());
     }
 
     List<PlannedPage> pages() {
@@ -132,7 +131,8 @@ final class PagePlan {
         return page;
     }
 
-    private void add(List<? extends Block> shapes) {
+    /** Puts a block where there is room, else on a new page. */
+    void add(List<? extends Block> shapes) {
         if (!addBesideOthers(shapes)) {
             pages.add(pageOf(List.of(shapes)));
         }

@@ -35,12 +35,11 @@ public final class PatternPdf {
     /** What may be replaced by such a file. */
     public static final FileKind KIND = TruePdf.KIND;
 
-    private static final List<String> PRINTING = List.of(
-            "Print at 100\u00a0%, actual size: not \"fit to page\". Then measure the square on each page. If it is not"
-                    + " 50.0\u00a0mm both ways, tell the program what it measures, and print again.",
-            "A piece that is larger than a page runs over several. Cut one page along the dotted line, lay it over the"
-                    + " other, cross on cross, and stick them together. The map in the square tells which page goes"
-                    + " where.");
+    private static final String PRINTING = "Print at 100\u00a0%, actual size: not \"fit to page\". Measure the square on"
+            + " each page. If it is not 50.0\u00a0mm both ways, tell the program what it measures, and print again.";
+    private static final String JOINING = "A piece that is larger than a page runs over several. Cut one page along the dotted"
+            + " line, lay it over the other, cross on cross, and stick them together. The map in the square tells which page"
+            + " goes where.";
 
     /** So many unprintable characters are told by name. */
     private static final int MISSING_NAMED = 8;
@@ -112,14 +111,16 @@ public final class PatternPdf {
                             PieceCaption.of(pattern, piece, heading),
                             lettering))
                     .toList();
-            List<List<? extends Block>> others = new ArrayList<>();
-            if (plan.isEmpty()) {
-                others.addAll(TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading)));
-                others.addAll(TextBlock.columns(lettering, "Take care", Cautions.SHORT));
+            PagePlan laid = laid(paper, scale, pieces, readFirst(pattern, plan, lettering));
+            if (laid.hasParts()) {
+                TextBlock.columns(lettering, "Pieces in parts", List.of(JOINING)).forEach(laid::add);
             }
-            PagePlan laid = laid(paper, scale, pieces, readFirst(pattern, plan, lettering), others);
+            List<List<TextBlock>> cautions = TextBlock.columns(lettering, "Take care", Cautions.SHORT);
             if (plan.isPresent()) {
-                TextBlock.columns(lettering, "Take care", Cautions.SHORT).forEach(laid::addBesideOthers);
+                cautions.forEach(laid::addBesideOthers); // the card has them in any case
+            } else {
+                TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading)).forEach(laid::add);
+                cautions.forEach(laid::add);
             }
             List<PlannedPage> pages = laid.pages();
             for (int i = 0; i < pages.size(); i++) {
@@ -135,26 +136,22 @@ public final class PatternPdf {
             PaperSize paper,
             PrintScale scale,
             List<PieceDrawing> pieces,
-            List<List<? extends Block>> readFirst,
-            List<List<? extends Block>> others) {
+            List<List<? extends Block>> readFirst) {
         return paper == PaperSize.ONE_LARGE_PAGE
-                ? onOnePage(scale, pieces, readFirst, others)
-                : PagePlan.of(paper.frame(scale), pieces, readFirst, others);
+                ? onOnePage(scale, pieces, readFirst)
+                : PagePlan.of(paper.frame(scale), pieces, readFirst);
     }
 
     /** From A3 on, each size of ISO 216 as long as two of the one before are wide. */
     private static PagePlan onOnePage(
-            PrintScale scale,
-            List<PieceDrawing> pieces,
-            List<List<? extends Block>> readFirst,
-            List<List<? extends Block>> others) {
+            PrintScale scale, List<PieceDrawing> pieces, List<List<? extends Block>> readFirst) {
         PagePlan plan = null;
         for (PageFrame size : List.of(
                 PageFrame.of(297, 420, scale),
                 PageFrame.of(420, 594, scale),
                 PageFrame.of(594, 841, scale),
                 PageFrame.of(841, 1189, scale))) {
-            plan = PagePlan.of(size, pieces, readFirst, others);
+            plan = PagePlan.of(size, pieces, readFirst);
             if (plan.pages().size() == 1) {
                 return plan;
             }
@@ -166,7 +163,7 @@ public final class PatternPdf {
             Pattern pattern, Optional<BenchPlan> plan, Lettering lettering) {
         List<List<? extends Block>> blocks = new ArrayList<>();
         blocks.add(LegendBlock.shapes(lettering, styles(pattern, plan.map(BenchPlan::edges).orElse(List.of()))));
-        blocks.addAll(TextBlock.columns(lettering, "Before you cut", PRINTING));
+        blocks.addAll(TextBlock.columns(lettering, "Before you cut", List.of(PRINTING)));
         return blocks;
     }
 

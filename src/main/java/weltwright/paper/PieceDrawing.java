@@ -3,6 +3,7 @@ package weltwright.paper;
 import java.awt.Color;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Geometry;
@@ -27,6 +28,13 @@ import weltwright.sheath.Piece;
 record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometry footprint) {
     private static final double AIR_MM = 2;
     private static final double HEAD_MM = 4;
+    /** Between the rim of a stitch hole and the line of its row. */
+    private static final double CLEAR_MM = 0.7;
+    private static final double SHORTEST_STROKE_MM = 0.3;
+    /** A hole this near to a row's line is on it. */
+    private static final double ON_ROW_MM = 0.1;
+    /** Radius of the dot in the middle of a large hole. */
+    private static final double CENTRE_MM = 0.25;
 
     /** A line and how it is drawn. */
     record Stroke(LineStyle style, Polyline line) {}
@@ -83,7 +91,9 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
     /** Draws the piece where {@code placement} puts its frame on the page. */
     void draw(Ink ink, Placement placement) throws IOException {
         for (Mark mark : piece.marks()) {
-            for (Polyline stroke : strokes(mark)) {
+            List<Polyline> strokes =
+                    mark.kind() == Mark.Kind.STITCH_ROW ? betweenHoles(mark.line(), piece.holes()) : strokes(mark);
+            for (Polyline stroke : strokes) {
                 ink.draw(LineStyle.of(mark.kind()).pen(), stroke.map(placement::apply));
             }
         }
@@ -94,8 +104,38 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
         for (Hole hole : piece.holes()) {
             Point centre = placement.apply(hole.centre());
             ink.circle(LineStyle.HOLE.pen(), centre, hole.diameterMm() / 2);
-            ink.dot(Color.BLACK, centre, Math.min(0.15, hole.diameterMm() / 6));
+            if (hole.use() != Hole.Use.STITCH) {
+                ink.dot(Color.BLACK, centre, CENTRE_MM); // in so small a ring it would run together with it
+            }
         }
+    }
+
+    /** A stitch row without what lies at its holes, so that each hole stands clear. */
+    static List<Polyline> betweenHoles(Polyline row, List<Hole> holes) {
+        double length = row.lengthMm();
+        List<double[]> gaps = new ArrayList<>();
+        for (Hole hole : holes) {
+            double station = row.stationOf(hole.centre());
+            if (hole.use() == Hole.Use.STITCH && row.at(station).distance(hole.centre()) < ON_ROW_MM) {
+                double reach = hole.diameterMm() / 2 + CLEAR_MM;
+                gaps.add(new double[] {station - reach, station + reach});
+                if (row.closed()) {
+                    gaps.add(new double[] {station - reach + length, station + reach + length});
+                    gaps.add(new double[] {station - reach - length, station + reach - length});
+                }
+            }
+        }
+        gaps.sort(Comparator.comparingDouble(gap -> gap[0]));
+        gaps.add(new double[] {length, length});
+        List<Polyline> strokes = new ArrayList<>();
+        double from = 0;
+        for (double[] gap : gaps) {
+            if (gap[0] > from + SHORTEST_STROKE_MM) {
+                strokes.add(row.part(from, Math.min(gap[0], length)));
+            }
+            from = Math.max(from, gap[1]);
+        }
+        return strokes;
     }
 
     private static Geometry footprint(Piece piece, List<Polyline> drawn, List<Label> labels) {

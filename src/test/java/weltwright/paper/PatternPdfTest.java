@@ -27,9 +27,9 @@ class PatternPdfTest {
     @TempDir
     static Path folder;
 
-    /** ISO 216 for A4; ANSI/ASME Y14.1 for Letter, 8.5 in by 11 in of 25.4 mm. */
+    /** ISO 216 for A4 and A3; ANSI/ASME Y14.1 for Letter, 8.5 in by 11 in of 25.4 mm, and tabloid, 11 in by 17 in. */
     @ParameterizedTest
-    @CsvSource({"A4, 210, 297", "LETTER, 215.9, 279.4"})
+    @CsvSource({"A4, 210, 297", "LETTER, 215.9, 279.4", "A3, 297, 420", "TABLOID, 279.4, 431.8"})
     void pagesHaveTheirStandardSize(PaperSize paper, double widthMm, double heightMm) throws IOException {
         Print large = new Print("large on " + paper, SamplePatterns.large(), paper, PrintScale.TRUE);
         for (PageDrawing page : large.read(folder)) {
@@ -116,8 +116,10 @@ class PatternPdfTest {
 
     @Test
     void kindsOfLineAreToldApartInBlackAndWhite() {
-        // The notch and the ends of a stitch row are the same stroke, told apart by what they stand on.
-        assertThat(EnumSet.complementOf(EnumSet.of(LineStyle.STITCH_END)))
+        // Told apart by what they stand on: the notch and the ends of a stitch row, and the iron's tooth. By their shape: the
+        // circle of a hole, the arrow of the stretch, the row with its holes.
+        assertThat(EnumSet.complementOf(
+                        EnumSet.of(LineStyle.STITCH_END, LineStyle.IRON, LineStyle.HOLE, LineStyle.GRAIN)))
                 .extracting(style -> List.of(style.pen().widthMm(), style.pen().dashesMm()))
                 .doesNotHaveDuplicates();
     }
