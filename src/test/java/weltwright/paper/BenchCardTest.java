@@ -135,8 +135,8 @@ class BenchCardTest {
             }.getText(document);
             // 8.5 in by 11 in, and points of 1/72 in.
             assertThat(letters).isNotEmpty().allSatisfy(letter -> {
-                assertThat(letter.getXDirAdj()).isBetween(0f, letter.getPageWidth());
-                assertThat(letter.getYDirAdj()).isBetween(0f, 792f);
+                assertThat(letter.getX()).isBetween(0f, letter.getPageWidth());
+                assertThat(letter.getY()).isBetween(0f, 792f);
             });
         }
     }
