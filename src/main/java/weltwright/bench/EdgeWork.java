@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -63,10 +64,11 @@ final class EdgeWork {
                 .collect(Collectors.joining("; "));
         double mm = on.stream().mapToDouble(edge -> edge.line().lengthMm()).sum();
         String what = switch (treatment.step()) {
-            case GROOVE -> "Groove %s, on the grain side".formatted(where);
-            case BEVEL -> "Bevel %s, %s".formatted(where, treatment.side().words());
-            case SAND -> "Sand the bevelled edges of %s smooth".formatted(Words.the(List.copyOf(byPiece.keySet())));
-            default -> "Burnish %s".formatted(where);
+            case GROOVE -> String.format(Locale.ROOT, "Groove %s, on the grain side", where);
+            case BEVEL -> String.format(Locale.ROOT, "Bevel %s, %s", where, treatment.side().words());
+            case SAND -> String.format(Locale.ROOT, "Sand the bevelled edges of %s smooth",
+                    Words.the(List.copyOf(byPiece.keySet())));
+            default -> String.format(Locale.ROOT, "Burnish %s", where);
         };
         double minutes = switch (treatment.step()) {
             case GROOVE -> WorkTimes.groove(mm);

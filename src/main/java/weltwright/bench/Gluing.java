@@ -2,6 +2,7 @@ package weltwright.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weltwright.sheath.Piece;
@@ -49,8 +50,8 @@ final class Gluing {
         }
         String under = join.pieces().get(join.under()).name();
         return List.of(
-                "the place of the %s on the %s".formatted(join.name(), under),
-                "the end of the %s that lies on it".formatted(join.name()));
+                String.format(Locale.ROOT, "the place of the %s on the %s", join.name(), under),
+                String.format(Locale.ROOT, "the end of the %s that lies on it", join.name()));
     }
 
     static List<String> piecesWithGrainFaces(Join join) {
@@ -79,13 +80,15 @@ final class Gluing {
     private static String patch(Join join) {
         List<String> names = join.pieceNames();
         if (names.size() == 1) {
-            return "Fold the %s back and glue its end down; the loop itself stays free".formatted(join.name());
+            return String.format(Locale.ROOT, "Fold the %s back and glue its end down; the loop itself stays free",
+                    join.name());
         }
         String under = join.pieces().get(join.under()).name();
         List<String> laid = names.stream().filter(name -> !name.equals(under)).toList();
         boolean folded = join.layers().size() > names.size();
-        return (folded ? "Fold the %s and glue its ends, one on the other, to the %s" : "Glue the %s to the %s")
-                .formatted(Words.and(laid), under);
+        return (folded ? "Fold the " + Words.and(laid) + " and glue its ends, one on the other,"
+                        : "Glue the " + Words.and(laid))
+                + " to the " + under;
     }
 
     private static String stack(Join join) {
@@ -98,10 +101,11 @@ final class Gluing {
         }
         String face = join.pieces().get(0).name();
         String back = join.pieces().get(join.pieces().size() - 1).name();
-        String close = (face.equals(back) ? "fold the %s over" : "lay the %s on").formatted(face);
+        String close = face.equals(back) ? "fold the " + face + " over" : "lay the " + face + " on";
         return inside.isEmpty()
-                ? "Glue the edges of the %s, and %s, notch on notch".formatted(back, close)
-                : "Glue %s to the %s, flesh side, and %s, notch on notch".formatted(Words.and(inside), back, close)
+                ? String.format(Locale.ROOT, "Glue the edges of the %s, and %s, notch on notch", back, close)
+                : String.format(Locale.ROOT, "Glue %s to the %s, flesh side, and %s, notch on notch",
+                        Words.and(inside), back, close)
                         + (barePart(join) ? "; where there is no welt, glue as far as the stitches" : "");
     }
 

@@ -3,6 +3,7 @@ package weltwright.bench;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import weltwright.sheath.Fastening;
 import weltwright.sheath.Hardware;
@@ -36,8 +37,8 @@ final class JoinWork {
                         Phase.JOIN,
                         Step.STITCH,
                         join.pieceNames(),
-                        "Sew the %s: %d stitches, and %d back at each end"
-                                .formatted(join.name(), seam.stitchCount(), seam.backStitches()))
+                        String.format(Locale.ROOT, "Sew the %s: %d stitches, and %d back at each end",
+                                join.name(), seam.stitchCount(), seam.backStitches()))
                 .with(
                         Words.text("2 needles %s, awl %.1f mm", tools.needle(), tools.awlWidthMm()),
                         Words.text("%.1f m of %.1f mm thread", new SaddleStitch(seam).metresToCut(), tools.threadMm()))
@@ -88,7 +89,7 @@ final class JoinWork {
                             Phase.JOIN,
                             Step.RIVET,
                             names,
-                            "Set the %s through %s%s".formatted(
+                            String.format(Locale.ROOT, "Set the %s through %s%s",
                                     counted(fastening),
                                     on,
                                     fastening.cover().isPresent() ? ", their flat heads inside" : ""))
@@ -97,14 +98,18 @@ final class JoinWork {
                     .taking(2 + 2.0 * fastening.count());
             case SNAP -> Work.hasHalves(fastening)
                     ? firstHalf(fastening)
-                    : Operation.of(Phase.JOIN, Step.RIVET, names, "Set the %s in %s".formatted(fastening.name(), on))
+                    : Operation.of(Phase.JOIN, Step.RIVET, names, String.format(Locale.ROOT, "Set the %s in %s",
+                            fastening.name(), on))
                             .with("snap setter", "")
                             .taking(5);
             case EYELET -> Operation.of(
-                            Phase.JOIN, Step.RIVET, names, "Set the %s in %s".formatted(counted(fastening), on))
+                            Phase.JOIN, Step.RIVET, names, String.format(Locale.ROOT, "Set the %s in %s",
+                                    counted(fastening), on))
                     .with("eyelet setter", "")
                     .taking(2 + 2.0 * fastening.count());
-            case RING -> Operation.of(Phase.JOIN, Step.RIVET, names, "Put the ring into %s".formatted(on))
+            case RING -> Operation.of(Phase.JOIN, Step.RIVET, names, String.format(
+                    Locale.ROOT, "Put the ring into %s",
+                    on))
                     .with("by hand", fastening.hardware().name())
                     .taking(1);
         });
@@ -118,7 +123,8 @@ final class JoinWork {
                         Phase.JOIN,
                         Step.RIVET,
                         List.of(stud.piece()),
-                        "Set the stud of the %s in the end of the %s that goes under".formatted(snap.name(), stud.piece()))
+                        String.format(Locale.ROOT, "Set the stud of the %s in the end of the %s that goes under",
+                                snap.name(), stud.piece()))
                 .with("snap setter", "")
                 .taking(5);
     }
@@ -175,8 +181,8 @@ final class JoinWork {
                             Phase.JOIN,
                             Step.GLUE,
                             List.of(cover),
-                            "Glue the %s over the heads of the %s, its grain to the blade"
-                                    .formatted(cover, fastening.name()))
+                            String.format(Locale.ROOT, "Glue the %s over the heads of the %s, its grain to the blade",
+                                    cover, fastening.name()))
                     .with("contact cement", "both faces, all over")
                     .taking(3)
                     .thenWaiting(WorkTimes.CEMENT_DRIES_MIN));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -88,7 +89,7 @@ final class PieceWork {
                 if (isPunchedFromTheFleshSide(join, i)) {
                     Seam.Layer layer = join.layers().get(i);
                     pieces.add(layer.piece());
-                    rows.add("of the %s in the %s".formatted(join.name(), where(layer)));
+                    rows.add(String.format(Locale.ROOT, "of the %s in the %s", join.name(), where(layer)));
                     holes += layer.holes().size();
                 }
             }
@@ -176,8 +177,8 @@ final class PieceWork {
                                 Phase.HOLES,
                                 Step.PUNCH,
                                 List.of(piece.name()),
-                                "Punch %d holes of the %s in the %s%s%s"
-                                        .formatted(layer.holes().size(), join.name(), where(layer), side, irons))
+                                String.format(Locale.ROOT, "Punch %d holes of the %s in the %s%s%s",
+                                        layer.holes().size(), join.name(), where(layer), side, irons))
                         .with("pricking iron or chisel", pitch(join.seam().get().pitchMm()))
                         .taking(WorkTimes.punch(piece.count() * layer.holes().size()))));
             });
@@ -196,7 +197,7 @@ final class PieceWork {
                 .collect(Collectors.groupingBy(
                         IronSteps.Step::teeth, () -> new TreeMap<>(Comparator.reverseOrder()), Collectors.counting()));
         return Words.and(settings.entrySet().stream()
-                .map(entry -> "%d teeth %s".formatted(
+                .map(entry -> String.format(Locale.ROOT, "%d teeth %s",
                         entry.getKey(), entry.getValue() == 1 ? "once" : entry.getValue() + " times"))
                 .toList());
     }
@@ -226,8 +227,10 @@ final class PieceWork {
                             Phase.HOLES,
                             Step.PUNCH,
                             names,
-                            (count == 1 ? "Punch the %s hole in %s" : "Punch the " + count + " %s holes in %s")
-                                    .formatted(use, Words.the(names)))
+                            (count == 1
+                                            ? "Punch the " + use + " hole in "
+                                            : "Punch the " + count + " " + use + " holes in ")
+                                    + Words.the(names))
                     .with("round punch", EdgeTools.both(alike.diameterMm()))
                     .taking(1 + count / 2.0));
             pieces.keySet().forEach(piece -> punched(piece, punch));

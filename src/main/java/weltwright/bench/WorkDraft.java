@@ -2,6 +2,7 @@ package weltwright.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import weltwright.sheath.Fastener;
 import weltwright.sheath.Fastening;
 import weltwright.sheath.Pattern;
@@ -90,8 +91,10 @@ final class WorkDraft {
                         Phase.FINISH,
                         Step.SNAP,
                         List.of(strap),
-                        "Knife in: pull the %s round the handle%s. Press its end on the stud, punch at the dent, set the cap"
-                                .formatted(strap, where))
+                        String.format(
+                                Locale.ROOT,
+                                "Knife in: pull the %s round the handle%s. Press its end on the stud, punch at the dent, set the cap",
+                                strap, where))
                 .with("round punch, snap setter", EdgeTools.both(
                         ((Fastener) snap.hardware()).punchMm()))
                 .noting("Take the knife out before you strike.")

@@ -254,7 +254,7 @@ final class BedLayout {
         CutSheet sheet(int number, int of, double leftMm) {
             Point shift = new Point(leftMm, 0);
             List<CutElement> notes = List.of(
-                    note(2, "%s%.1f mm leather, %s up".formatted(
+                    note(2, String.format(Locale.ROOT, "%s%.1f mm leather, %s up",
                             of == 1 ? "" : "Bed " + number + " of " + of + ": ", leatherMm, bed.sideUp().words())),
                     note(2 + 2 * CAPITAL_MM, heading.line()));
             return new CutSheet(
