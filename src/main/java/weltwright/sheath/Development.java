@@ -14,7 +14,7 @@ import weltwright.geometry.Polyline;
  * <ol>
  *   <li>At each station the leather is wrapped over all that passes there, from the stitch on the welt.
  *   <li>Leather cannot follow a sudden step, such as from blade to handle. So next to a step the growth is made
- *       larger, until it falls off gently; it is never made less.
+ *       larger, until it has fallen off; it is never made less.
  *   <li>Where the row turns across the knife at its tip, the leather lies flat on the welt: from there on the growth is that
  *       of the last station before, in a panel none.
  *   <li>The row keeps its length when it is laid flat, for leather is not gathered along a seam. So what a growing width

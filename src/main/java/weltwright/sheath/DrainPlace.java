@@ -20,7 +20,7 @@ final class DrainPlace {
      * Of leather between the hole's rim and the knife: 3 mm, for the tip must not show, or catch in the hole (common practice);
      * and what of them may be lost where leather is laid flat, for the row keeps its length and so does not reach as far.
      */
-    static final double FROM_KNIFE_MM = 3 + 0.25;
+    static final double FROM_KNIFE_MM = 3 + 0.5;
 
     private static final int STEP_DEG = 5;
     private static final int WIDEST_DEG = 90;

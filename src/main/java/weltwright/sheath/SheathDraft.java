@@ -14,6 +14,9 @@ final class SheathDraft {
     /** A throat is hollowed by no more than this share of its width. */
     private static final double DEEPEST_HOLLOW = 0.12;
 
+    /** A cut turns inwards no tighter than this, as beside a step from handle to blade: a knife must follow it. */
+    private static final double HOLLOW_MM = 3;
+
     /** The hollow starts so far outside the throat, that it comes in at a slant and not on the throat's own line. */
     private static final double GRAZE_MM = 0.02;
 
@@ -242,7 +245,10 @@ final class SheathDraft {
                 Double.POSITIVE_INFINITY);
     }
 
-    /** A row grown by the stitch margin, cut at the throat, its corners rounded no farther than the holes allow. */
+    /**
+     * A row grown by the stitch margin, its hollows rounded, cut at the throat, its corners rounded no farther than the holes
+     * allow.
+     */
     private Region trimmed(List<Point> row, ThroatCut throat) {
         List<Point> round = new ArrayList<>(row);
         Point first = row.get(0);
@@ -250,7 +256,11 @@ final class SheathDraft {
         round.add(new Point(last.x() - FAR_MM, last.y()));
         round.add(new Point(first.x() - FAR_MM, first.y()));
         double margin = spec.stitching().marginMm();
-        return Region.of(Polyline.closed(round)).grown(margin).within(throat.below(0)).withCornersRounded(margin);
+        return Region.of(Polyline.closed(round))
+                .grown(margin + HOLLOW_MM)
+                .grown(-HOLLOW_MM)
+                .within(throat.below(0))
+                .withCornersRounded(margin);
     }
 
     /** What is cut from a curved throat: a wave that starts and ends without a corner. */
