@@ -15,7 +15,7 @@ final class SheathDraft {
     private static final double DEEPEST_HOLLOW = 0.12;
 
     /** A cut turns inwards no tighter than this, as beside a step from handle to blade: a knife must follow it. */
-    private static final double HOLLOW_MM = 3;
+    private static final double HOLLOW_MM = 1.6;
 
     /** The hollow starts so far outside the throat, that it comes in at a slant and not on the throat's own line. */
     private static final double GRAZE_MM = 0.02;

@@ -27,6 +27,7 @@ import weltwright.sheath.SheathSpec;
 import weltwright.sheath.TestSpecs;
 
 class EdgesTest implements AnySheath {
+    private static final double ROUNDED_MM = 0.4;
     private static final int TRIES = 40;
 
     private static List<Edge> edges(SheathKind kind) {
@@ -144,8 +145,9 @@ class EdgesTest implements AnySheath {
             List<Edge> ofPiece = sewn.stream().filter(e -> e.piece().equals(layer.piece())).toList();
             double told = layer.piece().contains("part") ? 0.3 : 0.1;
             for (Point hole : layer.holes()) {
-                assertThat(ofPiece.stream().mapToDouble(edge -> distance(edge.line(), hole)).min())
-                        .hasValueCloseTo(spec.stitching().marginMm(), within(told));
+                // In a hollow that is rounded for the knife, the cut lies a little farther out.
+                assertThat(ofPiece.stream().mapToDouble(edge -> distance(edge.line(), hole)).min().orElseThrow())
+                        .isBetween(spec.stitching().marginMm() - told, spec.stitching().marginMm() + ROUNDED_MM);
             }
         }
         assertThat(sewn).allSatisfy(edge -> assertThat(edge.join()).isEqualTo(Optional.of(seam.name())));
