@@ -60,7 +60,7 @@ record NextStep(String words, Optional<Deed> deed) {
                 step(
                         (job.asksForEdge() ? "Look which side is the edge: the outline does not tell for sure. " : "")
                                 + weakPlaces(job.unsure().size())
-                                + "Look along the whole outline; where it left the knife, redraw it. Pull the four marks"
+                                + "Look along the whole outline; where it left the knife, redraw it. Pull the marks"
                                 + " where they belong. Red must run along the edge.",
                         Deed.GO_TO_SHEATH);
             case SHEATH ->

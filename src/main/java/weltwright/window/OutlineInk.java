@@ -94,7 +94,10 @@ final class OutlineInk {
         FontMetrics metrics = g.getFontMetrics();
         int wide = metrics.stringWidth(place.words());
         double x = Math.max(4, Math.min(width - wide - 14, px.x() - wide / 2.0));
-        Words.plate(g, place.words(), x, above ? px.y() - 14 - metrics.getHeight() : px.y() + 14);
+        // A guard's ends lie next to the heel and to each other: each name on a line of its own.
+        int row = place == Place.GUARD_FRONT ? 1 : place == Place.GUARD_BACK ? 2 : 0;
+        double away = 14 + row * (metrics.getHeight() + 4);
+        Words.plate(g, place.words(), x, above ? px.y() - away - metrics.getHeight() : px.y() + away);
     }
 
     /** A stroke of the hand; paler once it is drawn and being followed. */

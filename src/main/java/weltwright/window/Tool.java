@@ -5,7 +5,7 @@ enum Tool {
     MARKS(
             "Marks",
             'M',
-            "Pull the four marks where they belong. Keys: T, H, S or B takes hold of one, the arrows move it."),
+            "Pull the marks where they belong. Keys: T, H, S, B, or F and K for a guard, take hold of one, the arrows move it."),
     POINTS(
             "Points",
             'P',
