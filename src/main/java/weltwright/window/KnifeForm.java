@@ -167,9 +167,9 @@ final class KnifeForm extends Form {
 
     private void followGuard(Optional<Silhouette> silhouette) {
         Optional<Guard> there = silhouette.flatMap(s -> s.landmarks().guard());
-        guardTold.say(there.map(g -> ("A guard of %s along the knife: the throat lies before it."
-                                + " Pull its two marks on the outline where they are wrong.")
-                        .formatted(new Length(Math.round(g.lengthMm() * 10) / 10.0).inMillimetres()))
+        guardTold.say(there.map(g -> "A guard of " + new Length(Math.round(g.lengthMm() * 10) / 10.0).inMillimetres()
+                        + " along the knife: the throat lies before it."
+                        + " Pull its two marks on the outline where they are wrong.")
                 .orElse(""));
         guard.setText(there.isPresent() ? "There is no guard" : "Mark a guard");
         guard.setToolTipText(
