@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import weltwright.io.FileVersion;
 import weltwright.job.Job;
 
 /**
@@ -16,7 +17,7 @@ final class Bench {
     private final List<Runnable> watchers = new ArrayList<>();
     private History<Job> history;
     private Job saved;
-    private Optional<Path> file;
+    private Optional<FileVersion> file;
     private Object lastSource;
     private Object laid;
 
@@ -25,7 +26,7 @@ final class Bench {
     }
 
     /** Lays another job on the bench; the one before it is gone, with its history. */
-    void lay(Job job, Optional<Path> from) {
+    void lay(Job job, Optional<FileVersion> from) {
         history = History.of(job);
         laid = new Object();
         saved = job;
@@ -40,6 +41,11 @@ final class Bench {
 
     /** Where the job was opened from or last saved to. */
     Optional<Path> file() {
+        return file.map(FileVersion::file);
+    }
+
+    /** What that file held then. */
+    Optional<FileVersion> fileVersion() {
         return file;
     }
 
@@ -99,7 +105,7 @@ final class Bench {
      * What to call, with the file, once the present job is safe in it. By then the job may have changed further, or lie
      * here no longer.
      */
-    Consumer<Path> saving() {
+    Consumer<FileVersion> saving() {
         Job job = job();
         Object now = laid;
         return where -> {

@@ -12,6 +12,11 @@ import java.util.prefs.Preferences;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import weltwright.io.AtomicFile;
+import weltwright.io.Backup;
+import weltwright.io.FileKind;
+import weltwright.io.FileNames;
+import weltwright.trouble.Trouble;
 
 /** Asks the user for a file, beginning in the folder that was used last. */
 final class FileAsker {
@@ -66,22 +71,35 @@ final class FileAsker {
     }
 
     /**
-     * A file to write. The ending is added where it is missing; before another file is written over, the user is asked.
+     * A file to write. The ending is added where it is missing. Before another file of the same kind is written over, the
+     * user is asked; one of another kind, or a protected one, cannot be chosen.
      *
      * @param proposed its name, without ending
      * @param ending without dot
+     * @param content what it is to hold
      */
-    Optional<Path> toSave(String title, String proposed, String kind, String ending) {
+    Optional<Path> toSave(String title, String proposed, String kind, String ending, FileKind content) {
         JFileChooser chooser = chooser(title, kind, ending);
-        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), proposed + "." + ending));
+        String name = FileNames.beginning(proposed, List.of("." + ending + Backup.ENDING));
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + "." + ending));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path file = withEnding(chooser.getSelectedFile().toPath(), ending);
-            if (!Files.exists(file) || mayReplace(file)) {
+            if (mayBeWritten(file, content) && (!Files.exists(file) || mayReplace(file))) {
                 remember(file);
                 return Optional.of(file);
             }
         }
         return Optional.empty();
+    }
+
+    private boolean mayBeWritten(Path file, FileKind content) {
+        try {
+            AtomicFile.of(file, content).check();
+            return true;
+        } catch (Trouble e) {
+            JOptionPane.showMessageDialog(over, e.getMessage(), "Choose another name", JOptionPane.WARNING_MESSAGE);
+            return false;
+        }
     }
 
     private boolean mayReplace(Path file) {

@@ -111,7 +111,7 @@ final class HardwarePane extends JPanel {
         button(buttons, new JButton("Usual list"), () -> rows.become(HardwareList.USUAL));
         button(buttons, new JButton("Open list…"), () -> asker.toOpen("Open a list of hardware", "Lists", ENDING)
                 .ifPresent(file -> work.start("Opening the list", () -> HardwareFile.read(file), rows::become)));
-        button(buttons, new JButton("Save list…"), () -> asker.toSave("Save the list", "hardware", "Lists", ENDING)
+        button(buttons, new JButton("Save list…"), () -> asker.toSave("Save the list", "hardware", "Lists", ENDING, HardwareFile.KIND)
                 .ifPresent(file -> save(work, file)));
         return buttons;
     }

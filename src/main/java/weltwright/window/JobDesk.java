@@ -7,6 +7,9 @@ import java.util.function.Consumer;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import weltwright.ground.PhoneLens;
+import weltwright.io.Backup;
+import weltwright.io.FileChanged;
+import weltwright.io.FileVersion;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.PhoneShelf;
@@ -16,6 +19,7 @@ import weltwright.sheath.HardwareList;
 /** Jobs and photos from disk onto the bench and back. Never lets an unsaved job go without asking. */
 final class JobDesk {
     private static final String ENDING = JobFile.EXTENSION.substring(1);
+    private static final String BACKUP_ENDING = Backup.ENDING.substring(1);
     static final String[] PHOTO_ENDINGS = {"jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp"};
 
     private final Bench bench;
@@ -44,7 +48,8 @@ final class JobDesk {
     }
 
     void openChosenJob() {
-        asker.toOpen("Open a job", "Jobs (*" + JobFile.EXTENSION + ")", ENDING).ifPresent(this::open);
+        asker.toOpen("Open a job", "Jobs (*" + JobFile.EXTENSION + ")", ENDING, BACKUP_ENDING)
+                .ifPresent(this::open);
     }
 
     void openChosenPhoto() {
@@ -58,12 +63,12 @@ final class JobDesk {
     }
 
     void save(Runnable then) {
-        bench.file().ifPresentOrElse(file -> save(file, then), () -> saveAs(then));
+        bench.fileVersion().ifPresentOrElse(file -> save(file, then), () -> saveAs(then));
     }
 
     void saveAs(Runnable then) {
-        asker.toSave("Save the job", name(bench.job()), "Jobs (*" + JobFile.EXTENSION + ")", ENDING)
-                .ifPresent(file -> save(file, then));
+        asker.toSave("Save the job", name(bench.job()), "Jobs (*" + JobFile.EXTENSION + ")", ENDING, JobFile.KIND)
+                .ifPresent(file -> save(FileVersion.of(file), then));
     }
 
     /** Does {@code then}, which takes the job off the bench: at once where it is saved, else as the user answers. */
@@ -95,36 +100,67 @@ final class JobDesk {
         return words.isEmpty() ? "sheath" : words.replaceAll("\\s+", "-");
     }
 
-    private void save(Path file, Runnable then) {
+    /** Saves over what the file held when it was opened or last saved; where it holds something else, asks. */
+    private void save(FileVersion before, Runnable then) {
         Job job = bench.job();
-        Consumer<Path> safe = bench.saving();
+        Consumer<FileVersion> safe = bench.saving();
         work.start(
                 "Saving the job",
                 () -> {
-                    JobFile.write(job, file);
-                    return file;
+                    try {
+                        return Optional.of(JobFile.write(job, before));
+                    } catch (FileChanged e) {
+                        return Optional.<FileVersion>empty();
+                    }
                 },
-                saved -> {
-                    safe.accept(saved);
-                    notice.accept("");
-                    then.run();
-                });
+                saved -> saved.ifPresentOrElse(
+                        version -> {
+                            safe.accept(version);
+                            notice.accept("");
+                            then.run();
+                        },
+                        () -> askAboutChange(before.file(), then)));
+    }
+
+    private void askAboutChange(Path file, Runnable then) {
+        Object[] answers = {"Keep both", "Replace it", "Cancel"};
+        int answer = JOptionPane.showOptionDialog(
+                frame,
+                file.getFileName() + " was changed by another program since it was opened here.\nKeep both, and save yours"
+                        + " under another name?",
+                "Keep both jobs?",
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.WARNING_MESSAGE,
+                null,
+                answers,
+                answers[0]);
+        if (answer == 0) {
+            saveAs(then);
+        } else if (answer == 1) {
+            save(FileVersion.of(file), then); // which keeps the other one as its backup
+        }
     }
 
     private Opened read(Path file) {
         if (JobFile.isJob(file)) {
-            return new Opened(Optional.of(JobFile.read(file)), Optional.empty(), Optional.empty(), file);
+            FileVersion version = FileVersion.of(file); // first: what changes from here on is noticed when it is saved
+            return new Opened(Optional.of(JobFile.read(file)), Optional.empty(), Optional.empty(), version);
         }
         Photo photo = Photo.read(file);
-        return new Opened(Optional.empty(), Optional.of(photo), phones.of(photo), file);
+        return new Opened(Optional.empty(), Optional.of(photo), phones.of(photo), new FileVersion(file, Optional.empty()));
     }
 
     private void take(Opened opened) {
-        opened.job().ifPresent(job -> leave(() -> bench.lay(job, Optional.of(opened.from()))));
+        opened.job().ifPresent(job -> leave(() -> bench.lay(job, Optional.of(opened.from()).filter(from -> !isBackup(from.file())))));
         opened.photo().ifPresent(photo -> bench.change(job ->
                 job.withSettings(job.settings().withPhone(opened.phone())).withPhoto(photo)));
     }
 
+    /** A version before is not saved over; where to, is asked. */
+    private static boolean isBackup(Path file) {
+        return file.toString().endsWith(Backup.ENDING);
+    }
+
     /** What a file held: a job, or a photo and the phone that took it, where that was measured. */
-    private record Opened(Optional<Job> job, Optional<Photo> photo, Optional<PhoneLens> phone, Path from) {}
+    private record Opened(Optional<Job> job, Optional<Photo> photo, Optional<PhoneLens> phone, FileVersion from) {}
 }

@@ -14,6 +14,7 @@ import weltwright.cutter.CutterBed;
 import weltwright.cutter.CutterDxf;
 import weltwright.cutter.CutterSvg;
 import weltwright.ground.ReferenceSheet;
+import weltwright.io.FileKind;
 import weltwright.job.Job;
 import weltwright.paper.Heading;
 import weltwright.paper.PaperSize;
@@ -57,7 +58,7 @@ final class Output {
     }
 
     void saveSheet(ReferenceSheet sheet) {
-        asker.toSave("Save the reference sheet", "reference-sheet-" + sheet.pageName(), "PDF", "pdf")
+        asker.toSave("Save the reference sheet", "reference-sheet-" + sheet.pageName(), "PDF", "pdf", SheetPdf.KIND)
                 .ifPresent(file -> write("Saving the sheet", file, () -> {
                     SheetPdf.write(sheet, file);
                     return Optional.empty();
@@ -70,7 +71,7 @@ final class Output {
     }
 
     void savePdf() {
-        pattern.get().ifPresent(made -> asker.toSave("Save the pattern", name() + "-pattern", "PDF", "pdf")
+        pattern.get().ifPresent(made -> asker.toSave("Save the pattern", name() + "-pattern", "PDF", "pdf", PatternPdf.KIND)
                 .ifPresent(file -> {
                     Heading heading = heading();
                     PaperSize paper = printer.paper();
@@ -83,15 +84,16 @@ final class Output {
     }
 
     void saveSvg() {
-        saveForCutter("SVG", "svg", CutterSvg::write);
+        saveForCutter("SVG", "svg", CutterSvg.KIND, CutterSvg::write);
     }
 
     void saveDxf() {
-        saveForCutter("DXF", "dxf", CutterDxf::write);
+        saveForCutter("DXF", "dxf", CutterDxf.KIND, CutterDxf::write);
     }
 
-    private void saveForCutter(String kind, String extension, BiConsumer<CutPlan, Path> how) {
-        pattern.get().ifPresent(made -> asker.toSave("Save for a cutting machine", name() + "-pattern", kind, extension)
+    private void saveForCutter(String kind, String extension, FileKind content, BiConsumer<CutPlan, Path> how) {
+        pattern.get().ifPresent(made -> asker.toSave(
+                        "Save for a cutting machine", name() + "-pattern", kind, extension, content)
                 .ifPresent(file -> {
                     Heading heading = heading();
                     CutterBed bed = cutter.bed();

@@ -7,9 +7,11 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import weltwright.io.FileVersion;
 
 class BenchTest {
-    private static final Path FILE = Path.of("trial.wwj");
+    private static final FileVersion FILE =
+            new FileVersion(Path.of("trial.wwj"), Optional.of("what it held"));
     private final Bench bench = new Bench(Samples.outlined());
 
     @Test
@@ -60,10 +62,10 @@ class BenchTest {
 
     @Test
     void changesMadeWhileSavingAreStillUnsaved() {
-        Consumer<Path> safe = bench.saving();
+        Consumer<FileVersion> safe = bench.saving();
         bench.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
         safe.accept(FILE);
-        assertThat(bench.file()).contains(FILE);
+        assertThat(bench.file()).contains(FILE.file());
         assertThat(bench.unsaved()).isTrue();
         bench.undo();
         assertThat(bench.unsaved()).isFalse();
@@ -71,7 +73,7 @@ class BenchTest {
 
     @Test
     void aJobSavedAfterItLeftTheBenchDoesNotGiveItsFileToTheNextOne() {
-        Consumer<Path> safe = bench.saving();
+        Consumer<FileVersion> safe = bench.saving();
         bench.lay(Samples.empty(), Optional.empty());
         safe.accept(FILE);
         assertThat(bench.file()).isEmpty();
