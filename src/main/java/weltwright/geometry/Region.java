@@ -143,7 +143,8 @@ public record Region(Polygon area) {
                 OverlayNG.UNION));
         List<Region> parts = new ArrayList<>();
         for (Object part : polygonizer.getPolygons()) {
-            parts.add(new Region((Polygon) part));
+            // Which corner a polygon starts at follows from hash codes, which are others in each run.
+            parts.add(new Region((Polygon) ((Polygon) part).norm()));
         }
         parts.sort(Comparator.comparingDouble((Region part) -> part.area.getArea()).reversed());
         if (parts.size() < 2) {

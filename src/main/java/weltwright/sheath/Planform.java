@@ -47,6 +47,9 @@ final class Planform {
     /** Stations, about 1 mm apart, over which the strip's direction is taken where it is cut off. */
     private static final int CUT_ALONG = 5;
 
+    /** The same in points of the row, to either side. */
+    private static final int CUT_ALONG_ROW = 3;
+
     /** From where two panels meet to the row that sews them together. Common practice; no source. */
     private static final double CLOSE_MM = 1.5;
 
@@ -71,6 +74,8 @@ final class Planform {
     private final Region cavity;
     private final ThroatCut throat;
     private final Polyline row;
+    /** The point of the row at which the welt is cut off. */
+    private final int lastOfWelt;
     private final Region outer;
     private final Region welt;
     private final double sewnMm;
@@ -93,7 +98,8 @@ final class Planform {
         Region rows = this.cavity.grown(spec.welt().innerMarginMm());
         throat = throat(rows);
         row = rowToItsEnd(rows).resampled(ROW_STEP_MM);
-        if (weltEndMm() - spec.stitching().marginMm() <= row.points().get(0).y()) {
+        lastOfWelt = folded() ? lastOfWelt() : row.points().size() - 1;
+        if (lastOfWelt == 0 || weltEndMm() - spec.stitching().marginMm() <= row.points().get(0).y()) {
             throw new Trouble(
                     String.format(
                             Locale.ROOT,
@@ -111,7 +117,7 @@ final class Planform {
             welt = band.minus(spineSide(cavity));
             weltedMm = weltedLength();
         } else {
-            welt = folded() ? band.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, weltEndMm())) : band;
+            welt = folded() ? cutOffBeforeFold(band) : band;
             weltedMm = sewnMm;
         }
         if (Math.min(weltedMm, sewnMm) < 4 * spec.stitching().pitchMm()) {
@@ -364,13 +370,37 @@ final class Planform {
     }
 
     private double sewnLength() {
-        double lastHole = weltEndMm() - spec.stitching().marginMm();
-        double[] s = row.stationsMm();
-        int i = row.points().size() - 1;
-        while (i > 0 && row.points().get(i).y() > lastHole) {
-            i--;
+        return Math.max(0, row.stationsMm()[lastOfWelt] - spec.stitching().marginMm());
+    }
+
+    /** The last point of the row at which a cut square across the welt is clear of where the leather draws together. */
+    private int lastOfWelt() {
+        int k = row.points().size() - 1;
+        while (k > 0 && highestOfCutMm(k) > weltEndMm()) {
+            k--;
         }
-        return s[i];
+        return k;
+    }
+
+    private double highestOfCutMm(int k) {
+        Point across = alongRow(k).left();
+        double outside = -spec.stitching().marginMm() * across.y();
+        double inside = spec.welt().innerMarginMm() * across.y();
+        return row.points().get(k).y() + Math.max(outside, inside);
+    }
+
+    private Point alongRow(int k) {
+        List<Point> points = row.points();
+        Point before = points.get(Math.max(0, k - CUT_ALONG_ROW));
+        return points.get(Math.min(points.size() - 1, k + CUT_ALONG_ROW)).minus(before).unit();
+    }
+
+    /** Square to the row, so that the welt's end has no thin corner. */
+    private Region cutOffBeforeFold(Region band) {
+        Region half = band.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm));
+        List<Region> parts = half.cutInTwo(row.points().get(lastOfWelt), alongRow(lastOfWelt).left());
+        Point first = row.points().get(0);
+        return parts.get(0).distanceTo(first) <= parts.get(1).distanceTo(first) ? parts.get(0) : parts.get(1);
     }
 
     /** Up to where the welt's end is a stitch margin away. */

@@ -72,4 +72,15 @@ class RegionTest {
         assertThat(region.extent().getMaxX()).isCloseTo(100, within(0.011));
         assertThat(region.extent().getMinX()).isCloseTo(0, within(0.011));
     }
+
+    /** Files of one job are the same to the last bit, so where a boundary starts must not follow from hash codes. */
+    @Test
+    void aCutGivesTheSamePartsEachTime() {
+        List<Region> first = SQUARE.cutInTwo(new Point(15, 10), new Point(1, 3));
+        for (int i = 0; i < 50; i++) {
+            List<Region> again = SQUARE.cutInTwo(new Point(15, 10), new Point(1, 3));
+            assertThat(again).extracting(Region::boundary).containsExactlyElementsOf(
+                    first.stream().map(Region::boundary).toList());
+        }
+    }
 }

@@ -21,15 +21,29 @@ public record PulledStrip(SheathSpec spec, double weltMm) {
      * @param foldMm y of the inside of the fold
      */
     public double foldedHalfMm(List<Point> passing, double stitchMm, double foldMm) {
-        double ease = spec.easeMm();
+        Point pin = new Point(stitchMm, weltMm / 2 + neutralMm());
         List<TautStrip.Disc> solid = new ArrayList<>();
-        passing.forEach(p -> solid.add(new TautStrip.Disc(slanted(p), ease + neutralMm())));
-        solid.add(new TautStrip.Disc(slanted(new Point(foldMm, 0)), neutralMm()));
-        // Turned by 45 degrees, for the strip has one height over each place, and here it ends upright.
+        passing.forEach(p -> solid.add(new TautStrip.Disc(p, spec.easeMm() + neutralMm())));
+        solid.add(new TautStrip.Disc(new Point(foldMm, 0), neutralMm()));
+        // The strip has one height over each place. From the stitch it rises steeply, over a thick handle by more than 45
+        // degrees, and it ends straight down; so all is turned until both are as steep.
+        double turnRad = (Math.PI / 2 - steepestRad(pin, solid)) / 2;
         return TautStrip.lengthMm(
-                slanted(new Point(stitchMm, weltMm / 2 + neutralMm())),
-                slanted(new Point(foldMm + neutralMm(), 0)),
-                solid);
+                turned(pin, turnRad),
+                turned(new Point(foldMm + neutralMm(), 0), turnRad),
+                solid.stream().map(disc -> new TautStrip.Disc(turned(disc.at(), turnRad), disc.clearance())).toList());
+    }
+
+    /** Of the lines from a pin that touch one of the discs from above. */
+    private static double steepestRad(Point pin, List<TautStrip.Disc> solid) {
+        double steepest = 0;
+        for (TautStrip.Disc disc : solid) {
+            Point off = disc.at().minus(pin);
+            if (off.x() > 0 && off.norm() > disc.clearance()) {
+                steepest = Math.max(steepest, Math.atan2(off.y(), off.x()) + Math.asin(disc.clearance() / off.norm()));
+            }
+        }
+        return steepest;
     }
 
     /**
@@ -56,7 +70,7 @@ public record PulledStrip(SheathSpec spec, double weltMm) {
         return spec.leather().neutralFactor() * spec.leather().thicknessMm();
     }
 
-    private static Point slanted(Point p) {
-        return new Point((p.x() - p.y()) / Math.sqrt(2), (p.x() + p.y()) / Math.sqrt(2));
+    private static Point turned(Point p, double rad) {
+        return new Point(p.x() * Math.cos(rad) - p.y() * Math.sin(rad), p.x() * Math.sin(rad) + p.y() * Math.cos(rad));
     }
 }
