@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.locationtech.jts.geom.Envelope;
 import weltwright.bench.BenchPlan;
 import weltwright.bench.Edge;
 import weltwright.bench.HardwareNeed;
@@ -47,52 +46,44 @@ final class BenchCard {
     private final BenchPlan plan;
     private final Heading heading;
     private final Lettering lettering;
+    private final PageFrame frame;
     private final double widthMm;
+    private final List<List<CardFlow.Placed>> pages;
 
-    private BenchCard(
-            Pattern pattern, BenchPlan plan, Heading heading, Lettering lettering, double widthMm) {
+    /** @param frame a page of the card */
+    BenchCard(Lettering lettering, Pattern pattern, BenchPlan plan, Heading heading, PageFrame frame) {
         this.pattern = pattern;
         this.plan = plan;
         this.heading = heading;
         this.lettering = lettering;
-        this.widthMm = widthMm;
+        this.frame = frame;
+        this.widthMm = frame.widthMm() - 2 * MARGIN_MM;
+        this.pages = laid(frame.heightMm() - 2 * MARGIN_MM - FOOT_MM);
     }
 
-    /**
-     * Draws the card as the last pages of a document.
-     *
-     * @param paper of the card
-     */
-    static void draw(
-            PDDocument document,
-            Lettering lettering,
-            Pattern pattern,
-            BenchPlan plan,
-            Heading heading,
-            PaperSize paper,
-            PrintScale scale)
-            throws IOException {
-        PageFrame frame = paper.frame(scale);
-        Envelope room = new Envelope(
-                MARGIN_MM, frame.widthMm() - MARGIN_MM, MARGIN_MM + FOOT_MM, frame.heightMm() - MARGIN_MM);
-        BenchCard card = new BenchCard(pattern, plan, heading, lettering, room.getWidth());
-        List<List<CardFlow.Placed>> pages = card.laid(room.getHeight());
+    int pageCount() {
+        return pages.size();
+    }
+
+    /** Draws the card as the last pages of a document, numbered on. */
+    void draw(PDDocument document, PrintScale scale) throws IOException {
+        int before = document.getNumberOfPages();
+        double top = frame.heightMm() - MARGIN_MM;
         for (int i = 0; i < pages.size(); i++) {
             try (Ink ink = Ink.onNewPage(document, lettering, frame.widthMm(), frame.heightMm(), scale)) {
                 for (CardFlow.Placed placed : pages.get(i)) {
-                    placed.block().draw(ink, lettering, new Point(room.getMinX(), room.getMaxY() - placed.downMm()));
+                    placed.block().draw(ink, lettering, new Point(MARGIN_MM, top - placed.downMm()));
                 }
-                card.foot(ink, room, "Bench card, page " + (i + 1) + " of " + pages.size());
+                foot(ink, "Bench card, page " + (before + i + 1) + " of " + (before + pages.size()));
             }
         }
     }
 
-    private void foot(Ink ink, Envelope room, String page) throws IOException {
-        double y = room.getMinY() - FOOT_MM;
+    private void foot(Ink ink, String page) throws IOException {
         double width = lettering.widthMm(page, FOOT_SIZE_MM);
-        ink.write(page, new Point(room.getMaxX() - width, y), 0, FOOT_SIZE_MM, Color.BLACK);
-        String job = lettering.cut(heading.line(), room.getWidth() - width - 10, FOOT_SIZE_MM);
-        ink.write(job, new Point(room.getMinX(), y), 0, FOOT_SIZE_MM, Color.BLACK);
+        ink.write(page, new Point(MARGIN_MM + widthMm - width, MARGIN_MM), 0, FOOT_SIZE_MM, Color.BLACK);
+        String job = lettering.cut(heading.line(), widthMm - width - 10, FOOT_SIZE_MM);
+        ink.write(job, new Point(MARGIN_MM, MARGIN_MM), 0, FOOT_SIZE_MM, Color.BLACK);
     }
 
     /** In as few pages as can be: with the cautions last and no table parted if that takes no more. */

@@ -9,8 +9,8 @@ import weltwright.geometry.Point;
 import weltwright.measure.PrintScale;
 
 /**
- * The square to measure in the corner of each page, and in it, where it takes no room from the pieces, what page this
- * is: the job, the number, the pieces, and for a part of a large piece which part, with a map of all.
+ * The square to measure in the corner of each page, and in it, where it takes no room from the pieces, how to print, on the
+ * first page what to do about a square that is not true, and what page this is: the job, the number, the pieces, and for a part of a large piece which part, with a map of all.
  */
 final class CheckSquare {
     private static final double SIZE_MM = 2.6;
@@ -37,7 +37,15 @@ final class CheckSquare {
     void draw(PlannedPage page, int number, int of, Heading heading, PrintScale scale) throws IOException {
         ink.rectangle(LINE, corner, corner.plus(new Point(PageFrame.SQUARE_MM, PageFrame.SQUARE_MM)));
         write("50 mm each way", LARGE_MM, 1);
-        write("Print at 100\u00a0% (actual size), then measure this square.", SIZE_MM, 2);
+        if (number == 1) {
+            write(
+                    "Print at 100\u00a0%, not \"fit to page\", and measure this square. If it is not 50.0\u00a0mm both ways,"
+                            + " tell the program what it measures, and print again.",
+                    SIZE_MM,
+                    5);
+        } else {
+            write("Print at 100\u00a0% (actual size), then measure this square.", SIZE_MM, 2);
+        }
         if (!scale.equals(PrintScale.TRUE)) {
             write(
                     String.format(

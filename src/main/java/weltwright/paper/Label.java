@@ -55,9 +55,12 @@ record Label(
                 lines, sizeMm, placement.apply(centre), readable(angleRad + placement.angleRad()), widthMm, ringed);
     }
 
-    /** A direction or its opposite, whichever reads from the left or from below: from -45° exclusive to 135°. */
+    /**
+     * A direction or its opposite, whichever is not upside down: from -75° exclusive to 105°, so that what stands upright
+     * reads from the right, as on a technical drawing (ISO 129-1, from memory), also where it leans a little.
+     */
     static double readable(double angleRad) {
-        double turn = Math.floor((angleRad + Math.PI / 4 - 1e-9) / Math.PI);
+        double turn = Math.floor((angleRad + Math.toRadians(75) - 1e-9) / Math.PI);
         return angleRad - turn * Math.PI;
     }
 

@@ -1,6 +1,7 @@
 package weltwright.paper;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,8 @@ import weltwright.geometry.Polyline;
  *
  * <ol>
  *   <li>the name goes inside the piece, in letters as large as find room, as far from every line as it can;
- *   <li>a mark's label goes along its line, first close and in the middle, then further out;
+ *   <li>a mark's label goes along its line, first close and in the middle, then further out; that of a place for another
+ *       piece goes inside the place;
  *   <li>where nothing is free inside, outside beside the piece.
  * </ol>
  */
@@ -88,6 +90,38 @@ final class LabelSpots {
                 .filter(some -> !some.isEmpty())
                 .map(some -> String.join(" · ", some))
                 .toList();
+    }
+
+    /**
+     * The label of an area of the piece: in it, on as few lines as find room; else along its rim.
+     *
+     * @param rim from end to end, open where the area reaches another line
+     */
+    Label in(Polyline rim, String words) {
+        Polygon area = JTS.createPolygon(closed(rim.lineString().getCoordinates()));
+        PreparedGeometry within = PreparedGeometryFactory.prepare(area);
+        List<Spot> spots = spotsInside().stream()
+                .filter(spot -> within.covers(JTS.createPoint(spot.at().coordinate())))
+                .toList();
+        Point along = rim.at(1).minus(rim.at(0)).unit();
+        for (List<String> text : List.of(List.of(words), halved(words), List.of(words.split(" ")))) {
+            for (Point direction : List.of(along, along.left())) {
+                double angle = Label.readable(Math.atan2(direction.y(), direction.x()));
+                for (Spot spot : spots) {
+                    Label trial = Label.of(lettering, text, MARK_SIZE_MM, spot.at(), angle);
+                    if (within.covers(trial.box()) && isFree(trial)) {
+                        return take(trial);
+                    }
+                }
+            }
+        }
+        return along(rim, words);
+    }
+
+    private static Coordinate[] closed(Coordinate[] open) {
+        Coordinate[] ring = Arrays.copyOf(open, open.length + 1);
+        ring[open.length] = open[0];
+        return ring;
     }
 
     /** The label of a mark: inside the piece where there is room, on one line or on two, else outside. */

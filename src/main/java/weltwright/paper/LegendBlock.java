@@ -2,46 +2,72 @@ package weltwright.paper;
 
 import java.awt.Color;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Mark;
 
 /**
- * What the lines mean: a sample of each and its meaning.
+ * What lines mean: a sample of each and its meaning.
  *
- * @param styles those that the pattern uses
+ * @param styles those that the pattern uses, or some of them
  * @param columns that they are shared out over, from the top down
  * @param columnMm from one column to the next
  */
-record LegendBlock(List<LineStyle> styles, int columns, double columnMm) implements Block {
-    private static final double TITLE_MM = 3.6;
-    private static final double SIZE_MM = 2.5;
-    private static final double ROW_MM = 4.2;
-    private static final double SAMPLE_MM = 18;
-    private static final double GAP_MM = 2.5;
+record LegendBlock(String title, List<LineStyle> styles, int columns, double columnMm) implements Block {
+    private static final double TITLE_MM = 2.9;
+    private static final double TITLE_LINE_MM = 4;
+    private static final double SIZE_MM = 2.4;
+    /** In a ring that stands clear of the next row's. */
+    private static final double LETTER_MM = 2.0;
+    private static final double ROW_MM = 3.8;
+    private static final double SAMPLE_MM = 10;
+    private static final double GAP_MM = 1.5;
+    private static final int MOST_COLUMNS = 4;
+
+    /**
+     * The ways to print a legend, the one liked best first: as one block, in one column or more; in two blocks, of the lines
+     * and of the edges, for smaller gaps between the pieces.
+     */
+    static List<List<LegendBlock>> ways(Lettering lettering, List<LineStyle> styles) {
+        List<LineStyle> edges = styles.stream().filter(LineStyle::isEdge).toList();
+        List<LineStyle> lines = styles.stream().filter(style -> !style.isEdge()).toList();
+        List<List<LegendBlock>> ways = new ArrayList<>();
+        shapes(lettering, "What the lines mean", styles).forEach(whole -> ways.add(List.of(whole)));
+        if (!edges.isEmpty()) {
+            for (LegendBlock ofLines : shapes(lettering, "What the lines mean", lines)) {
+                for (LegendBlock ofEdges : shapes(lettering, "What is done to edges", edges)) {
+                    ways.add(List.of(ofLines, ofEdges));
+                }
+            }
+        }
+        return List.copyOf(ways);
+    }
 
     /** In one column, and lower and wider in more. */
-    static List<LegendBlock> shapes(Lettering lettering, List<LineStyle> styles) {
+    private static List<LegendBlock> shapes(Lettering lettering, String title, List<LineStyle> styles) {
         double words = styles.stream()
                 .mapToDouble(style -> lettering.widthMm(style.meaning(), SIZE_MM))
                 .max()
                 .orElse(0);
-        double column = SAMPLE_MM + 2 * GAP_MM + words;
-        return Stream.of(1, 2, 3).map(columns -> new LegendBlock(styles, columns, column)).toList();
+        double column = SAMPLE_MM + 3 * GAP_MM + words;
+        return IntStream.rangeClosed(1, Math.min(MOST_COLUMNS, styles.size()))
+                .mapToObj(columns -> new LegendBlock(title, styles, columns, column))
+                .toList();
     }
 
     @Override
     public double widthMm() {
-        return columns * columnMm - GAP_MM;
+        return columns * columnMm - 2 * GAP_MM;
     }
 
     @Override
     public double heightMm() {
-        return TITLE_MM * Lettering.LINE * 1.2 + rows() * ROW_MM;
+        return TITLE_LINE_MM + rows() * ROW_MM;
     }
 
     private int rows() {
@@ -50,9 +76,8 @@ record LegendBlock(List<LineStyle> styles, int columns, double columnMm) impleme
 
     @Override
     public void draw(Ink ink, Lettering lettering, Point upperLeft) throws IOException {
-        Point title = upperLeft.minus(new Point(0, TITLE_MM * Lettering.CAPITAL));
-        ink.write("What the lines mean", title, 0, TITLE_MM, Color.BLACK);
-        double top = upperLeft.y() - TITLE_MM * Lettering.LINE * 1.2 - ROW_MM / 2;
+        ink.write(title, upperLeft.minus(new Point(0, TITLE_MM * Lettering.CAPITAL)), 0, TITLE_MM, Color.BLACK);
+        double top = upperLeft.y() - TITLE_LINE_MM - ROW_MM / 2;
         for (int i = 0; i < styles.size(); i++) {
             Point at = new Point(upperLeft.x() + i / rows() * columnMm, top - i % rows() * ROW_MM);
             sample(ink, lettering, styles.get(i), at);
@@ -70,7 +95,7 @@ record LegendBlock(List<LineStyle> styles, int columns, double columnMm) impleme
                 ink.dot(Color.BLACK, middle, 0.25);
             }
             case STITCH_ROW -> {
-                List<Hole> holes = DoubleStream.of(0.1, 0.3, 0.5, 0.7, 0.9)
+                List<Hole> holes = DoubleStream.of(0.15, 0.5, 0.85)
                         .mapToObj(at -> new Hole(left.towards(right, at), 1.2, Hole.Use.STITCH))
                         .toList();
                 for (Polyline stroke : PieceDrawing.betweenHoles(Polyline.open(List.of(left, right)), holes)) {
@@ -81,11 +106,11 @@ record LegendBlock(List<LineStyle> styles, int columns, double columnMm) impleme
                 }
             }
             case NOTCH, STITCH_END, IRON -> {
-                Point half = new Point(0, style == LineStyle.IRON ? 0.6 : 1.6);
+                Point half = new Point(0, style == LineStyle.IRON ? 0.6 : 1.2);
                 ink.draw(style.pen(), middle.minus(half), middle.plus(half));
                 // Its line at the edge or in the row: what tells the two strokes apart is what they stand on.
                 Pen stoodOn = (style == LineStyle.NOTCH ? LineStyle.CUT : LineStyle.STITCH_ROW).pen();
-                Point base = style == LineStyle.NOTCH ? new Point(0, -1.6) : new Point(0, 0);
+                Point base = style == LineStyle.NOTCH ? new Point(0, -1.2) : new Point(0, 0);
                 ink.draw(stoodOn, left.plus(base), right.plus(base));
             }
             case GRAIN -> {
@@ -101,7 +126,7 @@ record LegendBlock(List<LineStyle> styles, int columns, double columnMm) impleme
                 if (style != LineStyle.EDGE_UNWORKED) {
                     ink.draw(style.pen(), left.minus(half), end.minus(half));
                 }
-                Label.of(lettering, List.of(style.letter()), SIZE_MM, right.minus(new Point(ROW_MM / 2, 0)), 0)
+                Label.of(lettering, List.of(style.letter()), LETTER_MM, right.minus(new Point(ROW_MM / 2, 0)), 0)
                         .inRing()
                         .draw(ink, lettering);
             }

@@ -13,21 +13,21 @@ import weltwright.sheath.Mark;
  * its 0.7 mm between them (both from memory).
  */
 public enum LineStyle {
-    CUT("cut here", Pen.unbroken(0.5, Color.BLACK)),
-    FOLD("fold here", Pen.dashed(0.35, Color.BLACK, 8.0, 1.5, 1.0, 1.5)),
-    STITCH_ROW("stitch row; holes as circles", Pen.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
-    STITCH_END("stitching begins or ends here", Pen.unbroken(0.7, Color.BLACK)),
-    NOTCH("notch: meets the one on the other piece", Pen.unbroken(0.7, Color.BLACK)),
-    GRAIN("direction of least stretch", Pen.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
-    KNIFE("the knife under the leather", Pen.dashed(LineStyle.NARROW_MM, Color.BLACK, 1.0, 1.5)),
-    PLACE("another piece is glued on here", Pen.dashed(0.35, Color.BLACK, 3.0, 1.5)),
-    SKIVE("skive to nothing from here", Pen.dashed(0.35, Color.BLACK, 1.0, 1.0)),
-    IRON("set the iron's first tooth here", Pen.unbroken(0.5, Color.BLACK)),
+    CUT("cut", Pen.unbroken(0.5, Color.BLACK)),
+    FOLD("fold", Pen.dashed(0.35, Color.BLACK, 8.0, 1.5, 1.0, 1.5)),
+    STITCH_ROW("stitch row and its holes", Pen.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
+    STITCH_END("stitching starts or ends", Pen.unbroken(0.7, Color.BLACK)),
+    NOTCH("notch: meets its partner", Pen.unbroken(0.7, Color.BLACK)),
+    GRAIN("least stretch", Pen.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
+    KNIFE("knife inside", Pen.dashed(LineStyle.NARROW_MM, Color.BLACK, 1.0, 1.5)),
+    PLACE("a piece is glued on here", Pen.dashed(0.35, Color.BLACK, 3.0, 1.5)),
+    SKIVE("skive to nothing", Pen.dashed(0.35, Color.BLACK, 1.0, 1.0)),
+    IRON("iron's first tooth", Pen.unbroken(0.5, Color.BLACK)),
     HOLE("hole", Pen.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
-    EDGE_BEFORE("edge: finish it before assembly", Pen.unbroken(0.35, Color.BLACK)),
-    EDGE_SEWN("edge: leave it until it is sewn", Pen.dashed(0.35, Color.BLACK, 1.5, 1.0)),
-    EDGE_FREE("edge: finish it whenever you like", Pen.dashed(0.35, Color.BLACK, 0.5, 1.0)),
-    EDGE_UNWORKED("edge: nothing is done to it", Pen.unbroken(0.4, Color.BLACK));
+    EDGE_BEFORE("edge: finish before assembly", Pen.unbroken(0.35, Color.BLACK)),
+    EDGE_SEWN("edge: finish when sewn", Pen.dashed(0.35, Color.BLACK, 1.5, 1.0)),
+    EDGE_FREE("edge: finish at any time", Pen.dashed(0.35, Color.BLACK, 0.5, 1.0)),
+    EDGE_UNWORKED("edge: nothing to do", Pen.unbroken(0.4, Color.BLACK));
 
     private static final double NARROW_MM = 0.25;
 
@@ -47,6 +47,14 @@ public enum LineStyle {
     /** What it is drawn with. */
     public Pen pen() {
         return pen;
+    }
+
+    /** Whether it says what is done to an edge. */
+    boolean isEdge() {
+        return switch (this) {
+            case EDGE_BEFORE, EDGE_SEWN, EDGE_FREE, EDGE_UNWORKED -> true;
+            default -> false;
+        };
     }
 
     /** The letter that stands at an edge of this style. */

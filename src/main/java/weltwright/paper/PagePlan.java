@@ -36,10 +36,10 @@ final class PagePlan {
     }
 
     /**
-     * @param readFirst blocks of words that together fit on a page, each in the shapes that it may take, the one liked best
-     *     first; they stand on the first page
+     * @param readFirst what stands on the first page, in the ways that it may be printed, the one liked best first: each
+     *     some blocks that together fit on a page
      */
-    static PagePlan of(PageFrame empty, List<PieceDrawing> pieces, List<List<? extends Block>> readFirst) {
+    static PagePlan of(PageFrame empty, List<PieceDrawing> pieces, List<? extends List<? extends Block>> readFirst) {
         double freeMm2 = empty.free().getArea();
         double piecesMm2 = pieces.stream().mapToDouble(piece -> piece.footprint().getArea()).sum();
         double fewest = Math.max(1, Math.ceil(piecesMm2 / freeMm2));
@@ -56,7 +56,10 @@ final class PagePlan {
     }
 
     private static PagePlan laid(
-            PageFrame empty, List<PieceDrawing> pieces, List<List<? extends Block>> readFirst, boolean wordsFirst) {
+            PageFrame empty,
+            List<PieceDrawing> pieces,
+            List<? extends List<? extends Block>> readFirst,
+            boolean wordsFirst) {
         PagePlan plan = new PagePlan(empty);
         if (wordsFirst) {
             plan.pages.add(plan.pageOf(readFirst));
@@ -111,40 +114,46 @@ final class PagePlan {
     }
 
     /** On the first page that has room for all of it, which then comes first; else on a page of its own before the others. */
-    private void addInFront(List<List<? extends Block>> together) {
+    private void addInFront(List<? extends List<? extends Block>> ways) {
         for (PlannedPage page : pages) {
-            PlannedPage with = page.copy();
-            if (together.stream().allMatch(shapes -> layIfItFits(shapes, with))) {
+            Optional<PlannedPage> with = with(ways, page);
+            if (with.isPresent()) {
                 pages.remove(page);
-                pages.add(0, with);
+                pages.add(0, with.get());
                 return;
             }
         }
-        pages.add(0, pageOf(together));
+        pages.add(0, pageOf(ways));
     }
 
-    private PlannedPage pageOf(List<List<? extends Block>> together) {
-        PlannedPage page = new PlannedPage(empty);
-        if (!together.stream().allMatch(shapes -> layIfItFits(shapes, page))) {
-            throw new IllegalStateException("words that are larger than a page");
+    private PlannedPage pageOf(List<? extends List<? extends Block>> ways) {
+        return ways.isEmpty()
+                ? new PlannedPage(empty)
+                : with(ways, new PlannedPage(empty))
+                        .orElseThrow(() -> new IllegalStateException("words that are larger than a page"));
+    }
+
+    /** The page with the blocks of the first way that it has room for. */
+    private static Optional<PlannedPage> with(List<? extends List<? extends Block>> ways, PlannedPage page) {
+        for (List<? extends Block> blocks : ways) {
+            PlannedPage with = page.copy();
+            if (blocks.stream().allMatch(block -> layIfItFits(block, with))) {
+                return Optional.of(with);
+            }
         }
-        return page;
+        return Optional.empty();
     }
 
-    /** Puts a block where there is room, else on a new page. */
+    /** Puts a block, in one of its shapes, where there is room, else on a new page. */
     void add(List<? extends Block> shapes) {
         if (!addBesideOthers(shapes)) {
-            pages.add(pageOf(List.of(shapes)));
+            pages.add(pageOf(shapes.stream().map(List::of).toList()));
         }
     }
 
     /** One more block, if there is room for it on the pages that are there. */
     boolean addBesideOthers(List<? extends Block> shapes) {
-        return pages.stream().anyMatch(page -> layIfItFits(shapes, page));
-    }
-
-    private static boolean layIfItFits(List<? extends Block> shapes, PlannedPage page) {
-        return shapes.stream().anyMatch(block -> layIfItFits(block, page));
+        return pages.stream().anyMatch(page -> shapes.stream().anyMatch(block -> layIfItFits(block, page)));
     }
 
     private static boolean layIfItFits(Block block, PlannedPage page) {

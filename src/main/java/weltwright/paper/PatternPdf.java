@@ -25,7 +25,7 @@ import weltwright.sheath.Piece;
 
 /**
  * A pattern as a PDF, true to size. Each page carries a square of 50 mm to check, bars in millimetres and inches along
- * two margins, the job, and its number. The meaning of the lines and how to print stand on the first page; the job's notes
+ * two margins, the job, and its number. The meaning of the lines stands on the first page; the job's notes
  * and the cautions on the bench card, or without one beside the pieces or on pages of their own.
  *
  * <p>For a printer that does not print true, measure a print's square, and say by {@link PrintScale} what 1 mm came out
@@ -35,8 +35,6 @@ public final class PatternPdf {
     /** What may be replaced by such a file. */
     public static final FileKind KIND = TruePdf.KIND;
 
-    private static final String PRINTING = "Print at 100\u00a0%, actual size: not \"fit to page\". Measure the square on"
-            + " each page. If it is not 50.0\u00a0mm both ways, tell the program what it measures, and print again.";
     private static final String JOINING = "A piece that is larger than a page runs over several. Cut one page along the dotted"
             + " line, lay it over the other, cross on cross, and stick them together. The map in the square tells which page"
             + " goes where.";
@@ -111,7 +109,7 @@ public final class PatternPdf {
                             PieceCaption.of(pattern, piece, heading),
                             lettering))
                     .toList();
-            PagePlan laid = laid(paper, scale, pieces, readFirst(pattern, plan, lettering));
+            PagePlan laid = laid(paper, scale, pieces, legend(pattern, plan, lettering));
             if (laid.hasParts()) {
                 TextBlock.columns(lettering, "Pieces in parts", List.of(JOINING)).forEach(laid::add);
             }
@@ -122,36 +120,36 @@ public final class PatternPdf {
                 TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading)).forEach(laid::add);
                 cautions.forEach(laid::add);
             }
+            Optional<BenchCard> card =
+                    plan.map(p -> new BenchCard(lettering, pattern, p, heading, paper.ofCard().frame(scale)));
             List<PlannedPage> pages = laid.pages();
+            int inAll = pages.size() + card.map(BenchCard::pageCount).orElse(0);
             for (int i = 0; i < pages.size(); i++) {
-                draw(document, lettering, pages.get(i), i + 1, pages.size(), heading, scale);
+                draw(document, lettering, pages.get(i), i + 1, inAll, heading, scale);
             }
-            if (plan.isPresent()) {
-                BenchCard.draw(document, lettering, pattern, plan.get(), heading, paper.ofCard(), scale);
+            if (card.isPresent()) {
+                card.get().draw(document, scale);
             }
         });
     }
 
     private static PagePlan laid(
-            PaperSize paper,
-            PrintScale scale,
-            List<PieceDrawing> pieces,
-            List<List<? extends Block>> readFirst) {
+            PaperSize paper, PrintScale scale, List<PieceDrawing> pieces, List<List<LegendBlock>> legend) {
         return paper == PaperSize.ONE_LARGE_PAGE
-                ? onOnePage(scale, pieces, readFirst)
-                : PagePlan.of(paper.frame(scale), pieces, readFirst);
+                ? onOnePage(scale, pieces, legend)
+                : PagePlan.of(paper.frame(scale), pieces, legend);
     }
 
     /** From A3 on, each size of ISO 216 as long as two of the one before are wide. */
     private static PagePlan onOnePage(
-            PrintScale scale, List<PieceDrawing> pieces, List<List<? extends Block>> readFirst) {
+            PrintScale scale, List<PieceDrawing> pieces, List<List<LegendBlock>> legend) {
         PagePlan plan = null;
         for (PageFrame size : List.of(
                 PageFrame.of(297, 420, scale),
                 PageFrame.of(420, 594, scale),
                 PageFrame.of(594, 841, scale),
                 PageFrame.of(841, 1189, scale))) {
-            plan = PagePlan.of(size, pieces, readFirst);
+            plan = PagePlan.of(size, pieces, legend);
             if (plan.pages().size() == 1) {
                 return plan;
             }
@@ -159,12 +157,8 @@ public final class PatternPdf {
         return plan;
     }
 
-    private static List<List<? extends Block>> readFirst(
-            Pattern pattern, Optional<BenchPlan> plan, Lettering lettering) {
-        List<List<? extends Block>> blocks = new ArrayList<>();
-        blocks.add(LegendBlock.shapes(lettering, styles(pattern, plan.map(BenchPlan::edges).orElse(List.of()))));
-        blocks.addAll(TextBlock.columns(lettering, "Before you cut", List.of(PRINTING)));
-        return blocks;
+    private static List<List<LegendBlock>> legend(Pattern pattern, Optional<BenchPlan> plan, Lettering lettering) {
+        return LegendBlock.ways(lettering, styles(pattern, plan.map(BenchPlan::edges).orElse(List.of())));
     }
 
     /** What a bench card says at greater length. */

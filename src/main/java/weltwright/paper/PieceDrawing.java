@@ -57,7 +57,10 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
         List<Label> labels = new ArrayList<>(List.of(spots.name(caption.lines())));
         for (Mark mark : piece.marks()) {
             if (!mark.label().isBlank()) {
-                labels.add(spots.along(mark.line(), mark.label()));
+                labels.add(
+                        mark.kind() == Mark.Kind.PLACE && mark.line().points().size() > 2
+                                ? spots.in(mark.line(), mark.label())
+                                : spots.along(mark.line(), mark.label()));
             }
         }
         for (Edge edge : EdgeLine.lettered(edges)) {

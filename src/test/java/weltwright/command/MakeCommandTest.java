@@ -73,7 +73,7 @@ class MakeCommandTest {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             assertThat(document.getNumberOfPages()).isPositive();
             assertThat(new PDFTextStripper().getText(document))
-                    .contains("Bench card, page 1 of")
+                    .contains("Bench card, page 2 of")
                     .contains("Finish these edges before assembly")
                     .contains("The work, in order");
         }

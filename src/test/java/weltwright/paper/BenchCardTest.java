@@ -147,10 +147,11 @@ class BenchCardTest {
         Heading long_ = new Heading(
                 "Ylva Bräntholm", "Drop point", LocalDate.of(2024, 3, 9), "Note this, and that too. ".repeat(40));
         List<String> pages = cardPages(pattern(SheathKind.PANELS), long_, PaperSize.LETTER);
+        int pattern = 1; // page of the pattern, before the card
 
         assertThat(pages.size()).isGreaterThan(1);
         for (int i = 0; i < pages.size(); i++) {
-            assertThat(pages.get(i)).contains("Bench card, page " + (i + 1) + " of " + pages.size());
+            assertThat(pages.get(i)).contains("Bench card, page " + (i + 1 + pattern) + " of " + (pattern + pages.size()));
         }
         assertThat(pages).filteredOn(page -> page.contains("pricking iron")).allSatisfy(page ->
                 assertThat(page).contains("what with size"));

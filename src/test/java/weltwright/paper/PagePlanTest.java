@@ -43,7 +43,8 @@ class PagePlanTest {
             PDFTextStripper first = new PDFTextStripper();
             first.setEndPage(1);
             assertThat(first.getText(document))
-                    .contains("What the lines mean", "Before you cut", "50 mm each way", "Page 1 of");
+                    .contains("What the lines mean", "50 mm each way", "not \"fit to page\"", "both ways")
+                    .contains("Page 1 of " + document.getNumberOfPages());
         }
         List<PageDrawing> pages = PageDrawing.readAll(file, print.printer());
         List<PageDrawing> ofPattern = pages.stream()
@@ -52,6 +53,27 @@ class PagePlanTest {
                 .toList();
         assertThat(ofPattern).as("pages with a piece, of those with a square").allMatch(page ->
                 print.pattern().pieces().stream().anyMatch(piece -> !ShownPiece.on(page, piece).isEmpty()));
+    }
+
+    /** What the pieces take by themselves: the legend fills gaps between them. */
+    @ParameterizedTest
+    @MethodSource("printed")
+    void theLegendTakesNoPage(Print print) throws IOException {
+        BenchPlan bench = BenchPlan.of(print.pattern());
+        try (PDDocument document = new PDDocument()) {
+            Lettering lettering = Lettering.in(document);
+            List<PieceDrawing> pieces = print.pattern().pieces().stream()
+                    .map(piece -> PieceDrawing.of(
+                            piece,
+                            bench.edgesOf(piece),
+                            PieceCaption.of(print.pattern(), piece, SamplePatterns.HEADING),
+                            lettering))
+                    .toList();
+            PageFrame frame = print.paper().frame(PrintScale.TRUE);
+            List<List<LegendBlock>> legend = LegendBlock.ways(lettering, List.of(LineStyle.values()));
+            assertThat(PagePlan.of(frame, pieces, legend).pages())
+                    .hasSameSizeAs(PagePlan.of(frame, pieces, List.of()).pages());
+        }
     }
 
     /** A4 takes a strip of 285 mm by 40 mm along its diagonal alone: 279 mm are printable along its side. */
