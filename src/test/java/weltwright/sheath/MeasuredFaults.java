@@ -13,7 +13,7 @@ import weltwright.paper.AdviceWords;
  * What is wrong with a pattern, measured anew from its points in plain arithmetic: it shares no code with the check that the
  * program itself does.
  */
-final class MeasuredFaults {
+public final class MeasuredFaults {
     /** An outline is made of chords, and simplified by thousandths. */
     private static final double CHORDS_MM = 0.1;
 
@@ -30,7 +30,7 @@ final class MeasuredFaults {
     }
 
     /** In words; none where it is as it must be. */
-    static List<String> of(Pattern pattern, SheathSpec spec) {
+    public static List<String> of(Pattern pattern, SheathSpec spec) {
         MeasuredFaults measured = new MeasuredFaults(pattern, spec);
         measured.names();
         pattern.pieces().forEach(measured::piece);

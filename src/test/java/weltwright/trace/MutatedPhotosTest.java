@@ -28,7 +28,8 @@ import weltwright.trouble.Trouble;
  * it claims. Truth: the scenes' own ({@code src/test/scenes}).
  */
 class MutatedPhotosTest {
-    private static final int LONGEST_MS = 5000;
+    /** A trace takes less than a second; in a build, beside other work, a pause of the machine is no hang. */
+    private static final long LONGEST_MS = LongRun.tries(30_000, 5000);
 
     /** A trace takes as long as twenty decodings, so only one photo in so many is traced. */
     private static final int TRACED_ONE_IN = 12;
@@ -71,7 +72,7 @@ class MutatedPhotosTest {
         System.out.println("MutatedPhotosTest: " + tries + " photos, " + outcomes + ", slowest " + slowestMs + " ms, wrong "
                 + wrong.size());
         assertThat(wrong).isEmpty();
-        assertThat(slowestMs).as("a hang").isLessThan(10 * LONGEST_MS);
+        assertThat(slowestMs).as("a hang").isLessThan(LONGEST_MS);
     }
 
     private static Outcome outcome(
