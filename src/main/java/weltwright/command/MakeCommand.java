@@ -123,7 +123,8 @@ final class MakeCommand implements Runnable {
         MadeFiles made = MadeFiles.in(folder, file);
         CutterBed bed = cutter.bed();
         JobInPlace inPlace = JobInPlace.of(made.job(), file, force);
-        Job given = given(inPlace);
+        Job before = JobFile.isJob(file) ? JobFile.read(file) : begun(Photo.read(file), inPlace);
+        Job given = given(before);
         inPlace.checkPhoto(given);
         if (!force) {
             made.checkNoForeignPattern();
@@ -133,7 +134,9 @@ final class MakeCommand implements Runnable {
         FileVersion written;
         try (line) {
             Progress progress = (step, done) -> line.at(step, 0.9 * done);
-            job = thickness.measured(knife.told(given.traced(progress)), progress);
+            Job traced = given.traced(progress);
+            boolean anew = given.silhouette().isEmpty();
+            job = thickness.measured(knife.told(anew ? traced.withGuardOf(before) : traced), progress);
             inPlace.checkReplaceableBy(job);
             line.at("Making the pattern", 0.9);
             drawn = drawn(job, given, bed, printer, made, inPlace.version());
@@ -179,20 +182,18 @@ final class MakeCommand implements Runnable {
     }
 
     /** The job before its photo is traced, with all that was given on the command line. */
-    private Job given(JobInPlace inPlace) {
-        boolean isJob = JobFile.isJob(file);
-        Job job = isJob ? JobFile.read(file) : begun(Photo.read(file), inPlace);
+    private Job given(Job job) {
         TraceSettings told = knife.over(job.settings());
-        TraceSettings settings = isJob
+        TraceSettings settings = JobFile.isJob(file)
                 ? phone.overIfNamed(told, phones)
                 : phone.over(told, job.photo().orElseThrow(), phones);
-        if (job.isCorrected() && !settings.equals(job.settings())) {
+        if (job.isCorrectedBesidesGuard() && !settings.equals(job.settings())) {
             throw new Trouble(
                     "The outline in " + file + " was corrected by hand, and other measures of the knife or sheet would"
                             + " trace it anew without the corrections.",
                     "Leave those options out, or open the job in the window.");
         }
-        job = order.over(job.withSettings(settings));
-        return job.withSpec(sheath.over(job.spec())).withShaping(shaping.over(job.shaping()));
+        Job ordered = order.over(job.withSettings(settings));
+        return ordered.withSpec(sheath.over(ordered.spec())).withShaping(shaping.over(ordered.shaping()));
     }
 }

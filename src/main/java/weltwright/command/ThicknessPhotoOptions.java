@@ -34,14 +34,14 @@ final class ThicknessPhotoOptions {
         if (photo == null) {
             return traced;
         }
-        if (traced.isCorrected()) {
+        if (traced.isCorrectedBesidesGuard()) {
             throw new Trouble(
                     "The outline was corrected by hand, and a second photo would trace it anew without the corrections.",
                     "Open the job in the window, and give it the second photo there.");
         }
         ThicknessProfile profile = ThicknessTracer.trace(
                 Photo.read(photo), traced.settings().elsewhere(), traced.knife(), foot, progress);
-        return traced.withSettings(traced.settings().withThickness(profile)).traced(progress);
+        return traced.withSettings(traced.settings().withThickness(profile)).traced(progress).withGuardOf(traced);
     }
 
     /** What was measured along the knife, by this photo or with a caliper. */

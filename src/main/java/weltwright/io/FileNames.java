@@ -1,7 +1,11 @@
 package weltwright.io;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
 import java.util.Collection;
+import java.util.List;
 
 /** Names for files that file systems take. */
 public final class FileNames {
@@ -23,6 +27,20 @@ public final class FileNames {
             end += Character.charCount(letter);
         }
         return name.substring(0, end);
+    }
+
+    /** A name beside a file that is there: its own with the first of -2, -3, … that no file has. */
+    public static Path free(Path taken) {
+        String name = taken.getFileName().toString();
+        int dot = name.lastIndexOf('.') > 0 ? name.lastIndexOf('.') : name.length();
+        String ending = name.substring(dot);
+        for (int n = 2; ; n++) {
+            String counted = "-" + n + ending;
+            Path free = taken.resolveSibling(beginning(name.substring(0, dot), List.of(counted)) + counted);
+            if (!Files.exists(free, LinkOption.NOFOLLOW_LINKS)) {
+                return free;
+            }
+        }
     }
 
     private static int bytes(String text) {

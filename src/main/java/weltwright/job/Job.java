@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundChoice;
 import weltwright.knife.Caliper;
+import weltwright.knife.Guard;
 import weltwright.knife.Knife;
 import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
@@ -200,6 +201,40 @@ public record Job(
     /** Whether the outline is no longer what came out of the picture and what was measured and told of the knife. */
     public boolean isCorrected() {
         return silhouette.isPresent() && !silhouette.equals(trace.map(traced -> asTold(traced.silhouette())));
+    }
+
+    /** Whether more was corrected than where its guard is, which {@link #withGuardOf} can tell of another trace. */
+    public boolean isCorrectedBesidesGuard() {
+        return isCorrected()
+                && trace.map(traced -> !withoutGuard(asTold(traced.silhouette())).equals(withoutGuard(silhouette.get())))
+                        .orElse(true);
+    }
+
+    /**
+     * The guard as it was told of the same knife before its photo was traced anew: as far from the tip, or none. Where
+     * nothing was told of it, it stays as it came out of the picture.
+     */
+    public Job withGuardOf(Job before) {
+        Optional<Guard> found = before.trace.flatMap(traced -> guard(before.asTold(traced.silhouette())));
+        if (silhouette.isEmpty() || before.silhouette.isEmpty() || before.guard().equals(found)) {
+            return this;
+        }
+        double tip = before.silhouette.get().landmarks().tip().x();
+        return withSilhouette(before.guard()
+                .map(told -> silhouette.get().withGuardFromTip(tip - told.front().x(), tip - told.back().x()))
+                .orElseGet(() -> withoutGuard(silhouette.get())));
+    }
+
+    private Optional<Guard> guard() {
+        return silhouette.flatMap(Job::guard);
+    }
+
+    private static Optional<Guard> guard(Silhouette silhouette) {
+        return silhouette.landmarks().guard();
+    }
+
+    private static Silhouette withoutGuard(Silhouette silhouette) {
+        return silhouette.withGuard(Optional.empty());
     }
 
     /** The job with an outline: itself where it has one, else with its photo traced. */

@@ -82,6 +82,21 @@ final class FileAsker {
         JFileChooser chooser = chooser(title, kind, ending);
         String name = FileNames.beginning(proposed, List.of("." + ending + Backup.ENDING));
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + "." + ending));
+        return toSave(chooser, ending, content);
+    }
+
+    /**
+     * The same where a file is to stay as it is: beside it, under a name that is free.
+     *
+     * @param taken the file that stays
+     */
+    Optional<Path> toSaveBeside(Path taken, String title, String kind, String ending, FileKind content) {
+        JFileChooser chooser = chooser(title, kind, ending);
+        chooser.setSelectedFile(FileNames.free(taken.toAbsolutePath()).toFile());
+        return toSave(chooser, ending, content);
+    }
+
+    private Optional<Path> toSave(JFileChooser chooser, String ending, FileKind content) {
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path file = withEnding(chooser.getSelectedFile().toPath(), ending);
             if (mayBeWritten(file, content) && (!Files.exists(file) || mayReplace(file))) {

@@ -19,6 +19,7 @@ import weltwright.sheath.HardwareList;
 /** Jobs and photos from disk onto the bench and back. Never lets an unsaved job go without asking. */
 final class JobDesk {
     private static final String ENDING = JobFile.EXTENSION.substring(1);
+    private static final String JOBS = "Jobs (*" + JobFile.EXTENSION + ")";
     private static final String BACKUP_ENDING = Backup.ENDING.substring(1);
     static final String[] PHOTO_ENDINGS = {"jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp"};
 
@@ -48,7 +49,7 @@ final class JobDesk {
     }
 
     void openChosenJob() {
-        asker.toOpen("Open a job", "Jobs (*" + JobFile.EXTENSION + ")", ENDING, BACKUP_ENDING)
+        asker.toOpen("Open a job", JOBS, ENDING, BACKUP_ENDING)
                 .ifPresent(this::open);
     }
 
@@ -67,7 +68,7 @@ final class JobDesk {
     }
 
     void saveAs(Runnable then) {
-        asker.toSave("Save the job", name(bench.job()), "Jobs (*" + JobFile.EXTENSION + ")", ENDING, JobFile.KIND)
+        asker.toSave("Save the job", name(bench.job()), JOBS, ENDING, JobFile.KIND)
                 .ifPresent(file -> save(FileVersion.of(file), then));
     }
 
@@ -135,7 +136,8 @@ final class JobDesk {
                 answers,
                 answers[0]);
         if (answer == 0) {
-            saveAs(then);
+            asker.toSaveBeside(file, "Save the job", JOBS, ENDING, JobFile.KIND)
+                    .ifPresent(free -> save(FileVersion.of(free), then));
         } else if (answer == 1) {
             save(FileVersion.of(file), then); // which keeps the other one as its backup
         }

@@ -26,6 +26,7 @@ import weltwright.job.JobFile;
 import weltwright.job.Jobs;
 import weltwright.knife.Caliper;
 import weltwright.knife.Grind;
+import weltwright.knife.Guard;
 import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.photo.Photo;
@@ -261,6 +262,20 @@ class MakeCommandTest {
         Run.of("make", jobFile, "--handle-thickness", "21mm", "-o", out).fails(Commands.TROUBLE, "corrected by hand");
         assertThat(out).doesNotExist();
         assertThat(jobFile).hasBinaryContent(before);
+    }
+
+    /** The guard is told from the tip, so there it is in every later trace, and a knife told to have none has none. */
+    @Test
+    void aGuardThatWasToldIsToldAgainToANewTrace() throws IOException {
+        Run.of("make", SAMPLE, "--guard", "100mm,108mm", "-o", out).succeeds();
+        Path job = out.resolve("drop-point.wwj");
+        Silhouette before = JobFile.read(job).silhouette().orElseThrow();
+        Run.of("make", job, "--handle-thickness", "23mm", "-o", out).succeeds();
+        Silhouette after = JobFile.read(job).silhouette().orElseThrow();
+        assertThat(after.outline()).isNotEqualTo(before.outline());
+        Guard guard = after.landmarks().guard().orElseThrow();
+        assertThat(after.landmarks().tip().x() - guard.front().x()).isCloseTo(100, within(0.1));
+        assertThat(after.landmarks().tip().x() - guard.back().x()).isCloseTo(108, within(0.1));
     }
 
     @Test

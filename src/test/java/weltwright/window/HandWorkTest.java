@@ -3,10 +3,13 @@ package weltwright.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import weltwright.geometry.OutlineEdit;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
 
 /** The second outline is the first one, 1 % larger: as a knife comes out that is held for less thick. */
@@ -14,6 +17,9 @@ class HandWorkTest {
     private static final Silhouette KNIFE = Samples.KNIFE;
     private static final Silhouette ANEW = new Silhouette(
             KNIFE.outline().map(p -> p.times(1.01)), KNIFE.landmarks().map(p -> p.times(1.01)), true);
+
+    private static final Guard GUARD =
+            KNIFE.withGuardFromTip(100, 108).landmarks().guard().orElseThrow();
 
     @Test
     void sidesAndLandmarksAreChangedAgain() {
@@ -43,6 +49,40 @@ class HandWorkTest {
                 .filter(n -> n.at().y() < 0 || n.at().x() < 0)
                 .toList());
         assertThat(again.landmarks().tip().distance(ANEW.landmarks().tip())).isCloseTo(0, within(0.02));
+    }
+
+    /** Where the new trace proposes none, and where it proposes one elsewhere. */
+    @Test
+    void aGuardThatWasAddedIsThereAgain() {
+        Silhouette corrected = KNIFE.withGuard(Optional.of(GUARD));
+        Silhouette proposed = ANEW.withGuardFromTip(80, 90);
+        for (Silhouette anew : List.of(ANEW, proposed)) {
+            Guard again = new HandWork(KNIFE, corrected).on(anew).landmarks().guard().orElseThrow();
+            assertThat(again.front().distance(GUARD.front().times(1.01))).isLessThan(0.1);
+            assertThat(again.back().distance(GUARD.back().times(1.01))).isLessThan(0.1);
+        }
+    }
+
+    @Test
+    void aGuardThatWasTakenAwayStaysAway() {
+        Silhouette proposed = KNIFE.withGuard(Optional.of(GUARD));
+        Silhouette again = new HandWork(proposed, KNIFE).on(ANEW.withGuardFromTip(100, 108));
+        assertThat(again).isEqualTo(ANEW);
+    }
+
+    /** One end pulled, the other as proposed: it stays where the new trace has it. */
+    @Test
+    void aGuardThatWasMovedIsMovedAgain() {
+        Silhouette proposed = KNIFE.withGuard(Optional.of(GUARD));
+        Silhouette corrected = Place.GUARD_BACK.pulled(proposed, GUARD.back().plus(new Point(-5, 0)));
+        Guard again = new HandWork(proposed, corrected)
+                .on(ANEW.withGuard(Optional.of(GUARD.map(p -> p.times(1.01)))))
+                .landmarks()
+                .guard()
+                .orElseThrow();
+        assertThat(again.front()).isEqualTo(GUARD.front().times(1.01));
+        assertThat(again.back().distance(corrected.landmarks().guard().orElseThrow().back().times(1.01)))
+                .isLessThan(0.1);
     }
 
     @Test

@@ -3,12 +3,14 @@ package weltwright.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
-import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JFileChooser;
+import javax.swing.JMenuItem;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
 import org.junit.jupiter.api.Test;
@@ -20,6 +22,9 @@ import weltwright.job.JobFile;
 
 /** Saving from the window takes the place of nothing that would be missed. */
 class SaveSafelyTest extends OpenWindow {
+    /** A dialog takes long to come on a busy machine. */
+    private static final int LONGEST_MS = 60_000;
+
     @TempDir
     private Path folder;
 
@@ -33,12 +38,15 @@ class SaveSafelyTest extends OpenWindow {
         byte[] theirs = Files.readAllBytes(file);
 
         Job ours = changed();
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+        Files.createFile(folder.resolve("anouk-2.wwj"));
+        save();
         answer("Keep both");
-        choose(folder.resolve("anouk-2"));
+        JFileChooser chooser = JFileChooserFinder.findFileChooser().withTimeout(LONGEST_MS).using(robot).target();
+        assertThat(chooser.getSelectedFile().toPath()).as("a free name").isEqualTo(folder.resolve("anouk-3.wwj"));
+        execute(chooser::approveSelection);
         await("the job", () -> !execute(() -> window.bench().unsaved()));
         assertThat(file).hasBinaryContent(theirs);
-        assertThat(JobFile.read(folder.resolve("anouk-2.wwj"))).isEqualTo(ours);
+        assertThat(JobFile.read(folder.resolve("anouk-3.wwj"))).isEqualTo(ours);
     }
 
     @Test
@@ -49,7 +57,7 @@ class SaveSafelyTest extends OpenWindow {
         JobFile.write(Samples.empty(), file);
 
         Job ours = changed();
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+        save();
         answer("Replace it");
         await("the job", () -> !execute(() -> window.bench().unsaved()));
         assertThat(JobFile.read(file)).isEqualTo(ours);
@@ -57,14 +65,31 @@ class SaveSafelyTest extends OpenWindow {
     }
 
     @Test
+    void cancelledItIsAskedAgainTheNextTime() throws IOException {
+        Path file = folder.resolve("anouk.wwj");
+        FileVersion opened = JobFile.write(Samples.outlined(), file);
+        execute(() -> window.bench().lay(Samples.outlined(), Optional.of(opened)));
+        JobFile.write(Samples.empty(), file);
+        byte[] theirs = Files.readAllBytes(file);
+
+        changed();
+        for (int i = 0; i < 2; i++) {
+            save();
+            answer("Cancel");
+        }
+        assertThat(execute(() -> window.bench().unsaved())).isTrue();
+        assertThat(file).hasBinaryContent(theirs);
+    }
+
+    @Test
     void nothingIsSavedOverAFileOfAnotherKind() throws IOException {
         byte[] letter = "Dear customer".getBytes();
         Path file = Files.write(folder.resolve("letter.wwj"), letter);
         lay(Samples.outlined());
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+        save();
         choose(file);
         answer("OK");
-        JFileChooser chooser = JFileChooserFinder.findFileChooser().using(robot).target();
+        JFileChooser chooser = JFileChooserFinder.findFileChooser().withTimeout(LONGEST_MS).using(robot).target();
         execute(chooser::cancelSelection);
         assertThat(file).hasBinaryContent(letter);
     }
@@ -74,13 +99,24 @@ class SaveSafelyTest extends OpenWindow {
         return job();
     }
 
+    /** Without mouse or keyboard: what they do may be felt by a dialog that is about to go. */
+    private void save() {
+        JMenuItem item = frame.menuItemWithPath("File", "Save job").target();
+        SwingUtilities.invokeLater(item::doClick);
+    }
+
     private void answer(String words) {
-        JOptionPaneFinder.findOptionPane().using(robot).buttonWithText(words).click();
+        JButton button = JOptionPaneFinder.findOptionPane()
+                .withTimeout(LONGEST_MS)
+                .using(robot)
+                .buttonWithText(words)
+                .target();
+        execute(() -> button.doClick());
         robot.waitForIdle();
     }
 
     private void choose(Path file) {
-        JFileChooser chooser = JFileChooserFinder.findFileChooser().using(robot).target();
+        JFileChooser chooser = JFileChooserFinder.findFileChooser().withTimeout(LONGEST_MS).using(robot).target();
         execute(() -> {
             chooser.setSelectedFile(file.toFile());
             chooser.approveSelection();
