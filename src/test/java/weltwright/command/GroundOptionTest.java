@@ -3,9 +3,7 @@ package weltwright.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -26,7 +24,7 @@ import weltwright.trouble.Trouble;
 /** What the knife lay on, said on the command line. */
 class GroundOptionTest {
     private static final Path SAMPLE = Path.of("sample-images/drop-point.jpg");
-    private static final Path ON_A_MAT = Path.of("../shared/photos/droppoint-mat-cm.jpg");
+    private static final Path ON_A_MAT = Path.of("src/test/resources/knives/droppoint-mat-cm.jpg");
 
     @TempDir
     Path folder;
@@ -115,7 +113,6 @@ class GroundOptionTest {
     /** The mat has lines 10 mm apart; the photo's truth file says 208 mm over all. */
     @Test
     void theJobKeepsTheGroundThatItsKnifeWasMeasuredOn() {
-        assumeTrue(Files.exists(ON_A_MAT), "the shared photos are not here: " + ON_A_MAT);
         Run.of("make", ON_A_MAT, "--ground", "ruled:10mm", "--handle-thickness", "19mm", "-o", folder)
                 .succeeds();
         Job job = JobFile.read(folder.resolve("droppoint-mat-cm.wwj"));

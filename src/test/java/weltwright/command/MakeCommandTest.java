@@ -295,8 +295,8 @@ class MakeCommandTest {
     @Test
     void doesNotWriteOverWordsInAnotherJob() throws IOException {
         Files.createDirectories(out);
-        Photo photo = Jobs.photo();
-        Path file = Files.write(folder.resolve("anouk.png"), photo.bytes());
+        Photo photo = Photo.read(SAMPLE);
+        Path file = Files.write(folder.resolve("anouk.jpg"), photo.bytes());
         Job job = Job.begin(LocalDate.of(2024, 5, 6)).withPhoto(photo);
         JobFile.write(job.withOrder("", "", Optional.empty(), "call her on Monday"), out.resolve("anouk.wwj"));
         Run.of("make", file, "-o", out).fails(Commands.TROUBLE, "There is a job", "anouk.wwj");

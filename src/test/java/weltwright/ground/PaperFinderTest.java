@@ -125,7 +125,7 @@ class PaperFinderTest {
 
     @Test
     void findsTheCameraOfTheSharedPhoto() throws IOException {
-        SharedCamera camera = SharedCamera.of("utility-paper-ceiling");
+        KnownCamera camera = KnownCamera.of("utility-paper-ceiling");
         try (Picture picture = camera.picture()) {
             PaperFinder.Found found = PaperFinder.find(picture, 210, 297);
             camera.foundFrom(found.edges(), picture, PaperFinder.STRETCH_SIGMA);

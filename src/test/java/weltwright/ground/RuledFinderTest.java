@@ -262,8 +262,8 @@ class RuledFinderTest {
 
     @ParameterizedTest
     @CsvSource({"droppoint-mat-cm, 10, true", "wharncliffe-graph, 5, false"})
-    void findsTheCameraOfTheSharedPhotos(String name, double pitchMm, boolean lighter) throws IOException {
-        SharedCamera camera = SharedCamera.of(name);
+    void findsTheCameraOfThePhotos(String name, double pitchMm, boolean lighter) throws IOException {
+        KnownCamera camera = KnownCamera.of(name);
         try (Picture picture = camera.picture()) {
             RuledFinder.Found found = RuledFinder.find(picture, pitchMm, pitchMm);
             ViewSolver.Solution solution =

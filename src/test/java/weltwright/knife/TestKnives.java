@@ -24,9 +24,9 @@ import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
-/** Invented knives of the usual shapes, random ones, and the measured ones of the shared photos where they are at hand. */
+/** Invented knives of the usual shapes, random ones, and those of the photos with known truth. */
 public final class TestKnives {
-    private static final Path PHOTOS = Path.of("..", "shared", "photos");
+    private static final Path PHOTOS = Path.of("src", "test", "resources", "knives");
 
     private TestKnives() {}
 
@@ -125,11 +125,8 @@ public final class TestKnives {
         return new Node(new Point(x, y), true);
     }
 
-    /** The knives of the shared photos; none where the photos are not at hand. */
+    /** The knives of the photos, by their stated truth. */
     public static List<Knife> measured() {
-        if (!Files.isDirectory(PHOTOS)) {
-            return List.of();
-        }
         try (Stream<Path> files = Files.list(PHOTOS)) {
             return files.filter(file -> file.toString().endsWith(".truth.json"))
                     .sorted()

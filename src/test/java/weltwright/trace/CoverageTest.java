@@ -20,7 +20,7 @@ class CoverageTest {
         List<Judgement.Found> all = new ArrayList<>();
         SoftAssertions softly = new SoftAssertions();
         for (KnownPhoto photo : Stream.concat(
-                        KnownPhoto.in(KnownPhoto.SHARED).stream(), KnownPhoto.in(KnownPhoto.SCENES).stream())
+                        KnownPhoto.in(KnownPhoto.KNIVES).stream(), KnownPhoto.in(KnownPhoto.SCENES).stream())
                 .toList()) {
             Judgement.of(photo, Photo.read(photo.picture()), photo.ground()).found().ifPresent(found -> {
                 all.add(found);

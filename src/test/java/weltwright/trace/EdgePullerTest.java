@@ -23,7 +23,7 @@ import weltwright.trouble.Trouble;
 
 /**
  * On the sample photo, which is rendered by a program that knows nothing of ours. Away from landmarks and print the trace
- * of that photo is known to be right to 0.1 mm (see {@link SharedPhotosTest}), so it is what pulled lines must come back
+ * of that photo is known to be right to 0.1 mm (see {@link KnivesTest}), so it is what pulled lines must come back
  * to from wherever they were drawn.
  */
 class EdgePullerTest {

@@ -17,10 +17,10 @@ import weltwright.photo.Photo;
 
 /** A picture of a knife whose true outline and camera stand in a file beside it. */
 record KnownPhoto(Path picture, JsonNode truth) {
-    /** Beside the project, where they are there at all. */
-    static final Path SHARED = Path.of("..", "shared", "photos");
+    /** Six knives at 7 megapixels, on all kinds of ground; not rendered by this project. */
+    static final Path KNIVES = Path.of("src", "test", "resources", "knives");
 
-    /** The project's own. */
+    /** Scenes of our own. */
     static final Path SCENES = Path.of("src", "test", "resources", "scenes");
 
     private static final String TRUTH = ".truth.json";
@@ -31,11 +31,8 @@ record KnownPhoto(Path picture, JsonNode truth) {
                 new ObjectMapper().readTree(folder.resolve(name + TRUTH).toFile()));
     }
 
-    /** All of a folder, by name; none where the folder is not there. */
+    /** All of a folder, by name. */
     static List<KnownPhoto> in(Path folder) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
         try (Stream<Path> files = Files.list(folder)) {
             List<String> names = files.map(file -> file.getFileName().toString())
                     .filter(file -> file.endsWith(TRUTH))
@@ -68,7 +65,7 @@ record KnownPhoto(Path picture, JsonNode truth) {
         if (ground.startsWith("paper")) {
             return GroundChoice.parse(ground.replace("paper-", "paper:"));
         }
-        // The shared photos' truth names the ground and leaves its pitch to the name.
+        // The truth of those knives names the ground and leaves its pitch to the name.
         double pitch = ground.startsWith("graph") ? 5 : 10;
         return new GroundChoice.Ruled(truth.path("ruled_pitch_mm").asDouble(pitch));
     }

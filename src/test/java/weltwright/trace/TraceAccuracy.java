@@ -15,7 +15,7 @@ import weltwright.ground.GroundChoice;
 import weltwright.photo.Photo;
 
 /**
- * Traces every picture whose truth is known, the shared photos where they are there and our own scenes, and writes how
+ * Traces every picture whose truth is known, the photos of six knives and our own scenes, and writes how
  * far each trace is off to {@code src/site/markdown/trace-accuracy.md}. To be run by hand; DEVELOPERS.md says how.
  */
 public final class TraceAccuracy {
@@ -35,7 +35,7 @@ public final class TraceAccuracy {
                 of outline that it asks the user to look at.
                 """);
         List<Judgement.Found> all = new ArrayList<>();
-        all.addAll(section(page, "Shared photos, 7 megapixels", KnownPhoto.in(KnownPhoto.SHARED)));
+        all.addAll(section(page, "Photos of six knives, 7 megapixels", KnownPhoto.in(KnownPhoto.KNIVES)));
         all.addAll(section(page, "Scenes of our own, 2.5 to 3 megapixels", KnownPhoto.in(KnownPhoto.SCENES)));
         page.append("\nOver all of them together the claimed error covers ")
                 .append(percent(covered(all)))

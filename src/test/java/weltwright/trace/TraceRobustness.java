@@ -12,7 +12,7 @@ import weltwright.ground.Picture;
 import weltwright.photo.Photo;
 
 /**
- * Spoils the shared photos in many ways and writes what the trace makes of each to
+ * Spoils the photos of the six knives in many ways and writes what the trace makes of each to
  * {@code src/site/markdown/trace-robustness.md}. To be run by hand; DEVELOPERS.md says how.
  */
 public final class TraceRobustness {
@@ -37,7 +37,7 @@ public final class TraceRobustness {
         StringBuilder page = new StringBuilder("""
                 # How a trace bears bad photos
 
-                Made by `weltwright.trace.TraceRobustness` (DEVELOPERS.md says how to run it) from the shared photos. It
+                Made by `weltwright.trace.TraceRobustness` (DEVELOPERS.md says how to run it) from the photos of six knives. It
                 spoils each as it stands in `Spoiled`, traces it and measures the trace as in
                 [How far a trace is off](trace-accuracy.md). Lengths are mm: the 95th percentile of the errors, what the
                 program claims for it, the share that the claim covers, the error of the blade's length and what is claimed
@@ -49,7 +49,7 @@ public final class TraceRobustness {
                 says that it is not sure which side is the edge.
                 """);
         Map<Verdict, Integer> count = new EnumMap<>(Verdict.class);
-        for (KnownPhoto known : KnownPhoto.in(KnownPhoto.SHARED)) {
+        for (KnownPhoto known : KnownPhoto.in(KnownPhoto.KNIVES)) {
             page.append("\n## ").append(known.name()).append(", ").append(known.ground().words()).append("""
 
 

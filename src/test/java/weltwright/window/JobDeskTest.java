@@ -47,7 +47,7 @@ class JobDeskTest {
         JobDesk desk = new JobDesk(bench, work, null, null, shelf, messages::add);
 
         open(bench, desk, photo("Model 3"));
-        assertThat(bench.job().settings().phone()).contains(LENS);
+        assertThat(bench.job().settings().phone().map(PhoneLens::name)).contains(LENS.name());
         open(bench, desk, photo("Model 4"));
         assertThat(bench.job().settings().phone()).isEmpty();
         SwingUtilities.invokeAndWait(work::close);

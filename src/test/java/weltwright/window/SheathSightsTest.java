@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weltwright.bench.BenchPlan;
 import weltwright.geometry.Point;
+import weltwright.job.Job;
 import weltwright.sheath.BeltHold;
 
 /** What can be looked at of a sheath, with mouse and keys. */
@@ -19,7 +20,8 @@ class SheathSightsTest extends OpenWindow {
 
     @BeforeEach
     void layTheKnife() {
-        lay(Samples.outlined());
+        Job job = Samples.outlined();
+        lay(job.withSpec(job.spec().withHandleDepthMm(0)));
         frame.toggleButton("stage Sheath").click();
         await("the pattern", () -> execute(() -> window.pattern().isPresent()));
     }

@@ -2,34 +2,30 @@ package weltwright.ground;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import weltwright.photo.Photo;
 
 /**
- * The known camera of a photo beside the project, rendered by a program that has never heard of this one.
+ * The known camera of a rendered photo, made by a program that has never heard of this one.
  *
  * @param file the photo
  * @param focalPx focal length, in pixels
  * @param k1 radial distortion
  */
-record SharedCamera(Path file, double focalPx, double k1) {
-    private static final Path PHOTOS = Path.of("../shared/photos");
+record KnownCamera(Path file, double focalPx, double k1) {
+    private static final Path PHOTOS = Path.of("src/test/resources/knives");
 
-    /** Without the photos the test is left out. */
-    static SharedCamera of(String name) throws IOException {
+    static KnownCamera of(String name) throws IOException {
         Path file = PHOTOS.resolve(name + ".jpg");
-        assumeTrue(Files.exists(file), "the shared photos are not here: " + file);
         JsonNode truth = new ObjectMapper()
                 .readTree(PHOTOS.resolve(name + ".truth.json").toFile())
                 .get("photo");
-        return new SharedCamera(
+        return new KnownCamera(
                 file, truth.get("focal_px").asDouble(), truth.get("k1").asDouble());
     }
 
