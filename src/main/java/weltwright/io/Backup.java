@@ -13,10 +13,22 @@ public final class Backup {
 
     private Backup() {}
 
-    /** Where the version before is kept: {@code anouk.wwj.bak} for {@code anouk.wwj}. */
+    /** Where the version before is kept: {@code anouk.wwj.bak} for {@code anouk.wwj}; of a link, beside what it leads to. */
     public static Path of(Path file) {
-        return file.resolveSibling(
-                FileNames.beginning(String.valueOf(file.getFileName()), List.of(ENDING)) + ENDING);
+        Path kept = atEndOfLinks(file);
+        return kept.resolveSibling(
+                FileNames.beginning(String.valueOf(kept.getFileName()), List.of(ENDING)) + ENDING);
+    }
+
+    private static Path atEndOfLinks(Path file) {
+        if (!Files.isSymbolicLink(file)) {
+            return file;
+        }
+        try {
+            return file.toRealPath();
+        } catch (IOException leadsNowhere) {
+            return file; // so there is no version before
+        }
     }
 
     /**

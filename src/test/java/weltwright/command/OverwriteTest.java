@@ -94,6 +94,17 @@ class OverwriteTest {
     }
 
     @Test
+    void itIsSaidWhereTheJobThatALinkLeadsToIsKept() throws IOException {
+        Path elsewhere = Files.createDirectories(folder.resolve("elsewhere")).resolve("real.wwj");
+        JobFile.write(Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(Jobs.silhouette()), elsewhere);
+        Path link = Files.createSymbolicLink(Files.createDirectories(out).resolve("anouk.wwj"), elsewhere);
+        Path kept = elsewhere.toRealPath().resolveSibling("real.wwj.bak");
+        assertThat(Run.of("make", link, "--pitch=3.85", "-o", out).succeeds().out()).contains("kept as: " + kept);
+        assertThat(kept).exists();
+        assertThat(link).isSymbolicLink();
+    }
+
+    @Test
     void otherChoicesAreForTheJobToTake() throws IOException {
         Path photo = photo("IMG_0001.jpg", HERS);
         Run.of("make", photo, "--pitch=3.85", "-o", out).succeeds();
