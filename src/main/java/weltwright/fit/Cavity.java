@@ -21,6 +21,10 @@ import weltwright.knife.Sections;
  */
 public final class Cavity {
     private static final double STEP_MM = 1;
+
+    /** By so much a station must at least lie past the handle's end, to be told from one before it. */
+    private static final double PAST_HANDLE = 0.005;
+
     /** The last station is this far short of the tip, where a section still has some height. */
     private static final double SHORT_OF_TIP_MM = 0.05;
 
@@ -49,7 +53,7 @@ public final class Cavity {
         doubleEdged = knife.doubleEdged();
         Sections cuts = knife.sections();
         double end = cuts.toMm() - SHORT_OF_TIP_MM;
-        int n = (int) Math.max(2, Math.ceil((end - throatMm) / STEP_MM) + 1);
+        int n = count(end - throatMm, knife.landmarks().heel().x() - throatMm);
         stations = new double[n];
         ownEdge = new double[n];
         ownSpine = new double[n];
@@ -79,6 +83,25 @@ public final class Cavity {
             sections[i] = own.with(passing(i, sections[i + 1]));
             widerMm[i] = (sections[i].perimeterMm() - own.perimeterMm()) / 2;
         }
+    }
+
+    /**
+     * So many stations, at most 1 mm apart, that one lies where the handle ends, or hardly past it. From the last station of
+     * the handle to the next the leather has the handle's width, wherever between them the handle ends.
+     */
+    private static int count(double lengthMm, double handleMm) {
+        int fewest = (int) Math.max(2, Math.ceil(lengthMm / STEP_MM) + 1);
+        int best = fewest;
+        double least = 1;
+        for (int n = fewest; handleMm > 0 && handleMm < lengthMm && n <= fewest + fewest / 8; n++) {
+            double steps = handleMm * (n - 1) / lengthMm;
+            double past = Math.ceil(steps + PAST_HANDLE) - steps;
+            if (past < least) {
+                least = past;
+                best = n;
+            }
+        }
+        return best;
     }
 
     /** The y at which what is at {@code y} at the next deeper station passes station i. */

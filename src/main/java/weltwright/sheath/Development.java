@@ -24,9 +24,10 @@ import weltwright.geometry.Polyline;
 final class Development {
     /**
      * Past a step the growth falls off within this. A gentle slope would leave the leather wide far beyond the step; a steep
-     * one takes the row aslant for the same length, up to where it could not keep that.
+     * one takes the row aslant for the same length. A row that comes in by h at a slope s is shorter along the knife by
+     * h(1 - √(1 - s²)) / s, and the leather between the rows with it: by half of h at 0.8, by all of h square across.
      */
-    private static final double FALLS_WITHIN_MM = 8;
+    private static final double FALLS_WITHIN_MM = 6;
 
     private static final double GENTLE_SLOPE = 0.3;
 
@@ -36,7 +37,7 @@ final class Development {
     private static final double LEFT_MM = 0.3;
 
     /** Stations, about 1 mm apart, over which a growth bends into its slope. */
-    private static final int BENT_OVER = 4;
+    private static final int BENT_OVER = 2;
 
     /** Stations to either side that a growth is faired with. */
     private static final int FAIRED_OVER = 1;
@@ -195,26 +196,46 @@ final class Development {
     }
 
     private Polyline laidFlat() {
+        double[] across = new double[points.size()];
+        Arrays.setAll(across, this::across);
+        comeIn(across, 0, -1);
+        if (!form.folded()) {
+            comeIn(across, points.size() - 1, 1);
+        }
         Point[] flat = new Point[points.size()];
         int anchor = form.folded() ? 0 : deepest;
-        flat[anchor] = new Point(points.get(anchor).x(), across(anchor));
+        flat[anchor] = new Point(points.get(anchor).x(), across[anchor]);
         for (int k = anchor; k + 1 < flat.length; k++) {
-            flat[k + 1] = next(flat[k], k, k + 1);
+            flat[k + 1] = next(flat[k], k, k + 1, across[k + 1]);
         }
         for (int k = anchor; k > 0; k--) {
-            flat[k - 1] = next(flat[k], k, k - 1);
+            flat[k - 1] = next(flat[k], k, k - 1, across[k - 1]);
         }
         return Polyline.open(Arrays.asList(flat));
+    }
+
+    /**
+     * From the throat to the deepest point: nowhere farther in than the row comes at the steep slope, or in the plane by
+     * itself. So past a step where the row in the plane comes in, too, the leather is wide for longer; before it, it is never
+     * tight because the row had no length left.
+     */
+    private void comeIn(double[] across, int throat, int outwards) {
+        int way = throat < deepest ? 1 : -1;
+        for (int k = throat; k != deepest; k += way) {
+            Point piece = points.get(k + way).minus(points.get(k));
+            double most = Math.max(STEEP_SLOPE * piece.norm(), -outwards * piece.y());
+            across[k + way] = outwards * Math.max(outwards * across[k + way], outwards * across[k] - most);
+        }
     }
 
     /**
      * The end of a piece of the row, laid at its own length: as far across as is wanted, the rest along. A piece that is too
      * short for that goes square across, and those after it make good what is missing.
      */
-    private Point next(Point from, int start, int end) {
+    private Point next(Point from, int start, int end, double acrossMm) {
         Point piece = points.get(end).minus(points.get(start));
         double length = piece.norm();
-        double across = Math.max(-length, Math.min(length, across(end) - from.y()));
+        double across = Math.max(-length, Math.min(length, acrossMm - from.y()));
         double along = Math.sqrt(length * length - across * across);
         return from.plus(new Point(Math.copySign(along, piece.x()), across));
     }

@@ -140,7 +140,7 @@ final class StrapRoundHandle {
         }
         throw new Trouble(
                 "The knife is too slim for a tongue that holds the strap round its handle.",
-                "Leave the strap out, or choose a smaller rivet for it.");
+                "Choose a smaller rivet for the strap, or leave the strap out.");
     }
 
     private Upstand tongue(double middle, double half, double filletMm) {

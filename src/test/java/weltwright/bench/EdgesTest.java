@@ -27,8 +27,8 @@ import weltwright.sheath.SheathSpec;
 import weltwright.sheath.TestSpecs;
 
 class EdgesTest implements AnySheath {
-    /** Beside a step the row runs as steep as 0.8 across on 1 mm of its length: it turns by 53 degrees. */
-    private static final double TURNED_RAD = Math.asin(0.8);
+    /** Beside a step the row comes in by 0.8 on 1 mm of its length, and past it goes out by up to 0.2 where a blade widens. */
+    private static final double TURNED_RAD = Math.asin(0.8) + Math.asin(0.2);
 
     private static final double HOLLOW_MM = 1.6;
     private static final int TRIES = 40;

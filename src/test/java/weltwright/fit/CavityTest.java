@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Polygon;
 import weltwright.fit.DrawCheck.Side;
 import weltwright.geometry.Point;
@@ -83,5 +86,21 @@ class CavityTest {
     @Provide
     Arbitrary<Knife> knives() {
         return TestKnives.any();
+    }
+
+    /** What is as wide as the handle must not reach a whole station into the blade. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-60, -40, -23, -12})
+    void aStationLiesWhereTheHandleEnds(double throatMm) {
+        Knife knife = TestKnives.dropPoint();
+        Cavity cavity = new Cavity(knife, throatMm, 0.5);
+        double heel = knife.landmarks().heel().x();
+        double first = IntStream.range(0, cavity.size())
+                .mapToDouble(cavity::stationMm)
+                .filter(x -> x >= heel)
+                .findFirst()
+                .orElseThrow();
+        assertThat(first - heel).isLessThan(0.2);
+        assertThat(cavity.stationMm(1) - cavity.stationMm(0)).isBetween(0.85, 1.0);
     }
 }

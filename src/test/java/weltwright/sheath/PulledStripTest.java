@@ -16,7 +16,7 @@ class PulledStripTest {
 
     /**
      * Over half of a round bar that lies in the fold: a tangent from the pin to a circle, by Pythagoras, and the arc from there
-     * to the middle of the fold. From near by the strip rises by up to 80 degrees.
+     * to the middle of the fold. From near by the strip rises by more than 45 degrees.
      */
     @ParameterizedTest
     @ValueSource(doubles = {-17, -20, -30, -60})

@@ -1,13 +1,13 @@
 package weltwright.sheath;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.Predicate;
 import net.jqwik.api.sessions.JqwikSession;
 import weltwright.LongRun;
 import weltwright.fit.DrawPath;
@@ -33,6 +33,15 @@ public final class WrapAccuracy {
 
     private static final double NEAR_A_STEP_MM = 8;
 
+    /**
+     * How far a row that keeps its length may come in on 1 mm of it. Coming in by h at a slope s it is shorter along the knife
+     * by h(1 - √(1 - s²)) / s, and so is the leather between the rows: by half of h at 0.8, by all of h at 1.
+     */
+    private static final double STEEPEST = 0.8;
+
+    private static final double AGREES_MM = 0.5;
+    private static final double JUST_BEFORE_MM = 0.01;
+
     private WrapAccuracy() {}
 
     public static void main(String[] args) {
@@ -54,7 +63,9 @@ public final class WrapAccuracy {
                 }
             }
         });
-        System.out.println("kind | sheaths | stations | within 0.5 mm | tightest | widest away from a step | widest");
+        System.out.println("kind | sheaths | stations | within 0.5 mm of the strip | where the row forces more"
+                + " | within 0.5 mm of what the row lets | tightest | widest away from a step | the same over what the row lets"
+                + " | widest");
         errors.forEach((kind, of) -> System.out.println(kind + " | " + of));
     }
 
@@ -69,8 +80,16 @@ public final class WrapAccuracy {
                 .with(new BeltHold(BeltHold.Style.RIVETED_STRAP, spec.belt().beltWidthMm(), 4, spec.belt().strap()));
     }
 
-    /** Of the leather at a station, on the pattern and as a strip. */
-    record Width(double xMm, double paperMm, double stripMm) {
+    /**
+     * Of the leather at a station.
+     *
+     * @param rowMm station along the row
+     * @param paperMm on the pattern
+     * @param stripMm of a strip that is pulled tight
+     * @param leastMm what the row lets the pattern be: no station may be narrower than its strip, and the row keeps its length
+     * @param nearStep whether it is within 8 mm of a step
+     */
+    record Width(double xMm, double rowMm, double paperMm, double stripMm, double leastMm, boolean nearStep) {
         double wideMm() {
             return paperMm - stripMm;
         }
@@ -78,47 +97,122 @@ public final class WrapAccuracy {
 
     /** At every stitch of a row as long as it runs rather along the knife than across. */
     static List<Width> widths(Knife knife, SheathSpec spec, Pattern pattern) {
-        List<Seam.Layer> layers = pattern.seams().get(0).layers();
-        List<Point> face = layers.get(0).holes();
-        List<Point> back = layers.get(layers.size() - 1).holes();
-        double welt = pattern.pieces().stream()
-                .filter(piece -> piece.name().startsWith("welt") && !piece.name().contains("tip part"))
-                .mapToDouble(piece -> piece.count() * piece.thicknessMm())
-                .sum();
-        PulledStrip strip = new PulledStrip(spec, welt);
-        Passing passing = new Passing(knife.sections(), pattern.drawCheck().path());
-        List<Point> plane = PatternMaker.madeUp(knife, spec).plan().stitches();
-        double fold = pattern.pieces().get(0).marks().stream()
-                .filter(mark -> mark.label().contains("spine"))
-                .mapToDouble(mark -> mark.line().points().get(0).x())
-                .findFirst()
-                .orElse(Double.NaN);
+        Sewn sewn = Sewn.of(knife, spec, pattern);
+        double heel = knife.landmarks().heel().x() - JUST_BEFORE_MM;
         List<Width> widths = new ArrayList<>();
-        for (int i = 1; i + 1 < plane.size(); i++) {
-            Point at = plane.get(i);
-            Point along = plane.get(i + 1).minus(at);
+        List<Width> wanted = new ArrayList<>();
+        double rowMm = 0;
+        for (int i = 1; i + 1 < sewn.plane.size(); i++) {
+            Point at = sewn.plane.get(i);
+            Point next = sewn.plane.get(i + 1);
+            Point along = next.minus(at);
+            rowMm += at.distance(sewn.plane.get(i - 1));
             if (along.x() <= Math.abs(along.y()) || at.x() > knife.landmarks().tip().x() - 1.5) {
                 break;
             }
-            if (spec.kind() == SheathKind.FOLDED) {
-                widths.add(new Width(
-                        at.x(), face.get(i).distance(back.get(i)), 2 * strip.foldedHalfMm(passing.at(at.x()), at.y(), fold)));
-            } else {
-                int k = plane.size() - 1;
-                while (k > i && plane.get(k - 1).x() < at.x()) {
-                    k--;
-                }
-                if (k <= i + 1 || plane.get(k).x() > at.x()) {
-                    continue;
-                }
-                double t = (at.x() - plane.get(k).x()) / (plane.get(k - 1).x() - plane.get(k).x());
-                Point across = face.get(k).towards(face.get(k - 1), t);
-                Point inPlane = plane.get(k).towards(plane.get(k - 1), t);
-                widths.add(new Width(
-                        at.x(), face.get(i).distance(across), strip.faceMm(passing.at(at.x()), at.y(), inPlane.y())));
+            if (!sewn.goesAcross(i)) {
+                continue;
+            }
+            widths.add(new Width(at.x(), rowMm, sewn.paperMm(i), sewn.stripMm(i, at.x()), 0, false));
+            // Between two stitches the handle may end.
+            if (at.x() < heel && heel < next.x()) {
+                double row = rowMm + (heel - at.x()) / along.x() * along.norm();
+                wanted.add(new Width(heel, row, 0, sewn.stripMm(i, heel), 0, false));
             }
         }
-        return widths;
+        wanted.addAll(widths);
+        return widths.stream().map(width -> allowed(width, wanted)).toList();
+    }
+
+    private static Width allowed(Width width, List<Width> wanted) {
+        double least = wanted.stream()
+                .mapToDouble(other -> other.stripMm() - 2 * STEEPEST * Math.abs(other.rowMm() - width.rowMm()))
+                .max()
+                .orElseThrow();
+        return new Width(width.xMm(), width.rowMm(), width.paperMm(), width.stripMm(), least, nearStep(width.xMm(), wanted));
+    }
+
+    private static boolean nearStep(double x, List<Width> widths) {
+        for (Width a : widths) {
+            for (Width b : widths) {
+                boolean step = b.xMm() > a.xMm()
+                        && b.xMm() - a.xMm() <= STEP_WITHIN_MM
+                        && Math.abs(b.stripMm() - a.stripMm()) > STEP_MM;
+                if (step && Math.abs(x - (a.xMm() + b.xMm()) / 2) < NEAR_A_STEP_MM) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** What is sewn: the stitches of the main row in the knife's plane and on the leather, and what passes between them. */
+    private record Sewn(
+            boolean folded, List<Point> plane, List<Point> face, List<Point> back, double foldMm, PulledStrip strip,
+            Passing passing) {
+
+        static Sewn of(Knife knife, SheathSpec spec, Pattern pattern) {
+            List<Seam.Layer> layers = pattern.seams().get(0).layers();
+            double welt = pattern.pieces().stream()
+                    .filter(piece -> piece.name().startsWith("welt") && !piece.name().contains("tip part"))
+                    .mapToDouble(piece -> piece.count() * piece.thicknessMm())
+                    .sum();
+            double fold = pattern.pieces().get(0).marks().stream()
+                    .filter(mark -> mark.label().contains("spine"))
+                    .mapToDouble(mark -> mark.line().points().get(0).x())
+                    .findFirst()
+                    .orElse(Double.NaN);
+            return new Sewn(
+                    spec.kind() == SheathKind.FOLDED,
+                    PatternMaker.madeUp(knife, spec).plan().stitches(),
+                    layers.get(0).holes(),
+                    layers.get(layers.size() - 1).holes(),
+                    fold,
+                    new PulledStrip(spec, welt),
+                    new Passing(knife.sections(), pattern.drawCheck().path()));
+        }
+
+        /** The last stitch of a panel that is, seen from the end of the row, no nearer to the throat than a station. */
+        private int opposite(int stitch, double x) {
+            int k = plane.size() - 1;
+            while (k > stitch && plane.get(k - 1).x() < x) {
+                k--;
+            }
+            return k;
+        }
+
+        /** Whether there is row on the other side, too. */
+        boolean goesAcross(int stitch) {
+            int k = opposite(stitch, plane.get(stitch).x());
+            return folded || k > stitch + 1 && plane.get(k).x() <= plane.get(stitch).x();
+        }
+
+        double paperMm(int stitch) {
+            if (folded) {
+                return face.get(stitch).distance(back.get(stitch));
+            }
+            double x = plane.get(stitch).x();
+            int k = opposite(stitch, x);
+            return face.get(stitch).distance(face.get(k).towards(face.get(k - 1), share(x, k, k - 1)));
+        }
+
+        /** At a station between a stitch and the next. */
+        double stripMm(int stitch, double x) {
+            double edge = between(x, stitch, stitch + 1);
+            if (folded) {
+                return 2 * strip.foldedHalfMm(passing.at(x), edge, foldMm);
+            }
+            int k = opposite(stitch, x);
+            return strip.faceMm(passing.at(x), edge, between(x, k, k - 1));
+        }
+
+        private double between(double x, int a, int b) {
+            return plane.get(a).towards(plane.get(b), share(x, a, b)).y();
+        }
+
+        private double share(double x, int a, int b) {
+            return (x - plane.get(a).x()) / (plane.get(b).x() - plane.get(a).x());
+        }
     }
 
     /** What of a knife passes a station on its way out: sweep and path are worked out here. */
@@ -153,48 +247,46 @@ public final class WrapAccuracy {
 
     /** Of all sheaths of a kind. */
     private static final class Errors {
-        private final List<Double> wide = new ArrayList<>();
+        private final List<Width> all = new ArrayList<>();
         private int sheaths;
-        private double tightest;
         private double widestAway;
-        private double widest;
+        private double awayOverLeast;
         private String at = "";
 
         void add(int number, List<Width> widths) {
             sheaths++;
+            all.addAll(widths);
             for (Width width : widths) {
-                wide.add(Math.abs(width.wideMm()));
-                tightest = Math.min(tightest, width.wideMm());
-                widest = Math.max(widest, width.wideMm());
-                if (!nearStep(width.xMm(), widths) && width.wideMm() > widestAway) {
+                if (width.nearStep()) {
+                    continue;
+                }
+                if (width.wideMm() > widestAway) {
                     widestAway = width.wideMm();
                     at = String.format(Locale.ROOT, "no. %d at %.0f mm of strip %.1f", number, width.xMm(), width.stripMm());
                 }
+                awayOverLeast = Math.max(awayOverLeast, width.paperMm() - width.leastMm());
             }
         }
 
-        private static boolean nearStep(double x, List<Width> widths) {
-            for (Width a : widths) {
-                for (Width b : widths) {
-                    boolean step = b.xMm() > a.xMm()
-                            && b.xMm() - a.xMm() <= STEP_WITHIN_MM
-                            && Math.abs(b.stripMm() - a.stripMm()) > STEP_MM;
-                    if (step && Math.abs(x - (a.xMm() + b.xMm()) / 2) < NEAR_A_STEP_MM) {
-                        return true;
-                    }
-                }
-            }
-            return false;
+        private double percent(Predicate<Width> which) {
+            return 100.0 * all.stream().filter(which).count() / all.size();
         }
 
         @Override
         public String toString() {
-            double[] all = wide.stream().mapToDouble(Double::doubleValue).toArray();
-            double within = 100.0 * Arrays.stream(all).filter(mm -> mm <= 0.5).count() / all.length;
             return String.format(
                     Locale.ROOT,
-                    "%d | %d | %.1f %% | %.2f mm | %.2f mm (%s) | %.2f mm",
-                    sheaths, all.length, within, tightest, widestAway, at, widest);
+                    "%d | %d | %.1f %% | %.1f %% | %.1f %% | %.2f mm | %.2f mm (%s) | %.2f mm | %.2f mm",
+                    sheaths,
+                    all.size(),
+                    percent(width -> Math.abs(width.wideMm()) <= AGREES_MM),
+                    percent(width -> width.leastMm() - width.stripMm() > AGREES_MM),
+                    percent(width -> width.wideMm() >= -AGREES_MM && width.paperMm() - width.leastMm() <= AGREES_MM),
+                    all.stream().mapToDouble(Width::wideMm).min().orElse(0),
+                    widestAway,
+                    at,
+                    awayOverLeast,
+                    all.stream().mapToDouble(Width::wideMm).max().orElse(0));
         }
     }
 }
