@@ -96,7 +96,7 @@ final class JoinWork {
                     .with("setter, anvil", Words.text("through %.1f mm", fastening.stackMm()))
                     .noting("Wear glasses.")
                     .taking(2 + 2.0 * fastening.count());
-            case SNAP -> Work.hasHalves(fastening)
+            case SNAP -> fastening.setOnTheKnife().isPresent()
                     ? firstHalf(fastening)
                     : Operation.of(Phase.JOIN, Step.RIVET, names, String.format(Locale.ROOT, "Set the %s in %s",
                             fastening.name(), on))

@@ -170,7 +170,7 @@ final class PieceWork {
             join.layersOf(piece).forEach(i -> {
                 Seam.Layer layer = join.layers().get(i);
                 String side = join.isInside(i)
-                        ? piece.count() == 1 ? "" : ", in each of them"
+                        ? (piece.count() == 1 ? "" : ", each of them") + ", from the side towards the " + struckFrom(join)
                         : layer.chiselled() ? ", from the grain side" : ", from the flesh side";
                 String irons = layer.chiselled() ? ": " + irons(layer.holes(), join.seam().get().closed()) : "";
                 punched(piece, work.add(Operation.of(
@@ -183,6 +183,12 @@ final class PieceWork {
                         .taking(WorkTimes.punch(piece.count() * layer.holes().size()))));
             });
         }
+    }
+
+    /** The outer layer that the irons go in through, in a word: "face half". */
+    private static String struckFrom(Join join) {
+        Seam.Layer face = join.layers().stream().filter(Seam.Layer::chiselled).findFirst().orElseThrow();
+        return face.part().isEmpty() ? face.piece() : face.part();
     }
 
     private void punched(Piece piece, Operation punch) {

@@ -6,12 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import weltwright.sheath.Fastening;
-import weltwright.sheath.Hardware;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
-import weltwright.sheath.Seam;
 
 /** The operations and constraints as they are being gathered, and what later ones have to know of earlier ones. */
 final class Work {
@@ -62,18 +59,6 @@ final class Work {
         flat.computeIfAbsent(piece, key -> new LinkedHashSet<>()).add(operation);
     }
 
-    /** The half of a snap whose place is found on the knife: that on the outermost arm of its strap. */
-    List<Seam.Layer> setOnTheKnife() {
-        return pattern.fastenings().stream()
-                .filter(Work::hasHalves)
-                .map(fastening -> fastening.layers().get(0))
-                .toList();
-    }
-
-    static boolean hasHalves(Fastening fastening) {
-        return fastening.kind() == Hardware.Kind.SNAP && fastening.layers().size() > 1;
-    }
-
     /** Whether a piece is glued over rivet heads. */
     boolean isCover(Piece piece) {
         return pattern.fastenings().stream()
@@ -81,7 +66,8 @@ final class Work {
     }
 
     boolean isSetOnTheKnife(Piece piece, Hole hole) {
-        return setOnTheKnife().stream()
+        return pattern.fastenings().stream()
+                .flatMap(fastening -> fastening.setOnTheKnife().stream())
                 .filter(layer -> layer.piece().equals(piece.name()))
                 .anyMatch(layer -> layer.holes().contains(hole.centre()));
     }

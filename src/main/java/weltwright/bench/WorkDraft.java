@@ -65,7 +65,7 @@ final class WorkDraft {
             edges.smooth().forEach(edge -> work.after(form, edge, "water raises the fibres of an edge"));
         }
         List<Operation> snaps = work.pattern.fastenings().stream()
-                .filter(Work::hasHalves)
+                .filter(fastening -> fastening.setOnTheKnife().isPresent())
                 .map(snap -> secondHalf(snap, fit))
                 .toList();
         Operation finish = work.add(Operation.of(Phase.FINISH, Step.FINISH, all, "Oil the sheath, let it soak in, then wax it")

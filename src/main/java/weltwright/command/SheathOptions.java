@@ -67,8 +67,8 @@ final class SheathOptions {
     @Option(
             names = "--forming-shrink",
             paramLabel = "PERCENT",
-            description = "By how much the leather draws together when it is wet-formed over the knife; 0 where it is"
-                    + " not. Default: 0.")
+            description = "By how much the leather draws together as it dries, formed wet over the knife: from a test"
+                    + " piece. Default: 0, for firm leather.")
     private String formingShrink;
 
     @Option(

@@ -105,14 +105,10 @@ public final class AdviceWords {
         String noun = " layer";
         for (WeltStack.Sheets sheets : stack.sheets()) {
             String plural = noun.isEmpty() || sheets.count() == 1 ? noun : noun + "s";
-            layers.add(text("%s%s of %s mm", number(sheets.count()), plural, thickness(sheets.thicknessMm())));
+            layers.add(text("%s%s of %s mm", number(sheets.count()), plural, stack.told(sheets).replaceFirst("\\.0+$", "")));
             noun = "";
         }
         return layers.toString();
-    }
-
-    private static String thickness(double mm) {
-        return text("%.1f", mm).replace(".0", "");
     }
 
     private static String number(int count) {

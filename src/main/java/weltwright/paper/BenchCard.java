@@ -86,14 +86,20 @@ final class BenchCard {
         ink.write(job, new Point(MARGIN_MM, MARGIN_MM), 0, FOOT_SIZE_MM, Color.BLACK);
     }
 
-    /** In as few pages as can be: with the cautions last and no table parted if that takes no more. */
+    /** In as few pages as can be, and none for the cautions alone; if that goes, with them last and no table parted. */
     private List<List<CardFlow.Placed>> laid(double heightMm) {
         return Stream.of(
                         laid(new CardFlow(heightMm, true), false),
                         laid(new CardFlow(heightMm, true), true),
-                        laid(new CardFlow(heightMm, false), false))
-                .min(Comparator.comparingInt(List::size))
+                        laid(new CardFlow(heightMm, false), false),
+                        laid(new CardFlow(heightMm, false), true))
+                .min(Comparator.<List<List<CardFlow.Placed>>>comparingInt(List::size)
+                        .thenComparing(this::endsWithCautionsAlone))
                 .orElseThrow();
+    }
+
+    private boolean endsWithCautionsAlone(List<List<CardFlow.Placed>> pages) {
+        return pages.get(pages.size() - 1).get(0).block().equals(cautions().get(0));
     }
 
     private List<List<CardFlow.Placed>> laid(CardFlow flow, boolean cautionsBeforeTheWork) {

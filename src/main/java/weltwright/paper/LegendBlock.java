@@ -25,7 +25,7 @@ record LegendBlock(String title, List<LineStyle> styles, int columns, double col
     /** In a ring that stands clear of the next row's. */
     private static final double LETTER_MM = 2.0;
     private static final double ROW_MM = 3.8;
-    private static final double SAMPLE_MM = 10;
+    private static final double SAMPLE_MM = 12;
     private static final double GAP_MM = 1.5;
     private static final int MOST_COLUMNS = 4;
 

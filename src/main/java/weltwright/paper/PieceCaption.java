@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import weltwright.geometry.Point;
 import weltwright.sheath.Hand;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
@@ -13,8 +14,9 @@ import weltwright.sheath.SideUp;
  * The words on a piece: its name, how many to cut and of what leather, which side is up, and whose it is.
  *
  * @param lines the name first
+ * @param setOnTheKnife middles of holes whose place is found on the knife itself
  */
-record PieceCaption(List<String> lines) {
+record PieceCaption(List<String> lines, List<Point> setOnTheKnife) {
     /** Longer names of knives and customers are cut off on a piece; the whole stands in the page's square. */
     private static final int LONGEST = 24;
 
@@ -27,7 +29,12 @@ record PieceCaption(List<String> lines) {
                 .map(PieceCaption::shortened)
                 .filter(words -> !words.isBlank())
                 .toList()));
-        return new PieceCaption(List.copyOf(lines));
+        List<Point> setOnTheKnife = pattern.fastenings().stream()
+                .flatMap(fastening -> fastening.setOnTheKnife().stream())
+                .filter(layer -> layer.piece().equals(piece.name()))
+                .flatMap(layer -> layer.holes().stream())
+                .toList();
+        return new PieceCaption(List.copyOf(lines), setOnTheKnife);
     }
 
     private static String hand(Pattern pattern) {

@@ -36,6 +36,8 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
     /** Radius of the dot in the middle of a large hole. */
     private static final double CENTRE_MM = 0.25;
 
+    private static final String FOUND_ON_THE_KNIFE = "cap: find its place on the knife";
+
     /** A line and how it is drawn. */
     record Stroke(LineStyle style, Polyline line) {}
 
@@ -62,6 +64,10 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
                                 ? spots.in(mark.line(), mark.label())
                                 : spots.along(mark.line(), mark.label()));
             }
+        }
+        Point aside = new Point(HEAD_MM, 0);
+        for (Point hole : caption.setOnTheKnife()) {
+            labels.add(spots.along(Polyline.open(List.of(hole.minus(aside), hole.plus(aside))), FOUND_ON_THE_KNIFE));
         }
         for (Edge edge : EdgeLine.lettered(edges)) {
             labels.add(spots.letterAt(edge.line(), EdgeLine.style(edge).letter()));

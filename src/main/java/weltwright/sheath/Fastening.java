@@ -27,6 +27,11 @@ public record Fastening(String name, Hardware hardware, List<Seam.Layer> layers,
         return new Fastening(name, hardware, layers, Optional.of(piece));
     }
 
+    /** Of a snap on one strap, the half whose place is found on the knife: that on the outermost arm. */
+    public Optional<Seam.Layer> setOnTheKnife() {
+        return kind() == Hardware.Kind.SNAP && layers.size() > 1 ? Optional.of(layers.get(0)) : Optional.empty();
+    }
+
     /** What it does. */
     public Hardware.Kind kind() {
         return hardware.kind();

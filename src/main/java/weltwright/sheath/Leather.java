@@ -5,8 +5,8 @@ package weltwright.sheath;
  *
  * @param thicknessMm of one layer
  * @param neutralFactor K: the neutral fibre of a bend lies K times the thickness from its inside; from 0 to 1
- * @param formingShrink by what share wet-formed leather draws together over the knife; from 0, for leather that is not
- *     wet-formed
+ * @param formingShrink by what share leather that was formed wet draws together over the knife as it dries; from 0, where
+ *     nothing is allowed for that. Every sheath is formed wet.
  * @param bulge which panel goes round the knife
  * @param giveMm by how much leather that was formed to the knife gives where a wider part of it passes, measured as half of
  *     the difference in girth
@@ -16,7 +16,7 @@ public record Leather(
     /** Between 1.5 and 2.5 mm: common practice. */
     public static final double USUAL_GIVE_MM = 2;
 
-    /** Of 7/8 oz (7.5/64 in), firm and vegetable tanned, not wet-formed: common practice for a belt knife. */
+    /** Of 7/8 oz (7.5/64 in), firm and vegetable tanned, which hardly shrinks: common practice for a belt knife. */
     public static final Leather USUAL = new Leather(3, 0.5, 0, Bulge.SHARED);
 
     /** Leather that gives as formed leather mostly does. */

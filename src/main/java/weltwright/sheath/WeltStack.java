@@ -96,7 +96,7 @@ public record WeltStack(List<Sheets> sheets) {
     }
 
     /** A thickness in mm with as many decimals as tell it from the others, one at least. */
-    String told(Sheets which) {
+    public String told(Sheets which) {
         for (int decimals = 1; ; decimals++) {
             String format = "%." + decimals + "f";
             String told = String.format(Locale.ROOT, format, which.thicknessMm());

@@ -22,8 +22,8 @@ final class FittingForm extends Form {
         super("2 20 8 0");
         line("Bulges", (char) 0, bulge, "Which panel goes round the knife where it is thicker than the welt");
         leather.tie(bulge, Leather::bulge, Leather::with);
-        line("Wet-forming", (char) 0, shrink,
-                "By how much the leather draws together when it is formed wet over the knife; 0 where it is not");
+        line("Draws in by", (char) 0, shrink,
+                "By how much the leather draws together as it dries, formed wet over the knife; about 0 for firm leather");
         leather.tie(shrink, FittingForm::percent, (l, to) -> l.withFormingShrink(to / 100));
         line("Gives by", (char) 0, give,
                 "By how much leather formed to the knife gives where a wider part passes: 1.5 to 2.5 mm, common practice");
@@ -35,7 +35,7 @@ final class FittingForm extends Form {
 
     String held(SheathSpec spec) {
         Leather leather = spec.leather();
-        String formed = leather.formingShrink() == 0 ? "not formed wet" : "formed wet, draws in by " + shrink.field().getText();
+        String formed = "formed wet" + (leather.formingShrink() == 0 ? "" : ", draws in by " + shrink.field().getText());
         boolean flat = spec.kind() != SheathKind.FOLDED && leather.bulge() == Leather.Bulge.FACE;
         return formed + (flat ? ", flat back" : "") + ", K " + leather.neutralFactor();
     }

@@ -48,6 +48,15 @@ class AdviceWordsTest {
                         + " One layer of 3 mm and one of 1 mm would come nearer, with 4.0 mm.");
     }
 
+    /** Two leathers that differ by less than a tenth, which their maker told apart. */
+    @Test
+    void leathersNearlyAlikeAreToldApart() {
+        WeltStack stack = new WeltStack(List.of(new WeltStack.Sheets(1, 1.16), new WeltStack.Sheets(2, 1.18)));
+
+        assertThat(AdviceWords.sentence(new Advice.WeltThickness(stack, 3.5, Optional.empty())))
+                .startsWith("The welt is one layer of 1.16 mm and two of 1.18 mm, 3.5 mm in all");
+    }
+
     private static Object any(Class<?> type) {
         if (type == double.class) {
             return 12.3;

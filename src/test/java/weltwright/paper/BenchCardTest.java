@@ -262,6 +262,32 @@ class BenchCardTest {
         assertThat(card).containsPattern("handle strap snap 1 snap, line 20 3\\.5 2\\.0");
     }
 
+    /** Pages of the card that would be turned for a few lines. */
+    @ParameterizedTest
+    @EnumSource(BeltHold.Style.class)
+    void noPageHasCautionsAlone(BeltHold.Style style) throws IOException {
+        for (SheathKind kind : SheathKind.values()) {
+            SheathSpec spec = TestSpecs.bladeAlone(kind)
+                    .with(new BeltHold(style, 38, 4))
+                    .withStrap(Optional.of(HandleStrap.USUAL));
+            Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), spec);
+            assertThat(cardPages(pattern, HEADING, PaperSize.A4)).noneMatch(page -> page.startsWith("Take care"));
+        }
+    }
+
+    /** A chisel's slant is lost where a layer is struck from the wrong side; the cap goes where the strap meets on the knife. */
+    @Test
+    void sidesAndPlacesThatThePatternDoesNotShowAreTold() throws IOException {
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.FOLDED).withStrap(Optional.of(HandleStrap.USUAL));
+        Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), spec);
+        Path file = folder.resolve("told.pdf");
+        PatternPdf.write(pattern, BenchPlan.of(pattern), HEADING, PaperSize.A4, PrintScale.TRUE, file);
+        try (PDDocument document = Loader.loadPDF(file.toFile())) {
+            assertThat(new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " "))
+                    .contains("from the side towards the face half", "cap: find its place on the knife");
+        }
+    }
+
     /** Leather too thick for any rivet in the list: three layers of 6 mm. The card says so in words. */
     @Test
     void aStackTooThickForItsRivetsIsCalledOut() throws IOException {
