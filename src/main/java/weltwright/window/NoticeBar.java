@@ -24,6 +24,11 @@ final class NoticeBar extends JPanel {
     void say(String message) {
         text.say(message);
         setVisible(!message.isEmpty());
+        if (getParent() != null) {
+            // Text tells its height for the width that it has: it gets its width before it is asked.
+            setSize(getParent().getWidth(), getHeight());
+            doLayout();
+        }
         revalidate();
         repaint();
     }
