@@ -56,11 +56,11 @@ public record Depth(OptionalDouble handleMm) {
     }
 
     private static Trouble pastGuard(double mostMm) {
-        String most = mostMm < 1 ? "0" : new Length(Math.floor(mostMm)).inMillimetres();
+        String most = mostMm < 1 ? "nothing" : "at most " + new Length(Math.floor(mostMm)).inMillimetres();
         return new Trouble(
                 "So deep a sheath would have to take in the guard, which stands out from the knife and does not pass the"
                         + " throat.",
-                "Let the sheath hold at most " + most + " of the handle. If what is marked is no guard, move its marks on the"
+                "Let the sheath hold " + most + " of the handle. If what is marked is no guard, move its marks on the"
                         + " outline or take them away.");
     }
 }

@@ -24,7 +24,7 @@ final class CrossSectionPane extends JPanel {
         label.setLabelFor(place.field());
         label.setDisplayedMnemonic('U');
         place.field().setToolTipText("Or drag the line along the knife; in the drawings the arrows move it");
-        JLabel help = new JLabel("Drag the red line along the knife, or move it with the arrow keys.");
+        JLabel help = new JLabel("Drag the red line, or press the arrow keys.");
         help.setEnabled(false);
         row.add(label);
         row.add(place.field());

@@ -121,7 +121,7 @@ final class PatternPane extends JPanel {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 6 10 4 10, gap 4"));
+        JPanel head = new JPanel(new MigLayout("insets 6 8 4 8, gap 2"));
         ButtonGroup group = new ButtonGroup();
         for (SheathSight each : SheathSight.values()) {
             JToggleButton button = new JToggleButton(each.words(), Icons.of(each.icon()));
