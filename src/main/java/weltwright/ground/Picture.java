@@ -52,6 +52,7 @@ public final class Picture implements AutoCloseable {
      */
     public static Picture decode(Photo photo) {
         checkSize(photo);
+        CompletableFuture.runAsync(photo::check); // both are begun; what asks for the check waits for it
         Natives.load();
         if (photo.format() != PhotoFormat.JPEG || !photo.check().regular()) {
             Mat bgr = isForJava(photo) ? decodedByJava(photo) : decoded(photo, Imgcodecs.IMREAD_COLOR);
