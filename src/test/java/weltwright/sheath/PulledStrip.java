@@ -54,11 +54,16 @@ public record PulledStrip(SheathSpec spec, double weltMm) {
      * @param spineStitchMm y of the other
      */
     public double faceMm(List<Point> passing, double edgeStitchMm, double spineStitchMm) {
+        return faceMm(passing, edgeStitchMm, spineStitchMm, spec.kind() == SheathKind.PANELS);
+    }
+
+    /** The same; near its tip a sheath with a welt along the edge has it at the spine, too. */
+    double faceMm(List<Point> passing, double edgeStitchMm, double spineStitchMm, boolean spineOnWelt) {
         double half = weltMm / 2;
         boolean flatBack = spec.leather().bulge() == Leather.Bulge.FACE;
         double highest = passing.stream().mapToDouble(Point::y).max().orElseThrow();
         double lift = flatBack ? Math.max(0, highest + spec.easeMm() - half) : 0;
-        double spineUp = spec.kind() == SheathKind.PANELS ? half : flatBack ? -half : 0;
+        double spineUp = spineOnWelt ? half : flatBack ? -half : 0;
         return TautStrip.lengthMm(
                 new Point(edgeStitchMm, half + neutralMm()),
                 new Point(spineStitchMm, spineUp + neutralMm()),

@@ -146,10 +146,10 @@ public final class WrapAccuracy {
         return false;
     }
 
-    /** What is sewn: the stitches of the main row in the knife's plane and on the leather, and what passes between them. */
+    /** The main row in the knife's plane and on the leather, the first {@code welted} of its stitches over the welt. */
     private record Sewn(
-            boolean folded, List<Point> plane, List<Point> face, List<Point> back, double foldMm, PulledStrip strip,
-            Passing passing) {
+            boolean folded, List<Point> plane, List<Point> face, List<Point> back, double foldMm, int welted,
+            PulledStrip strip, Passing passing) {
 
         static Sewn of(Knife knife, SheathSpec spec, Pattern pattern) {
             List<Seam.Layer> layers = pattern.seams().get(0).layers();
@@ -168,6 +168,10 @@ public final class WrapAccuracy {
                     layers.get(0).holes(),
                     layers.get(layers.size() - 1).holes(),
                     fold,
+                    layers.subList(1, layers.size() - 1).stream()
+                            .mapToInt(layer -> layer.firstHole() + layer.holes().size())
+                            .max()
+                            .orElse(0),
                     new PulledStrip(spec, welt),
                     new Passing(knife.sections(), pattern.drawCheck().path()));
         }
@@ -203,7 +207,7 @@ public final class WrapAccuracy {
                 return 2 * strip.foldedHalfMm(passing.at(x), edge, foldMm);
             }
             int k = opposite(stitch, x);
-            return strip.faceMm(passing.at(x), edge, between(x, k, k - 1));
+            return strip.faceMm(passing.at(x), edge, between(x, k, k - 1), k < welted);
         }
 
         private double between(double x, int a, int b) {
