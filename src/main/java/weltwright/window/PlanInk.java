@@ -8,6 +8,8 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import weltwright.fit.DrawCheck;
 import weltwright.fit.Grip;
 import weltwright.geometry.Outline;
@@ -26,6 +28,7 @@ final class PlanInk {
     private final Graphics2D g;
     private final Viewport at;
     private final AffineTransform toPx;
+    private final List<Rectangle2D> plates = new ArrayList<>();
 
     PlanInk(Graphics2D g, Viewport at) {
         this.g = g;
@@ -71,14 +74,26 @@ final class PlanInk {
         }
     }
 
-    /** Words at such a stretch, on the side away from the knife. */
+    /** Words at such a stretch, on the side away from the knife, and farther away where others stand already. */
     void narrowWords(Grip.Narrow narrow, Placement drawn, String words) {
         narrow.sides().stream().findFirst().ifPresent(side -> {
             Polyline outline = side.outline();
             Point middle = at.toPx(drawn.apply(outline.at(outline.lengthMm() / 2)));
-            double away = side.side() == DrawCheck.Side.EDGE ? 10 : -28;
-            Words.plate(g, words, middle.x() - g.getFontMetrics().stringWidth(words) / 2.0, middle.y() + away);
+            boolean below = side.side() == DrawCheck.Side.EDGE;
+            double left = middle.x() - g.getFontMetrics().stringWidth(words) / 2.0;
+            plate(words, left, middle.y() + (below ? 10 : -28), below ? 1 : -1);
         });
+    }
+
+    /** A plate, moved up or down by whole heights until it covers no other. */
+    private void plate(String words, double x, double y, int down) {
+        double height = g.getFontMetrics().getHeight() + 6;
+        Rectangle2D plate = new Rectangle2D.Double(x - 6, y, g.getFontMetrics().stringWidth(words) + 12, height);
+        while (plates.stream().anyMatch(plate::intersects)) {
+            plate.setRect(plate.getX(), plate.getY() + down * height, plate.getWidth(), height);
+        }
+        plates.add(plate);
+        Words.plate(g, words, x, plate.getY());
     }
 
     /** From the edge to the stitch that is nearest to it. */
@@ -91,7 +106,7 @@ final class PlanInk {
         for (Point end : new Point[] {a, b}) {
             g.fill(new Ellipse2D.Double(end.x() - 3, end.y() - 3, 6, 6));
         }
-        Words.plate(g, size, b.x() + 8, b.y() + 6);
+        plate(size, b.x() + 8, b.y() + 6, 1);
     }
 
     /** The line along which the sheath is cut through, with something to take hold of at both ends. */
