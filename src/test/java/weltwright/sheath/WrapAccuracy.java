@@ -102,18 +102,18 @@ public final class WrapAccuracy {
         List<Width> widths = new ArrayList<>();
         List<Width> wanted = new ArrayList<>();
         double rowMm = 0;
-        for (int i = 1; i + 1 < sewn.plane.size(); i++) {
+        for (int i = 0; i + 1 < sewn.plane.size(); i++) {
             Point at = sewn.plane.get(i);
             Point next = sewn.plane.get(i + 1);
             Point along = next.minus(at);
-            rowMm += at.distance(sewn.plane.get(i - 1));
+            rowMm += i == 0 ? 0 : at.distance(sewn.plane.get(i - 1));
             if (along.x() <= Math.abs(along.y()) || at.x() > knife.landmarks().tip().x() - 1.5) {
                 break;
             }
-            if (!sewn.goesAcross(i)) {
-                continue;
+            // The first stitch has leather on one side of it only.
+            if (i > 0 && sewn.goesAcross(i)) {
+                widths.add(new Width(at.x(), rowMm, sewn.paperMm(i), sewn.stripMm(i, at.x()), 0, false));
             }
-            widths.add(new Width(at.x(), rowMm, sewn.paperMm(i), sewn.stripMm(i, at.x()), 0, false));
             // Between two stitches the handle may end.
             if (at.x() < heel && heel < next.x()) {
                 double row = rowMm + (heel - at.x()) / along.x() * along.norm();
