@@ -52,7 +52,7 @@ class GuardedSheathTest implements AnySheath {
         assertThatThrownBy(() -> PatternMaker.make(GUARDED, pouch))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("guard")
-                .hasMessageContaining("at most 0");
+                .hasMessageContaining("hold nothing of the handle");
     }
 
     @Test
