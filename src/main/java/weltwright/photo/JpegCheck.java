@@ -11,8 +11,8 @@ import java.util.Optional;
  * <p>Codes come one after the other without a gap, so behind damage all is read at the wrong place until the next restart
  * marker, if there is any. A code that is none shows that, but maybe long behind the damage; where codes fall into step
  * again, the data end too early or too late. So the damage may be anywhere between two restart markers; only where a file
- * is cut off, all before its end is right. Single bits that are wrong within a number stay unseen: nothing in the file
- * tells of them.
+ * is cut off, all before its end is right. Damage that leaves valid codes shifts the levels of all that follows, which
+ * {@link DcSeam} finds where it is large; what it does within one block stays unseen.
  */
 final class JpegCheck {
     private final byte[] file;
@@ -206,6 +206,10 @@ final class JpegCheck {
             }
             at = to + 2;
             restart++;
+        }
+        // Behind a restart marker levels begin anew, so what is shifted ends there; then only its codes can tell.
+        if (damaged.isEmpty() && each == groups) {
+            scan.shiftedRow().ifPresent(row -> damage(scan, row * scan.groupsAcross(), groups));
         }
     }
 

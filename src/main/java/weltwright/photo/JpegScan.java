@@ -2,6 +2,7 @@ package weltwright.photo;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * One scan of a JPEG file, read through without decoding its picture: whether each code is one, each coefficient has its
@@ -36,6 +37,7 @@ final class JpegScan {
     private final boolean refines;
     private final int shift;
     private final int[] dcBefore;
+    private final int[][] dcOfBlocks;
     private int endRun;
 
     JpegScan(JpegFrame frame, List<Part> parts, int first, int last, int high, int low) {
@@ -46,6 +48,34 @@ final class JpegScan {
         this.refines = high > 0;
         this.shift = low;
         this.dcBefore = new int[parts.size()];
+        this.dcOfBlocks = parts.stream()
+                .map(part -> new int[hasDc()
+                        ? frame.groupsAcross() * part.component().h() * frame.groupsDown() * part.component().v()
+                        : 0])
+                .toArray(int[][]::new);
+    }
+
+    private boolean hasDc() {
+        return first == 0 && !refines;
+    }
+
+    /** The first row of groups from which on a component is shifted in level, once all of the scan was read. */
+    OptionalInt shiftedRow() {
+        int row = Integer.MAX_VALUE;
+        for (int p = 0; p < parts.size() && hasDc(); p++) {
+            JpegFrame.Component component = parts.get(p).component();
+            row = Math.min(
+                    row,
+                    DcSeam.firstRow(
+                                    dcOfBlocks[p],
+                                    frame.groupsAcross() * component.h(),
+                                    component.blocksAcross(),
+                                    component.blocksDown(),
+                                    isOfOne() ? 1 : component.v(),
+                                    parts.get(p).step() << shift)
+                            .orElse(row));
+        }
+        return row == Integer.MAX_VALUE ? OptionalInt.empty() : OptionalInt.of(row);
     }
 
     /** A scan of one component is in its own blocks, any other in groups of all components' blocks. */
@@ -118,20 +148,20 @@ final class JpegScan {
     private boolean block(JpegBits bits, int p, int index) {
         Part part = parts.get(p);
         if (!frame.progressive()) {
-            return dc(bits, p) && ac(bits, part.ac());
+            return dc(bits, p, index) && ac(bits, part.ac());
         }
         if (first == 0) {
             if (refines) {
                 bits.take(1);
                 return true;
             }
-            return dc(bits, p);
+            return dc(bits, p, index);
         }
         long[] nonzero = part.component().nonzero();
         return refines ? acFiner(bits, part.ac(), nonzero, index) : acFirst(bits, part.ac(), nonzero, index);
     }
 
-    private boolean dc(JpegBits bits, int p) {
+    private boolean dc(JpegBits bits, int p, int index) {
         int size = parts.get(p).dc().next(bits);
         if (size < 0 || size > DC_SYMBOLS) {
             return false;
@@ -141,6 +171,7 @@ final class JpegScan {
             dcBefore[p] += value < 1 << size - 1 ? value - (1 << size) + 1 : value;
         }
         int step = parts.get(p).step() << shift;
+        dcOfBlocks[p][index] = dcBefore[p] * step;
         return Math.abs(dcBefore[p]) * step <= GREATEST_DC + step;
     }
 

@@ -143,6 +143,23 @@ class JpegCheckTest {
         assertThat(warned).isPositive();
     }
 
+    /** One wrong bit that leaves all codes valid: what follows is shifted, as OpenCV's own decoder shows. */
+    @Test
+    void seesWhereLevelsAreShifted() throws IOException {
+        byte[] file = Files.readAllBytes(Path.of("src/test/resources/scenes/recurve-mat-inch.jpg"));
+        assertThat(Photo.of("a.jpg", file).check().damaged()).isEmpty();
+        Mat sound = Imgcodecs.imdecode(new MatOfByte(file), Imgcodecs.IMREAD_COLOR);
+        file[231_409] ^= 4; // found by trying
+        Mat shifted = Imgcodecs.imdecode(new MatOfByte(file), Imgcodecs.IMREAD_COLOR);
+        int row = 0;
+        while (Arrays.equals(sound.get(row, 700), shifted.get(row, 700))) {
+            row++;
+        }
+        PixelArea area = Photo.of("a.jpg", file).check().damaged().orElseThrow();
+        assertThat(area.top()).isBetween(row - 16, row + 16);
+        assertThat(area.bottom()).isEqualTo(sound.rows());
+    }
+
     @Test
     void refusesTablesThatAreNone() throws IOException {
         byte[] file = Files.readAllBytes(SCENE);
