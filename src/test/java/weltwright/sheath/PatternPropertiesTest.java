@@ -147,12 +147,13 @@ class PatternPropertiesTest implements AnySheath {
     }
 
     private static void assertNoPieceIsLess(Pattern before, Pattern after) {
-        for (int i = 0; i < before.pieces().size(); i++) {
-            Piece was = before.pieces().get(i);
-            Piece is = after.pieces().get(i);
-            assertThat(is.name()).isEqualTo(was.name());
-            // The cover follows the rivets, which are the next that reach through thicker leather.
+        for (Piece was : before.pieces()) {
+            // The cover follows the rivets, which are the next that reach through thicker leather; there may be no room for it.
             if (!was.name().startsWith("welt") && !was.name().equals(RivetCover.NAME)) {
+                Piece is = after.pieces().stream()
+                        .filter(piece -> piece.name().equals(was.name()))
+                        .findFirst()
+                        .orElseThrow();
                 assertThat(is.outline().signedAreaMm2())
                         .as(was.name())
                         .isGreaterThanOrEqualTo((1 - SHORTER) * was.outline().signedAreaMm2());
