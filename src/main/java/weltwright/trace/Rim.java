@@ -57,7 +57,10 @@ final class Rim {
         this.spineOnLeft = spineOnLeft;
         handleThickness = thickness.profile().ofHandle(tipX - heelX, tipX - buttX, thickness.handleThicknessMm());
         bladeThickness = thickness.profile()
-                .ofBlade(tipX - heelX, thickness.spineThicknessMm(), fromTip -> thickness.spineThicknessMm() * taper(tipX - fromTip));
+                .ofBlade(
+                        tipX - heelX,
+                        thickness.spineThicknessMm(),
+                        fromTip -> thickness.spineThicknessMm() * taper(tipX - fromTip));
     }
 
     private double taper(double x) {
