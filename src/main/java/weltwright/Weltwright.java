@@ -17,7 +17,9 @@ import weltwright.command.TerminalLine;
 import weltwright.io.UnfinishedFiles;
 import weltwright.window.MainWindow;
 
-/** The program's front door: the window where nothing is given, or a file alone to open in it; else the command line. */
+/**
+ * The program's front door: the window where nothing is given, or a file alone to open in it; else the command line.
+ */
 public final class Weltwright {
     /** U+FFFD stands for what could not be decoded. */
     private static final char REPLACEMENT = '\uFFFD';
@@ -39,8 +41,8 @@ public final class Weltwright {
     }
 
     /**
-     * Where the system's locale is C or POSIX, Java puts a replacement character for each byte of a name outside English,
-     * and no such file can be opened; so nothing is begun.
+     * Where the system's locale is C or POSIX, Java puts a replacement character for each byte of a name outside
+     * English, and no such file can be opened; so nothing is begun.
      */
     private static void refuseGarbledNames(String[] args) {
         String folder = System.getProperty("user.dir");

@@ -17,11 +17,26 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ArchitectureTest {
     /** Each may use those before it, and none after it. */
     private static final List<String> STEPS = List.of(
-            "trouble", "io", "measure", "geometry", "photo", "ground", "knife", "trace", "fit", "sheath", "bench", "paper", "cutter",
-            "job", "command", "window");
+            "trouble",
+            "io",
+            "measure",
+            "geometry",
+            "photo",
+            "ground",
+            "knife",
+            "trace",
+            "fit",
+            "sheath",
+            "bench",
+            "paper",
+            "cutter",
+            "job",
+            "command",
+            "window");
 
-    private static final JavaClasses PROGRAM =
-            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("weltwright");
+    private static final JavaClasses PROGRAM = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("weltwright");
 
     static List<String> steps() {
         return STEPS;

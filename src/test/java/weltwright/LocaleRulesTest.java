@@ -11,12 +11,13 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
- * No text of the program depends on the computer's language by chance: whatever formats, or changes the case of letters,
- * names its locale. The methods forbidden are those whose Javadoc says that they use the default locale.
+ * No text of the program depends on the computer's language by chance: whatever formats, or changes the case of
+ * letters, names its locale. The methods forbidden are those whose Javadoc says that they use the default locale.
  */
 class LocaleRulesTest {
-    private static final JavaClasses PROGRAM =
-            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("weltwright");
+    private static final JavaClasses PROGRAM = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("weltwright");
 
     private static final Set<String> OF_THE_DEFAULT_LOCALE = Set.of(
             "java.lang.String.format(java.lang.String, [Ljava.lang.Object;)",

@@ -20,8 +20,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The main job in processes of other languages, digits, calendars and time zones: what it writes is the same to the last
- * byte, so nothing in it depends on where, when or by which run it was written.
+ * The main job in processes of other languages, digits, calendars and time zones: what it writes is the same to the
+ * last byte, so nothing in it depends on where, when or by which run it was written.
  */
 class LocalesTest {
     @TempDir
@@ -32,16 +32,24 @@ class LocalesTest {
     @BeforeAll
     static void makeTheSampleOnce() throws Exception {
         Path sample = Path.of("sample-images", "drop-point.jpg").toAbsolutePath();
-        run(List.of("-Duser.language=en", "-Duser.timezone=America/Los_Angeles"), "C.UTF-8",
-                "make", sample.toString(), "-o", folder.resolve("first").toString(),
-                "--handle-thickness=19mm", "--spine-thickness=3.5mm", "--customer=Zoë", "--notes=刀 for سكين")
+        run(
+                        List.of("-Duser.language=en", "-Duser.timezone=America/Los_Angeles"),
+                        "C.UTF-8",
+                        "make",
+                        sample.toString(),
+                        "-o",
+                        folder.resolve("first").toString(),
+                        "--handle-thickness=19mm",
+                        "--spine-thickness=3.5mm",
+                        "--customer=Zoë",
+                        "--notes=刀 for سكين")
                 .succeeds();
         job = folder.resolve("first").resolve("drop-point.wwj");
     }
 
     /**
-     * Digits of their own: ar, fa, th; a dotless i: tr; a decimal comma: de; the Buddhist calendar: th. In Kiritimati it is
-     * tomorrow, or the day after, seen from Los Angeles.
+     * Digits of their own: ar, fa, th; a dotless i: tr; a decimal comma: de; the Buddhist calendar: th. In Kiritimati
+     * it is tomorrow, or the day after, seen from Los Angeles.
      */
     @ParameterizedTest
     @CsvSource({
@@ -65,7 +73,8 @@ class LocalesTest {
         if (parts.length > 1) {
             settings.add("-Duser.extensions=u-" + parts[1]);
         }
-        run(settings, systemLocale, "make", job.toString(), "-o", there.toString()).succeeds();
+        run(settings, systemLocale, "make", job.toString(), "-o", there.toString())
+                .succeeds();
         assertThat(documentOf(there.resolve("drop-point.wwj"))).isEqualTo(documentOf(job));
         for (String made : List.of(
                 "drop-point.wwj", "drop-point-pattern.svg", "drop-point-pattern.pdf", "drop-point-pattern.dxf")) {
@@ -76,7 +85,14 @@ class LocalesTest {
     @Test
     void numbersInTheUsersDigitsAreRead() throws Exception {
         Path there = folder.resolve("digits");
-        run(List.of("-Duser.language=ar"), "C.UTF-8", "make", job.toString(), "-o", there.toString(), "--leather=٢٫٥ mm")
+        run(
+                        List.of("-Duser.language=ar"),
+                        "C.UTF-8",
+                        "make",
+                        job.toString(),
+                        "-o",
+                        there.toString(),
+                        "--leather=٢٫٥ mm")
                 .succeeds();
         assertThat(documentOf(there.resolve("drop-point.wwj"))).contains("2.5");
     }
@@ -84,10 +100,19 @@ class LocalesTest {
     /** Java sees a replacement character for each byte of such a name: nothing may be made of it. */
     @Test
     void aNameThatTheSystemsLocaleGarblesIsRefusedInWords() throws Exception {
-        Ended ended = run(List.of(), "C", "make", job.toString(), "-o", folder.resolve("garbled").toString(),
+        Ended ended = run(
+                List.of(),
+                "C",
+                "make",
+                job.toString(),
+                "-o",
+                folder.resolve("garbled").toString(),
                 "--customer=Łukasz");
         assertThat(ended.code()).isEqualTo(1);
-        assertThat(ended.err().strip()).contains("LC_ALL=C.UTF-8").contains("ukasz").doesNotContain("\n");
+        assertThat(ended.err().strip())
+                .contains("LC_ALL=C.UTF-8")
+                .contains("ukasz")
+                .doesNotContain("\n");
         assertThat(folder.resolve("garbled")).doesNotExist();
     }
 

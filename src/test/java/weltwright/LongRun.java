@@ -3,8 +3,8 @@ package weltwright;
 import java.util.concurrent.ThreadLocalRandom;
 
 /**
- * How much the tests do that try things at random: a little in every build, all of it under the Maven profile {@code
- * long-run}. Each such test prints its seed; {@code -Dseed=…} runs it again with that one.
+ * How much the tests do that try things at random: a little in every build, all of it under the Maven profile
+ * {@code long-run}. Each such test prints its seed; {@code -Dseed=…} runs it again with that one.
  */
 public final class LongRun {
     private LongRun() {}

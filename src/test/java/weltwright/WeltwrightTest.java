@@ -27,7 +27,10 @@ class WeltwrightTest {
     @Test
     void withoutAScreenItSaysWhatElseItCanDo() throws Exception {
         Ended ended = start();
-        assertThat(ended.err().strip()).startsWith("There is no screen").doesNotContain("\n").contains("--help");
+        assertThat(ended.err().strip())
+                .startsWith("There is no screen")
+                .doesNotContain("\n")
+                .contains("--help");
         assertThat(ended.out()).isEmpty();
         assertThat(ended.code()).isEqualTo(1);
     }
@@ -72,7 +75,8 @@ class WeltwrightTest {
             Files.write(library, new byte[(int) Files.size(library)]);
             Files.setLastModifiedTime(library, age);
         }
-        Ended again = start(environment, "sheet", "-o", folder.resolve("again.pdf").toString());
+        Ended again =
+                start(environment, "sheet", "-o", folder.resolve("again.pdf").toString());
         assertThat(again.err()).isEmpty();
         assertThat(again.code()).isZero();
         assertThat(Files.readAllBytes(libraries.get(0))).isEqualTo(genuine);
@@ -130,8 +134,6 @@ class WeltwrightTest {
         builder.environment().putAll(environment);
         int code = builder.start().waitFor();
         return new Ended(
-                code,
-                Files.readString(out, Charset.defaultCharset()),
-                Files.readString(err, Charset.defaultCharset()));
+                code, Files.readString(out, Charset.defaultCharset()), Files.readString(err, Charset.defaultCharset()));
     }
 }

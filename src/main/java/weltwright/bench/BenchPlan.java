@@ -12,8 +12,7 @@ import weltwright.sheath.Piece;
  * @param hardware what is bought for it
  * @param finalChecks what to look at before it is handed over, as plain sentences
  */
-public record BenchPlan(
-        List<Edge> edges, OrderOfWork order, List<HardwareNeed> hardware, List<String> finalChecks) {
+public record BenchPlan(List<Edge> edges, OrderOfWork order, List<HardwareNeed> hardware, List<String> finalChecks) {
 
     public BenchPlan {
         edges = List.copyOf(edges);
@@ -31,9 +30,6 @@ public record BenchPlan(
         List<Join> joins = Join.of(pattern);
         List<Edge> edges = Edges.of(pattern, joins);
         return new BenchPlan(
-                edges,
-                WorkDraft.order(pattern, joins, edges),
-                HardwareNeed.of(pattern),
-                FinalChecks.of(pattern));
+                edges, WorkDraft.order(pattern, joins, edges), HardwareNeed.of(pattern), FinalChecks.of(pattern));
     }
 }

@@ -5,8 +5,8 @@ import weltwright.measure.Length;
 import weltwright.measure.Unit;
 
 /**
- * Which size of an edge tool goes with a thickness of leather. All of it common practice, from memory; tools are numbered
- * differently by those who make them, so that the first stroke belongs on an offcut.
+ * Which size of an edge tool goes with a thickness of leather. All of it common practice, from memory; tools are
+ * numbered differently by those who make them, so that the first stroke belongs on an offcut.
  */
 final class EdgeTools {
     /** How far from a single edge a groove runs. Common practice. */

@@ -37,7 +37,8 @@ final class EdgeWork {
             });
         }
         done.forEach(this::constrainEdge);
-        List<Operation> all = done.values().stream().flatMap(List::stream).distinct().toList();
+        List<Operation> all =
+                done.values().stream().flatMap(List::stream).distinct().toList();
         dye(all);
         return all;
     }
@@ -49,25 +50,28 @@ final class EdgeWork {
             if (edge.state() != EdgeState.SEWN || step == Step.GROOVE) {
                 edge.treatments().stream()
                         .filter(treatment -> treatment.step() == step)
-                        .forEach(treatment ->
-                                groups.computeIfAbsent(treatment, key -> new ArrayList<>()).add(edge));
+                        .forEach(treatment -> groups.computeIfAbsent(treatment, key -> new ArrayList<>())
+                                .add(edge));
             }
         }
         return groups;
     }
 
     private Operation onEdges(Treatment treatment, List<Edge> on) {
-        Map<String, List<Edge>> byPiece = on.stream()
-                .collect(Collectors.groupingBy(Edge::piece, LinkedHashMap::new, Collectors.toList()));
+        Map<String, List<Edge>> byPiece =
+                on.stream().collect(Collectors.groupingBy(Edge::piece, LinkedHashMap::new, Collectors.toList()));
         String where = byPiece.entrySet().stream()
                 .map(entry -> named(entry.getKey(), entry.getValue()))
                 .collect(Collectors.joining("; "));
         double mm = on.stream().mapToDouble(edge -> edge.line().lengthMm()).sum();
         String what = switch (treatment.step()) {
             case GROOVE -> String.format(Locale.ROOT, "Groove %s, on the grain side", where);
-            case BEVEL -> String.format(Locale.ROOT, "Bevel %s, %s", where, treatment.side().words());
-            case SAND -> String.format(Locale.ROOT, "Sand the bevelled edges of %s smooth",
-                    Words.the(List.copyOf(byPiece.keySet())));
+            case BEVEL ->
+                String.format(
+                        Locale.ROOT, "Bevel %s, %s", where, treatment.side().words());
+            case SAND ->
+                String.format(
+                        Locale.ROOT, "Sand the bevelled edges of %s smooth", Words.the(List.copyOf(byPiece.keySet())));
             default -> String.format(Locale.ROOT, "Burnish %s", where);
         };
         double minutes = switch (treatment.step()) {
@@ -91,44 +95,53 @@ final class EdgeWork {
         List<String> names = on.stream()
                 .map(Edge::name)
                 .distinct()
-                .map(name -> named(on.stream().filter(edge -> edge.name().equals(name)).toList()))
+                .map(name -> named(
+                        on.stream().filter(edge -> edge.name().equals(name)).toList()))
                 .toList();
         return (allRound ? "the edges" : Words.and(names)) + " of the " + piece;
     }
 
-    /**
-     * Edges of one name. What is worked on before a stack is sewn is not its edge but the line of its stitches.
-     */
+    /** Edges of one name. What is worked on before a stack is sewn is not its edge but the line of its stitches. */
     private static String named(List<Edge> alike) {
         Edge first = alike.get(0);
         List<String> parts = alike.stream().map(Edge::part).distinct().toList();
-        String name = first.state() == EdgeState.SEWN ? "stitch row of the " + first.join().orElseThrow() : first.name();
+        String name = first.state() == EdgeState.SEWN
+                ? "stitch row of the " + first.join().orElseThrow()
+                : first.name();
         boolean onOnePart = parts.size() == 1 && first.part().endsWith("half");
         return "the " + name + (onOnePart ? " (" + first.part() + ")" : "");
     }
 
     private void constrainEdge(Edge edge, List<Operation> done) {
         for (int i = 0; i + 1 < done.size(); i++) {
-            work.after(done.get(i), done.get(i + 1), switch (done.get(i + 1).step()) {
-                case BEVEL -> "the groover runs along a square edge";
-                case SAND -> "sanding takes away what the edger leaves";
-                default -> "only a smooth edge burnishes";
-            });
+            work.after(
+                    done.get(i),
+                    done.get(i + 1),
+                    switch (done.get(i + 1).step()) {
+                        case BEVEL -> "the groover runs along a square edge";
+                        case SAND -> "sanding takes away what the edger leaves";
+                        default -> "only a smooth edge burnishes";
+                    });
         }
         Optional<Join> join = work.joins.stream()
                 .filter(candidate -> edge.join().equals(Optional.of(candidate.name())))
                 .findFirst();
-        boolean alongStitches = edge.state() == EdgeState.SEWN || join.map(j -> !j.stack()).orElse(false);
+        boolean alongStitches =
+                edge.state() == EdgeState.SEWN || join.map(j -> !j.stack()).orElse(false);
         for (Operation operation : done) {
             if (operation.step() == Step.GROOVE) {
                 work.after(work.prepared.get(edge.piece()), operation, "the row is marked first");
                 if (alongStitches) {
-                    work.punches.get(edge.piece())
+                    work.punches
+                            .get(edge.piece())
                             .forEach(punch -> work.after(operation, punch, "the chisel stands in the groove"));
                 }
             }
-            join.map(j -> work.closings.get(j.name())).ifPresent(closing ->
-                    work.after(operation, closing, "out of reach once the " + edge.join().get() + " is closed"));
+            join.map(j -> work.closings.get(j.name()))
+                    .ifPresent(closing -> work.after(
+                            operation,
+                            closing,
+                            "out of reach once the " + edge.join().get() + " is closed"));
             if (work.folds.containsKey(edge.piece())) {
                 work.after(operation, work.folds.get(edge.piece()), "edges are worked while the leather lies flat");
             }
@@ -144,12 +157,13 @@ final class EdgeWork {
             return;
         }
         List<String> names = seen.stream().map(Piece::name).toList();
-        Operation dye = work.add(Operation.of(
-                        Phase.EDGES, Step.DYE, names, "Dye " + Words.the(names) + ", unless left natural")
-                .with("dye, wool dauber", "")
-                .noting("Keep it off what is glued. Gloves, open window.")
-                .taking(WorkTimes.dye(seen.stream().mapToDouble(EdgeWork::areaMm2).sum()))
-                .thenWaiting(WorkTimes.DYE_DRIES_MIN));
+        Operation dye =
+                work.add(Operation.of(Phase.EDGES, Step.DYE, names, "Dye " + Words.the(names) + ", unless left natural")
+                        .with("dye, wool dauber", "")
+                        .noting("Keep it off what is glued. Gloves, open window.")
+                        .taking(WorkTimes.dye(
+                                seen.stream().mapToDouble(EdgeWork::areaMm2).sum()))
+                        .thenWaiting(WorkTimes.DYE_DRIES_MIN));
         for (String piece : names) {
             work.after(work.prepared.get(piece), dye, "marks and skiving come first");
             work.punches.get(piece).forEach(punch -> work.after(punch, dye, "it runs into the holes"));
@@ -165,9 +179,12 @@ final class EdgeWork {
                 work.after(operation, dye, "what is cut or sanded after dyeing is pale");
             }
         });
-        work.pattern.fastenings().forEach(fastening -> fastening.layers().stream()
-                .filter(layer -> names.contains(layer.piece()))
-                .forEach(layer -> work.after(dye, work.fixings.get(fastening.name()), "no dye gets under a cap")));
+        work.pattern
+                .fastenings()
+                .forEach(fastening -> fastening.layers().stream()
+                        .filter(layer -> names.contains(layer.piece()))
+                        .forEach(layer ->
+                                work.after(dye, work.fixings.get(fastening.name()), "no dye gets under a cap")));
         work.joins.stream()
                 .filter(join -> join.pieceNames().stream().anyMatch(names::contains))
                 .forEach(join -> work.after(dye, work.closings.get(join.name()), "no dye gets between the layers"));
@@ -182,31 +199,38 @@ final class EdgeWork {
         List<Edge> sewn = work.edges.stream()
                 .filter(edge -> edge.state() == EdgeState.SEWN && edge.join().equals(Optional.of(join.name())))
                 .toList();
-        double mm = sewn.stream().mapToDouble(edge -> edge.line().lengthMm()).max().orElse(0);
+        double mm =
+                sewn.stream().mapToDouble(edge -> edge.line().lengthMm()).max().orElse(0);
         List<Operation> square = new ArrayList<>();
         List<Operation> smooth = new ArrayList<>();
         String edge = "the " + SEWN_EDGE + join.name();
         for (Treatment treatment : treatments(sewn)) {
             Operation operation = switch (treatment.step()) {
-                case TRIM -> Operation.of(Phase.SHAPE, Step.TRIM, join.pieceNames(), "Trim and sand " + edge + " flush")
-                        .noting("Wear a mask.")
-                        .taking(WorkTimes.trim(mm));
-                case BEVEL -> Operation.of(
-                                Phase.SHAPE, Step.BEVEL, join.pieceNames(), "Bevel " + edge + ", face and back")
-                        .taking(WorkTimes.bevel(2 * mm));
-                case SAND -> Operation.of(Phase.FINISH, Step.SAND, join.pieceNames(), "Sand " + edge + " smooth and round")
-                        .noting("Wear a mask.")
-                        .taking(WorkTimes.sand(2 * mm));
-                default -> Operation.of(
-                                Phase.FINISH, Step.BURNISH, join.pieceNames(), "Burnish " + edge + ", all layers as one")
-                        .taking(WorkTimes.burnish(2 * mm));
+                case TRIM ->
+                    Operation.of(Phase.SHAPE, Step.TRIM, join.pieceNames(), "Trim and sand " + edge + " flush")
+                            .noting("Wear a mask.")
+                            .taking(WorkTimes.trim(mm));
+                case BEVEL ->
+                    Operation.of(Phase.SHAPE, Step.BEVEL, join.pieceNames(), "Bevel " + edge + ", face and back")
+                            .taking(WorkTimes.bevel(2 * mm));
+                case SAND ->
+                    Operation.of(Phase.FINISH, Step.SAND, join.pieceNames(), "Sand " + edge + " smooth and round")
+                            .noting("Wear a mask.")
+                            .taking(WorkTimes.sand(2 * mm));
+                default ->
+                    Operation.of(
+                                    Phase.FINISH,
+                                    Step.BURNISH,
+                                    join.pieceNames(),
+                                    "Burnish " + edge + ", all layers as one")
+                            .taking(WorkTimes.burnish(2 * mm));
             };
             if (treatment.step() == Step.BURNISH) {
-                smooth.add(work.add(Operation.of(
-                                Phase.FINISH, Step.DYE, join.pieceNames(), "Dye " + edge + ", unless left natural")
-                        .with("edge dye, small brush", "")
-                        .taking(5)
-                        .thenWaiting(WorkTimes.EDGE_DYE_DRIES_MIN)));
+                smooth.add(work.add(
+                        Operation.of(Phase.FINISH, Step.DYE, join.pieceNames(), "Dye " + edge + ", unless left natural")
+                                .with("edge dye, small brush", "")
+                                .taking(5)
+                                .thenWaiting(WorkTimes.EDGE_DYE_DRIES_MIN)));
             }
             boolean beforeForming = operation.phase() == Phase.SHAPE;
             (beforeForming ? square : smooth).add(work.add(operation.with(treatment.tool(), treatment.size())));

@@ -19,11 +19,11 @@ import weltwright.sheath.Piece;
  *   <li>along the row of a patch, the patch's own edge lies on leather: its underside is out of reach;
  *   <li>the strap of a folded-back patch, from where it leaves the piece, closes to a loop: its inside is out of reach;
  *   <li>what is left of a piece whose row encloses the knife is the throat: it faces the other layer across the knife's
- *       room, and its inside is out of reach. A gap in the row no longer than the stack is thick is no mouth, and goes with
- *       the stack;
+ *       room, and its inside is out of reach. A gap in the row no longer than the stack is thick is no mouth, and goes
+ *       with the stack;
  *   <li>what is left of a layer between others is enclosed;
- *   <li>what is left of a strap is a loop where it is held at both ends; held at one place, it is out of reach where it lies on
- *       what holds it, and free beyond; a piece that nothing joins is free all round;
+ *   <li>what is left of a strap is a loop where it is held at both ends; held at one place, it is out of reach where it
+ *       lies on what holds it, and free beyond; a piece that nothing joins is free all round;
  *   <li>a cover over rivet heads is glued down inside the sheath, and nothing is done to its edge.
  * </ol>
  */
@@ -116,19 +116,22 @@ final class Edges {
             }
             Owner owner = owners[from % samples];
             boolean whole = to - from == samples;
-            Polyline line = whole
-                    ? piece.outline()
-                    : piece.outline().part(from % samples * stepMm, to % samples * stepMm);
+            Polyline line =
+                    whole ? piece.outline() : piece.outline().part(from % samples * stepMm, to % samples * stepMm);
             edges.add(edge(owner, line));
             from = to;
         }
         return edges;
     }
 
-    /** @param nextNear of each row the first sample at which it may be near again: no step comes nearer than it is long */
+    /**
+     * @param nextNear of each row the first sample at which it may be near again: no step comes nearer than it is long
+     */
     private Owner sewnOrLaid(int i, int[] nextNear) {
         Point p = points.get(i);
-        Point along = points.get((i + 1) % samples).minus(points.get((i + samples - 1) % samples)).unit();
+        Point along = points.get((i + 1) % samples)
+                .minus(points.get((i + samples - 1) % samples))
+                .unit();
         Owner nearest = null;
         double least = Double.POSITIVE_INFINITY;
         for (int r = 0; r < rows.size(); r++) {
@@ -147,7 +150,10 @@ final class Edges {
                 least = foot.distanceMm();
                 nearest = row.join().stack()
                         ? Owner.of(EdgeState.SEWN, "edge of the " + row.join().name(), row)
-                        : Owner.of(EdgeState.OUT_OF_REACH, "end of the " + row.join().name(), row);
+                        : Owner.of(
+                                EdgeState.OUT_OF_REACH,
+                                "end of the " + row.join().name(),
+                                row);
             }
         }
         return nearest;
@@ -208,8 +214,8 @@ final class Edges {
     }
 
     /**
-     * A piece that is in no stack: a loop where it is held at both ends, so that its inside is out of reach; else free but
-     * where it lies on what holds it.
+     * A piece that is in no stack: a loop where it is held at both ends, so that its inside is out of reach; else free
+     * but where it lies on what holds it.
      */
     private Owner strap(Point p) {
         if (cover) {
@@ -287,8 +293,7 @@ final class Edges {
             treatments.add(Treatment.trim());
             treatments.add(Treatment.bevel(Treatment.Side.OUTSIDE, piece.thicknessMm()));
         } else {
-            treatments.add(
-                    Treatment.bevel(stack ? Treatment.Side.OUTSIDE : Treatment.Side.BOTH, piece.thicknessMm()));
+            treatments.add(Treatment.bevel(stack ? Treatment.Side.OUTSIDE : Treatment.Side.BOTH, piece.thicknessMm()));
         }
         treatments.add(Treatment.sand());
         treatments.add(Treatment.burnish(thicknessMm));

@@ -24,7 +24,8 @@ final class FinalChecks {
         }
         if (has(pattern, Hardware.Kind.RIVET)) {
             checks.add("No rivet turns"
-                    + (pattern.fastenings().stream().anyMatch(fastening -> fastening.cover().isPresent())
+                    + (pattern.fastenings().stream()
+                                    .anyMatch(fastening -> fastening.cover().isPresent())
                             ? ", and inside none is felt through its cover."
                             : ", and inside none is felt."));
         }
@@ -32,8 +33,9 @@ final class FinalChecks {
             checks.add("The ring swings freely, and both straps hold when they are pulled hard.");
         }
         checks.add("Your belt goes through, and the sheath hangs as it should, standing and sitting.");
-        if (pattern.pieces().stream().flatMap(piece -> piece.holes().stream()).anyMatch(
-                hole -> hole.use() == Hole.Use.DRAIN)) {
+        if (pattern.pieces().stream()
+                .flatMap(piece -> piece.holes().stream())
+                .anyMatch(hole -> hole.use() == Hole.Use.DRAIN)) {
             checks.add("Light shows through the drain hole.");
         }
         checks.add("A white cloth, rubbed inside and out, stays white.");

@@ -10,13 +10,14 @@ import weltwright.sheath.Piece;
 /**
  * How the layers of a seam are glued on one another before they are sewn, in words.
  *
- * <p>A stack is glued flesh to welt to flesh, as wide as its welt. A patch is laid grain on grain: a tail is folded back on
- * its own piece's outside, and a strap lies on it with its outside.
+ * <p>A stack is glued flesh to welt to flesh, as wide as its welt. A patch is laid grain on grain: a tail is folded
+ * back on its own piece's outside, and a strap lies on it with its outside.
  */
 final class Gluing {
     /** 10 to 15 minutes: from memory; what its maker says goes first. */
-    static final String HOW = "On both faces; press when it no longer sticks to a finger, after 10 to 15 min. Open window,"
-            + " no flame.";
+    static final String HOW =
+            "On both faces; press when it no longer sticks to a finger, after 10 to 15 min. Open window,"
+                    + " no flame.";
 
     private Gluing() {}
 
@@ -40,13 +41,16 @@ final class Gluing {
     /** Of a strip: its area over its length. */
     private static double widthMm(Join join, int layer) {
         Piece welt = join.pieces().get(layer);
-        return Math.round(Math.abs(welt.outline().signedAreaMm2()) / join.row(layer).lengthMm());
+        return Math.round(
+                Math.abs(welt.outline().signedAreaMm2()) / join.row(layer).lengthMm());
     }
 
     /** What of a join is glued with its grain side. */
     static List<String> grainFaces(Join join) {
         if (join.stack()) {
-            return insideNames(join).stream().map(name -> "one side of each layer of the " + name).toList();
+            return insideNames(join).stream()
+                    .map(name -> "one side of each layer of the " + name)
+                    .toList();
         }
         String under = join.pieces().get(join.under()).name();
         return List.of(
@@ -80,13 +84,14 @@ final class Gluing {
     private static String patch(Join join) {
         List<String> names = join.pieceNames();
         if (names.size() == 1) {
-            return String.format(Locale.ROOT, "Fold the %s back and glue its end down; the loop itself stays free",
-                    join.name());
+            return String.format(
+                    Locale.ROOT, "Fold the %s back and glue its end down; the loop itself stays free", join.name());
         }
         String under = join.pieces().get(join.under()).name();
         List<String> laid = names.stream().filter(name -> !name.equals(under)).toList();
         boolean folded = join.layers().size() > names.size();
-        return (folded ? "Fold the " + Words.and(laid) + " and glue its ends, one on the other,"
+        return (folded
+                        ? "Fold the " + Words.and(laid) + " and glue its ends, one on the other,"
                         : "Glue the " + Words.and(laid))
                 + " to the " + under;
     }
@@ -104,16 +109,21 @@ final class Gluing {
         String close = face.equals(back) ? "fold the " + face + " over" : "lay the " + face + " on";
         return inside.isEmpty()
                 ? String.format(Locale.ROOT, "Glue the edges of the %s, and %s, notch on notch", back, close)
-                : String.format(Locale.ROOT, "Glue %s to the %s, flesh side, and %s, notch on notch",
-                        Words.and(inside), back, close)
+                : String.format(
+                                Locale.ROOT,
+                                "Glue %s to the %s, flesh side, and %s, notch on notch",
+                                Words.and(inside),
+                                back,
+                                close)
                         + (barePart(join) ? "; where there is no welt, glue as far as the stitches" : "");
     }
 
     /** Whether some stitches go through the outer layers alone. */
     private static boolean barePart(Join join) {
         int holes = join.layers().get(0).holes().size();
-        return IntStream.range(0, holes).anyMatch(hole -> IntStream.range(0, join.layers().size())
-                .filter(join::isInside)
-                .noneMatch(i -> join.layers().get(i).reaches(hole)));
+        return IntStream.range(0, holes)
+                .anyMatch(hole -> IntStream.range(0, join.layers().size())
+                        .filter(join::isInside)
+                        .noneMatch(i -> join.layers().get(i).reaches(hole)));
     }
 }

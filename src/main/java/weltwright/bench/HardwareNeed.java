@@ -28,7 +28,9 @@ public record HardwareNeed(
 
     static List<HardwareNeed> of(Pattern pattern) {
         HoleSpacing spacing = new HoleSpacing(pattern);
-        return pattern.fastenings().stream().map(fastening -> of(fastening, spacing)).toList();
+        return pattern.fastenings().stream()
+                .map(fastening -> of(fastening, spacing))
+                .toList();
     }
 
     private static HardwareNeed of(Fastening fastening, HoleSpacing spacing) {

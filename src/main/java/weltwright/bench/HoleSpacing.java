@@ -15,8 +15,8 @@ import weltwright.sheath.Seam;
 /**
  * Whether the holes for hardware leave enough leather to one another, to all other holes and to the edges of a piece.
  *
- * <p>Two fasteners alike want {@link Fastener#leastApartMm}; of two that are not alike the caps are not to touch, nor is a
- * cap to lie on a stitch or another hole.
+ * <p>Two fasteners alike want {@link Fastener#leastApartMm}; of two that are not alike the caps are not to touch, nor
+ * is a cap to lie on a stitch or another hole.
  */
 final class HoleSpacing {
     /** Leather that must be left beside a cap to lie flat. Common practice. */
@@ -69,16 +69,17 @@ final class HoleSpacing {
             for (Hole other : piece.holes()) {
                 double apart = other.centre().distance(centre);
                 boolean alike = own.stream().anyMatch(p -> p.distance(other.centre()) < 1e-6);
-                double wanted = alike
-                        ? fastener.leastApartMm()
-                        : fastener.capMm() / 2 + reachMm(piece, other) + AIR_MM;
+                double wanted = alike ? fastener.leastApartMm() : fastener.capMm() / 2 + reachMm(piece, other) + AIR_MM;
                 if (apart > 1e-6 && wanted - apart > lacking + 1e-6) {
                     lacking = wanted - apart;
                     words = Words.text(
                             alike
                                     ? "In the %s two holes for the %s are %.1f mm apart; they want at least %.1f mm."
                                     : "In the %s a hole for the %s is %.1f mm from another hole; it wants at least %.1f mm.",
-                            piece.name(), fastener.name(), apart, wanted);
+                            piece.name(),
+                            fastener.name(),
+                            apart,
+                            wanted);
                 }
             }
         }

@@ -14,9 +14,9 @@ import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
 
 /**
- * A seam or a row of rivets seen as a joint: are the layers sewn edge on edge, as a stack, or are they laid upon one of them,
- * as a patch? It shows in the distances from the holes to the cut: in a stack they are the same on the outer layers, on a
- * patch they are less than on what it is laid on. Rivets make no stack.
+ * A seam or a row of rivets seen as a joint: are the layers sewn edge on edge, as a stack, or are they laid upon one of
+ * them, as a patch? It shows in the distances from the holes to the cut: in a stack they are the same on the outer
+ * layers, on a patch they are less than on what it is laid on. Rivets make no stack.
  *
  * @param name of the seam or the fastening
  * @param seam the row of stitches, where it is one
@@ -27,7 +27,12 @@ import weltwright.sheath.Seam;
  * @param stackMm all layers one on another
  */
 record Join(
-        String name, Optional<Seam> seam, List<Seam.Layer> layers, List<Piece> pieces, int under, List<Double> toCutMm,
+        String name,
+        Optional<Seam> seam,
+        List<Seam.Layer> layers,
+        List<Piece> pieces,
+        int under,
+        List<Double> toCutMm,
         double stackMm) {
     /** Two layers of a stack are cut to the same distance; glue and the bend of the leather may hide this much. */
     private static final double SAME_MM = 1;
@@ -62,7 +67,8 @@ record Join(
                         .reduce((a, b) -> distances.get(b) > distances.get(a) + 1e-6 ? b : a)
                         .orElseThrow();
         double thick = seam.map(Seam::thickestStackMm)
-                .orElseGet(() -> layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum());
+                .orElseGet(() ->
+                        layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum());
         return new Join(name, seam, layers, List.copyOf(pieces), under, List.copyOf(distances), thick);
     }
 
@@ -90,7 +96,8 @@ record Join(
 
     /** The layers that are part of this piece. */
     IntStream layersOf(Piece piece) {
-        return IntStream.range(0, pieces.size()).filter(i -> pieces.get(i).name().equals(piece.name()));
+        return IntStream.range(0, pieces.size())
+                .filter(i -> pieces.get(i).name().equals(piece.name()));
     }
 
     List<String> pieceNames() {
@@ -108,8 +115,8 @@ record Join(
     }
 
     /**
-     * The fold of a piece that is laid upon itself: the one across which its holes come to lie nearest to their partners.
-     * Empty where one piece is laid upon another.
+     * The fold of a piece that is laid upon itself: the one across which its holes come to lie nearest to their
+     * partners. Empty where one piece is laid upon another.
      */
     Optional<Mark> fold() {
         if (stack() || pieceNames().size() > 1) {

@@ -37,8 +37,12 @@ final class JoinWork {
                         Phase.JOIN,
                         Step.STITCH,
                         join.pieceNames(),
-                        String.format(Locale.ROOT, "Sew the %s: %d stitches, and %d back at each end",
-                                join.name(), seam.stitchCount(), seam.backStitches()))
+                        String.format(
+                                Locale.ROOT,
+                                "Sew the %s: %d stitches, and %d back at each end",
+                                join.name(),
+                                seam.stitchCount(),
+                                seam.backStitches()))
                 .with(
                         Words.text("2 needles %s, awl %.1f mm", tools.needle(), tools.awlWidthMm()),
                         Words.text("%.1f m of %.1f mm thread", new SaddleStitch(seam).metresToCut(), tools.threadMm()))
@@ -62,13 +66,17 @@ final class JoinWork {
             return;
         }
         Operation roughen = work.add(Operation.of(
-                        Phase.JOIN, Step.ROUGHEN, List.copyOf(pieces), "Roughen the grain where it is glued: "
+                        Phase.JOIN,
+                        Step.ROUGHEN,
+                        List.copyOf(pieces),
+                        "Roughen the grain where it is glued: "
                                 + Words.and(faces.stream().distinct().toList()))
                 .with("coarse paper", "grit 80")
                 .taking(2 + 2 * faces.size()));
         for (String piece : pieces) {
             work.after(work.prepared.get(piece), roughen, "the marks say where");
-            work.flat.getOrDefault(piece, Set.of())
+            work.flat
+                    .getOrDefault(piece, Set.of())
                     .forEach(done -> work.after(done, roughen, "a rough grain drinks dye and frays at the edger"));
             if (work.folds.containsKey(piece)) {
                 work.after(work.folds.get(piece), roughen, "water smooths the grain again");
@@ -82,37 +90,52 @@ final class JoinWork {
     }
 
     private void setHardware(Fastening fastening) {
-        List<String> names = fastening.layers().stream().map(Seam.Layer::piece).distinct().toList();
+        List<String> names =
+                fastening.layers().stream().map(Seam.Layer::piece).distinct().toList();
         String on = Words.the(names);
-        Operation operation = work.add(switch (fastening.kind()) {
-            case RIVET -> Operation.of(
-                            Phase.JOIN,
-                            Step.RIVET,
-                            names,
-                            String.format(Locale.ROOT, "Set the %s through %s%s",
-                                    counted(fastening),
-                                    on,
-                                    fastening.cover().isPresent() ? ", their flat heads inside" : ""))
-                    .with("setter, anvil", Words.text("through %.1f mm", fastening.stackMm()))
-                    .noting("Wear glasses.")
-                    .taking(2 + 2.0 * fastening.count());
-            case SNAP -> fastening.setOnTheKnife().isPresent()
-                    ? firstHalf(fastening)
-                    : Operation.of(Phase.JOIN, Step.RIVET, names, String.format(Locale.ROOT, "Set the %s in %s",
-                            fastening.name(), on))
-                            .with("snap setter", "")
-                            .taking(5);
-            case EYELET -> Operation.of(
-                            Phase.JOIN, Step.RIVET, names, String.format(Locale.ROOT, "Set the %s in %s",
-                                    counted(fastening), on))
-                    .with("eyelet setter", "")
-                    .taking(2 + 2.0 * fastening.count());
-            case RING -> Operation.of(Phase.JOIN, Step.RIVET, names, String.format(
-                    Locale.ROOT, "Put the ring into %s",
-                    on))
-                    .with("by hand", fastening.hardware().name())
-                    .taking(1);
-        });
+        Operation operation = work.add(
+                switch (fastening.kind()) {
+                    case RIVET ->
+                        Operation.of(
+                                        Phase.JOIN,
+                                        Step.RIVET,
+                                        names,
+                                        String.format(
+                                                Locale.ROOT,
+                                                "Set the %s through %s%s",
+                                                counted(fastening),
+                                                on,
+                                                fastening.cover().isPresent() ? ", their flat heads inside" : ""))
+                                .with("setter, anvil", Words.text("through %.1f mm", fastening.stackMm()))
+                                .noting("Wear glasses.")
+                                .taking(2 + 2.0 * fastening.count());
+                    case SNAP ->
+                        fastening.setOnTheKnife().isPresent()
+                                ? firstHalf(fastening)
+                                : Operation.of(
+                                                Phase.JOIN,
+                                                Step.RIVET,
+                                                names,
+                                                String.format(Locale.ROOT, "Set the %s in %s", fastening.name(), on))
+                                        .with("snap setter", "")
+                                        .taking(5);
+                    case EYELET ->
+                        Operation.of(
+                                        Phase.JOIN,
+                                        Step.RIVET,
+                                        names,
+                                        String.format(Locale.ROOT, "Set the %s in %s", counted(fastening), on))
+                                .with("eyelet setter", "")
+                                .taking(2 + 2.0 * fastening.count());
+                    case RING ->
+                        Operation.of(
+                                        Phase.JOIN,
+                                        Step.RIVET,
+                                        names,
+                                        String.format(Locale.ROOT, "Put the ring into %s", on))
+                                .with("by hand", fastening.hardware().name())
+                                .taking(1);
+                });
         join(fastening.name(), names, operation, "the post needs its hole");
         work.fixings.put(fastening.name(), operation);
     }
@@ -123,8 +146,11 @@ final class JoinWork {
                         Phase.JOIN,
                         Step.RIVET,
                         List.of(stud.piece()),
-                        String.format(Locale.ROOT, "Set the stud of the %s in the end of the %s that goes under",
-                                snap.name(), stud.piece()))
+                        String.format(
+                                Locale.ROOT,
+                                "Set the stud of the %s in the end of the %s that goes under",
+                                snap.name(),
+                                stud.piece()))
                 .with("snap setter", "")
                 .taking(5);
     }
@@ -146,14 +172,15 @@ final class JoinWork {
     }
 
     /**
-     * Neither needle nor anvil gets behind the outer layers of a closed stack, or between a piece and its own folded end; and
-     * a ring goes into a strap before the strap is closed.
+     * Neither needle nor anvil gets behind the outer layers of a closed stack, or between a piece and its own folded
+     * end; and a ring goes into a strap before the strap is closed.
      */
     private void patchesBeforeWhatClosesOverThem() {
         for (Fastening fastening : work.pattern.fastenings()) {
             for (Join join : work.joins) {
                 boolean shared = fastening.layers().stream().anyMatch(layer -> join.joins(layer.piece()));
-                boolean closesOver = join.stack() || join.seam().isPresent() && join.fold().isPresent();
+                boolean closesOver =
+                        join.stack() || join.seam().isPresent() && join.fold().isPresent();
                 if (shared && (closesOver || fastening.kind() == Hardware.Kind.RING)) {
                     work.after(
                             work.fixings.get(fastening.name()),
@@ -164,7 +191,9 @@ final class JoinWork {
         }
         for (Join patch : work.joins) {
             for (Join stack : work.joins) {
-                if (!patch.stack() && stack.stack() && patch.pieceNames().stream().anyMatch(stack::joins)) {
+                if (!patch.stack()
+                        && stack.stack()
+                        && patch.pieceNames().stream().anyMatch(stack::joins)) {
                     work.after(
                             work.fixings.get(patch.name()),
                             work.closings.get(stack.name()),
@@ -181,8 +210,11 @@ final class JoinWork {
                             Phase.JOIN,
                             Step.GLUE,
                             List.of(cover),
-                            String.format(Locale.ROOT, "Glue the %s over the heads of the %s, its grain to the blade",
-                                    cover, fastening.name()))
+                            String.format(
+                                    Locale.ROOT,
+                                    "Glue the %s over the heads of the %s, its grain to the blade",
+                                    cover,
+                                    fastening.name()))
                     .with("contact cement", "both faces, all over")
                     .taking(3)
                     .thenWaiting(WorkTimes.CEMENT_DRIES_MIN));

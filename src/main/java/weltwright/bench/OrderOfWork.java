@@ -13,8 +13,9 @@ import java.util.stream.Collectors;
  * The operations in an order that respects all constraints.
  *
  * <p>It is Kahn's: of those operations that wait for nothing more, the next is always the one whose {@link Phase}, then
- * whose {@link Step} comes first, and of equals the one that was named first. So the same pattern gives the same card, and like work stays together.
- * (A. B. Kahn, "Topological sorting of large networks", Communications of the ACM 5 (11), 1962.)
+ * whose {@link Step} comes first, and of equals the one that was named first. So the same pattern gives the same card,
+ * and like work stays together. (A. B. Kahn, "Topological sorting of large networks", Communications of the ACM 5 (11),
+ * 1962.)
  *
  * @param operations first to last
  * @param constraints all that the order respects
@@ -45,10 +46,9 @@ public record OrderOfWork(List<Operation> operations, List<Constraint> constrain
             waitsFor.merge(constraint.after(), 1, Integer::sum);
             opens.computeIfAbsent(constraint.before(), key -> new ArrayList<>()).add(constraint.after());
         }
-        PriorityQueue<Operation> ready =
-                new PriorityQueue<>(Comparator.comparing(Operation::phase)
-                        .thenComparing(Operation::step)
-                        .thenComparing(place::get));
+        PriorityQueue<Operation> ready = new PriorityQueue<>(Comparator.comparing(Operation::phase)
+                .thenComparing(Operation::step)
+                .thenComparing(place::get));
         named.stream().filter(operation -> !waitsFor.containsKey(operation)).forEach(ready::add);
         List<Operation> order = new ArrayList<>();
         while (!ready.isEmpty()) {

@@ -48,14 +48,19 @@ final class PieceWork {
                         LinkedHashMap::new,
                         Collectors.toList()));
         leathers.forEach((leather, pieces) -> {
-            double mm = pieces.stream().mapToDouble(p -> p.count() * p.outline().lengthMm()).sum();
+            double mm = pieces.stream()
+                    .mapToDouble(p -> p.count() * p.outline().lengthMm())
+                    .sum();
             Operation cut = work.add(Operation.of(
                             Phase.PREPARE,
                             Step.CUT,
                             names(pieces),
-                            "Cut " + Words.and(pieces.stream()
-                                    .map(p -> p.count() == 1 ? "the " + p.name() : p.count() + " of the " + p.name())
-                                    .toList()))
+                            "Cut "
+                                    + Words.and(pieces.stream()
+                                            .map(p -> p.count() == 1
+                                                    ? "the " + p.name()
+                                                    : p.count() + " of the " + p.name())
+                                            .toList()))
                     .with("knife, on a board", leather)
                     .taking(WorkTimes.cut(mm)));
             pieces.forEach(piece -> {
@@ -70,10 +75,10 @@ final class PieceWork {
                 .filter(piece -> !lines(List.of(piece)).isEmpty())
                 .toList();
         if (!marked.isEmpty()) {
-            Operation mark = work.add(Operation.of(
-                            Phase.PREPARE, Step.MARK, names(marked), "Mark on the grain side: " + lines(marked))
-                    .with("scratch awl, folder", "")
-                    .taking(3.0 * marked.size()));
+            Operation mark = work.add(
+                    Operation.of(Phase.PREPARE, Step.MARK, names(marked), "Mark on the grain side: " + lines(marked))
+                            .with("scratch awl, folder", "")
+                            .taking(3.0 * marked.size()));
             marked.forEach(piece -> next(piece.name(), mark, "the marks go on the cut leather"));
         }
         markForTheFleshSide();
@@ -119,14 +124,21 @@ final class PieceWork {
     private void skive(Piece piece) {
         String name = piece.name();
         if (has(piece, Mark.Kind.SKIVE)) {
-            next(name, work.add(Operation.of(
-                                    Phase.PREPARE, Step.SKIVE, List.of(name), "Skive the end of the " + name + " to nothing")
+            next(
+                    name,
+                    work.add(Operation.of(
+                                    Phase.PREPARE,
+                                    Step.SKIVE,
+                                    List.of(name),
+                                    "Skive the end of the " + name + " to nothing")
                             .with("skiving knife", "")
                             .taking(3.0 * piece.count())),
                     "it is skived from the mark on");
         }
         if (work.isCover(piece)) {
-            next(name, work.add(Operation.of(
+            next(
+                    name,
+                    work.add(Operation.of(
                                     Phase.PREPARE, Step.SKIVE, List.of(name), "Skive the " + name + " thin all round")
                             .with("skiving knife", "")
                             .taking(3)),
@@ -170,24 +182,39 @@ final class PieceWork {
             join.layersOf(piece).forEach(i -> {
                 Seam.Layer layer = join.layers().get(i);
                 String side = join.isInside(i)
-                        ? (piece.count() == 1 ? "" : ", each of them") + ", from the side towards the " + struckFrom(join)
+                        ? (piece.count() == 1 ? "" : ", each of them") + ", from the side towards the "
+                                + struckFrom(join)
                         : layer.chiselled() ? ", from the grain side" : ", from the flesh side";
-                String irons = layer.chiselled() ? ": " + irons(layer.holes(), join.seam().get().closed()) : "";
-                punched(piece, work.add(Operation.of(
-                                Phase.HOLES,
-                                Step.PUNCH,
-                                List.of(piece.name()),
-                                String.format(Locale.ROOT, "Punch %d holes of the %s in the %s%s%s",
-                                        layer.holes().size(), join.name(), where(layer), side, irons))
-                        .with("pricking iron or chisel", pitch(join.seam().get().pitchMm()))
-                        .taking(WorkTimes.punch(piece.count() * layer.holes().size()))));
+                String irons = layer.chiselled()
+                        ? ": " + irons(layer.holes(), join.seam().get().closed())
+                        : "";
+                punched(
+                        piece,
+                        work.add(Operation.of(
+                                        Phase.HOLES,
+                                        Step.PUNCH,
+                                        List.of(piece.name()),
+                                        String.format(
+                                                Locale.ROOT,
+                                                "Punch %d holes of the %s in the %s%s%s",
+                                                layer.holes().size(),
+                                                join.name(),
+                                                where(layer),
+                                                side,
+                                                irons))
+                                .with(
+                                        "pricking iron or chisel",
+                                        pitch(join.seam().get().pitchMm()))
+                                .taking(WorkTimes.punch(
+                                        piece.count() * layer.holes().size()))));
             });
         }
     }
 
     /** The outer layer that the irons go in through, in a word: "face half". */
     private static String struckFrom(Join join) {
-        Seam.Layer face = join.layers().stream().filter(Seam.Layer::chiselled).findFirst().orElseThrow();
+        Seam.Layer face =
+                join.layers().stream().filter(Seam.Layer::chiselled).findFirst().orElseThrow();
         return face.part().isEmpty() ? face.piece() : face.part();
     }
 
@@ -203,12 +230,17 @@ final class PieceWork {
                 .collect(Collectors.groupingBy(
                         IronSteps.Step::teeth, () -> new TreeMap<>(Comparator.reverseOrder()), Collectors.counting()));
         return Words.and(settings.entrySet().stream()
-                .map(entry -> String.format(Locale.ROOT, "%d teeth %s",
-                        entry.getKey(), entry.getValue() == 1 ? "once" : entry.getValue() + " times"))
+                .map(entry -> String.format(
+                        Locale.ROOT,
+                        "%d teeth %s",
+                        entry.getKey(),
+                        entry.getValue() == 1 ? "once" : entry.getValue() + " times"))
                 .toList());
     }
 
-    /** Alike holes are punched one after another, in whichever piece; one that is found on the knife is left for later. */
+    /**
+     * Alike holes are punched one after another, in whichever piece; one that is found on the knife is left for later.
+     */
     private void roundHoles() {
         record Alike(Hole.Use use, double diameterMm) {}
         Map<Alike, Map<Piece, Integer>> round = new LinkedHashMap<>();

@@ -3,8 +3,9 @@ package weltwright.bench;
 import weltwright.sheath.Seam;
 
 /**
- * The thread of a seam that is sewn by the saddle stitch: one thread with a needle at each end, both of which pass every
- * hole. So for each stitch each half of the thread goes one pitch along and once through the stack, as thick as it is there:
+ * The thread of a seam that is sewn by the saddle stitch: one thread with a needle at each end, both of which pass
+ * every hole. So for each stitch each half of the thread goes one pitch along and once through the stack, as thick as
+ * it is there:
  *
  * <p>2 · Σ (pitch + stack) + tails, back-stitches counted as stitches where the stack is thickest.
  *

@@ -4,8 +4,9 @@ import java.util.List;
 import weltwright.sheath.Seam;
 
 /**
- * Thread, needles and awl for a seam. The thread follows from the pitch, needle and awl from the thread, and how far the awl
- * must reach from the stack. All of it common practice, from memory; those who make needles number them differently.
+ * Thread, needles and awl for a seam. The thread follows from the pitch, needle and awl from the thread, and how far
+ * the awl must reach from the stack. All of it common practice, from memory; those who make needles number them
+ * differently.
  */
 public record SeamTools(Seam seam) {
     /** A thread is a fifth as thick as the stitch is long. */
@@ -33,7 +34,9 @@ public record SeamTools(Seam seam) {
     /** Harness needles, blunt: the thicker the thread, the lower their number. */
     public String needle() {
         double thread = threadMm();
-        return thread <= 0.4 ? "no. 6" : thread <= 0.6 ? "no. 4" : thread <= 0.8 ? "no. 2" : thread <= 1.0 ? "no. 1" : "no. 0";
+        return thread <= 0.4
+                ? "no. 6"
+                : thread <= 0.6 ? "no. 4" : thread <= 0.8 ? "no. 2" : thread <= 1.0 ? "no. 1" : "no. 0";
     }
 
     /** How wide the blade of the awl is. */

@@ -36,9 +36,9 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
     }
 
     /**
-     * On which side of its row a layer between others has its sewn edge, for it has an edge on both. It is that which is as
-     * far away as the sewn edge of the outer layers is; if both are, the answer of the first layer holds, turned over where
-     * this one is seen from its other face.
+     * On which side of its row a layer between others has its sewn edge, for it has an edge on both. It is that which
+     * is as far away as the sewn edge of the outer layers is; if both are, the answer of the first layer holds, turned
+     * over where this one is seen from its other face.
      */
     private static int outside(Join join, int layer) {
         Polyline row = join.row(layer);
@@ -48,11 +48,15 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
             return left < right ? 1 : -1;
         }
         Polyline first = join.row(0);
-        Point p = join.pieces().get(0).outline().at(nearestOnCut(join.pieces().get(0).outline(), middle(first)));
+        Point p = join.pieces()
+                .get(0)
+                .outline()
+                .at(nearestOnCut(join.pieces().get(0).outline(), middle(first)));
         Foot foot = Foot.of(p, first);
         boolean onLeft = foot.along.cross(p.minus(foot.at)) > 0;
         int from = join.layers().get(layer).firstHole();
-        boolean turnedOver = sense(first.points().subList(from, from + row.points().size())) != sense(row.points());
+        boolean turnedOver =
+                sense(first.points().subList(from, from + row.points().size())) != sense(row.points());
         return onLeft != turnedOver ? 1 : -1;
     }
 
@@ -62,7 +66,8 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
         double[] distances = join.pieces().get(layer).outline().resampled(STEP_MM).points().stream()
                 .map(p -> Map.entry(p, Foot.of(p, row)))
                 .filter(entry -> !entry.getValue().beyondEnd)
-                .filter(entry -> side * entry.getValue().along.cross(entry.getKey().minus(entry.getValue().at)) > 0)
+                .filter(entry ->
+                        side * entry.getValue().along.cross(entry.getKey().minus(entry.getValue().at)) > 0)
                 .mapToDouble(entry -> entry.getValue().distanceMm)
                 .sorted()
                 .toArray();
@@ -119,7 +124,10 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
             Point to = points.get(nearest);
             boolean beyond = !row.closed() && (share < 0 && nearest == 1 || share > 1 && nearest == last);
             return new Foot(
-                    from.towards(to, Math.max(0, Math.min(1, share))), to.minus(from).unit(), Math.sqrt(least), beyond);
+                    from.towards(to, Math.max(0, Math.min(1, share))),
+                    to.minus(from).unit(),
+                    Math.sqrt(least),
+                    beyond);
         }
     }
 }

@@ -62,7 +62,8 @@ final class Work {
     /** Whether a piece is glued over rivet heads. */
     boolean isCover(Piece piece) {
         return pattern.fastenings().stream()
-                .anyMatch(fastening -> fastening.cover().filter(piece.name()::equals).isPresent());
+                .anyMatch(fastening ->
+                        fastening.cover().filter(piece.name()::equals).isPresent());
     }
 
     boolean isSetOnTheKnife(Piece piece, Hole hole) {

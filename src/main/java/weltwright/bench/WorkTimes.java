@@ -1,8 +1,8 @@
 package weltwright.bench;
 
 /**
- * How long things take somebody who has made a few sheaths. Every figure is an estimate from memory: they say which work
- * is long and which is short, and add up to an evening or a weekend.
+ * How long things take somebody who has made a few sheaths. Every figure is an estimate from memory: they say which
+ * work is long and which is short, and add up to an evening or a weekend.
  */
 final class WorkTimes {
     /** Contact cement, until it does not stick to a finger: 10 to 15 minutes. From memory. */

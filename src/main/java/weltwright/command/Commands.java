@@ -92,10 +92,12 @@ public final class Commands {
             return TROUBLE;
         }
         if (e instanceof OutOfMemoryError) {
-            err.println("There is not enough memory for this. Use a smaller copy of the photo, or a computer with more memory.");
+            err.println(
+                    "There is not enough memory for this. Use a smaller copy of the photo, or a computer with more memory.");
             return TROUBLE;
         }
-        err.println("The program came upon a defect of its own and stopped. " + DefectLog.usual().keep("a command", e));
+        err.println("The program came upon a defect of its own and stopped. "
+                + DefectLog.usual().keep("a command", e));
         return DEFECT;
     }
 }

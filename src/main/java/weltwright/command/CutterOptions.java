@@ -21,8 +21,9 @@ final class CutterOptions {
     @Option(
             names = "--side-up",
             paramLabel = "SIDE",
-            description = "Which side of the leather lies up on the bed: grain, where its flaws are seen; or flesh, where"
-                    + " the machine can mark folds and notches unseen. The pieces are then mirrored. Default: grain.")
+            description =
+                    "Which side of the leather lies up on the bed: grain, where its flaws are seen; or flesh, where"
+                            + " the machine can mark folds and notches unseen. The pieces are then mirrored. Default: grain.")
     private LeatherSide sideUp;
 
     CutterBed bed() {

@@ -12,8 +12,9 @@ import weltwright.sheath.HardwareList;
 
 @Command(
         name = "hardware",
-        description = "Writes a list of rivets, snaps, eyelets and rings for you to change into what you have, and to give"
-                + " to make as --hardware.",
+        description =
+                "Writes a list of rivets, snaps, eyelets and rings for you to change into what you have, and to give"
+                        + " to make as --hardware.",
         mixinStandardHelpOptions = true,
         footer = {
             "",
@@ -31,12 +32,17 @@ final class HardwareCommand implements Runnable {
             description = "A job (.wwj) whose list to write; without one, a list of usual sizes.")
     private Path job;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", required = true, description = "The list to write (.json).")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            required = true,
+            description = "The list to write (.json).")
     private Path output;
 
     @Override
     public void run() {
-        HardwareFile.write(job == null ? HardwareList.USUAL : JobFile.read(job).spec().hardware(), output);
+        HardwareFile.write(
+                job == null ? HardwareList.USUAL : JobFile.read(job).spec().hardware(), output);
         spec.commandLine().getOut().println("Written: " + output);
     }
 }

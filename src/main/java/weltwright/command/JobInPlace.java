@@ -15,8 +15,8 @@ import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
 /**
- * The job that is already in the file to which {@code make} is to write one, if there is any, and whether that may take its
- * place: without being told, only where nothing is lost that the command would not make again.
+ * The job that is already in the file to which {@code make} is to write one, if there is any, and whether that may take
+ * its place: without being told, only where nothing is lost that the command would not make again.
  *
  * @param version what the file held when it was read
  * @param job what is in it; empty where there is none, or where it is not to be spared
@@ -67,8 +67,8 @@ record JobInPlace(FileVersion version, Optional<Job> job) {
     }
 
     /**
-     * Throws {@link Trouble} where the job that is there, of the same photo, holds work or words that would be lost, or was
-     * made with other choices. Choices that make no pattern are not worth keeping.
+     * Throws {@link Trouble} where the job that is there, of the same photo, holds work or words that would be lost, or
+     * was made with other choices. Choices that make no pattern are not worth keeping.
      *
      * @param next the job that is to take its place, with its outline
      */
@@ -100,11 +100,14 @@ record JobInPlace(FileVersion version, Optional<Job> job) {
     }
 
     private static boolean isOfPhoto(Job job, Optional<Photo> photo) {
-        return Arrays.equals(job.photo().map(Photo::bytes).orElse(null), photo.map(Photo::bytes).orElse(null));
+        return Arrays.equals(
+                job.photo().map(Photo::bytes).orElse(null),
+                photo.map(Photo::bytes).orElse(null));
     }
 
     private static boolean losesHandwork(Job there, Job next) {
-        boolean lookedAt = there.trace().isPresent() && !there.unsure().equals(there.trace().get().unsure());
+        boolean lookedAt = there.trace().isPresent()
+                && !there.unsure().equals(there.trace().get().unsure());
         return there.isCorrected() && !there.silhouette().equals(next.silhouette())
                 || lookedAt && !there.unsure().equals(next.unsure())
                 || there.spineOnLeft().isPresent() && !there.spineOnLeft().equals(next.spineOnLeft())

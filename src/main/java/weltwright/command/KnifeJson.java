@@ -22,8 +22,8 @@ import weltwright.trace.Trace;
  */
 final class KnifeJson {
     /** What may be replaced by such a file: it has no field that names its format, but always began like this. */
-    static final FileKind KIND = FileKind.of(
-            "a traced knife", "^\\s*\\{\\s*\"units\"\\s*:\\s*\"mm\",\\s*\"blade_length\"");
+    static final FileKind KIND =
+            FileKind.of("a traced knife", "^\\s*\\{\\s*\"units\"\\s*:\\s*\"mm\",\\s*\"blade_length\"");
 
     /** A chord this long lies within 0.002 mm of any curve of more than 4 mm radius, and true corners are kept. */
     private static final double STEP_MM = 0.25;

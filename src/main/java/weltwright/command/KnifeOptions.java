@@ -22,8 +22,9 @@ final class KnifeOptions {
     @Option(
             names = "--handle-thickness",
             paramLabel = "LENGTH",
-            description = "Greatest thickness of the handle across its flats, by caliper. The knife rests on its handle,"
-                    + " so this says how high its outline lies over the sheet: give it if you can. Default: 19mm.")
+            description =
+                    "Greatest thickness of the handle across its flats, by caliper. The knife rests on its handle,"
+                            + " so this says how high its outline lies over the sheet: give it if you can. Default: 19mm.")
     private String handleThickness;
 
     @Option(
@@ -35,26 +36,29 @@ final class KnifeOptions {
     @Option(
             names = "--thickness-at",
             paramLabel = "FROM_TIP:THICKNESS",
-            description = "How thick the knife is at a place, so far from its tip: 30mm:2.8mm. Give it up to eight times, on"
-                    + " blade and handle; in between, the knife is taken to be straight. none: nothing was measured but"
-                    + " spine and handle.")
+            description =
+                    "How thick the knife is at a place, so far from its tip: 30mm:2.8mm. Give it up to eight times, on"
+                            + " blade and handle; in between, the knife is taken to be straight. none: nothing was measured but"
+                            + " spine and handle.")
     private List<String> thicknessAt;
 
     @Option(
             names = "--ground",
             paramLabel = "GROUND",
-            description = "What the knife lies on. find: whichever of these the photo shows. sheet: the printed reference"
-                    + " sheet, which measures best. ruled:10mm, ruled:1in: a cutting mat or squared paper with lines so"
-                    + " far apart, counting fine ones. paper:a4, paper:letter: a blank sheet of white paper."
-                    + " rectangle:210x297mm: anything flat of that size, its corners given as --corners. Default: find.")
+            description =
+                    "What the knife lies on. find: whichever of these the photo shows. sheet: the printed reference"
+                            + " sheet, which measures best. ruled:10mm, ruled:1in: a cutting mat or squared paper with lines so"
+                            + " far apart, counting fine ones. paper:a4, paper:letter: a blank sheet of white paper."
+                            + " rectangle:210x297mm: anything flat of that size, its corners given as --corners. Default: find.")
     private String ground;
 
     @Option(
             names = "--corners",
             paramLabel = "CORNERS",
-            description = "Where the upright photo shows the four corners of the rectangle, in the order of a walk round"
-                    + " it, the first two along its width: pixels from the left and from the top, such as"
-                    + " \"310,402 2811,390 2850,3900 280,3911\".")
+            description =
+                    "Where the upright photo shows the four corners of the rectangle, in the order of a walk round"
+                            + " it, the first two along its width: pixels from the left and from the top, such as"
+                            + " \"310,402 2811,390 2850,3900 280,3911\".")
     private String corners;
 
     @Option(
@@ -78,9 +82,7 @@ final class KnifeOptions {
                     + " across the page, then the one down it. Default: 100mm,100mm.")
     private String sheetBars;
 
-    @Option(
-            names = "--other-side",
-            description = "The edge is on the other side than the outline suggests.")
+    @Option(names = "--other-side", description = "The edge is on the other side than the outline suggests.")
     private boolean otherSide;
 
     @Option(
@@ -116,7 +118,10 @@ final class KnifeOptions {
             case "none" -> Optional.empty();
             default -> {
                 double[] fromTip = Measured.GUARD.readMm(guard);
-                yield silhouette.withGuardFromTip(fromTip[0], fromTip[1]).landmarks().guard();
+                yield silhouette
+                        .withGuardFromTip(fromTip[0], fromTip[1])
+                        .landmarks()
+                        .guard();
             }
         };
     }
@@ -163,7 +168,8 @@ final class KnifeOptions {
         if (thicknessAt.size() == 1 && thicknessAt.get(0).strip().equalsIgnoreCase("none")) {
             return ThicknessProfile.NONE;
         }
-        return new ThicknessProfile(thicknessAt.stream().map(KnifeOptions::reading).toList());
+        return new ThicknessProfile(
+                thicknessAt.stream().map(KnifeOptions::reading).toList());
     }
 
     private static ThicknessProfile.Reading reading(String typed) {
@@ -173,8 +179,7 @@ final class KnifeOptions {
                     "\"" + typed + "\" does not tell a place and a thickness.",
                     "Give both with a colon between them, such as --thickness-at 30mm:2.8mm.");
         }
-        return new ThicknessProfile.Reading(
-                Fields.THICKNESS_PLACE.readMm(parts[0]), Fields.THICKNESS.readMm(parts[1]));
+        return new ThicknessProfile.Reading(Fields.THICKNESS_PLACE.readMm(parts[0]), Fields.THICKNESS.readMm(parts[1]));
     }
 
     private GroundChoice ground(GroundChoice before) {

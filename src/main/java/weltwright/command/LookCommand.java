@@ -15,8 +15,9 @@ import weltwright.trace.FirstLook;
 
 @Command(
         name = "look",
-        description = "Looks at a photo without tracing it: what the knife lies on, where the camera was, and what would"
-                + " make a better photo. Writes nothing.",
+        description =
+                "Looks at a photo without tracing it: what the knife lies on, where the camera was, and what would"
+                        + " make a better photo. Writes nothing.",
         mixinStandardHelpOptions = true,
         abbreviateSynopsis = true,
         sortOptions = false,

@@ -32,8 +32,11 @@ import weltwright.trouble.Trouble;
  */
 record MadeFiles(Path folder, Path job, String name) {
     private static final List<PatternFile> PATTERNS = List.of(
-            new PatternFile("-pattern.pdf", PatternPdf.KIND, (made, file) -> PatternPdf.write(
-                    made.pattern(), made.plan(), made.heading(), made.paper(), made.printer(), file)),
+            new PatternFile(
+                    "-pattern.pdf",
+                    PatternPdf.KIND,
+                    (made, file) -> PatternPdf.write(
+                            made.pattern(), made.plan(), made.heading(), made.paper(), made.printer(), file)),
             new PatternFile("-pattern.svg", CutterSvg.KIND, (made, file) -> CutterSvg.write(made.cut(), file)),
             new PatternFile("-pattern.dxf", CutterDxf.KIND, (made, file) -> CutterDxf.write(made.cut(), file)));
 
@@ -50,14 +53,13 @@ record MadeFiles(Path folder, Path job, String name) {
      *
      * @param cut the same pattern laid out for a cutter
      */
-    record Drawn(
-            Pattern pattern, BenchPlan plan, CutPlan cut, Heading heading, PaperSize paper, PrintScale printer) {}
+    record Drawn(Pattern pattern, BenchPlan plan, CutPlan cut, Heading heading, PaperSize paper, PrintScale printer) {}
 
     /**
      * The files, none of them written yet.
      *
-     * @throws Trouble where the folder cannot take them, or where something is in their place that is never replaced: which
-     *     is better known before the long work than after
+     * @throws Trouble where the folder cannot take them, or where something is in their place that is never replaced:
+     *     which is better known before the long work than after
      */
     static MadeFiles in(Path folder, Path source) {
         Path there = folder.toAbsolutePath();
@@ -72,7 +74,8 @@ record MadeFiles(Path folder, Path job, String name) {
         }
         String name = String.valueOf(source.getFileName()).replaceFirst("\\.[^.]*$", "");
         List<String> endings = Stream.concat(
-                        Stream.of(JobFile.EXTENSION + Backup.ENDING), PATTERNS.stream().map(PatternFile::ending))
+                        Stream.of(JobFile.EXTENSION + Backup.ENDING),
+                        PATTERNS.stream().map(PatternFile::ending))
                 .toList();
         String fitting = FileNames.beginning(name, endings);
         MadeFiles made = new MadeFiles(folder, folder.resolve(fitting + JobFile.EXTENSION), fitting);

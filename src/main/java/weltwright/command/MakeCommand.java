@@ -99,7 +99,8 @@ final class MakeCommand implements Runnable {
             names = "--paper",
             paramLabel = "PAPER",
             defaultValue = "A4",
-            description = "Paper to print on: a4, letter, a3, tabloid, or one_large_page for a print shop. Default: a4.")
+            description =
+                    "Paper to print on: a4, letter, a3, tabloid, or one_large_page for a print shop. Default: a4.")
     private PaperSize paper;
 
     @Option(
@@ -156,7 +157,9 @@ final class MakeCommand implements Runnable {
         }
     }
 
-    /** The pattern; where the choices make none, a photo that was just traced is not traced in vain: its job is kept. */
+    /**
+     * The pattern; where the choices make none, a photo that was just traced is not traced in vain: its job is kept.
+     */
     private MadeFiles.Drawn drawn(
             Job job, Job untraced, CutterBed bed, PrintScale printer, MadeFiles made, FileVersion inPlace) {
         try {

@@ -9,8 +9,8 @@ import weltwright.measure.PrintScale;
 import weltwright.trouble.Trouble;
 
 /**
- * Two lengths that are typed together, with a comma between them: on a printed page across and down, or the two ends of a
- * guard.
+ * Two lengths that are typed together, with a comma between them: on a printed page across and down, or the two ends of
+ * a guard.
  *
  * @param across the first length
  * @param down the second
@@ -20,8 +20,7 @@ record Measured(LengthField across, LengthField down, double nominalMm) {
     static final Measured SHEET_BARS =
             new Measured(Fields.SHEET_BAR_ACROSS, Fields.SHEET_BAR_DOWN, ReferenceSheet.BAR_MM);
 
-    static final Measured PRINTED_SQUARE =
-            new Measured(Fields.PRINTED_SQUARE_ACROSS, Fields.PRINTED_SQUARE_DOWN, 50);
+    static final Measured PRINTED_SQUARE = new Measured(Fields.PRINTED_SQUARE_ACROSS, Fields.PRINTED_SQUARE_DOWN, 50);
 
     static final Measured GUARD = new Measured(Fields.GUARD_FRONT, Fields.GUARD_BACK, 1);
 
@@ -46,7 +45,8 @@ record Measured(LengthField across, LengthField down, double nominalMm) {
         if (troubles.size() == 1) {
             throw troubles.get(0);
         }
-        throw new Trouble("The " + across.name() + " and the " + down.name() + " cannot be read from \"" + typed + "\".",
+        throw new Trouble(
+                "The " + across.name() + " and the " + down.name() + " cannot be read from \"" + typed + "\".",
                 "Give both with a comma between them, such as 99.7mm,99.9mm.");
     }
 }

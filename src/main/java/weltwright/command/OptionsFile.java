@@ -74,7 +74,9 @@ final class OptionsFile {
             return whole;
         }
         String value = option.group("value").strip();
-        if (whole.equals(line) && unquoted(value).equals(value) && SECOND_OPTION.matcher(" " + value).find()) {
+        if (whole.equals(line)
+                && unquoted(value).equals(value)
+                && SECOND_OPTION.matcher(" " + value).find()) {
             throw new Trouble(
                     "Line " + number + " of " + file + " holds more than one option.",
                     "Write each on a line of its own, or set the value between quotation marks.");
@@ -84,7 +86,8 @@ final class OptionsFile {
 
     private static String unquoted(String text) {
         char first = text.isEmpty() ? 0 : text.charAt(0);
-        boolean quoted = text.length() > 1 && (first == '"' || first == '\'') && text.charAt(text.length() - 1) == first;
+        boolean quoted =
+                text.length() > 1 && (first == '"' || first == '\'') && text.charAt(text.length() - 1) == first;
         return quoted ? text.substring(1, text.length() - 1).replace("\\" + first, String.valueOf(first)) : text;
     }
 
@@ -110,7 +113,9 @@ final class OptionsFile {
 
     private static String decoded(Path file, byte[] bytes, int from, Charset charset) {
         try {
-            return charset.newDecoder().decode(ByteBuffer.wrap(bytes, from, bytes.length - from)).toString();
+            return charset.newDecoder()
+                    .decode(ByteBuffer.wrap(bytes, from, bytes.length - from))
+                    .toString();
         } catch (CharacterCodingException e) {
             throw new Trouble(file + " is no text in UTF-8.", "Save the file of options as plain text in UTF-8.", e);
         }

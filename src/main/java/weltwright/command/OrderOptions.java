@@ -36,8 +36,10 @@ final class OrderOptions {
         try {
             return LocalDate.parse(TypedDigits.ascii(typed).strip());
         } catch (DateTimeParseException e) {
-            throw new Trouble("The day cannot be read from \"" + typed + "\".",
-                    "Write year, month and day, such as 2026-03-31.", e);
+            throw new Trouble(
+                    "The day cannot be read from \"" + typed + "\".",
+                    "Write year, month and day, such as 2026-03-31.",
+                    e);
         }
     }
 }

@@ -18,8 +18,9 @@ import weltwright.photo.Photo;
 
 @Command(
         name = "phone",
-        description = "Measures a phone's lens from photos of the reference sheet and keeps it, so that later photos from"
-                + " that phone are measured better, on any ground.",
+        description =
+                "Measures a phone's lens from photos of the reference sheet and keeps it, so that later photos from"
+                        + " that phone are measured better, on any ground.",
         mixinStandardHelpOptions = true,
         abbreviateSynopsis = true,
         sortOptions = false,
@@ -83,7 +84,8 @@ final class PhoneCommand implements Runnable {
         say.println(
                 lens.camera().isPresent()
                         ? "Later photos that name the same camera and lens are measured with it."
-                        : "These photos do not name their camera: say --phone \"" + lens.name() + "\" with later ones.");
+                        : "These photos do not name their camera: say --phone \"" + lens.name()
+                                + "\" with later ones.");
         say.println("Written: " + file);
     }
 }

@@ -13,8 +13,9 @@ final class PhoneOption {
     @Option(
             names = "--phone",
             paramLabel = "NAME",
-            description = "The phone that took the photo, where its lens was measured before (command phone). Default: the"
-                    + " one that the photo names, if it was measured; none: do without.")
+            description =
+                    "The phone that took the photo, where its lens was measured before (command phone). Default: the"
+                            + " one that the photo names, if it was measured; none: do without.")
     private String phone;
 
     /** The settings with the phone that was named, or else the one that the photo itself names. */

@@ -27,10 +27,14 @@ final class Report {
                 + new Length(trace.landmarkError().bladeLength95Mm()).inMillimetres() + ", overall "
                 + both(knife.overallLengthMm()) + ". 95 of 100 points of the outline, as found, lie within "
                 + new Length(trace.error().error95Mm()).inMillimetres() + " of the knife's.");
-        knife.landmarks().guard().ifPresent(guard -> say.println("A guard of "
-                + new Length(Math.round(guard.lengthMm() * 10) / 10.0).inMillimetres() + " along the knife, its front "
-                + new Length(Math.round((knife.landmarks().tip().x() - guard.frontMm()) * 10) / 10.0).inMillimetres()
-                + " from the tip; where that is wrong, say --guard."));
+        knife.landmarks()
+                .guard()
+                .ifPresent(guard -> say.println("A guard of "
+                        + new Length(Math.round(guard.lengthMm() * 10) / 10.0).inMillimetres()
+                        + " along the knife, its front "
+                        + new Length(Math.round((knife.landmarks().tip().x() - guard.frontMm()) * 10) / 10.0)
+                                .inMillimetres()
+                        + " from the tip; where that is wrong, say --guard."));
         if (asksForEdge) {
             say.println("Look which side is the edge: the outline does not tell for sure. Taken for the spine is the "
                     + (knife.spineOnLeft() ? "left" : "right")
@@ -42,16 +46,20 @@ final class Report {
     static void of(FirstLook look, PrintWriter say) {
         look.notes().forEach(say::println);
         look.advice().forEach(say::println);
-        look.question().ifPresentOrElse(
-                say::println,
-                () -> say.println(
-                        look.advice().isEmpty() ? "The photo is good to trace." : "The photo can be traced all the same."));
+        look.question()
+                .ifPresentOrElse(
+                        say::println,
+                        () -> say.println(
+                                look.advice().isEmpty()
+                                        ? "The photo is good to trace."
+                                        : "The photo can be traced all the same."));
     }
 
     static void of(Pattern pattern, PrintWriter say) {
         pattern.sizes().forEach(size -> say.println(capitalised(size.name()) + ": " + both(size.lengthMm()) + "."));
-        pattern.seams().forEach(seam -> say.println(capitalised(seam.name()) + ": " + seam.holeCount() + " holes, "
-                + new Length(seam.pitchMm()).inMillimetres() + " apart."));
+        pattern.seams()
+                .forEach(seam -> say.println(capitalised(seam.name()) + ": " + seam.holeCount() + " holes, "
+                        + new Length(seam.pitchMm()).inMillimetres() + " apart."));
         pattern.advice().forEach(advice -> say.println(AdviceWords.line(advice)));
     }
 

@@ -9,8 +9,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "weltwright",
-        description = "From a photo of a knife to a sheath pattern, printed true to size. Without a command it opens its"
-                + " window.",
+        description =
+                "From a photo of a knife to a sheath pattern, printed true to size. Without a command it opens its"
+                        + " window.",
         subcommands = HelpCommand.class,
         mixinStandardHelpOptions = true,
         versionProvider = RootCommand.Version.class,

@@ -16,9 +16,10 @@ final class ShapingOptions {
     @Option(
             names = "--grind",
             paramLabel = "KIND",
-            description = "How the blade is ground. full_flat: a wedge from edge to spine. partial_flat, hollow: up to a"
-                    + " line below the spine. short_bevel: the same, and out to the edge itself. double_edged: an edge on"
-                    + " both sides. Default: full_flat.")
+            description =
+                    "How the blade is ground. full_flat: a wedge from edge to spine. partial_flat, hollow: up to a"
+                            + " line below the spine. short_bevel: the same, and out to the edge itself. double_edged: an edge on"
+                            + " both sides. Default: full_flat.")
     private Grind.Kind grind;
 
     @Option(
@@ -30,8 +31,9 @@ final class ShapingOptions {
     @Option(
             names = "--handle-squareness",
             paramLabel = "NUMBER",
-            description = "How square the handle is, cut across: 2 is an ellipse, 4 and more a slab with rounded corners."
-                    + " Default: 2.5.")
+            description =
+                    "How square the handle is, cut across: 2 is an ellipse, 4 and more a slab with rounded corners."
+                            + " Default: 2.5.")
     private String handleSquareness;
 
     /** What is known with what was given in place of what was there. */

@@ -74,8 +74,9 @@ final class SheathOptions {
     @Option(
             names = "--forming-give",
             paramLabel = "LENGTH",
-            description = "By how much leather that was formed to the knife gives where a wider part of it passes: 1.5 to"
-                    + " 2.5 mm (common practice). The program judges by it how the sheath holds. Default: 2mm.")
+            description =
+                    "By how much leather that was formed to the knife gives where a wider part of it passes: 1.5 to"
+                            + " 2.5 mm (common practice). The program judges by it how the sheath holds. Default: 2mm.")
     private String formingGive;
 
     @Option(
@@ -88,8 +89,9 @@ final class SheathOptions {
     @Option(
             names = "--welt-leather",
             paramLabel = "LENGTH",
-            description = "Thickness of leather at hand for the welt; may be given several times, and the welt is laid of"
-                    + " those that come nearest to the blade's thickness. own: the sheath's own leather. Default: own.")
+            description =
+                    "Thickness of leather at hand for the welt; may be given several times, and the welt is laid of"
+                            + " those that come nearest to the blade's thickness. own: the sheath's own leather. Default: own.")
     private List<String> weltLeathers;
 
     /** How a welt is cut. */
@@ -126,8 +128,9 @@ final class SheathOptions {
     @Option(
             names = "--pitch",
             paramLabel = "LENGTH",
-            description = "From stitch to stitch, as your pricking iron has it, such as 4mm, or in stitches per inch, such"
-                    + " as 6spi. Default: 4mm.")
+            description =
+                    "From stitch to stitch, as your pricking iron has it, such as 4mm, or in stitches per inch, such"
+                            + " as 6spi. Default: 4mm.")
     private String pitch;
 
     @Option(
@@ -159,9 +162,10 @@ final class SheathOptions {
     @Option(
             names = "--belt-loop",
             paramLabel = "STYLE",
-            description = "tail: a tail of the back, folded down and sewn. riveted_strap, sewn_strap: a strap with round"
-                    + " ends, folded over the belt and fastened to the back. hanging_ring: a strap from which the sheath"
-                    + " hangs by a ring. Default: tail.")
+            description =
+                    "tail: a tail of the back, folded down and sewn. riveted_strap, sewn_strap: a strap with round"
+                            + " ends, folded over the belt and fastened to the back. hanging_ring: a strap from which the sheath"
+                            + " hangs by a ring. Default: tail.")
     private BeltHold.Style beltLoop;
 
     @Option(names = "--belt-width", paramLabel = "LENGTH", description = "Of the belt to wear it on. Default: 38mm.")
@@ -179,8 +183,9 @@ final class SheathOptions {
     @Option(
             names = "--belt-strap-leather",
             paramLabel = "LENGTH",
-            description = "Thickness of the leather that the strap over the belt is cut from. own: the sheath's own leather."
-                    + " Default: own.")
+            description =
+                    "Thickness of the leather that the strap over the belt is cut from. own: the sheath's own leather."
+                            + " Default: own.")
     private String beltStrapLeather;
 
     @Option(
@@ -239,15 +244,17 @@ final class SheathOptions {
     @Option(
             names = "--drain-lining",
             paramLabel = "WHAT",
-            description = "eyelet: the drain hole is lined with an eyelet from the list of hardware, which then gives it"
-                    + " its size. none. Default: none.")
+            description =
+                    "eyelet: the drain hole is lined with an eyelet from the list of hardware, which then gives it"
+                            + " its size. none. Default: none.")
     private Lining drainLining;
 
     @Option(
             names = "--hardware",
             paramLabel = "FILE",
-            description = "Your own list of rivets, snaps, eyelets and rings, as the command hardware writes it; usual: that"
-                    + " of usual sizes. The job keeps it. Default: usual.")
+            description =
+                    "Your own list of rivets, snaps, eyelets and rings, as the command hardware writes it; usual: that"
+                            + " of usual sizes. The job keeps it. Default: usual.")
     private String hardware;
 
     /** The choices with what was given in place of what was there. */
@@ -258,7 +265,9 @@ final class SheathOptions {
                 over(spec.leather()),
                 over(spec.welt()),
                 over(spec.stitching()),
-                new Throat(or(throat, spec.throat().shape()), mm(throatDepth, Fields.THROAT_DEPTH, spec.throat().depthMm())),
+                new Throat(
+                        or(throat, spec.throat().shape()),
+                        mm(throatDepth, Fields.THROAT_DEPTH, spec.throat().depthMm())),
                 over(spec.belt()),
                 over(spec.strap()),
                 mm(ease, Fields.EASE, spec.easeMm()),
@@ -305,7 +314,10 @@ final class SheathOptions {
                 mm(beltThickness, Fields.BELT_THICKNESS, belt.beltThicknessMm()),
                 new StrapLeather(
                         mm(beltStrapWidth, Fields.BELT_STRAP_WIDTH, belt.strap().widthMm()),
-                        leather(beltStrapLeather, Fields.BELT_STRAP_LEATHER, belt.strap().thicknessMm())));
+                        leather(
+                                beltStrapLeather,
+                                Fields.BELT_STRAP_LEATHER,
+                                belt.strap().thicknessMm())));
     }
 
     private Optional<HandleStrap> over(Optional<HandleStrap> was) {
@@ -324,7 +336,10 @@ final class SheathOptions {
                 mm(strapAllowance, Fields.STRAP_ALLOWANCE, from.allowanceMm()),
                 new StrapLeather(
                         mm(strapWidth, Fields.STRAP_WIDTH, from.leather().widthMm()),
-                        leather(strapLeather, Fields.STRAP_LEATHER, from.leather().thicknessMm()))));
+                        leather(
+                                strapLeather,
+                                Fields.STRAP_LEATHER,
+                                from.leather().thicknessMm()))));
     }
 
     private Depth over(Depth depth) {

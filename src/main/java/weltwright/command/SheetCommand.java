@@ -28,7 +28,11 @@ final class SheetCommand implements Runnable {
             description = "Paper: a4, letter, a3 or tabloid. The knife should fit inside the frame. Default: a4.")
     private ReferenceSheet page;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", required = true, description = "The PDF to write.")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            required = true,
+            description = "The PDF to write.")
     private Path output;
 
     @Override

@@ -17,9 +17,10 @@ final class ThicknessPhotoOptions {
     @Option(
             names = "--thickness-photo",
             paramLabel = "PHOTO",
-            description = "A second photo, of the knife standing on its spine, seen from straight above: it tells how thick"
-                    + " the knife is along its length. Tape edge and point first. Hold the knife upright with one or two low"
-                    + " blocks at the handle, on the same ground as in the first photo.")
+            description =
+                    "A second photo, of the knife standing on its spine, seen from straight above: it tells how thick"
+                            + " the knife is along its length. Tape edge and point first. Hold the knife upright with one or two low"
+                            + " blocks at the handle, on the same ground as in the first photo.")
     private Path photo;
 
     @Option(
@@ -39,9 +40,11 @@ final class ThicknessPhotoOptions {
                     "The outline was corrected by hand, and a second photo would trace it anew without the corrections.",
                     "Open the job in the window, and give it the second photo there.");
         }
-        ThicknessProfile profile = ThicknessTracer.trace(
-                Photo.read(photo), traced.settings().elsewhere(), traced.knife(), foot, progress);
-        return traced.withSettings(traced.settings().withThickness(profile)).traced(progress).withGuardOf(traced);
+        ThicknessProfile profile =
+                ThicknessTracer.trace(Photo.read(photo), traced.settings().elsewhere(), traced.knife(), foot, progress);
+        return traced.withSettings(traced.settings().withThickness(profile))
+                .traced(progress)
+                .withGuardOf(traced);
     }
 
     /** What was measured along the knife, by this photo or with a caliper. */

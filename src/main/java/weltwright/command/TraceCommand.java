@@ -19,8 +19,9 @@ import weltwright.trace.Tracer;
 
 @Command(
         name = "trace",
-        description = "Traces the outline of a knife photographed on the reference sheet or another ground of known size,"
-                + " and writes it in mm as JSON.",
+        description =
+                "Traces the outline of a knife photographed on the reference sheet or another ground of known size,"
+                        + " and writes it in mm as JSON.",
         mixinStandardHelpOptions = true,
         abbreviateSynopsis = true,
         sortOptions = false,
@@ -45,7 +46,11 @@ final class TraceCommand implements Runnable {
     @Mixin
     private PhoneOption phone;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", required = true, description = "The JSON file to write.")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            required = true,
+            description = "The JSON file to write.")
     private Path output;
 
     TraceCommand(TerminalLine line, PhoneShelf phones) {
@@ -58,7 +63,8 @@ final class TraceCommand implements Runnable {
         AtomicFile traced = AtomicFile.of(output, KnifeJson.KIND);
         traced.check();
         Photo photo = Photo.read(file);
-        TraceSettings settings = phone.over(knife.over(Job.begin(LocalDate.now()).settings()), photo, phones);
+        TraceSettings settings =
+                phone.over(knife.over(Job.begin(LocalDate.now()).settings()), photo, phones);
         Trace trace;
         try (line) {
             trace = knife.told(Tracer.trace(photo, settings, line));

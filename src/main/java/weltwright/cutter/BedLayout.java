@@ -25,7 +25,9 @@ import weltwright.sheath.Mark;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
 
-/** Lays pieces out on beds, as {@link CutPlan} says: the largest first, each at the first place that has room for it. */
+/**
+ * Lays pieces out on beds, as {@link CutPlan} says: the largest first, each at the first place that has room for it.
+ */
 final class BedLayout {
     private static final double GAP_MM = 5;
     private static final double BETWEEN_BEDS_MM = 40;
@@ -47,10 +49,15 @@ final class BedLayout {
     CutPlan of(Pattern pattern) {
         Map<Double, List<ToPlace>> byLeather = new TreeMap<>(Comparator.reverseOrder());
         for (Piece piece : pattern.pieces()) {
-            byLeather.computeIfAbsent(toTenths(piece.thicknessMm()), mm -> new ArrayList<>()).addAll(copies(piece));
+            byLeather
+                    .computeIfAbsent(toTenths(piece.thicknessMm()), mm -> new ArrayList<>())
+                    .addAll(copies(piece));
         }
-        byLeather.values().forEach(pieces -> pieces.sort(
-                Comparator.comparingDouble((ToPlace piece) -> piece.outline().getArea()).reversed()));
+        byLeather
+                .values()
+                .forEach(pieces -> pieces.sort(Comparator.comparingDouble(
+                                (ToPlace piece) -> piece.outline().getArea())
+                        .reversed()));
         byLeather.values().iterator().next().add(checkSquare());
         List<Filling> fillings = new ArrayList<>();
         byLeather.forEach((mm, pieces) -> fillings.addAll(filled(mm, pieces)));
@@ -70,8 +77,8 @@ final class BedLayout {
         for (ToPlace piece : pieces) {
             if (!place(piece, piece.along(), beds, leatherMm)) {
                 if (place(piece, piece.across(), beds, leatherMm)) {
-                    advice.add("The " + piece.id() + " finds room on the cutter's bed only across the direction of least"
-                            + " stretch.");
+                    advice.add("The " + piece.id()
+                            + " finds room on the cutter's bed only across the direction of least" + " stretch.");
                 } else {
                     beds.add(largeEnough(leatherMm, piece));
                 }
@@ -140,16 +147,20 @@ final class BedLayout {
                 .filter(mark -> mark.kind() == Mark.Kind.GRAIN)
                 .findFirst()
                 .map(mark -> {
-                    List<Point> points = mark.line().map(PieceElements.seen(bed.sideUp())).points();
+                    List<Point> points =
+                            mark.line().map(PieceElements.seen(bed.sideUp())).points();
                     Point arrow = points.get(points.size() - 1).minus(points.get(0));
                     return longer - Math.atan2(arrow.y(), arrow.x());
                 })
                 .orElse(0.0);
     }
 
-    /** Small letters, digits and hyphens, as an XML name begins and goes on (XML 1.0, production 5); never given twice. */
+    /**
+     * Small letters, digits and hyphens, as an XML name begins and goes on (XML 1.0, production 5); never given twice.
+     */
     private String id(String name) {
-        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-$", "");
+        String plain =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-$", "");
         String first = plain.isEmpty() ? "piece" : plain;
         String id = first;
         for (int i = 2; !ids.add(id); i++) {
@@ -199,8 +210,8 @@ final class BedLayout {
                     .toGeometry(new Envelope(
                             from.x(), from.x() + widthMm(words), from.y() - CAPITAL_MM / 3, from.y() + CAPITAL_MM));
             // Half of the gap belongs to each of two neighbours; corners are simplified on the outside only.
-            Geometry room = OverlayNGRobust.union(List.of(
-                    TopologyPreservingSimplifier.simplify(outline.buffer(GAP_MM / 2 + 0.1), 0.1), name));
+            Geometry room = OverlayNGRobust.union(
+                    List.of(TopologyPreservingSimplifier.simplify(outline.buffer(GAP_MM / 2 + 0.1), 0.1), name));
             return new Spot(all, room);
         }
     }
@@ -242,9 +253,10 @@ final class BedLayout {
                     pieces.add(new CutPiece(
                             piece.id(),
                             piece.words(),
-                            spot.elements().stream().map(element -> element.moved(place::apply)).toList()));
-                    free = OverlayNGRobust.overlay(
-                            free, Packing.moved(spot.footprint(), place), OverlayNG.DIFFERENCE);
+                            spot.elements().stream()
+                                    .map(element -> element.moved(place::apply))
+                                    .toList()));
+                    free = OverlayNGRobust.overlay(free, Packing.moved(spot.footprint(), place), OverlayNG.DIFFERENCE);
                     return true;
                 }
             }
@@ -254,8 +266,14 @@ final class BedLayout {
         CutSheet sheet(int number, int of, double leftMm) {
             Point shift = new Point(leftMm, 0);
             List<CutElement> notes = List.of(
-                    note(2, String.format(Locale.ROOT, "%s%.1f mm leather, %s up",
-                            of == 1 ? "" : "Bed " + number + " of " + of + ": ", leatherMm, bed.sideUp().words())),
+                    note(
+                            2,
+                            String.format(
+                                    Locale.ROOT,
+                                    "%s%.1f mm leather, %s up",
+                                    of == 1 ? "" : "Bed " + number + " of " + of + ": ",
+                                    leatherMm,
+                                    bed.sideUp().words())),
                     note(2 + 2 * CAPITAL_MM, heading.line()));
             return new CutSheet(
                     leftMm,

@@ -6,12 +6,13 @@ import weltwright.paper.Heading;
 import weltwright.sheath.Pattern;
 
 /**
- * All that a machine is to cut, punch and mark for one sheath: each piece as often as it is needed, on as many beds as that
- * takes. In mm, y up, the lower left corner of the first bed at the origin.
+ * All that a machine is to cut, punch and mark for one sheath: each piece as often as it is needed, on as many beds as
+ * that takes. In mm, y up, the lower left corner of the first bed at the origin.
  *
- * <p>A bed holds pieces of one thickness, since it holds one leather. Between pieces, and to the bed's rim, there are 5 mm.
- * Pieces lie with their direction of least stretch along the bed's longer side, where the leather's backbone then belongs;
- * one that finds no room so is turned across, and one that finds none at all lies on a bed that is as large as it needs.
+ * <p>A bed holds pieces of one thickness, since it holds one leather. Between pieces, and to the bed's rim, there are 5
+ * mm. Pieces lie with their direction of least stretch along the bed's longer side, where the leather's backbone then
+ * belongs; one that finds no room so is turned across, and one that finds none at all lies on a bed that is as large as
+ * it needs.
  *
  * @param sheets bed by bed, the thickest leather first
  * @param sideUp the side of the leather that the machine sees; the pieces are drawn as they are seen from there

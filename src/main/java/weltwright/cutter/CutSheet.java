@@ -11,8 +11,7 @@ import java.util.List;
  * @param pieces all that is cut there
  * @param notes beside the bed: which leather, which side up
  */
-public record CutSheet(
-        double leftMm, double widthMm, double heightMm, List<CutPiece> pieces, List<CutElement> notes) {
+public record CutSheet(double leftMm, double widthMm, double heightMm, List<CutPiece> pieces, List<CutElement> notes) {
     public CutSheet {
         pieces = List.copyOf(pieces);
         notes = List.copyOf(notes);

@@ -18,10 +18,10 @@ import weltwright.io.FileKind;
 /**
  * A cut plan as an ASCII DXF of release 12 (AC1009), the one that every machine reads; in millimetres.
  *
- * <p>The layers are those of the SVG, in capitals; one for the side of the leather that lies down is switched off, which a
- * negative colour says. Lines are POLYLINEs, holes CIRCLEs, words TEXTs, and there is nothing else. Release 12 has no
- * header variable for units: it says that they are metric ($MEASUREMENT) and, for later readers, mm ($INSUNITS), and a
- * comment says so in words. Group codes as in Autodesk's "DXF Reference".
+ * <p>The layers are those of the SVG, in capitals; one for the side of the leather that lies down is switched off,
+ * which a negative colour says. Lines are POLYLINEs, holes CIRCLEs, words TEXTs, and there is nothing else. Release 12
+ * has no header variable for units: it says that they are metric ($MEASUREMENT) and, for later readers, mm ($INSUNITS),
+ * and a comment says so in words. Group codes as in Autodesk's "DXF Reference".
  */
 public final class CutterDxf {
     /** A file whose first section begins soon. */
@@ -53,7 +53,10 @@ public final class CutterDxf {
     }
 
     private String all() {
-        group(999, "Millimetres, true to size. Drawn as seen with the " + plan.sideUp().words() + " up.");
+        group(
+                999,
+                "Millimetres, true to size. Drawn as seen with the "
+                        + plan.sideUp().words() + " up.");
         header();
         tables();
         section("BLOCKS");
@@ -195,7 +198,10 @@ public final class CutterDxf {
     }
 
     private void group(int code, String value) {
-        dxf.append(String.format(Locale.ROOT, "%3d", code)).append(EOL).append(value).append(EOL);
+        dxf.append(String.format(Locale.ROOT, "%3d", code))
+                .append(EOL)
+                .append(value)
+                .append(EOL);
     }
 
     /** Names of release 12 have capitals, digits, $, - and _. */
@@ -203,7 +209,10 @@ public final class CutterDxf {
         return layer.id().toUpperCase(Locale.ROOT);
     }
 
-    /** On one line; letters that the file's own do not have as "\U+2600", as later releases take them; %% begins a symbol. */
+    /**
+     * On one line; letters that the file's own do not have as "\U+2600", as later releases take them; %% begins a
+     * symbol.
+     */
     private static String text(String words) {
         CharsetEncoder known = LETTERS.newEncoder();
         StringBuilder text = new StringBuilder();

@@ -19,10 +19,10 @@ import weltwright.io.FileKind;
 /**
  * A cut plan as plain SVG 1.1, whose user unit is the millimetre.
  *
- * <p>Each {@link CutLayer} is a group with the layer's name as its id, in the order in which a machine should work; a layer
- * for the side of the leather that lies down is not displayed. In it each piece has a group of its own, the piece's
- * id behind the layer's: {@code punch-welt-2}; the cut alone bears the piece's id itself. Lines are hairlines of 0.025 mm,
- * without fill or dashes.
+ * <p>Each {@link CutLayer} is a group with the layer's name as its id, in the order in which a machine should work; a
+ * layer for the side of the leather that lies down is not displayed. In it each piece has a group of its own, the
+ * piece's id behind the layer's: {@code punch-welt-2}; the cut alone bears the piece's id itself. Lines are hairlines
+ * of 0.025 mm, without fill or dashes.
  */
 public final class CutterSvg {
     /** A file that has an svg element. */
@@ -70,7 +70,10 @@ public final class CutterSvg {
             xml.writeAttribute("height", height + "mm");
             xml.writeAttribute("viewBox", "0 0 " + width + " " + height);
             text("title", plan.title());
-            text("desc", "Millimetres, true to size. Drawn as seen with the " + plan.sideUp().words() + " up.");
+            text(
+                    "desc",
+                    "Millimetres, true to size. Drawn as seen with the "
+                            + plan.sideUp().words() + " up.");
             for (CutLayer layer : CutLayer.values()) {
                 layer(layer);
             }
@@ -91,12 +94,14 @@ public final class CutterSvg {
             if (!layer.isOn(plan.sideUp())) {
                 xml.writeAttribute("display", "none");
             }
-            for (CutElement note : plan.notes().filter(each -> each.layer() == layer).toList()) {
+            for (CutElement note :
+                    plan.notes().filter(each -> each.layer() == layer).toList()) {
                 element(note, "");
             }
             for (CutPiece piece : plan.pieces().toList()) {
-                List<CutElement> elements =
-                        piece.elements().stream().filter(each -> each.layer() == layer).toList();
+                List<CutElement> elements = piece.elements().stream()
+                        .filter(each -> each.layer() == layer)
+                        .toList();
                 if (layer == CutLayer.CUT) {
                     element(elements.get(0), piece.id());
                 } else if (!elements.isEmpty()) {
@@ -117,7 +122,10 @@ public final class CutterSvg {
                 start("path", id);
                 StringBuilder d = new StringBuilder();
                 for (Point point : chain.line().points()) {
-                    d.append(d.isEmpty() ? "M" : " L").append(x(point)).append(' ').append(y(point));
+                    d.append(d.isEmpty() ? "M" : " L")
+                            .append(x(point))
+                            .append(' ')
+                            .append(y(point));
                 }
                 xml.writeAttribute("d", d + (chain.line().closed() ? " Z" : ""));
             } else if (shape instanceof Circle circle) {

@@ -17,11 +17,13 @@ import weltwright.sheath.Piece;
 /**
  * What a machine does to one piece, in the piece's frame as the machine sees it: mirrored where the flesh side is up.
  *
- * <p>All marks belong on the flesh side, where nobody sees them, but one: where other leather is glued on from outside. It
- * is drawn on the grain side, and so far within that leather's outline that it is covered.
+ * <p>All marks belong on the flesh side, where nobody sees them, but one: where other leather is glued on from outside.
+ * It is drawn on the grain side, and so far within that leather's outline that it is covered.
  */
 final class PieceElements {
-    /** How far inside the leather that covers it a mark on the grain side lies; more than a hand is off in laying it on. */
+    /**
+     * How far inside the leather that covers it a mark on the grain side lies; more than a hand is off in laying it on.
+     */
     private static final double COVERED_MM = 1.5;
 
     private PieceElements() {}

@@ -14,10 +14,10 @@ import weltwright.knife.Sections;
 /**
  * The room that a knife needs in its sheath to be drawn along the path that suits it best.
  *
- * <p>A point of the knife that is deep in the sheath passes every station nearer to the throat. So the cavity at a station
- * must take in all that lies deeper, where it passes: on a path along the axis its edge side is the least y from the tip up
- * to there, its spine side the greatest, and its section the hull of all deeper sections. Ease is kept apart from the two
- * sides and is part of the sections.
+ * <p>A point of the knife that is deep in the sheath passes every station nearer to the throat. So the cavity at a
+ * station must take in all that lies deeper, where it passes: on a path along the axis its edge side is the least y
+ * from the tip up to there, its spine side the greatest, and its section the hull of all deeper sections. Ease is kept
+ * apart from the two sides and is part of the sections.
  */
 public final class Cavity {
     private static final double STEP_MM = 1;
@@ -86,8 +86,8 @@ public final class Cavity {
     }
 
     /**
-     * So many stations, at most 1 mm apart, that one lies where the handle ends, or hardly past it. From the last station of
-     * the handle to the next the leather has the handle's width, wherever between them the handle ends.
+     * So many stations, at most 1 mm apart, that one lies where the handle ends, or hardly past it. From the last
+     * station of the handle to the next the leather has the handle's width, wherever between them the handle ends.
      */
     private static int count(double lengthMm, double handleMm) {
         int fewest = (int) Math.max(2, Math.ceil(lengthMm / STEP_MM) + 1);
@@ -204,7 +204,11 @@ public final class Cavity {
 
     /** Which stitch an edge comes nearest to, and where on the edge. */
     private static Step nearest(double drawnMm, List<List<Point>> edges, List<Point> stitches) {
-        Step least = new Step(drawnMm, Double.POSITIVE_INFINITY, edges.get(0).get(0), edges.get(0).get(0));
+        Step least = new Step(
+                drawnMm,
+                Double.POSITIVE_INFINITY,
+                edges.get(0).get(0),
+                edges.get(0).get(0));
         for (List<Point> edge : edges) {
             for (int i = 0; i + 1 < edge.size(); i++) {
                 Point a = edge.get(i);

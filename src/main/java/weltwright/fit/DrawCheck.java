@@ -7,13 +7,12 @@ import weltwright.geometry.Point;
  * Whether the knife can be drawn from its sheath, and how it fares on its way out.
  *
  * @param path along which it is drawn: of those that a hand can follow, that with the least slack
- * @param grip how it is held, and where it is narrower than what must pass. The pattern is cut wide enough there, so that
- *     the knife is never locked in.
+ * @param grip how it is held, and where it is narrower than what must pass. The pattern is cut wide enough there, so
+ *     that the knife is never locked in.
  * @param leastEdgeToStitchMm the least distance from the edge, anywhere on its way out, to the middle of a stitch hole
  * @param steps the knife on its way out, from where it sits until its tip is clear
  */
-public record DrawCheck(
-        DrawPath path, Grip grip, double leastEdgeToStitchMm, List<Step> steps) {
+public record DrawCheck(DrawPath path, Grip grip, double leastEdgeToStitchMm, List<Step> steps) {
 
     /** The welt must keep the edge at least so far from every stitch. Common practice. */
     public static final double SAFE_EDGE_TO_STITCH_MM = 4;

@@ -5,7 +5,8 @@ import weltwright.geometry.Point;
 
 /**
  * How the hand draws a knife: each point of it goes along a curve in the mid-plane that lies in the same place in the
- * sheath for as long as the knife is drawn. The frame is the knife's before it is drawn; drawing goes towards negative x.
+ * sheath for as long as the knife is drawn. The frame is the knife's before it is drawn; drawing goes towards negative
+ * x.
  */
 public sealed interface DrawPath {
 
@@ -29,8 +30,8 @@ public sealed interface DrawPath {
     /**
      * Along a straight line.
      *
-     * @param towardsSpineRad how far that line is turned from the knife's axis; positive where the handle goes towards the
-     *     spine's side
+     * @param towardsSpineRad how far that line is turned from the knife's axis; positive where the handle goes towards
+     *     the spine's side
      */
     record Straight(double towardsSpineRad) implements DrawPath {
 
@@ -41,8 +42,7 @@ public sealed interface DrawPath {
 
         @Override
         public Placement drawn(double byMm) {
-            return new Placement(
-                    0, new Point(-byMm * Math.cos(towardsSpineRad), byMm * Math.sin(towardsSpineRad)));
+            return new Placement(0, new Point(-byMm * Math.cos(towardsSpineRad), byMm * Math.sin(towardsSpineRad)));
         }
     }
 

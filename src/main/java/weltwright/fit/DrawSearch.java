@@ -6,13 +6,13 @@ import weltwright.geometry.Point;
  * Finds the path along which a knife is drawn with the least slack: that which sweeps the least room beyond the knife's
  * own outline.
  *
- * <p>Straight along the axis is what hands do. A turned line, and then a circle, are taken only where they save more than
- * an outline is known to.
+ * <p>Straight along the axis is what hands do. A turned line, and then a circle, are taken only where they save more
+ * than an outline is known to.
  *
  * <ol>
  *   <li>Turned lines on a grid of angles, the best one refined by halving the steps.
- *   <li>Circles: each angle at the throat with each bend of a grid, from slight to the tightest that a wrist can follow,
- *       refined in the same way.
+ *   <li>Circles: each angle at the throat with each bend of a grid, from slight to the tightest that a wrist can
+ *       follow, refined in the same way.
  * </ol>
  */
 final class DrawSearch {
@@ -95,8 +95,8 @@ final class DrawSearch {
     }
 
     /**
-     * The path with a turn at the throat and a bend, each as a share of its greatest; a positive bend has its centre on the
-     * spine's side.
+     * The path with a turn at the throat and a bend, each as a share of its greatest; a positive bend has its centre on
+     * the spine's side.
      */
     private DrawPath path(double turn, double bend) {
         double angle = turn * WIDEST_TURN_RAD;

@@ -8,13 +8,13 @@ import weltwright.geometry.Polyline;
 import weltwright.knife.Section.Part;
 
 /**
- * How a sheath holds the knife that sits in it, judged station by station by one measure: how much wider what must pass a
- * station is than the knife that rests there, as half of the difference in girth. For a flat section that is the difference in
- * width. The planned ease is on both sides of the difference, and so does not count.
+ * How a sheath holds the knife that sits in it, judged station by station by one measure: how much wider what must pass
+ * a station is than the knife that rests there, as half of the difference in girth. For a flat section that is the
+ * difference in width. The planned ease is on both sides of the difference, and so does not count.
  *
  * <p>Leather that was formed to the knife gives by some 2 mm. Where a handle is narrower than what must pass by no more
- * than that, formed leather lies against it, and is pushed open as the knife is drawn: that is what holds. Where the knife is narrower by
- * more, the sheath is cut wider than it and does not touch it.
+ * than that, formed leather lies against it, and is pushed open as the knife is drawn: that is what holds. Where the
+ * knife is narrower by more, the sheath is cut wider than it and does not touch it.
  *
  * @param giveMm by how much formed leather gives
  * @param handleMm how much of the handle is in the sheath, along the knife
@@ -94,13 +94,12 @@ public record Grip(double giveMm, double handleMm, double gripMm, double throatM
         }
     }
 
-    /**
-     * @param outline the stretch of the knife's outline, from the handle towards the tip, in the knife's frame
-     */
+    /** @param outline the stretch of the knife's outline, from the handle towards the tip, in the knife's frame */
     public record NarrowSide(Side side, Polyline outline) {}
 
     /** One station: where it is, whose section, and how much wider all that passes is, as a whole and on each side. */
-    record Station(double xMm, Part part, double byMm, double edgeY, double edgeByMm, double spineY, double spineByMm) {}
+    record Station(
+            double xMm, Part part, double byMm, double edgeY, double edgeByMm, double spineY, double spineByMm) {}
 
     /** @param stations from the throat to the tip */
     static Grip of(List<Station> stations, double giveMm) {

@@ -97,7 +97,8 @@ public record Hull(List<Point> corners) {
 
     /** Moved along the second coordinate. */
     public Hull lifted(double byMm) {
-        return new Hull(corners.stream().map(p -> new Point(p.x(), p.y() + byMm)).toList());
+        return new Hull(
+                corners.stream().map(p -> new Point(p.x(), p.y() + byMm)).toList());
     }
 
     /** The length of its boundary, in mm. */
@@ -110,8 +111,8 @@ public record Hull(List<Point> corners) {
     }
 
     /**
-     * Length of the parallel curve at a distance outside. Steiner's formula: a closed convex curve turns by 2π in all, so
-     * its parallel at distance d is longer by 2πd, whatever its shape.
+     * Length of the parallel curve at a distance outside. Steiner's formula: a closed convex curve turns by 2π in all,
+     * so its parallel at distance d is longer by 2πd, whatever its shape.
      */
     public double parallelLengthMm(double atMm) {
         return perimeterMm() + 2 * Math.PI * atMm;

@@ -4,10 +4,10 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * The shortest path from one pin to another, from left to right, that keeps clear of points below it. Its parts are straight
- * lines, and arcs of the clearance about the outermost of the points. Its length is exact: the straight ends by Pythagoras,
- * and all between them by Steiner's formula, the hull of the points touched and the clearance times the angle by which the
- * path turns.
+ * The shortest path from one pin to another, from left to right, that keeps clear of points below it. Its parts are
+ * straight lines, and arcs of the clearance about the outermost of the points. Its length is exact: the straight ends
+ * by Pythagoras, and all between them by Steiner's formula, the hull of the points touched and the clearance times the
+ * angle by which the path turns.
  *
  * @param risingMm length from the first pin to the ridge, where the path runs level; 0 where it only falls
  * @param fallingMm length from the ridge to the other pin
@@ -20,17 +20,15 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
      * @param clearanceMm the least distance from each of them; one that is nearer to a pin is passed over square
      */
     static TautFibre between(Point from, Point to, List<Point> over, double clearanceMm) {
-        List<Point> under = over.stream()
-                .filter(p -> p.x() > from.x() && p.x() <= to.x())
-                .toList();
+        List<Point> under =
+                over.stream().filter(p -> p.x() > from.x() && p.x() <= to.x()).toList();
         Point way = to.minus(from);
         Tangent up = Tangent.steepest(from, under, clearanceMm, 1);
         if (up == null || way.cross(up.along) <= 0) {
-            return way.y() > 0
-                    ? new TautFibre(way.norm(), 0, to.x())
-                    : new TautFibre(0, way.norm(), from.x());
+            return way.y() > 0 ? new TautFibre(way.norm(), 0, to.x()) : new TautFibre(0, way.norm(), from.x());
         }
-        // Where the path grazes several points in line, rounding alone says which; it must not leave one and go back to it.
+        // Where the path grazes several points in line, rounding alone says which; it must not leave one and go back to
+        // it.
         List<Point> ahead = under.stream().filter(p -> p.x() >= up.at.x()).toList();
         Tangent down = Tangent.steepest(to, ahead, clearanceMm, -1);
         double rise = Math.atan2(up.along.y(), up.along.x());
@@ -49,7 +47,9 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
             return new TautFibre(rising + falling + clearanceMm * (rise + fall), 0, to.x());
         }
         return new TautFibre(
-                rising + clearanceMm * rise, falling + clearanceMm * fall, touched.get(ridge).x());
+                rising + clearanceMm * rise,
+                falling + clearanceMm * fall,
+                touched.get(ridge).x());
     }
 
     double lengthMm() {
@@ -73,7 +73,10 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
      */
     private record Tangent(Point at, Point along, double lengthMm) {
 
-        /** The line that no other point's circle reaches over; {@code way} is 1 from the left pin, -1 from the right one. */
+        /**
+         * The line that no other point's circle reaches over; {@code way} is 1 from the left pin, -1 from the right
+         * one.
+         */
         static Tangent steepest(Point pin, List<Point> under, double clearanceMm, int way) {
             Tangent steepest = null;
             for (Point p : under) {

@@ -5,12 +5,13 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * Leather pulled tight over one side of a section, from the stitch where it lies flat on the welt. Points are (y, z) as in
- * {@link weltwright.knife.Section}; the other side is its mirror image.
+ * Leather pulled tight over one side of a section, from the stitch where it lies flat on the welt. Points are (y, z) as
+ * in {@link weltwright.knife.Section}; the other side is its mirror image.
  *
- * <p>A stitch goes straight through the leather, and so pins its neutral fibre at K · thickness above the welt. From pin to pin
- * the fibre takes the shortest way that leaves the leather its room: it keeps K · thickness from all that stands up
- * between them. So where nothing does, nothing is added; round a corner it is the bend allowance of a sharp bend.
+ * <p>A stitch goes straight through the leather, and so pins its neutral fibre at K · thickness above the welt. From
+ * pin to pin the fibre takes the shortest way that leaves the leather its room: it keeps K · thickness from all that
+ * stands up between them. So where nothing does, nothing is added; round a corner it is the bend allowance of a sharp
+ * bend.
  *
  * @param inside the path of the inside of the leather, from the stitch on the edge's side
  * @param fibre its neutral fibre
@@ -34,7 +35,9 @@ public record Wrap(List<Point> inside, TautFibre fibre) {
         return of(stitch, fold, new Point(foldMm + neutralMm, 0), over, neutralMm);
     }
 
-    /** One panel: from the stitch on the edge's side to the stitch on the spine's side, each where it meets the leather. */
+    /**
+     * One panel: from the stitch on the edge's side to the stitch on the spine's side, each where it meets the leather.
+     */
     public static Wrap panel(Point edgeStitch, Point spineStitch, Hull section, double neutralMm) {
         Point pin = spineStitch.plus(new Point(0, neutralMm));
         return of(edgeStitch, spineStitch, pin, section.corners(), neutralMm);
@@ -42,8 +45,7 @@ public record Wrap(List<Point> inside, TautFibre fibre) {
 
     private static Wrap of(Point stitch, Point end, Point endOfFibre, List<Point> over, double neutralMm) {
         Point pin = stitch.plus(new Point(0, neutralMm));
-        return new Wrap(
-                Hull.thread(stitch, end, over), TautFibre.between(pin, endOfFibre, over, neutralMm));
+        return new Wrap(Hull.thread(stitch, end, over), TautFibre.between(pin, endOfFibre, over, neutralMm));
     }
 
     /** The length of the leather, laid flat. */
@@ -52,9 +54,9 @@ public record Wrap(List<Point> inside, TautFibre fibre) {
     }
 
     /**
-     * How much wider the leather must be cut than the way across, on the edge's side of the highest point. What wet-formed
-     * leather draws together is added on both sides alike: where it lies straight it has no highest point, and what it is
-     * said to have must not leap from one side to the other as soon as it just touches something.
+     * How much wider the leather must be cut than the way across, on the edge's side of the highest point. What
+     * wet-formed leather draws together is added on both sides alike: where it lies straight it has no highest point,
+     * and what it is said to have must not leap from one side to the other as soon as it just touches something.
      *
      * @param shrink by what share wet-formed leather draws together
      */

@@ -8,8 +8,8 @@ import java.util.List;
  * Finds the true corners of a measured closed outline: places where it turns within a millimetre by as much as it turns
  * over several. A curve, however tight, turns more the longer the stretch that is looked at; a corner does not.
  *
- * <p>Made for points a few tenths of a millimetre apart with noise below a tenth. Turns are measured between the chords of
- * two arms, which leave out the points right at the corner because a lens rounds them off.
+ * <p>Made for points a few tenths of a millimetre apart with noise below a tenth. Turns are measured between the chords
+ * of two arms, which leave out the points right at the corner because a lens rounds them off.
  */
 public final class Corners {
     private static final double SHORT_FROM_MM = 0.2;

@@ -22,7 +22,9 @@ record MeasuredRun(List<Point> points, double[] weight, double[] station) {
         return station[points.size()];
     }
 
-    /** How far it is from one point to another along the run: onwards where {@code step} is 1, backwards where it is -1. */
+    /**
+     * How far it is from one point to another along the run: onwards where {@code step} is 1, backwards where it is -1.
+     */
     double away(int from, int to, int step) {
         double s = (station[to] - station[from]) * step;
         return s < 0 ? s + lengthMm() : s;

@@ -8,8 +8,8 @@ public final class OrderStatistic {
     private OrderStatistic() {}
 
     /**
-     * By Hoare's "Find" (Algorithm 65, Communications of the ACM 4, 1961). Puts the values in such an order that no value
-     * before the rank is greater, and none after it less.
+     * By Hoare's "Find" (Algorithm 65, Communications of the ACM 4, 1961). Puts the values in such an order that no
+     * value before the rank is greater, and none after it less.
      *
      * @param rank from 0, the least, to one less than there are values
      */
@@ -45,8 +45,9 @@ public final class OrderStatistic {
     }
 
     /**
-     * The least of the values that such a part of them do not exceed: the inverse of their distribution function, the first
-     * of the definitions of a quantile in Hyndman and Fan (The American Statistician 50, 1996). Changes their order.
+     * The least of the values that such a part of them do not exceed: the inverse of their distribution function, the
+     * first of the definitions of a quantile in Hyndman and Fan (The American Statistician 50, 1996). Changes their
+     * order.
      *
      * @param part of all, more than 0, at most 1
      */

@@ -6,8 +6,8 @@ import java.util.function.UnaryOperator;
 
 /**
  * A closed curve that a person can edit: a short list of nodes, with a smooth curve through them that may turn a corner
- * at the sharp ones only. Between two sharp nodes it is a natural cubic spline over chord length in each coordinate; two
- * sharp nodes with none between them are joined by a straight line.
+ * at the sharp ones only. Between two sharp nodes it is a natural cubic spline over chord length in each coordinate;
+ * two sharp nodes with none between them are joined by a straight line.
  *
  * <p>The same nodes give the same curve to the last bit, so a job that keeps the nodes keeps the pattern.
  *
@@ -79,8 +79,9 @@ public record Outline(List<Node> nodes) {
 
     /** Each node moved; the motion must keep the sense of turning. */
     public Outline map(UnaryOperator<Point> motion) {
-        return new Outline(
-                nodes.stream().map(n -> new Node(motion.apply(n.at()), n.sharp())).toList());
+        return new Outline(nodes.stream()
+                .map(n -> new Node(motion.apply(n.at()), n.sharp()))
+                .toList());
     }
 
     /** A smooth curve through points, as {@link Outline} draws it between two sharp nodes. */

@@ -46,7 +46,8 @@ public final class OutlineEdit {
         Point at = near;
         Node before = null;
         for (List<Node> stretch : outline.stretches()) {
-            Outline.Stretch curve = new Outline.Stretch(stretch.stream().map(Node::at).toList());
+            Outline.Stretch curve =
+                    new Outline.Stretch(stretch.stream().map(Node::at).toList());
             for (int i = 0; i + 1 < stretch.size(); i++) {
                 double t = nearest(curve, curve.knot(i), curve.knot(i + 1), near);
                 double distance = curve.at(t).distance(near);
@@ -77,14 +78,14 @@ public final class OutlineEdit {
     }
 
     /**
-     * A drawn stroke in the sense of the outline that it runs along, counter-clockwise. It is taken to run the shorter way
-     * round from its beginning to its end.
+     * A drawn stroke in the sense of the outline that it runs along, counter-clockwise. It is taken to run the shorter
+     * way round from its beginning to its end.
      */
     public static Polyline alongside(Outline outline, Polyline stroke) {
         Polyline curve = outline.sampled(STEP_MM);
         List<Point> points = stroke.points();
-        double ahead = ahead(
-                curve.stationOf(points.get(0)), curve.stationOf(points.get(points.size() - 1)), curve.lengthMm());
+        double ahead =
+                ahead(curve.stationOf(points.get(0)), curve.stationOf(points.get(points.size() - 1)), curve.lengthMm());
         return ahead > curve.lengthMm() / 2 ? stroke.reversed() : stroke;
     }
 
@@ -129,8 +130,8 @@ public final class OutlineEdit {
      * Where a redrawn stretch joins the rest: at a node, or a place of the curve that becomes one.
      *
      * @param station along the outline's curve
-     * @param bridgeMm over how much of its length the drawn line is left out, for the curve to find its own way from the
-     *     rest to it: the farther the line's end is off, the more, so that no step is left there
+     * @param bridgeMm over how much of its length the drawn line is left out, for the curve to find its own way from
+     *     the rest to it: the farther the line's end is off, the more, so that no step is left there
      */
     private record Joint(Node node, double station, double bridgeMm) {
 

@@ -13,8 +13,8 @@ import weltwright.geometry.MeasuredRun.Sample;
  * and then an outlier. The steps:
  *
  * <ol>
- *   <li>put a sharp node at each given corner ({@link SharpCorner}): points right at a corner are rounded off by any lens
- *       and are not used;
+ *   <li>put a sharp node at each given corner ({@link SharpCorner}): points right at a corner are rounded off by any
+ *       lens and are not used;
  *   <li>between two corners fit a natural cubic spline by least squares ({@link SplineFit});
  *   <li>where it keeps off the points by more than the tolerance over some length, add a node there, and again.
  * </ol>

@@ -87,8 +87,8 @@ public record Polyline(List<Point> points, boolean closed) {
     }
 
     /**
-     * The stretch from one arc length to another, as an open chain with all points between. On a closed chain the second
-     * may be the lesser: the stretch then runs through the first point.
+     * The stretch from one arc length to another, as an open chain with all points between. On a closed chain the
+     * second may be the lesser: the stretch then runs through the first point.
      */
     public Polyline part(double fromMm, double toMm) {
         double[] s = stationsMm();
@@ -119,9 +119,9 @@ public record Polyline(List<Point> points, boolean closed) {
     }
 
     /**
-     * The chain resampled and smoothed: each point the Gaussian mean of its neighbours along the arc. It cuts corners and
-     * shrinks bulges narrower than about {@code sigmaMm}. Towards the ends of an open chain fewer neighbours are taken,
-     * the same number on either side; the ends stay.
+     * The chain resampled and smoothed: each point the Gaussian mean of its neighbours along the arc. It cuts corners
+     * and shrinks bulges narrower than about {@code sigmaMm}. Towards the ends of an open chain fewer neighbours are
+     * taken, the same number on either side; the ends stay.
      */
     public Polyline smoothed(double sigmaMm, double stepMm) {
         Polyline even = resampled(stepMm);
@@ -151,7 +151,8 @@ public record Polyline(List<Point> points, boolean closed) {
         for (int i = 0; i < segments(); i++) {
             Point along = point(i + 1).minus(point(i));
             double length2 = along.dot(along);
-            double t = length2 == 0 ? 0 : Math.max(0, Math.min(1, p.minus(point(i)).dot(along) / length2));
+            double t =
+                    length2 == 0 ? 0 : Math.max(0, Math.min(1, p.minus(point(i)).dot(along) / length2));
             double distance = p.distance(point(i).towards(point(i + 1), t));
             if (distance < nearest) {
                 nearest = distance;

@@ -21,8 +21,8 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 
 /**
- * An area with one boundary and no holes, and what a maker does with such: cut it larger, round its corners, take a piece
- * away. Where an operation leaves several parts the largest is kept.
+ * An area with one boundary and no holes, and what a maker does with such: cut it larger, round its corners, take a
+ * piece away. Where an operation leaves several parts the largest is kept.
  *
  * @param area in mm; not empty
  */
@@ -51,9 +51,9 @@ public record Region(Polygon area) {
     }
 
     /**
-     * What a closed chain encloses that may cross itself, as two sides of a slim point do when each is faired by itself: the
-     * parts before and behind each crossing, grown by so much that they hang together. A chain without crossings is not
-     * grown.
+     * What a closed chain encloses that may cross itself, as two sides of a slim point do when each is faired by
+     * itself: the parts before and behind each crossing, grown by so much that they hang together. A chain without
+     * crossings is not grown.
      */
     public static Region ofCrossing(Polyline boundary, double byMm) {
         Polygon area = boundary.polygon();
@@ -106,14 +106,16 @@ public record Region(Polygon area) {
         return overlaid(OverlayNG.INTERSECTION, other);
     }
 
-    /** By the overlay that copes with edges which all but coincide, as those of a region and of its offset's offset do. */
+    /**
+     * By the overlay that copes with edges which all but coincide, as those of a region and of its offset's offset do.
+     */
     private Region overlaid(int operation, Region other) {
         return largest(OverlayNGRobust.overlay(area, other.area, operation));
     }
 
     /**
-     * Both parts, where a straight cut is made across at a point inside it: as far to either side of that point as the region
-     * goes on.
+     * Both parts, where a straight cut is made across at a point inside it: as far to either side of that point as the
+     * region goes on.
      *
      * @param across the cut's direction
      */
@@ -125,7 +127,8 @@ public record Region(Polygon area) {
         Geometry here = within.getFactory().createPoint(at.coordinate());
         LineString cut = null;
         for (int i = 0; i < within.getNumGeometries(); i++) {
-            if (within.getGeometryN(i) instanceof LineString line && (cut == null || line.distance(here) < cut.distance(here))) {
+            if (within.getGeometryN(i) instanceof LineString line
+                    && (cut == null || line.distance(here) < cut.distance(here))) {
                 cut = line;
             }
         }
@@ -146,7 +149,8 @@ public record Region(Polygon area) {
             // Which corner a polygon starts at follows from hash codes, which are others in each run.
             parts.add(new Region((Polygon) ((Polygon) part).norm()));
         }
-        parts.sort(Comparator.comparingDouble((Region part) -> part.area.getArea()).reversed());
+        parts.sort(
+                Comparator.comparingDouble((Region part) -> part.area.getArea()).reversed());
         if (parts.size() < 2) {
             throw new IllegalArgumentException("a cut at " + at + " leaves one part");
         }
@@ -179,9 +183,8 @@ public record Region(Polygon area) {
             LineString candidate = (LineString) line;
             if (points.isEmpty()
                     || candidate.getLength() > Polyline.open(points).lengthMm()) {
-                points = Arrays.stream(candidate.getCoordinates())
-                        .map(Point::of)
-                        .toList();
+                points =
+                        Arrays.stream(candidate.getCoordinates()).map(Point::of).toList();
             }
         }
         return Polyline.open(points);
@@ -207,6 +210,7 @@ public record Region(Polygon area) {
         Polygon largest = parts.stream()
                 .max(Comparator.comparingDouble(Polygon::getArea))
                 .orElseThrow(() -> new IllegalArgumentException("nothing is left of the region"));
-        return new Region(largest.getFactory().createPolygon(largest.getExteriorRing().getCoordinates()));
+        return new Region(
+                largest.getFactory().createPolygon(largest.getExteriorRing().getCoordinates()));
     }
 }

@@ -54,7 +54,9 @@ record SharpCorner(Point at, double roundedMm) {
                     || Math.abs(before.get().away().cross(after.get().away())) < LEAST_SINE) {
                 return corner;
             }
-            double half = Math.acos(Math.max(-1, Math.min(1, before.get().away().dot(after.get().away())))) / 2;
+            double half = Math.acos(Math.max(
+                            -1, Math.min(1, before.get().away().dot(after.get().away()))))
+                    / 2;
             double stretch = Math.min(MOST_STRETCH, Math.sin(Math.PI / 4) / Math.sin(half));
             Point meeting = before.get().meets(after.get());
             if (meeting.distance(measured) > MOST_MM * Math.max(1, stretch)) {

@@ -6,9 +6,9 @@ import java.util.List;
 import weltwright.geometry.MeasuredRun.Sample;
 
 /**
- * A natural cubic spline with given knots and ends, along measured points by least squares, robustly (Cauchy weights). It is
- * held straight with little force: what many clear points say it hardly bends, and where points count for nothing it runs on
- * smoothly from where they do.
+ * A natural cubic spline with given knots and ends, along measured points by least squares, robustly (Cauchy weights).
+ * It is held straight with little force: what many clear points say it hardly bends, and where points count for nothing
+ * it runs on smoothly from where they do.
  */
 final class SplineFit {
     /** What a turn's square counts for, next to a point's square distance. */

@@ -9,7 +9,9 @@ public final class SymmetricSystem {
     private final double[][] factor;
     private final double[] scale;
 
-    /** @param matrix square and symmetric; its lower triangle is read. IllegalArgumentException if not positive definite */
+    /**
+     * @param matrix square and symmetric; its lower triangle is read. IllegalArgumentException if not positive definite
+     */
     public SymmetricSystem(double[][] matrix) {
         int n = matrix.length;
         scale = new double[n];
@@ -58,7 +60,9 @@ public final class SymmetricSystem {
         return x;
     }
 
-    /** The lower triangular L with L · Lᵀ = matrix. Of a covariance, its columns are moves independent of each other. */
+    /**
+     * The lower triangular L with L · Lᵀ = matrix. Of a covariance, its columns are moves independent of each other.
+     */
     public double[][] lowerFactor() {
         int n = scale.length;
         double[][] lower = new double[n][n];

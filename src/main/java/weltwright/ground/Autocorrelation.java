@@ -70,7 +70,10 @@ final class Autocorrelation {
         return sum / count;
     }
 
-    /** The first knot along a ridge that does not go upwards: the way from crossing to crossing; empty where there is none. */
+    /**
+     * The first knot along a ridge that does not go upwards: the way from crossing to crossing; empty where there is
+     * none.
+     */
     Optional<Point> knot(Point direction) {
         int first = (int) (LEAST_PITCH_PX / STEP_PX);
         double[] prominence = new double[(int) (SHARED * size / 1.5 / STEP_PX)];

@@ -11,9 +11,9 @@ import weltwright.geometry.SymmetricSystem;
  * One descent from one start: the lens, the ground's stretch and the poses that explain best where points of one ground
  * are seen in one picture or in several, all taken with the same lens.
  *
- * <p>The parameters are (ln f, k1, k2, cx, cy), six of pose for each view (rotation, translation), and the logarithm of the
- * ground's stretch. Minimised by Levenberg's and Marquardt's method; a view's points hang on its own pose only, besides
- * what is shared. Source: Triggs et al., <i>Bundle adjustment: a modern synthesis</i> (2000).
+ * <p>The parameters are (ln f, k1, k2, cx, cy), six of pose for each view (rotation, translation), and the logarithm of
+ * the ground's stretch. Minimised by Levenberg's and Marquardt's method; a view's points hang on its own pose only,
+ * besides what is shared. Source: Triggs et al., <i>Bundle adjustment: a modern synthesis</i> (2000).
  */
 final class BundleFit {
     static final int LENS = 5;
@@ -90,7 +90,17 @@ final class BundleFit {
         Vector3 r = view.rotation();
         Vector3 t = view.translation();
         return new double[] {
-            Math.log(c.focalPx()), c.k1(), c.k2(), c.centreXPx(), c.centreYPx(), r.x(), r.y(), r.z(), t.x(), t.y(), t.z()
+            Math.log(c.focalPx()),
+            c.k1(),
+            c.k2(),
+            c.centreXPx(),
+            c.centreYPx(),
+            r.x(),
+            r.y(),
+            r.z(),
+            t.x(),
+            t.y(),
+            t.z()
         };
     }
 
@@ -261,7 +271,10 @@ final class BundleFit {
             if (reference.edge().isPresent()) {
                 Point edge = reference.edge().get();
                 Vector3 farther = towards.plus(right.times(edge.x())).plus(up.times(edge.y()));
-                Point run = view.camera().pixel(farther).minus(view.camera().pixel(towards)).unit();
+                Point run = view.camera()
+                        .pixel(farther)
+                        .minus(view.camera().pixel(towards))
+                        .unit();
                 off = off.minus(run.times(off.dot(run)));
             }
             r[2 * i] = off.x();
@@ -318,9 +331,9 @@ final class BundleFit {
     }
 
     /**
-     * What one view's points add to the normal equations, by Gauss's and Newton's approximation: the sums of products of
-     * the residuals' derivatives, weighted. A point of an edge has one residual, across it; its derivative has a part from
-     * the edge's turning, too.
+     * What one view's points add to the normal equations, by Gauss's and Newton's approximation: the sums of products
+     * of the residuals' derivatives, weighted. A point of an edge has one residual, across it; its derivative has a
+     * part from the edge's turning, too.
      */
     private void add(int v, double[][] m, double[] g) {
         int[] own = ownParameters(v);
@@ -335,7 +348,9 @@ final class BundleFit {
         }
     }
 
-    /** @param products the lower triangle, row by row, which is all that is read, as own parameters are in rising order */
+    /**
+     * @param products the lower triangle, row by row, which is all that is read, as own parameters are in rising order
+     */
     private record Sums(double[] products, double[] slope) {}
 
     private Sums sums(int v, double[] values, List<Reference> references) {
@@ -374,8 +389,7 @@ final class BundleFit {
         return 1 / (sigma[v] * sigma[v] * (1 + squareOff / (4 * sigma[v] * sigma[v])));
     }
 
-    private static void add(
-            double[] products, double[] slope, double weight, double residual, double[] derivative) {
+    private static void add(double[] products, double[] slope, double weight, double residual, double[] derivative) {
         int next = 0;
         for (int k = 0; k < derivative.length; k++) {
             double weighted = weight * derivative[k];

@@ -15,14 +15,14 @@ import java.util.function.UnaryOperator;
 import weltwright.trouble.Trouble;
 
 /**
- * The folder for what the program can make anew at any time, which nobody but its user may write to: code is loaded from
- * it.
+ * The folder for what the program can make anew at any time, which nobody but its user may write to: code is loaded
+ * from it.
  *
- * <p>On Unix the folder is made with the permissions 700. One that is there already must belong to the user and not be a
- * symbolic link; where others may write to it, it is emptied and made anew. No folder above it may let others exchange it:
- * each belongs to the user or to root, and is writable by them alone, but for folders such as /tmp, whose sticky bit keeps
- * strangers from renaming what is not theirs. A folder writable by a group of its owner's name counts as the owner's
- * alone: that is how systems with a group for each user set them up.
+ * <p>On Unix the folder is made with the permissions 700. One that is there already must belong to the user and not be
+ * a symbolic link; where others may write to it, it is emptied and made anew. No folder above it may let others
+ * exchange it: each belongs to the user or to root, and is writable by them alone, but for folders such as /tmp, whose
+ * sticky bit keeps strangers from renaming what is not theirs. A folder writable by a group of its owner's name counts
+ * as the owner's alone: that is how systems with a group for each user set them up.
  *
  * <p>On Windows a user's own folders are kept from other users by the system, and only links are refused.
  */
@@ -84,7 +84,8 @@ final class CacheFolder {
             return folder;
         } catch (IOException e) {
             throw new Trouble(
-                    "The folder " + wished + " cannot be written: OpenCV, which looks at photos, must be unpacked there.",
+                    "The folder " + wished
+                            + " cannot be written: OpenCV, which looks at photos, must be unpacked there.",
                     wayOut("See that the folder can be made and has room for " + Natives.UNPACKED_MB + " MB"),
                     e);
         }

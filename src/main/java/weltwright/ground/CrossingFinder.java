@@ -78,7 +78,8 @@ final class CrossingFinder {
             Point middle = guess.plus(step.times(side == 0 ? -ARM_AT : ARM_AT));
             Optional<Stroke> stroke = stroke(middle, step, aside);
             if (stroke.isPresent() && stroke.get().contrast() >= leastContrast) {
-                middles[arms++] = middle.plus(step.unit().left().times(stroke.get().offsetPx()));
+                middles[arms++] =
+                        middle.plus(step.unit().left().times(stroke.get().offsetPx()));
                 contrast += stroke.get().contrast();
                 width += stroke.get().widthPx();
             } else if (leastArms == 2) {

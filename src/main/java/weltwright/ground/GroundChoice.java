@@ -108,7 +108,8 @@ public sealed interface GroundChoice {
             int right = 0;
             for (int k = 0; k < corners.size(); k++) {
                 Point at = corners.get((k + 1) % 4);
-                double turn = at.minus(corners.get(k)).cross(corners.get((k + 2) % 4).minus(at));
+                double turn =
+                        at.minus(corners.get(k)).cross(corners.get((k + 2) % 4).minus(at));
                 left += turn > 0 ? 1 : 0;
                 right += turn < 0 ? 1 : 0;
             }
@@ -130,8 +131,8 @@ public sealed interface GroundChoice {
             return new Sheet();
         }
         if (said.startsWith("ruled:")) {
-            return new Ruled(LengthField.of("distance of the ground's lines", 2, 60)
-                    .readMm(said.substring("ruled:".length())));
+            return new Ruled(
+                    LengthField.of("distance of the ground's lines", 2, 60).readMm(said.substring("ruled:".length())));
         }
         for (Paper paper : Paper.values()) {
             if (said.equals(paper.words())) {

@@ -28,8 +28,7 @@ final class JavaDecoder {
     static Mat decoded(Photo photo) throws IOException {
         BufferedImage image = read(photo);
         if (image.getType() != BufferedImage.TYPE_3BYTE_BGR) {
-            BufferedImage plain =
-                    new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_3BYTE_BGR);
+            BufferedImage plain = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_3BYTE_BGR);
             Graphics2D copy = plain.createGraphics();
             copy.drawImage(image, 0, 0, null);
             copy.dispose();
@@ -41,12 +40,14 @@ final class JavaDecoder {
     }
 
     private static BufferedImage read(Photo photo) throws IOException {
-        Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(photo.format().name());
+        Iterator<ImageReader> readers =
+                ImageIO.getImageReadersByFormatName(photo.format().name());
         if (!readers.hasNext()) {
             throw new IOException("no reader of " + photo.format());
         }
         ImageReader reader = readers.next();
-        try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(photo.bytes()))) {
+        try (MemoryCacheImageInputStream in =
+                new MemoryCacheImageInputStream(new ByteArrayInputStream(photo.bytes()))) {
             reader.setInput(in, true, true);
             return reader.read(0);
         } catch (RuntimeException damaged) { // of many kinds, where a file contradicts itself

@@ -51,12 +51,18 @@ final class Lattice {
     }
 
     double meanContrast() {
-        return crossings.values().stream().mapToDouble(Crossing::contrast).average().orElseThrow();
+        return crossings.values().stream()
+                .mapToDouble(Crossing::contrast)
+                .average()
+                .orElseThrow();
     }
 
     /** The usual width of the lines. */
     double medianWidthPx() {
-        double[] widths = crossings.values().stream().mapToDouble(Crossing::widthPx).sorted().toArray();
+        double[] widths = crossings.values().stream()
+                .mapToDouble(Crossing::widthPx)
+                .sorted()
+                .toArray();
         return widths[widths.length / 2];
     }
 

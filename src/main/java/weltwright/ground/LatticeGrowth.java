@@ -105,9 +105,9 @@ final class LatticeGrowth {
     }
 
     /**
-     * Whether beside most crossings another line runs at a part of the way to the next. It need only rise over what is to
-     * both sides of it: lines so blurred that they run into each other must not pass for ground, or the ruling would be
-     * taken for one several times as wide.
+     * Whether beside most crossings another line runs at a part of the way to the next. It need only rise over what is
+     * to both sides of it: lines so blurred that they run into each other must not pass for ground, or the ruling would
+     * be taken for one several times as wide.
      */
     private boolean hasLinesBetween(Lattice patch, Point step, Point along, int parts) {
         long with = patch.inOrder().stream()
@@ -137,7 +137,10 @@ final class LatticeGrowth {
             for (int i = -ring; i <= ring; i++) {
                 for (int j = -ring; j <= ring; j++) {
                     if (Math.max(Math.abs(i), Math.abs(j)) == ring) {
-                        Point guess = seed.crossing().plus(off).plus(seed.right().times(i)).plus(seed.up().times(j));
+                        Point guess = seed.crossing()
+                                .plus(off)
+                                .plus(seed.right().times(i))
+                                .plus(seed.up().times(j));
                         Optional<Crossing> crossing = finder.near(guess, seed.right(), seed.up(), 0, ALL_ARMS);
                         if (crossing.isPresent()) {
                             if (found.size() == 0) {
@@ -153,15 +156,16 @@ final class LatticeGrowth {
     }
 
     /**
-     * First along the patch's rows, which shows where the ground's middle is; from there to both sides at the same time;
-     * and on from where they meet: farther from there than a cell's expectation looks, nothing is to be seen that was not
-     * there before.
+     * First along the patch's rows, which shows where the ground's middle is; from there to both sides at the same
+     * time; and on from where they meet: farther from there than a cell's expectation looks, nothing is to be seen that
+     * was not there before.
      */
     private void growToBothSides() {
         int row = lattice.middle().row();
         grow(lattice.cells(), cell -> Math.abs(cell.row() - row) <= PATCH);
         int middle = lattice.middle().column();
-        List<Lattice> sides = Stream.<Predicate<Cell>>of(cell -> cell.column() < middle, cell -> cell.column() >= middle)
+        List<Lattice> sides = Stream.<Predicate<Cell>>of(
+                        cell -> cell.column() < middle, cell -> cell.column() >= middle)
                 .parallel()
                 .map(this::grownOn)
                 .toList();

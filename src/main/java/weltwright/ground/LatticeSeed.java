@@ -127,9 +127,9 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
 
     /**
      * Patches that are busy all over, the busiest first, not much of one in another: a ruling goes on through the whole
-     * patch, and is as busy in one part of it as in another, while the grain, glint and edges of a knife leave parts of it
-     * quiet. What counts is relief to one side, as lines have it, over that to the other: waves of a table's grain have as
-     * much of both.
+     * patch, and is as busy in one part of it as in another, while the grain, glint and edges of a knife leave parts of
+     * it quiet. What counts is relief to one side, as lines have it, over that to the other: waves of a table's grain
+     * have as much of both.
      *
      * @param oneSided the square of the relief, with its sign
      */
@@ -157,16 +157,16 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
                 Arrays.sort(inPatch);
                 double quiet = inPatch[inPatch.length / 4];
                 double lively = inPatch[3 * inPatch.length / 4];
-                patches.add(new Busy(
-                        new Rect(i * block, j * block, size, size), lively > 0 ? quiet * quiet / lively : 0));
+                patches.add(
+                        new Busy(new Rect(i * block, j * block, size, size), lively > 0 ? quiet * quiet / lively : 0));
             }
         }
         patches.sort(Comparator.comparingDouble(Busy::relief).reversed());
         List<Rect> apart = new ArrayList<>();
         for (Busy busy : patches) {
             Rect patch = busy.patch();
-            boolean far = apart.stream()
-                    .allMatch(o -> Math.max(Math.abs(o.x - patch.x), Math.abs(o.y - patch.y)) > size / 2);
+            boolean far =
+                    apart.stream().allMatch(o -> Math.max(Math.abs(o.x - patch.x), Math.abs(o.y - patch.y)) > size / 2);
             if (far && apart.size() < PATCHES_TRIED) {
                 apart.add(patch);
             }
@@ -198,7 +198,8 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         if (a.isEmpty() || b.isEmpty()) {
             return Optional.empty();
         }
-        boolean firstIsLevel = Math.abs(a.get().unit().x()) > Math.abs(b.get().unit().x());
+        boolean firstIsLevel =
+                Math.abs(a.get().unit().x()) > Math.abs(b.get().unit().x());
         Point right = firstIsLevel ? a.get() : b.get();
         Point up = firstIsLevel ? b.get() : a.get();
         right = right.x() < 0 ? right.times(-1) : right;

@@ -41,8 +41,8 @@ public final class LensCalibration {
     public static PhoneLens of(List<Photo> photos, Optional<String> told, PrintScale scale) {
         if (photos.size() < FEWEST_PHOTOS || photos.size() > MOST_PHOTOS) {
             throw new Trouble(
-                    "A lens is measured from " + FEWEST_PHOTOS + " to " + MOST_PHOTOS + " photos, and "
-                            + photos.size() + " are given.",
+                    "A lens is measured from " + FEWEST_PHOTOS + " to " + MOST_PHOTOS + " photos, and " + photos.size()
+                            + " are given.",
                     "Photograph the sheet four to eight times, each time tilted to another side.");
         }
         Photo first = photos.get(0);
@@ -81,14 +81,10 @@ public final class LensCalibration {
         LensPrior prior = LensPrior.usual(Math.hypot(widthPx, heightPx)).mounted();
         BundleFit best = null;
         for (double step : new double[] {-0.4, 0, 0.4, 0.8}) {
-            Camera camera = new Camera(
-                    prior.focalPx() * Math.exp(step), (widthPx - 1) / 2.0, (heightPx - 1) / 2.0, 0, 0);
+            Camera camera =
+                    new Camera(prior.focalPx() * Math.exp(step), (widthPx - 1) / 2.0, (heightPx - 1) / 2.0, 0, 0);
             BundleFit fit = new BundleFit(
-                            seen,
-                            prior,
-                            STRETCH_SIGMA,
-                            ViewSolver.LEAST_PIXEL_SIGMA,
-                            BundleFit.starts(seen, camera))
+                            seen, prior, STRETCH_SIGMA, ViewSolver.LEAST_PIXEL_SIGMA, BundleFit.starts(seen, camera))
                     .run();
             best = best == null || fit.cost() < best.cost() ? fit : best;
         }

@@ -9,13 +9,13 @@ import weltwright.geometry.SymmetricSystem;
  * @param k1 first radial term, as {@link Camera} has it
  * @param k2 second radial term
  * @param covariance of (ln focalPx, k1, k2), 3 × 3, positive definite
- * @param centreSigma how far from the picture's middle the optical axis may meet it: standard deviation across and down, as
- *     a part of the focal length
+ * @param centreSigma how far from the picture's middle the optical axis may meet it: standard deviation across and
+ *     down, as a part of the focal length
  */
 public record LensPrior(double focalPx, double k1, double k2, double[][] covariance, double centreSigma) {
     /**
-     * Where the axis meets the picture moves an outline as a whole, and bends it next to nothing: the tilt that is found
-     * makes up for it. So a trace takes it for the middle.
+     * Where the axis meets the picture moves an outline as a whole, and bends it next to nothing: the tilt that is
+     * found makes up for it. So a trace takes it for the middle.
      */
     static final double IN_THE_MIDDLE = 1e-5;
 
@@ -30,7 +30,9 @@ public record LensPrior(double focalPx, double k1, double k2, double[][] covaria
 
     private static final double K2_SIGMA = 0.03;
 
-    /** Focal length of a phone's main camera in 35 mm terms, and how widely the lenses in use scatter. Common practice. */
+    /**
+     * Focal length of a phone's main camera in 35 mm terms, and how widely the lenses in use scatter. Common practice.
+     */
     private static final double USUAL_FOCAL_35MM = 27;
 
     private static final double USUAL_FOCAL_SIGMA = 0.5;
@@ -46,11 +48,16 @@ public record LensPrior(double focalPx, double k1, double k2, double[][] covaria
      * @param relativeSigma standard deviation of the logarithm of the focal length
      */
     public static LensPrior ofFocal(double focalPx, double relativeSigma) {
-        return new LensPrior(focalPx, 0, 0, new double[][] {
-            {relativeSigma * relativeSigma, 0, 0},
-            {0, K1_SIGMA * K1_SIGMA, 0},
-            {0, 0, K2_SIGMA * K2_SIGMA}
-        }, IN_THE_MIDDLE);
+        return new LensPrior(
+                focalPx,
+                0,
+                0,
+                new double[][] {
+                    {relativeSigma * relativeSigma, 0, 0},
+                    {0, K1_SIGMA * K1_SIGMA, 0},
+                    {0, 0, K2_SIGMA * K2_SIGMA}
+                },
+                IN_THE_MIDDLE);
     }
 
     /** The same lens, mounted no better than lenses are: where it matters how well a ground tells the focal length. */

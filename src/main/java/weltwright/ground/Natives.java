@@ -26,10 +26,10 @@ import weltwright.trouble.Trouble;
  * OpenCV's native libraries, loaded once, when first needed: a run that never looks at a photo does without.
  *
  * <p>JavaCPP unpacks them from their jars. Left to itself it takes any folder that it can write, at last one in the
- * common directory for temporary files, and trusts a file of the right size and time. So it is given a {@link
- * CacheFolder}, and before it loads anything all that lies there is compared with the jars: what is not in them, to its
- * size and CRC-32, is deleted and unpacked anew. A CRC finds what is damaged or of another version; that nobody forges one
- * is what the folder's permissions are for.
+ * common directory for temporary files, and trusts a file of the right size and time. So it is given a
+ * {@link CacheFolder}, and before it loads anything all that lies there is compared with the jars: what is not in them,
+ * to its size and CRC-32, is deleted and unpacked anew. A CRC finds what is damaged or of another version; that nobody
+ * forges one is what the folder's permissions are for.
  */
 public final class Natives {
     /** What the libraries take on the disk once they are unpacked, in megabytes; measured on Linux, x86-64. */
@@ -54,8 +54,8 @@ public final class Natives {
         Path folder = CacheFolder.secured(CacheFolder.usual());
         System.setProperty(JAVACPP_FOLDER, folder.toString());
         // Another process may be unpacking: what it has half written must not be taken for damaged.
-        try (FileChannel channel = FileChannel.open(
-                        folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        try (FileChannel channel =
+                        FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                 FileLock held = channel.lock()) {
             deleteWhatIsNotGenuine(folder);
             Loader.load(opencv_java.class);

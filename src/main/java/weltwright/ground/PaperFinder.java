@@ -28,8 +28,8 @@ import weltwright.trouble.Trouble;
  */
 public final class PaperFinder {
     /**
-     * How far the proportions of paper are off, as the standard deviation of the ratio of width to height: half a mm
-     * or so in either. Common practice; ISO 216 allows more.
+     * How far the proportions of paper are off, as the standard deviation of the ratio of width to height: half a mm or
+     * so in either. Common practice; ISO 216 allows more.
      */
     public static final double STRETCH_SIGMA = 0.002;
 
@@ -139,7 +139,8 @@ public final class PaperFinder {
             Arrays.sort(pale);
             Arrays.sort(level);
             return pale[pale.length / 2] > PALE
-                    && level[level.length / 2] > LIGHT * PictureLight.of(picture).whiteLevel();
+                    && level[level.length / 2]
+                            > LIGHT * PictureLight.of(picture).whiteLevel();
         }
 
         /** The sheet, taken to be of such a size. */
@@ -170,7 +171,8 @@ public final class PaperFinder {
                         SheetEdges.cv(sides.stream().map(Side::from).toList())))
                 .h();
         double roughRatio = side(h, 0, picture, lens.focalPx()) / side(h, 1, picture, lens.focalPx());
-        List<Reference> edges = placed(sides, roughRatio * SHORT_SIDE_MM, SHORT_SIDE_MM).edges();
+        List<Reference> edges =
+                placed(sides, roughRatio * SHORT_SIDE_MM, SHORT_SIDE_MM).edges();
         ViewSolver.Solution fit =
                 ViewSolver.solve(sample(edges), picture.widthPx(), picture.heightPx(), lens, ANY_STRETCH_SIGMA);
         return new Unsized(sides, Math.log(roughRatio) + fit.logStretch(), fit.logStretchSigma());

@@ -98,13 +98,14 @@ final class PaperOutline {
             // A rim of black closes the outline of what runs out of the picture.
             Mat whiter = Mat.zeros(white.rows() + 2, white.cols() + 2, CvType.CV_8U);
             Core.compare(
-                    white,
-                    new Scalar(level),
-                    whiter.submat(1, white.rows() + 1, 1, white.cols() + 1),
-                    Core.CMP_GT);
+                    white, new Scalar(level), whiter.submat(1, white.rows() + 1, 1, white.cols() + 1), Core.CMP_GT);
             List<MatOfPoint> outlines = new ArrayList<>();
             Imgproc.findContours(
-                    whiter, outlines, new Mat(), Imgproc.RETR_EXTERNAL, Imgproc.CHAIN_APPROX_NONE,
+                    whiter,
+                    outlines,
+                    new Mat(),
+                    Imgproc.RETR_EXTERNAL,
+                    Imgproc.CHAIN_APPROX_NONE,
                     new org.opencv.core.Point(-1, -1));
             for (MatOfPoint outline : outlines) {
                 if (Imgproc.contourArea(outline) > LEAST_PART * white.total()) {

@@ -54,8 +54,7 @@ public record PhoneLens(
      * @param focalWithK2 likewise
      * @param k1WithK2 likewise
      */
-    public record Errors(
-            double focal, double k1, double k2, double focalWithK1, double focalWithK2, double k1WithK2) {
+    public record Errors(double focal, double k1, double k2, double focalWithK1, double focalWithK2, double k1WithK2) {
 
         /** @param covariance of (ln focal, k1, k2) */
         static Errors of(double[][] covariance) {
@@ -87,7 +86,9 @@ public record PhoneLens(
                 && hasShapeOf(photo)
                 && exifFocal35mm.isPresent() == photo.focal35mm().isPresent()
                 && (exifFocal35mm.isEmpty()
-                        || Math.abs(exifFocal35mm.getAsDouble() - photo.focal35mm().getAsDouble()) < SAME_FOCAL_MM);
+                        || Math.abs(exifFocal35mm.getAsDouble()
+                                        - photo.focal35mm().getAsDouble())
+                                < SAME_FOCAL_MM);
     }
 
     /** Whether a photo has the shape of those that it comes from, and so can be one of this lens. */

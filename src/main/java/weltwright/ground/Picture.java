@@ -17,10 +17,10 @@ import weltwright.photo.PhotoFormat;
 import weltwright.trouble.Trouble;
 
 /**
- * A photo decoded and turned upright, 8 bits a channel: brightness at each pixel, and colour. Most files hold colour for
- * four pixels at once only, as most sensors see it; of these it is read no finer, which takes half the time and a quarter
- * of the memory. Holds memory outside the Java heap until it is closed. What steps ask for that not all of them need is made
- * when it is first asked for, and kept.
+ * A photo decoded and turned upright, 8 bits a channel: brightness at each pixel, and colour. Most files hold colour
+ * for four pixels at once only, as most sensors see it; of these it is read no finer, which takes half the time and a
+ * quarter of the memory. Holds memory outside the Java heap until it is closed. What steps ask for that not all of them
+ * need is made when it is first asked for, and kept.
  */
 public final class Picture implements AutoCloseable {
     /** Brightness of blue, green and red: ITU-R BT.601, as JFIF 1.02 takes it. */
@@ -93,7 +93,9 @@ public final class Picture implements AutoCloseable {
 
     /** What OpenCV's libraries would have something to say about, or what nobody checked beforehand. */
     private static boolean isForJava(Photo photo) {
-        return photo.format() == PhotoFormat.TIFF || photo.format() == PhotoFormat.BMP || !photo.check().regular();
+        return photo.format() == PhotoFormat.TIFF
+                || photo.format() == PhotoFormat.BMP
+                || !photo.check().regular();
     }
 
     private static Mat decodedByJava(Photo photo) {
@@ -149,8 +151,8 @@ public final class Picture implements AutoCloseable {
     }
 
     /**
-     * The same with a pixel for four, their mean; of an odd row or column at the end there is nothing left. It goes with
-     * this picture, which alone is to be closed.
+     * The same with a pixel for four, their mean; of an odd row or column at the end there is nothing left. It goes
+     * with this picture, which alone is to be closed.
      */
     public synchronized Picture half() {
         if (half == null) {

@@ -33,7 +33,8 @@ public record PictureLight(double whiteLevel, double blackLevel, double burntPar
         for (double sum = histogram[black]; black < 255 && sum < EXTREME_PART; sum += histogram[black]) {
             black++;
         }
-        return new PictureLight(white, black, Arrays.stream(histogram, BURNT, 256).sum());
+        return new PictureLight(
+                white, black, Arrays.stream(histogram, BURNT, 256).sum());
     }
 
     /** Parts of the picture that have each level. */
@@ -45,8 +46,7 @@ public record PictureLight(double whiteLevel, double blackLevel, double burntPar
         Mat fours = whole.reshape(1, rows);
         Mat some = fours.colRange(0, grey.cols());
         Mat counts = new Mat();
-        Imgproc.calcHist(
-                List.of(some), new MatOfInt(0), new Mat(), counts, new MatOfInt(256), new MatOfFloat(0, 256));
+        Imgproc.calcHist(List.of(some), new MatOfInt(0), new Mat(), counts, new MatOfInt(256), new MatOfFloat(0, 256));
         float[] count = new float[256];
         counts.get(0, 0, count);
         double[] parts = new double[256];

@@ -9,8 +9,8 @@ import weltwright.geometry.Point;
 /**
  * How sharp a photo is, measured on what is known to be sharp and evenly toned: the ground's own print.
  *
- * @param blurPx by how much a sharp edge is smeared, as the standard deviation of a bell curve, in pixels; the median over
- *     the ground, and none where the print hardly shows
+ * @param blurPx by how much a sharp edge is smeared, as the standard deviation of a bell curve, in pixels; the median
+ *     over the ground, and none where the print hardly shows
  * @param contrast of the print, as a part of its lighter tone; the median, and none where there is no print to look at
  */
 public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
@@ -76,7 +76,9 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
         }
 
         private double end() {
-            return Arrays.stream(levels, levels.length * 7 / 10, levels.length).average().orElseThrow();
+            return Arrays.stream(levels, levels.length * 7 / 10, levels.length)
+                    .average()
+                    .orElseThrow();
         }
 
         double step() {

@@ -9,15 +9,15 @@ import weltwright.geometry.Point;
 /**
  * A rectangle whose corners were set by hand, made as sure as the picture allows.
  *
- * <p>Between two corners runs an edge. Where all four can be followed, and a view of a rectangle of such a size explains
- * them, they count and the corners do not: hundreds of places to a fraction of a pixel each, against four to a few.
- * Where they cannot, because the rectangle is of marks or the edges are worn or hidden, the four corners are all there
- * is.
+ * <p>Between two corners runs an edge. Where all four can be followed, and a view of a rectangle of such a size
+ * explains them, they count and the corners do not: hundreds of places to a fraction of a pixel each, against four to a
+ * few. Where they cannot, because the rectangle is of marks or the edges are worn or hidden, the four corners are all
+ * there is.
  */
 public final class RectangleFinder {
     /**
-     * How well a hand sets a corner, in pixels, as the standard deviation of one coordinate: the pointing, and that real
-     * corners are worn round. Common practice.
+     * How well a hand sets a corner, in pixels, as the standard deviation of one coordinate: the pointing, and that
+     * real corners are worn round. Common practice.
      */
     public static final double CORNER_SIGMA_PX = 2;
 
@@ -71,7 +71,9 @@ public final class RectangleFinder {
         Found byCorners = new Found(
                 IntStream.range(0, 4)
                         .mapToObj(k -> new Reference(
-                                SheetEdges.corners(told.widthMm(), told.heightMm()).get(k), corners.get(k)))
+                                SheetEdges.corners(told.widthMm(), told.heightMm())
+                                        .get(k),
+                                corners.get(k)))
                         .toList(),
                 false,
                 told.widthMm(),

@@ -8,9 +8,9 @@ import org.opencv.objdetect.Objdetect;
 import weltwright.geometry.Point;
 
 /**
- * The geometry of the printed sheet that a knife is photographed on: a ChArUco board (a chessboard with a square
- * marker in each white square) of which only the outer two rows and columns of squares are printed, a frame round a
- * plain working area.
+ * The geometry of the printed sheet that a knife is photographed on: a ChArUco board (a chessboard with a square marker
+ * in each white square) of which only the outer two rows and columns of squares are printed, a frame round a plain
+ * working area.
  *
  * <p>The layout is that of OpenCV's {@code CharucoBoard}, not its legacy form: the top left square is black; the white
  * squares, those inside the frame too, are counted row by row from the top left, and their ids run on from the sheet's

@@ -25,8 +25,8 @@ import weltwright.trouble.Trouble;
  * pixel.
  *
  * <p>Made for two families of parallel lines square to each other, each evenly spaced, lighter or darker than the
- * ground between them, some of them bolder; for a knife that hides part of it, numbers, scars, the ground's edge, and
- * a table around it. The steps:
+ * ground between them, some of them bolder; for a knife that hides part of it, numbers, scars, the ground's edge, and a
+ * table around it. The steps:
  *
  * <ol>
  *   <li>in a few patches of a reduced picture, guess at lattices ({@link LatticeSeed});
@@ -36,8 +36,8 @@ import weltwright.trouble.Trouble;
  * </ol>
  *
  * The pitch must be told: nothing in a picture tells a small ground seen from near from a large one seen from afar.
- * Each line that shows is taken to be one pitch from the next, bold or not. It stops at crossings in pixels; {@link
- * ViewSolver} makes a camera and a pose of them.
+ * Each line that shows is taken to be one pitch from the next, bold or not. It stops at crossings in pixels;
+ * {@link ViewSolver} makes a camera and a pose of them.
  */
 public final class RuledFinder {
     /**
@@ -46,8 +46,8 @@ public final class RuledFinder {
     public static final double STRETCH_SIGMA = 0.0005;
 
     /**
-     * Lines half a millimetre wide on a ground as large as a table are two pixels wide in such a picture; a finer one tells
-     * no more of where they are, as its pixels are as much noisier.
+     * Lines half a millimetre wide on a ground as large as a table are two pixels wide in such a picture; a finer one
+     * tells no more of where they are, as its pixels are as much noisier.
      */
     private static final int FINE_LONG_SIDE_PX = 1900;
 
@@ -63,8 +63,8 @@ public final class RuledFinder {
     private static final int SAMPLE = 150;
 
     /**
-     * The check must not hang on what is known of the lens, nor on where its axis lies, since the picture may be cropped:
-     * any phone's will do. Common practice.
+     * The check must not hang on what is known of the lens, nor on where its axis lies, since the picture may be
+     * cropped: any phone's will do. Common practice.
      */
     private static final double USUAL_FOCAL_PER_DIAGONAL = 27 / Math.hypot(36, 24);
 
@@ -107,8 +107,7 @@ public final class RuledFinder {
         private Found doubled() {
             List<Reference> doubled = crossings.stream()
                     .map(crossing -> new Reference(
-                            crossing.onGround(),
-                            crossing.pixel().times(2).plus(new Point(0.5, 0.5))))
+                            crossing.onGround(), crossing.pixel().times(2).plus(new Point(0.5, 0.5))))
                     .toList();
             return new Found(doubled, extent, linesLighter, 2 * lineWidthPx);
         }
@@ -131,10 +130,12 @@ public final class RuledFinder {
             Envelope box = extent.area().getEnvelopeInternal();
             List<Polyline> lines = new ArrayList<>();
             for (double x = Math.ceil(box.getMinX() / pitchMm) * pitchMm; x <= box.getMaxX(); x += pitchMm) {
-                inside(new Point(x, box.getMinY() - 1), new Point(x, box.getMaxY() + 1)).ifPresent(lines::add);
+                inside(new Point(x, box.getMinY() - 1), new Point(x, box.getMaxY() + 1))
+                        .ifPresent(lines::add);
             }
             for (double y = Math.ceil(box.getMinY() / pitchMm) * pitchMm; y <= box.getMaxY(); y += pitchMm) {
-                inside(new Point(box.getMinX() - 1, y), new Point(box.getMaxX() + 1, y)).ifPresent(lines::add);
+                inside(new Point(box.getMinX() - 1, y), new Point(box.getMaxX() + 1, y))
+                        .ifPresent(lines::add);
             }
             return new GroundSketch(lines, String.format(Locale.ROOT, "each square is %s", pitch(pitchMm)));
         }
@@ -168,14 +169,16 @@ public final class RuledFinder {
                         "Lay the mat or the paper flat, or use the printed reference sheet."));
     }
 
-    /** The same, or nothing where there is no such ground; with the unit of length for its pitch, where that is unknown. */
+    /**
+     * The same, or nothing where there is no such ground; with the unit of length for its pitch, where that is unknown.
+     */
     static Optional<Found> lookFor(Picture picture, double pitchMm) {
         return search(picture, pitchMm, pitchMm).flatMap(found -> found);
     }
 
     /**
-     * What is found in the picture halved, where that is fine enough; lines lie too close for it if the whole picture shows
-     * more.
+     * What is found in the picture halved, where that is fine enough; lines lie too close for it if the whole picture
+     * shows more.
      *
      * @return nothing where there is no lattice, or too small a one; and nothing in it where it is not evenly spaced
      */

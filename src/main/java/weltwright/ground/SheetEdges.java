@@ -61,8 +61,7 @@ final class SheetEdges {
                     return new GroundEdge(r.onGround().minus(across.times(0.5)), across, HALF_LENGTH_MM, false);
                 }))
                 .toList();
-        return new GroundFacts(
-                edges, references.size(), edges.isEmpty() ? references.size() : 4 * PaperEdge.PLACES);
+        return new GroundFacts(edges, references.size(), edges.isEmpty() ? references.size() : 4 * PaperEdge.PLACES);
     }
 
     static MatOfPoint2f cv(List<Point> points) {

@@ -33,8 +33,8 @@ import weltwright.trouble.Trouble;
  *   <li>find markers in a reduced picture (in the full one where that shows too few); their ids tell which sheet it is;
  *   <li>from the markers' corners, a homography that says where each chessboard corner must be;
  *   <li>leave out corners that do not look like one: the knife hides them, or they lie outside the picture;
- *   <li>move the rest to where the gradients round them meet (Förstner and Gülch 1987, as OpenCV's cornerSubPix), in
- *       a window that ends before the markers begin.
+ *   <li>move the rest to where the gradients round them meet (Förstner and Gülch 1987, as OpenCV's cornerSubPix), in a
+ *       window that ends before the markers begin.
  * </ol>
  *
  * It stops at corners in pixels; {@link ViewSolver} makes a camera and a pose of them.
@@ -43,7 +43,9 @@ public final class SheetFinder {
     /** Enough pixels for a marker to be read on the sheets and distances in use, few enough to be quick. */
     private static final int REDUCED_LONG_SIDE_PX = 1000;
 
-    /** A marker's cell on the reduced picture is smaller than this and a marker larger; so one threshold mostly does. */
+    /**
+     * A marker's cell on the reduced picture is smaller than this and a marker larger; so one threshold mostly does.
+     */
     private static final int THRESHOLD_WINDOW_PX = 13;
 
     /** Below this many markers the reduced picture is not trusted to have shown all there is. */
@@ -116,8 +118,8 @@ public final class SheetFinder {
             int across = sheet.squaresAcross();
             int down = sheet.squaresDown();
             int frame = ReferenceSheet.FRAME_SQUARES;
-            List<Polyline> lines = new ArrayList<>(List.of(
-                    box(scale, 0, 0, across, down), box(scale, frame, frame, across - frame, down - frame)));
+            List<Polyline> lines = new ArrayList<>(
+                    List.of(box(scale, 0, 0, across, down), box(scale, frame, frame, across - frame, down - frame)));
             for (int column = frame + 1; column < across - frame; column++) {
                 lines.add(line(scale, column, frame, column, down - frame));
             }
@@ -173,7 +175,10 @@ public final class SheetFinder {
                 sheet,
                 corners.stream()
                         .map(c -> new Reference(
-                                new Point(c.onGround().x() * scale.x(), c.onGround().y() * scale.y()), c.pixel()))
+                                new Point(
+                                        c.onGround().x() * scale.x(),
+                                        c.onGround().y() * scale.y()),
+                                c.pixel()))
                         .toList());
     }
 

@@ -58,12 +58,16 @@ final class Sighting {
     }
 
     private static Vector3 turning(double[] rotation, int k, Vector3 axis) {
-        return turned(rotation, k, TURN, axis).minus(turned(rotation, k, -TURN, axis)).times(0.5 / TURN);
+        return turned(rotation, k, TURN, axis)
+                .minus(turned(rotation, k, -TURN, axis))
+                .times(0.5 / TURN);
     }
 
     private static Vector3 turned(double[] rotation, int k, double more, Vector3 axis) {
         return axis.turned(new Vector3(
-                rotation[0] + (k == 0 ? more : 0), rotation[1] + (k == 1 ? more : 0), rotation[2] + (k == 2 ? more : 0)));
+                rotation[0] + (k == 0 ? more : 0),
+                rotation[1] + (k == 1 ? more : 0),
+                rotation[2] + (k == 2 ? more : 0)));
     }
 
     void see(Point place) {
@@ -90,8 +94,17 @@ final class Sighting {
         for (int k = 0; k < 3; k++) {
             Vector3 r = rightTurned[k];
             Vector3 t = upTurned[k];
-            moved(ROTATION + k, a * r.x() + b * t.x(), a * r.y() + b * t.y(), a * r.z() + b * t.z(), near, u, v,
-                    xByU, xByV, yByV);
+            moved(
+                    ROTATION + k,
+                    a * r.x() + b * t.x(),
+                    a * r.y() + b * t.y(),
+                    a * r.z() + b * t.z(),
+                    near,
+                    u,
+                    v,
+                    xByU,
+                    xByV,
+                    yByV);
         }
         moved(TRANSLATION, 1, 0, 0, near, u, v, xByU, xByV, yByV);
         moved(TRANSLATION + 1, 0, 1, 0, near, u, v, xByU, xByV, yByV);
@@ -101,7 +114,12 @@ final class Sighting {
                 (a * right.x() - b * up.x()) / 2,
                 (a * right.y() - b * up.y()) / 2,
                 (a * right.z() - b * up.z()) / 2,
-                near, u, v, xByU, xByV, yByV);
+                near,
+                u,
+                v,
+                xByU,
+                xByV,
+                yByV);
     }
 
     /**
@@ -110,7 +128,15 @@ final class Sighting {
      * @param near one over the place's depth
      */
     private void moved(
-            int k, double mx, double my, double mz, double near, double u, double v, double xByU, double xByV,
+            int k,
+            double mx,
+            double my,
+            double mz,
+            double near,
+            double u,
+            double v,
+            double xByU,
+            double xByV,
             double yByV) {
         double du = (mx - u * mz) * near;
         double dv = (my - v * mz) * near;

@@ -20,8 +20,7 @@ public record Vector3(double x, double y, double z) {
     }
 
     public Vector3 cross(Vector3 other) {
-        return new Vector3(
-                y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
+        return new Vector3(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
     }
 
     /** Its length, in the unit of its coordinates. */

@@ -45,12 +45,7 @@ public final class ViewSolver {
      * @param logStretchSigma its standard deviation
      */
     public record Solution(
-            View view,
-            double[][] covariance,
-            double pixelSigma,
-            int used,
-            double logStretch,
-            double logStretchSigma) {
+            View view, double[][] covariance, double pixelSigma, int used, double logStretch, double logStretchSigma) {
 
         /** Standard deviation of the focal length, as a part of it. */
         public double focalRelativeSigma() {
@@ -118,8 +113,7 @@ public final class ViewSolver {
         List<BundleFit> fits = Arrays.stream(steps)
                 .parallel()
                 .mapToObj(step -> new Camera(prior.focalPx() * Math.exp(step), cx, cy, prior.k1(), prior.k2()))
-                .map(camera -> new BundleFit(
-                        few, prior, stretchSigma, leastPixelSigma, BundleFit.starts(few, camera)))
+                .map(camera -> new BundleFit(few, prior, stretchSigma, leastPixelSigma, BundleFit.starts(few, camera)))
                 .map(fit -> fit.roughly(FAR_PX))
                 .toList();
         double least = Math.max(

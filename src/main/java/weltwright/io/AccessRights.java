@@ -28,7 +28,8 @@ final class AccessRights {
         }
         AclFileAttributeView acl = Files.getFileAttributeView(to, AclFileAttributeView.class);
         if (acl != null) {
-            acl.setAcl(Files.getFileAttributeView(from, AclFileAttributeView.class).getAcl());
+            acl.setAcl(
+                    Files.getFileAttributeView(from, AclFileAttributeView.class).getAcl());
             give(acl, Files.getOwner(from));
         }
     }

@@ -17,13 +17,13 @@ import java.util.Set;
 import weltwright.trouble.Trouble;
 
 /**
- * A file that is written whole or not at all: into a new file beside it, which takes its place when it is complete and on
- * the disk. Whatever goes wrong on the way, what was there before is still there, and nothing else is left behind for
- * long: see {@link UnfinishedFiles}.
+ * A file that is written whole or not at all: into a new file beside it, which takes its place when it is complete and
+ * on the disk. Whatever goes wrong on the way, what was there before is still there, and nothing else is left behind
+ * for long: see {@link UnfinishedFiles}.
  *
- * <p>What is replaced must be a file of the same kind that may be written to. The new one gets its permissions and, as far
- * as the system lets this user do that, its owner and group. Where the name is a symbolic link, the file that it leads to
- * is replaced and the link stays. Another name of the same file (a hard link) keeps the version before.
+ * <p>What is replaced must be a file of the same kind that may be written to. The new one gets its permissions and, as
+ * far as the system lets this user do that, its owner and group. Where the name is a symbolic link, the file that it
+ * leads to is replaced and the link stays. Another name of the same file (a hard link) keeps the version before.
  */
 public final class AtomicFile {
     private static final Set<PosixFilePermission> WRITE = EnumSet.of(
@@ -107,7 +107,9 @@ public final class AtomicFile {
     private void replace(Path target, TemporaryFile temporary, FileVersion written) throws IOException {
         try (SaveLock lock = SaveLock.take()) {
             FileVersion before = FileVersion.of(target);
-            if (before.sha256().isPresent() && expected.isPresent() && !expected.get().sameContent(before)) {
+            if (before.sha256().isPresent()
+                    && expected.isPresent()
+                    && !expected.get().sameContent(before)) {
                 throw new FileChanged(named);
             }
             if (before.sameContent(written)) {

@@ -13,11 +13,13 @@ public final class Backup {
 
     private Backup() {}
 
-    /** Where the version before is kept: {@code anouk.wwj.bak} for {@code anouk.wwj}; of a link, beside what it leads to. */
+    /**
+     * Where the version before is kept: {@code anouk.wwj.bak} for {@code anouk.wwj}; of a link, beside what it leads
+     * to.
+     */
     public static Path of(Path file) {
         Path kept = atEndOfLinks(file);
-        return kept.resolveSibling(
-                FileNames.beginning(String.valueOf(kept.getFileName()), List.of(ENDING)) + ENDING);
+        return kept.resolveSibling(FileNames.beginning(String.valueOf(kept.getFileName()), List.of(ENDING)) + ENDING);
     }
 
     private static Path atEndOfLinks(Path file) {

@@ -9,8 +9,8 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
- * A kind of file that the program writes, and how its first bytes tell that a file is of it. No file is written over one
- * of another kind.
+ * A kind of file that the program writes, and how its first bytes tell that a file is of it. No file is written over
+ * one of another kind.
  */
 public final class FileKind {
     private static final int HEAD_BYTES = 4096;

@@ -7,15 +7,15 @@ import java.nio.file.Path;
 import weltwright.trouble.Trouble;
 
 /**
- * Reads a file that somebody named. Whatever it turns out to be, reading it never waits for a pipe, never goes on without
- * end, and never takes more memory than a bound that the caller gives.
+ * Reads a file that somebody named. Whatever it turns out to be, reading it never waits for a pipe, never goes on
+ * without end, and never takes more memory than a bound that the caller gives.
  */
 public final class InputFile {
     private InputFile() {}
 
     /**
-     * Makes sure that it can be read: that it is there, is a file and no folder, pipe or device, and is no larger than it
-     * may be.
+     * Makes sure that it can be read: that it is there, is a file and no folder, pipe or device, and is no larger than
+     * it may be.
      *
      * @param example the name of a file such as is wanted, for the message
      * @throws Trouble that says which of these it is not
@@ -47,7 +47,8 @@ public final class InputFile {
     public static byte[] read(Path file, int greatestBytes, String example) {
         check(file, greatestBytes, example);
         try (InputStream in = Files.newInputStream(file)) {
-            // The bound is kept on what is read, too: files grow, and some that the system makes up say that they are empty.
+            // The bound is kept on what is read, too: files grow, and some that the system makes up say that they are
+            // empty.
             byte[] bytes = in.readNBytes(greatestBytes + 1);
             if (bytes.length > greatestBytes) {
                 throw tooLarge(file, greatestBytes, example);
@@ -59,7 +60,8 @@ public final class InputFile {
     }
 
     private static Trouble unreadable(Path file, IOException cause) {
-        return new Trouble(file + " cannot be read.", "Check that you may open it, or copy it to this computer.", cause);
+        return new Trouble(
+                file + " cannot be read.", "Check that you may open it, or copy it to this computer.", cause);
     }
 
     private static Trouble tooLarge(Path file, long greatestBytes, String example) {

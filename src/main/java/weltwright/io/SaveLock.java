@@ -11,8 +11,8 @@ import weltwright.trouble.DefectLog;
 
 /**
  * Held by one of the user's processes, and in it by one thread, while it looks whether a file is still what it was and
- * then replaces it: so of two that save one file at once, the second sees what the first did. Files are written before it
- * is taken, so that it is held for a moment only.
+ * then replaces it: so of two that save one file at once, the second sees what the first did. Files are written before
+ * it is taken, so that it is held for a moment only.
  */
 final class SaveLock implements AutoCloseable {
     private static final Path FILE = DefectLog.usual().file().resolveSibling("save.lock");
@@ -27,8 +27,8 @@ final class SaveLock implements AutoCloseable {
     }
 
     /**
-     * Waits for it. Where another process keeps it for ten seconds, or the user's own directory cannot be written to, it
-     * is done without: each file is still replaced whole.
+     * Waits for it. Where another process keeps it for ten seconds, or the user's own directory cannot be written to,
+     * it is done without: each file is still replaced whole.
      */
     static SaveLock take() {
         IN_PROCESS.lock();

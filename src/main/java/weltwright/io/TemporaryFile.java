@@ -22,8 +22,8 @@ import weltwright.trouble.Trouble;
 
 /**
  * A file on its way to take another's place. While it is being written its process holds a lock on it, which the system
- * takes away when the process ends, however it ends: by that {@link UnfinishedFiles} tells what was left behind from what
- * is at work. When the program is told to end, it takes its own away itself.
+ * takes away when the process ends, however it ends: by that {@link UnfinishedFiles} tells what was left behind from
+ * what is at work. When the program is told to end, it takes its own away itself.
  */
 final class TemporaryFile implements AutoCloseable {
     /** Locked is a byte behind the end of any file, since on Windows nobody else could read a locked one. */
@@ -54,8 +54,8 @@ final class TemporaryFile implements AutoCloseable {
     }
 
     /**
-     * A new, empty one in the folder of the file whose place it is to take. Where that is there already, nobody but this
-     * user may read the new one until it is given the same rights.
+     * A new, empty one in the folder of the file whose place it is to take. Where that is there already, nobody but
+     * this user may read the new one until it is given the same rights.
      */
     static TemporaryFile beside(Path target) throws IOException {
         boolean posix = target.getFileSystem().supportedFileAttributeViews().contains("posix");
@@ -82,8 +82,7 @@ final class TemporaryFile implements AutoCloseable {
             AT_WORK.add(path);
             UnfinishedFiles.note(path);
             try {
-                return FileChannel.open(
-                        path, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), rights);
+                return FileChannel.open(path, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), rights);
             } catch (IOException e) {
                 forget(path);
                 throw e;

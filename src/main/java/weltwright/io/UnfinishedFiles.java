@@ -14,10 +14,10 @@ import java.util.Set;
 import weltwright.trouble.DefectLog;
 
 /**
- * Temporary files that a process left behind because it was killed, or the power went. They are removed at the next save
- * into their folder, and at the next start of the program from wherever they are: each is noted in the user's own directory
- * while it is being written. One that another process is writing is locked, and stays. Never fails: what cannot be removed
- * is tried the next time.
+ * Temporary files that a process left behind because it was killed, or the power went. They are removed at the next
+ * save into their folder, and at the next start of the program from wherever they are: each is noted in the user's own
+ * directory while it is being written. One that another process is writing is locked, and stays. Never fails: what
+ * cannot be removed is tried the next time.
  */
 public final class UnfinishedFiles {
     private static final Path NOTES = DefectLog.usual().file().resolveSibling("unfinished");

@@ -85,7 +85,9 @@ public final class Fields {
 
     private Fields() {}
 
-    /** Irons are named by their pitch, or by how many stitches they make on an inch: "4 mm", "6 spi", "6 to the inch". */
+    /**
+     * Irons are named by their pitch, or by how many stitches they make on an inch: "4 mm", "6 spi", "6 to the inch".
+     */
     public static double readPitchMm(String typed) {
         String text = typed.strip().toLowerCase(Locale.ROOT);
         String count = text.replaceFirst("(spi|to the inch)$", "");

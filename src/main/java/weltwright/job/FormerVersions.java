@@ -9,8 +9,8 @@ import java.util.List;
 
 /**
  * What older versions of the program wrote as {@link JobDocument}, made into what this one would have written. Where an
- * older one did not know a choice, it stands as that version took it for granted; so the values here are written out, and
- * do not follow what is usual today.
+ * older one did not know a choice, it stands as that version took it for granted; so the values here are written out,
+ * and do not follow what is usual today.
  */
 final class FormerVersions {
     private static final double STRAP_WIDTH_OF_VERSION_6 = 25.4 * 5 / 8;
@@ -28,7 +28,8 @@ final class FormerVersions {
                 addShapingAndSheathParts(job);
             }
             if (version >= 1 && version <= 4 && job.path("trace") instanceof ObjectNode trace) {
-                // It claimed nothing of the blade's length but what the outline's error says, and never asked for the edge.
+                // It claimed nothing of the blade's length but what the outline's error says, and never asked for the
+                // edge.
                 trace.put("blade_length95", trace.path("error95").asDouble()).put("edge_sure", 1);
             }
             if (version >= 1 && version <= 5) {
@@ -66,7 +67,10 @@ final class FormerVersions {
         }
     }
 
-    /** Version 2 knew one grind, one handle, and of a sheath neither tilt, straps, throats nor other leather for the welt. */
+    /**
+     * Version 2 knew one grind, one handle, and of a sheath neither tilt, straps, throats nor other leather for the
+     * welt.
+     */
     private static void addShapingAndSheathParts(ObjectNode job) {
         if (job.path("measured") instanceof ObjectNode measured) {
             measured.put("grind", "full_flat").put("grind_height", 0).put("handle_squareness", 2.5);

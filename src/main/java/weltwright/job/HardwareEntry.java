@@ -8,7 +8,9 @@ import weltwright.sheath.Hardware;
 import weltwright.sheath.HardwareList;
 import weltwright.sheath.Ring;
 
-/** The hardware at hand in {@link JobDocument}, and in a file of its own ({@link HardwareFile}), under the same rules. */
+/**
+ * The hardware at hand in {@link JobDocument}, and in a file of its own ({@link HardwareFile}), under the same rules.
+ */
 @JsonNaming(SnakeCaseStrategy.class)
 record HardwareEntry(List<FastenerEntry> fasteners, List<RingEntry> rings) {
 

@@ -83,17 +83,42 @@ public record Job(
 
     /** A job with nothing in it yet, for a knife of a usual size and the standard sheath. */
     public static Job begin(LocalDate today) {
-        TraceSettings knife = new TraceSettings(
-                19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE, new GroundChoice.Any());
-        return new Job("", "", today, Optional.empty(), "", Optional.empty(), knife, Optional.empty(),
-                Optional.empty(), List.of(), List.of(), Optional.empty(), Shaping.usual(0.4),
+        TraceSettings knife =
+                new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE, new GroundChoice.Any());
+        return new Job(
+                "",
+                "",
+                today,
+                Optional.empty(),
+                "",
+                Optional.empty(),
+                knife,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Shaping.usual(0.4),
                 SheathSpec.standard(SheathKind.FOLDED));
     }
 
     /** The same for another order: whose knife it is, what it is called, when it is to be ready, what else was said. */
     public Job withOrder(String customer, String knifeName, Optional<LocalDate> due, String notes) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, spineOnLeft, shaping, spec);
+        return new Job(
+                customer,
+                knifeName,
+                begun,
+                due,
+                notes,
+                photo,
+                settings,
+                trace,
+                silhouette,
+                unsure,
+                calipers,
+                spineOnLeft,
+                shaping,
+                spec);
     }
 
     /** Another picture: what came out of the one before it goes, and what was measured and told of the knife in it. */
@@ -123,7 +148,8 @@ public record Job(
     public Job withSilhouette(Silhouette corrected) {
         Silhouette bent = asTold(corrected);
         List<Unsure> left = silhouette
-                .map(before -> unsure.stream().filter(u -> stays(u, before, bent)).toList())
+                .map(before ->
+                        unsure.stream().filter(u -> stays(u, before, bent)).toList())
                 .orElse(unsure);
         return withTracing(photo, settings, trace, Optional.of(bent), left, calipers);
     }
@@ -177,20 +203,59 @@ public record Job(
     }
 
     private Job withSpineTold(Optional<Boolean> spineOnLeft) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, spineOnLeft, shaping, spec);
+        return new Job(
+                customer,
+                knifeName,
+                begun,
+                due,
+                notes,
+                photo,
+                settings,
+                trace,
+                silhouette,
+                unsure,
+                calipers,
+                spineOnLeft,
+                shaping,
+                spec);
     }
 
     /** Another shape of what no photo shows; what came out of the photo stays. */
     public Job withShaping(Shaping shaping) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, spineOnLeft, shaping, spec);
+        return new Job(
+                customer,
+                knifeName,
+                begun,
+                due,
+                notes,
+                photo,
+                settings,
+                trace,
+                silhouette,
+                unsure,
+                calipers,
+                spineOnLeft,
+                shaping,
+                spec);
     }
 
     /** Another sheath for the same knife. */
     public Job withSpec(SheathSpec spec) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, spineOnLeft, shaping, spec);
+        return new Job(
+                customer,
+                knifeName,
+                begun,
+                due,
+                notes,
+                photo,
+                settings,
+                trace,
+                silhouette,
+                unsure,
+                calipers,
+                spineOnLeft,
+                shaping,
+                spec);
     }
 
     /** Whether somebody should look which side is the edge: the outline did not tell, and nobody has said it. */
@@ -206,7 +271,8 @@ public record Job(
     /** Whether more was corrected than where its guard is, which {@link #withGuardOf} can tell of another trace. */
     public boolean isCorrectedBesidesGuard() {
         return isCorrected()
-                && trace.map(traced -> !withoutGuard(asTold(traced.silhouette())).equals(withoutGuard(silhouette.get())))
+                && trace.map(traced ->
+                                !withoutGuard(asTold(traced.silhouette())).equals(withoutGuard(silhouette.get())))
                         .orElse(true);
     }
 
@@ -216,12 +282,17 @@ public record Job(
      */
     public Job withGuardOf(Job before) {
         Optional<Guard> found = before.trace.flatMap(traced -> guard(before.asTold(traced.silhouette())));
-        if (silhouette.isEmpty() || before.silhouette.isEmpty() || before.guard().equals(found)) {
+        if (silhouette.isEmpty()
+                || before.silhouette.isEmpty()
+                || before.guard().equals(found)) {
             return this;
         }
         double tip = before.silhouette.get().landmarks().tip().x();
         return withSilhouette(before.guard()
-                .map(told -> silhouette.get().withGuardFromTip(tip - told.front().x(), tip - told.back().x()))
+                .map(told -> silhouette
+                        .get()
+                        .withGuardFromTip(
+                                tip - told.front().x(), tip - told.back().x()))
                 .orElseGet(() -> withoutGuard(silhouette.get())));
     }
 
@@ -266,7 +337,20 @@ public record Job(
             Optional<Silhouette> silhouette,
             List<Unsure> unsure,
             List<Caliper> calipers) {
-        return new Job(customer, knifeName, begun, due, notes, photo, settings, trace, silhouette, unsure,
-                calipers, spineOnLeft, shaping, spec);
+        return new Job(
+                customer,
+                knifeName,
+                begun,
+                due,
+                notes,
+                photo,
+                settings,
+                trace,
+                silhouette,
+                unsure,
+                calipers,
+                spineOnLeft,
+                shaping,
+                spec);
     }
 }

@@ -140,7 +140,10 @@ record JobDocument(
             double grindHeight,
             double handleSquareness,
             double tipDrop,
-            @JsonProperty("focal_35mm") @JsonSetter(nulls = Nulls.SET) Double focal35mm,
+
+            @JsonProperty("focal_35mm") @JsonSetter(nulls = Nulls.SET)
+            Double focal35mm,
+
             Pair sheetScale,
             String ground,
             @JsonSetter(nulls = Nulls.SET) PhoneEntry phone) {
@@ -149,7 +152,9 @@ record JobDocument(
             return new Measured(
                     settings.handleThicknessMm(),
                     settings.spineThicknessMm(),
-                    settings.thickness().readings().stream().map(ThicknessEntry::of).toList(),
+                    settings.thickness().readings().stream()
+                            .map(ThicknessEntry::of)
+                            .toList(),
                     shaping.edgeThicknessMm(),
                     shaping.grind().kind(),
                     shaping.grind().heightMm(),
@@ -173,7 +178,9 @@ record JobDocument(
                     Fields.HANDLE_THICKNESS.checkedMm(handleThickness),
                     Fields.SPINE_THICKNESS.checkedMm(spineThickness),
                     Fields.TIP_DROP.checkedMm(tipDrop),
-                    focal35mm == null ? OptionalDouble.empty() : OptionalDouble.of(Fields.FOCAL_35MM.checked(focal35mm)),
+                    focal35mm == null
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(Fields.FOCAL_35MM.checked(focal35mm)),
                     new PrintScale(Fields.SHEET_SCALE.checked(sheetScale.x), Fields.SHEET_SCALE.checked(sheetScale.y)),
                     GroundChoice.parse(ground),
                     Optional.ofNullable(phone).map(PhoneEntry::lens),
@@ -239,7 +246,8 @@ record JobDocument(
                     new View(lens.camera(), rotation.vector(), translation.vector()),
                     new Plane(midPlaneHeight, midPlaneSlope.point()),
                     new Placement(onSheetAngle, onSheetShift.point()),
-                    new ErrorBudget(error95, errorParts.stream().map(ErrorPart::part).toList()),
+                    new ErrorBudget(
+                            error95, errorParts.stream().map(ErrorPart::part).toList()),
                     new LandmarkError(bladeLength95, edgeSure),
                     unsure.stream().map(UnsureEntry::unsure).toList(),
                     List.copyOf(notes));

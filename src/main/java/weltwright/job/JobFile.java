@@ -57,8 +57,8 @@ public final class JobFile {
     private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
     /**
-     * What may be replaced by a job: a zip file whose first entry is the document. The entry's name follows its signature
-     * and 26 bytes (APPNOTE.TXT 6.3.10, 4.3.7).
+     * What may be replaced by a job: a zip file whose first entry is the document. The entry's name follows its
+     * signature and 26 bytes (APPNOTE.TXT 6.3.10, 4.3.7).
      */
     public static final FileKind KIND = FileKind.of("a job", "^PK\\x03\\x04.{26}" + Pattern.quote(DOCUMENT));
 
@@ -154,8 +154,10 @@ public final class JobFile {
         } catch (Trouble trouble) {
             throw trouble;
         } catch (IOException | IllegalArgumentException e) {
-            throw new Trouble(file.getFileName() + " is not a job file, or is damaged.",
-                    "Open a copy of it, or begin the job again from its photo.", e);
+            throw new Trouble(
+                    file.getFileName() + " is not a job file, or is damaged.",
+                    "Open a copy of it, or begin the job again from its photo.",
+                    e);
         }
     }
 
@@ -172,7 +174,8 @@ public final class JobFile {
             throw new IOException("units " + tree.path("units"));
         }
         if (version.intValue() > JobDocument.VERSION) {
-            throw new Trouble(file.getFileName() + " was saved by a newer version of this program.",
+            throw new Trouble(
+                    file.getFileName() + " was saved by a newer version of this program.",
                     "Update the program to open it.");
         }
         return JSON.treeToValue(FormerVersions.upToDate(tree), JobDocument.class);
@@ -210,8 +213,7 @@ public final class JobFile {
         }
 
         @Override
-        public void serialize(Enum<?> value, JsonGenerator generator, SerializerProvider provider)
-                throws IOException {
+        public void serialize(Enum<?> value, JsonGenerator generator, SerializerProvider provider) throws IOException {
             generator.writeString(value.name().toLowerCase(Locale.ROOT));
         }
     }

@@ -11,15 +11,18 @@ import weltwright.ground.PhoneLens;
 import weltwright.photo.CameraModel;
 
 /**
- * A phone's lens in {@link JobDocument}, under the same rules, and in a {@link PhoneShelf}. Focal lengths in mm in 35 mm
- * terms; errors are standard errors, that of the focal length as a part of it.
+ * A phone's lens in {@link JobDocument}, under the same rules, and in a {@link PhoneShelf}. Focal lengths in mm in 35
+ * mm terms; errors are standard errors, that of the focal length as a part of it.
  */
 @JsonNaming(SnakeCaseStrategy.class)
 record PhoneEntry(
         String name,
         @JsonSetter(nulls = Nulls.SET) String make,
         @JsonSetter(nulls = Nulls.SET) String model,
-        @JsonProperty("exif_focal_35mm") @JsonSetter(nulls = Nulls.SET) Double exifFocal35mm,
+
+        @JsonProperty("exif_focal_35mm") @JsonSetter(nulls = Nulls.SET)
+        Double exifFocal35mm,
+
         double longOverShort,
         @JsonProperty("focal_35mm") double focal35mm,
         double k1,

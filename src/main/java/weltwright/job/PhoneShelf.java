@@ -35,13 +35,14 @@ public record PhoneShelf(Path folder) {
 
     /** Where programs of this system keep their settings. */
     public static PhoneShelf usual() {
-        return new PhoneShelf(
-                folder(System.getProperty("os.name"), System.getProperty("user.home"), System::getenv).resolve("phones"));
+        return new PhoneShelf(folder(System.getProperty("os.name"), System.getProperty("user.home"), System::getenv)
+                .resolve("phones"));
     }
 
     /**
-     * The directory for a program's settings: on Windows %APPDATA% (Known Folders), on macOS ~/Library/Application Support
-     * (File System Programming Guide), elsewhere $XDG_CONFIG_HOME or ~/.config (XDG Base Directory Specification 0.8).
+     * The directory for a program's settings: on Windows %APPDATA% (Known Folders), on macOS ~/Library/Application
+     * Support (File System Programming Guide), elsewhere $XDG_CONFIG_HOME or ~/.config (XDG Base Directory
+     * Specification 0.8).
      */
     static Path folder(String system, String home, UnaryOperator<String> environment) {
         String name = system.toLowerCase(Locale.ROOT);

@@ -100,9 +100,13 @@ record SheathEntry(
                         bulge,
                         Fields.FORMING_GIVE.checkedMm(formingGive)),
                 new WeltChoice(
-                        weltLayers == null ? OptionalInt.empty() : OptionalInt.of(Fields.WELT_LAYERS.checked(weltLayers)),
+                        weltLayers == null
+                                ? OptionalInt.empty()
+                                : OptionalInt.of(Fields.WELT_LAYERS.checked(weltLayers)),
                         Fields.WELT_INNER_MARGIN.checkedMm(weltInnerMargin),
-                        weltLeathers.stream().map(Fields.LEATHER_THICKNESS::checkedMm).toList(),
+                        weltLeathers.stream()
+                                .map(Fields.LEATHER_THICKNESS::checkedMm)
+                                .toList(),
                         weltInTwo),
                 new Stitching(
                         Fields.STITCH_MARGIN.checkedMm(stitchMargin),
@@ -118,7 +122,9 @@ record SheathEntry(
                                 leather(beltStrapLeather, Fields.BELT_STRAP_LEATHER))),
                 Optional.ofNullable(strap).map(StrapEntry::strap),
                 Fields.EASE.checkedMm(ease),
-                handleDepth == null ? Depth.AS_THE_KNIFE_WANTS : Depth.ofHandle(Fields.HANDLE_DEPTH.checkedMm(handleDepth)),
+                handleDepth == null
+                        ? Depth.AS_THE_KNIFE_WANTS
+                        : Depth.ofHandle(Fields.HANDLE_DEPTH.checkedMm(handleDepth)),
                 new Drain(Fields.DRAIN_HOLE.checkedMm(drainHole), drainEyelet),
                 hardware.list());
     }

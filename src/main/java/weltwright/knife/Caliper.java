@@ -12,7 +12,8 @@ import weltwright.measure.Length;
 import weltwright.trouble.Trouble;
 
 /**
- * A measure taken with a caliper on the knife itself, which is surer than any photo: the outline is bent to agree with it.
+ * A measure taken with a caliper on the knife itself, which is surer than any photo: the outline is bent to agree with
+ * it.
  *
  * <ul>
  *   <li>The length of the blade: the blade is drawn out between heel and tip, most half-way, where its sides run along
@@ -37,7 +38,10 @@ public record Caliper(OptionalDouble fromTipMm, double mm, double outlineMm) {
     private static final double AGREES_MM = 1e-7;
     private static final int MOST_ROUNDS = 60;
 
-    /** More than this part of a measure, and a millimetre, is no error of the outline but one of the photo or the typing. */
+    /**
+     * More than this part of a measure, and a millimetre, is no error of the outline but one of the photo or the
+     * typing.
+     */
     private static final double MOST_PART = 0.06;
 
     private static final double MOST_MM = 1;
@@ -148,7 +152,9 @@ public record Caliper(OptionalDouble fromTipMm, double mm, double outlineMm) {
     /** How far to one side a width is felt. */
     private double reach(double x, double tipX, int side, Silhouette s, List<Caliper> all) {
         double reach = REACH_MM;
-        for (double end : new double[] {tipX, s.landmarks().heel().x(), s.landmarks().spineStart().x()}) {
+        for (double end : new double[] {
+            tipX, s.landmarks().heel().x(), s.landmarks().spineStart().x()
+        }) {
             double away = side * (end - x);
             reach = away > 0 ? Math.min(reach, Math.max(LEAST_REACH_MM, away)) : reach;
         }

@@ -7,21 +7,21 @@ import java.util.function.DoubleUnaryOperator;
  * measured on both, in mm; kept is by how much each is greater on the side of positive y.
  *
  * <ul>
- *   <li>A handle is shaped for the fingers, which close round it from the edge side, in hollows and swells; the palm's side
- *       runs through more quietly.
+ *   <li>A handle is shaped for the fingers, which close round it from the edge side, in hollows and swells; the palm's
+ *       side runs through more quietly.
  *   <li>Where the edge begins there is a notch, a step or a finger's rest; the spine runs through smoothly.
  *   <li>The edge rises to the tip in a belly; most spines run straighter.
  * </ul>
  *
- * <p>No one of these holds for all knives: a wharncliffe's edge is straight and its spine bellied. Of the twelve knives with
- * one edge whose true outlines come with the project's photos and scenes, shaping is greater on the edge's side on all
- * twelve, the notch on ten, the belly on nine. From so few follows no more than Laplace's rule of succession allows: a sign
- * that held n times and failed m times will hold the next time with odds of n + 1 to m + 1. Signs are taken to be
- * independent.
+ * <p>No one of these holds for all knives: a wharncliffe's edge is straight and its spine bellied. Of the twelve knives
+ * with one edge whose true outlines come with the project's photos and scenes, shaping is greater on the edge's side on
+ * all twelve, the notch on ten, the belly on nine. From so few follows no more than Laplace's rule of succession
+ * allows: a sign that held n times and failed m times will hold the next time with odds of n + 1 to m + 1. Signs are
+ * taken to be independent.
  *
  * <p>The grind, which would tell, is not looked for. Of these twelve a line of it is to be seen on three, half to three
- * quarters of the way from the edge to the spine; on others it lies next to the edge (common practice). So it does not tell
- * by its place which side it belongs to, and by its brightness only to who knows the lamps.
+ * quarters of the way from the edge to the spine; on others it lies next to the edge (common practice). So it does not
+ * tell by its place which side it belongs to, and by its brightness only to who knows the lamps.
  *
  * @param shapingMm how much more the handle turns to and fro, as the height of a single bow that turns as much
  * @param notchMm how much deeper the outline falls in where the handle ends
@@ -54,7 +54,9 @@ public record EdgeSide(double shapingMm, double notchMm, double bellyMm, boolean
 
     private static final double BELLY_TO = 0.9;
 
-    /** Sides are alike where, over this part of a blade, its middle runs straight to the tip, to so much of its width. */
+    /**
+     * Sides are alike where, over this part of a blade, its middle runs straight to the tip, to so much of its width.
+     */
     private static final double ALIKE_FROM = 0.05;
 
     private static final double ALIKE_TO = 0.95;
@@ -109,7 +111,9 @@ public record EdgeSide(double shapingMm, double notchMm, double bellyMm, boolean
 
     private double logOdds(double sigmaMm) {
         double full = MEANT_MM + sigmaMm;
-        return SHAPING_ODDS * part(shapingMm / full) + NOTCH_ODDS * part(notchMm / full) + BELLY_ODDS * part(bellyMm / full);
+        return SHAPING_ODDS * part(shapingMm / full)
+                + NOTCH_ODDS * part(notchMm / full)
+                + BELLY_ODDS * part(bellyMm / full);
     }
 
     private static double part(double difference) {
@@ -117,8 +121,8 @@ public record EdgeSide(double shapingMm, double notchMm, double bellyMm, boolean
     }
 
     /**
-     * The sum of all turns of a side, whichever way, less what is narrower than a finger. An arc that turns by an angle over
-     * a length is that times an eighth of the length high.
+     * The sum of all turns of a side, whichever way, less what is narrower than a finger. An arc that turns by an angle
+     * over a length is that times an eighth of the length high.
      */
     private static double shaping(DoubleUnaryOperator side, double from, double to) {
         double turns = 0;

@@ -56,8 +56,10 @@ public record FrontStep(int onHandle, int onBlade) {
         if (sharp.isStep()) {
             return Optional.of(sharp.in(ring, above));
         }
-        // The rim of a thick front that stands proud of the blade, seen aslant, passes from one level to the other slowly.
-        // Where that is seen lying rather than upright, or half of the height is not where the side rises, it is a notch; a
+        // The rim of a thick front that stands proud of the blade, seen aslant, passes from one level to the other
+        // slowly.
+        // Where that is seen lying rather than upright, or half of the height is not where the side rises, it is a
+        // notch; a
         // mere kink feigns no more height than the sides' slopes make over the spread.
         double rim = sharp.rimMm(sides, above, bowMm);
         double spread = SPREAD_MM + rim;
@@ -103,7 +105,9 @@ public record FrontStep(int onHandle, int onBlade) {
             return Math.min(height, mostMm) >= LEAST_HEIGHT_MM && mostMm >= STEEP_PART * height;
         }
 
-        /** Over how much of the length an elliptic rim that is bowed by so much in its middle passes the step's height. */
+        /**
+         * Over how much of the length an elliptic rim that is bowed by so much in its middle passes the step's height.
+         */
         double rimMm(Sides sides, boolean above, double bowMm) {
             double middle = (above ? 1 : -1) * sides.middle(x - BEHIND_MM);
             double part = (bladeMm - middle) / (handleMm - middle);

@@ -4,7 +4,8 @@ package weltwright.knife;
  * How a blade is ground from its spine to its edge.
  *
  * @param kind the shape of the flats
- * @param heightMm how far up from the edge the grind reaches, for the kinds that end below the spine; else of no account
+ * @param heightMm how far up from the edge the grind reaches, for the kinds that end below the spine; else of no
+ *     account
  */
 public record Grind(Kind kind, double heightMm) {
     /** A wedge from edge to spine. */

@@ -4,8 +4,9 @@ import java.util.function.UnaryOperator;
 import weltwright.geometry.Point;
 
 /**
- * A guard, a bolster or a finger guard: a short part between blade and handle that stands out from both, so that the throat
- * of a sheath ends before it. Both points are points of the knife's outline; only where they are along the knife counts.
+ * A guard, a bolster or a finger guard: a short part between blade and handle that stands out from both, so that the
+ * throat of a sheath ends before it. Both points are points of the knife's outline; only where they are along the knife
+ * counts.
  *
  * @param front where it ends towards the tip
  * @param back where it ends towards the butt

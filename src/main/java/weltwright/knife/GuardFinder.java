@@ -9,26 +9,26 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Finds a guard by the shape of an outline alone: near where the handle ends, a side that stands out both from the blade
- * before it and from the handle behind it, and falls away to both within a short way.
+ * Finds a guard by the shape of an outline alone: near where the handle ends, a side that stands out both from the
+ * blade before it and from the handle behind it, and falls away to both within a short way.
  *
  * <ol>
- *   <li>On each side by itself, the place that stands out farthest is looked for within {@link #REACH_MM} of the handle's end.
- *       Its height is how far it stands out over the higher of its two feet: the least that the side comes down to
- *       within {@link #FEET_MM} before it and behind it.
- *   <li>It is a guard's if it is at least {@link #LEAST_HEIGHT_MM} high, and at half of that height no thicker, along the
- *       knife, than {@link #THICKEST_MM} and than {@link #THICK_PER_HEIGHT} times its height. That tells a guard from the
- *       swell of a handle that is shaped for the fingers, which rises over a finger's breadth. Nor
- *       does the side come back to half of that height within {@link #CHOIL_MM} before it, as a blade does behind a choil.
+ *   <li>On each side by itself, the place that stands out farthest is looked for within {@link #REACH_MM} of the
+ *       handle's end. Its height is how far it stands out over the higher of its two feet: the least that the side
+ *       comes down to within {@link #FEET_MM} before it and behind it.
+ *   <li>It is a guard's if it is at least {@link #LEAST_HEIGHT_MM} high, and at half of that height no thicker, along
+ *       the knife, than {@link #THICKEST_MM} and than {@link #THICK_PER_HEIGHT} times its height. That tells a guard
+ *       from the swell of a handle that is shaped for the fingers, which rises over a finger's breadth. Nor does the
+ *       side come back to half of that height within {@link #CHOIL_MM} before it, as a blade does behind a choil.
  *   <li>Each flank ends at its foot: the point of the side that lies farthest below the chord from the top of the flank
  *       to the end of the reach.
  *   <li>A guard reaches from the hindmost foot of both sides to the foremost.
  * </ol>
  *
- * <p>What it cannot find: a bolster that stands out across the flats alone, or less than leather gives; a guard that the
- * handle behind it is as wide as; one that rises gently from the handle over more than a finger's breadth. What it may take for a
- * guard: a short lip of the handle itself at its front. Such a lip is in a sheath's way as a guard is. All lengths are by
- * judgement, from no source; those who look at the outline may move what is found, or take it away.
+ * <p>What it cannot find: a bolster that stands out across the flats alone, or less than leather gives; a guard that
+ * the handle behind it is as wide as; one that rises gently from the handle over more than a finger's breadth. What it
+ * may take for a guard: a short lip of the handle itself at its front. Such a lip is in a sheath's way as a guard is.
+ * All lengths are by judgement, from no source; those who look at the outline may move what is found, or take it away.
  */
 public final class GuardFinder {
     /** A handle's end that colours tell may be the guard's back or its front. */
@@ -79,8 +79,10 @@ public final class GuardFinder {
         if (bumps.isEmpty()) {
             return Optional.empty();
         }
-        Bump front = bumps.stream().max((a, b) -> Double.compare(a.frontX, b.frontX)).orElseThrow();
-        Bump back = bumps.stream().min((a, b) -> Double.compare(a.backX, b.backX)).orElseThrow();
+        Bump front =
+                bumps.stream().max((a, b) -> Double.compare(a.frontX, b.frontX)).orElseThrow();
+        Bump back =
+                bumps.stream().min((a, b) -> Double.compare(a.backX, b.backX)).orElseThrow();
         return Optional.of(new Guard(finder.at(front.above, front.frontX), finder.at(back.above, back.backX)));
     }
 
@@ -136,8 +138,7 @@ public final class GuardFinder {
             return Optional.empty();
         }
         double thick = front.getAsDouble() - back.getAsDouble();
-        boolean risesAgain =
-                most(out, front.getAsDouble() + STEP_MM, x + CHOIL_MM) > top - height / 2;
+        boolean risesAgain = most(out, front.getAsDouble() + STEP_MM, x + CHOIL_MM) > top - height / 2;
         if (risesAgain || thick > THICKEST_MM || thick > THICK_PER_HEIGHT * height) {
             return Optional.empty();
         }

@@ -3,14 +3,14 @@ package weltwright.knife;
 import weltwright.geometry.SymmetricSystem;
 
 /**
- * Where one side of an outline passes from handle to blade, told by the line at which the handle is seen to end and by the
- * outline's own shape together.
+ * Where one side of an outline passes from handle to blade, told by the line at which the handle is seen to end and by
+ * the outline's own shape together.
  *
- * <p>The side is taken for two smooth pieces that meet, a parabola each: a corner and a mere change of curvature are both
- * places where one ends and the other begins. How likely a place is follows from how far the side
- * departs from the best two pieces that part there (a change point, by maximum likelihood) times how likely the line makes
- * it; what comes out is the mean and the standard deviation of that. Where the side runs through smoothly, only the line
- * tells; where the line is hardly seen, the corner.
+ * <p>The side is taken for two smooth pieces that meet, a parabola each: a corner and a mere change of curvature are
+ * both places where one ends and the other begins. How likely a place is follows from how far the side departs from the
+ * best two pieces that part there (a change point, by maximum likelihood) times how likely the line makes it; what
+ * comes out is the mean and the standard deviation of that. Where the side runs through smoothly, only the line tells;
+ * where the line is hardly seen, the corner.
  *
  * @param x in the outline's frame, in mm
  * @param sigmaMm its standard deviation
@@ -24,7 +24,9 @@ record HandleCorner(double x, double sigmaMm) {
     /** A lens rounds off what is this near to a corner. */
     private static final double ROUNDED_MM = 0.3;
 
-    /** What the outline of a good photo is known to, half of what it is off in 95 of 100 points; neighbours err alike. */
+    /**
+     * What the outline of a good photo is known to, half of what it is off in 95 of 100 points; neighbours err alike.
+     */
     private static final double NOISE_MM = 0.08;
 
     private static final double ALIKE_MM = 2;
@@ -38,8 +40,8 @@ record HandleCorner(double x, double sigmaMm) {
     private static final double SEARCH_MM = 0.6;
 
     /**
-     * The corner of a thick handle's outline may lie above or below the mid-plane, and then is seen farther on or back than
-     * the line meets the outline: by up to 0.7 of the bow, as a step is; this is the standard deviation of that.
+     * The corner of a thick handle's outline may lie above or below the mid-plane, and then is seen farther on or back
+     * than the line meets the outline: by up to 0.7 of the bow, as a step is; this is the standard deviation of that.
      */
     private static final double OFF_BY_BOW = 0.7 / Math.sqrt(3);
 

@@ -23,11 +23,7 @@ public record Knife(
 
     /** A knife of which no more is measured than its two thicknesses. */
     public Knife(
-            Outline outline,
-            Landmarks landmarks,
-            double spineThicknessMm,
-            double handleThicknessMm,
-            Shaping shaping) {
+            Outline outline, Landmarks landmarks, double spineThicknessMm, double handleThicknessMm, Shaping shaping) {
         this(outline, landmarks, spineThicknessMm, handleThicknessMm, shaping, ThicknessProfile.NONE);
     }
 

@@ -7,8 +7,8 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Where tip, heel and butt are likely to be on an outline, and on which side the edge is. Proposed, for the user to look
- * at: from the outline and from where the handle's material ends.
+ * Where tip, heel and butt are likely to be on an outline, and on which side the edge is. Proposed, for the user to
+ * look at: from the outline and from where the handle's material ends.
  *
  * @param tip index of a point of the outline
  * @param heel the same
@@ -30,8 +30,8 @@ public record LandmarkProposal(
         Optional<GuardAt> guard) {
 
     /**
-     * A step is looked for this far from where the handle is likely to end, and by this many standard deviations and this
-     * part of the bow besides: where a handle stands proud of the blade, the rim of its front makes the step.
+     * A step is looked for this far from where the handle is likely to end, and by this many standard deviations and
+     * this part of the bow besides: where a handle stands proud of the blade, the rim of its front makes the step.
      */
     private static final double STEP_SEARCH_MM = 0.6;
 
@@ -53,7 +53,8 @@ public record LandmarkProposal(
     public record GuardAt(int front, int back) {}
 
     /**
-     * @param ring the outline, counter-clockwise, x along the knife towards the tip, its points at about equal distances
+     * @param ring the outline, counter-clockwise, x along the knife towards the tip, its points at about equal
+     *     distances
      * @param sure the same without what may not be the knife's: what only that tells of the edge's side is not told
      * @param end where the handle is seen to end
      */
@@ -112,7 +113,8 @@ public record LandmarkProposal(
             double search = STEP_SEARCH_MM + SEARCH_SIGMAS * corner.sigmaMm() + SEARCH_BOW * end.bowMm();
             return FrontStep.find(ring, sides, above, corner.x(), search, end.bowMm())
                     .map(step -> new Start(step.onBlade(), Optional.of(step), STEP_SIGMA_MM))
-                    .orElseGet(() -> new Start(level(ring, sides, above, corner.x()), Optional.empty(), corner.sigmaMm()));
+                    .orElseGet(
+                            () -> new Start(level(ring, sides, above, corner.x()), Optional.empty(), corner.sigmaMm()));
         }
 
         /** The point of one side that is level with x. */
@@ -121,7 +123,8 @@ public record LandmarkProposal(
             int level = -1;
             for (int i = 0; i < points.size(); i++) {
                 Point p = points.get(i);
-                boolean nearer = level < 0 || Math.abs(p.x() - x) < Math.abs(points.get(level).x() - x);
+                boolean nearer = level < 0
+                        || Math.abs(p.x() - x) < Math.abs(points.get(level).x() - x);
                 level = p.y() > sides.middle(p.x()) == above && nearer ? i : level;
             }
             return level;

@@ -6,8 +6,8 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * The line along which a knife is measured: the middle line of its handle. The blade's own middle swings with its belly,
- * the handle's is straight on all but the most curved.
+ * The line along which a knife is measured: the middle line of its handle. The blade's own middle swings with its
+ * belly, the handle's is straight on all but the most curved.
  *
  * <p>Steps: the principal axis of the outline's area; the narrower end of the two is the tip; then a straight line
  * through the middles of the widths over the handle, which are taken to be the half of the knife that ends in the butt.

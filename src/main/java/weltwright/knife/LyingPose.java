@@ -6,9 +6,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
 /**
- * How a knife lies on its handle, as far as the thickness along the handle tells. It rests on the edge of the handle's convex
- * hull that is below its balance. Where that is, is known to a few centimetres; of the poses that this leaves open the most
- * level one is taken, since a tip that hangs lower is seen and told by whoever took the photo.
+ * How a knife lies on its handle, as far as the thickness along the handle tells. It rests on the edge of the handle's
+ * convex hull that is below its balance. Where that is, is known to a few centimetres; of the poses that this leaves
+ * open the most level one is taken, since a tip that hangs lower is seen and told by whoever took the photo.
  *
  * @param heelHeightMm of the mid-plane over the ground, at the heel
  * @param tipDropMm how much lower the mid-plane is at the tip; negative where it is higher

@@ -8,8 +8,8 @@ import weltwright.geometry.Point;
  *
  * @param xMm the station
  * @param part what is cut there
- * @param boundary counter-clockwise, in mm; the first coordinate of each point is the knife's y (towards the spine), the
- *     second its z (across the flats)
+ * @param boundary counter-clockwise, in mm; the first coordinate of each point is the knife's y (towards the spine),
+ *     the second its z (across the flats)
  */
 public record Section(double xMm, Part part, List<Point> boundary) {
 

@@ -10,8 +10,8 @@ import weltwright.geometry.Polyline;
  * The cross-sections of a knife: blade on the tip's side of the heel, handle on the other.
  *
  * <ul>
- *   <li>The blade has its {@link Grind}. The two flats keep their angle along the blade, so where it narrows towards its
- *       tip to less than the grind is high, the spine grows thin with it.
+ *   <li>The blade has its {@link Grind}. The two flats keep their angle along the blade, so where it narrows towards
+ *       its tip to less than the grind is high, the spine grows thin with it.
  *   <li>The handle is a super-ellipse as wide as the outline and as thick as the handle.
  *   <li>Where thicknesses were measured along the knife, both are as thick as these say ({@link ThicknessProfile}).
  * </ul>
@@ -36,8 +36,7 @@ public final class Sections {
         toMm = xs.getMax();
         double tip = knife.landmarks().tip().x();
         double overall = tip - fromMm;
-        handleThickness =
-                knife.thickness().ofHandle(knife.bladeLengthMm(), overall, knife.handleThicknessMm());
+        handleThickness = knife.thickness().ofHandle(knife.bladeLengthMm(), overall, knife.handleThicknessMm());
         bladeThickness = knife.thickness()
                 .ofBlade(
                         knife.bladeLengthMm(),
@@ -65,7 +64,8 @@ public final class Sections {
         Point from = points.get(points.size() - 1);
         for (Point to : points) {
             if ((from.x() <= xMm) != (to.x() <= xMm)) {
-                double y = from.towards(to, (xMm - from.x()) / (to.x() - from.x())).y();
+                double y =
+                        from.towards(to, (xMm - from.x()) / (to.x() - from.x())).y();
                 low = Math.min(low, y);
                 high = Math.max(high, y);
             }

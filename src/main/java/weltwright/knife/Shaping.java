@@ -5,8 +5,8 @@ package weltwright.knife;
  *
  * @param edgeThicknessMm thickness of the blade behind the edge; from 0 to the spine's
  * @param grind how the blade is ground
- * @param handleExponent how square the handle is in section: 2 is an ellipse, more is a slab with rounded corners, as in
- *     {@link SuperEllipse}
+ * @param handleExponent how square the handle is in section: 2 is an ellipse, more is a slab with rounded corners, as
+ *     in {@link SuperEllipse}
  */
 public record Shaping(double edgeThicknessMm, Grind grind, double handleExponent) {
     /** Between an ellipse and a rounded slab, as handles of wood mostly are. Common practice; no source. */

@@ -6,8 +6,8 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Where both sides of a knife's outline step in at the same place, as they do from a handle or a guard to a narrower blade.
- * Nothing in a picture of the blade makes that: not the border of what a polish mirrors, nor that of a coating.
+ * Where both sides of a knife's outline step in at the same place, as they do from a handle or a guard to a narrower
+ * blade. Nothing in a picture of the blade makes that: not the border of what a polish mirrors, nor that of a coating.
  *
  * @param ring the outline as {@link LandmarkProposal} takes it
  * @param sides of the ring
@@ -43,7 +43,8 @@ public record Shoulders(Polyline ring, Sides sides, double bowMm) {
     private Optional<FrontStep> inward(boolean above, double x, double searchMm) {
         double sign = above ? 1 : -1;
         return FrontStep.find(ring, sides, above, x, searchMm, bowMm)
-                .filter(step -> sign * ring.points().get(step.onHandle()).y() > sign * bladeCorner(step).y());
+                .filter(step -> sign * ring.points().get(step.onHandle()).y()
+                        > sign * bladeCorner(step).y());
     }
 
     private Point bladeCorner(FrontStep step) {

@@ -11,9 +11,9 @@ import weltwright.geometry.Polyline;
 import weltwright.trouble.Trouble;
 
 /**
- * A knife's outline in its mid-plane, as it lies and is seen from above: never mirrored. The heel, as it was proposed, is
- * on x = 0, x runs to the tip along the knife's long axis, y to the left of that, in mm. A heel that the user moves leaves
- * the frame where it is.
+ * A knife's outline in its mid-plane, as it lies and is seen from above: never mirrored. The heel, as it was proposed,
+ * is on x = 0, x runs to the tip along the knife's long axis, y to the left of that, in mm. A heel that the user moves
+ * leaves the frame where it is.
  *
  * @param outline counter-clockwise
  * @param landmarks in the same frame
@@ -24,8 +24,7 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
     private static final double SAME_CORNER_MM = 3;
 
     /** The knife with the spine up, whichever face it lay on; its thicknesses by caliper, in mm. */
-    public Knife knife(
-            double spineThicknessMm, double handleThicknessMm, Shaping shaping, ThicknessProfile thickness) {
+    public Knife knife(double spineThicknessMm, double handleThicknessMm, Shaping shaping, ThicknessProfile thickness) {
         return new Knife(
                 spineOnLeft ? outline : turnedOver(),
                 spineOnLeft ? landmarks : landmarks.map(Silhouette::acrossAxis),
@@ -47,9 +46,7 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
     /** The knife with edge and spine exchanged: what was taken for the one is the other. */
     public Silhouette withOtherSide() {
         return new Silhouette(
-                outline,
-                landmarks.withHeel(landmarks.spineStart()).withSpineStart(landmarks.heel()),
-                !spineOnLeft);
+                outline, landmarks.withHeel(landmarks.spineStart()).withSpineStart(landmarks.heel()), !spineOnLeft);
     }
 
     /** With a guard, or without one. */

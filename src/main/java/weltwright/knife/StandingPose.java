@@ -8,14 +8,16 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * How a knife stands upright on a flat ground: on its spine or on its edge, the flats on both sides. It rests on the edge of
- * its outline's convex hull that lies below its balance.
+ * How a knife stands upright on a flat ground: on its spine or on its edge, the flats on both sides. It rests on the
+ * edge of its outline's convex hull that lies below its balance.
  *
- * <p>Places are told by {@code along}, the distance on the ground from the heel's foot towards the tip, and by their height
- * over the ground, both in mm.
+ * <p>Places are told by {@code along}, the distance on the ground from the heel's foot towards the tip, and by their
+ * height over the ground, both in mm.
  */
 public final class StandingPose {
-    /** Knives balance about so far behind the heel. Common practice; where on a hull's edge it lies is of no account. */
+    /**
+     * Knives balance about so far behind the heel. Common practice; where on a hull's edge it lies is of no account.
+     */
     private static final double BALANCE_BEHIND_HEEL_MM = 15;
 
     private static final double STEP_MM = 0.5;
@@ -71,7 +73,9 @@ public final class StandingPose {
                 .map(this::downward)
                 .map(Point::coordinate)
                 .toArray(Coordinate[]::new);
-        Coordinate[] hull = new ConvexHull(points, outline.polygon().getFactory()).getConvexHull().getCoordinates();
+        Coordinate[] hull = new ConvexHull(points, outline.polygon().getFactory())
+                .getConvexHull()
+                .getCoordinates();
         Point[] lowest = null;
         for (int i = 0; i + 1 < hull.length; i++) {
             Coordinate a = hull[i].x < hull[i + 1].x ? hull[i] : hull[i + 1];

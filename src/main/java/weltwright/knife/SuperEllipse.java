@@ -14,8 +14,8 @@ import weltwright.geometry.Point;
 public record SuperEllipse(double halfWidth, double halfHeight, double exponent) {
 
     /**
-     * Points of the curve about a centre, counter-clockwise, dense where it is tightly curved. An ellipse's perimeter is
-     * met by 96 of them to within 2 parts in 10 000.
+     * Points of the curve about a centre, counter-clockwise, dense where it is tightly curved. An ellipse's perimeter
+     * is met by 96 of them to within 2 parts in 10 000.
      *
      * @param count how many; a multiple of 4 has the four ends of the axes among them
      */

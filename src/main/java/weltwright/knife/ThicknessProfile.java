@@ -8,22 +8,26 @@ import weltwright.measure.Length;
 import weltwright.trouble.Trouble;
 
 /**
- * How thick a knife is along its length, as far as that was measured. Places are told by their distance from the tip along
- * the knife, because a maker finds the tip without fail. A reading farther from the tip than the heel is one of the handle.
+ * How thick a knife is along its length, as far as that was measured. Places are told by their distance from the tip
+ * along the knife, because a maker finds the tip without fail. A reading farther from the tip than the heel is one of
+ * the handle.
  *
  * <p>Between two readings the thickness is interpolated linearly. Beyond them:
  *
  * <ul>
- *   <li>A handle keeps the thickness of its outermost reading to its end. Where no reading reaches the handle's greatest
- *       thickness, that stands half-way between the hindmost reading and the butt: a sheath that is too roomy can be used,
- *       one that is too tight cannot.
- *   <li>A blade has its spine's thickness at the heel. Between its foremost reading and its tip it runs out as its grind says.
+ *   <li>A handle keeps the thickness of its outermost reading to its end. Where no reading reaches the handle's
+ *       greatest thickness, that stands half-way between the hindmost reading and the butt: a sheath that is too roomy
+ *       can be used, one that is too tight cannot.
+ *   <li>A blade has its spine's thickness at the heel. Between its foremost reading and its tip it runs out as its
+ *       grind says.
  * </ul>
  *
  * @param readings from the tip to the butt, no two at one place, at most {@link #MOST}
  */
 public record ThicknessProfile(List<Reading> readings) {
-    /** So many readings tell a knife's profile; more of them would only follow the caliper's own error. Chosen by eye. */
+    /**
+     * So many readings tell a knife's profile; more of them would only follow the caliper's own error. Chosen by eye.
+     */
     public static final int MOST = 8;
 
     /** Nothing was measured but the two thicknesses that every knife has. */
@@ -110,7 +114,8 @@ public record ThicknessProfile(List<Reading> readings) {
      *
      * @param bladeMm from the tip to the heel
      * @param spineMm thickness of the spine at the heel
-     * @param byGrind what the spine's thickness and the grind give, from a distance from the tip in mm to a thickness in mm
+     * @param byGrind what the spine's thickness and the grind give, from a distance from the tip in mm to a thickness
+     *     in mm
      * @return the same, by the readings
      */
     public DoubleUnaryOperator ofBlade(double bladeMm, double spineMm, DoubleUnaryOperator byGrind) {
@@ -124,9 +129,8 @@ public record ThicknessProfile(List<Reading> readings) {
         }
         Reading first = known.get(0);
         double ratio = first.thicknessMm / Math.max(LEAST_BLADE_MM, byGrind.applyAsDouble(first.fromTipMm));
-        return fromTipMm -> fromTipMm < first.fromTipMm
-                ? ratio * byGrind.applyAsDouble(fromTipMm)
-                : between(known, fromTipMm);
+        return fromTipMm ->
+                fromTipMm < first.fromTipMm ? ratio * byGrind.applyAsDouble(fromTipMm) : between(known, fromTipMm);
     }
 
     private static double between(List<Reading> known, double fromTipMm) {

@@ -10,8 +10,9 @@ import weltwright.trouble.Trouble;
  *   <li>"19 mm", "1.9 cm", "0.75 in", with a decimal point or a decimal comma, which never groups thousands;
  *   <li>"3/4 in", "1 3/8\"", "1-3/8 in", "1⅜ in": fractions of an inch, whole and mixed;
  *   <li>"19": a bare number, in the unit that the caller says;
- *   <li>where it is leather, "8 oz" (8/64 in) and "7/8 oz" or "7-8 oz", which in the trade is a range from 7 to 8 oz and
- *       not a fraction: its middle. "1/8 oz" is refused: no side runs from 1 to 8 oz, and an eighth of an ounce is none.
+ *   <li>where it is leather, "8 oz" (8/64 in) and "7/8 oz" or "7-8 oz", which in the trade is a range from 7 to 8 oz
+ *       and not a fraction: its middle. "1/8 oz" is refused: no side runs from 1 to 8 oz, and an eighth of an ounce is
+ *       none.
  * </ul>
  *
  * <p>Digits may be those of any script.
@@ -39,7 +40,9 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
         return new LengthField(name, leastMm, greatestMm, true);
     }
 
-    /** What was typed, in mm; a bare number is taken as mm. Throws {@link Trouble} that names the field and the text. */
+    /**
+     * What was typed, in mm; a bare number is taken as mm. Throws {@link Trouble} that names the field and the text.
+     */
     public double readMm(String typed) {
         return readMm(typed, Unit.MILLIMETRE);
     }
@@ -84,7 +87,8 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
     }
 
     private Trouble outOfBounds(String given) {
-        return new Trouble("The " + name + " is given as " + given + ", which cannot be right.",
+        return new Trouble(
+                "The " + name + " is given as " + given + ", which cannot be right.",
                 "Give a length from " + bounds() + ".");
     }
 }

@@ -33,12 +33,12 @@ final class LengthReader {
     /** Bounded digits and no exponent: no reading can overflow, and no length of leather needs more. */
     private static final String DECIMAL = "\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15}";
 
-    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("(?<number>[\\d.,/\\-\\s]*[\\d.,])\\s*(?<unit>\\D*)");
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("(?<number>[\\d.,/\\-\\s]*[\\d.,])\\s*(?<unit>\\D*)");
     private static final Pattern PLAIN = Pattern.compile(DECIMAL);
     private static final Pattern FRACTION =
             Pattern.compile("(?:(?<whole>\\d{1,9})(?:\\s*-\\s*|\\s+))?(?<top>\\d{1,9})\\s*/\\s*(?<bottom>\\d{1,9})");
-    private static final Pattern RANGE =
-            Pattern.compile("(?<from>" + DECIMAL + ")\\s*[/-]\\s*(?<to>" + DECIMAL + ")");
+    private static final Pattern RANGE = Pattern.compile("(?<from>" + DECIMAL + ")\\s*[/-]\\s*(?<to>" + DECIMAL + ")");
     /** A side of leather is sold by its thinnest and thickest place, no more than so far apart. Common practice. */
     private static final double WIDEST_RANGE_OZ = 2;
 
@@ -58,7 +58,8 @@ final class LengthReader {
             throw new Trouble("The " + field.name() + " is empty.", example());
         }
         if (text.startsWith("-")) {
-            throw new Trouble("The " + field.name() + " is given as " + quoted(typed) + ", which is less than nothing.",
+            throw new Trouble(
+                    "The " + field.name() + " is given as " + quoted(typed) + ", which is less than nothing.",
                     example());
         }
         Matcher split = NUMBER_AND_UNIT.matcher(text);
@@ -72,8 +73,10 @@ final class LengthReader {
             throw unreadable();
         }
         if (unit == Unit.OUNCE && !field.leather()) {
-            throw new Trouble("The " + field.name() + " is given as " + quoted(typed)
-                    + ", but ounces measure the thickness of leather alone.", example());
+            throw new Trouble(
+                    "The " + field.name() + " is given as " + quoted(typed)
+                            + ", but ounces measure the thickness of leather alone.",
+                    example());
         }
         if (field.leather() && unitName.isEmpty() && number.contains("/")) {
             throw ambiguous(number);
@@ -91,8 +94,8 @@ final class LengthReader {
         }
         double bottom = decimal(fraction.group("bottom"));
         if (bottom == 0) {
-            throw new Trouble("The " + field.name() + " is given as " + quoted(typed) + ", which divides by nothing.",
-                    example());
+            throw new Trouble(
+                    "The " + field.name() + " is given as " + quoted(typed) + ", which divides by nothing.", example());
         }
         double whole = fraction.group("whole") == null ? 0 : decimal(fraction.group("whole"));
         double top = decimal(fraction.group("top"));
@@ -128,7 +131,8 @@ final class LengthReader {
             proposals.add(number + " in");
         }
         return new Trouble(
-                "The " + field.name() + " is given as " + quoted(typed) + ", which could be ounces or a part of an inch.",
+                "The " + field.name() + " is given as " + quoted(typed)
+                        + ", which could be ounces or a part of an inch.",
                 proposals.isEmpty() ? example() : "Write " + String.join(" or ", proposals) + ".");
     }
 
@@ -143,7 +147,9 @@ final class LengthReader {
 
     /** As typed on any keyboard, in one spelling: lower case, plain digits, dashes, fractions and inch marks. */
     private String plainLetters() {
-        String spaced = GLUED_FRACTION.matcher(typed == null ? "" : TypedDigits.ascii(typed)).replaceAll("$1 ");
+        String spaced = GLUED_FRACTION
+                .matcher(typed == null ? "" : TypedDigits.ascii(typed))
+                .replaceAll("$1 ");
         String text = Normalizer.normalize(spaced.replaceAll("[″”“]|''|′′|’’", "\""), Normalizer.Form.NFKC);
         return text.toLowerCase(Locale.ROOT)
                 .replace('⁄', '/') // what a single-character fraction comes apart with
@@ -160,9 +166,7 @@ final class LengthReader {
     }
 
     private String example() {
-        return field.leather()
-                ? "Write it like 3 mm, 1/8 in or 7/8 oz."
-                : "Write it like 12.5 mm, 0.5 in or 1 3/8 in.";
+        return field.leather() ? "Write it like 3 mm, 1/8 in or 7/8 oz." : "Write it like 12.5 mm, 0.5 in or 1 3/8 in.";
     }
 
     /** What was typed, between quotes, on one line and not longer than a line. */

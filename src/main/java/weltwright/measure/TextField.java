@@ -36,8 +36,8 @@ public record TextField(String name, int longest, boolean manyLines) {
     }
 
     /**
-     * The text without control characters and without halves of characters (unpaired surrogates). Line breaks of any system
-     * become line feeds; on one line they become spaces, and so do tabs.
+     * The text without control characters and without halves of characters (unpaired surrogates). Line breaks of any
+     * system become line feeds; on one line they become spaces, and so do tabs.
      */
     public String clean(String given) {
         StringBuilder clean = new StringBuilder();

@@ -14,7 +14,8 @@ import weltwright.sheath.Severity;
 import weltwright.sheath.WeltStack;
 
 /**
- * The sentences of each kind of {@link Advice}: the one place where they are worded, for paper, command line and window alike.
+ * The sentences of each kind of {@link Advice}: the one place where they are worded, for paper, command line and window
+ * alike.
  */
 public final class AdviceWords {
     private static final List<String> SMALL_NUMBERS = List.of("one", "two", "three", "four", "five", "six");
@@ -24,37 +25,55 @@ public final class AdviceWords {
     static {
         say(Advice.WeltThickness.class, AdviceWords::weltThickness);
         say(Advice.WeltAllRound.class, a -> "The blade cuts on both sides, so the welt runs all round.");
-        say(Advice.DrawnInArc.class, a -> text(
-                "The knife comes out with the least slack in an arc of %.0f mm radius, its handle swinging to the %s side.",
-                a.radiusMm(), of(a.towards())));
-        say(Advice.DrawnAslant.class, a -> text(
-                "The knife comes out with the least slack when it is drawn %.0f° towards the %s side.",
-                Math.toDegrees(a.turnRad()), of(a.towards())));
+        say(
+                Advice.DrawnInArc.class,
+                a -> text(
+                        "The knife comes out with the least slack in an arc of %.0f mm radius, its handle swinging to the %s side.",
+                        a.radiusMm(), of(a.towards())));
+        say(
+                Advice.DrawnAslant.class,
+                a -> text(
+                        "The knife comes out with the least slack when it is drawn %.0f° towards the %s side.",
+                        Math.toDegrees(a.turnRad()), of(a.towards())));
         say(Advice.NarrowStretch.class, AdviceWords::narrow);
-        say(Advice.EdgeNearStitches.class, a -> text(
-                "The edge passes within %.1f mm of the stitches, nearest at %s, and may cut them: make the welt inner margin"
-                        + " wider, so that at least %.0f mm are left.",
-                a.leastMm(), place(a.atMm()), a.safeMm()));
+        say(
+                Advice.EdgeNearStitches.class,
+                a -> text(
+                        "The edge passes within %.1f mm of the stitches, nearest at %s, and may cut them: make the welt inner margin"
+                                + " wider, so that at least %.0f mm are left.",
+                        a.leastMm(), place(a.atMm()), a.safeMm()));
         say(Advice.SeatedAtGuard.class, a -> "The throat lies before the guard, which stands on it.");
         say(Advice.HeldByStrap.class, a -> "The strap round the handle keeps the knife in.");
-        say(Advice.HeldByForm.class, a -> text(
-                "The sheath takes in %.0f mm of the handle. Formed to it, the leather lies against it over %.0f mm, and the"
-                        + " knife's widest part pushes it open by up to %.1f mm, of the %.1f mm that it gives: that holds the"
-                        + " knife.",
-                a.handleMm(), a.gripMm(), a.openedMm(), a.giveMm()));
-        say(Advice.HeldByFriction.class, a -> text(
-                "The sheath takes in %.0f mm of the handle, and holds it by friction over %.0f mm: form the leather to it,"
-                        + " and test how it holds.",
-                a.handleMm(), a.gripMm()));
-        say(Advice.LooseThroat.class, a -> text(
-                "The throat is %.1f mm wider than the knife in it, because wider parts must pass, and formed leather gives"
-                        + " by %.1f mm: plan a strap round the handle.",
-                a.byMm(), a.giveMm()));
-        say(Advice.HoldsBladeAlone.class, a -> "The sheath holds the blade alone: plan a strap round the handle, or let the"
-                + " sheath take in some of the handle where there is no guard.");
-        say(Advice.RivetsAgainstBlade.class, a -> "The rivets in the back lie against the blade: set their flat side inside,"
-                + " and glue thin leather over them.");
-        say(Advice.TiltLeftOut.class, a -> "A sheath that hangs on a ring hangs as its weight has it: the tilt is left out.");
+        say(
+                Advice.HeldByForm.class,
+                a -> text(
+                        "The sheath takes in %.0f mm of the handle. Formed to it, the leather lies against it over %.0f mm, and the"
+                                + " knife's widest part pushes it open by up to %.1f mm, of the %.1f mm that it gives: that holds the"
+                                + " knife.",
+                        a.handleMm(), a.gripMm(), a.openedMm(), a.giveMm()));
+        say(
+                Advice.HeldByFriction.class,
+                a -> text(
+                        "The sheath takes in %.0f mm of the handle, and holds it by friction over %.0f mm: form the leather to it,"
+                                + " and test how it holds.",
+                        a.handleMm(), a.gripMm()));
+        say(
+                Advice.LooseThroat.class,
+                a -> text(
+                        "The throat is %.1f mm wider than the knife in it, because wider parts must pass, and formed leather gives"
+                                + " by %.1f mm: plan a strap round the handle.",
+                        a.byMm(), a.giveMm()));
+        say(
+                Advice.HoldsBladeAlone.class,
+                a -> "The sheath holds the blade alone: plan a strap round the handle, or let the"
+                        + " sheath take in some of the handle where there is no guard.");
+        say(
+                Advice.RivetsAgainstBlade.class,
+                a -> "The rivets in the back lie against the blade: set their flat side inside,"
+                        + " and glue thin leather over them.");
+        say(
+                Advice.TiltLeftOut.class,
+                a -> "A sheath that hangs on a ring hangs as its weight has it: the tilt is left out.");
         say(Advice.PitchFitted.class, AdviceWords::pitchFitted);
     }
 
@@ -85,12 +104,16 @@ public final class AdviceWords {
 
     private static String weltThickness(Advice.WeltThickness advice) {
         String layers = layers(advice.welt());
-        String size = text("The welt is %s, %.1f mm in all", layers, advice.welt().thicknessMm());
+        String size =
+                text("The welt is %s, %.1f mm in all", layers, advice.welt().thicknessMm());
         String judged = advice.isThin()
-                ? text("%s, thinner than the blade with its %.1f mm: take more, lest the edge reach the stitches.",
+                ? text(
+                        "%s, thinner than the blade with its %.1f mm: take more, lest the edge reach the stitches.",
                         size, advice.bladeMm())
                 : advice.isThick()
-                        ? text("%s, twice the blade's %.1f mm or more: the blade rattles in it.", size, advice.bladeMm())
+                        ? text(
+                                "%s, twice the blade's %.1f mm or more: the blade rattles in it.",
+                                size, advice.bladeMm())
                         : text("%s; the blade is %.1f mm thick.", size, advice.bladeMm());
         return judged
                 + advice.nearer()
@@ -105,7 +128,9 @@ public final class AdviceWords {
         String noun = " layer";
         for (WeltStack.Sheets sheets : stack.sheets()) {
             String plural = noun.isEmpty() || sheets.count() == 1 ? noun : noun + "s";
-            layers.add(text("%s%s of %s mm", number(sheets.count()), plural, stack.told(sheets).replaceFirst("\\.0+$", "")));
+            layers.add(text(
+                    "%s%s of %s mm",
+                    number(sheets.count()), plural, stack.told(sheets).replaceFirst("\\.0+$", "")));
             noun = "";
         }
         return layers.toString();

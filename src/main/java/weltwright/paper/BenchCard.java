@@ -30,8 +30,8 @@ import weltwright.sheath.Seam;
 import weltwright.sheath.SideUp;
 
 /**
- * The pages that lie on the bench beside the leather: the sheath as it will be, what goes into it, which edges to finish
- * before it is assembled, what to do in which order, and what to beware of.
+ * The pages that lie on the bench beside the leather: the sheath as it will be, what goes into it, which edges to
+ * finish before it is assembled, what to do in which order, and what to beware of.
  */
 final class BenchCard {
     private static final double MARGIN_MM = 14;
@@ -111,15 +111,26 @@ final class BenchCard {
             flow.addProse(CardTitle.of(lettering, "Notes", "", widthMm), notes());
         }
         table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
-        table(flow, "Thread", "Saddle stitch: one thread for each seam, a needle at each of its ends. Thickness, needle and awl by rule of thumb.", threadColumns(),
+        table(
+                flow,
+                "Thread",
+                "Saddle stitch: one thread for each seam, a needle at each of its ends. Thickness, needle and awl by rule of thumb.",
+                threadColumns(),
                 thread());
-        table(flow, "Hardware", "Sizes as the list of hardware has them: compare with what you have.", hardwareColumns(),
+        table(
+                flow,
+                "Hardware",
+                "Sizes as the list of hardware has them: compare with what you have.",
+                hardwareColumns(),
                 hardware());
         warnings(flow);
-        table(flow, "Finish these edges before assembly",
+        table(
+                flow,
+                "Finish these edges before assembly",
                 "They are out of reach once the sheath is sewn. On the pattern: B, and an unbroken line inside the cut."
                         + " Sand between edger and slicker.",
-                edgeColumns(), edges());
+                edgeColumns(),
+                edges());
         if (cautionsBeforeTheWork) {
             flow.addTogether(cautions());
         }
@@ -133,8 +144,7 @@ final class BenchCard {
 
     private void table(CardFlow flow, String title, String below, List<Column> columns, List<CardRow> rows) {
         if (!rows.isEmpty()) {
-            flow.addTable(
-                    CardTitle.of(lettering, title, below, widthMm), CardRow.head(lettering, columns), rows);
+            flow.addTable(CardTitle.of(lettering, title, below, widthMm), CardRow.head(lettering, columns), rows);
         }
     }
 
@@ -149,12 +159,13 @@ final class BenchCard {
                 Column.numbers("mm", widthMm * 0.10),
                 Column.numbers("in", widthMm * 0.13));
         List<Block> beside = new ArrayList<>(List.of(CardRow.head(lettering, columns)));
-        pattern.sizes().forEach(size -> beside.add(row(
-                columns,
-                Kind.PLAIN,
-                size.name(),
-                number("%.1f", size.lengthMm()),
-                new Length(size.lengthMm()).inSixteenths().replace(" in", ""))));
+        pattern.sizes()
+                .forEach(size -> beside.add(row(
+                        columns,
+                        Kind.PLAIN,
+                        size.name(),
+                        number("%.1f", size.lengthMm()),
+                        new Length(size.lengthMm()).inSixteenths().replace(" in", ""))));
         List<Column> one = List.of(Column.words("what to watch for", widthMm * 0.52));
         beside.add(new Air(AIR_MM));
         beside.add(CardRow.head(lettering, one));

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Lays blocks one under another over as many pages as they take. Groups are kept whole: a title goes with what it stands
- * over.
+ * Lays blocks one under another over as many pages as they take. Groups are kept whole: a title goes with what it
+ * stands over.
  *
  * <p>A table that a page would take is kept whole too, or else begun where there is room for some of its rows.
  */
@@ -49,7 +49,8 @@ final class CardFlow {
     }
 
     /**
-     * Puts a table under its title: on one page, or over several with its head on each, title and head never left alone.
+     * Puts a table under its title: on one page, or over several with its head on each, title and head never left
+     * alone.
      */
     void addTable(CardTitle title, CardRow head, List<CardRow> rows) {
         List<Block> all = new ArrayList<>(List.of(title, head));

@@ -23,6 +23,7 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind, List<S
     private static final double AIR_MM = 1.1;
     /** From the words of one column to those of the next. */
     private static final double GAP_MM = 3;
+
     private static final Pen RULE = Pen.unbroken(0.1, Color.GRAY);
     private static final Pen HEAD_RULE = Pen.unbroken(0.3, Color.BLACK);
     private static final Color GREY = new Color(0x505050);
@@ -55,7 +56,6 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind, List<S
         static Column numbers(String name, double widthMm) {
             return new Column(name, widthMm, true);
         }
-
     }
 
     static CardRow head(Lettering lettering, List<Column> columns) {
@@ -113,9 +113,7 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind, List<S
         for (int i = 0; i < columns.size(); i++) {
             double y = upperLeft.y() - airOverMm() - size * Lettering.CAPITAL;
             for (String line : cells.get(i)) {
-                double indent = columns.get(i).numbers()
-                        ? roomMm(columns, i) - lettering.widthMm(line, size)
-                        : 0;
+                double indent = columns.get(i).numbers() ? roomMm(columns, i) - lettering.widthMm(line, size) : 0;
                 ink.write(line, new Point(x + indent, y), 0, size, kind == Kind.HEAD ? GREY : Color.BLACK);
                 y -= size * Lettering.LINE;
             }
@@ -138,8 +136,13 @@ record CardRow(List<Column> columns, List<List<String>> cells, Kind kind, List<S
 
     private void writeNote(Ink ink, Point upperLeft) throws IOException {
         double x = upperLeft.x()
-                + columns.stream().limit(noteColumn).mapToDouble(Column::widthMm).sum();
-        double y = upperLeft.y() - airOverMm() - SIZE_MM * Lettering.CAPITAL
+                + columns.stream()
+                        .limit(noteColumn)
+                        .mapToDouble(Column::widthMm)
+                        .sum();
+        double y = upperLeft.y()
+                - airOverMm()
+                - SIZE_MM * Lettering.CAPITAL
                 - SIZE_MM * Lettering.LINE * (cells.get(noteColumn).size() - 1);
         for (String line : note) {
             y -= HEAD_MM * Lettering.LINE;

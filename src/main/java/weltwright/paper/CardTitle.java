@@ -25,7 +25,10 @@ record CardTitle(String words, List<String> below, double widthMm) implements Bl
 
     @Override
     public double heightMm() {
-        return OVER_MM + SIZE_MM * Lettering.CAPITAL + UNDER_MM + below.size() * BELOW_MM * Lettering.LINE
+        return OVER_MM
+                + SIZE_MM * Lettering.CAPITAL
+                + UNDER_MM
+                + below.size() * BELOW_MM * Lettering.LINE
                 + (below.isEmpty() ? 0 : UNDER_MM);
     }
 

@@ -9,8 +9,9 @@ import weltwright.geometry.Point;
 import weltwright.measure.PrintScale;
 
 /**
- * The square to measure in the corner of each page, and in it, where it takes no room from the pieces, how to print, on the
- * first page what to do about a square that is not true, and what page this is: the job, the number, the pieces, and for a part of a large piece which part, with a map of all.
+ * The square to measure in the corner of each page, and in it, where it takes no room from the pieces, how to print, on
+ * the first page what to do about a square that is not true, and what page this is: the job, the number, the pieces,
+ * and for a part of a large piece which part, with a map of all.
  */
 final class CheckSquare {
     private static final double SIZE_MM = 2.6;
@@ -41,8 +42,7 @@ final class CheckSquare {
             write(
                     "Print at 100\u00a0%, not \"fit to page\", and measure this square. If it is not 50.0\u00a0mm both ways,"
                             + " tell the program what it measures, and print again.",
-                    SIZE_MM,
-                    5);
+                    SIZE_MM, 5);
         } else {
             write("Print at 100\u00a0% (actual size), then measure this square.", SIZE_MM, 2);
         }
@@ -82,12 +82,7 @@ final class CheckSquare {
         for (int i = 0; i < Math.min(mostLines, lines.size()); i++) {
             boolean leftOut = i == mostLines - 1 && lines.size() > mostLines;
             String line = leftOut ? lettering.cut(lines.get(i) + " " + lines.get(i + 1), width, size) : lines.get(i);
-            ink.write(
-                    line,
-                    new Point(corner.x() + INSET_MM, y - size * Lettering.CAPITAL),
-                    0,
-                    size,
-                    Color.BLACK);
+            ink.write(line, new Point(corner.x() + INSET_MM, y - size * Lettering.CAPITAL), 0, size, Color.BLACK);
             y -= size * Lettering.LINE;
         }
     }

@@ -11,7 +11,10 @@ import weltwright.bench.Edge;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
-/** What is drawn beside a cut to say what its edge is: a line close inside it, and a letter. The cut itself stays as it is. */
+/**
+ * What is drawn beside a cut to say what its edge is: a line close inside it, and a letter. The cut itself stays as it
+ * is.
+ */
 public final class EdgeLine {
     /** From the middle of the cut to that of the line beside it: 0.7 mm clear between them. */
     static final double INSIDE_MM = 1.2;

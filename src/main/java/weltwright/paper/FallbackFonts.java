@@ -19,11 +19,11 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Chooses the font for characters that {@link Lettering}'s own typeface lacks: of the fonts in this project the first that
- * has them, else of the fonts installed on this computer. A font is loaded when it is first needed.
+ * Chooses the font for characters that {@link Lettering}'s own typeface lacks: of the fonts in this project the first
+ * that has them, else of the fonts installed on this computer. A font is loaded when it is first needed.
  *
- * <p>Of the fonts in this project all scripts with more than some ten million readers are covered; where they came from and
- * under which licences is in {@code fonts/README.md} beside them.
+ * <p>Of the fonts in this project all scripts with more than some ten million readers are covered; where they came from
+ * and under which licences is in {@code fonts/README.md} beside them.
  */
 final class FallbackFonts {
     /** Outlines are taken at this size, so that one unit is a thousandth of an em. */
@@ -41,8 +41,12 @@ final class FallbackFonts {
     /** A font in this project, and the scripts that it is there for. */
     private enum Bundled {
         /** For its own letters with accents that no single character has. */
-        LIBERATION("/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf",
-                UnicodeScript.LATIN, UnicodeScript.GREEK, UnicodeScript.CYRILLIC, UnicodeScript.HEBREW),
+        LIBERATION(
+                "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf",
+                UnicodeScript.LATIN,
+                UnicodeScript.GREEK,
+                UnicodeScript.CYRILLIC,
+                UnicodeScript.HEBREW),
         ARABIC("fonts/NotoSansArabic-Regular.ttf", UnicodeScript.ARABIC),
         HEBREW("fonts/NotoSansHebrew-Regular.ttf", UnicodeScript.HEBREW),
         DEVANAGARI("fonts/NotoSansDevanagari-Regular.ttf", UnicodeScript.DEVANAGARI),
@@ -62,8 +66,12 @@ final class FallbackFonts {
         ARMENIAN("fonts/NotoSansArmenian-Regular.ttf", UnicodeScript.ARMENIAN),
         GEORGIAN("fonts/NotoSansGeorgian-Regular.ttf", UnicodeScript.GEORGIAN),
         KOREAN("fonts/GothicA1-Regular.ttf", UnicodeScript.HANGUL),
-        CHINESE_AND_JAPANESE("fonts/DroidSansFallbackFull.ttf",
-                UnicodeScript.HAN, UnicodeScript.HIRAGANA, UnicodeScript.KATAKANA, UnicodeScript.BOPOMOFO),
+        CHINESE_AND_JAPANESE(
+                "fonts/DroidSansFallbackFull.ttf",
+                UnicodeScript.HAN,
+                UnicodeScript.HIRAGANA,
+                UnicodeScript.KATAKANA,
+                UnicodeScript.BOPOMOFO),
         EMOJI("fonts/NotoEmoji-Regular.ttf", UnicodeScript.COMMON);
 
         private final String resource;
@@ -122,7 +130,8 @@ final class FallbackFonts {
         if (installed == null) {
             List<Font> fonts = new ArrayList<>();
             try {
-                for (Font font : GraphicsEnvironment.getLocalGraphicsEnvironment().getAllFonts()) {
+                for (Font font :
+                        GraphicsEnvironment.getLocalGraphicsEnvironment().getAllFonts()) {
                     fonts.add(font.deriveFont(UNITS_PER_EM));
                 }
             } catch (RuntimeException | Error e) {
@@ -137,7 +146,8 @@ final class FallbackFonts {
     /** Whether the font has outlines for all of the cluster; pictures of dots, as coloured emoji are, do not print. */
     private static boolean draws(Font font, String cluster) {
         boolean has = cluster.codePoints()
-                .allMatch(c -> font.canDisplay(c) || Character.getType(c) == Character.FORMAT || isVariationSelector(c));
+                .allMatch(
+                        c -> font.canDisplay(c) || Character.getType(c) == Character.FORMAT || isVariationSelector(c));
         if (!has) {
             return false;
         }

@@ -23,14 +23,14 @@ import weltwright.sheath.SheathedKnife;
 import weltwright.sheath.Size;
 
 /**
- * The sewn sheath seen from its face, tip down: put together from its flat pieces by laying the back, turned over, under the
- * face so that their stitch rows meet. What lies beyond a fold is left away. Leather that goes round the knife is
- * wider flat than sewn; so the whole is drawn together to the main sizes, where the pattern tells them. A strap that is
- * sewn or riveted to the back is laid there by its holes.
+ * The sewn sheath seen from its face, tip down: put together from its flat pieces by laying the back, turned over,
+ * under the face so that their stitch rows meet. What lies beyond a fold is left away. Leather that goes round the
+ * knife is wider flat than sewn; so the whole is drawn together to the main sizes, where the pattern tells them. A
+ * strap that is sewn or riveted to the back is laid there by its holes.
  *
  * @param face what one sees
- * @param behind what lies under it, the lowest first: the back, straps and the ring that they hang on; the belt loop looks
- *     out above the throat
+ * @param behind what lies under it, the lowest first: the back, straps and the ring that they hang on; the belt loop
+ *     looks out above the throat
  * @param before what lies over all that: a strap round the handle, and its snap
  * @param stitches of the main seam, on the face
  * @param knife its outline, where it lies in the sheath
@@ -91,9 +91,10 @@ record FinishedShape(
     /** The sewn sheath and the face have the same sizes, and so the same corner. */
     private static Polyline knife(SheathedKnife sheathed, double lengthMm, double widthMm) {
         Envelope sheath = sheathed.sheath().lineString().getEnvelopeInternal();
-        return sheathed.knife().map(p -> new Point(
-                (p.x() - sheath.getMinX()) * widthMm / sheath.getWidth(),
-                (p.y() - sheath.getMinY()) * lengthMm / sheath.getHeight()));
+        return sheathed.knife()
+                .map(p -> new Point(
+                        (p.x() - sheath.getMinX()) * widthMm / sheath.getWidth(),
+                        (p.y() - sheath.getMinY()) * lengthMm / sheath.getHeight()));
     }
 
     /** What of the knife is hidden by the face: parts of its outline. */
@@ -147,8 +148,10 @@ record FinishedShape(
     /** All on the same side of a line as a point. */
     private static Region side(Polyline line, Point within) {
         Point at = line.points().get(0);
-        Point along = line.points().get(line.points().size() - 1).minus(at).unit().times(FAR_MM);
-        Point away = along.cross(within.minus(at)) > 0 ? along.left() : along.left().times(-1);
+        Point along =
+                line.points().get(line.points().size() - 1).minus(at).unit().times(FAR_MM);
+        Point away =
+                along.cross(within.minus(at)) > 0 ? along.left() : along.left().times(-1);
         Point from = at.minus(along);
         Point to = at.plus(along);
         return Region.of(Polyline.closed(List.of(from, to, to.plus(away), from.plus(away))));

@@ -19,8 +19,8 @@ import weltwright.sheath.Ring;
 import weltwright.sheath.Seam;
 
 /**
- * The straps of a finished sheath, as they lie on it: those that are held on the back by its holes, what hangs from them on a
- * ring, and the strap round the handle.
+ * The straps of a finished sheath, as they lie on it: those that are held on the back by its holes, what hangs from
+ * them on a ring, and the strap round the handle.
  *
  * @param behind outlines in the frame of the back, the lowest first
  * @param round the strap round the handle, if there is one
@@ -37,8 +37,7 @@ record FinishedStraps(List<Polyline> behind, Optional<RoundHandle> round) {
      * @param endsOnLeft whether the loose end lies on the left, seen from the face
      * @param snap its snap
      */
-    record RoundHandle(
-            Point rivet, double overMm, double underMm, double widthMm, boolean endsOnLeft, Fastener snap) {}
+    record RoundHandle(Point rivet, double overMm, double underMm, double widthMm, boolean endsOnLeft, Fastener snap) {}
 
     static FinishedStraps of(Pattern pattern, Seam.Layer rear) {
         List<Polyline> behind = new ArrayList<>();
@@ -48,7 +47,9 @@ record FinishedStraps(List<Polyline> behind, Optional<RoundHandle> round) {
         joins.forEach(layers -> {
             Seam.Layer on = layers.get(0);
             Seam.Layer end = layers.get(layers.size() - 1);
-            if (on.piece().equals(rear.piece()) && !end.piece().equals(rear.piece()) && on.holes().size() > 1) {
+            if (on.piece().equals(rear.piece())
+                    && !end.piece().equals(rear.piece())
+                    && on.holes().size() > 1) {
                 UnaryOperator<Point> laid = laid(end.holes(), on.holes());
                 Piece strap = FinishedShape.piece(pattern, end);
                 hanging(pattern, strap, laid).forEach(behind::add);
@@ -78,7 +79,8 @@ record FinishedStraps(List<Polyline> behind, Optional<RoundHandle> round) {
         Polyline fold = foldNextTo(strap, strap.holes().get(0).centre()).map(laid);
         Polyline legFold = foldNextTo(hung, leg.holes().get(leg.holes().size() - 1));
         Point legUp = leg.holes().get(0).minus(leg.holes().get(leg.holes().size() - 1));
-        // The straps hang in the ring opposite each other. On a piece as it is laid before the maker, up is where the belt is.
+        // The straps hang in the ring opposite each other. On a piece as it is laid before the maker, up is where the
+        // belt is.
         Point middle = middle(fold);
         Point up = new Point(0, 1);
         double radius = ring.insideMm() / 2;
@@ -100,7 +102,8 @@ record FinishedStraps(List<Polyline> behind, Optional<RoundHandle> round) {
         return piece.marks().stream()
                 .filter(mark -> mark.kind() == Mark.Kind.FOLD)
                 .map(Mark::line)
-                .min((a, b) -> Double.compare(middle(a).distance(hole), middle(b).distance(hole)))
+                .min((a, b) ->
+                        Double.compare(middle(a).distance(hole), middle(b).distance(hole)))
                 .orElseThrow();
     }
 

@@ -8,8 +8,8 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * The finished sheath with its main sizes and the knife in it, what is hidden of that dashed; as large as there is room, and
- * not to scale.
+ * The finished sheath with its main sizes and the knife in it, what is hidden of that dashed; as large as there is
+ * room, and not to scale.
  *
  * @param widthMm of the whole
  * @param heightMm of the whole
@@ -21,7 +21,9 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
 
     private static final double FROM_SHAPE_MM = 4;
     private static final double ARROW_MM = 1.8;
-    /** Folds are drawn flat, and so a few millimetres too long; what differs by more lacks something that is not drawn. */
+    /**
+     * Folds are drawn flat, and so a few millimetres too long; what differs by more lacks something that is not drawn.
+     */
     private static final double DRAWN_WITHIN_MM = 12;
 
     private static final Color UNDER = new Color(0xE4E4E4);
@@ -37,9 +39,7 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
         Envelope box = shape.extentWithKnife();
         double scale = Math.min(
                 1,
-                Math.min(
-                        (widthMm - 2 * DIMENSION_MM) / box.getWidth(),
-                        (heightMm - DIMENSION_MM) / box.getHeight()));
+                Math.min((widthMm - 2 * DIMENSION_MM) / box.getWidth(), (heightMm - DIMENSION_MM) / box.getHeight()));
         double left = upperLeft.x() + (widthMm - scale * box.getWidth()) / 2;
         double top = upperLeft.y();
         Placing on = new Placing(box, scale, new Point(left, top));
@@ -80,7 +80,9 @@ record FinishedView(FinishedShape shape, double widthMm, double heightMm) implem
                     ink,
                     lettering,
                     new Point(beyond, lowerLeft.y()),
-                    new Point(beyond, on.point(new Point(0, shape.extent().getMaxY())).y()),
+                    new Point(
+                            beyond,
+                            on.point(new Point(0, shape.extent().getMaxY())).y()),
                     shape.withLoopMm(),
                     -1);
         }

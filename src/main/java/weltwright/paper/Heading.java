@@ -17,12 +17,16 @@ public record Heading(String customer, String knifeName, LocalDate date, String 
     /** Knife, customer and date, in a form that reads the same on both sides of the Atlantic (ISO 8601). */
     public String line() {
         return String.join(
-                " · ", Stream.of(knifeName, customer, date.toString()).filter(s -> !s.isBlank()).toList());
+                " · ",
+                Stream.of(knifeName, customer, date.toString())
+                        .filter(s -> !s.isBlank())
+                        .toList());
     }
 
     /** The name of a document. */
     public String title() {
-        List<String> known = Stream.of(knifeName, customer).filter(s -> !s.isBlank()).toList();
+        List<String> known =
+                Stream.of(knifeName, customer).filter(s -> !s.isBlank()).toList();
         return known.isEmpty() ? "Sheath pattern" : "Sheath pattern: " + String.join(", ", known);
     }
 }

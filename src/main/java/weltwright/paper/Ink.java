@@ -46,11 +46,10 @@ final class Ink implements AutoCloseable {
     }
 
     /** Begins a new last page of the document. */
-    static Ink onNewPage(
-            PDDocument document, Lettering lettering, double widthMm, double heightMm, PrintScale scale)
+    static Ink onNewPage(PDDocument document, Lettering lettering, double widthMm, double heightMm, PrintScale scale)
             throws IOException {
-        PDPage page = new PDPage(
-                new PDRectangle((float) (widthMm * POINTS_PER_MM), (float) (heightMm * POINTS_PER_MM)));
+        PDPage page =
+                new PDPage(new PDRectangle((float) (widthMm * POINTS_PER_MM), (float) (heightMm * POINTS_PER_MM)));
         document.addPage(page);
         PDPageContentStream stream = new PDPageContentStream(document, page);
         return new Ink(stream, lettering, scale, new Point(widthMm / 2, heightMm / 2));

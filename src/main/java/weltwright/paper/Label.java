@@ -17,15 +17,16 @@ import weltwright.geometry.Point;
  * @param widthMm of the box: that of the longest line
  * @param ringed whether a ring is drawn round it, as round a single letter
  */
-record Label(
-        List<String> lines, double sizeMm, Point centre, double angleRad, double widthMm, boolean ringed) {
+record Label(List<String> lines, double sizeMm, Point centre, double angleRad, double widthMm, boolean ringed) {
     private static final double RING = 1.5;
     private static final Pen RING_PEN = Pen.unbroken(0.15, Color.BLACK);
 
     static Label of(Lettering lettering, List<String> lines, double sizeMm, Point centre, double angleRad) {
         List<String> printable = lines.stream().map(lettering::printable).toList();
-        double width =
-                printable.stream().mapToDouble(line -> lettering.widthMm(line, sizeMm)).max().orElse(0);
+        double width = printable.stream()
+                .mapToDouble(line -> lettering.widthMm(line, sizeMm))
+                .max()
+                .orElse(0);
         return new Label(printable, sizeMm, centre, angleRad, width, false);
     }
 
@@ -40,7 +41,9 @@ record Label(
     }
 
     double heightMm() {
-        return ringed ? widthMm : sizeMm * (Lettering.CAPITAL + Lettering.DESCENT + Lettering.LINE * (lines.size() - 1));
+        return ringed
+                ? widthMm
+                : sizeMm * (Lettering.CAPITAL + Lettering.DESCENT + Lettering.LINE * (lines.size() - 1));
     }
 
     Polygon box() {
@@ -56,8 +59,8 @@ record Label(
     }
 
     /**
-     * A direction or its opposite, whichever is not upside down: from -75° exclusive to 105°, so that what stands upright
-     * reads from the right, as on a technical drawing (ISO 129-1, from memory), also where it leans a little.
+     * A direction or its opposite, whichever is not upside down: from -75° exclusive to 105°, so that what stands
+     * upright reads from the right, as on a technical drawing (ISO 129-1, from memory), also where it leans a little.
      */
     static double readable(double angleRad) {
         double turn = Math.floor((angleRad + Math.toRadians(75) - 1e-9) / Math.PI);

@@ -24,8 +24,8 @@ import weltwright.geometry.Polyline;
  *
  * <ol>
  *   <li>the name goes inside the piece, in letters as large as find room, as far from every line as it can;
- *   <li>a mark's label goes along its line, first close and in the middle, then further out; that of a place for another
- *       piece goes inside the place;
+ *   <li>a mark's label goes along its line, first close and in the middle, then further out; that of a place for
+ *       another piece goes inside the place;
  *   <li>where nothing is free inside, outside beside the piece.
  * </ol>
  */
@@ -38,6 +38,7 @@ final class LabelSpots {
     private static final double MARK_SIZE_MM = 2.4;
     /** Between a mark's line and its label; and where along the line it may stand: in the middle if it can. */
     private static final double[] MARK_DISTANCES_MM = {0.9, 1.5, 2.5, 4, 6};
+
     private static final double[] MARK_FRACTIONS = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1};
     /** From the cut to the middle of a letter that says what its edge is; negative outside. */
     private static final double[] LETTER_DISTANCES_MM = {-3, 4, 5.5, 7.5, -4.5, 10, -6, -8};
@@ -62,8 +63,8 @@ final class LabelSpots {
         // Segment by segment: a long row of stitches must not be looked at whole for each place tried.
         for (LineString line : lines) {
             for (int i = 0; i + 1 < line.getNumPoints(); i++) {
-                LineString segment = JTS.createLineString(
-                        new Coordinate[] {line.getCoordinateN(i), line.getCoordinateN(i + 1)});
+                LineString segment =
+                        JTS.createLineString(new Coordinate[] {line.getCoordinateN(i), line.getCoordinateN(i + 1)});
                 index.insert(segment.getEnvelopeInternal(), segment);
             }
         }
@@ -146,7 +147,8 @@ final class LabelSpots {
                 Point at = line.at(fraction * length);
                 Point inwards = direction(line, fraction * length).left();
                 Point centre = at.plus(inwards.times(off));
-                Label label = Label.of(lettering, List.of(letter), MARK_SIZE_MM, centre, 0).inRing();
+                Label label = Label.of(lettering, List.of(letter), MARK_SIZE_MM, centre, 0)
+                        .inRing();
                 if (off > 0 == isInside(label) && off < 0 == isOutside(label) && isFree(label)) {
                     return take(label);
                 }
@@ -240,8 +242,7 @@ final class LabelSpots {
         Envelope reach = piece.getEnvelopeInternal();
         reach.expandBy(words.widthMm(), 2 * words.heightMm());
         // Level with the far corner, beyond everything drawn: there is always room there.
-        Label best = words.movedTo(
-                new Point(reach.getMaxX() + words.widthMm(), reach.getMaxY() + words.heightMm()));
+        Label best = words.movedTo(new Point(reach.getMaxX() + words.widthMm(), reach.getMaxY() + words.heightMm()));
         Point middle = Point.of(near.getEnvelopeInternal().centre());
         IndexedFacetDistance toNear = new IndexedFacetDistance(near);
         double least = Double.POSITIVE_INFINITY;

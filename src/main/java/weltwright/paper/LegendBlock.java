@@ -24,14 +24,15 @@ record LegendBlock(String title, List<LineStyle> styles, int columns, double col
     private static final double SIZE_MM = 2.4;
     /** In a ring that stands clear of the next row's. */
     private static final double LETTER_MM = 2.0;
+
     private static final double ROW_MM = 3.8;
     private static final double SAMPLE_MM = 12;
     private static final double GAP_MM = 1.5;
     private static final int MOST_COLUMNS = 4;
 
     /**
-     * The ways to print a legend, the one liked best first: as one block, in one column or more; in two blocks, of the lines
-     * and of the edges, for smaller gaps between the pieces.
+     * The ways to print a legend, the one liked best first: as one block, in one column or more; in two blocks, of the
+     * lines and of the edges, for smaller gaps between the pieces.
      */
     static List<List<LegendBlock>> ways(Lettering lettering, List<LineStyle> styles) {
         List<LineStyle> edges = styles.stream().filter(LineStyle::isEdge).toList();

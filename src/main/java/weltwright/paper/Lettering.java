@@ -19,8 +19,8 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
  * The typeface of all that is printed, embedded in the document so that it looks the same on every printer: Liberation
- * Sans, which PDFBox carries with it. It has the Latin, Greek, Cyrillic and Hebrew letters that names are made of; words in
- * other scripts are drawn as outlines ({@link FallbackFonts}). A box stands for what no font has.
+ * Sans, which PDFBox carries with it. It has the Latin, Greek, Cyrillic and Hebrew letters that names are made of;
+ * words in other scripts are drawn as outlines ({@link FallbackFonts}). A box stands for what no font has.
  */
 final class Lettering {
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
@@ -122,8 +122,8 @@ final class Lettering {
     }
 
     /**
-     * The parts that a word may be broken into: itself where it fits; in scripts without spaces what lies between places
-     * where a line may break (Unicode Standard Annex 14); else as many characters as fit.
+     * The parts that a word may be broken into: itself where it fits; in scripts without spaces what lies between
+     * places where a line may break (Unicode Standard Annex 14); else as many characters as fit.
      */
     private List<String> unbreakable(String word, double widthMm, double sizeMm) {
         boolean spaceless = word.codePoints().anyMatch(c -> c >= 0x0E00);
@@ -152,9 +152,7 @@ final class Lettering {
     String cut(String text, double widthMm, double sizeMm) {
         String line = printable(text);
         String whole = fitting(line, widthMm, sizeMm);
-        return whole.length() == line.length()
-                ? line
-                : fitting(line, widthMm - widthMm("…", sizeMm), sizeMm) + "…";
+        return whole.length() == line.length() ? line : fitting(line, widthMm - widthMm("…", sizeMm), sizeMm) + "…";
     }
 
     /** The longest start of a printable line that is no wider than asked, in whole characters as a reader sees them. */

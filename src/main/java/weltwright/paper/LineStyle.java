@@ -5,12 +5,12 @@ import java.util.Locale;
 import weltwright.sheath.Mark;
 
 /**
- * The kinds of line on a pattern, told apart by their dashes and width, or by the shape drawn with them, so that a black and
- * white printer loses nothing.
+ * The kinds of line on a pattern, told apart by their dashes and width, or by the shape drawn with them, so that a
+ * black and white printer loses nothing.
  *
- * <p>All are black and at least {@value #NARROW_MM} mm wide, and dashes and gaps are long enough that a copier which blurs
- * by 0.15 mm and knows no grey keeps them. Widths of the series of ISO 128, wide to narrow as 2 to 1; parallel lines keep
- * its 0.7 mm between them (both from memory).
+ * <p>All are black and at least {@value #NARROW_MM} mm wide, and dashes and gaps are long enough that a copier which
+ * blurs by 0.15 mm and knows no grey keeps them. Widths of the series of ISO 128, wide to narrow as 2 to 1; parallel
+ * lines keep its 0.7 mm between them (both from memory).
  */
 public enum LineStyle {
     CUT("cut", Pen.unbroken(0.5, Color.BLACK)),

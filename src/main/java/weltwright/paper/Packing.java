@@ -49,8 +49,7 @@ public final class Packing {
             Point at = new Point(0, 0);
             for (double down : steps(slackY)) {
                 for (double right : steps(slackX)) {
-                    Point to = new Point(
-                            room.getMinX() - box.getMinX() + right, room.getMaxY() - box.getMaxY() - down);
+                    Point to = new Point(room.getMinX() - box.getMinX() + right, room.getMaxY() - box.getMaxY() - down);
                     shift(moved, to.minus(at));
                     at = to;
                     if (inside.covers(moved)) {
@@ -79,6 +78,8 @@ public final class Packing {
 
     private static double[] steps(double slack) {
         int n = (int) Math.ceil(slack / STEP_MM);
-        return IntStream.rangeClosed(0, n).mapToDouble(i -> n == 0 ? 0 : slack * i / n).toArray();
+        return IntStream.rangeClosed(0, n)
+                .mapToDouble(i -> n == 0 ? 0 : slack * i / n)
+                .toArray();
     }
 }

@@ -13,19 +13,20 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.geometry.Placement;
 
 /**
- * Shares a pattern out over as few pages as it finds. A piece that fits on a page is never cut, whichever way it must be
- * turned; several share a page where they fit; only what is larger than a page is shown in parts, each part overlapping
- * its neighbours by {@link TileGrid#OVERLAP_MM}. What must be read first stands on the first page.
+ * Shares a pattern out over as few pages as it finds. A piece that fits on a page is never cut, whichever way it must
+ * be turned; several share a page where they fit; only what is larger than a page is shown in parts, each part
+ * overlapping its neighbours by {@link TileGrid#OVERLAP_MM}. What must be read first stands on the first page.
  *
- * <p>Of several plans the one with the fewest pages is taken: pieces are laid first-fit in decreasing order of their length,
- * area or width, and what is read first is laid before them or after them.
+ * <p>Of several plans the one with the fewest pages is taken: pieces are laid first-fit in decreasing order of their
+ * length, area or width, and what is read first is laid before them or after them.
  */
 final class PagePlan {
     private static final GeometryFactory JTS = new GeometryFactory();
 
     private static final List<Comparator<PieceDrawing>> ORDERS = List.of(
             Comparator.comparingDouble(PagePlan::lengthMm).reversed(),
-            Comparator.<PieceDrawing>comparingDouble(piece -> piece.footprint().getArea()).reversed(),
+            Comparator.<PieceDrawing>comparingDouble(piece -> piece.footprint().getArea())
+                    .reversed(),
             Comparator.comparingDouble(PagePlan::widthMm).reversed());
 
     private final PageFrame empty;
@@ -36,12 +37,14 @@ final class PagePlan {
     }
 
     /**
-     * @param readFirst what stands on the first page, in the ways that it may be printed, the one liked best first: each
-     *     some blocks that together fit on a page
+     * @param readFirst what stands on the first page, in the ways that it may be printed, the one liked best first:
+     *     each some blocks that together fit on a page
      */
     static PagePlan of(PageFrame empty, List<PieceDrawing> pieces, List<? extends List<? extends Block>> readFirst) {
         double freeMm2 = empty.free().getArea();
-        double piecesMm2 = pieces.stream().mapToDouble(piece -> piece.footprint().getArea()).sum();
+        double piecesMm2 = pieces.stream()
+                .mapToDouble(piece -> piece.footprint().getArea())
+                .sum();
         double fewest = Math.max(1, Math.ceil(piecesMm2 / freeMm2));
         PagePlan best = null;
         for (boolean wordsFirst : new boolean[] {true, false}) {
@@ -113,7 +116,10 @@ final class PagePlan {
         page.lay(piece, place, Packing.moved(piece.footprint(), place));
     }
 
-    /** On the first page that has room for all of it, which then comes first; else on a page of its own before the others. */
+    /**
+     * On the first page that has room for all of it, which then comes first; else on a page of its own before the
+     * others.
+     */
     private void addInFront(List<? extends List<? extends Block>> ways) {
         for (PlannedPage page : pages) {
             Optional<PlannedPage> with = with(ways, page);

@@ -3,8 +3,8 @@ package weltwright.paper;
 import weltwright.measure.PrintScale;
 
 /**
- * The paper that a pattern is printed on, upright. Sizes: ISO 216 for A4 and A3; ANSI/ASME Y14.1 for Letter (A) and Tabloid
- * (B).
+ * The paper that a pattern is printed on, upright. Sizes: ISO 216 for A4 and A3; ANSI/ASME Y14.1 for Letter (A) and
+ * Tabloid (B).
  */
 public enum PaperSize {
     A4("A4", 210, 297),

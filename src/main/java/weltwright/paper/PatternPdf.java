@@ -25,8 +25,8 @@ import weltwright.sheath.Piece;
 
 /**
  * A pattern as a PDF, true to size. Each page carries a square of 50 mm to check, bars in millimetres and inches along
- * two margins, the job, and its number. The meaning of the lines stands on the first page; the job's notes
- * and the cautions on the bench card, or without one beside the pieces or on pages of their own.
+ * two margins, the job, and its number. The meaning of the lines stands on the first page; the job's notes and the
+ * cautions on the bench card, or without one beside the pieces or on pages of their own.
  *
  * <p>For a printer that does not print true, measure a print's square, and say by {@link PrintScale} what 1 mm came out
  * as: the next print is then true on that printer.
@@ -35,9 +35,10 @@ public final class PatternPdf {
     /** What may be replaced by such a file. */
     public static final FileKind KIND = TruePdf.KIND;
 
-    private static final String JOINING = "A piece that is larger than a page runs over several. Cut one page along the dotted"
-            + " line, lay it over the other, cross on cross, and stick them together. The map in the square tells which page"
-            + " goes where.";
+    private static final String JOINING =
+            "A piece that is larger than a page runs over several. Cut one page along the dotted"
+                    + " line, lay it over the other, cross on cross, and stick them together. The map in the square tells which page"
+                    + " goes where.";
 
     /** So many unprintable characters are told by name. */
     private static final int MISSING_NAMED = 8;
@@ -60,9 +61,7 @@ public final class PatternPdf {
         TruePdf.write(bytes(pattern, Optional.empty(), heading, paper, scale), file);
     }
 
-    /**
-     * What of the heading cannot be printed, in a sentence for the user: a box stands for it. Empty where all can.
-     */
+    /** What of the heading cannot be printed, in a sentence for the user: a box stands for it. Empty where all can. */
     public static Optional<String> unprintable(Heading heading) {
         try (PDDocument document = new PDDocument()) {
             Lettering lettering = Lettering.in(document);
@@ -88,9 +87,10 @@ public final class PatternPdf {
 
     /** The character and its number in Unicode, for terminals lack fonts too. */
     private static String named(String cluster) {
-        return cluster + cluster.codePoints()
-                .mapToObj(c -> String.format(Locale.ROOT, "U+%04X", c))
-                .collect(Collectors.joining(" ", " (", ")"));
+        return cluster
+                + cluster.codePoints()
+                        .mapToObj(c -> String.format(Locale.ROOT, "U+%04X", c))
+                        .collect(Collectors.joining(" ", " (", ")"));
     }
 
     /** The pattern for a printer, at actual size, with its bench card. */
@@ -111,17 +111,19 @@ public final class PatternPdf {
                     .toList();
             PagePlan laid = laid(paper, scale, pieces, legend(pattern, plan, lettering));
             if (laid.hasParts()) {
-                TextBlock.columns(lettering, "Pieces in parts", List.of(JOINING)).forEach(laid::add);
+                TextBlock.columns(lettering, "Pieces in parts", List.of(JOINING))
+                        .forEach(laid::add);
             }
             List<List<TextBlock>> cautions = TextBlock.columns(lettering, "Take care", Cautions.SHORT);
             if (plan.isPresent()) {
                 cautions.forEach(laid::addBesideOthers); // the card has them in any case
             } else {
-                TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading)).forEach(laid::add);
+                TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading))
+                        .forEach(laid::add);
                 cautions.forEach(laid::add);
             }
-            Optional<BenchCard> card =
-                    plan.map(p -> new BenchCard(lettering, pattern, p, heading, paper.ofCard().frame(scale)));
+            Optional<BenchCard> card = plan.map(p ->
+                    new BenchCard(lettering, pattern, p, heading, paper.ofCard().frame(scale)));
             List<PlannedPage> pages = laid.pages();
             int inAll = pages.size() + card.map(BenchCard::pageCount).orElse(0);
             for (int i = 0; i < pages.size(); i++) {
@@ -141,8 +143,7 @@ public final class PatternPdf {
     }
 
     /** From A3 on, each size of ISO 216 as long as two of the one before are wide. */
-    private static PagePlan onOnePage(
-            PrintScale scale, List<PieceDrawing> pieces, List<List<LegendBlock>> legend) {
+    private static PagePlan onOnePage(PrintScale scale, List<PieceDrawing> pieces, List<List<LegendBlock>> legend) {
         PagePlan plan = null;
         for (PageFrame size : List.of(
                 PageFrame.of(297, 420, scale),
@@ -158,7 +159,8 @@ public final class PatternPdf {
     }
 
     private static List<List<LegendBlock>> legend(Pattern pattern, Optional<BenchPlan> plan, Lettering lettering) {
-        return LegendBlock.ways(lettering, styles(pattern, plan.map(BenchPlan::edges).orElse(List.of())));
+        return LegendBlock.ways(
+                lettering, styles(pattern, plan.map(BenchPlan::edges).orElse(List.of())));
     }
 
     /** What a bench card says at greater length. */
@@ -166,13 +168,17 @@ public final class PatternPdf {
         List<String> job = new ArrayList<>();
         job.add(heading.line());
         for (Piece piece : pattern.pieces()) {
-            job.add(String.format(Locale.ROOT, "%s: cut %d from leather of %s mm.",
-                    piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
+            job.add(String.format(
+                    Locale.ROOT,
+                    "%s: cut %d from leather of %s mm.",
+                    piece.name(),
+                    piece.count(),
+                    PieceDrawing.millimetres(piece.thicknessMm())));
         }
         if (!pattern.sizes().isEmpty()) {
             job.add(pattern.sizes().stream()
-                    .map(size -> String.format(Locale.ROOT, "%s %s\u00a0mm",
-                            size.name(), PieceDrawing.millimetres(size.lengthMm())))
+                    .map(size -> String.format(
+                            Locale.ROOT, "%s %s\u00a0mm", size.name(), PieceDrawing.millimetres(size.lengthMm())))
                     .collect(Collectors.joining("; ", "When it is sewn: ", ".")));
         }
         pattern.advice().forEach(advice -> job.add(AdviceWords.line(advice)));

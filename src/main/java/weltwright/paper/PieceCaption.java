@@ -25,10 +25,12 @@ record PieceCaption(List<String> lines, List<Point> setOnTheKnife) {
         lines.add(capital(piece.name()));
         lines.add(String.format(Locale.ROOT, "cut %d · leather %.1f mm", piece.count(), piece.thicknessMm()));
         lines.add(SideUp.of(pattern, piece).words());
-        lines.add(String.join(" · ", Stream.of(hand(pattern), heading.knifeName(), heading.customer())
-                .map(PieceCaption::shortened)
-                .filter(words -> !words.isBlank())
-                .toList()));
+        lines.add(String.join(
+                " · ",
+                Stream.of(hand(pattern), heading.knifeName(), heading.customer())
+                        .map(PieceCaption::shortened)
+                        .filter(words -> !words.isBlank())
+                        .toList()));
         List<Point> setOnTheKnife = pattern.fastenings().stream()
                 .flatMap(fastening -> fastening.setOnTheKnife().stream())
                 .filter(layer -> layer.piece().equals(piece.name()))

@@ -30,6 +30,7 @@ record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometr
     private static final double HEAD_MM = 4;
     /** Between the rim of a stitch hole and the line of its row. */
     private static final double CLEAR_MM = 0.7;
+
     private static final double SHORTEST_STROKE_MM = 0.3;
     /** A hole this near to a row's line is on it. */
     private static final double ON_ROW_MM = 0.1;

@@ -26,14 +26,13 @@ final class RegisterMarks {
     static Envelope strip(Envelope window, Tile.Side side) {
         double overlap = TileGrid.OVERLAP_MM;
         return switch (side) {
-            case LEFT -> new Envelope(
-                    window.getMinX(), window.getMinX() + overlap, window.getMinY(), window.getMaxY());
-            case RIGHT -> new Envelope(
-                    window.getMaxX() - overlap, window.getMaxX(), window.getMinY(), window.getMaxY());
-            case LOWER -> new Envelope(
-                    window.getMinX(), window.getMaxX(), window.getMinY(), window.getMinY() + overlap);
-            case UPPER -> new Envelope(
-                    window.getMinX(), window.getMaxX(), window.getMaxY() - overlap, window.getMaxY());
+            case LEFT -> new Envelope(window.getMinX(), window.getMinX() + overlap, window.getMinY(), window.getMaxY());
+            case RIGHT ->
+                new Envelope(window.getMaxX() - overlap, window.getMaxX(), window.getMinY(), window.getMaxY());
+            case LOWER ->
+                new Envelope(window.getMinX(), window.getMaxX(), window.getMinY(), window.getMinY() + overlap);
+            case UPPER ->
+                new Envelope(window.getMinX(), window.getMaxX(), window.getMaxY() - overlap, window.getMaxY());
         };
     }
 

@@ -9,8 +9,8 @@ import java.util.Locale;
 import java.util.Optional;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.ReferenceSheet.Marker;
 import weltwright.ground.ReferenceSheet;
+import weltwright.ground.ReferenceSheet.Marker;
 import weltwright.io.FileKind;
 import weltwright.measure.PrintScale;
 
@@ -34,8 +34,9 @@ public final class SheetPdf {
 
     private static final String HOW_TO_PHOTOGRAPH = "Photograph from straight above, from as far away as fits: zoom in"
             + " rather than go near. Flat, even light, no flash. Knife inside the frame.";
-    private static final String HOW_TO_PRINT = "Print at actual size (100\u00a0%). Measure both bars from end line to end"
-            + " line, and tell the program.";
+    private static final String HOW_TO_PRINT =
+            "Print at actual size (100\u00a0%). Measure both bars from end line to end"
+                    + " line, and tell the program.";
     private static final double LARGEST_WORDS_MM = 2.6;
     private static final double WORDS_OFF_FRAME_MM = 2;
     private static final double BAR_NAME_MM = 2.6;
@@ -56,8 +57,8 @@ public final class SheetPdf {
 
     private static byte[] bytes(ReferenceSheet sheet) {
         return TruePdf.bytes("Reference sheet, " + sheet.pageName(), Optional.empty(), (document, lettering) -> {
-            try (Ink ink = Ink.onNewPage(
-                    document, lettering, sheet.pageWidthMm(), sheet.pageHeightMm(), PrintScale.TRUE)) {
+            try (Ink ink =
+                    Ink.onNewPage(document, lettering, sheet.pageWidthMm(), sheet.pageHeightMm(), PrintScale.TRUE)) {
                 new Drawing(sheet, ink, lettering).draw();
             }
         });
@@ -121,7 +122,8 @@ public final class SheetPdf {
 
         /** In the lowest squares of the working area. */
         private void drawBarAcross() throws IOException {
-            double y = sheet.gridPoint(0, sheet.squaresDown() - ReferenceSheet.FRAME_SQUARES).y();
+            double y = sheet.gridPoint(0, sheet.squaresDown() - ReferenceSheet.FRAME_SQUARES)
+                    .y();
             drawBar(new Point(0, y + BAR_IN * sheet.squareMm()), new Point(1, 0), sheet.squaresAcross());
         }
 
@@ -134,8 +136,8 @@ public final class SheetPdf {
         /**
          * A bar, and its length on its left side as seen along it.
          *
-         * @param squares of the board along it: where they are an even number, its middle is on a pale line, else half a
-         *     square from one
+         * @param squares of the board along it: where they are an even number, its middle is on a pale line, else half
+         *     a square from one
          */
         private void drawBar(Point middle, Point along, int squares) throws IOException {
             Point half = along.times(ReferenceSheet.BAR_MM / 2);

@@ -52,7 +52,9 @@ record TextBlock(String title, List<String> lines, double widthMm) implements Bl
     }
 
     private static List<TextBlock> shapes(Lettering lettering, String title, List<String> paragraphs) {
-        return COLUMNS_MM.stream().map(width -> of(lettering, title, paragraphs, width)).toList();
+        return COLUMNS_MM.stream()
+                .map(width -> of(lettering, title, paragraphs, width))
+                .toList();
     }
 
     static TextBlock of(Lettering lettering, String title, List<String> paragraphs, double widthMm) {
@@ -68,7 +70,8 @@ record TextBlock(String title, List<String> lines, double widthMm) implements Bl
 
     @Override
     public double heightMm() {
-        return TITLE_MM * Lettering.LINE * 1.2 + lines.stream().mapToDouble(TextBlock::lineMm).sum();
+        return TITLE_MM * Lettering.LINE * 1.2
+                + lines.stream().mapToDouble(TextBlock::lineMm).sum();
     }
 
     @Override

@@ -4,8 +4,8 @@ import java.awt.Shape;
 import java.util.List;
 
 /**
- * A line of text that is ready to be drawn, its parts from left to right. Lengths are in em, the size of the letters; y is
- * up from the base line.
+ * A line of text that is ready to be drawn, its parts from left to right. Lengths are in em, the size of the letters; y
+ * is up from the base line.
  *
  * @param parts in the order in which they are seen
  * @param widthEm of the whole

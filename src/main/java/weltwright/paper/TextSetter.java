@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 
 /**
  * Sets one line of text of any script: chooses the font of each character, puts right-to-left text in its order (the
- * Unicode bidirectional algorithm, as {@link Bidi} has it), and has what is not in the embedded typeface joined and placed
- * by Java's text layout (HarfBuzz).
+ * Unicode bidirectional algorithm, as {@link Bidi} has it), and has what is not in the embedded typeface joined and
+ * placed by Java's text layout (HarfBuzz).
  */
 final class TextSetter {
     /** An extended grapheme cluster. */
@@ -51,7 +51,9 @@ final class TextSetter {
 
     /** Whether a cluster can be drawn at all. */
     boolean draws(String cluster) {
-        return isInTypeface(cluster) || isInvisible(cluster) || FallbackFonts.covering(cluster).isPresent();
+        return isInTypeface(cluster)
+                || isInvisible(cluster)
+                || FallbackFonts.covering(cluster).isPresent();
     }
 
     private boolean isInTypeface(String cluster) {
@@ -126,12 +128,14 @@ final class TextSetter {
                 x += widthEm.applyAsDouble(text);
             } else {
                 char[] chars = stretch.text.toCharArray();
-                GlyphVector glyphs = stretch.font.get().layoutGlyphVector(
-                        FallbackFonts.UNHINTED,
-                        chars,
-                        0,
-                        chars.length,
-                        rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT);
+                GlyphVector glyphs = stretch.font
+                        .get()
+                        .layoutGlyphVector(
+                                FallbackFonts.UNHINTED,
+                                chars,
+                                0,
+                                chars.length,
+                                rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT);
                 parts.add(new TextLine.Outlines(x, stretch.text, glyphs.getOutline()));
                 x += glyphs.getGlyphPosition(glyphs.getNumGlyphs()).getX() / FallbackFonts.UNITS_PER_EM;
             }

@@ -23,8 +23,7 @@ import weltwright.geometry.Point;
  * @param upperLeft the upper left corner of the first window, in the turned piece's frame
  * @param spots those windows that have something in them
  */
-record TileGrid(
-        PieceDrawing piece, Envelope window, double directionRad, Point upperLeft, Set<Tile.Spot> spots) {
+record TileGrid(PieceDrawing piece, Envelope window, double directionRad, Point upperLeft, Set<Tile.Spot> spots) {
     static final double OVERLAP_MM = 10;
 
     /** Seams that run along a line of the piece are hard to join: this near to one counts as along it. */
@@ -46,16 +45,22 @@ record TileGrid(
         double slackX = columns * stepX + OVERLAP_MM - box.getWidth();
         double slackY = rows * stepY + OVERLAP_MM - box.getHeight();
 
-        double left = box.getMinX() - slackX * bestShare(lines, share -> seams(
-                columns, box.getMinX() - slackX * share, stepX)
-                .stream()
-                .map(x -> new Envelope(x - ALONG_MM, x + ALONG_MM, box.getMinY(), box.getMaxY()))
-                .toList());
-        double bottom = box.getMinY() - slackY * bestShare(lines, share -> seams(
-                rows, box.getMinY() - slackY * share, stepY)
-                .stream()
-                .map(y -> new Envelope(box.getMinX(), box.getMaxX(), y - ALONG_MM, y + ALONG_MM))
-                .toList());
+        double left = box.getMinX()
+                - slackX
+                        * bestShare(
+                                lines,
+                                share -> seams(columns, box.getMinX() - slackX * share, stepX).stream()
+                                        .map(x ->
+                                                new Envelope(x - ALONG_MM, x + ALONG_MM, box.getMinY(), box.getMaxY()))
+                                        .toList());
+        double bottom = box.getMinY()
+                - slackY
+                        * bestShare(
+                                lines,
+                                share -> seams(rows, box.getMinY() - slackY * share, stepY).stream()
+                                        .map(y ->
+                                                new Envelope(box.getMinX(), box.getMaxX(), y - ALONG_MM, y + ALONG_MM))
+                                        .toList());
         Point upperLeft = new Point(left, bottom + rows * stepY + OVERLAP_MM);
 
         Set<Tile.Spot> spots = new LinkedHashSet<>();

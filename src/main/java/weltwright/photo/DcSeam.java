@@ -6,8 +6,9 @@ import weltwright.geometry.OrderStatistic;
 
 /**
  * Finds the place in a JPEG scan from which on one component is shifted in level. The first coefficients of blocks are
- * stored as differences (ITU-T T.81, section F.1.1.5.1), so damage that leaves valid codes shifts all that follows by the
- * same amount. What is seen of it is a step along the border of a row of groups, the same over nearly all of the width.
+ * stored as differences (ITU-T T.81, section F.1.1.5.1), so damage that leaves valid codes shifts all that follows by
+ * the same amount. What is seen of it is a step along the border of a row of groups, the same over nearly all of the
+ * width.
  *
  * <p>An edge in what was photographed is no such step: it would have to run along the border of the groups to within a
  * block, over three quarters of the width, with the same step everywhere.
@@ -51,7 +52,9 @@ final class DcSeam {
                 double[] sorted = steps.clone();
                 double shift = OrderStatistic.median(sorted);
                 if (Math.abs(shift) >= LEAST_LEVELS * DC_PER_LEVEL) {
-                    long alike = Arrays.stream(steps).filter(s -> Math.abs(s - shift) <= even).count();
+                    long alike = Arrays.stream(steps)
+                            .filter(s -> Math.abs(s - shift) <= even)
+                            .count();
                     if (alike >= LEAST_PART * across) {
                         return OptionalInt.of(row);
                     }

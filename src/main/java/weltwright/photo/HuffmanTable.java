@@ -6,7 +6,9 @@ import java.util.Arrays;
 final class HuffmanTable {
     private static final int LONGEST = 16;
 
-    /** For each 16 bits that may come: the symbol, and the length of its code above it; 0 where there is no such code. */
+    /**
+     * For each 16 bits that may come: the symbol, and the length of its code above it; 0 where there is no such code.
+     */
     private final short[] byBits = new short[1 << LONGEST];
 
     private final int shortest;

@@ -1,6 +1,8 @@
 package weltwright.photo;
 
-/** The bits of one stretch of a JPEG scan, between markers: ITU-T T.81, sections F.1.2.3 (stuffed bytes) and F.2.2.5. */
+/**
+ * The bits of one stretch of a JPEG scan, between markers: ITU-T T.81, sections F.1.2.3 (stuffed bytes) and F.2.2.5.
+ */
 final class JpegBits {
     private final byte[] file;
     private final int end;

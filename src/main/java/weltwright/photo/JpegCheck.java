@@ -8,11 +8,11 @@ import java.util.Optional;
 /**
  * Reads through a JPEG file as a decoder does, without making a picture of it, and finds where its data are damaged.
  *
- * <p>Codes come one after the other without a gap, so behind damage all is read at the wrong place until the next restart
- * marker, if there is any. A code that is none shows that, but maybe long behind the damage; where codes fall into step
- * again, the data end too early or too late. So the damage may be anywhere between two restart markers; only where a file
- * is cut off, all before its end is right. Damage that leaves valid codes shifts the levels of all that follows, which
- * {@link DcSeam} finds where it is large; what it does within one block stays unseen.
+ * <p>Codes come one after the other without a gap, so behind damage all is read at the wrong place until the next
+ * restart marker, if there is any. A code that is none shows that, but maybe long behind the damage; where codes fall
+ * into step again, the data end too early or too late. So the damage may be anywhere between two restart markers; only
+ * where a file is cut off, all before its end is right. Damage that leaves valid codes shifts the levels of all that
+ * follows, which {@link DcSeam} finds where it is large; what it does within one block stays unseen.
  */
 final class JpegCheck {
     private final byte[] file;
@@ -115,7 +115,10 @@ final class JpegCheck {
     /** @return the place behind the scan's data */
     private int scan(int from, int to) {
         int count = file[from] & 0xFF;
-        if (frame == null || to - from < 4 + 2 * count || count < 1 || count > frame.components().size()) {
+        if (frame == null
+                || to - from < 4 + 2 * count
+                || count < 1
+                || count > frame.components().size()) {
             throw new IllegalArgumentException("a damaged scan");
         }
         int first = file[from + 1 + 2 * count] & 0xFF;
@@ -164,7 +167,9 @@ final class JpegCheck {
                 component, needsDc ? dc : null, needsAc ? ac : null, firstSteps[component.quantization()]);
     }
 
-    /** Each bit of a coefficient comes once, from the highest down: T.81, section G.1.1.1.2. Decoders go on where not. */
+    /**
+     * Each bit of a coefficient comes once, from the highest down: T.81, section G.1.1.1.2. Decoders go on where not.
+     */
     private void checkProgression(int component, int first, int last, int high, int low) {
         if (bitsKnown[component] == null) {
             bitsKnown[component] = new int[64];

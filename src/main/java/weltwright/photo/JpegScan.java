@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * One scan of a JPEG file, read through without decoding its picture: whether each code is one, each coefficient has its
- * place, and the data end where the picture does. ITU-T T.81, annexes F (sequential) and G (progressive).
+ * One scan of a JPEG file, read through without decoding its picture: whether each code is one, each coefficient has
+ * its place, and the data end where the picture does. ITU-T T.81, annexes F (sequential) and G (progressive).
  */
 final class JpegScan {
     /** Eight times the greatest difference from middle grey, and some more for what rounding may add. */
@@ -49,9 +49,13 @@ final class JpegScan {
         this.shift = low;
         this.dcBefore = new int[parts.size()];
         this.dcOfBlocks = parts.stream()
-                .map(part -> new int[hasDc()
-                        ? frame.groupsAcross() * part.component().h() * frame.groupsDown() * part.component().v()
-                        : 0])
+                .map(part -> new int
+                        [hasDc()
+                                ? frame.groupsAcross()
+                                        * part.component().h()
+                                        * frame.groupsDown()
+                                        * part.component().v()
+                                : 0])
                 .toArray(int[][]::new);
     }
 
@@ -104,7 +108,9 @@ final class JpegScan {
         int bits = 0;
         for (Part part : parts) {
             int blocks = isOfOne() ? 1 : part.component().h() * part.component().v();
-            bits += blocks * ((part.dc() == null ? 0 : part.dc().shortest()) + (part.ac() == null ? 0 : part.ac().shortest()));
+            bits += blocks
+                    * ((part.dc() == null ? 0 : part.dc().shortest())
+                            + (part.ac() == null ? 0 : part.ac().shortest()));
         }
         return Math.max(8, bits);
     }

@@ -4,9 +4,9 @@ import com.drew.metadata.Metadata;
 
 /**
  * Takes out of a picture file what tells of the person who took it: place, time, camera, owner, the camera's notes,
- * comments, thumbnails, colour profiles, and whatever stands behind the picture, such as a short film. The picture itself
- * is not encoded anew; its bytes stay as they are. {@link KeptExif} says what stays. The same file gives the same bytes,
- * and what has been stripped stays as it is.
+ * comments, thumbnails, colour profiles, and whatever stands behind the picture, such as a short film. The picture
+ * itself is not encoded anew; its bytes stay as they are. {@link KeptExif} says what stays. The same file gives the
+ * same bytes, and what has been stripped stays as it is.
  */
 final class MetadataStripper {
     private MetadataStripper() {}

@@ -9,8 +9,9 @@ import weltwright.io.InputFile;
 import weltwright.trouble.Trouble;
 
 /**
- * A picture as its file holds it, known to be of a kind and size that can be read, without what the file told of the person
- * who took it. Value semantics: the bytes are never changed. Only the file's header has been read, so the picture itself may still turn out to be cut off.
+ * A picture as its file holds it, known to be of a kind and size that can be read, without what the file told of the
+ * person who took it. Value semantics: the bytes are never changed. Only the file's header has been read, so the
+ * picture itself may still turn out to be cut off.
  */
 public final class Photo {
     /** Greater than any camera's file; less than what fits into memory beside its pixels. */
@@ -49,8 +50,8 @@ public final class Photo {
     }
 
     /**
-     * The file's bytes, without what it told of the person who took it ({@link MetadataStripper}); a copy. The same file
-     * gives the same bytes, and these give themselves.
+     * The file's bytes, without what it told of the person who took it ({@link MetadataStripper}); a copy. The same
+     * file gives the same bytes, and these give themselves.
      */
     public byte[] bytes() {
         return bytes.clone();
@@ -96,9 +97,9 @@ public final class Photo {
     }
 
     /**
-     * The camera that took it, where the file that was read names one. It is known to this object only, so that a measured
-     * phone's lens can be found when a photo comes in: it is not among {@link #bytes}, nor in any file that is made of
-     * them.
+     * The camera that took it, where the file that was read names one. It is known to this object only, so that a
+     * measured phone's lens can be found when a photo comes in: it is not among {@link #bytes}, nor in any file that is
+     * made of them.
      */
     public Optional<CameraModel> camera() {
         return camera;
@@ -115,8 +116,10 @@ public final class Photo {
             try {
                 check = StreamCheck.of(format(), bytes, orientation());
             } catch (IllegalArgumentException e) {
-                throw new Trouble("The picture \"" + name + "\" is damaged and cannot be decoded.",
-                        "Copy it from the camera again, or take another.", e);
+                throw new Trouble(
+                        "The picture \"" + name + "\" is damaged and cannot be decoded.",
+                        "Copy it from the camera again, or take another.",
+                        e);
             }
         }
         return check;
@@ -138,7 +141,8 @@ public final class Photo {
     }
 
     private static Trouble tooLarge(String name) {
-        return new Trouble(name + " is larger than " + GREATEST_BYTES / 1_000_000 + " MB.",
+        return new Trouble(
+                name + " is larger than " + GREATEST_BYTES / 1_000_000 + " MB.",
                 "Save the photo as JPEG, which is smaller.");
     }
 }

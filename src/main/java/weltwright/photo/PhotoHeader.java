@@ -50,8 +50,11 @@ record PhotoHeader(
 
     private static final double SAME_SHAPE = 0.01;
 
-    /** Longer side over shorter of what phones and cameras take: square, 5:4, 4:3, 3:2, 16:9 and longer. From memory. */
-    private static final List<Double> SHAPES = List.of(1.0, 5 / 4.0, 4 / 3.0, 3 / 2.0, 16 / 9.0, 2.0, 19.5 / 9, 20 / 9.0);
+    /**
+     * Longer side over shorter of what phones and cameras take: square, 5:4, 4:3, 3:2, 16:9 and longer. From memory.
+     */
+    private static final List<Double> SHAPES =
+            List.of(1.0, 5 / 4.0, 4 / 3.0, 3 / 2.0, 16 / 9.0, 2.0, 19.5 / 9, 20 / 9.0);
 
     /** The file without what {@link MetadataStripper} takes out, and what it tells then; it names no camera. */
     record Stripped(byte[] bytes, PhotoHeader header, Optional<CameraModel> camera) {}
@@ -67,8 +70,10 @@ record PhotoHeader(
             byte[] stripped = MetadataStripper.strip(format, bytes, metadata);
             return new Stripped(stripped, of(name, format, metadata(name, stripped)), camera(metadata));
         } catch (IllegalArgumentException e) {
-            throw new Trouble(name + " is damaged, or stored in a way that is out of use.",
-                    "Copy the photo from the camera or phone again, or save it as JPEG.", e);
+            throw new Trouble(
+                    name + " is damaged, or stored in a way that is out of use.",
+                    "Copy the photo from the camera or phone again, or save it as JPEG.",
+                    e);
         }
     }
 
@@ -84,8 +89,10 @@ record PhotoHeader(
         int width = size(metadata, format, true).orElseThrow(() -> damaged(name, null));
         int height = size(metadata, format, false).orElseThrow(() -> damaged(name, null));
         if ((long) width * height > GREATEST_PIXELS) {
-            throw new Trouble(name + " has " + width + " by " + height + " pixels, more than the "
-                    + GREATEST_PIXELS / 1_000_000 + " million that can be handled.", "Save a smaller copy of the photo.");
+            throw new Trouble(
+                    name + " has " + width + " by " + height + " pixels, more than the " + GREATEST_PIXELS / 1_000_000
+                            + " million that can be handled.",
+                    "Save a smaller copy of the photo.");
         }
         return new PhotoHeader(
                 format,
@@ -114,27 +121,47 @@ record PhotoHeader(
             case Tiff -> PhotoFormat.TIFF;
             case Bmp -> PhotoFormat.BMP;
             case WebP -> PhotoFormat.WEBP;
-            case Unknown -> throw new Trouble(name + " is not a picture that can be read.",
-                    "Choose a photo saved as JPEG, PNG, TIFF, BMP or WebP.");
-            case Heif -> throw new Trouble(name + " is a HEIC photo, which cannot be read here.",
-                    "Save or share it from the phone as JPEG.");
-            default -> throw new Trouble(name + " is a " + type.getName() + " file, which cannot be read.",
-                    "Save the photo as JPEG.");
+            case Unknown ->
+                throw new Trouble(
+                        name + " is not a picture that can be read.",
+                        "Choose a photo saved as JPEG, PNG, TIFF, BMP or WebP.");
+            case Heif ->
+                throw new Trouble(
+                        name + " is a HEIC photo, which cannot be read here.",
+                        "Save or share it from the phone as JPEG.");
+            default ->
+                throw new Trouble(
+                        name + " is a " + type.getName() + " file, which cannot be read.", "Save the photo as JPEG.");
         };
     }
 
     private static OptionalInt size(Metadata metadata, PhotoFormat format, boolean width) {
         return switch (format) {
-            case JPEG -> size(metadata, JpegDirectory.class,
-                    width ? JpegDirectory.TAG_IMAGE_WIDTH : JpegDirectory.TAG_IMAGE_HEIGHT);
-            case PNG -> size(metadata, PngDirectory.class,
-                    width ? PngDirectory.TAG_IMAGE_WIDTH : PngDirectory.TAG_IMAGE_HEIGHT);
-            case TIFF -> size(metadata, ExifIFD0Directory.class,
-                    width ? ExifIFD0Directory.TAG_IMAGE_WIDTH : ExifIFD0Directory.TAG_IMAGE_HEIGHT);
-            case BMP -> size(metadata, BmpHeaderDirectory.class,
-                    width ? BmpHeaderDirectory.TAG_IMAGE_WIDTH : BmpHeaderDirectory.TAG_IMAGE_HEIGHT);
-            case WEBP -> size(metadata, WebpDirectory.class,
-                    width ? WebpDirectory.TAG_IMAGE_WIDTH : WebpDirectory.TAG_IMAGE_HEIGHT);
+            case JPEG ->
+                size(
+                        metadata,
+                        JpegDirectory.class,
+                        width ? JpegDirectory.TAG_IMAGE_WIDTH : JpegDirectory.TAG_IMAGE_HEIGHT);
+            case PNG ->
+                size(
+                        metadata,
+                        PngDirectory.class,
+                        width ? PngDirectory.TAG_IMAGE_WIDTH : PngDirectory.TAG_IMAGE_HEIGHT);
+            case TIFF ->
+                size(
+                        metadata,
+                        ExifIFD0Directory.class,
+                        width ? ExifIFD0Directory.TAG_IMAGE_WIDTH : ExifIFD0Directory.TAG_IMAGE_HEIGHT);
+            case BMP ->
+                size(
+                        metadata,
+                        BmpHeaderDirectory.class,
+                        width ? BmpHeaderDirectory.TAG_IMAGE_WIDTH : BmpHeaderDirectory.TAG_IMAGE_HEIGHT);
+            case WEBP ->
+                size(
+                        metadata,
+                        WebpDirectory.class,
+                        width ? WebpDirectory.TAG_IMAGE_WIDTH : WebpDirectory.TAG_IMAGE_HEIGHT);
         };
     }
 
@@ -184,7 +211,9 @@ record PhotoHeader(
                 : OptionalDouble.empty();
     }
 
-    /** The true focal length, enlarged as the film's diagonal is larger than the sensor's; NaN where a tag is missing. */
+    /**
+     * The true focal length, enlarged as the film's diagonal is larger than the sensor's; NaN where a tag is missing.
+     */
     private static double focalFromSensor(Directory exif, int width, int height) {
         double unitMm = switch ((int) number(exif, ExifSubIFDDirectory.TAG_FOCAL_PLANE_RESOLUTION_UNIT)) {
             case 3 -> 10;
@@ -211,7 +240,9 @@ record PhotoHeader(
         return Math.abs(shape / takenShape - 1) > SAME_SHAPE;
     }
 
-    /** Known where the Exif data say how large it was when taken; feared where they do not, and no camera has its shape. */
+    /**
+     * Known where the Exif data say how large it was when taken; feared where they do not, and no camera has its shape.
+     */
     private static boolean cutOut(Metadata metadata, int width, int height) {
         Directory exif = metadata.getFirstDirectoryOfType(ExifSubIFDDirectory.class);
         boolean told = exif != null
@@ -235,7 +266,9 @@ record PhotoHeader(
     }
 
     private static Trouble damaged(String name, Exception cause) {
-        return new Trouble(name + " is damaged: its size in pixels cannot be read.",
-                "Copy the photo from the camera or phone again.", cause);
+        return new Trouble(
+                name + " is damaged: its size in pixels cannot be read.",
+                "Copy the photo from the camera or phone again.",
+                cause);
     }
 }

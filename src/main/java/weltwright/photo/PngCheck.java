@@ -8,8 +8,9 @@ import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 
 /**
- * Reads through a PNG file: its chunks' checksums, the order of its chunks, and whether its data unpack to a picture of its
- * size. PNG 1.2, sections 2 to 4 and 9. What is damaged is found for certain, so there is no more to it than yes or no.
+ * Reads through a PNG file: its chunks' checksums, the order of its chunks, and whether its data unpack to a picture of
+ * its size. PNG 1.2, sections 2 to 4 and 9. What is damaged is found for certain, so there is no more to it than yes or
+ * no.
  */
 final class PngCheck {
     private static final int SIGNATURE = 8;
@@ -78,7 +79,7 @@ final class PngCheck {
                     require(inflater.finished() && pass == passes.length, "too little data");
                     return;
                 }
-                default -> { }
+                default -> {}
             }
             before = kind;
             at += AROUND + length;
@@ -144,8 +145,7 @@ final class PngCheck {
     private void nextRow() {
         leftInRow = -1;
         row++;
-        while (pass < passes.length
-                && (rowPixels() == 0 || row >= pixels(height, passes[pass][0], passes[pass][2]))) {
+        while (pass < passes.length && (rowPixels() == 0 || row >= pixels(height, passes[pass][0], passes[pass][2]))) {
             pass++;
             row = 0;
         }

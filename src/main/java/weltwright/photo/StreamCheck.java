@@ -3,11 +3,11 @@ package weltwright.photo;
 import java.util.Optional;
 
 /**
- * What reading through a picture file's coded data found, before the picture is decoded. Decoders make something of damaged
- * data, too, and say so only on the terminal, if at all.
+ * What reading through a picture file's coded data found, before the picture is decoded. Decoders make something of
+ * damaged data, too, and say so only on the terminal, if at all.
  *
- * @param regular whether the data are as the standard has them to the last bit, so that a decoder has nothing to say; many a
- *     camera adds some bytes that harm nothing
+ * @param regular whether the data are as the standard has them to the last bit, so that a decoder has nothing to say;
+ *     many a camera adds some bytes that harm nothing
  * @param damaged where the picture is not as it was taken, in pixels of the upright picture; empty where it is sound
  */
 public record StreamCheck(boolean regular, Optional<PixelArea> damaged) {

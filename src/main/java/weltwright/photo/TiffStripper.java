@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A TIFF file's first picture, laid out anew with the tags that it is decoded from, and no others. Tags by their numbers:
- * TIFF 6.0, appendix A; 347: TIFF Technical Note 2.
+ * A TIFF file's first picture, laid out anew with the tags that it is decoded from, and no others. Tags by their
+ * numbers: TIFF 6.0, appendix A; 347: TIFF Technical Note 2.
  */
 final class TiffStripper {
     private static final int STRIP_OFFSETS = 273;
@@ -20,8 +20,33 @@ final class TiffStripper {
 
     /** How samples are stored, packed and coloured; not where, by whom or when. */
     private static final Set<Integer> KEPT = Set.of(
-            254, 256, 257, 258, 259, 262, 266, 277, 278, STRIP_LENGTHS, 284, 292, 293, 317, 320, 322, 323, TILE_LENGTHS,
-            338, 339, 340, 341, 347, 529, 530, 531, 532);
+            254,
+            256,
+            257,
+            258,
+            259,
+            262,
+            266,
+            277,
+            278,
+            STRIP_LENGTHS,
+            284,
+            292,
+            293,
+            317,
+            320,
+            322,
+            323,
+            TILE_LENGTHS,
+            338,
+            339,
+            340,
+            341,
+            347,
+            529,
+            530,
+            531,
+            532);
 
     /** Bytes of a value, by its type's number. */
     private static final int[] SIZES = {0, 1, 1, 2, 4, 8, 1, 1, 2, 4, 8, 4, 8};

@@ -73,7 +73,9 @@ final class TiffWriter {
             end += even(block.length);
         }
         if (!blocks.isEmpty()) {
-            main.put(blocksTag, value(LONG, offsets.stream().mapToLong(Long::longValue).toArray()));
+            main.put(
+                    blocksTag,
+                    value(LONG, offsets.stream().mapToLong(Long::longValue).toArray()));
         }
         ByteBuffer tiff = ByteBuffer.allocate(end);
         tiff.putShort((short) 0x4D4D).putShort((short) 42).putInt(HEADER);
@@ -92,7 +94,9 @@ final class TiffWriter {
         tiff.putShort((short) tags.size());
         for (Map.Entry<Integer, Value> tag : tags.entrySet()) {
             Value value = tag.getValue();
-            tiff.putShort(tag.getKey().shortValue()).putShort((short) value.type()).putInt(value.count());
+            tiff.putShort(tag.getKey().shortValue())
+                    .putShort((short) value.type())
+                    .putInt(value.count());
             if (value.data().length <= 4) {
                 tiff.put(value.data()).position(tiff.position() + 4 - value.data().length);
             } else {

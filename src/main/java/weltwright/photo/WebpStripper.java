@@ -52,7 +52,11 @@ final class WebpStripper {
     }
 
     private static byte[] chunk(String kind, byte[] data) {
-        ByteBuffer chunk = ByteBuffer.allocate(CHUNK_HEADER + data.length + (data.length & 1)).order(ByteOrder.LITTLE_ENDIAN);
-        return chunk.put(kind.getBytes(StandardCharsets.US_ASCII)).putInt(data.length).put(data).array();
+        ByteBuffer chunk = ByteBuffer.allocate(CHUNK_HEADER + data.length + (data.length & 1))
+                .order(ByteOrder.LITTLE_ENDIAN);
+        return chunk.put(kind.getBytes(StandardCharsets.US_ASCII))
+                .putInt(data.length)
+                .put(data)
+                .array();
     }
 }

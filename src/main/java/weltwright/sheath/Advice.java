@@ -5,8 +5,8 @@ import weltwright.fit.DrawCheck.Side;
 import weltwright.fit.Grip;
 
 /**
- * One thing that the maker should know before cutting, as data: what it is, how much it matters and the figures that belong
- * to it, in mm and radians. Its sentences are worded where it is shown.
+ * One thing that the maker should know before cutting, as data: what it is, how much it matters and the figures that
+ * belong to it, in mm and radians. Its sentences are worded where it is shown.
  */
 public sealed interface Advice {
 

@@ -4,8 +4,8 @@ import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 
 /**
- * Where on the flat back something may be sewn or riveted on, or may stand up from it above the throat. In the back's frame:
- * x down to the tip, y to the spine.
+ * Where on the flat back something may be sewn or riveted on, or may stand up from it above the throat. In the back's
+ * frame: x down to the tip, y to the spine.
  *
  * @param throatMm x of the throat where it is deepest
  * @param lowMm the least y that a stitch or rivet may have, lest the edge come near it

@@ -3,7 +3,9 @@ package weltwright.sheath;
 import java.util.List;
 import java.util.Optional;
 
-/** What holds a sheath on the belt: what it takes of the back, and what it adds to it. In the frame of the flat back. */
+/**
+ * What holds a sheath on the belt: what it takes of the back, and what it adds to it. In the frame of the flat back.
+ */
 interface BeltFitting {
 
     /** What belongs to this of the back and stands up from its throat. */

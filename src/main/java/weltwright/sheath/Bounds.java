@@ -4,8 +4,8 @@ import weltwright.measure.LengthField;
 import weltwright.measure.NumberField;
 
 /**
- * What the measures of a sheath are called, and between which bounds one can be made: whatever asks for them, reads them from
- * a file or draws by them keeps to these.
+ * What the measures of a sheath are called, and between which bounds one can be made: whatever asks for them, reads
+ * them from a file or draws by them keeps to these.
  */
 public final class Bounds {
     public static final LengthField HANDLE_THICKNESS = LengthField.of("handle thickness", 0.3, 60);
@@ -22,12 +22,14 @@ public final class Bounds {
     public static final LengthField BELT_STRAP_WIDTH = LengthField.of("width of the belt strap", 10, 60);
     public static final LengthField BELT_STRAP_LEATHER = LengthField.ofLeather("leather of the belt strap", 0.8, 8);
     public static final LengthField STRAP_WIDTH = LengthField.of("width of the strap round the handle", 10, 60);
-    public static final LengthField STRAP_LEATHER = LengthField.ofLeather("leather of the strap round the handle", 0.8, 8);
+    public static final LengthField STRAP_LEATHER =
+            LengthField.ofLeather("leather of the strap round the handle", 0.8, 8);
     public static final LengthField STRAP_ALLOWANCE = LengthField.of("allowance of the strap", 0, 20);
     public static final NumberField WELT_LAYERS = NumberField.count("number of welt layers", 1, 12);
     public static final NumberField NEUTRAL_FACTOR = NumberField.of("neutral factor K", 0, 1);
     public static final NumberField BACK_STITCHES = NumberField.count("number of back-stitches", 0, 6);
-    public static final NumberField FORMING_SHRINK = NumberField.of("shrinkage of wet-formed leather in percent", 0, 10);
+    public static final NumberField FORMING_SHRINK =
+            NumberField.of("shrinkage of wet-formed leather in percent", 0, 10);
     public static final LengthField FORMING_GIVE = LengthField.of("give of formed leather", 0, 5);
     public static final NumberField TILT = NumberField.of("tilt in degrees", -45, 45);
 

@@ -18,8 +18,8 @@ public record Carry(Hand hand, Edge edge, double tiltRad) {
     }
 
     /**
-     * Whether the edge is on the left of the face, tip down. On the right hip forward is to the right of one who looks at
-     * the face; on the left hip, or with the edge back, it is the other way round.
+     * Whether the edge is on the left of the face, tip down. On the right hip forward is to the right of one who looks
+     * at the face; on the left hip, or with the edge back, it is the other way round.
      */
     boolean edgeOnLeft() {
         return (hand == Hand.LEFT) != (edge == Edge.BACK);

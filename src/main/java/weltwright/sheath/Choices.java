@@ -12,7 +12,8 @@ final class Choices {
     static void check(Knife knife, SheathSpec spec) {
         if (!knife.outline().sampled(1).polygon().isValid()) {
             throw new Trouble(
-                    "The outline of the knife crosses itself.", "Move its points so that it runs round the knife once.");
+                    "The outline of the knife crosses itself.",
+                    "Move its points so that it runs round the knife once.");
         }
         knife(knife);
         if (knife.doubleEdged() && spec.kind() == SheathKind.FOLDED) {
@@ -41,7 +42,8 @@ final class Choices {
             strap.leather().thicknessMm().ifPresent(Bounds.STRAP_LEATHER::checkedMm);
         });
         if (spec.drain().diameterMm() != 0 && !spec.drain().eyelet()) {
-            LengthField.of("diameter of the drain hole", 1, 10).checkedMm(spec.drain().diameterMm());
+            LengthField.of("diameter of the drain hole", 1, 10)
+                    .checkedMm(spec.drain().diameterMm());
         }
     }
 
@@ -55,7 +57,8 @@ final class Choices {
         LengthField.of("length of the handle", 10, 600).checkedMm(handleLength(knife));
         LengthField.of("height of the blade at the heel", 3, 150).checkedMm(heightAtHeel(knife));
         if (knife.shaping().grind().hasHeight()) {
-            LengthField.of("height of the grind", 0.5, 150).checkedMm(knife.shaping().grind().heightMm());
+            LengthField.of("height of the grind", 0.5, 150)
+                    .checkedMm(knife.shaping().grind().heightMm());
         }
     }
 
@@ -88,7 +91,8 @@ final class Choices {
         welt.layers().ifPresent(Bounds.WELT_LAYERS::checked);
         Bounds.WELT_INNER_MARGIN.checkedMm(welt.innerMarginMm());
         welt.leathersMm().forEach(Bounds.LEATHER_THICKNESS::checkedMm);
-        NumberField.count("number of leathers for the welt", 0, 6).checked(welt.leathersMm().size());
+        NumberField.count("number of leathers for the welt", 0, 6)
+                .checked(welt.leathersMm().size());
     }
 
     private static double heightAtHeel(Knife knife) {

@@ -9,8 +9,8 @@ import weltwright.trouble.Trouble;
 /**
  * How far the knife goes into its sheath: to its guard where it has one, else as far as the maker says.
  *
- * @param handleMm how much of the handle, from the heel on, the sheath holds; 0 seats the knife to its guard or its handle's
- *     front; empty: as the knife wants it
+ * @param handleMm how much of the handle, from the heel on, the sheath holds; 0 seats the knife to its guard or its
+ *     handle's front; empty: as the knife wants it
  */
 public record Depth(OptionalDouble handleMm) {
     /** To the guard; without one, so much of the handle that it is held. */
@@ -30,7 +30,8 @@ public record Depth(OptionalDouble handleMm) {
     }
 
     /**
-     * Where the throat is, x in the knife's frame. Throws {@link Trouble} where a guard would have to go into the sheath.
+     * Where the throat is, x in the knife's frame. Throws {@link Trouble} where a guard would have to go into the
+     * sheath.
      */
     public double throatMm(Knife knife) {
         Landmarks at = knife.landmarks();

@@ -8,24 +8,25 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * The leather over one face of the knife, laid flat. Still in the knife's frame, but farther from the middle of the leather
- * (the fold, or the ridge of a panel) by what the leather needs to go over the section: its <i>growth</i>.
+ * The leather over one face of the knife, laid flat. Still in the knife's frame, but farther from the middle of the
+ * leather (the fold, or the ridge of a panel) by what the leather needs to go over the section: its <i>growth</i>.
  *
  * <ol>
  *   <li>At each station the leather is wrapped over all that passes there, from the stitch on the welt.
- *   <li>Leather cannot follow a sudden step, such as from blade to handle. So next to a step the growth is made
- *       larger, until it has fallen off; it is never made less.
- *   <li>Where the row turns across the knife at its tip, the leather lies flat on the welt: from there on the growth is that
- *       of the last station before, in a panel none.
- *   <li>The row keeps its length when it is laid flat, for leather is not gathered along a seam. So what a growing width
- *       adds to a short piece of it across is taken off along.
+ *   <li>Leather cannot follow a sudden step, such as from blade to handle. So next to a step the growth is made larger,
+ *       until it has fallen off; it is never made less.
+ *   <li>Where the row turns across the knife at its tip, the leather lies flat on the welt: from there on the growth is
+ *       that of the last station before, in a panel none.
+ *   <li>The row keeps its length when it is laid flat, for leather is not gathered along a seam. So what a growing
+ *       width adds to a short piece of it across is taken off along.
  * </ol>
  */
 final class Development {
     /**
-     * Past a step the growth falls off within this. A gentle slope would leave the leather wide far beyond the step; a steep
-     * one takes the row aslant for the same length. A row that comes in by h at a slope s is shorter along the knife by
-     * h(1 - √(1 - s²)) / s, and the leather between the rows with it: by half of h at 0.8, by all of h square across.
+     * Past a step the growth falls off within this. A gentle slope would leave the leather wide far beyond the step; a
+     * steep one takes the row aslant for the same length. A row that comes in by h at a slope s is shorter along the
+     * knife by h(1 - √(1 - s²)) / s, and the leather between the rows with it: by half of h at 0.8, by all of h square
+     * across.
      */
     private static final double FALLS_WITHIN_MM = 6;
 
@@ -99,9 +100,10 @@ final class Development {
     }
 
     /**
-     * Where a point of the knife's plane lies on the flat leather. Half of a folded body carries all that lies at one station
-     * as far as the row on the edge's side there, and what is deeper than the row as far as its deepest point. A panel grows
-     * to both sides, so there a point only goes along the knife: as far as the row on either side of it, each by its share.
+     * Where a point of the knife's plane lies on the flat leather. Half of a folded body carries all that lies at one
+     * station as far as the row on the edge's side there, and what is deeper than the row as far as its deepest point.
+     * A panel grows to both sides, so there a point only goes along the knife: as far as the row on either side of it,
+     * each by its share.
      */
     Point flat(Point p) {
         Point edge = rowShift(p.x(), -1);
@@ -115,7 +117,9 @@ final class Development {
         return p.plus(new Point(edge.x() + share * (spine.x() - edge.x()), 0));
     }
 
-    /** By how much laying flat moves the row at a station; {@code way} leads from its deepest point to the side meant. */
+    /**
+     * By how much laying flat moves the row at a station; {@code way} leads from its deepest point to the side meant.
+     */
     private Point rowShift(double x, int way) {
         int deep = nearest(x, way);
         int out = deep + way;
@@ -124,14 +128,19 @@ final class Development {
             return shift;
         }
         double apart = points.get(deep).x() - points.get(out).x();
-        return apart <= 0 ? shift : shift.towards(shift(out), Math.min(1, (points.get(deep).x() - x) / apart));
+        return apart <= 0
+                ? shift
+                : shift.towards(shift(out), Math.min(1, (points.get(deep).x() - x) / apart));
     }
 
     private Point shift(int k) {
         return row.points().get(k).minus(points.get(k));
     }
 
-    /** The point of the row on one side that is the last, seen from the deepest one, to be no nearer to the throat than x. */
+    /**
+     * The point of the row on one side that is the last, seen from the deepest one, to be no nearer to the throat than
+     * x.
+     */
     private int nearest(double x, int way) {
         int near = deepest;
         int far = way < 0 ? 0 : points.size() - 1;
@@ -215,9 +224,9 @@ final class Development {
     }
 
     /**
-     * From the throat to the deepest point: nowhere farther in than the row comes at the steep slope, or in the plane by
-     * itself. So past a step where the row in the plane comes in, too, the leather is wide for longer; before it, it is never
-     * tight because the row had no length left.
+     * From the throat to the deepest point: nowhere farther in than the row comes at the steep slope, or in the plane
+     * by itself. So past a step where the row in the plane comes in, too, the leather is wide for longer; before it, it
+     * is never tight because the row had no length left.
      */
     private void comeIn(double[] across, int throat, int outwards) {
         int way = throat < deepest ? 1 : -1;
@@ -229,8 +238,8 @@ final class Development {
     }
 
     /**
-     * The end of a piece of the row, laid at its own length: as far across as is wanted, the rest along. A piece that is too
-     * short for that goes square across, and those after it make good what is missing.
+     * The end of a piece of the row, laid at its own length: as far across as is wanted, the rest along. A piece that
+     * is too short for that goes square across, and those after it make good what is missing.
      */
     private Point next(Point from, int start, int end, double acrossMm) {
         Point piece = points.get(end).minus(points.get(start));

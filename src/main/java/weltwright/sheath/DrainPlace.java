@@ -11,14 +11,15 @@ import weltwright.geometry.Region;
 /**
  * Where water leaves a sheath: a hole next to the knife's tip, in the knife's plane.
  *
- * <p>Between two panels it lies straight past the tip. In a folded body there is room between tip and fold; there it lies to
- * that side of the tip as far as makes the sheath's end smallest, no higher than the tip, and clear of where the leather
- * draws together to the fold.
+ * <p>Between two panels it lies straight past the tip. In a folded body there is room between tip and fold; there it
+ * lies to that side of the tip as far as makes the sheath's end smallest, no higher than the tip, and clear of where
+ * the leather draws together to the fold.
  */
 final class DrainPlace {
     /**
-     * Of leather between the hole's rim and the knife: 3 mm, for the tip must not show, or catch in the hole (common practice);
-     * and what of them may be lost where leather is laid flat, for the row keeps its length and so does not reach as far.
+     * Of leather between the hole's rim and the knife: 3 mm, for the tip must not show, or catch in the hole (common
+     * practice); and what of them may be lost where leather is laid flat, for the row keeps its length and so does not
+     * reach as far.
      */
     static final double FROM_KNIFE_MM = 3 + 0.5;
 
@@ -41,7 +42,8 @@ final class DrainPlace {
      * @param foldMm y of the fold
      * @param highestMm the greatest y that the hole's rim may have
      */
-    static Point inFold(Cavity swept, double radiusMm, double bayMm, List<Point> nose, double foldMm, double highestMm) {
+    static Point inFold(
+            Cavity swept, double radiusMm, double bayMm, List<Point> nose, double foldMm, double highestMm) {
         double away = radiusMm + FROM_KNIFE_MM;
         Point tip = swept.tip();
         LineString edge = swept.sweptEdge().lineString();
@@ -68,7 +70,9 @@ final class DrainPlace {
     /** The area of the sheath's end, laid open, with the hole at some place. */
     private static double endMm2(Point at, double bayMm, List<Point> nose, double foldMm) {
         List<Point> half = new ArrayList<>(nose);
-        half.addAll(Polyline.closed(Region.disc(at, bayMm).boundary().points()).resampled(bayMm / 2).points());
+        half.addAll(Polyline.closed(Region.disc(at, bayMm).boundary().points())
+                .resampled(bayMm / 2)
+                .points());
         List<Point> open = new ArrayList<>(half);
         half.forEach(p -> open.add(new Point(p.x(), 2 * foldMm - p.y())));
         return Region.hull(open).area().getArea();

@@ -8,7 +8,9 @@ final class Fairing {
 
     private Fairing() {}
 
-    /** Each as great as its neighbours: a step between two places then lies past it, wherever between them it really is. */
+    /**
+     * Each as great as its neighbours: a step between two places then lies past it, wherever between them it really is.
+     */
     static double[] widened(double[] values) {
         double[] widened = values.clone();
         for (int i = 0; i < values.length; i++) {
@@ -19,8 +21,8 @@ final class Fairing {
     }
 
     /**
-     * Raised next to great values, so that none is more than {@code slope} less than its neighbour; else left alone. A step
-     * keeps its height up to its brink and bends into the slope beyond it, over {@code bend} places.
+     * Raised next to great values, so that none is more than {@code slope} less than its neighbour; else left alone. A
+     * step keeps its height up to its brink and bends into the slope beyond it, over {@code bend} places.
      */
     static double[] sloped(double[] values, double slope, int bend) {
         double[] sloped = values.clone();
@@ -34,7 +36,9 @@ final class Fairing {
         for (int i = 0; i < values.length; i++) {
             for (int way : new int[] {-1, 1}) {
                 int next = i + way;
-                boolean brink = values[i] == sloped[i] && 0 <= next && next < values.length
+                boolean brink = values[i] == sloped[i]
+                        && 0 <= next
+                        && next < values.length
                         && sloped[next] > values[next] + ROUNDING;
                 for (int k = 1; brink && 0 <= i + way * k && i + way * k < values.length; k++) {
                     double fallen = k < bend ? slope * k * k / (2.0 * bend) : slope * (k - bend / 2.0);
@@ -46,8 +50,8 @@ final class Fairing {
     }
 
     /**
-     * Smoothed by running means, and then raised, smoothly as well and from afar, where that cut something off. A smooth
-     * curve comes out nearly as it was; a corner is rounded from outside.
+     * Smoothed by running means, and then raised, smoothly as well and from afar, where that cut something off. A
+     * smooth curve comes out nearly as it was; a corner is rounded from outside.
      */
     static double[] faired(double[] values, int over) {
         double[] smooth = mean(mean(values, over, Fairing::sloping), over, Fairing::sloping);

@@ -35,9 +35,10 @@ public record Fastener(String name, Kind kind, double postMm, double capMm, doub
     }
 
     /**
-     * From the middle of its hole to the nearest edge of the leather, at least: its cap does not overhang, and the leather is
-     * not torn out. A riveted joint's margin is one and a half diameters of the rivet from the middle of the hole (machine
-     * design handbooks, from memory); leather is given two. An eyelet holds nothing, and so wants room for its cap alone.
+     * From the middle of its hole to the nearest edge of the leather, at least: its cap does not overhang, and the
+     * leather is not torn out. A riveted joint's margin is one and a half diameters of the rivet from the middle of the
+     * hole (machine design handbooks, from memory); leather is given two. An eyelet holds nothing, and so wants room
+     * for its cap alone.
      */
     public double leastToEdgeMm() {
         return kind == Kind.EYELET ? capMm / 2 + AIR_MM : Math.max(capMm / 2, 2 * postMm);
@@ -45,8 +46,8 @@ public record Fastener(String name, Kind kind, double postMm, double capMm, doub
 
     /**
      * From the middle of its hole to that of another like it, at least: the caps do not touch, and the holes are three
-     * diameters apart (the least pitch of a riveted joint in machine design handbooks, from memory); of eyelets, that their
-     * caps do not touch.
+     * diameters apart (the least pitch of a riveted joint in machine design handbooks, from memory); of eyelets, that
+     * their caps do not touch.
      */
     public double leastApartMm() {
         return kind == Kind.EYELET ? capMm + AIR_MM : Math.max(capMm + AIR_MM, 3 * postMm);

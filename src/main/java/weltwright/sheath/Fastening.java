@@ -8,8 +8,9 @@ import java.util.Optional;
  *
  * @param name what it is for: "belt strap rivets", "strap snap"
  * @param hardware which is taken for it
- * @param layers what it holds together, from the face to the back: as many holes in each as there are of it. Of a snap each
- *     half holds its own layer alone, and so does an eyelet; through a ring they only pass, and have no holes for it.
+ * @param layers what it holds together, from the face to the back: as many holes in each as there are of it. Of a snap
+ *     each half holds its own layer alone, and so does an eyelet; through a ring they only pass, and have no holes for
+ *     it.
  * @param cover the name of the piece that is glued over its heads inside the sheath, if there is one
  */
 public record Fastening(String name, Hardware hardware, List<Seam.Layer> layers, Optional<String> cover) {
@@ -44,11 +45,16 @@ public record Fastening(String name, Hardware hardware, List<Seam.Layer> layers,
                 : Math.max(1, layers.get(0).holes().size());
     }
 
-    /** The thickness that one of it has to go through: of a snap or eyelet, the thickest of the layers that they are set in. */
+    /**
+     * The thickness that one of it has to go through: of a snap or eyelet, the thickest of the layers that they are set
+     * in.
+     */
     public double stackMm() {
         return switch (kind()) {
-            case RIVET, RING -> layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum();
-            case SNAP, EYELET -> layers.stream().mapToDouble(Seam.Layer::thicknessMm).max().orElseThrow();
+            case RIVET, RING ->
+                layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum();
+            case SNAP, EYELET ->
+                layers.stream().mapToDouble(Seam.Layer::thicknessMm).max().orElseThrow();
         };
     }
 }

@@ -10,7 +10,8 @@ import java.util.Locale;
 import weltwright.trouble.Trouble;
 
 /**
- * The rivets, snaps, eyelets and rings that a maker has at hand. A sheath's holes are punched for what is taken from it.
+ * The rivets, snaps, eyelets and rings that a maker has at hand. A sheath's holes are punched for what is taken from
+ * it.
  *
  * @param fasteners of all kinds, those liked best first
  * @param rings the same
@@ -44,13 +45,14 @@ public record HardwareList(List<Fastener> fasteners, List<Ring> rings) {
     }
 
     /**
-     * The fastener for leather of a thickness: the first of its kind that grips it, or that which comes nearest to it. Throws
-     * {@link Trouble} where the list has none of the kind.
+     * The fastener for leather of a thickness: the first of its kind that grips it, or that which comes nearest to it.
+     * Throws {@link Trouble} where the list has none of the kind.
      */
     public Fastener fastener(Hardware.Kind kind, double stackMm) {
         return fasteners.stream()
                 .filter(fastener -> fastener.kind() == kind)
-                .min(Comparator.comparingDouble(fastener -> fastener.grips(stackMm) ? 0 : fastener.besideGripMm(stackMm)))
+                .min(Comparator.comparingDouble(
+                        fastener -> fastener.grips(stackMm) ? 0 : fastener.besideGripMm(stackMm)))
                 .orElseThrow(() -> none(kind.name().toLowerCase(Locale.ROOT)));
     }
 

@@ -6,8 +6,9 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * How a row of holes is struck with irons of six, four and two teeth: each time the first tooth stands in the last hole, and
- * the last tooth falls on the end of the row or on a corner. Where the row bends too much for the teeth, fewer are taken.
+ * How a row of holes is struck with irons of six, four and two teeth: each time the first tooth stands in the last
+ * hole, and the last tooth falls on the end of the row or on a corner. Where the row bends too much for the teeth,
+ * fewer are taken.
  */
 public final class IronSteps {
     private static final int[] TEETH = {6, 4, 2};
@@ -24,8 +25,8 @@ public final class IronSteps {
 
     /** The mark for an iron whose first tooth stands in a hole. */
     static Mark tick(Point hole, Point outwards) {
-        Polyline tick = Polyline.open(
-                List.of(hole.plus(outwards.times(TICK_FROM_MM)), hole.plus(outwards.times(TICK_TO_MM))));
+        Polyline tick =
+                Polyline.open(List.of(hole.plus(outwards.times(TICK_FROM_MM)), hole.plus(outwards.times(TICK_TO_MM))));
         return new Mark(tick, Mark.Kind.IRON, "");
     }
 

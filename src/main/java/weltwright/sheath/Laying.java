@@ -46,6 +46,11 @@ record Laying(boolean turnedOver) {
 
     Seam.Layer lay(Seam.Layer layer) {
         return new Seam.Layer(
-                layer.piece(), layer.part(), layer.thicknessMm(), layer.firstHole(), layer.chiselled(), lay(layer.holes()));
+                layer.piece(),
+                layer.part(),
+                layer.thicknessMm(),
+                layer.firstHole(),
+                layer.chiselled(),
+                lay(layer.holes()));
     }
 }

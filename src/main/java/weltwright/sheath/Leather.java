@@ -5,14 +5,13 @@ package weltwright.sheath;
  *
  * @param thicknessMm of one layer
  * @param neutralFactor K: the neutral fibre of a bend lies K times the thickness from its inside; from 0 to 1
- * @param formingShrink by what share leather that was formed wet draws together over the knife as it dries; from 0, where
- *     nothing is allowed for that. Every sheath is formed wet.
+ * @param formingShrink by what share leather that was formed wet draws together over the knife as it dries; from 0,
+ *     where nothing is allowed for that. Every sheath is formed wet.
  * @param bulge which panel goes round the knife
- * @param giveMm by how much leather that was formed to the knife gives where a wider part of it passes, measured as half of
- *     the difference in girth
+ * @param giveMm by how much leather that was formed to the knife gives where a wider part of it passes, measured as
+ *     half of the difference in girth
  */
-public record Leather(
-        double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge, double giveMm) {
+public record Leather(double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge, double giveMm) {
     /** Between 1.5 and 2.5 mm: common practice. */
     public static final double USUAL_GIVE_MM = 2;
 

@@ -3,8 +3,8 @@ package weltwright.sheath;
 import weltwright.fit.Bend;
 
 /**
- * Leather that runs up, is folded over something, such as a belt, and comes down again to where it started: first along what
- * passes through, then aslant, for there the two legs close to a wedge.
+ * Leather that runs up, is folded over something, such as a belt, and comes down again to where it started: first along
+ * what passes through, then aslant, for there the two legs close to a wedge.
  *
  * @param openingMm from where it starts to the inside of the fold
  * @param throughMm thickness of what passes through

@@ -18,14 +18,17 @@ import weltwright.trouble.Trouble;
  * The last look at a finished pattern before it is shown or written: can it be cut and sewn as it is drawn?
  *
  * <ol>
- *   <li>Each piece has a name of its own, and its cut is one line that runs counter-clockwise and does not cross itself.
+ *   <li>Each piece has a name of its own, and its cut is one line that runs counter-clockwise and does not cross
+ *       itself.
  *   <li>Each hole lies in its piece, as far from the cut as its use asks.
- *   <li>The stitches of a seam are as long as it says; where they differ from the iron by more than 5 %, the advice says so.
- *   <li>The layers of a seam or rivet match: where pieces lie flat on each other their holes are as far from one another; along
- *       a main seam they lie at the same length of the row.
+ *   <li>The stitches of a seam are as long as it says; where they differ from the iron by more than 5 %, the advice
+ *       says so.
+ *   <li>The layers of a seam or rivet match: where pieces lie flat on each other their holes are as far from one
+ *       another; along a main seam they lie at the same length of the row.
  * </ol>
  *
- * <p>Choices that are each allowed may still not go together. A pattern that fails here would spoil leather, so it is refused.
+ * <p>Choices that are each allowed may still not go together. A pattern that fails here would spoil leather, so it is
+ * refused.
  */
 final class PatternCheck {
     /** Chords in place of arcs, and cuts drawn with fewer points, take so much at the most. */
@@ -92,9 +95,8 @@ final class PatternCheck {
             var centre = hole.centre().coordinate();
             double toCut = cut.distance(leather.getFactory().createPoint(centre));
             boolean inside = locator.locate(centre) == Location.INTERIOR;
-            double wanted = hole.use() == Hole.Use.STITCH
-                    ? stitchMarginMm(piece)
-                    : BESIDE_PUNCHED_MM + hole.diameterMm() / 2;
+            double wanted =
+                    hole.use() == Hole.Use.STITCH ? stitchMarginMm(piece) : BESIDE_PUNCHED_MM + hole.diameterMm() / 2;
             if (!inside || toCut < wanted - DRAWN_MM) {
                 throw trouble(
                         hole.use() == Hole.Use.DRAIN ? "drain" : piece.name(),
@@ -116,13 +118,16 @@ final class PatternCheck {
             return margin;
         }
         double welt = Math.min(margin, spec.welt().innerMarginMm());
-        return spec.welt().inTwo() ? Math.min(welt, BESIDE_JOINT * spec.stitching().pitchMm()) : welt;
+        return spec.welt().inTwo()
+                ? Math.min(welt, BESIDE_JOINT * spec.stitching().pitchMm())
+                : welt;
     }
 
     private void seam(Seam seam) {
         Seam.Pitch pitch = seam.pitch();
         boolean told = pattern.advice().stream()
-                .anyMatch(a -> a instanceof Advice.PitchFitted fitted && fitted.seam().equals(seam.name()));
+                .anyMatch(a ->
+                        a instanceof Advice.PitchFitted fitted && fitted.seam().equals(seam.name()));
         if (!(pitch.leastMm() > spec.stitching().holeMm())
                 || !(pitch.offBy(spec.stitching().pitchMm()) <= TOLD_FROM) && !told) {
             throw trouble(seam.name(), "The holes of the %s would be %.2f mm apart.", seam.name(), pitch.leastMm());
@@ -176,7 +181,9 @@ final class PatternCheck {
             Point hole = layer.holes().get(i);
             double left;
             // On a segment the ways to both its ends make up its length.
-            while ((left = hole.distance(row.get(k)) + hole.distance(row.get(k + 1)) - row.get(k).distance(row.get(k + 1)))
+            while ((left = hole.distance(row.get(k))
+                            + hole.distance(row.get(k + 1))
+                            - row.get(k).distance(row.get(k + 1)))
                     > ON_ROW_MM) {
                 before += row.get(k).distance(row.get(k + 1));
                 k++;
@@ -198,7 +205,8 @@ final class PatternCheck {
             }
             for (int i = 1; i < own.size(); i++) {
                 double toFirst = own.get(i).distance(own.get(0)) - first.get(i).distance(first.get(0));
-                double toLast = own.get(i).distance(own.get(i - 1)) - first.get(i).distance(first.get(i - 1));
+                double toLast =
+                        own.get(i).distance(own.get(i - 1)) - first.get(i).distance(first.get(i - 1));
                 if (Math.max(Math.abs(toFirst), Math.abs(toLast)) > SAME_PLACE_MM) {
                     throw unmatched(name, layer);
                 }

@@ -46,7 +46,8 @@ public final class PatternMaker {
     }
 
     private static Pattern pattern(Knife knife, SheathSpec wished, Fit fit, SheathDraft draft) {
-        DrawCheck check = fit.cavity.check(draft.stitchesInPlane(), wished.leather().giveMm());
+        DrawCheck check =
+                fit.cavity.check(draft.stitchesInPlane(), wished.leather().giveMm());
         List<Seam> seams = draft.seams();
         Pattern pattern = new Pattern(
                 draft.pieces(),
@@ -79,9 +80,7 @@ public final class PatternMaker {
 
     /** An edge on both sides wants a welt on both sides. */
     private static SheathSpec guarded(Knife knife, SheathSpec spec) {
-        return knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT
-                ? spec.with(SheathKind.PANELS)
-                : spec;
+        return knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT ? spec.with(SheathKind.PANELS) : spec;
     }
 
     private static List<Size> sizes(SheathSpec spec, Planform form, BeltFitting belt, WeltStack welt) {

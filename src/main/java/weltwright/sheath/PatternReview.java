@@ -49,7 +49,8 @@ final class PatternReview {
 
     private static Optional<Advice> path(DrawPath path) {
         if (path instanceof DrawPath.Circular circle) {
-            return Optional.of(new Advice.DrawnInArc(circle.radiusMm(), circle.centre().y() > 0 ? Side.SPINE : Side.EDGE));
+            return Optional.of(
+                    new Advice.DrawnInArc(circle.radiusMm(), circle.centre().y() > 0 ? Side.SPINE : Side.EDGE));
         }
         double turn = ((DrawPath.Straight) path).towardsSpineRad();
         return turn == 0
@@ -84,8 +85,8 @@ final class PatternReview {
         }
         advice.add(
                 switch (grip.hold()) {
-                    case FORM -> new Advice.HeldByForm(
-                            grip.handleMm(), grip.gripMm(), grip.pushedOpenMm(), grip.giveMm());
+                    case FORM ->
+                        new Advice.HeldByForm(grip.handleMm(), grip.gripMm(), grip.pushedOpenMm(), grip.giveMm());
                     case FRICTION -> new Advice.HeldByFriction(grip.handleMm(), grip.gripMm());
                     case NONE -> new Advice.LooseThroat(grip.throatMm(), grip.giveMm());
                     case BLADE_ALONE -> new Advice.HoldsBladeAlone();

@@ -13,8 +13,7 @@ import weltwright.geometry.Polyline;
  * @param holes all holes in it
  * @param marks all lines drawn on it
  */
-public record Piece(
-        String name, int count, double thicknessMm, Polyline outline, List<Hole> holes, List<Mark> marks) {
+public record Piece(String name, int count, double thicknessMm, Polyline outline, List<Hole> holes, List<Mark> marks) {
 
     public Piece {
         holes = List.copyOf(holes);

@@ -15,12 +15,12 @@ import weltwright.geometry.Region;
 import weltwright.trouble.Trouble;
 
 /**
- * A sheath in the knife's own plane, as the welt lies in it: cavity, stitch row and outer edge, each the parallel of the
- * one before. All of them are fair because the cavity is: the room that the knife sweeps, with its hollows filled to a wide
- * radius.
+ * A sheath in the knife's own plane, as the welt lies in it: cavity, stitch row and outer edge, each the parallel of
+ * the one before. All of them are fair because the cavity is: the room that the knife sweeps, with its hollows filled
+ * to a wide radius.
  *
- * <p>A folded sheath is worked out together with its mirror image across the fold. So its edge meets the fold square, and
- * runs on smoothly into the other half when it is laid flat.
+ * <p>A folded sheath is worked out together with its mirror image across the fold. So its edge meets the fold square,
+ * and runs on smoothly into the other half when it is laid flat.
  */
 final class Planform {
     /** A hollow of the outer edge is no tighter than this: a knife can follow it, and the eye too. */
@@ -70,12 +70,14 @@ final class Planform {
     private final Optional<Fastener> eyelet;
     /** Radius of the room round the drain hole's middle, or round the tip where there is none, before ease is added. */
     private final double bayMm;
+
     private final Point drain;
     private final Region cavity;
     private final ThroatCut throat;
     private final Polyline row;
     /** The point of the row at which the welt is cut off. */
     private final int lastOfWelt;
+
     private final Region outer;
     private final Region welt;
     private final double sewnMm;
@@ -88,7 +90,8 @@ final class Planform {
         throatMm = cavity.stationMm(0);
         foldMm = folded() ? cavity.highestSpineMm() + spec.easeMm() : Double.POSITIVE_INFINITY;
         eyelet = spec.drain().eyelet()
-                ? Optional.of(spec.hardware().fastener(Hardware.Kind.EYELET, spec.leather().thicknessMm()))
+                ? Optional.of(spec.hardware()
+                        .fastener(Hardware.Kind.EYELET, spec.leather().thicknessMm()))
                 : Optional.empty();
         double drainRadius = eyelet.map(Fastener::capMm).orElse(spec.drain().diameterMm()) / 2;
         bayMm = Math.max(
@@ -99,7 +102,9 @@ final class Planform {
         throat = throat(rows);
         row = rowToItsEnd(rows).resampled(ROW_STEP_MM);
         lastOfWelt = folded() ? lastOfWelt() : row.points().size() - 1;
-        if (lastOfWelt == 0 || weltEndMm() - spec.stitching().marginMm() <= row.points().get(0).y()) {
+        if (lastOfWelt == 0
+                || weltEndMm() - spec.stitching().marginMm()
+                        <= row.points().get(0).y()) {
             throw new Trouble(
                     String.format(
                             Locale.ROOT,
@@ -175,8 +180,8 @@ final class Planform {
     }
 
     /**
-     * The row, from the throat on the edge's side to the throat on the spine's side, or to the fold. It is cut into short
-     * pieces of equal length; its outside is on its right.
+     * The row, from the throat on the edge's side to the throat on the spine's side, or to the fold. It is cut into
+     * short pieces of equal length; its outside is on its right.
      */
     Polyline row() {
         return row;
@@ -225,8 +230,8 @@ final class Planform {
     }
 
     /**
-     * From the cavity to the outer edge. In a folded sheath it stops where the leather draws together to the fold, in one
-     * without a welt at its spine just past the tip.
+     * From the cavity to the outer edge. In a folded sheath it stops where the leather draws together to the fold, in
+     * one without a welt at its spine just past the tip.
      */
     Region welt() {
         return welt;
@@ -256,23 +261,27 @@ final class Planform {
         // Between the two tips the sheath ends straight across, as a fold does, and not in a hollow.
         List<Point> ends = new ArrayList<>();
         for (Region side : List.of(half, mirrored)) {
-            side.boundary().points().stream().filter(p -> p.x() > drain.x() - spec.easeMm()).forEach(ends::add);
+            side.boundary().points().stream()
+                    .filter(p -> p.x() > drain.x() - spec.easeMm())
+                    .forEach(ends::add);
         }
         return half.union(mirrored).union(Region.hull(ends)).withNotchesFilled(FAIR_RADIUS_MM);
     }
 
     /**
-     * The side of the knife from which the spine's row is a parallel at the margins of the edge's: where two panels that come
-     * together at half a right angle from over the spine meet, and the row a little beyond. Near the tip, where the welt
-     * still runs, the spine itself. Nowhere nearer than the tip and the edge behind it pass on their way out: they too must
-     * stay a margin away from the stitches there.
+     * The side of the knife from which the spine's row is a parallel at the margins of the edge's: where two panels
+     * that come together at half a right angle from over the spine meet, and the row a little beyond. Near the tip,
+     * where the welt still runs, the spine itself. Nowhere nearer than the tip and the edge behind it pass on their way
+     * out: they too must stay a margin away from the stitches there.
      */
     private Polyline meetingLine(Cavity swept) {
         List<Point> spine = swept.sweptSpine().points();
         List<Point> meeting = new ArrayList<>();
         double margin = spec.welt().innerMarginMm();
         for (int i = 0; i < swept.size(); i++) {
-            double lift = spec.leather().bulge() == Leather.Bulge.FACE ? swept.section(i).highestMm() : 0;
+            double lift = spec.leather().bulge() == Leather.Bulge.FACE
+                    ? swept.section(i).highestMm()
+                    : 0;
             double meet = swept.section(i).corners().stream()
                     .mapToDouble(p -> p.x() + p.y())
                     .max()
@@ -322,7 +331,9 @@ final class Planform {
         return fair;
     }
 
-    /** The last of the knife drawn together with the bay of the drain hole, so that the tip of the sheath has no neck. */
+    /**
+     * The last of the knife drawn together with the bay of the drain hole, so that the tip of the sheath has no neck.
+     */
     private Region nose(Cavity swept) {
         List<Point> points = nosePoints(swept);
         points.addAll(Region.disc(drain, bayMm).boundary().points());
@@ -332,7 +343,9 @@ final class Planform {
     private static List<Point> nosePoints(Cavity swept) {
         List<Point> points = new ArrayList<>();
         for (Polyline side : List.of(swept.sweptEdge(), swept.sweptSpine())) {
-            side.points().stream().filter(p -> p.x() > swept.tip().x() - NOSE_MM).forEach(points::add);
+            side.points().stream()
+                    .filter(p -> p.x() > swept.tip().x() - NOSE_MM)
+                    .forEach(points::add);
         }
         return points;
     }
@@ -345,7 +358,8 @@ final class Planform {
         Polyline ends = rowToItsEnd(rows, square);
         Point edge = new Point(throatMm, ends.points().get(0).y());
         Point spine = new Point(
-                throatMm, folded() ? foldMm : ends.points().get(ends.points().size() - 1).y());
+                throatMm,
+                folded() ? foldMm : ends.points().get(ends.points().size() - 1).y());
         double depth = Math.min(spec.throat().depthMm(), STEEPEST_THROAT * (spine.y() - edge.y()));
         Point down = new Point(depth, 0);
         return spec.throat().shape() == Throat.Shape.SLANTED_TO_EDGE
@@ -392,13 +406,16 @@ final class Planform {
     private Point alongRow(int k) {
         List<Point> points = row.points();
         Point before = points.get(Math.max(0, k - CUT_ALONG_ROW));
-        return points.get(Math.min(points.size() - 1, k + CUT_ALONG_ROW)).minus(before).unit();
+        return points.get(Math.min(points.size() - 1, k + CUT_ALONG_ROW))
+                .minus(before)
+                .unit();
     }
 
     /** Square to the row, so that the welt's end has no thin corner. */
     private Region cutOffBeforeFold(Region band) {
         Region half = band.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm));
-        List<Region> parts = half.cutInTwo(row.points().get(lastOfWelt), alongRow(lastOfWelt).left());
+        List<Region> parts =
+                half.cutInTwo(row.points().get(lastOfWelt), alongRow(lastOfWelt).left());
         Point first = row.points().get(0);
         return parts.get(0).distanceTo(first) <= parts.get(1).distanceTo(first) ? parts.get(0) : parts.get(1);
     }

@@ -6,11 +6,11 @@ import weltwright.fit.Bend;
 import weltwright.geometry.Point;
 
 /**
- * A sheath that hangs from the belt by a ring: a short strap on its back holds the ring, and a strap over the belt hangs in
- * it.
+ * A sheath that hangs from the belt by a ring: a short strap on its back holds the ring, and a strap over the belt
+ * hangs in it.
  *
- * <p>The belt's strap is one length of leather. From its short end it goes down round the ring, up, over the belt, and down
- * behind to the same two rivets, which so hold three layers.
+ * <p>The belt's strap is one length of leather. From its short end it goes down round the ring, up, over the belt, and
+ * down behind to the same two rivets, which so hold three layers.
  */
 final class RingHanger implements BeltFitting {
     /** Of a ring's wire, and between ring and leather. Common practice. */
@@ -60,8 +60,7 @@ final class RingHanger implements BeltFitting {
                 Strap.rivetHoles(holes, rivet),
                 List.of(
                         strap.across(ringFold, Mark.Kind.FOLD, "fold round the ring"),
-                        strap.across(
-                                front().get(0).y() + belt.foldMm(), Mark.Kind.FOLD, "fold over the belt"),
+                        strap.across(front().get(0).y() + belt.foldMm(), Mark.Kind.FOLD, "fold over the belt"),
                         strap.grain(front().get(0).y() + 25)));
         return List.of(ringStrap.pieces().get(0), hanger);
     }
@@ -75,13 +74,19 @@ final class RingHanger implements BeltFitting {
     public List<Fastening> fastenings(Laying back, String name) {
         double thickness = leather.thicknessMm();
         List<Fastening> fastenings = new ArrayList<>(ringStrap.fastenings(back, name));
-        fastenings.add(new Fastening("belt strap rivets", rivet, List.of(
-                new Seam.Layer("belt strap", "long end", thickness, 0, false, longEnd()),
-                new Seam.Layer("belt strap", "short end", thickness, 0, false, shortEnd()),
-                new Seam.Layer("belt strap", "front", thickness, 0, true, front()))));
-        fastenings.add(new Fastening("ring", ring, List.of(
-                new Seam.Layer("ring strap", "fold", thickness, 0, false, List.of()),
-                new Seam.Layer("belt strap", "fold", thickness, 0, false, List.of()))));
+        fastenings.add(new Fastening(
+                "belt strap rivets",
+                rivet,
+                List.of(
+                        new Seam.Layer("belt strap", "long end", thickness, 0, false, longEnd()),
+                        new Seam.Layer("belt strap", "short end", thickness, 0, false, shortEnd()),
+                        new Seam.Layer("belt strap", "front", thickness, 0, true, front()))));
+        fastenings.add(new Fastening(
+                "ring",
+                ring,
+                List.of(
+                        new Seam.Layer("ring strap", "fold", thickness, 0, false, List.of()),
+                        new Seam.Layer("belt strap", "fold", thickness, 0, false, List.of()))));
         return fastenings;
     }
 

@@ -7,9 +7,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
 
-/**
- * Thin leather that is glued over the rivet heads inside a sheath, so that they do not scratch the blade.
- */
+/** Thin leather that is glued over the rivet heads inside a sheath, so that they do not scratch the blade. */
 final class RivetCover {
     static final String NAME = "rivet cover";
 

@@ -4,8 +4,8 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * A row of stitches through several layers of leather. Hole i of the seam goes through each layer that reaches so far, and
- * from hole to hole each has the same length of leather, so that none is gathered.
+ * A row of stitches through several layers of leather. Hole i of the seam goes through each layer that reaches so far,
+ * and from hole to hole each has the same length of leather, so that none is gathered.
  *
  * @param name what it joins: "welt seam", "belt loop"
  * @param pitch from hole to hole along the row
@@ -31,8 +31,8 @@ public record Seam(String name, Pitch pitch, boolean closed, int backStitches, L
     }
 
     /**
-     * The pitch asked for, or the nearest that divides the row. Where corners part the row, which have a hole of their own,
-     * each of its parts has a pitch of its own.
+     * The pitch asked for, or the nearest that divides the row. Where corners part the row, which have a hole of their
+     * own, each of its parts has a pitch of its own.
      *
      * @param meanMm over the whole row
      * @param leastMm of all its parts
@@ -79,14 +79,15 @@ public record Seam(String name, Pitch pitch, boolean closed, int backStitches, L
     }
 
     /**
-     * The holes of the row in one piece, or in one part of a piece that is folded, or in several pieces of one shape that
-     * lie on each other.
+     * The holes of the row in one piece, or in one part of a piece that is folded, or in several pieces of one shape
+     * that lie on each other.
      *
      * @param piece the name of the {@link Piece}
      * @param part which part of it: "face half", "back half", "tail"; empty where it has but one
      * @param thicknessMm of it, all its pieces together
      * @param firstHole which hole of the seam is its first
-     * @param chiselled whether the holes are marked and struck from this layer's outside; through the others they come out
+     * @param chiselled whether the holes are marked and struck from this layer's outside; through the others they come
+     *     out
      * @param holes their centres in the order of sewing, in the frame of the piece
      */
     public record Layer(

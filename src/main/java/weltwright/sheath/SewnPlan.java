@@ -5,8 +5,8 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * A sewn sheath seen from its face, in the knife's frame: the knife lies in it as it is worn. What holds it on the belt is
- * left out.
+ * A sewn sheath seen from its face, in the knife's frame: the knife lies in it as it is worn. What holds it on the belt
+ * is left out.
  *
  * @param outline from the throat round the tip, counter-clockwise; where it is folded, the fold is a part of it
  * @param stitches the holes of its main seam, in the order of sewing

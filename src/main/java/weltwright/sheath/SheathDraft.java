@@ -92,7 +92,9 @@ final class SheathDraft {
 
     List<Fastening> fastenings() {
         List<Fastening> fastenings = new ArrayList<>(belt.fastenings(back, nameOfBack()).stream()
-                .map(fastening -> rivetCover.isPresent() && isInsideBack(fastening) ? fastening.coveredBy(RivetCover.NAME) : fastening)
+                .map(fastening -> rivetCover.isPresent() && isInsideBack(fastening)
+                        ? fastening.coveredBy(RivetCover.NAME)
+                        : fastening)
                 .toList());
         strap.ifPresent(s -> fastenings.addAll(s.fastenings(back, nameOfBack())));
         eyelets().ifPresent(fastenings::add);
@@ -134,12 +136,13 @@ final class SheathDraft {
         List<Point> onFace = stitches.on(faceLeather.row());
         List<Point> onBack = stitches.on(backLeather.row());
         List<Seam.Layer> layers = new ArrayList<>();
-        layers.add(form.folded()
-                ? back.lay(new Seam.Layer("body", "face half", thickness, 0, true, acrossFold(onFace)))
-                : face.lay(new Seam.Layer("face", "", thickness, 0, true, onFace)));
+        layers.add(
+                form.folded()
+                        ? back.lay(new Seam.Layer("body", "face half", thickness, 0, true, acrossFold(onFace)))
+                        : face.lay(new Seam.Layer("face", "", thickness, 0, true, onFace)));
         layers.addAll(welt.layers());
-        layers.add(back.lay(new Seam.Layer(
-                nameOfBack(), form.folded() ? "back half" : "", thickness, 0, false, onBack)));
+        layers.add(
+                back.lay(new Seam.Layer(nameOfBack(), form.folded() ? "back half" : "", thickness, 0, false, onBack)));
         return new Seam("welt seam", stitches.pitch(), false, spec.stitching().backStitches(), layers);
     }
 
@@ -184,14 +187,16 @@ final class SheathDraft {
         double inset = 1.5 * spec.stitching().marginMm();
         ThroatCut throat = throat(faceLeather.row());
         Region outline = hollowed(
-                trimmed(row, throat), throat, row.get(0).y() + inset, row.get(row.size() - 1).y() - inset);
+                trimmed(row, throat),
+                throat,
+                row.get(0).y() + inset,
+                row.get(row.size() - 1).y() - inset);
         return face.lay(panel("face", faceLeather, outline, List.of(), stitches.ironMarks(faceLeather.row())));
     }
 
     private Piece back() {
         Region outline = trimmed(backLeather.row().points(), throat(backLeather.row()));
-        return back.lay(
-                panel("back", backLeather, withWhatHoldsIt(outline), holesInBack(), belt.marksOnBack()));
+        return back.lay(panel("back", backLeather, withWhatHoldsIt(outline), holesInBack(), belt.marksOnBack()));
     }
 
     private Region withWhatHoldsIt(Region outline) {
@@ -207,15 +212,14 @@ final class SheathDraft {
         return holes;
     }
 
-    private Piece panel(
-            String name, Development leather, Region outline, List<Hole> moreHoles, List<Mark> moreMarks) {
+    private Piece panel(String name, Development leather, Region outline, List<Hole> moreHoles, List<Mark> moreMarks) {
         List<Hole> holes = new ArrayList<>(StitchRow.holes(stitches.on(leather.row()), spec.stitching()));
         holes.addAll(moreHoles);
         if (hasDrain()) {
             holes.add(drain(leather.flat(form.drain())));
         }
-        List<Mark> marks = new ArrayList<>(
-                stitches.marks(leather.row(), spec.stitching().marginMm(), 0, stitches.count() - 1));
+        List<Mark> marks =
+                new ArrayList<>(stitches.marks(leather.row(), spec.stitching().marginMm(), 0, stitches.count() - 1));
         marks.addAll(moreMarks);
         marks.add(knifeMark(leather));
         marks.add(grain(middleOf(leather)));
@@ -246,8 +250,8 @@ final class SheathDraft {
     }
 
     /**
-     * A row grown by the stitch margin, its hollows rounded, cut at the throat, its corners rounded no farther than the holes
-     * allow.
+     * A row grown by the stitch margin, its hollows rounded, cut at the throat, its corners rounded no farther than the
+     * holes allow.
      */
     private Region trimmed(List<Point> row, ThroatCut throat) {
         List<Point> round = new ArrayList<>(row);
@@ -283,7 +287,8 @@ final class SheathDraft {
     }
 
     private BackRoom backRoom() {
-        double reach = cavity.stationMm(0) + TailLoop.reachMm(spec) + 2 * spec.throat().depthMm();
+        double reach =
+                cavity.stationMm(0) + TailLoop.reachMm(spec) + 2 * spec.throat().depthMm();
         double safe = TailLoop.safeAcrossMm(form.weltMm());
         double low = Double.NEGATIVE_INFINITY;
         double spineSide = Double.POSITIVE_INFINITY;
@@ -296,12 +301,21 @@ final class SheathDraft {
         double margin = spec.stitching().marginMm();
         Polyline row = backLeather.row();
         double from = row.points().get(0).y() - margin;
-        double to = form.folded() ? form.foldMm() : row.points().get(row.points().size() - 1).y() + margin;
+        double to = form.folded()
+                ? form.foldMm()
+                : row.points().get(row.points().size() - 1).y() + margin;
         double high = form.folded() ? to - margin : spineSide;
         ThroatCut throat = throat(row);
         double deepest = Math.max(throat.atMm(low), throat.atMm(high));
         return new BackRoom(
-                deepest, low, high, cavity.tip().x() - cavity.stationMm(0), -spec.carry().towardsEdgeRad(), throat, from, to);
+                deepest,
+                low,
+                high,
+                cavity.tip().x() - cavity.stationMm(0),
+                -spec.carry().towardsEdgeRad(),
+                throat,
+                from,
+                to);
     }
 
     private boolean hasDrain() {
@@ -319,12 +333,19 @@ final class SheathDraft {
             double thickness = spec.leather().thicknessMm();
             Seam.Layer inFace = form.folded()
                     ? back.lay(new Seam.Layer("body", "face half", thickness, 0, true, List.of(acrossFold(onBack))))
-                    : face.lay(new Seam.Layer(
-                            "face", "", thickness, 0, true, List.of(faceLeather.flat(form.drain()))));
-            return new Fastening("drain eyelets", eyelet, List.of(
-                    inFace,
-                    back.lay(new Seam.Layer(
-                            nameOfBack(), form.folded() ? "back half" : "", thickness, 0, true, List.of(onBack)))));
+                    : face.lay(new Seam.Layer("face", "", thickness, 0, true, List.of(faceLeather.flat(form.drain()))));
+            return new Fastening(
+                    "drain eyelets",
+                    eyelet,
+                    List.of(
+                            inFace,
+                            back.lay(new Seam.Layer(
+                                    nameOfBack(),
+                                    form.folded() ? "back half" : "",
+                                    thickness,
+                                    0,
+                                    true,
+                                    List.of(onBack)))));
         });
     }
 
@@ -338,7 +359,9 @@ final class SheathDraft {
 
     private Point middleOf(Development leather) {
         double x = (cavity.stationMm(0) + cavity.tip().x()) / 2;
-        double spine = form.folded() ? form.foldMm() : cavity.sweptSpine().points().get(0).y();
+        double spine = form.folded()
+                ? form.foldMm()
+                : cavity.sweptSpine().points().get(0).y();
         return leather.flat(new Point(x, (cavity.sweptEdge().points().get(0).y() + spine) / 2));
     }
 

@@ -5,8 +5,8 @@ import weltwright.geometry.Point;
 import weltwright.knife.Section;
 
 /**
- * A sewn sheath cut across at one station, with the knife in it. Points are (y, z): y towards the spine as in the knife's
- * frame, z across the flats, 0 in the middle of the welt.
+ * A sewn sheath cut across at one station, with the knife in it. Points are (y, z): y towards the spine as in the
+ * knife's frame, z across the flats, 0 in the middle of the welt.
  *
  * @param xMm the station
  * @param knife the knife's own section, z counted from its own middle

@@ -35,53 +35,61 @@ public record SheathSpec(
     /** A plain sheath for a belt knife: common practice. */
     public static SheathSpec standard(SheathKind kind) {
         return new SheathSpec(
-                kind, Carry.USUAL, Leather.USUAL, WeltChoice.USUAL, Stitching.USUAL, Throat.USUAL, BeltHold.USUAL,
-                Optional.empty(), 0.8, Depth.AS_THE_KNIFE_WANTS, Drain.USUAL, HardwareList.USUAL);
+                kind,
+                Carry.USUAL,
+                Leather.USUAL,
+                WeltChoice.USUAL,
+                Stitching.USUAL,
+                Throat.USUAL,
+                BeltHold.USUAL,
+                Optional.empty(),
+                0.8,
+                Depth.AS_THE_KNIFE_WANTS,
+                Drain.USUAL,
+                HardwareList.USUAL);
     }
 
     public SheathSpec with(SheathKind other) {
-        return new SheathSpec(other, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth,
-                drain, hardware);
+        return new SheathSpec(
+                other, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth, drain, hardware);
     }
 
     public SheathSpec with(Carry other) {
-        return new SheathSpec(kind, other, leather, welt, stitching, throat, belt, strap, easeMm, depth,
-                drain, hardware);
+        return new SheathSpec(
+                kind, other, leather, welt, stitching, throat, belt, strap, easeMm, depth, drain, hardware);
     }
 
     public SheathSpec with(Leather other) {
-        return new SheathSpec(kind, carry, other, welt, stitching, throat, belt, strap, easeMm, depth,
-                drain, hardware);
+        return new SheathSpec(kind, carry, other, welt, stitching, throat, belt, strap, easeMm, depth, drain, hardware);
     }
 
     public SheathSpec with(WeltChoice other) {
-        return new SheathSpec(kind, carry, leather, other, stitching, throat, belt, strap, easeMm, depth,
-                drain, hardware);
+        return new SheathSpec(
+                kind, carry, leather, other, stitching, throat, belt, strap, easeMm, depth, drain, hardware);
     }
 
     public SheathSpec with(Stitching other) {
-        return new SheathSpec(kind, carry, leather, welt, other, throat, belt, strap, easeMm, depth,
-                drain, hardware);
+        return new SheathSpec(kind, carry, leather, welt, other, throat, belt, strap, easeMm, depth, drain, hardware);
     }
 
     public SheathSpec with(Throat other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, other, belt, strap, easeMm, depth,
-                drain, hardware);
+        return new SheathSpec(
+                kind, carry, leather, welt, stitching, other, belt, strap, easeMm, depth, drain, hardware);
     }
 
     public SheathSpec with(BeltHold other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, other, strap, easeMm, depth,
-                drain, hardware);
+        return new SheathSpec(
+                kind, carry, leather, welt, stitching, throat, other, strap, easeMm, depth, drain, hardware);
     }
 
     public SheathSpec withStrap(Optional<HandleStrap> other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, other, easeMm, depth,
-                drain, hardware);
+        return new SheathSpec(
+                kind, carry, leather, welt, stitching, throat, belt, other, easeMm, depth, drain, hardware);
     }
 
     public SheathSpec withEaseMm(double other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, other, depth,
-                drain, hardware);
+        return new SheathSpec(
+                kind, carry, leather, welt, stitching, throat, belt, strap, other, depth, drain, hardware);
     }
 
     public SheathSpec withHandleDepthMm(double mm) {
@@ -89,17 +97,16 @@ public record SheathSpec(
     }
 
     public SheathSpec with(Depth other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, other,
-                drain, hardware);
+        return new SheathSpec(
+                kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, other, drain, hardware);
     }
 
     public SheathSpec with(Drain other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth,
-                other, hardware);
+        return new SheathSpec(
+                kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth, other, hardware);
     }
 
     public SheathSpec with(HardwareList other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth,
-                drain, other);
+        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth, drain, other);
     }
 }

@@ -3,7 +3,8 @@ package weltwright.sheath;
 import weltwright.geometry.Polyline;
 
 /**
- * The knife in its sewn sheath, seen from the face with the tip down, true to size. What holds it on the belt is left out.
+ * The knife in its sewn sheath, seen from the face with the tip down, true to size. What holds it on the belt is left
+ * out.
  *
  * @param hand the hand that draws the knife
  * @param sheath the outer edge of the sewn sheath, closed

@@ -8,8 +8,8 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Which side of the leather is up when a piece is cut, and whether its pattern may be turned over. Every piece is drawn as
- * seen from its grain side.
+ * Which side of the leather is up when a piece is cut, and whether its pattern may be turned over. Every piece is drawn
+ * as seen from its grain side.
  *
  * <ul>
  *   <li>A piece that lies between others in all its seams, such as a welt, is hidden: either side may be up.
@@ -97,9 +97,10 @@ public enum SideUp {
         }
         return piece.holes().stream().allMatch(hole -> {
             Point mirrored = mirrored(hole.centre(), axis, middle);
-            return piece.holes().stream().anyMatch(other -> other.use() == hole.use()
-                    && Math.abs(other.diameterMm() - hole.diameterMm()) < ALIKE_MM
-                    && other.centre().distance(mirrored) < ALIKE_MM);
+            return piece.holes().stream()
+                    .anyMatch(other -> other.use() == hole.use()
+                            && Math.abs(other.diameterMm() - hole.diameterMm()) < ALIKE_MM
+                            && other.centre().distance(mirrored) < ALIKE_MM);
         });
     }
 

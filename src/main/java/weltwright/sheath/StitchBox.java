@@ -22,8 +22,8 @@ record StitchBox(int across, int along, double pitchMm) {
     private static final double SAME_MM = 1e-9;
 
     /**
-     * Boxes of whole pitches, so that their size gives and the iron fits: of each height from the wanted one down, the widest
-     * first.
+     * Boxes of whole pitches, so that their size gives and the iron fits: of each height from the wanted one down, the
+     * widest first.
      *
      * @param widestMm the greatest width that is of use
      */
@@ -93,7 +93,9 @@ record StitchBox(int across, int along, double pitchMm) {
         return holes;
     }
 
-    /** Where an iron is set, for each setting a tick beside the hole of its first tooth, outside the box of some holes. */
+    /**
+     * Where an iron is set, for each setting a tick beside the hole of its first tooth, outside the box of some holes.
+     */
     static List<Mark> ironMarks(List<Point> holes) {
         Point sum = new Point(0, 0);
         for (Point hole : holes) {
@@ -103,7 +105,8 @@ record StitchBox(int across, int along, double pitchMm) {
         List<Mark> marks = new ArrayList<>();
         for (IronSteps.Step step : IronSteps.of(holes, true)) {
             Point first = holes.get(step.first());
-            Point side = holes.get(step.last() % holes.size()).minus(first).unit().left();
+            Point side =
+                    holes.get(step.last() % holes.size()).minus(first).unit().left();
             Point outwards = side.times(Math.signum(side.dot(first.minus(middle))));
             marks.add(IronSteps.tick(first, outwards));
         }

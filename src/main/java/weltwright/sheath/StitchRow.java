@@ -7,9 +7,9 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * The holes of a row of stitches at equal arc length, the first and the last at its ends. A corner gets a hole too, lest a
- * stitch cut it off; the row is then divided on either side of it by itself. Two layers of one seam have rows of equal length,
- * cut into the same short pieces; so a hole falls at the same place in both.
+ * The holes of a row of stitches at equal arc length, the first and the last at its ends. A corner gets a hole too,
+ * lest a stitch cut it off; the row is then divided on either side of it by itself. Two layers of one seam have rows of
+ * equal length, cut into the same short pieces; so a hole falls at the same place in both.
  */
 final class StitchRow {
     /** Where the row turns so far within one stitch, it has a corner. */
@@ -62,7 +62,10 @@ final class StitchRow {
         return stations.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    /** The ends of the row, and between them its corners: of places that turn so far the sharpest, or the middle of those. */
+    /**
+     * The ends of the row, and between them its corners: of places that turn so far the sharpest, or the middle of
+     * those.
+     */
     private static List<Double> parts(Polyline line, double[] s, double lengthMm, double pitchMm) {
         List<Double> parts = new ArrayList<>(List.of(0.0));
         double sharpest = 0;
@@ -128,10 +131,15 @@ final class StitchRow {
     }
 
     static List<Hole> holes(List<Point> centres, Stitching stitching) {
-        return centres.stream().map(p -> new Hole(p, stitching.holeMm(), Hole.Use.STITCH)).toList();
+        return centres.stream()
+                .map(p -> new Hole(p, stitching.holeMm(), Hole.Use.STITCH))
+                .toList();
     }
 
-    /** Where an iron is set on a layer, for each setting a tick beside the hole of its first tooth, to the row's outside. */
+    /**
+     * Where an iron is set on a layer, for each setting a tick beside the hole of its first tooth, to the row's
+     * outside.
+     */
     List<Mark> ironMarks(Polyline layer) {
         List<Mark> marks = new ArrayList<>();
         for (IronSteps.Step step : IronSteps.of(on(layer), false)) {
@@ -141,8 +149,8 @@ final class StitchRow {
     }
 
     /**
-     * The marks of this row on one layer: the row itself, where it starts and stops, and two notches at the outer edge that
-     * meet those of the other layers.
+     * The marks of this row on one layer: the row itself, where it starts and stops, and two notches at the outer edge
+     * that meet those of the other layers.
      *
      * @param layer the row there, with the outside on its right
      * @param from the first hole that is on the layer
@@ -183,7 +191,8 @@ final class StitchRow {
 
     /** How many holes lie on the first part of the row. */
     int holesWithin(double mm) {
-        return (int) Arrays.stream(stations).filter(station -> station <= mm + 1e-9).count();
+        return (int)
+                Arrays.stream(stations).filter(station -> station <= mm + 1e-9).count();
     }
 
     private Mark stroke(Polyline layer, int hole, double from, double to, Mark.Kind kind, String label) {
@@ -200,6 +209,11 @@ final class StitchRow {
 
     private Point outwards(Polyline layer, int hole) {
         int k = segment[hole];
-        return layer.points().get(k + 1).minus(layer.points().get(k)).unit().left().times(-1);
+        return layer.points()
+                .get(k + 1)
+                .minus(layer.points().get(k))
+                .unit()
+                .left()
+                .times(-1);
     }
 }

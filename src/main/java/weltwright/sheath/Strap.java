@@ -77,12 +77,12 @@ record Strap(double lengthMm, double widthMm) {
     Mark grain(double middleMm) {
         double x = widthMm / 4;
         return new Mark(
-                Polyline.open(List.of(new Point(x, middleMm - 10), new Point(x, middleMm + 10))),
-                Mark.Kind.GRAIN,
-                "");
+                Polyline.open(List.of(new Point(x, middleMm - 10), new Point(x, middleMm + 10))), Mark.Kind.GRAIN, "");
     }
 
     static List<Hole> rivetHoles(List<Point> centres, Fastener rivet) {
-        return centres.stream().map(p -> new Hole(p, rivet.punchMm(), Hole.Use.RIVET)).toList();
+        return centres.stream()
+                .map(p -> new Hole(p, rivet.punchMm(), Hole.Use.RIVET))
+                .toList();
     }
 }

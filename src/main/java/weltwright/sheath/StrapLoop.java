@@ -11,8 +11,8 @@ import weltwright.geometry.Polyline;
 import weltwright.trouble.Trouble;
 
 /**
- * A strap of its own, folded over the belt, or over a ring, both ends on each other on the back below the throat: held there
- * by two rivets, or by a box of stitches.
+ * A strap of its own, folded over the belt, or over a ring, both ends on each other on the back below the throat: held
+ * there by two rivets, or by a box of stitches.
  */
 final class StrapLoop implements BeltFitting {
     private final SheathSpec spec;
@@ -57,8 +57,7 @@ final class StrapLoop implements BeltFitting {
             throw tooSlim();
         }
         if (belowThroatMm + heightMm() + beyondMm() > room.lengthMm()) {
-            throw new Trouble(
-                    "The sheath is too short for its belt strap.", "Let the sheath hold more of the handle.");
+            throw new Trouble("The sheath is too short for its belt strap.", "Let the sheath hold more of the handle.");
         }
     }
 
@@ -98,8 +97,10 @@ final class StrapLoop implements BeltFitting {
 
     /** For both ends of the strap on the back. */
     private static Fastener rivet(SheathSpec spec) {
-        return spec.hardware().fastener(
-                Hardware.Kind.RIVET, spec.leather().thicknessMm() + 2 * leather(spec).thicknessMm());
+        return spec.hardware()
+                .fastener(
+                        Hardware.Kind.RIVET,
+                        spec.leather().thicknessMm() + 2 * leather(spec).thicknessMm());
     }
 
     private static double belowThroatMm(SheathSpec spec, Fastener rivet) {
@@ -130,8 +131,8 @@ final class StrapLoop implements BeltFitting {
         holes.addAll(holes(upperEnd()));
         double fold = beyondMm() + heightMm() + loop.foldMm();
         String over = piece.equals("ring strap") ? "fold over the ring" : "fold over the belt";
-        List<Mark> marks = new ArrayList<>(
-                List.of(strap.across(fold, Mark.Kind.FOLD, over), strap.grain(lengthMm() / 3)));
+        List<Mark> marks =
+                new ArrayList<>(List.of(strap.across(fold, Mark.Kind.FOLD, over), strap.grain(lengthMm() / 3)));
         if (box.isPresent()) {
             marks.addAll(StitchBox.ironMarks(upperEnd()));
         }
@@ -167,8 +168,7 @@ final class StrapLoop implements BeltFitting {
     private List<Seam.Layer> layers(Laying back, String name) {
         double thickness = leather.thicknessMm();
         return List.of(
-                back.lay(new Seam.Layer(
-                        name, "below the throat", spec.leather().thicknessMm(), 0, false, onBack())),
+                back.lay(new Seam.Layer(name, "below the throat", spec.leather().thicknessMm(), 0, false, onBack())),
                 new Seam.Layer(piece, "inner end", thickness, 0, false, lowerEnd()),
                 new Seam.Layer(piece, "outer end", thickness, 0, true, upperEnd()));
     }

@@ -11,11 +11,11 @@ import weltwright.knife.Knife;
 import weltwright.trouble.Trouble;
 
 /**
- * The strap round the handle, worked out: riveted behind the handle to the tail or, where there is none that is tall and wide
- * enough, to a tongue of the back; one arm goes under with the snap's stud, the other over it with the cap.
+ * The strap round the handle, worked out: riveted behind the handle to the tail or, where there is none that is tall
+ * and wide enough, to a tongue of the back; one arm goes under with the snap's stud, the other over it with the cap.
  *
- * <p>Pulled tight, its neutral fibre is the parallel of the handle's section at K · thickness (Steiner's formula), and where
- * one arm lies over the other that one is a thickness farther out.
+ * <p>Pulled tight, its neutral fibre is the parallel of the handle's section at K · thickness (Steiner's formula), and
+ * where one arm lies over the other that one is a thickness farther out.
  */
 final class StrapRoundHandle {
     /** Room for a strap between throat and strap, and between strap and butt. Common practice. */
@@ -49,8 +49,8 @@ final class StrapRoundHandle {
         snap = spec.hardware().fastener(Hardware.Kind.SNAP, leather.thicknessMm());
         double half = choice.leather().widthMm() / 2;
         double throat = spec.depth().throatMm(knife);
-        double pastGuard = throat - Math.min(
-                throat, knife.landmarks().guard().map(Guard::backMm).orElse(throat));
+        double pastGuard = throat
+                - Math.min(throat, knife.landmarks().guard().map(Guard::backMm).orElse(throat));
         double shortest = pastGuard + half + CLEAR_MM;
         double longest = throat - knife.landmarks().butt().x() - half - CLEAR_MM;
         if (choice.aboveThroatMm() < shortest || choice.aboveThroatMm() > longest) {
@@ -79,8 +79,9 @@ final class StrapRoundHandle {
         }
         Hull handle = handle(knife, throat - choice.aboveThroatMm(), half);
         double tight = handle.parallelLengthMm(leather.neutralMm()) + choice.allowanceMm();
-        double off = OFF_MIDDLE * (handle.corners().stream().mapToDouble(Point::x).max().orElseThrow()
-                - handle.corners().stream().mapToDouble(Point::x).min().orElseThrow());
+        double off = OFF_MIDDLE
+                * (handle.corners().stream().mapToDouble(Point::x).max().orElseThrow()
+                        - handle.corners().stream().mapToDouble(Point::x).min().orElseThrow());
         underMm = tight / 2 - off;
         // It climbs on the other arm, which turns there by a quarter at the most.
         overMm = tight / 2 + off + Math.PI / 2 * leather.thicknessMm();
@@ -127,7 +128,9 @@ final class StrapRoundHandle {
 
     /** A tongue to rivet the strap to: as wide as there is room on the throat for it and its fillets. */
     private Upstand tongue() {
-        for (double half = (choice.leather().widthMm() + TONGUE_WIDER_MM) / 2; half >= rivet.leastToEdgeMm(); half -= FILLET_STEP_MM) {
+        for (double half = (choice.leather().widthMm() + TONGUE_WIDER_MM) / 2;
+                half >= rivet.leastToEdgeMm();
+                half -= FILLET_STEP_MM) {
             for (double fillet = Upstand.FILLET_MM; fillet >= Upstand.LEAST_FILLET_MM; fillet -= FILLET_STEP_MM) {
                 Point middle = new Point(room.throatMm(), room.middleMm());
                 Point side = new Point(0, half);
@@ -161,13 +164,24 @@ final class StrapRoundHandle {
     List<Fastening> fastenings(Laying back, String name) {
         double thickness = leather.thicknessMm();
         return List.of(
-                new Fastening("handle strap rivet", rivet, List.of(
-                        new Seam.Layer("handle strap", "", thickness, 0, true, List.of(middle())),
-                        back.lay(new Seam.Layer(
-                                name, tongue.isPresent() ? "tongue" : "tail", backThicknessMm, 0, false, List.of(onBack))))),
-                new Fastening("handle strap snap", snap, List.of(
-                        new Seam.Layer("handle strap", "over", thickness, 0, true, List.of(over())),
-                        new Seam.Layer("handle strap", "under", thickness, 0, false, List.of(under())))));
+                new Fastening(
+                        "handle strap rivet",
+                        rivet,
+                        List.of(
+                                new Seam.Layer("handle strap", "", thickness, 0, true, List.of(middle())),
+                                back.lay(new Seam.Layer(
+                                        name,
+                                        tongue.isPresent() ? "tongue" : "tail",
+                                        backThicknessMm,
+                                        0,
+                                        false,
+                                        List.of(onBack))))),
+                new Fastening(
+                        "handle strap snap",
+                        snap,
+                        List.of(
+                                new Seam.Layer("handle strap", "over", thickness, 0, true, List.of(over())),
+                                new Seam.Layer("handle strap", "under", thickness, 0, false, List.of(under())))));
     }
 
     double lengthMm() {
@@ -175,7 +189,8 @@ final class StrapRoundHandle {
     }
 
     /**
-     * Laid upright with its grain up, as one sees it from behind the sheath; turned a quarter, its upper arm is on the left.
+     * Laid upright with its grain up, as one sees it from behind the sheath; turned a quarter, its upper arm is on the
+     * left.
      */
     private boolean overIsUp() {
         return choice.opens() == HandleStrap.Side.LEFT;

@@ -11,9 +11,9 @@ import weltwright.geometry.Region;
 import weltwright.trouble.Trouble;
 
 /**
- * A tail that runs up from the back, is folded down behind it, and is sewn to it below the throat in a box of stitches. The
- * belt passes between tail and back. Where the sheath is to lean, tail and box are turned together about the box's middle; box
- * and foot then keep within the back all the same.
+ * A tail that runs up from the back, is folded down behind it, and is sewn to it below the throat in a box of stitches.
+ * The belt passes between tail and back. Where the sheath is to lean, tail and box are turned together about the box's
+ * middle; box and foot then keep within the back all the same.
  */
 final class TailLoop implements BeltFitting {
     /** Greatest width of the box of stitches. Common practice. */
@@ -64,16 +64,17 @@ final class TailLoop implements BeltFitting {
     private record Fit(StitchBox box, double filletMm, double lowMm, double highMm) {}
 
     /**
-     * The widest box of whole pitches, of the height wanted if that leaves it wide enough; a good one has a fillet as large as
-     * there is room. Where there is no room for any, the pitch gives.
+     * The widest box of whole pitches, of the height wanted if that leaves it wide enough; a good one has a fillet as
+     * large as there is room. Where there is no room for any, the pitch gives.
      */
     private Fit widest() {
         double pitch = spec.stitching().pitchMm();
         return widest(StitchBox.ofWholePitches(BOX_WIDTH_MM, pitch))
                 .or(() -> widest(StitchBox.ofAnyPitch(BOX_WIDTH_MM, pitch)))
-                .orElseThrow(() -> new Trouble(
-                        "The knife is too slim for a belt loop whose stitches the edge cannot reach.",
-                        "Choose a riveted strap, less tilt, a smaller stitch margin, or leather and welt that are thicker."));
+                .orElseThrow(
+                        () -> new Trouble(
+                                "The knife is too slim for a belt loop whose stitches the edge cannot reach.",
+                                "Choose a riveted strap, less tilt, a smaller stitch margin, or leather and welt that are thicker."));
     }
 
     private Optional<Fit> widest(List<List<StitchBox>> byHeight) {
@@ -82,7 +83,8 @@ final class TailLoop implements BeltFitting {
             for (double fillet = Upstand.FILLET_MM; fillet >= Upstand.LEAST_FILLET_MM; fillet -= FILLET_STEP_MM) {
                 Optional<Fit> next = widest(boxes, fillet);
                 boolean wider = next.isPresent()
-                        && (fit.isEmpty() || next.get().box.widthMm() > fit.get().box.widthMm());
+                        && (fit.isEmpty()
+                                || next.get().box.widthMm() > fit.get().box.widthMm());
                 fit = wider ? next : fit;
                 if (fit.isPresent() && fit.get().box.widthMm() >= GOOD_BOX_WIDTH_MM) {
                     break;
@@ -102,7 +104,9 @@ final class TailLoop implements BeltFitting {
                 .findFirst();
     }
 
-    /** Where a box may lie: its stitches in the room, the end of its tail on the back, the tail's foot on the throat. */
+    /**
+     * Where a box may lie: its stitches in the room, the end of its tail on the back, the tail's foot on the throat.
+     */
     private Fit fit(StitchBox box, double filletMm) {
         double across = acrossMm(box.widthMm(), box.heightMm());
         double endAcross = acrossMm(box.widthMm() + 2 * margin, box.heightMm() + 2 * margin);
@@ -129,8 +133,7 @@ final class TailLoop implements BeltFitting {
 
     /** From the middle of a box that leans to its lowest stitch. */
     private double alongMm(StitchBox box) {
-        return box.heightMm() / 2 * Math.cos(room.leanRad())
-                + box.widthMm() / 2 * Math.abs(Math.sin(room.leanRad()));
+        return box.heightMm() / 2 * Math.cos(room.leanRad()) + box.widthMm() / 2 * Math.abs(Math.sin(room.leanRad()));
     }
 
     /** How far below the throat the lowest stitch of a loop comes, for any sheath of these choices. */
@@ -143,8 +146,8 @@ final class TailLoop implements BeltFitting {
     }
 
     /**
-     * How far a stitch on the back must stay from the swept edge across the knife: the edge runs in the mid-plane, half the
-     * welt in front of the stitch.
+     * How far a stitch on the back must stay from the swept edge across the knife: the edge runs in the mid-plane, half
+     * the welt in front of the stitch.
      */
     static double safeAcrossMm(double weltMm) {
         double safe = DrawCheck.SAFE_EDGE_TO_STITCH_MM;
@@ -164,7 +167,8 @@ final class TailLoop implements BeltFitting {
     @Override
     public Optional<Upstand> upstand() {
         double half = widthMm() / 2;
-        Region tail = Region.box(top - tailMm(), middle - half, top, middle + half).withCornersRounded(margin);
+        Region tail =
+                Region.box(top - tailMm(), middle - half, top, middle + half).withCornersRounded(margin);
         Region standing = Region.box(top - loop.foldMm(), middle - half, top, middle + half);
         return Optional.of(new Upstand(leaning(tail), leaning(standing), filletMm));
     }
@@ -186,10 +190,18 @@ final class TailLoop implements BeltFitting {
         double fold = top - loop.foldMm();
         double end = top + box.heightMm() + margin;
         List<Mark> marks = new ArrayList<>(List.of(
-                mark(Mark.Kind.FOLD, "fold back for the belt loop", new Point(fold, middle - half),
+                mark(
+                        Mark.Kind.FOLD,
+                        "fold back for the belt loop",
+                        new Point(fold, middle - half),
                         new Point(fold, middle + half)),
-                mark(Mark.Kind.PLACE, "end of the belt loop", new Point(top, middle - half),
-                        new Point(end, middle - half), new Point(end, middle + half), new Point(top, middle + half))));
+                mark(
+                        Mark.Kind.PLACE,
+                        "end of the belt loop",
+                        new Point(top, middle - half),
+                        new Point(end, middle - half),
+                        new Point(end, middle + half),
+                        new Point(top, middle + half))));
         marks.addAll(StitchBox.ironMarks(inTail()));
         return marks;
     }
@@ -202,9 +214,14 @@ final class TailLoop implements BeltFitting {
     @Override
     public List<Seam> seams(Laying back, String name) {
         double thickness = spec.leather().thicknessMm();
-        return List.of(new Seam("belt loop", box.pitchMm(), true, spec.stitching().backStitches(), List.of(
-                back.lay(new Seam.Layer(name, "below the throat", thickness, 0, false, onBack())),
-                back.lay(new Seam.Layer(name, "tail", thickness, 0, true, inTail())))));
+        return List.of(new Seam(
+                "belt loop",
+                box.pitchMm(),
+                true,
+                spec.stitching().backStitches(),
+                List.of(
+                        back.lay(new Seam.Layer(name, "below the throat", thickness, 0, false, onBack())),
+                        back.lay(new Seam.Layer(name, "tail", thickness, 0, true, inTail())))));
     }
 
     @Override
@@ -222,7 +239,9 @@ final class TailLoop implements BeltFitting {
     }
 
     private List<Point> inTail() {
-        return box.holes(top - loop.lengthMm(), middle, -1).stream().map(lean::apply).toList();
+        return box.holes(top - loop.lengthMm(), middle, -1).stream()
+                .map(lean::apply)
+                .toList();
     }
 
     private Mark mark(Mark.Kind kind, String label, Point... points) {

@@ -4,7 +4,8 @@ package weltwright.sheath;
  * How the open end of a sheath is cut.
  *
  * @param shape of the cut
- * @param depthMm how far down it reaches: a hollow at its middle, a slant at its lower side; of no account where straight
+ * @param depthMm how far down it reaches: a hollow at its middle, a slant at its lower side; of no account where
+ *     straight
  */
 public record Throat(Shape shape, double depthMm) {
     /** A slight hollow in the face, for the hand. */

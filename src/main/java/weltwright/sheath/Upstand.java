@@ -8,8 +8,8 @@ import weltwright.geometry.Region;
  *
  * @param region a part of it reaches below the throat
  * @param standing what of it is not folded back
- * @param filletMm radius that rounds the corners between it and the throat, lest the leather tear there; so chosen that the
- *     fillets end where the throat does
+ * @param filletMm radius that rounds the corners between it and the throat, lest the leather tear there; so chosen that
+ *     the fillets end where the throat does
  */
 record Upstand(Region region, Region standing, double filletMm) {
     /** The fillet wanted, and the least. Common practice. */

@@ -111,13 +111,15 @@ final class WeltDraft {
     }
 
     private List<Mark> marks(Part part) {
-        List<Mark> marks = new ArrayList<>(stitches.marks(
-                stitches.line(), spec.stitching().marginMm(), part.first(), part.last()));
+        List<Mark> marks = new ArrayList<>(
+                stitches.marks(stitches.line(), spec.stitching().marginMm(), part.first(), part.last()));
         boolean ends = spec.kind() != SheathKind.PANELS && part.last() == holes - 1;
-        int taper = (int) Math.ceil(SKIVE_TIMES * stack.thicknessMm() / stitches.pitch().meanMm());
+        int taper = (int)
+                Math.ceil(SKIVE_TIMES * stack.thicknessMm() / stitches.pitch().meanMm());
         int from = holes - 1 - taper;
         if (ends && from > part.first()) {
-            Polyline across = stitches.acrossAfter(from, spec.welt().innerMarginMm(), spec.stitching().marginMm());
+            Polyline across = stitches.acrossAfter(
+                    from, spec.welt().innerMarginMm(), spec.stitching().marginMm());
             marks.add(new Mark(across, Mark.Kind.SKIVE, "skive to nothing"));
         }
         return marks;

@@ -9,8 +9,8 @@ import weltwright.trouble.Trouble;
 
 /**
  * The layers of a welt: of all that can be laid of the leather at hand, the thinnest that is at least as thick as the
- * blade, and of those the one with the fewest layers. Where none is, the thickest. Common practice: the welt is as thick as
- * the blade or thicker.
+ * blade, and of those the one with the fewest layers. Where none is, the thickest. Common practice: the welt is as
+ * thick as the blade or thicker.
  *
  * @param sheets from the thickest to the thinnest
  */
@@ -64,7 +64,9 @@ public record WeltStack(List<Sheets> sheets) {
                     ? stack
                     : nearest;
         }
-        return Math.abs(nearest.thicknessMm() - thicknessMm()) < WORTHWHILE_MM ? Optional.empty() : Optional.of(nearest);
+        return Math.abs(nearest.thicknessMm() - thicknessMm()) < WORTHWHILE_MM
+                ? Optional.empty()
+                : Optional.of(nearest);
     }
 
     private boolean isBefore(WeltStack other) {
@@ -101,8 +103,10 @@ public record WeltStack(List<Sheets> sheets) {
             String format = "%." + decimals + "f";
             String told = String.format(Locale.ROOT, format, which.thicknessMm());
             boolean alone = sheets.stream()
-                    .filter(other -> String.format(Locale.ROOT, format, other.thicknessMm()).equals(told))
-                    .count() == 1;
+                            .filter(other -> String.format(Locale.ROOT, format, other.thicknessMm())
+                                    .equals(told))
+                            .count()
+                    == 1;
             if (alone || decimals == MOST_DECIMALS) {
                 return told;
             }

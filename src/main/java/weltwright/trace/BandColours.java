@@ -12,14 +12,17 @@ import weltwright.ground.Picture;
 import weltwright.trace.EdgePath.Print;
 
 /**
- * The colours that a picture shows along a band, to be averaged along and across it. Averages go on from the last row to
- * the first where the band is closed.
+ * The colours that a picture shows along a band, to be averaged along and across it. Averages go on from the last row
+ * to the first where the band is closed.
  */
 final class BandColours implements AutoCloseable {
     /** Width of the smoothing across the edge, in pixels: about that of the blur of a sharp photo. */
     private static final double ACROSS_SIGMA_PX = 1.0;
 
-    /** An average takes in what is within so many standard deviations: what lies farther off has three thousandths of the weight. */
+    /**
+     * An average takes in what is within so many standard deviations: what lies farther off has three thousandths of
+     * the weight.
+     */
     private static final double REACH_SIGMAS = 3;
 
     /** What a printed line's own colour counts for, so that it stands where nothing else is near. */

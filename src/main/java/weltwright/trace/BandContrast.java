@@ -17,9 +17,9 @@ import weltwright.trace.EdgePath.Print;
  *       difference counts that the line's own colour does not share.
  *   <li>On a ground as grey as steel they may hardly differ: then which side is brighter at the edge itself, where the
  *       paper lies in the blade's own shadow and a bevel may shine, is not to be told from farther off. Taken is any
- *       step, less the slope that goes on to both sides of it, as a soft shadow's does. Where the
- *       ground is blank, a change of hue counts besides ({@link HueStep}). On other grounds steps of any kind would only
- *       lead to the lines of the blade's grind.
+ *       step, less the slope that goes on to both sides of it, as a soft shadow's does. Where the ground is blank, a
+ *       change of hue counts besides ({@link HueStep}). On other grounds steps of any kind would only lead to the lines
+ *       of the blade's grind.
  *   <li>Black print comes near, so that white and black take turns outside: taken is how fast the colour leaves that of
  *       the inside.
  * </ol>
@@ -53,8 +53,8 @@ record BandContrast(float[] path, float[] slope, double perPx) {
     private static final double LEAVING = 30;
 
     /**
-     * The square of a step that noise alone makes in three channels is on average this many times a pixel's variance: of
-     * neighbours that share half their noise, each channel's step has 0.44 of it.
+     * The square of a step that noise alone makes in three channels is on average this many times a pixel's variance:
+     * of neighbours that share half their noise, each channel's step has 0.44 of it.
      */
     private static final double BY_NOISE = 3 * 0.44;
 
@@ -72,13 +72,15 @@ record BandContrast(float[] path, float[] slope, double perPx) {
      * @param perPx samples to the pixel
      * @param ground on which the knife lies
      */
-    static BandContrast of(float[] colour, float[] steady, Print[] print, int rows, double perPx, EdgePath.Ground ground) {
+    static BandContrast of(
+            float[] colour, float[] steady, Print[] print, int rows, double perPx, EdgePath.Ground ground) {
         int width = print.length / rows;
         ColourStep steps = new ColourStep(colour, rows, width);
         double[] line = unit(ground.lineColour());
         boolean isRuled = dot(line, line) > 0;
         // On ruled paper the lines have a hue, too, and would lead along them.
-        float[] hue = ground.isSteelGrey() && !isRuled ? HueStep.across(steady, rows, width, perPx) : new float[print.length];
+        float[] hue =
+                ground.isSteelGrey() && !isRuled ? HueStep.across(steady, rows, width, perPx) : new float[print.length];
         double noise = ground.isSteelGrey() ? noise(steady, print, rows, width) : ColourSums.NOISE;
         BandContrast band = new BandContrast(new float[print.length], new float[print.length], perPx);
         IntStream.range(0, rows).parallel().forEach(i -> {
@@ -94,8 +96,8 @@ record BandContrast(float[] path, float[] slope, double perPx) {
     }
 
     /**
-     * Variance of the ground's own colour beside its lines, in grey levels squared: from second differences between rows
-     * that noise makes differ by themselves, along the outermost samples. A shadow's slope leaves none.
+     * Variance of the ground's own colour beside its lines, in grey levels squared: from second differences between
+     * rows that noise makes differ by themselves, along the outermost samples. A shadow's slope leaves none.
      */
     static double noise(float[] colour, Print[] print, int rows, int width) {
         int side = Math.max(1, width / 8);
@@ -107,7 +109,8 @@ record BandContrast(float[] path, float[] slope, double perPx) {
                 int after = at + APART_ROWS * width;
                 if (print[before] == Print.NONE && print[at] == Print.NONE && print[after] == Print.NONE) {
                     for (int c = 0; c < 3; c++) {
-                        bends[count++] = Math.abs(colour[3 * before + c] - 2 * colour[3 * at + c] + colour[3 * after + c]);
+                        bends[count++] =
+                                Math.abs(colour[3 * before + c] - 2 * colour[3 * at + c] + colour[3 * after + c]);
                     }
                 }
             }
@@ -192,9 +195,7 @@ record BandContrast(float[] path, float[] slope, double perPx) {
     private double[] slope(float[] colour, int sample, int reach) {
         double[] slope = new double[3];
         for (int c = 0; c < 3; c++) {
-            slope[c] = (colour[3 * (sample + reach) + c] - colour[3 * (sample - reach) + c])
-                    * perPx
-                    / (2.0 * reach);
+            slope[c] = (colour[3 * (sample + reach) + c] - colour[3 * (sample - reach) + c]) * perPx / (2.0 * reach);
         }
         return slope;
     }

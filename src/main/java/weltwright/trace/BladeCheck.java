@@ -28,13 +28,14 @@ final class BladeCheck {
     private static final double GUESSED = 0.8;
 
     /**
-     * Of an outline that more than this is a guess of, the rest does not hold it. Faint but true outlines, of knives with
-     * known shape, have up to three tenths.
+     * Of an outline that more than this is a guess of, the rest does not hold it. Faint but true outlines, of knives
+     * with known shape, have up to three tenths.
      */
     private static final double UNSEEN = 0.35;
 
     /**
-     * An outline known to no better than this is of no use: more than twice the ease that a sheath is given. Common practice.
+     * An outline known to no better than this is of no use: more than twice the ease that a sheath is given. Common
+     * practice.
      */
     private static final double OF_NO_USE_MM = 2;
 
@@ -58,7 +59,9 @@ final class BladeCheck {
         if (isBlunt && blade < CLEAVER * handle) {
             throw noTip();
         }
-        double unseen = unsure.stream().mapToDouble(stretch -> stretch.along(outline).lengthMm()).sum();
+        double unseen = unsure.stream()
+                .mapToDouble(stretch -> stretch.along(outline).lengthMm())
+                .sum();
         if (guessed(outline, landmarks, unsure) > GUESSED || unseen > UNSEEN * outline.lengthMm()) {
             throw hardlySeen();
         }
@@ -75,8 +78,8 @@ final class BladeCheck {
     }
 
     /**
-     * How far apart the sides of the blade are where they are last seen before its tip. What lies beyond is a guess; where
-     * that runs aslant, it has a tip of its own, which tells nothing of the blade's.
+     * How far apart the sides of the blade are where they are last seen before its tip. What lies beyond is a guess;
+     * where that runs aslant, it has a tip of its own, which tells nothing of the blade's.
      */
     private static double lastSeenApart(Polyline outline, Point tip, List<Unsure> unsure) {
         return unsure.stream()
@@ -84,7 +87,8 @@ final class BladeCheck {
                     Polyline guess = stretch.along(outline);
                     return guess.at(guess.stationOf(tip)).distance(tip) < ON_STRETCH_MM;
                 })
-                .mapToDouble(stretch -> Math.abs(stretch.from().y() - stretch.to().y()))
+                .mapToDouble(
+                        stretch -> Math.abs(stretch.from().y() - stretch.to().y()))
                 .max()
                 .orElse(0);
     }
@@ -111,8 +115,8 @@ final class BladeCheck {
     }
 
     /**
-     * What to say where no print tells what is hidden and no handle is seen to end: what is left of a knife whose blade is
-     * lost in grain cannot there be told from one that is all steel.
+     * What to say where no print tells what is hidden and no handle is seen to end: what is left of a knife whose blade
+     * is lost in grain cannot there be told from one that is all steel.
      */
     static Trouble oneColoured() {
         return new Trouble(

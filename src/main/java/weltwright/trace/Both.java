@@ -8,7 +8,9 @@ import java.util.function.Supplier;
 
 /** Two things that do not need each other, made at the same time where there is a processor free for it. */
 record Both<A, B>(A first, B second) {
-    /** Comes back, or throws what one of them threw, when neither is being made any more: what they read may then go. */
+    /**
+     * Comes back, or throws what one of them threw, when neither is being made any more: what they read may then go.
+     */
     static <A, B> Both<A, B> of(Supplier<A> first, Supplier<B> second) {
         CompletableFuture<A> aside = new CompletableFuture<>();
         AtomicBoolean begun = new AtomicBoolean();

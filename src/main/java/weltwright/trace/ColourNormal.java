@@ -62,8 +62,7 @@ record ColourNormal(double[] mean, double[][] information, double logRootDetermi
             }
             SymmetricSystem spread = new SymmetricSystem(covariance);
             double[][] factor = spread.lowerFactor();
-            return new ColourNormal(
-                    mean, spread.inverse(), Math.log(factor[0][0] * factor[1][1] * factor[2][2]));
+            return new ColourNormal(mean, spread.inverse(), Math.log(factor[0][0] * factor[1][1] * factor[2][2]));
         }
     }
 }

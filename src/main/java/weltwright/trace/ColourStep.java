@@ -1,13 +1,15 @@
 package weltwright.trace;
 
 /**
- * Which mixture of the colour channels tells best the inside of a band from its outside, by {@link ColourSums.Discriminant}:
- * what is left is the edge.
+ * Which mixture of the colour channels tells best the inside of a band from its outside, by
+ * {@link ColourSums.Discriminant}: what is left is the edge.
  *
  * <p>Assumes that the near quarter of the band lies on one side of the edge and the far quarter on the other.
  */
 final class ColourStep {
-    /** Beside a thing, light from all round leaves paper at least so bright; what is darker than the second is no shade. */
+    /**
+     * Beside a thing, light from all round leaves paper at least so bright; what is darker than the second is no shade.
+     */
     private static final double SOFT_SHADE = 0.6;
 
     private static final double DARK = 0.45;
@@ -41,16 +43,16 @@ final class ColourStep {
     }
 
     /**
-     * @param weights of blue, green and red: weighted so, the colours on each side vary by 1 and the step from near to far
-     *     is positive
+     * @param weights of blue, green and red: weighted so, the colours on each side vary by 1 and the step from near to
+     *     far is positive
      * @param apart that step: how far the sides are apart, in standard deviations within them
      * @param near mean colour of the near side
      * @param far mean colour of the far side
      */
     record Mix(double[] weights, double apart, double[] near, double[] far) {
         /**
-         * From 0, where the near side might be the far one in shade or in a better light, to 1 where it is darker than a
-         * soft shade or of another hue.
+         * From 0, where the near side might be the far one in shade or in a better light, to 1 where it is darker than
+         * a soft shade or of another hue.
          */
         double otherThanShade() {
             double most = 0;
@@ -69,8 +71,8 @@ final class ColourStep {
     }
 
     /**
-     * The mixture for a row, judged over {@code 2 reach + 1} rows round it or to one side of it, whichever tells the sides
-     * apart best: next to where one material ends, the rows of the other would only confuse.
+     * The mixture for a row, judged over {@code 2 reach + 1} rows round it or to one side of it, whichever tells the
+     * sides apart best: next to where one material ends, the rows of the other would only confuse.
      */
     Mix mix(int row, int reach) {
         ColourSums.Discriminant best = null;
@@ -88,8 +90,7 @@ final class ColourStep {
         }
         double apart = Math.sqrt(Math.max(1e-12, best.square()));
         double[] w = best.weights();
-        return new Mix(
-                new double[] {w[0] / apart, w[1] / apart, w[2] / apart}, apart, bestNear.mean(), bestFar.mean());
+        return new Mix(new double[] {w[0] / apart, w[1] / apart, w[2] / apart}, apart, bestNear.mean(), bestFar.mean());
     }
 
     private ColourSums sums(double[] cumulative, int row, int reach) {

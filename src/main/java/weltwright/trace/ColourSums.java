@@ -17,7 +17,9 @@ record ColourSums(double[] sums) {
     /** Variance of a smoothed pixel's noise, in grey levels squared, that is always there. */
     static final double NOISE = 4;
 
-    /** Adds a colour. @param at where in {@code sums} they begin. @param from where in {@code colour} its blue stands */
+    /**
+     * Adds a colour. @param at where in {@code sums} they begin. @param from where in {@code colour} its blue stands
+     */
     static void add(double[] sums, int at, float[] colour, int from) {
         double b = colour[from];
         double g = colour[from + 1];
@@ -44,9 +46,9 @@ record ColourSums(double[] sums) {
     }
 
     /**
-     * Which mixture of the channels tells two kinds of colour best apart: Fisher's linear discriminant (1936). It weighs the
-     * difference of the means against how much each kind scatters in itself, so wood grain, a shadow's falling off or
-     * a printed line on either side count for little.
+     * Which mixture of the channels tells two kinds of colour best apart: Fisher's linear discriminant (1936). It
+     * weighs the difference of the means against how much each kind scatters in itself, so wood grain, a shadow's
+     * falling off or a printed line on either side count for little.
      *
      * @param weights of blue, green and red; the mixture of the other kind less that of this one is {@code square}
      * @param square how far the two are apart, in standard deviations of the mixture within them, squared

@@ -3,11 +3,13 @@ package weltwright.trace;
 import java.util.Locale;
 import java.util.Optional;
 import weltwright.ground.View;
-import weltwright.photo.PixelArea;
 import weltwright.photo.Photo;
+import weltwright.photo.PixelArea;
 import weltwright.trouble.Trouble;
 
-/** The part of a picture that its file's damage leaves unknown: what is told of it, and what it means for an outline. */
+/**
+ * The part of a picture that its file's damage leaves unknown: what is told of it, and what it means for an outline.
+ */
 final class DamagedPart {
     /** A block of a JPEG's picture, and what of it reaches into the next one where colours are made finer. */
     private static final double REACH_PX = 16;
@@ -15,8 +17,8 @@ final class DamagedPart {
     private static final double STEP_MM = 2;
 
     /**
-     * What may be wrong outside of it, too, for some bits may be wrong that nothing tells of, and what of the ground lies in
-     * it was taken for what it is not.
+     * What may be wrong outside of it, too, for some bits may be wrong that nothing tells of, and what of the ground
+     * lies in it was taken for what it is not.
      */
     private static final double ELSEWHERE_MM = 0.5;
 
@@ -33,7 +35,8 @@ final class DamagedPart {
     /** Of a photo whose file has been checked; throws {@link Trouble} where nothing can be decoded. */
     static DamagedPart of(Photo photo) {
         Optional<PixelArea> area = photo.check().damaged();
-        double pixels = area.map(a -> (double) (a.right() - a.left()) * (a.bottom() - a.top())).orElse(0.0);
+        double pixels = area.map(a -> (double) (a.right() - a.left()) * (a.bottom() - a.top()))
+                .orElse(0.0);
         return new DamagedPart(area, pixels / ((double) photo.widthPx() * photo.heightPx()));
     }
 

@@ -16,8 +16,9 @@ import weltwright.ground.Plane;
 import weltwright.ground.View;
 
 /**
- * The part of a blank sheet on which something lies: the box round all that is darker than the lit paper, things and their
- * shadows, and room beside it. What is as bright as paper may lie outside; who looks closer finds it going on there.
+ * The part of a blank sheet on which something lies: the box round all that is darker than the lit paper, things and
+ * their shadows, and room beside it. What is as bright as paper may lie outside; who looks closer finds it going on
+ * there.
  *
  * @param low its corner of least x and y, on the ground, in mm
  * @param high the opposite one

@@ -8,7 +8,8 @@ import weltwright.trace.EdgePath.Print;
 
 /**
  * Where to look for the knife's edge: a band along a curve in the picture, with a row of places for each point of the
- * curve. Rows lie along the curve's normals, from well inside of the knife to well outside; on a row, places count from 0.
+ * curve. Rows lie along the curve's normals, from well inside of the knife to well outside; on a row, places count from
+ * 0.
  *
  * @param middles the curve's points, in the picture's pixels
  * @param normals at each of them, pointing out of the knife; of length 1
@@ -21,8 +22,8 @@ record EdgeBand(List<Point> middles, Point[] normals, int half, double perPx, bo
     private static final int CHORD_ROWS = 2;
 
     /**
-     * @param curve in pixels, its points evenly spaced: closed round the knife, either way; or a stretch of such a curve
-     *     that has the knife on its left as the picture is seen
+     * @param curve in pixels, its points evenly spaced: closed round the knife, either way; or a stretch of such a
+     *     curve that has the knife on its left as the picture is seen
      */
     static EdgeBand along(Polyline curve, int half, double perPx) {
         List<Point> middles = curve.points();

@@ -11,16 +11,16 @@ import weltwright.ground.Picture;
 /**
  * Finds the knife's edge to a fraction of a pixel near a rough contour, on the picture's own pixels.
  *
- * <p>Made for an edge that is blurred over a pixel or two, and a contour that is off by no more than the reach and turns
- * no more sharply than the reach allows. The steps:
+ * <p>Made for an edge that is blurred over a pixel or two, and a contour that is off by no more than the reach and
+ * turns no more sharply than the reach allows. The steps:
  *
  * <ol>
  *   <li>straighten a band along the contour, one row for each point of it, by looking along its normals
  *       ({@link EdgeBand}, {@link BandColours});
  *   <li>find for each place of the band how much it looks like the knife's edge ({@link BandContrast});
- *   <li>through the band find the path of most contrast that does not jump ({@link RowPath}), so that neither a shadow's
- *       edge nor wood grain draws it away for a few points, and outside of which the ground's lines are seen, inside hidden
- *       ({@link LinesAcross});
+ *   <li>through the band find the path of most contrast that does not jump ({@link RowPath}), so that neither a
+ *       shadow's edge nor wood grain draws it away for a few points, and outside of which the ground's lines are seen,
+ *       inside hidden ({@link LinesAcross});
  *   <li>on each row take the top of the parabola through the path's highest value and its neighbours.
  * </ol>
  *
@@ -31,15 +31,17 @@ final class EdgePath {
     private static final double PER_PX = 2;
 
     /**
-     * In a fine picture there are no more than this to the millimetre, or the path's moves from row to row, which are counted
-     * in them, would be dearer there.
+     * In a fine picture there are no more than this to the millimetre, or the path's moves from row to row, which are
+     * counted in them, would be dearer there.
      */
     private static final double MOST_PER_MM = 14;
 
     /** What a place on a drawn line counts for by itself, next to a strong edge's gain. */
     private static final double DRAWN = 0.3;
 
-    /** What has this part of a strong edge's contrast gains half as much as anything can: 1, but for the ground's lines. */
+    /**
+     * What has this part of a strong edge's contrast gains half as much as anything can: 1, but for the ground's lines.
+     */
     private static final double HALF_GAIN = 0.4;
 
     /** Rows to either side over which a strong edge is judged. */
@@ -48,7 +50,9 @@ final class EdgePath {
     /** What is strong changes slowly: so many rows share it. */
     private static final int ALIKE_ROWS = 8;
 
-    /** The contrast of an edge that is faint but no noise, in standard deviations of the colours beside it per pixel. */
+    /**
+     * The contrast of an edge that is faint but no noise, in standard deviations of the colours beside it per pixel.
+     */
     private static final double FAINT = 2;
 
     /** What noise alone shows where it shows most, in the same. */
@@ -76,7 +80,10 @@ final class EdgePath {
         /** What is printed at a place of the ground. */
         Print printAt(Point place);
 
-        /** From 1, where a line is seen, to −1, where it is hidden; 0 where there is none, or where it is not to be told. */
+        /**
+         * From 1, where a line is seen, to −1, where it is hidden; 0 where there is none, or where it is not to be
+         * told.
+         */
         double shownAt(Point place);
 
         /** The colour of paper less that of its lines: blue, green, red. */
@@ -180,16 +187,19 @@ final class EdgePath {
         int n = most.length;
         int reach = Math.min(n / 2, STRONG_ROWS);
         float[] gain = new float[contrast.length];
-        IntStream.range(0, (n + ALIKE_ROWS - 1) / ALIKE_ROWS).parallel().map(k -> k * ALIKE_ROWS).forEach(row -> {
-            double[] near = new double[2 * reach + 1];
-            for (int k = -reach; k <= reach; k++) {
-                near[k + reach] = most[Math.floorMod(row + k, n)];
-            }
-            double strong = Math.max(FAINT, OrderStatistic.median(near));
-            for (int k = row * width; k < Math.min(row + ALIKE_ROWS, n) * width; k++) {
-                gain[k] = (float) (contrast[k] / (contrast[k] + HALF_GAIN * strong));
-            }
-        });
+        IntStream.range(0, (n + ALIKE_ROWS - 1) / ALIKE_ROWS)
+                .parallel()
+                .map(k -> k * ALIKE_ROWS)
+                .forEach(row -> {
+                    double[] near = new double[2 * reach + 1];
+                    for (int k = -reach; k <= reach; k++) {
+                        near[k + reach] = most[Math.floorMod(row + k, n)];
+                    }
+                    double strong = Math.max(FAINT, OrderStatistic.median(near));
+                    for (int k = row * width; k < Math.min(row + ALIKE_ROWS, n) * width; k++) {
+                        gain[k] = (float) (contrast[k] / (contrast[k] + HALF_GAIN * strong));
+                    }
+                });
         return gain;
     }
 
@@ -203,8 +213,8 @@ final class EdgePath {
     }
 
     /**
-     * Whoever drew a stretch drew it where the edge is, as well as a hand can: what lies at the rim counts for half, and
-     * where nothing is to be seen the drawn line stands.
+     * Whoever drew a stretch drew it where the edge is, as well as a hand can: what lies at the rim counts for half,
+     * and where nothing is to be seen the drawn line stands.
      */
     private static float[] nearer(float[] gain, int half) {
         int width = 2 * half + 1;

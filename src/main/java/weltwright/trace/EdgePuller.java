@@ -11,12 +11,12 @@ import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
 /**
- * Pulls a line that was roughly drawn along the knife's edge to where the photo shows that edge. The steps are those of a
- * trace, for a stretch: follow the edge near the line on the picture's own pixels, twice, the second time closer; meet
- * the mid-plane; take off what the knife's thickness adds there.
+ * Pulls a line that was roughly drawn along the knife's edge to where the photo shows that edge. The steps are those of
+ * a trace, for a stretch: follow the edge near the line on the picture's own pixels, twice, the second time closer;
+ * meet the mid-plane; take off what the knife's thickness adds there.
  *
- * <p>Of several edges it takes the clearest near the line that is not the ground's own print, and the nearer the better:
- * whoever draws closer decides.
+ * <p>Of several edges it takes the clearest near the line that is not the ground's own print, and the nearer the
+ * better: whoever draws closer decides.
  */
 public final class EdgePuller {
     private static final double STEP_MM = 0.2;
@@ -93,7 +93,8 @@ public final class EdgePuller {
     }
 
     private Polyline pixels(Polyline line) {
-        return line.map(p -> trace.seenFrom().pixel(trace.midPlane().over(trace.onSheet().apply(p))));
+        return line.map(p ->
+                trace.seenFrom().pixel(trace.midPlane().over(trace.onSheet().apply(p))));
     }
 
     private static List<Point> pixels(List<EdgePoint> edge) {
@@ -149,7 +150,8 @@ public final class EdgePuller {
                 knife.landmarks().tip().x(),
                 buttX,
                 knife.spineOnLeft());
-        double buttExcess = thickness.buttExcessMm(rim.lean(knife.landmarks().butt()).x());
+        double buttExcess =
+                thickness.buttExcessMm(rim.lean(knife.landmarks().butt()).x());
         double[] station = seen.stationsMm();
         List<Point> thin = new ArrayList<>();
         for (int i = 0; i < station.length; i++) {

@@ -34,8 +34,9 @@ final class ErrorEstimate {
 
     /**
      * The curve is off by this many times the distance from it that 90 of 100 of the points found keep within. It runs
-     * between points that err, and points that lie close together err alike, so it errs by more than their scatter shows.
-     * By how much is from the photos with known truth, and from what they become when blurred, darkened and made noisy.
+     * between points that err, and points that lie close together err alike, so it errs by more than their scatter
+     * shows. By how much is from the photos with known truth, and from what they become when blurred, darkened and made
+     * noisy.
      */
     private static final double SCATTER_PART = 1.3;
 
@@ -69,22 +70,26 @@ final class ErrorEstimate {
         double scaleSigma = ground.scaleSigma();
         View view = solution.view();
         Plane plane = built.midPlane();
-        List<Point> places = built.ring().resampled(4).points().stream().map(built.onGround()::apply).toList();
+        List<Point> places = built.ring().resampled(4).points().stream()
+                .map(built.onGround()::apply)
+                .toList();
         List<Point> pixels = places.stream().map(p -> view.pixel(plane.over(p))).toList();
         List<View> off = solution.offByOneSigma();
         List<List<Point>> pose = new ArrayList<>();
         for (View moved : off.subList(1, off.size())) {
             pose.add(pixels.stream().map(px -> moved.meets(px, plane)).toList());
         }
-        List<Point> focal = pixels.stream().map(px -> off.get(0).meets(px, plane)).toList();
+        List<Point> focal =
+                pixels.stream().map(px -> off.get(0).meets(px, plane)).toList();
         Plane higher = new Plane(plane.heightMm() + HEIGHT_SIGMA_MM, plane.slope());
         List<Point> height = pixels.stream().map(px -> view.meets(px, higher)).toList();
         UnaryOperator<Point> wider = p -> new Point(p.x() * (1 + scaleSigma), p.y());
         UnaryOperator<Point> longer = p -> new Point(p.x(), p.y() * (1 + scaleSigma));
-        List<List<Point>> scale =
-                List.of(places.stream().map(wider).toList(), places.stream().map(longer).toList());
-        double mmPerPx = 1 / view.pixel(plane.over(places.get(0)))
-                .distance(view.pixel(plane.over(places.get(0).plus(new Point(1, 0)))));
+        List<List<Point>> scale = List.of(
+                places.stream().map(wider).toList(), places.stream().map(longer).toList());
+        double mmPerPx = 1
+                / view.pixel(plane.over(places.get(0)))
+                        .distance(view.pixel(plane.over(places.get(0).plus(new Point(1, 0)))));
 
         List<ErrorBudget.Part> parts = new ArrayList<>(List.of(
                 new ErrorBudget.Part(
@@ -105,7 +110,9 @@ final class ErrorEstimate {
                         "Measure the printed sheet's two bars, or the ground's lines, and type what they measure."),
                 new ErrorBudget.Part(
                         "the thickness that shows at the rim",
-                        WITHIN_95 * EXCESS_SIGMA * OrderStatistic.quantile(built.excessMm().clone(), 0.95),
+                        WITHIN_95
+                                * EXCESS_SIGMA
+                                * OrderStatistic.quantile(built.excessMm().clone(), 0.95),
                         "Photograph from straight above the middle of the knife."),
                 new ErrorBudget.Part(
                         FINDING,
@@ -115,10 +122,7 @@ final class ErrorEstimate {
                         "shadows, which blank ground does not tell from the knife",
                         cover.shadowMm(),
                         "Look the whole outline over, or photograph on the printed sheet or a ruled ground."),
-                new ErrorBudget.Part(
-                        UNSEEN,
-                        Math.max(strayed(built.ring(), unsure), uneven(built, unsure)),
-                        LOOK),
+                new ErrorBudget.Part(UNSEEN, Math.max(strayed(built.ring(), unsure), uneven(built, unsure)), LOOK),
                 new ErrorBudget.Part("lines beside the edge that may be the edge", leapt(built), LOOK)));
         damaged.error().ifPresent(parts::add);
         parts.removeIf(part -> part.error95Mm() == 0);
@@ -143,16 +147,19 @@ final class ErrorEstimate {
         IndexedFacetDistance outline = new IndexedFacetDistance(
                 built.silhouette().outline().sampled(SCATTER_STEP_MM / 2).lineString());
         List<Point> points = built.ring().points();
-        int every = (int) Math.max(1, Math.round(SCATTER_STEP_MM * points.size() / built.ring().lengthMm()));
+        int every = (int) Math.max(
+                1, Math.round(SCATTER_STEP_MM * points.size() / built.ring().lengthMm()));
         double[] off = IntStream.range(0, points.size() / every)
-                .mapToDouble(i -> outline.distance(JTS.createPoint(points.get(every * i).coordinate())))
+                .mapToDouble(i ->
+                        outline.distance(JTS.createPoint(points.get(every * i).coordinate())))
                 .toArray();
         return OrderStatistic.quantile(off, 0.90);
     }
 
     /** What stretches without a clear edge may stray: nothing while they are few, since both ends hold them. */
     private static double strayed(Polyline ring, List<Unsure> unsure) {
-        double length = unsure.stream().mapToDouble(u -> u.along(ring).lengthMm()).sum();
+        double length =
+                unsure.stream().mapToDouble(u -> u.along(ring).lengthMm()).sum();
         return STRAY_MM * Math.max(0, length / ring.lengthMm() - HELD_PART);
     }
 
@@ -162,7 +169,8 @@ final class ErrorEstimate {
      */
     private static double uneven(SilhouetteBuilder.Built built, List<Unsure> unsure) {
         Polyline ring = built.ring();
-        IndexedFacetDistance smooth = new IndexedFacetDistance(ring.smoothed(Leap.COURSE_MM, SCATTER_STEP_MM).lineString());
+        IndexedFacetDistance smooth = new IndexedFacetDistance(
+                ring.smoothed(Leap.COURSE_MM, SCATTER_STEP_MM).lineString());
         List<Point> points = ring.resampled(SCATTER_STEP_MM).points();
         List<Point> turns = List.of(
                 built.silhouette().landmarks().tip(),
@@ -221,8 +229,12 @@ final class ErrorEstimate {
         double[] off = new double[n];
         for (int i = 0; i < n; i++) {
             Point arm = places.get(i).minus(middle);
-            Point left = moved.get(i).minus(places.get(i)).minus(shift).minus(arm.left().times(turn / inertia));
-            Point along = places.get((i + 1) % n).minus(places.get((i - 1 + n) % n)).unit();
+            Point left = moved.get(i)
+                    .minus(places.get(i))
+                    .minus(shift)
+                    .minus(arm.left().times(turn / inertia));
+            Point along =
+                    places.get((i + 1) % n).minus(places.get((i - 1 + n) % n)).unit();
             off[i] = along.cross(left);
         }
         return off;

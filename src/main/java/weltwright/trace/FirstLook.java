@@ -15,8 +15,8 @@ import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
 /**
- * What a photo shows at first sight, before its knife is traced: the ground, where the camera was, and what would make a
- * better photo.
+ * What a photo shows at first sight, before its knife is traced: the ground, where the camera was, and what would make
+ * a better photo.
  *
  * @param ground the ground's lines as the picture shows them, in pixels, and what they are; empty where none was found
  * @param notes what was found and how sure it is, one plain sentence each
@@ -59,8 +59,7 @@ public record FirstLook(
                         ? atRuling(picture, ruling, lens)
                         : at(picture, GroundSearch.known(seen, settings), lens, settings, progress);
             }
-            return at(
-                    picture, GroundSearch.find(picture, settings, lens.prior()), lens, settings, progress);
+            return at(picture, GroundSearch.find(picture, settings, lens.prior()), lens, settings, progress);
         } catch (Trouble notFound) {
             return refused(PhotoCheck.ofLight(picture), notFound);
         }
@@ -84,7 +83,8 @@ public record FirstLook(
         progress.at("Looking for the knife", 0.6);
         Optional<String> question = Optional.empty();
         try {
-            advice.addAll(PhotoCheck.ofKnife(picture, view, ground.cover(picture, view).contour()));
+            advice.addAll(PhotoCheck.ofKnife(
+                    picture, view, ground.cover(picture, view).contour()));
         } catch (Trouble trouble) {
             question = Optional.of(trouble.getMessage());
         }

@@ -20,28 +20,30 @@ import weltwright.knife.Sides;
 /**
  * The line across a knife at which its handle ends, as seen in the picture between both sides of the outline.
  *
- * <p>Made for a front that is about straight and square to the knife, and for a handle or guard that differs from the blade
- * in colour or brightness. Many rows across the knife tell of one line, so it is found where neither end of it shows a
- * corner. The steps:
+ * <p>Made for a front that is about straight and square to the knife, and for a handle or guard that differs from the
+ * blade in colour or brightness. Many rows across the knife tell of one line, so it is found where neither end of it
+ * shows a corner. The steps:
  *
  * <ol>
  *   <li>how much of the whole step from the handle's colour to the blade's each place makes ({@link FrontSteps});
- *   <li>the line on which the mean of that is greatest, over place, slope and bow; no place counts for more than the whole
- *       step, so that a glint does not outvote the rest;
+ *   <li>the line on which the mean of that is greatest, over place, slope and bow; no place counts for more than the
+ *       whole step, so that a glint does not outvote the rest;
  *   <li>the same again, with colours learned beside that line;
  *   <li>least squares through the steepest places of all rows near it.
  * </ol>
  *
- * <p>A thick front looked at aslant is bowed: its rim at height z over the mid-plane is seen z times the lean of the line
- * of sight farther on, most in the middle and not at all where it meets the outline. Where the front's face turns away
- * from the camera, the rim hides its foot. Where it turns to it, rim, face and the shadow at its foot are all seen, and how
- * the line is bowed is anyone's guess; its ends are the same.
+ * <p>A thick front looked at aslant is bowed: its rim at height z over the mid-plane is seen z times the lean of the
+ * line of sight farther on, most in the middle and not at all where it meets the outline. Where the front's face turns
+ * away from the camera, the rim hides its foot. Where it turns to it, rim, face and the shadow at its foot are all
+ * seen, and how the line is bowed is anyone's guess; its ends are the same.
  */
 final class FrontLine {
     /** Of the rectified picture that a front is looked for in. */
     static final double MM_PER_PX = 0.1;
 
-    /** Blur of the rectified picture: it has about as many pixels as the photo, or more, and all of the photo's noise. */
+    /**
+     * Blur of the rectified picture: it has about as many pixels as the photo, or more, and all of the photo's noise.
+     */
     private static final double BLUR_PX = 1.5;
 
     /** The rough place is not farther off than this; the line found from it, not farther than half of it. */
@@ -72,7 +74,10 @@ final class FrontLine {
     /** Least squares come to rest in so many rounds. */
     private static final int ROUNDS = 8;
 
-    /** Steepest places farther than this from the line belong to something else; those nearer than a stray count the more. */
+    /**
+     * Steepest places farther than this from the line belong to something else; those nearer than a stray count the
+     * more.
+     */
     private static final double NEAR_MM = 0.5;
 
     private static final double STRAY_MM = 0.2;
@@ -86,8 +91,8 @@ final class FrontLine {
     private static final double ALIKE_ROWS = 3;
 
     /**
-     * Of the whole step, what a line must make in the mean to be one. A colour that changes evenly over all that was learned
-     * from makes a tenth of it anywhere.
+     * Of the whole step, what a line must make in the mean to be one. A colour that changes evenly over all that was
+     * learned from makes a tenth of it anywhere.
      */
     private static final double LEAST_SHARE = 0.2;
 
@@ -225,7 +230,8 @@ final class FrontLine {
     private Point place(Seen line, double middle, double half, Row row) {
         double y = middle + row.part() * half;
         double bow = line.bowMm() * row.height();
-        // What is seen of a front that turns away is its rim; where it turns to the camera, its foot on the blade's flat.
+        // What is seen of a front that turns away is its rim; where it turns to the camera, its foot on the blade's
+        // flat.
         double z = isFaceSeen() ? bladeMm : -bow / lean.x();
         double foot = isFaceSeen() ? -bladeMm * lean.x() : 0;
         return new Point(line.x() + line.slope() * y + bow + foot, y - z * lean.y());
@@ -239,8 +245,7 @@ final class FrontLine {
      */
     private record Row(double part, double height) {
         static Row at(double part) {
-            return new Row(
-                    part, Math.pow(1 - Math.pow(Math.abs(part), SECTION_EXPONENT), 1 / SECTION_EXPONENT));
+            return new Row(part, Math.pow(1 - Math.pow(Math.abs(part), SECTION_EXPONENT), 1 / SECTION_EXPONENT));
         }
 
         static List<Row> all() {
@@ -281,8 +286,8 @@ final class FrontLine {
             if (Double.isNaN(off)) {
                 continue;
             }
-            double weight = Math.min(1, steps.at(place.plus(new Point(off, 0))))
-                    / (1 + off * off / (STRAY_MM * STRAY_MM));
+            double weight =
+                    Math.min(1, steps.at(place.plus(new Point(off, 0)))) / (1 + off * off / (STRAY_MM * STRAY_MM));
             double[] row = {1, across.part() * half, across.height()};
             for (int i = 0; i < 3; i++) {
                 for (int j = 0; j < 3; j++) {

@@ -4,14 +4,15 @@ import weltwright.geometry.Point;
 import weltwright.knife.Sides;
 
 /**
- * How much of the whole step from a handle's colour to its blade's each place of a rectified picture makes, along the knife:
- * 1 where all of it lies within {@link #ARM_MM} to both sides.
+ * How much of the whole step from a handle's colour to its blade's each place of a rectified picture makes, along the
+ * knife: 1 where all of it lies within {@link #ARM_MM} to both sides.
  *
- * <p>Which mixture of the channels that is, {@link ColourSums.Discriminant} says of the colours a few millimetres behind and
- * before a rough place of the handle's end.
+ * <p>Which mixture of the channels that is, {@link ColourSums.Discriminant} says of the colours a few millimetres
+ * behind and before a rough place of the handle's end.
  *
  * @param share for each pixel of the raster, row by row, at its left rim
- * @param apart how far the two colours are apart, in standard deviations within them; 0 where one of them is not to be seen
+ * @param apart how far the two colours are apart, in standard deviations within them; 0 where one of them is not to be
+ *     seen
  */
 record FrontSteps(GroundRaster raster, float[] share, double apart) {
     /** Colours are learned from so far behind and before a place, but for what is right beside it. */
@@ -22,7 +23,9 @@ record FrontSteps(GroundRaster raster, float[] share, double apart) {
     /** A step is the mean over so much before a place less that over so much behind it. */
     private static final double ARM_MM = 0.5;
 
-    /** What is this near to the outline, as a part of the width, is shaded or shows the ground, and is not learned from. */
+    /**
+     * What is this near to the outline, as a part of the width, is shaded or shows the ground, and is not learned from.
+     */
     private static final double RIM = 0.1;
 
     /**
@@ -39,8 +42,10 @@ record FrontSteps(GroundRaster raster, float[] share, double apart) {
                 continue;
             }
             double rim = RIM * sides.width(u);
-            int from = (int) Math.ceil(raster.pixel(new Point(0, sides.upper(u) - rim)).y());
-            int to = (int) Math.floor(raster.pixel(new Point(0, sides.lower(u) + rim)).y());
+            int from = (int)
+                    Math.ceil(raster.pixel(new Point(0, sides.upper(u) - rim)).y());
+            int to = (int)
+                    Math.floor(raster.pixel(new Point(0, sides.lower(u) + rim)).y());
             for (int r = Math.max(0, from); r <= Math.min(raster.rows() - 1, to); r++) {
                 ColourSums.add(u < x ? handle : blade, 0, bgr, 3 * (r * raster.columns() + c));
             }

@@ -7,9 +7,9 @@ import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 
 /**
- * What a bare ground would look like on a raster: which pixels are plain, which are printed black, and which lie so near
- * to a printed edge or line that their colour is not to be relied on. Its masks are gone once it is closed; what is
- * printed where it still tells.
+ * What a bare ground would look like on a raster: which pixels are plain, which are printed black, and which lie so
+ * near to a printed edge or line that their colour is not to be relied on. Its masks are gone once it is closed; what
+ * is printed where it still tells.
  */
 final class GroundPattern implements AutoCloseable {
     private static final EdgePath.Print[] PRINT = EdgePath.Print.values();

@@ -64,8 +64,8 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
     }
 
     /**
-     * The picture rectified: what is seen at each place of the raster, where it is laid on the given plane by a motion. A
-     * picture finer than the raster is halved, so that all of its pixels have a say.
+     * The picture rectified: what is seen at each place of the raster, where it is laid on the given plane by a motion.
+     * A picture finer than the raster is halved, so that all of its pixels have a say.
      */
     Mat rectified(Picture picture, View view, Plane plane, Placement onGround) {
         if (PhotoCheck.pxPerMm(view) * mmPerPx >= 2) {

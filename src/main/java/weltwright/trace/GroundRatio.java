@@ -10,8 +10,8 @@ import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 
 /**
- * What is seen over what the bare lit ground would show, colour by colour: {@link #LIT} where they agree, less in a shadow.
- * What print leaves unknown is filled in from beside it, and noise is averaged.
+ * What is seen over what the bare lit ground would show, colour by colour: {@link #LIT} where they agree, less in a
+ * shadow. What print leaves unknown is filled in from beside it, and noise is averaged.
  */
 final class GroundRatio {
     /** What lit ground has. */

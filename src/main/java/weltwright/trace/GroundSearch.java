@@ -32,8 +32,7 @@ final class GroundSearch {
     static KnownGround find(Picture picture, TraceSettings settings, LensPrior lens) {
         GroundChoice choice = settings.ground();
         if (choice instanceof GroundChoice.Ruled ruled) {
-            return new RuledGround(
-                    RuledFinder.find(picture, ruled.pitchMm(), ruled.pitchMm()), ruled.pitchMm());
+            return new RuledGround(RuledFinder.find(picture, ruled.pitchMm(), ruled.pitchMm()), ruled.pitchMm());
         }
         if (choice instanceof GroundChoice.Paper paper) {
             return new PaperGround(PaperFinder.find(picture, paper.widthMm(), paper.heightMm()));

@@ -16,8 +16,8 @@ import weltwright.ground.View;
 import weltwright.knife.Sides;
 
 /**
- * Where along a knife its handle is seen to end: the place that parts best the colours of what lies behind, right across,
- * from those of what lies before.
+ * Where along a knife its handle is seen to end: the place that parts best the colours of what lies behind, right
+ * across, from those of what lies before.
  */
 final class HandleFront {
     private static final double MM_PER_PX = 0.25;
@@ -64,8 +64,8 @@ final class HandleFront {
     }
 
     /**
-     * The most probable place, each part's colours being taken for normally distributed in their own way: so the patches
-     * of a patterned handle, which all lie on one side of it, do not pass for its end.
+     * The most probable place, each part's colours being taken for normally distributed in their own way: so the
+     * patches of a patterned handle, which all lie on one side of it, do not pass for its end.
      */
     private static Front likeliest(GroundRaster raster, float[] bgr, Polyline outline) {
         double[][] colour = colours(raster, bgr, new Sides(outline));

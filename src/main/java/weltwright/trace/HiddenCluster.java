@@ -9,8 +9,8 @@ import java.util.Map;
 import weltwright.geometry.Point;
 
 /**
- * The largest group of points of which each is near another of the group. Strays, such as a line that a speck hides, are
- * left out, as are other things on the sheet that lie apart from the largest one.
+ * The largest group of points of which each is near another of the group. Strays, such as a line that a speck hides,
+ * are left out, as are other things on the sheet that lie apart from the largest one.
  */
 final class HiddenCluster {
     private final double cellMm;
@@ -23,7 +23,9 @@ final class HiddenCluster {
         }
     }
 
-    /** @param nearMm points nearer than this to each other belong together: more than the pitch of the ground's lines */
+    /**
+     * @param nearMm points nearer than this to each other belong together: more than the pitch of the ground's lines
+     */
     static List<Point> largest(List<Point> points, double nearMm) {
         return new HiddenCluster(points, nearMm).largest();
     }

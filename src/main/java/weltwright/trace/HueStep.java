@@ -3,8 +3,8 @@ package weltwright.trace;
 /**
  * How much the hue changes across each place of a band along a knife's outline. A shadow darkens paper and hardly tints
  * it, and steel that is as bright as the shadow beside it is seldom of the paper's very hue, so this tells where
- * brightness does not. Cameras keep hue coarsely (a JPEG for each second pixel, in blocks), so it is compared over a few
- * pixels to both sides.
+ * brightness does not. Cameras keep hue coarsely (a JPEG for each second pixel, in blocks), so it is compared over a
+ * few pixels to both sides.
  */
 final class HueStep {
     /** Compared are the means over so much to either side. */
@@ -41,7 +41,8 @@ final class HueStep {
      * @param colour of the band, row by row from inside to outside: blue, green, red
      * @param rows of the band
      * @param perPx samples to the pixel
-     * @return for each sample, by how many standard deviations of the ground's own hue the hue changes there, beyond chance
+     * @return for each sample, by how many standard deviations of the ground's own hue the hue changes there, beyond
+     *     chance
      */
     static float[] across(float[] colour, int rows, int width, double perPx) {
         HueStep steps = new HueStep(colour, rows, width, perPx);

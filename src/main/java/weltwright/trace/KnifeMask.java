@@ -18,14 +18,16 @@ import weltwright.trouble.Trouble;
  * Which part of a printed ground the knife hides, to about half a millimetre.
  *
  * <p>Steel on white paper and a shadow on it may be equally grey, so brightness alone does not tell them apart. Three
- * things do: a shadow lets the ground's lines through, and steel does not; a handle has a colour; and the knife's edge is
- * sharp where a shadow fades. Hence the steps:
+ * things do: a shadow lets the ground's lines through, and steel does not; a handle has a colour; and the knife's edge
+ * is sharp where a shadow fades. Hence the steps:
  *
  * <ol>
- *   <li>rectify the picture onto the ground and divide by what the bare ground would look like there ({@link GroundRatio});
+ *   <li>rectify the picture onto the ground and divide by what the bare ground would look like there
+ *       ({@link GroundRatio});
  *   <li>mark what is ground for sure (lit paper; a line to be seen) and what is knife for sure (a line that is missing;
  *       a colour that no shadow has; brightness where black is printed);
- *   <li>give each other place to the one that walkers from there, held up by edges, sooner come to ({@link RandomWalk});
+ *   <li>give each other place to the one that walkers from there, held up by edges, sooner come to
+ *       ({@link RandomWalk});
  *   <li>take the largest part that is knife.
  * </ol>
  *
@@ -114,8 +116,7 @@ final class KnifeMask {
         var xs = hidden.stream().mapToDouble(Point::x).summaryStatistics();
         var ys = hidden.stream().mapToDouble(Point::y).summaryStatistics();
         return GroundRaster.covering(
-                new Point(
-                        Math.max(bottomLeft.x(), xs.getMin() - room), Math.max(bottomLeft.y(), ys.getMin() - room)),
+                new Point(Math.max(bottomLeft.x(), xs.getMin() - room), Math.max(bottomLeft.y(), ys.getMin() - room)),
                 new Point(Math.min(topRight.x(), xs.getMax() + room), Math.min(topRight.y(), ys.getMax() + room)),
                 MM_PER_PX);
     }

@@ -17,12 +17,16 @@ import weltwright.trouble.Trouble;
 interface KnownGround {
     List<Reference> references();
 
-    /** The least noise that a coordinate of its references has, however well they fit: standard deviation, in pixels. */
+    /**
+     * The least noise that a coordinate of its references has, however well they fit: standard deviation, in pixels.
+     */
     default double pixelSigma() {
         return ViewSolver.LEAST_PIXEL_SIGMA;
     }
 
-    /** How far the ground's proportions may be off: standard deviation of the ratio of its scales along x and y, over 1. */
+    /**
+     * How far the ground's proportions may be off: standard deviation of the ratio of its scales along x and y, over 1.
+     */
     double stretchSigma();
 
     /** How far its size may be off: standard deviation, as a part of it. */
@@ -100,8 +104,10 @@ interface KnownGround {
     }
 
     private static boolean goesOn(Polyline contour, GroundRaster raster) {
-        return contour.points().stream().map(raster::pixel).anyMatch(px -> Math.min(px.x(), px.y()) < RIM_PX
-                || px.x() > raster.columns() - 1 - RIM_PX
-                || px.y() > raster.rows() - 1 - RIM_PX);
+        return contour.points().stream()
+                .map(raster::pixel)
+                .anyMatch(px -> Math.min(px.x(), px.y()) < RIM_PX
+                        || px.x() > raster.columns() - 1 - RIM_PX
+                        || px.y() > raster.rows() - 1 - RIM_PX);
     }
 }

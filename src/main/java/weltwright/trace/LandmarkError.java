@@ -7,8 +7,8 @@ import weltwright.geometry.Polyline;
  * How far the proposed landmarks are to be trusted.
  *
  * @param bladeLength95Mm the blade's length is this near to the true one in 95 of 100 traces
- * @param edgeSure how probable it is that the edge is on the side where it is proposed, from 0.5 to 1; 1 where both sides
- *     of the blade are alike, as a dagger's are
+ * @param edgeSure how probable it is that the edge is on the side where it is proposed, from 0.5 to 1; 1 where both
+ *     sides of the blade are alike, as a dagger's are
  */
 public record LandmarkError(double bladeLength95Mm, double edgeSure) {
     /** What is less sure than this is asked. */
@@ -46,9 +46,9 @@ public record LandmarkError(double bladeLength95Mm, double edgeSure) {
     }
 
     /**
-     * How far along a blade the point may lie at which its two sides meet, when each of them is off by so much to either
-     * side: two lines at an angle t that are moved apart by e meet e / (2 sin(t/2)) farther on; both sides err by
-     * themselves, so by the root of two of what one does.
+     * How far along a blade the point may lie at which its two sides meet, when each of them is off by so much to
+     * either side: two lines at an angle t that are moved apart by e meet e / (2 sin(t/2)) farther on; both sides err
+     * by themselves, so by the root of two of what one does.
      */
     private static double meeting95(Polyline outline, Point tip, double error95Mm) {
         double at = outline.stationOf(tip);
@@ -59,8 +59,8 @@ public record LandmarkError(double bladeLength95Mm, double edgeSure) {
     }
 
     /**
-     * How much of one side of the blade does not show from the tip on, beyond what blur rounds off: so far the other side
-     * may run on, or not reach.
+     * How much of one side of the blade does not show from the tip on, beyond what blur rounds off: so far the other
+     * side may run on, or not reach.
      *
      * @param side 1 for the side that follows the tip, counter-clockwise, -1 for the one that leads to it
      */

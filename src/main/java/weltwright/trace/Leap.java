@@ -11,15 +11,18 @@ import weltwright.geometry.Polyline;
  * A place at which an outline passes from one line of the picture to another: from the knife's edge to the border of a
  * pattern on its handle, or to that of its shadow. Such a line may be as clear as the edge, but the way across to it is
  * not: there the outline goes to the other side of its own mean course where no edge shows. A step that a knife itself
- * has shows an edge on the step, too. Which of both lines is the knife's, nothing tells; so on either side the outline is
- * open by the leap's height, as far as it keeps beside its course, but not past the knife's ends.
+ * has shows an edge on the step, too. Which of both lines is the knife's, nothing tells; so on either side the outline
+ * is open by the leap's height, as far as it keeps beside its course, but not past the knife's ends.
  *
  * @param from index of the first point of the ring that is open
  * @param to index of the last one; less than {@code from} where the ring begins between them
  * @param heightMm how far apart the two lines are
  */
 record Leap(int from, int to, double heightMm) {
-    /** An outline's mean course is its Gaussian mean: a knife's own curves bend little within this, dents and bulges much. */
+    /**
+     * An outline's mean course is its Gaussian mean: a knife's own curves bend little within this, dents and bulges
+     * much.
+     */
     static final double COURSE_MM = 4;
 
     private static final double STEP_MM = 0.16;
@@ -110,7 +113,8 @@ record Leap(int from, int to, double heightMm) {
                         .unit();
                 wind[i] = -along.cross(even.get(i).minus(course.get(i)));
             }
-            Comparator<Integer> byX = Comparator.comparingDouble(i -> even.get(i).x());
+            Comparator<Integer> byX =
+                    Comparator.comparingDouble(i -> even.get(i).x());
             tip = IntStream.range(0, n).boxed().max(byX).orElseThrow();
             butt = IntStream.range(0, n).boxed().min(byX).orElseThrow();
         }

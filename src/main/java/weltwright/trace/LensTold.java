@@ -29,8 +29,8 @@ record LensTold(LensPrior prior, String source, Optional<String> told, boolean c
     private static final double CONTRADICTED = 4;
 
     /**
-     * Points of a ground that lies flat fit to a tenth of a pixel on a photo of 12 MP, whose diagonal is 5000; with five
-     * times as much something is wrong.
+     * Points of a ground that lies flat fit to a tenth of a pixel on a photo of 12 MP, whose diagonal is 5000; with
+     * five times as much something is wrong.
      */
     private static final double MISFIT = 1e-4;
 
@@ -95,9 +95,9 @@ record LensTold(LensPrior prior, String source, Optional<String> told, boolean c
     }
 
     /**
-     * Camera and pose over a ground. What was told of the lens goes in, unless the ground contradicts it: then it is left
-     * out, for it would pull the pose away from the points, and that is said. Where the points fit no lens that looks at
-     * the picture's middle, but one that looks elsewhere, the picture was cut out of a larger one.
+     * Camera and pose over a ground. What was told of the lens goes in, unless the ground contradicts it: then it is
+     * left out, for it would pull the pose away from the points, and that is said. Where the points fit no lens that
+     * looks at the picture's middle, but one that looks elsewhere, the picture was cut out of a larger one.
      */
     SolvedView over(KnownGround ground, Picture picture) {
         LensPrior any = LensPrior.usual(picture.diagonalPx());
@@ -107,7 +107,9 @@ record LensTold(LensPrior prior, String source, Optional<String> told, boolean c
         ViewSolver.Solution seen = ground.solve(picture, prior);
         if (seen.pixelSigma() > Math.max(MISFIT * picture.diagonalPx(), ground.pixelSigma())) {
             // What was told may be at fault, so what any lens could do is the measure.
-            double anyLens = told.isEmpty() ? seen.pixelSigma() : ground.solve(picture, any).pixelSigma();
+            double anyLens = told.isEmpty()
+                    ? seen.pixelSigma()
+                    : ground.solve(picture, any).pixelSigma();
             ViewSolver.Solution cut = ground.solve(picture, any.cutOut());
             if (cut.pixelSigma() < MUCH_BETTER * anyLens) {
                 return new SolvedView(cut, FROM_GROUND, Optional.of(CUT_OUT));
@@ -134,8 +136,9 @@ record LensTold(LensPrior prior, String source, Optional<String> told, boolean c
     private boolean contradicts(KnownGround ground, Picture picture) {
         List<Reference> all = ground.references();
         int step = Math.max(1, all.size() / SAMPLE);
-        List<Reference> sample =
-                IntStream.range(0, all.size() / step).mapToObj(k -> all.get(k * step)).toList();
+        List<Reference> sample = IntStream.range(0, all.size() / step)
+                .mapToObj(k -> all.get(k * step))
+                .toList();
         ViewSolver.Solution alone = ViewSolver.solve(
                 sample,
                 picture.widthPx(),

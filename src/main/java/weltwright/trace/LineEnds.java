@@ -11,8 +11,8 @@ import weltwright.ground.View;
 
 /**
  * Where along a knife's rough contour the ground's lines are to be seen and where they are hidden, so finely that their
- * ends are points of the knife's outline. Lines end there whatever light falls: on steel as grey as paper, where nothing
- * else shows an edge, and in shadows, which let them through.
+ * ends are points of the knife's outline. Lines end there whatever light falls: on steel as grey as paper, where
+ * nothing else shows an edge, and in shadows, which let them through.
  *
  * <p>Assumes that the ground beside a line is even, or as good as even, within a millimetre.
  */
@@ -48,8 +48,8 @@ final class LineEnds {
     }
 
     /**
-     * @param step the ground's colour less the line's, as a part of the ground's on its darker side; a shadow leaves it as it
-     *     was
+     * @param step the ground's colour less the line's, as a part of the ground's on its darker side; a shadow leaves it
+     *     as it was
      * @param aside how much the ground's two sides differ, likewise
      */
     private record Look(Point at, Point along, boolean outside, double[] step, double[] aside) {}
@@ -61,7 +61,12 @@ final class LineEnds {
      * @param raster on which to keep what is found
      */
     static LineEnds near(
-            Polyline contour, List<Polyline> lines, double halfWidthMm, GroundRaster raster, Picture picture, View view) {
+            Polyline contour,
+            List<Polyline> lines,
+            double halfWidthMm,
+            GroundRaster raster,
+            Picture picture,
+            View view) {
         LineEnds ends = new LineEnds(raster);
         List<Look> looks = looks(Depth.in(contour, raster.halved()), lines, halfWidthMm, picture, view);
         List<Look> outside = looks.stream().filter(Look::outside).toList();
@@ -71,7 +76,8 @@ final class LineEnds {
         double[] usual = new double[3];
         for (int k = 0; k < 3; k++) {
             int channel = k;
-            usual[k] = OrderStatistic.median(outside.stream().mapToDouble(look -> look.step()[channel]).toArray());
+            usual[k] = OrderStatistic.median(
+                    outside.stream().mapToDouble(look -> look.step()[channel]).toArray());
         }
         double square = dot(usual, usual);
         if (square == 0) {
@@ -93,7 +99,9 @@ final class LineEnds {
         return ends;
     }
 
-    /** From 1, where a line is seen, to −1, where it is hidden; 0 where there is none, or where it is not to be told. */
+    /**
+     * From 1, where a line is seen, to −1, where it is hidden; 0 where there is none, or where it is not to be told.
+     */
     double shownAt(Point place) {
         Point px = raster.pixel(place);
         return raster.covers(px) ? shown[raster.index(px)] : 0;
@@ -109,8 +117,7 @@ final class LineEnds {
         }
     }
 
-    private static List<Look> looks(
-            Depth depth, List<Polyline> lines, double halfWidthMm, Picture picture, View view) {
+    private static List<Look> looks(Depth depth, List<Polyline> lines, double halfWidthMm, Picture picture, View view) {
         List<Run> runs = lines.stream().map(Run::of).toList();
         List<Strips.Lane> lanes = runs.parallelStream()
                 .flatMap(run -> run.clear(depth, runs, halfWidthMm).stream())

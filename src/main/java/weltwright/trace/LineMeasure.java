@@ -6,8 +6,8 @@ import java.util.function.ToDoubleFunction;
 import weltwright.geometry.OrderStatistic;
 
 /**
- * One way to see a printed line, and what it usually gives where a line is seen. Assumes that most of the lines that are
- * looked at are to be seen.
+ * One way to see a printed line, and what it usually gives where a line is seen. Assumes that most of the lines that
+ * are looked at are to be seen.
  *
  * @param of the measure of a look
  * @param usual what it gives at a line

@@ -6,8 +6,8 @@ import weltwright.geometry.Point;
  * The ground's lines on one row across a knife's edge, from well inside to well outside: outside they should be seen,
  * inside hidden.
  *
- * @param fits for each place of the row: were the edge there, how many millimetres of line would be as they should, less
- *     how many would not
+ * @param fits for each place of the row: were the edge there, how many millimetres of line would be as they should,
+ *     less how many would not
  * @param stepMm from place to place
  */
 record LinesAcross(double[] fits, double stepMm) {

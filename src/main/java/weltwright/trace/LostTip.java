@@ -94,7 +94,8 @@ final class LostTip {
      * @param other the end on the other side
      */
     static Polyline regained(Picture picture, double pxPerMm, Polyline contour, Point end, Point other) {
-        LostTip tip = new LostTip(picture, pxPerMm, contour, end, end.minus(other).unit());
+        LostTip tip =
+                new LostTip(picture, pxPerMm, contour, end, end.minus(other).unit());
         try {
             return tip.regained(contour);
         } finally {
@@ -226,8 +227,7 @@ final class LostTip {
     /** Whether a cell lies where the point may be that was cut off. */
     private boolean isAhead(int i) {
         Point way = place(i).minus(from);
-        return way.dot(ahead) > Math.cos(HALF_CONE_RAD) * way.norm()
-                && place(i).distance(end) < MOST_MM * pxPerMm;
+        return way.dot(ahead) > Math.cos(HALF_CONE_RAD) * way.norm() && place(i).distance(end) < MOST_MM * pxPerMm;
     }
 
     private Point middleInside() {

@@ -10,16 +10,16 @@ final class Median {
     private Median() {}
 
     /**
-     * The standard deviation of what is normally distributed about 0 but for some that lies far off, from the sizes of its
-     * values; 0 where there are none.
+     * The standard deviation of what is normally distributed about 0 but for some that lies far off, from the sizes of
+     * its values; 0 where there are none.
      */
     static double sigma(float[] sizes) {
         return sizes.length == 0 ? 0 : of(sizes) / OF_NORMAL;
     }
 
     /**
-     * The value at half of the count when they are sorted. Numbers that are not negative are ordered as their bits are, so
-     * it is found by counting their upper halves, and then the lower halves of those with the right upper one.
+     * The value at half of the count when they are sorted. Numbers that are not negative are ordered as their bits are,
+     * so it is found by counting their upper halves, and then the lower halves of those with the right upper one.
      *
      * @param values at least one; none negative, nor not a number
      */

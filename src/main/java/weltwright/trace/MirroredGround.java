@@ -23,22 +23,23 @@ import weltwright.ground.Plane;
 import weltwright.ground.View;
 
 /**
- * Whether a blade shows the lines of what it lies on: a mirror finish does. Ground and blade then look alike, and an edge
- * that is followed between them may lead along a mirrored line and look as clear as any.
+ * Whether a blade shows the lines of what it lies on: a mirror finish does. Ground and blade then look alike, and an
+ * edge that is followed between them may lead along a mirrored line and look as clear as any.
  *
- * <p>Mirrored lines are as straight and as wide as the ground's own, and nearly as dark; only where they are and how they
- * run is another matter. The steps:
+ * <p>Mirrored lines are as straight and as wide as the ground's own, and nearly as dark; only where they are and how
+ * they run is another matter. The steps:
  *
  * <ol>
- *   <li>see the picture from above, in the mixture of colours in which lines stand out from the ground, and take from what
- *       lies around a place what lies on it (difference of Gaussians: Marr and Hildreth 1980): on a line, that is much;
+ *   <li>see the picture from above, in the mixture of colours in which lines stand out from the ground, and take from
+ *       what lies around a place what lies on it (difference of Gaussians: Marr and Hildreth 1980): on a line, that is
+ *       much;
  *   <li>learn how much on the ground's own lines beside the knife;
  *   <li>find the straight lines that show nearly as much all the way through the blade (Hough 1962, in Duda and Hart's
  *       form of 1972), the longest first.
  * </ol>
  *
- * The edges of other things that are mirrored seldom go all through the blade. Grinds, grooves and brush marks do, but run
- * all one way; the ground's lines cross.
+ * The edges of other things that are mirrored seldom go all through the blade. Grinds, grooves and brush marks do, but
+ * run all one way; the ground's lines cross.
  */
 final class MirroredGround {
     /** Of the rectified picture: a printed line, blurred, is two to four of them wide. */
@@ -73,7 +74,9 @@ final class MirroredGround {
     /** Directions that are tried: half a degree puts the ends of a line as long as a blade a few tenths off. */
     private static final int TURNS = 180;
 
-    /** From line to line of those that are tried in each direction: less than the width of a printed one with its blur. */
+    /**
+     * From line to line of those that are tried in each direction: less than the width of a printed one with its blur.
+     */
     private static final double BIN_MM = 0.35;
 
     /** Fewer lines may be something else. */
@@ -89,7 +92,8 @@ final class MirroredGround {
     private record Places(double[] x, double[] y) {
         static Places of(List<Point> all) {
             return new Places(
-                    all.stream().mapToDouble(Point::x).toArray(), all.stream().mapToDouble(Point::y).toArray());
+                    all.stream().mapToDouble(Point::x).toArray(),
+                    all.stream().mapToDouble(Point::y).toArray());
         }
 
         int count() {
@@ -129,7 +133,9 @@ final class MirroredGround {
             double cos = Math.cos(line.turn());
             double middle = (line.offMm() - y * Math.sin(line.turn())) / cos;
             double half = APART_MM / Math.abs(cos);
-            return Stream.of(new Run(y, fromX, Math.min(toX, middle - half)), new Run(y, Math.max(fromX, middle + half), toX))
+            return Stream.of(
+                            new Run(y, fromX, Math.min(toX, middle - half)),
+                            new Run(y, Math.max(fromX, middle + half), toX))
                     .filter(run -> run.toX > run.fromX);
         }
     }
@@ -237,8 +243,7 @@ final class MirroredGround {
     private boolean isIn(Polyline blade, List<Polyline> lines) {
         float[] depth = Depth.in(blade, raster).mm();
         double usual = usual(depth, lines);
-        return usual > 0
-                && cross(lines(runs(depth), places(i -> depth[i] > RIM_MM && ridge[i] > SHOWN * usual)));
+        return usual > 0 && cross(lines(runs(depth), places(i -> depth[i] > RIM_MM && ridge[i] > SHOWN * usual)));
     }
 
     private static boolean cross(List<Line> lines) {
@@ -275,7 +280,10 @@ final class MirroredGround {
                 boolean in = column < raster.columns() && depth[row * raster.columns() + column] > RIM_MM;
                 if (!in && from < column) {
                     Point start = raster.place(from - 0.5, row);
-                    runs.add(new Run(start.y(), start.x(), raster.place(column - 0.5, row).x()));
+                    runs.add(new Run(
+                            start.y(),
+                            start.x(),
+                            raster.place(column - 0.5, row).x()));
                 }
                 from = in ? from : column + 1;
             }

@@ -28,7 +28,9 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     /** A knife floats several millimetres up, and so far beside it falls a hard shadow's edge. Common practice. */
     private static final double HARD_SHADOW_MM = 4;
 
-    /** Right beside the knife even a soft shadow is narrow, and its rim may pass for the knife's where steel is grey. */
+    /**
+     * Right beside the knife even a soft shadow is narrow, and its rim may pass for the knife's where steel is grey.
+     */
     private static final double SOFT_SHADOW_MM = 0.25;
 
     private static final double ROUGH_MM = 0.9;

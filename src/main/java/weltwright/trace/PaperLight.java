@@ -17,8 +17,8 @@ import weltwright.geometry.SymmetricSystem;
  * fitted to the paper's brightness cell by cell, so robustly that a knife and its shadow on a good part of the cells
  * leave no mark on it.
  *
- * <p>Assumes that more of the paper is lit than shaded, and that light falls off gently, as it does everywhere but under
- * a spotlight's rim.
+ * <p>Assumes that more of the paper is lit than shaded, and that light falls off gently, as it does everywhere but
+ * under a spotlight's rim.
  */
 final class PaperLight {
     private static final double CELL_MM = 5;

@@ -17,14 +17,14 @@ import weltwright.ground.Vector3;
 import weltwright.ground.View;
 
 /**
- * What of a photo can be told to the person who could take a better one. Each check has a threshold at which the error of
- * a trace begins to grow by more than the rest of it.
+ * What of a photo can be told to the person who could take a better one. Each check has a threshold at which the error
+ * of a trace begins to grow by more than the rest of it.
  */
 final class PhotoCheck {
     /**
      * The knife floats half its handle's thickness up, so what is not known of that makes it larger or smaller by as
-     * much as the distance divides it: from here half a millimetre is worth 0.35 mm on a knife of 210 mm, twice what the
-     * rest of a trace on the sheet is off by.
+     * much as the distance divides it: from here half a millimetre is worth 0.35 mm on a knife of 210 mm, twice what
+     * the rest of a trace on the sheet is off by.
      */
     private static final double NEAR_MM = 300;
 
@@ -32,8 +32,8 @@ final class PhotoCheck {
     private static final double FAR_ENOUGH_MM = 420;
 
     /**
-     * What thickness adds to a silhouette seen at angle a is t/2 · tan a on either side; by this angle that is 3.5 mm for
-     * a handle of 19 mm, and it is known to a quarter.
+     * What thickness adds to a silhouette seen at angle a is t/2 · tan a on either side; by this angle that is 3.5 mm
+     * for a handle of 19 mm, and it is known to a quarter.
      */
     private static final double SLANTED_DEGREES = 20;
 
@@ -88,8 +88,7 @@ final class PhotoCheck {
     static List<PhotoAdvice> ofUnknownSize(Picture picture, KnownGround ground, View view) {
         List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
         advice.addAll(ofSlant(view));
-        advice.addAll(ofPrint(
-                PrintQuality.of(picture, view, ground.facts().edges()), false, OptionalDouble.empty()));
+        advice.addAll(ofPrint(PrintQuality.of(picture, view, ground.facts().edges()), false, OptionalDouble.empty()));
         return advice;
     }
 
@@ -112,7 +111,8 @@ final class PhotoCheck {
         if (light.blackLevel() > HAZE * light.whiteLevel()) {
             advice.add(new PhotoAdvice(
                     Matter.LOW_CONTRAST,
-                    said("The picture is hazy: all that it shows lies between level %.0f and %.0f of 255.",
+                    said(
+                            "The picture is hazy: all that it shows lies between level %.0f and %.0f of 255.",
                             light.blackLevel(), light.whiteLevel()),
                     "Wipe the lens, and turn the ground or the light until nothing shines."));
         }
@@ -125,8 +125,9 @@ final class PhotoCheck {
         if (distance < NEAR_MM) {
             advice.add(new PhotoAdvice(
                     Matter.TOO_NEAR,
-                    said("The camera was only %.0f mm above the ground, so half a millimetre of error in the handle's"
-                            + " thickness makes a knife of 200 mm %.1f mm too long or too short.",
+                    said(
+                            "The camera was only %.0f mm above the ground, so half a millimetre of error in the handle's"
+                                    + " thickness makes a knife of 200 mm %.1f mm too long or too short.",
                             distance, 0.5 * 200 / distance),
                     said("Photograph from %.0f mm or more, and zoom in instead.", FAR_ENOUGH_MM)));
         }
@@ -152,7 +153,8 @@ final class PhotoCheck {
                 ? List.of()
                 : List.of(new PhotoAdvice(
                         Matter.TOO_SLANTED,
-                        said("The camera saw the ground's middle %.0f degrees from aside, so the knife's thickness shows.",
+                        said(
+                                "The camera saw the ground's middle %.0f degrees from aside, so the knife's thickness shows.",
                                 degrees),
                         "Hold it over the middle of the knife, within ten degrees of straight down."));
     }
@@ -178,7 +180,8 @@ final class PhotoCheck {
                 && quality.contrast().getAsDouble() < (print ? PRINT_CONTRAST : LINE_CONTRAST)) {
             advice.add(new PhotoAdvice(
                     Matter.LOW_CONTRAST,
-                    said("The ground's print hardly shows: it differs from what is beside it by %.0f %%.",
+                    said(
+                            "The ground's print hardly shows: it differs from what is beside it by %.0f %%.",
                             100 * quality.contrast().getAsDouble()),
                     "Turn the ground or the light until nothing shines, and wipe the lens."));
         }
@@ -207,7 +210,8 @@ final class PhotoCheck {
 
     /** How far the camera's own axis leans. */
     static double slantDegrees(View view) {
-        return Math.toDegrees(Math.acos(-new Vector3(0, 0, 1).turned(view.rotation().times(-1)).z()));
+        return Math.toDegrees(Math.acos(
+                -new Vector3(0, 0, 1).turned(view.rotation().times(-1)).z()));
     }
 
     static double pxPerMm(View view) {

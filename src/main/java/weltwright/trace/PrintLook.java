@@ -21,7 +21,10 @@ record PrintLook(List<Sight> sights, List<Point> unclear, double[] lineColour) {
     /** Sights within this of each other are of one thing, mostly. */
     private static final double NEAR_MM = 5;
 
-    /** A sight that fewer of the sights nearby share than this is a mistake: a speck on a line, grain that looks like one. */
+    /**
+     * A sight that fewer of the sights nearby share than this is a mistake: a speck on a line, grain that looks like
+     * one.
+     */
     private static final double SHARED = 0.35;
 
     /**

@@ -16,9 +16,9 @@ import org.opencv.imgproc.Imgproc;
  * seeds that a walker who sets out from it reaches first more often, where he crosses an edge the less readily the
  * clearer it is.
  *
- * <p>Made for seeds that lie close together all over the picture and for edges with gaps. A gap lets few walkers through,
- * so a part does not run out through it, as water does in a watershed; where there is no edge at all the border passes
- * half-way between the seeds. The chance is the potential in a {@link ResistorNet}.
+ * <p>Made for seeds that lie close together all over the picture and for edges with gaps. A gap lets few walkers
+ * through, so a part does not run out through it, as water does in a watershed; where there is no edge at all the
+ * border passes half-way between the seeds. The chance is the potential in a {@link ResistorNet}.
  */
 final class RandomWalk {
     /** A step between neighbours of so many standard deviations of the usual one is an edge for sure. */
@@ -165,7 +165,8 @@ final class RandomWalk {
             }
         }
         Mat covariance = new Mat(3, 3, CvType.CV_64F);
-        covariance.put(0, 0, Arrays.stream(noise).flatMapToDouble(Arrays::stream).toArray());
+        covariance.put(
+                0, 0, Arrays.stream(noise).flatMapToDouble(Arrays::stream).toArray());
         Mat variances = new Mat();
         Mat axes = new Mat();
         Core.eigen(covariance, variances, axes);

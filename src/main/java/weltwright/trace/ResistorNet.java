@@ -6,11 +6,11 @@ import java.util.concurrent.atomic.AtomicInteger;
 /**
  * The potentials in a net of resistors over a picture, each node joined to its four neighbours, some nodes held fast.
  *
- * <p>Solved by successive over-relaxation (Young 1954) row by row, from one half everywhere. A row of a sweep needs the row
- * above it of the same sweep and the row below it of the sweep before, no more. So several sweeps go down the net together,
- * each two rows behind the one before it: what each does is the same as if they came one after another, but a processor
- * waits for none of them, as it would within a row, where each node needs the one to its left; and a second processor takes
- * the second half of the sweeps.
+ * <p>Solved by successive over-relaxation (Young 1954) row by row, from one half everywhere. A row of a sweep needs the
+ * row above it of the same sweep and the row below it of the sweep before, no more. So several sweeps go down the net
+ * together, each two rows behind the one before it: what each does is the same as if they came one after another, but a
+ * processor waits for none of them, as it would within a row, where each node needs the one to its left; and a second
+ * processor takes the second half of the sweeps.
  *
  * <p>Stops before all is settled: what current reaches by the longest ways only is left near one half.
  */

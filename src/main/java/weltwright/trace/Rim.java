@@ -56,7 +56,8 @@ final class Rim {
         this.buttX = buttX;
         this.spineOnLeft = spineOnLeft;
         handleThickness = thickness.profile().ofHandle(tipX - heelX, tipX - buttX, thickness.handleThicknessMm());
-        bladeThickness = thickness.profile()
+        bladeThickness = thickness
+                .profile()
                 .ofBlade(
                         tipX - heelX,
                         thickness.spineThicknessMm(),
@@ -86,13 +87,12 @@ final class Rim {
         double x = Math.max(p.x(), buttX + SilhouetteBuilder.BUTT_END_MM);
         if (p.x() < heelX) {
             // What a handle's ends show is the butt's to say.
-            return ThickKnife.side(handleThickness.applyAsDouble(tipX - p.x()), sides.width(x) / 2, across, alongTangent)
+            return ThickKnife.side(
+                            handleThickness.applyAsDouble(tipX - p.x()), sides.width(x) / 2, across, alongTangent)
                     .times(outward.y() * outward.y());
         }
         boolean spine = p.y() > sides.middle(x) == spineOnLeft;
-        double rim = spine
-                ? bladeThickness.applyAsDouble(tipX - p.x())
-                : thickness.edgeThicknessMm() * taper(p.x());
+        double rim = spine ? bladeThickness.applyAsDouble(tipX - p.x()) : thickness.edgeThicknessMm() * taper(p.x());
         return ThickKnife.rim(rim, across, alongTangent);
     }
 

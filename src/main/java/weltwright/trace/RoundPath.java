@@ -3,8 +3,8 @@ package weltwright.trace;
 import java.util.Arrays;
 
 /**
- * The closed path of least cost round something on a raster: what an outline is where parts of it are hardly to be seen.
- * Over a gap it goes straight on, as a cheap path does.
+ * The closed path of least cost round something on a raster: what an outline is where parts of it are hardly to be
+ * seen. Over a gap it goes straight on, as a cheap path does.
  *
  * <p>The raster is cut open from the thing outwards; then the closed path is one from one bank of the cut to the other,
  * found as by Dijkstra (1959) on two sheets of the raster that hang together at the cut.
@@ -41,7 +41,9 @@ final class RoundPath {
     /** No way round. */
     static final Path NONE = new Path(new int[0], Double.POSITIVE_INFINITY);
 
-    /** The cheapest path round that crosses the cut at a row, or {@link #NONE} where it would cost more than the given. */
+    /**
+     * The cheapest path round that crosses the cut at a row, or {@link #NONE} where it would cost more than the given.
+     */
     Path through(int row, double below) {
         int n = columns * rows;
         float[] reached = new float[2 * n];

@@ -3,8 +3,9 @@ package weltwright.trace;
 import java.util.Arrays;
 
 /**
- * The path through all rows of a raster, one place on each, that gains the most, less what its moves to the side cost. Over
- * rows where all places gain alike it goes as straight as it can from what it follows before to what it follows behind.
+ * The path through all rows of a raster, one place on each, that gains the most, less what its moves to the side cost.
+ * Over rows where all places gain alike it goes as straight as it can from what it follows before to what it follows
+ * behind.
  *
  * <p>Found by dynamic programming (Bellman 1957): the best way to a place goes on from the best way to one of the row
  * before.
@@ -19,8 +20,8 @@ final class RowPath {
     private RowPath() {}
 
     /**
-     * The path that ends on the place where it began, the last row followed by the first. It begins at the greatest gain of
-     * the row where that stands out most: to try all places of a row would take as many times as long.
+     * The path that ends on the place where it began, the last row followed by the first. It begins at the greatest
+     * gain of the row where that stands out most: to try all places of a row would take as many times as long.
      *
      * @param gain of each place, row by row
      * @param width places on a row

@@ -106,12 +106,7 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
     }
 
     private static Polyline contour(
-            GroundPattern pattern,
-            Picture picture,
-            View view,
-            RuledPattern ruling,
-            PaperLight light,
-            PrintLook look) {
+            GroundPattern pattern, Picture picture, View view, RuledPattern ruling, PaperLight light, PrintLook look) {
         try (GroundPattern half = pattern.halved()) {
             if (!light.isSteelGrey()) {
                 Mat ratio = ratio(half, picture, view, ruling, light);
@@ -124,16 +119,14 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
             Size size = new Size(half.raster().columns(), half.raster().rows());
             Imgproc.resize(ratio, halfRatio, size, 0, 0, Imgproc.INTER_AREA);
             Polyline contour = new KnifeMask(halfRatio, half, ruling.zoneMm())
-                    .contourAmongLines(
-                            look.sights(), () -> Sharpness.of(ratio, pattern.paper(), pattern.raster()));
+                    .contourAmongLines(look.sights(), () -> Sharpness.of(ratio, pattern.paper(), pattern.raster()));
             ratio.release();
             halfRatio.release();
             return contour;
         }
     }
 
-    private static Mat ratio(
-            GroundPattern pattern, Picture picture, View view, RuledPattern ruling, PaperLight light) {
+    private static Mat ratio(GroundPattern pattern, Picture picture, View view, RuledPattern ruling, PaperLight light) {
         return GroundRatio.of(pattern, ruling.zoneMm(), part -> {
             GroundRaster raster = part.raster();
             return new GroundRatio.Look(
@@ -144,8 +137,8 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
 
     /** Half the width of its lines on the ground. */
     private double lineHalfMm(View view) {
-        double pxPerMm = view.pixel(Plane.GROUND.over(new Point(0, 0)))
-                .distance(view.pixel(Plane.GROUND.over(new Point(1, 0))));
+        double pxPerMm =
+                view.pixel(Plane.GROUND.over(new Point(0, 0))).distance(view.pixel(Plane.GROUND.over(new Point(1, 0))));
         return INK_PART * found.lineWidthPx() / 2 / pxPerMm;
     }
 

@@ -39,9 +39,10 @@ record RuledPattern(double pitchMm, Region extent, double lineHalfMm) {
             line(lines, raster, new Point(topLeft.x(), y), new Point(bottomRight.x(), y), thickness);
         }
         Mat paper = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        MatOfPoint ground = WholePixel.all(Arrays.stream(extent.area().getExteriorRing().getCoordinates())
-                .map(c -> raster.pixel(Point.of(c)))
-                .toList());
+        MatOfPoint ground =
+                WholePixel.all(Arrays.stream(extent.area().getExteriorRing().getCoordinates())
+                        .map(c -> raster.pixel(Point.of(c)))
+                        .toList());
         Imgproc.fillConvexPoly(paper, ground, new Scalar(255));
         Fill.where(lines, paper, 0);
         Mat black = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));

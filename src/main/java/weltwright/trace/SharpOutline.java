@@ -18,9 +18,9 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * The rough outline of a knife on a ground without print, which tells of it by nothing but the sharpness of its edges. A
- * soft shadow fades and leaves no trace; a hard one does. Where steel is as bright as the paper the edge may be missing
- * for a stretch.
+ * The rough outline of a knife on a ground without print, which tells of it by nothing but the sharpness of its edges.
+ * A soft shadow fades and leaves no trace; a hard one does. Where steel is as bright as the paper the edge may be
+ * missing for a stretch.
  *
  * <p>The steps: find the largest group of sharp edges; run a line along its middle, which is knife for sure; take the
  * closed path round that line that keeps best to what is sharp ({@link RoundPath}).
@@ -44,7 +44,10 @@ final class SharpOutline {
 
     private static final double STATION_MM = 2;
 
-    /** A line's place is the middle one of so many to either side: a pin or a pattern on the handle throws single ones off. */
+    /**
+     * A line's place is the middle one of so many to either side: a pin or a pattern on the handle throws single ones
+     * off.
+     */
     private static final int STEADY_STATIONS = 3;
 
     /** The path keeps within so much of the edges' convex hull. */
@@ -166,7 +169,8 @@ final class SharpOutline {
 
     /** Midway between the outermost edges, from one end of the thing to the other, in pixels. */
     private List<Point> middle(List<Point> edges) {
-        List<Point> corners = hull(edges).toList().stream().map(p -> new Point(p.x, p.y)).toList();
+        List<Point> corners =
+                hull(edges).toList().stream().map(p -> new Point(p.x, p.y)).toList();
         Point start = corners.get(0);
         Point end = start;
         for (Point a : corners) {
@@ -295,7 +299,8 @@ final class SharpOutline {
             }
         }
         double lineLengthPx = raster.mmPerPx() / LINE_MM;
-        return outer * lineLengthPx > OUTER_PART * path.lengthMm() || inner * lineLengthPx > INNER_PART * path.lengthMm();
+        return outer * lineLengthPx > OUTER_PART * path.lengthMm()
+                || inner * lineLengthPx > INNER_PART * path.lengthMm();
     }
 
     private byte[] changed(Mat mask, int operation, double radiusMm) {

@@ -12,9 +12,9 @@ import org.opencv.imgproc.Imgproc;
 /**
  * How sharply a rectified picture changes at each place, in units of its own grain.
  *
- * <p>Taken is the change of colour over a fraction of a millimetre less the slope that goes on to both sides of it, as a
- * soft shadow's does, averaged along the direction that makes the most of it: an edge goes on along a line, grain does
- * not.
+ * <p>Taken is the change of colour over a fraction of a millimetre less the slope that goes on to both sides of it, as
+ * a soft shadow's does, averaged along the direction that makes the most of it: an edge goes on along a line, grain
+ * does not.
  *
  * @param raster half as fine as the picture's
  * @param values row by row; 1 is what grain makes, as its median
@@ -24,8 +24,8 @@ record Sharpness(GroundRaster raster, float[] values) {
     private static final double[] BLURS_PX = {1, 2, 3};
 
     /**
-     * Grain that makes more than this is looked at with more blur, in grey levels per pixel. A clean photo's makes up to
-     * 0.3; noise of 6 grey levels makes 0.45, of 30 grey levels 1.8.
+     * Grain that makes more than this is looked at with more blur, in grey levels per pixel. A clean photo's makes up
+     * to 0.3; noise of 6 grey levels makes 0.45, of 30 grey levels 1.8.
      */
     private static final float MOST_GRAIN = 0.35f;
 
@@ -65,8 +65,7 @@ record Sharpness(GroundRaster raster, float[] values) {
         Mat smooth = new Mat();
         picture.convertTo(smooth, CvType.CV_32F);
         Imgproc.GaussianBlur(smooth, smooth, new Size(0, 0), blurPx);
-        Both<Mat, Mat> both =
-                Both.of(() -> halved(step(smooth, true), half), () -> halved(step(smooth, false), half));
+        Both<Mat, Mat> both = Both.of(() -> halved(step(smooth, true), half), () -> halved(step(smooth, false), half));
         Mat alongX = both.first();
         Mat alongY = both.second();
         Mat known3 = new Mat();
@@ -152,8 +151,10 @@ record Sharpness(GroundRaster raster, float[] values) {
         double fine = 16;
         Imgproc.line(
                 line,
-                new org.opencv.core.Point((half - half * Math.cos(angle)) * fine, (half - half * Math.sin(angle)) * fine),
-                new org.opencv.core.Point((half + half * Math.cos(angle)) * fine, (half + half * Math.sin(angle)) * fine),
+                new org.opencv.core.Point(
+                        (half - half * Math.cos(angle)) * fine, (half - half * Math.sin(angle)) * fine),
+                new org.opencv.core.Point(
+                        (half + half * Math.cos(angle)) * fine, (half + half * Math.sin(angle)) * fine),
                 new Scalar(255),
                 1,
                 Imgproc.LINE_AA,

@@ -81,7 +81,8 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
         PrintLook look = both.second();
         GroundRaster part = KnifeMask.around(look.sights(), half.times(-1), half, sheet.squareMm());
         GroundRaster whole = GroundRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
-        return KnownGround.cover(part, whole, raster -> Optional.of(coverOn(raster, picture, view, both.first(), look)));
+        return KnownGround.cover(
+                part, whole, raster -> Optional.of(coverOn(raster, picture, view, both.first(), look)));
     }
 
     private Cover coverOn(GroundRaster raster, Picture picture, View view, SheetLook bare, PrintLook look) {
@@ -112,7 +113,9 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
         });
     }
 
-    /** Outside the picture nothing speaks against the bare sheet: a knife that goes on there ends at the picture's rim. */
+    /**
+     * Outside the picture nothing speaks against the bare sheet: a knife that goes on there ends at the picture's rim.
+     */
     private static void showBare(Mat seen, Mat expected, Mat outside) {
         Mat bare = new Mat();
         expected.convertTo(bare, seen.type());

@@ -15,7 +15,9 @@ import weltwright.measure.PrintScale;
 
 /** What the bare reference sheet would look like on a raster. */
 final class SheetPattern {
-    /** An edge of black print is blurred over a pixel or two of the picture: this far from it, its colour is its own. */
+    /**
+     * An edge of black print is blurred over a pixel or two of the picture: this far from it, its colour is its own.
+     */
     private static final double PRINT_EDGE_MM = 0.3;
 
     /** Pale lines are 0.25 mm wide and blurred, too: this far from a line's middle, paper is paper again. */
@@ -25,8 +27,14 @@ final class SheetPattern {
 
     static GroundPattern of(ReferenceSheet sheet, PrintScale scale, GroundRaster raster) {
         Mat print = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        fill(print, raster, scale, new Point(-sheet.pageWidthMm() / 2, sheet.pageHeightMm() / 2), sheet.pageWidthMm(),
-                sheet.pageHeightMm(), 255);
+        fill(
+                print,
+                raster,
+                scale,
+                new Point(-sheet.pageWidthMm() / 2, sheet.pageHeightMm() / 2),
+                sheet.pageWidthMm(),
+                sheet.pageHeightMm(),
+                255);
         double square = sheet.squareMm();
         for (int row = 0; row < sheet.squaresDown(); row++) {
             for (int column = 0; column < sheet.squaresAcross(); column++) {
@@ -100,8 +108,8 @@ final class SheetPattern {
                     scaled(sheet.gridPoint(column, frame), scale), scaled(sheet.gridPoint(column, bottom), scale))));
         }
         for (int row = frame; row <= bottom; row++) {
-            lines.add(Polyline.open(List.of(
-                    scaled(sheet.gridPoint(frame, row), scale), scaled(sheet.gridPoint(right, row), scale))));
+            lines.add(Polyline.open(
+                    List.of(scaled(sheet.gridPoint(frame, row), scale), scaled(sheet.gridPoint(right, row), scale))));
         }
         return lines;
     }

@@ -12,8 +12,8 @@ import weltwright.measure.PrintScale;
 
 /**
  * Where the sheet's print is to be seen, and where something hides it: along the pale blue lines of the working area by
- * how much darker than the paper they are, and no less blue than elsewhere; along the frame's squares by their contrast.
- * A shadow darkens print and paper alike and leaves both as they were; whatever lies on the sheet hides them.
+ * how much darker than the paper they are, and no less blue than elsewhere; along the frame's squares by their
+ * contrast. A shadow darkens print and paper alike and leaves both as they were; whatever lies on the sheet hides them.
  *
  * <p>Brightness says more than hue: cameras and compression keep a quarter of a picture's hues or less.
  */
@@ -28,8 +28,8 @@ final class SheetSights {
 
     /**
      * A black square is looked at every so many mm farther in, too, to half way to its middle. As a part of what black
-     * gives back, its grain is several times that of paper, and so holds up walkers ({@link RandomWalk}) that set out from
-     * its edge: a knife that ends in a square would get most of it.
+     * gives back, its grain is several times that of paper, and so holds up walkers ({@link RandomWalk}) that set out
+     * from its edge: a knife that ends in a square would get most of it.
      */
     private static final double INWARD_MM = 1;
 
@@ -217,8 +217,8 @@ final class SheetSights {
     }
 
     /**
-     * Black meets white along all four sides of a black square, and of a marker: a rim of white, or paper. Lanes for each
-     * side: outside, inside, and farther and farther in.
+     * Black meets white along all four sides of a black square, and of a marker: a rim of white, or paper. Lanes for
+     * each side: outside, inside, and farther and farther in.
      *
      * @param corners clockwise as printed
      * @param deepMm how far to look into the black

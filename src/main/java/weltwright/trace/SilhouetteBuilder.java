@@ -99,14 +99,13 @@ final class SilhouetteBuilder {
             double heelSigmaMm) {}
 
     /**
-     * @param tipDropMm how much lower the tip was said to lie than the heel; where nothing was said, the handle's measured
-     *     thicknesses tell how the knife lay
+     * @param tipDropMm how much lower the tip was said to lie than the heel; where nothing was said, the handle's
+     *     measured thicknesses tell how the knife lay
      */
     Built build(double tipDropMm) {
         Built flat = buildOn(new Plane(thickness.handleThicknessMm() / 2, new Point(0, 0)));
-        LyingPose pose = tipDropMm == 0
-                ? lying(flat.silhouette())
-                : new LyingPose(thickness.handleThicknessMm() / 2, tipDropMm);
+        LyingPose pose =
+                tipDropMm == 0 ? lying(flat.silhouette()) : new LyingPose(thickness.handleThicknessMm() / 2, tipDropMm);
         if (pose.tipDropMm() == 0) {
             return flat;
         }
@@ -144,23 +143,23 @@ final class SilhouetteBuilder {
         for (int i = 0; i < normals.size(); i++) {
             shifts.add(rim.shift(along.points().get(i), normals.get(i)));
         }
-        double buttExcess = thickness.buttExcessMm(lean(midPlane, axis, along.points().get(proposal.butt()))
-                .x());
+        double buttExcess = thickness.buttExcessMm(
+                lean(midPlane, axis, along.points().get(proposal.butt())).x());
         double heelX = along.points().get(proposal.heel()).x();
         Part[] parts = parts(along.points(), proposal);
         Polyline thin = drawnIn(withoutShifts(along, shifts, normals, parts, rim, heelX), buttExcess);
         // Taking the thickness off moves the middles of the widths a little, and so the axis.
         Placement correction = turned(LongAxis.of(thin), end);
-        Placement trueAxis = new Placement(
-                axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
+        Placement trueAxis = new Placement(axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
         double[] excess = shifts.stream().mapToDouble(ThickKnife.Shift::outMm).toArray();
-        return fitted(ring, inOrder, leaps, excess, proposal, midPlane, trueAxis, frontX == front.x() && front.atLimit());
+        return fitted(
+                ring, inOrder, leaps, excess, proposal, midPlane, trueAxis, frontX == front.x() && front.atLimit());
     }
 
     /**
-     * The axis, so turned that a front which was filed square to it is square to it. A handle is shaped for the hand, so
-     * its middle line tells the axis to a degree; a front tells it better, unless it was meant to slant.
+     * The axis, so turned that a front which was filed square to it is square to it. A handle is shaped for the hand,
+     * so its middle line tells the axis to a degree; a front tells it better, unless it was meant to slant.
      */
     private static Placement turned(Placement axis, HandleEnd end) {
         double slant = end.slope() + axis.angleRad();
@@ -214,7 +213,8 @@ final class SilhouetteBuilder {
             // A shift along an outline shows only where the outline ends at another one's.
             double nearHeel = 1 - Math.abs(along.points().get(i).x() - heelX) / HEEL_REACH_MM;
             moves.add(outward.times(-shifts.get(i).outMm())
-                    .plus(outward.left().times(-Math.max(0, nearHeel) * shifts.get(i).alongMm())));
+                    .plus(outward.left()
+                            .times(-Math.max(0, nearHeel) * shifts.get(i).alongMm())));
         }
         // What is taken off changes along the knife, but never by leaps; except down a step, where it is known exactly.
         List<Point> even = averaged(along, moves, i -> parts[i]);
@@ -266,7 +266,9 @@ final class SilhouetteBuilder {
         for (int i = 0; i < n; i++) {
             steps.add(points.get((i + 1) % n).minus(points.get((i - 1 + n) % n)));
         }
-        return averaged(along, steps, i -> true).stream().map(v -> v.unit().left().times(-1)).toList();
+        return averaged(along, steps, i -> true).stream()
+                .map(v -> v.unit().left().times(-1))
+                .toList();
     }
 
     /** Each vector averaged with those of the points nearby along the outline that are of its own part. */
@@ -309,8 +311,8 @@ final class SilhouetteBuilder {
         TreeSet<Integer> ends = new TreeSet<>(List.of(heel));
         proposal.steps().forEach(step -> ends.addAll(List.of(step.onHandle(), step.onBlade())));
         for (int end : ends) {
-            corners.removeIf(c -> c != tip
-                    && ring.points().get(c).distance(ring.points().get(end)) < SAME_CORNER_MM);
+            corners.removeIf(
+                    c -> c != tip && ring.points().get(c).distance(ring.points().get(end)) < SAME_CORNER_MM);
         }
         corners.addAll(ends);
         int[] at = corners.stream().mapToInt(Integer::intValue).toArray();
@@ -334,11 +336,11 @@ final class SilhouetteBuilder {
                 heelAt.plus(toHeel),
                 ring.points().get(proposal.spineStart()).plus(toHeel),
                 ring.points().get(proposal.butt()).plus(toHeel),
-                proposal.guard().map(found -> new Guard(
-                        ring.points().get(found.front()).plus(toHeel),
-                        ring.points().get(found.back()).plus(toHeel))));
-        Silhouette silhouette =
-                new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
+                proposal.guard()
+                        .map(found -> new Guard(
+                                ring.points().get(found.front()).plus(toHeel),
+                                ring.points().get(found.back()).plus(toHeel))));
+        Silhouette silhouette = new Silhouette(outline.map(p -> p.plus(toHeel)), landmarks, proposal.spineOnLeft());
         Placement onGround = new Placement(axis.angleRad(), axis.apply(new Point(heelAt.x(), 0)));
         return new Built(
                 silhouette,

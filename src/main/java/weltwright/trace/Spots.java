@@ -27,7 +27,8 @@ final class Spots {
         low = ys.getMin();
         columns = places.isEmpty() ? 0 : 1 + (int) ((xs.getMax() - left) / nearMm);
         rows = places.isEmpty() ? 0 : 1 + (int) ((ys.getMax() - low) / nearMm);
-        int[] square = places.stream().mapToInt(p -> row(p) * columns + column(p)).toArray();
+        int[] square =
+                places.stream().mapToInt(p -> row(p) * columns + column(p)).toArray();
         start = new int[columns * rows + 1];
         for (int of : square) {
             start[of + 1]++;

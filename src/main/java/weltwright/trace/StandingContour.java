@@ -22,9 +22,10 @@ import weltwright.trouble.Trouble;
 /**
  * What a knife that stands upright hides of the ground, and the line that it stands over.
  *
- * <p>The handle, and the blocks that hold it, hide enough of the ground's print to be found by it; a blade seen from its
- * edge does not. Where what was found is too short for the knife, the blade is looked for beyond both of its ends: as the
- * strip, as wide as the spine, along both of whose sides the picture changes more than beside them in most places.
+ * <p>The handle, and the blocks that hold it, hide enough of the ground's print to be found by it; a blade seen from
+ * its edge does not. Where what was found is too short for the knife, the blade is looked for beyond both of its ends:
+ * as the strip, as wide as the spine, along both of whose sides the picture changes more than beside them in most
+ * places.
  *
  * @param cover with the contour of the whole knife
  */
@@ -62,8 +63,7 @@ record StandingContour(KnownGround.Cover cover, StandingLine line) {
     private static final double LEAST_SEEN = 0.5;
 
     /** @throws Trouble where what stands on the ground is not this knife */
-    static StandingContour of(
-            Picture picture, View view, StandingPose pose, double spineMm, KnownGround.Cover found) {
+    static StandingContour of(Picture picture, View view, StandingPose pose, double spineMm, KnownGround.Cover found) {
         List<Point> pixels = found.contour().points().stream()
                 .map(p -> view.pixel(Plane.GROUND.over(p)))
                 .toList();
@@ -114,7 +114,8 @@ record StandingContour(KnownGround.Cover cover, StandingLine line) {
 
     private static StandingLine line(View view, StandingPose pose, Point butt, Point other) {
         Point towardsTip = other.minus(butt).unit();
-        return new StandingLine(view, pose, butt.minus(towardsTip.times(pose.butt().alongMm())), towardsTip);
+        return new StandingLine(
+                view, pose, butt.minus(towardsTip.times(pose.butt().alongMm())), towardsTip);
     }
 
     /**
@@ -158,7 +159,8 @@ record StandingContour(KnownGround.Cover cover, StandingLine line) {
                 int seen = 0;
                 for (int c = 0; c < half.length; c++) {
                     double middle = left + slope * raster.place(c, 0).x();
-                    boolean both = is(standsOut, raster, c, middle + half[c]) && is(standsOut, raster, c, middle - half[c]);
+                    boolean both =
+                            is(standsOut, raster, c, middle + half[c]) && is(standsOut, raster, c, middle - half[c]);
                     seen += both ? 1 : 0;
                 }
                 if (seen > best.seen * half.length) {
@@ -212,5 +214,4 @@ record StandingContour(KnownGround.Cover cover, StandingLine line) {
         }
         return change;
     }
-
 }

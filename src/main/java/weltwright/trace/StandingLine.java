@@ -11,8 +11,8 @@ import weltwright.ground.View;
 import weltwright.knife.StandingPose;
 
 /**
- * The line on the ground over which a knife stands upright, and how its two sides are measured from it: each line of sight is
- * met at the height at which the knife is thickest there.
+ * The line on the ground over which a knife stands upright, and how its two sides are measured from it: each line of
+ * sight is met at the height at which the knife is thickest there.
  *
  * @param pose how the knife stands
  * @param heel the foot of the heel, in the ground frame, in mm
@@ -44,7 +44,8 @@ record StandingLine(View view, StandingPose pose, Point heel, Point towardsTip) 
 
     /** A point of the knife's thickest line, shifted sideways to the left. */
     Vector3 at(StandingPose.Place place, double leftMm) {
-        Point foot = heel.plus(towardsTip.times(place.alongMm())).plus(towardsTip.left().times(leftMm));
+        Point foot = heel.plus(towardsTip.times(place.alongMm()))
+                .plus(towardsTip.left().times(leftMm));
         return level(place.heightMm()).over(foot);
     }
 
@@ -87,7 +88,8 @@ record StandingLine(View view, StandingPose pose, Point heel, Point towardsTip) 
 
     /**
      * The line through the middles between both sides, by Theil and Sen's median of slopes (Journal of the American
-     * Statistical Association 63, 1968), so that a block beside the knife does not turn it; this line where too few show.
+     * Statistical Association 63, 1968), so that a block beside the knife does not turn it; this line where too few
+     * show.
      */
     StandingLine centred(List<Point> pixels) {
         List<Point> middles = stations(pixels).stream()
@@ -112,11 +114,16 @@ record StandingLine(View view, StandingPose pose, Point heel, Point towardsTip) 
     StandingLine shifted(double leftMm, double slope) {
         Point left = towardsTip.left();
         return new StandingLine(
-                view, pose, heel.plus(left.times(leftMm)), towardsTip.plus(left.times(slope)).unit());
+                view,
+                pose,
+                heel.plus(left.times(leftMm)),
+                towardsTip.plus(left.times(slope)).unit());
     }
 
     private static List<List<Double>> lists(int count) {
-        return IntStream.range(0, count).<List<Double>>mapToObj(i -> new ArrayList<>()).toList();
+        return IntStream.range(0, count)
+                .<List<Double>>mapToObj(i -> new ArrayList<>())
+                .toList();
     }
 
     private static double median(List<Double> values) {

@@ -10,20 +10,22 @@ import weltwright.knife.ThicknessProfile;
  * leans over for each mm of height. Let n be the outline's outward normal, t its tangent, a the lean along n. Then
  *
  * <ul>
- *   <li>a square spine of thickness T shows its near or far corner, z = ∓T/2: it is seen T/2·|a| farther out along n and
- *       T/2·(a/|a|)·lean·t along t; T falls off towards the tip. A blade's edge does the same with its own thickness;
+ *   <li>a square spine of thickness T shows its near or far corner, z = ∓T/2: it is seen T/2·|a| farther out along n
+ *       and T/2·(a/|a|)·lean·t along t; T falls off towards the tip. A blade's edge does the same with its own
+ *       thickness;
  *   <li>a handle of elliptic section, half as wide as w and half as thick as c, shows where the line of sight touches
- *       it: √(w² + c²a²) − w farther out along n (the support function of an ellipse), and since it touches at
- *       z = −c²a/√(w² + c²a²), that times the lean along t;
+ *       it: √(w² + c²a²) − w farther out along n (the support function of an ellipse), and since it touches at z =
+ *       −c²a/√(w² + c²a²), that times the lean along t;
  *   <li>a handle's front, where it stands proud of the blade, shows the rim of its section: {@link #frontMm};
  *   <li>a butt shows the rim of its face, half as thick as that times |a| farther out.
  * </ul>
  *
  * @param profile what was measured of its thickness elsewhere along it
  */
-record ThickKnife(
-        double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm, ThicknessProfile profile) {
-    /** Butts are rounded over: the face at the very end is about this part of the handle's thickness. Common practice. */
+record ThickKnife(double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm, ThicknessProfile profile) {
+    /**
+     * Butts are rounded over: the face at the very end is about this part of the handle's thickness. Common practice.
+     */
     private static final double BUTT_PART = 0.67;
 
     /** Handles are a little thinner at their front than at their thickest. Common practice. */
@@ -54,8 +56,8 @@ record ThickKnife(
 
     /**
      * How far before its place in the mid-plane the handle's front is seen. Of its elliptic rim, y²/w² + z²/c² = 1, the
-     * point at z is seen at y − z·lean across the knife and at −z·lean along it; of the two that are seen at a place, the
-     * one farther towards the tip counts.
+     * point at z is seen at y − z·lean across the knife and at −z·lean along it; of the two that are seen at a place,
+     * the one farther towards the tip counts.
      *
      * @param besideMm where across the knife, seen from the handle's middle
      * @param seenHalfMm half the width at which the handle is seen there
@@ -91,8 +93,8 @@ record ThickKnife(
     }
 
     /**
-     * The part of its thickness at the heel that a blade has farther on: most keep it over most of their length and lose it
-     * towards the tip. Common practice.
+     * The part of its thickness at the heel that a blade has farther on: most keep it over most of their length and
+     * lose it towards the tip. Common practice.
      *
      * @param towardsTip where along the blade, from 0 (heel) to 1 (tip)
      */

@@ -17,10 +17,11 @@ import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
 /**
- * Photo of a knife that stands on its spine or its edge to its thickness along its length: what is seen of it from above.
+ * Photo of a knife that stands on its spine or its edge to its thickness along its length: what is seen of it from
+ * above.
  *
- * <p>Made for a knife whose outline is known from a photo of it lying, which stands on the same kinds of ground, is held by
- * one or two blocks lower than it, and is photographed from straight above. The steps:
+ * <p>Made for a knife whose outline is known from a photo of it lying, which stands on the same kinds of ground, is
+ * held by one or two blocks lower than it, and is photographed from straight above. The steps:
  *
  * <ol>
  *   <li>find ground and camera, and what hides the ground, as {@link Tracer} does;
@@ -28,12 +29,13 @@ import weltwright.trouble.Trouble;
  *       ({@link StandingContour});
  *   <li>follow the edge of both, and measure both sides from the line, millimetre by millimetre ({@link StandingLine});
  *   <li>leave out what is too wide to be the knife, and what a block may touch;
- *   <li>take off what a handle's roundness adds where it is looked at aslant; leave out a blade whose lower half may stick
- *       out beyond its thickest part there;
+ *   <li>take off what a handle's roundness adds where it is looked at aslant; leave out a blade whose lower half may
+ *       stick out beyond its thickest part there;
  *   <li>keep the few readings between which the rest is straight.
  * </ol>
  *
- * <p>The height of a station matters little: 5 mm of it at 350 mm from the camera change a thickness of 4 mm by 0.06 mm.
+ * <p>The height of a station matters little: 5 mm of it at 350 mm from the camera change a thickness of 4 mm by 0.06
+ * mm.
  */
 public final class ThicknessTracer {
     /** Both sides of one station must be about as far from the middle: what is farther off belongs to a block. */
@@ -117,7 +119,8 @@ public final class ThicknessTracer {
                 .map(s -> s.place().alongMm())
                 .toList();
         return stations.stream()
-                .filter(s -> blocked.stream().noneMatch(at -> Math.abs(at - s.place().alongMm()) < BESIDE_BLOCK_MM))
+                .filter(s ->
+                        blocked.stream().noneMatch(at -> Math.abs(at - s.place().alongMm()) < BESIDE_BLOCK_MM))
                 .filter(s -> !isNearEnd(s.place().alongMm()))
                 .filter(s -> s.place().part() == Section.Part.HANDLE || showsItsThickestPart(s))
                 .toList();
@@ -140,8 +143,18 @@ public final class ThicknessTracer {
                 .toList();
         List<Integer> kept = new ArrayList<>();
         double blade = knife.bladeLengthMm();
-        addEnds(kept, all, IntStream.range(0, all.size()).filter(i -> all.get(i).fromTipMm() <= blade).toArray());
-        addEnds(kept, all, IntStream.range(0, all.size()).filter(i -> all.get(i).fromTipMm() > blade).toArray());
+        addEnds(
+                kept,
+                all,
+                IntStream.range(0, all.size())
+                        .filter(i -> all.get(i).fromTipMm() <= blade)
+                        .toArray());
+        addEnds(
+                kept,
+                all,
+                IntStream.range(0, all.size())
+                        .filter(i -> all.get(i).fromTipMm() > blade)
+                        .toArray());
         while (kept.size() < ThicknessProfile.MOST) {
             int farthest = farthest(all, kept, blade);
             if (farthest < 0) {
@@ -157,7 +170,8 @@ public final class ThicknessTracer {
         if (part.length > 0) {
             kept.add(part[0]);
         }
-        if (part.length > 1 && all.get(part[part.length - 1]).fromTipMm() - all.get(part[0]).fromTipMm() > StandingLine.STEP_MM) {
+        if (part.length > 1
+                && all.get(part[part.length - 1]).fromTipMm() - all.get(part[0]).fromTipMm() > StandingLine.STEP_MM) {
             kept.add(part[part.length - 1]);
         }
     }
@@ -201,8 +215,8 @@ public final class ThicknessTracer {
     }
 
     /**
-     * Half the thickness of what is seen so wide. A handle's section |u/c|ⁿ + |v/w|ⁿ = 1 is seen at a lean a as far out as
-     * (cᵖ + (w·a)ᵖ)^(1/p), where 1/n + 1/p = 1 (the norm dual to that of the section).
+     * Half the thickness of what is seen so wide. A handle's section |u/c|ⁿ + |v/w|ⁿ = 1 is seen at a lean a as far out
+     * as (cᵖ + (w·a)ᵖ)^(1/p), where 1/n + 1/p = 1 (the norm dual to that of the section).
      */
     private double trueHalfMm(StandingLine.Station station) {
         if (station.place().part() == Section.Part.BLADE) {

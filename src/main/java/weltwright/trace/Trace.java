@@ -46,8 +46,7 @@ public record Trace(
 
     /** The same with another guard, or with none. */
     public Trace withGuard(Optional<Guard> guard) {
-        return new Trace(
-                silhouette.withGuard(guard), seenFrom, midPlane, onSheet, error, landmarkError, unsure, notes);
+        return new Trace(silhouette.withGuard(guard), seenFrom, midPlane, onSheet, error, landmarkError, unsure, notes);
     }
 
     /** Where a pixel's line of sight meets the mid-plane, in the silhouette's frame, in mm. */

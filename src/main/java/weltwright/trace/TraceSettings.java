@@ -16,8 +16,8 @@ import weltwright.measure.PrintScale;
  * @param focal35mm typed focal length in 35 mm terms; empty to take it from Exif or from the picture's tilt
  * @param sheetScale what the sheet's two bars measure, over their nominal length
  * @param ground what the knife lies on
- * @param phone the lens that took it, where it was measured before, without its camera's name, which is nobody's business
- *     who gets a job; a typed focal length comes before it
+ * @param phone the lens that took it, where it was measured before, without its camera's name, which is nobody's
+ *     business who gets a job; a typed focal length comes before it
  * @param thickness what was measured of the knife's thickness elsewhere along it
  */
 public record TraceSettings(
@@ -60,13 +60,7 @@ public record TraceSettings(
             double tipDropMm,
             OptionalDouble focal35mm,
             PrintScale sheetScale) {
-        this(
-                handleThicknessMm,
-                spineThicknessMm,
-                tipDropMm,
-                focal35mm,
-                sheetScale,
-                new GroundChoice.Sheet());
+        this(handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, new GroundChoice.Sheet());
     }
 
     public TraceSettings withGround(GroundChoice other) {

@@ -21,8 +21,8 @@ import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
 /**
- * Photo of a knife on a ground of known size to its outline in the mid-plane. The steps: find the ground, solve for camera
- * and pose, find what hides the ground, follow its edge on the picture's own pixels, and build the silhouette.
+ * Photo of a knife on a ground of known size to its outline in the mid-plane. The steps: find the ground, solve for
+ * camera and pose, find what hides the ground, follow its edge on the picture's own pixels, and build the silhouette.
  */
 public final class Tracer {
     /**
@@ -40,11 +40,10 @@ public final class Tracer {
      * The rough contour is off by up to a millimetre, and two where it jumps from line to line; so the first pass looks
      * far and steadily, and the last one closely, on rows near enough to turn into a step of the outline.
      */
-    private static final List<Pass> PASSES =
-            List.of(
-                    new Pass(0, 0.32, 2.2, 0.45, 1.35),
-                    new Pass(0.5, 0.32, 0.9, 0.24, 0.24),
-                    new Pass(0.3, 0.16, 0.8, 0.16, 0.16));
+    private static final List<Pass> PASSES = List.of(
+            new Pass(0, 0.32, 2.2, 0.45, 1.35),
+            new Pass(0.5, 0.32, 0.9, 0.24, 0.24),
+            new Pass(0.3, 0.16, 0.8, 0.16, 0.16));
 
     /** Coarser pictures hide the ground's lines and the knife's corners. */
     private static final double LEAST_PX_PER_MM = 2.2;
@@ -74,7 +73,8 @@ public final class Tracer {
 
     /**
      * Finer than this, pixels show the lens's blur and what the camera made of its sensor, not more of an edge; coarser
-     * ones have less noise. Halved, they are still as fine as those of a picture that measures to a tenth of a millimetre.
+     * ones have less noise. Halved, they are still as fine as those of a picture that measures to a tenth of a
+     * millimetre.
      */
     private static final double FINEST_PX_PER_MM = 11;
 
@@ -93,7 +93,8 @@ public final class Tracer {
             checkFine(view);
             progress.at("Looking for the knife", 0.4);
             KnownGround.Cover cover = ground.cover(fine(picture, view), fine(view));
-            // Looks at the ground alone, so there is time for it while the edge is followed, which keeps one processor busy.
+            // Looks at the ground alone, so there is time for it while the edge is followed, which keeps one processor
+            // busy.
             CompletableFuture<List<PhotoAdvice>> advice =
                     CompletableFuture.supplyAsync(() -> PhotoCheck.of(picture, ground, solved));
             try {
@@ -241,17 +242,12 @@ public final class Tracer {
         List<EdgePoint> edge = List.of();
         for (Pass pass : PASSES) {
             if (!edge.isEmpty()) {
-                Polyline last = Polyline.closed(edge.stream().map(EdgePoint::pixel).toList());
+                Polyline last =
+                        Polyline.closed(edge.stream().map(EdgePoint::pixel).toList());
                 near = tips.sharpened(last).smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
             }
             edge = new EdgePath(
-                            picture,
-                            ground,
-                            pxPerMm,
-                            pass.stepMm(),
-                            pass.reachMm(),
-                            pass.alongMm(),
-                            pass.steadyMm())
+                            picture, ground, pxPerMm, pass.stepMm(), pass.reachMm(), pass.alongMm(), pass.steadyMm())
                     .near(near);
         }
         return edge;
@@ -314,8 +310,9 @@ public final class Tracer {
         List<String> notes = new ArrayList<>();
         notes.add(ground.note(solution));
         if (settings.ground() instanceof GroundChoice.Any && ground instanceof PaperGround) {
-            notes.add("That size follows from the sheet's proportions; A3 and A5 have those of A4, so if it is one of them,"
-                    + " set its four corners by hand.");
+            notes.add(
+                    "That size follows from the sheet's proportions; A3 and A5 have those of A4, so if it is one of them,"
+                            + " set its four corners by hand.");
         }
         notes.add(String.format(
                 Locale.ROOT,

@@ -16,12 +16,14 @@ public record Unsure(Point from, Point to) {
     static final double WEAK = 0.3;
 
     /**
-     * What is shorter bends no outline: the curve runs over it from both sides. A printed line that runs under the knife
-     * hides 1.7 mm of edge.
+     * What is shorter bends no outline: the curve runs over it from both sides. A printed line that runs under the
+     * knife hides 1.7 mm of edge.
      */
     private static final double LEAST_MM = 2.4;
 
-    /** Stretches nearer together than this are one; a line that ends at the knife holds the outline for a little more. */
+    /**
+     * Stretches nearer together than this are one; a line that ends at the knife holds the outline for a little more.
+     */
     static final double JOINED_MM = 1.2;
 
     /** The stretch of this outline, which may have been corrected since it was traced. */
@@ -53,7 +55,8 @@ public record Unsure(Point from, Point to) {
             boolean weak = certainty[i] < WEAK;
             if (first >= 0 && !weak && (k == n || ahead(station, last, i) > JOINED_MM)) {
                 if (ahead(station, first, last) > LEAST_MM) {
-                    stretches.add(new Unsure(ring.points().get(first), ring.points().get(last)));
+                    stretches.add(
+                            new Unsure(ring.points().get(first), ring.points().get(last)));
                 }
                 first = -1;
             }

@@ -15,8 +15,8 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
- * A small file in the user's own directory for what no user can put right: defects of the program, for its makers. Holds
- * the latest of them; nothing of a job goes into it but what a Java exception says.
+ * A small file in the user's own directory for what no user can put right: defects of the program, for its makers.
+ * Holds the latest of them; nothing of a job goes into it but what a Java exception says.
  *
  * @param file where it is; comes into being with the first defect
  */
@@ -30,8 +30,8 @@ public record DefectLog(Path file) {
     }
 
     /**
-     * The directory for a program's state: on Windows %LOCALAPPDATA% (Known Folders), on macOS ~/Library/Logs (File System
-     * Programming Guide), elsewhere $XDG_STATE_HOME or ~/.local/state (XDG Base Directory Specification 0.8).
+     * The directory for a program's state: on Windows %LOCALAPPDATA% (Known Folders), on macOS ~/Library/Logs (File
+     * System Programming Guide), elsewhere $XDG_STATE_HOME or ~/.local/state (XDG Base Directory Specification 0.8).
      */
     static Path directory(String system, String home, UnaryOperator<String> environment) {
         String name = system.toLowerCase(Locale.ROOT);
@@ -77,8 +77,8 @@ public record DefectLog(Path file) {
     }
 
     /**
-     * A defect's details hold names of files and folders, which may be customers'. Windows keeps what lies in a user's own
-     * directory from other users by itself.
+     * A defect's details hold names of files and folders, which may be customers'. Windows keeps what lies in a user's
+     * own directory from other users by itself.
      */
     private void makeReadableByItsOwnerAlone() throws IOException {
         if (!file.getFileSystem().supportedFileAttributeViews().contains("posix")) {

@@ -3,8 +3,8 @@ package weltwright.trouble;
 import java.util.Objects;
 
 /**
- * Something that the user can put right: a picture without a sheet, a length that cannot be read, a folder that
- * cannot be written. Its message is for the user: what is wrong, then what to do next, in one or two plain sentences.
+ * Something that the user can put right: a picture without a sheet, a length that cannot be read, a folder that cannot
+ * be written. Its message is for the user: what is wrong, then what to do next, in one or two plain sentences.
  *
  * <p>The command line prints the message and ends with a code other than 0; the window shows it. Every other exception
  * is a defect of the program.

@@ -45,7 +45,10 @@ final class Acts {
         print = new Act("&Print pattern…", "At actual size", output::print).on(KeyEvent.VK_P);
         undo = new Act("&Undo", "Take back the last change", bench::undo).on(KeyEvent.VK_Z);
         redo = new Act("&Redo", "Do it again after all", bench::redo).onShift(KeyEvent.VK_Z);
-        zoomIn = new Act("Zoom &in", "See it larger; the wheel does the same", () -> window.drawing().zoomIn())
+        zoomIn = new Act(
+                        "Zoom &in",
+                        "See it larger; the wheel does the same",
+                        () -> window.drawing().zoomIn())
                 .on(KeyEvent.VK_PLUS);
         zoomOut = new Act("Zoom &out", "See more of it", () -> window.drawing().zoomOut()).on(KeyEvent.VK_MINUS);
         fit = new Act("&Fit to window", "See all of it", () -> window.drawing().fit()).on(KeyEvent.VK_0);

@@ -22,10 +22,8 @@ final class BeltForm extends Form {
             new Choice<>(BeltHold.Style.HANGING_RING, "Strap with a ring to hang from"));
     private final Entry<Double> width = Lines.length(Fields.BELT_WIDTH, 1);
     private final Entry<Double> thickness = Lines.length(Fields.BELT_THICKNESS, 1);
-    private final Entry<Double> strapWidth =
-            Lines.length(Fields.BELT_STRAP_WIDTH, StrapLeather.BELT.widthMm());
-    private final Entry<OptionalDouble> strapLeather =
-            Lines.lengthIfAny(Fields.BELT_STRAP_LEATHER, mm -> mm);
+    private final Entry<Double> strapWidth = Lines.length(Fields.BELT_STRAP_WIDTH, StrapLeather.BELT.widthMm());
+    private final Entry<OptionalDouble> strapLeather = Lines.lengthIfAny(Fields.BELT_STRAP_LEATHER, mm -> mm);
     private final JComboBox<Choice<Carry.Edge>> edge = Choice.box(
             "edge looks", new Choice<>(Carry.Edge.FORWARD, "Forward"), new Choice<>(Carry.Edge.BACK, "Back"));
     private final Entry<Double> tilt = Lines.signed(Fields.TILT, "°", 0);
@@ -36,11 +34,12 @@ final class BeltForm extends Form {
         line("Belt loop", (char) 0, style, "What holds the sheath on the belt");
         belt.tie(style, BeltHold::style, BeltHold::with);
         line("Belt width", (char) 0, width, "Of the belt that must pass");
-        belt.tie(width, BeltHold::beltWidthMm, (b, mm) ->
-                new BeltHold(b.style(), mm, b.beltThicknessMm(), b.strap()));
+        belt.tie(width, BeltHold::beltWidthMm, (b, mm) -> new BeltHold(b.style(), mm, b.beltThicknessMm(), b.strap()));
         line("Belt thickness", (char) 0, thickness, "Of that belt");
-        belt.tie(thickness, BeltHold::beltThicknessMm, (b, mm) ->
-                new BeltHold(b.style(), b.beltWidthMm(), mm, b.strap()));
+        belt.tie(
+                thickness,
+                BeltHold::beltThicknessMm,
+                (b, mm) -> new BeltHold(b.style(), b.beltWidthMm(), mm, b.strap()));
         Ties<StrapLeather> strap = belt.to(BeltHold::strap, BeltHold::withStrap);
         line("Strap width", (char) 0, strapWidth, "Of the strap over the belt");
         strap.tie(strapWidth, StrapLeather::widthMm, StrapLeather::withWidthMm);

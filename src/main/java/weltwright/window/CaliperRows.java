@@ -11,7 +11,9 @@ import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
 import weltwright.trouble.Trouble;
 
-/** Lines for the measures that a maker takes on the knife itself, and beneath them those that the outline agrees with. */
+/**
+ * Lines for the measures that a maker takes on the knife itself, and beneath them those that the outline agrees with.
+ */
 final class CaliperRows {
     private final Bench bench;
     private final Entry<OptionalDouble> length;
@@ -22,15 +24,21 @@ final class CaliperRows {
 
     CaliperRows(Bench bench) {
         this.bench = bench;
-        length = Lines.lengthIfAny(Fields.BLADE_LENGTH, mm -> Caliper.bladeLength(mm, outlined()).mm());
+        length = Lines.lengthIfAny(
+                Fields.BLADE_LENGTH, mm -> Caliper.bladeLength(mm, outlined()).mm());
         place = Lines.lengthIfAny(Fields.WIDTH_PLACE, mm -> mm);
-        width = Lines.lengthIfAny(Fields.WIDTH, mm -> Caliper.width(placeMm(), mm, outlined()).mm());
+        width = Lines.lengthIfAny(
+                Fields.WIDTH, mm -> Caliper.width(placeMm(), mm, outlined()).mm());
         kept.setOpaque(false);
     }
 
     void addTo(Form form) {
         form.line("Blade, heel to tip", 'P', length, "The outline is then drawn out to it; empty leaves it as traced");
-        form.line("At, from the tip", 'F', place, "Where the width was measured; clicking with the Width tool fills it in");
+        form.line(
+                "At, from the tip",
+                'F',
+                place,
+                "Where the width was measured; clicking with the Width tool fills it in");
         form.line("Width there", 'W', width, "The outline is then bent to it, at this place and a little round it");
         form.wide(kept);
         length.onTaken(this::takeLength);
@@ -51,13 +59,14 @@ final class CaliperRows {
 
     private double placeMm() {
         return place.value()
-                .orElseThrow(() -> new Trouble(
-                        "Where the width was measured is not said.", "Type first how far from the tip."));
+                .orElseThrow(() ->
+                        new Trouble("Where the width was measured is not said.", "Type first how far from the tip."));
     }
 
     private void takeLength() {
         if (length.value().isPresent()) {
-            bench.change(job -> job.withCaliper(Caliper.bladeLength(length.value().getAsDouble(), outlined())));
+            bench.change(
+                    job -> job.withCaliper(Caliper.bladeLength(length.value().getAsDouble(), outlined())));
         } else {
             kept(bench.job()).filter(c -> c.fromTipMm().isEmpty()).findFirst().ifPresent(this::remove);
         }
@@ -65,8 +74,8 @@ final class CaliperRows {
 
     private void takeWidth() {
         if (width.value().isPresent()) {
-            bench.change(job -> job.withCaliper(
-                    Caliper.width(placeMm(), width.value().getAsDouble(), outlined())));
+            bench.change(job ->
+                    job.withCaliper(Caliper.width(placeMm(), width.value().getAsDouble(), outlined())));
             width.show(OptionalDouble.empty());
         }
     }

@@ -5,7 +5,9 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import weltwright.job.Fields;
 
-/** A sheath cut through to look at its stack of layers: above where, below what is seen there, with its sizes in words. */
+/**
+ * A sheath cut through to look at its stack of layers: above where, below what is seen there, with its sizes in words.
+ */
 final class CrossSectionPane extends JPanel {
     private final Station station = new Station();
     private final StationView where;
@@ -41,7 +43,8 @@ final class CrossSectionPane extends JPanel {
     }
 
     void show(Optional<Fitted> fitted) {
-        fitted.ifPresent(f -> station.within(f.throatMm(), f.sections().fromMm(), f.sections().toMm()));
+        fitted.ifPresent(f ->
+                station.within(f.throatMm(), f.sections().fromMm(), f.sections().toMm()));
         where.show(fitted);
         view.show(fitted);
         look();

@@ -60,8 +60,8 @@ final class CrossSectionView extends Drawing {
     private void look() {
         cut = fitted.map(f -> f.sections().at(station.xMm()));
         getAccessibleContext()
-                .setAccessibleDescription(
-                        sizes().map(sizes -> String.join(", ", sizes.told(ruler))).orElse("No pattern yet"));
+                .setAccessibleDescription(sizes().map(sizes -> String.join(", ", sizes.told(ruler)))
+                        .orElse("No pattern yet"));
         repaint();
     }
 
@@ -80,10 +80,13 @@ final class CrossSectionView extends Drawing {
         double high = 0;
         double low = 0;
         for (int i = 0; i <= STATIONS_LOOKED_AT; i++) {
-            double x = f.sections().fromMm() + (f.sections().toMm() - f.sections().fromMm()) * i / STATIONS_LOOKED_AT;
+            double x =
+                    f.sections().fromMm() + (f.sections().toMm() - f.sections().fromMm()) * i / STATIONS_LOOKED_AT;
             SheathSection section = f.sections().at(x);
-            high = Math.max(high, section.face().stream().mapToDouble(Point::y).max().orElse(0) + section.leatherMm());
-            low = Math.min(low, section.back().stream().mapToDouble(Point::y).min().orElse(0) - section.leatherMm());
+            high = Math.max(
+                    high, section.face().stream().mapToDouble(Point::y).max().orElse(0) + section.leatherMm());
+            low = Math.min(
+                    low, section.back().stream().mapToDouble(Point::y).min().orElse(0) - section.leatherMm());
         }
         var plan = f.plan().outline().lineString().getEnvelopeInternal();
         double beyond = beyondMm(f.sections().at(f.sections().fromMm()));
@@ -117,19 +120,19 @@ final class CrossSectionView extends Drawing {
         AffineTransform toPx = at.transform();
         List<Polyline> leather = CutLeather.of(section, outer[0], outer[1]);
         fill(g, toPx, inside(section), Look.air(), null);
-        section.welt().forEach(layer -> fill(
-                g,
-                toPx,
-                new Rectangle2D.Double(
-                        layer.fromY(), layer.fromZ(), layer.toY() - layer.fromY(), layer.toZ() - layer.fromZ()),
-                Look.welt(),
-                Look.cut()));
+        section.welt()
+                .forEach(layer -> fill(
+                        g,
+                        toPx,
+                        new Rectangle2D.Double(
+                                layer.fromY(), layer.fromZ(), layer.toY() - layer.fromY(), layer.toZ() - layer.fromZ()),
+                        Look.welt(),
+                        Look.cut()));
         leather.forEach(chain -> fill(g, toPx, Words.path(chain), Look.leather(), Look.cut()));
         Path2D knife = Words.path(Polyline.closed(section.knife().boundary()));
         knife.transform(AffineTransform.getTranslateInstance(0, section.knifeLiftMm()));
         g.setColor(Look.line());
-        g.setStroke(new BasicStroke(
-                1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, DASHES, 0));
+        g.setStroke(new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, DASHES, 0));
         g.draw(toPx.createTransformedShape(Words.path(Polyline.closed(section.room()))));
         fill(g, toPx, knife, Look.steel(), Look.knife());
         for (double stitch : section.stitches()) {
@@ -154,7 +157,8 @@ final class CrossSectionView extends Drawing {
     private static void stitch(Graphics2D g, Viewport at, double y, SheathSection section) {
         int end = y == section.stitches().get(0) ? 0 : section.face().size() - 1;
         double top = section.face().get(end).y() + section.leatherMm();
-        double bottom = section.back().get(end == 0 ? 0 : section.back().size() - 1).y() - section.leatherMm();
+        double bottom =
+                section.back().get(end == 0 ? 0 : section.back().size() - 1).y() - section.leatherMm();
         Point upper = at.toPx(new Point(y, top));
         Point lower = at.toPx(new Point(y, bottom));
         g.setColor(Look.thread());
@@ -174,7 +178,9 @@ final class CrossSectionView extends Drawing {
         double high = low + sizes.wholeMm();
         double bottom = at.toPx(new Point(0, Math.min(low, -half))).y();
         double below = bottom + NEAR_PX;
-        double[] places = {outer[0], stitch, section.knife().edgeMm(), section.knife().spineMm()};
+        double[] places = {
+            outer[0], stitch, section.knife().edgeMm(), section.knife().spineMm()
+        };
         double[] from = {-half, -half, section.knifeLiftMm(), section.knifeLiftMm()};
         double[] between = {sizes.marginMm(), sizes.edgeToStitchMm(), sizes.heightMm()};
         for (int i = 0; i < between.length; i++) {
@@ -185,7 +191,12 @@ final class CrossSectionView extends Drawing {
         Point sewnTop = at.toPx(new Point(outer[0], section.face().get(0).y() + section.leatherMm()));
         Point sewnBottom = at.toPx(new Point(outer[0], section.back().get(0).y() - section.leatherMm()));
         ink.upright(
-                sewnTop.y(), sewnTop.x(), sewnBottom.y(), sewnBottom.x(), sewnTop.x() - NEAR_PX, ruler.said(sizes.sewnMm()));
+                sewnTop.y(),
+                sewnTop.x(),
+                sewnBottom.y(),
+                sewnBottom.x(),
+                sewnTop.x() - NEAR_PX,
+                ruler.said(sizes.sewnMm()));
         double right = at.toPx(new Point(outer[1] + beyondMm(section), 0)).x();
         Point thickest = SectionSizes.thickest(section);
         Point top = at.toPx(thickest);
@@ -223,10 +234,8 @@ final class CrossSectionView extends Drawing {
         if (highMm * at.pxPerMm() >= metrics.getHeight()) {
             Point px = at.toPx(middle);
             g.setColor(Look.text());
-            g.drawString(
-                    name,
-                    (float) (px.x() - metrics.stringWidth(name) / 2.0),
-                    (float) (px.y() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
+            g.drawString(name, (float) (px.x() - metrics.stringWidth(name) / 2.0), (float)
+                    (px.y() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
         }
     }
 

@@ -11,8 +11,8 @@ import weltwright.geometry.Polyline;
 import weltwright.sheath.SheathSection;
 
 /**
- * The leather of body, face and back in a section, as closed chains in (y, z): its inside, and outside that its thickness.
- * Beyond the stitches it lies flat on the welt, out to the outer edge.
+ * The leather of body, face and back in a section, as closed chains in (y, z): its inside, and outside that its
+ * thickness. Beyond the stitches it lies flat on the welt, out to the outer edge.
  */
 final class CutLeather {
     private CutLeather() {}

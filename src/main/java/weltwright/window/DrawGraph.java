@@ -14,7 +14,10 @@ import java.util.List;
 import javax.swing.JComponent;
 import weltwright.fit.DrawCheck;
 
-/** How far the edge is from the nearest stitch, over the whole draw: from knife in at the left to knife out at the right. */
+/**
+ * How far the edge is from the nearest stitch, over the whole draw: from knife in at the left to knife out at the
+ * right.
+ */
 final class DrawGraph extends JComponent {
     private static final int HEIGHT = 76;
     private static final int ASIDE = 12;
@@ -47,7 +50,8 @@ final class DrawGraph extends JComponent {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        double highest = steps.stream().mapToDouble(DrawCheck.Step::edgeToStitchMm).max().orElse(1);
+        double highest =
+                steps.stream().mapToDouble(DrawCheck.Step::edgeToStitchMm).max().orElse(1);
         double top = Math.min(1.1 * Math.max(highest, SAFE_MM), MOST_MM);
         double safe = y(SAFE_MM, top);
         g.setColor(Look.wrong());

@@ -34,13 +34,15 @@ record EdgeMarks(List<Line> lines, List<Letter> letters, List<Edge> edges) {
     }
 
     static EdgeMarks of(Piece piece, BenchPlan plan) {
-        List<Edge> edges =
-                plan.edges().stream().filter(edge -> edge.piece().equals(piece.name())).toList();
+        List<Edge> edges = plan.edges().stream()
+                .filter(edge -> edge.piece().equals(piece.name()))
+                .toList();
         List<Line> lines = new ArrayList<>();
         for (Edge edge : edges) {
             EdgeLine.beside(edge).ifPresent(line -> lines.add(new Line(EdgeLine.style(edge), Words.path(line))));
         }
-        List<Letter> letters = EdgeLine.lettered(edges).stream().map(EdgeMarks::letter).toList();
+        List<Letter> letters =
+                EdgeLine.lettered(edges).stream().map(EdgeMarks::letter).toList();
         return new EdgeMarks(lines, letters, edges);
     }
 
@@ -67,11 +69,22 @@ record EdgeMarks(List<Line> lines, List<Letter> letters, List<Edge> edges) {
 
     private static String told(Edge edge) {
         String done = edge.treatments().stream()
-                .map(t -> String.format(Locale.ROOT, "%s, %s: %s %s",
-                        t.step().name().toLowerCase(Locale.ROOT), t.side().words(), t.tool(), t.size()))
+                .map(t -> String.format(
+                        Locale.ROOT,
+                        "%s, %s: %s %s",
+                        t.step().name().toLowerCase(Locale.ROOT),
+                        t.side().words(),
+                        t.tool(),
+                        t.size()))
                 .collect(Collectors.joining("<br>"));
         LineStyle style = EdgeLine.style(edge);
-        return String.format(Locale.ROOT, "<html><b>%s: %s</b><br>%s – %s%s</html>",
-                edge.piece(), edge.name(), style.letter(), style.meaning(), done.isEmpty() ? "" : "<br>" + done);
+        return String.format(
+                Locale.ROOT,
+                "<html><b>%s: %s</b><br>%s – %s%s</html>",
+                edge.piece(),
+                edge.name(),
+                style.letter(),
+                style.meaning(),
+                done.isEmpty() ? "" : "<br>" + done);
     }
 }

@@ -6,8 +6,8 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * A line drawn beside the knife's edge, by hand or along the outline itself. It is to be seen until the outline runs along
- * the edge near it, or cannot. On the event thread.
+ * A line drawn beside the knife's edge, by hand or along the outline itself. It is to be seen until the outline runs
+ * along the edge near it, or cannot. On the event thread.
  */
 final class EdgeStroke {
     /** What is shorter was a click. */

@@ -15,8 +15,8 @@ import weltwright.trouble.Trouble;
 /**
  * A line to type a value on. What cannot be read is said in plain words beneath it, and the last good value stays in
  * force; Escape brings that back. What was read is shown at the line's end where it was typed in other terms ("1/8 in"
- * is 3.18 mm). A value is taken at Enter, on leaving the line, and, where it is {@code lively}, soon
- * after typing stops.
+ * is 3.18 mm). A value is taken at Enter, on leaving the line, and, where it is {@code lively}, soon after typing
+ * stops.
  */
 final class Entry<T> {
     private static final int PAUSE_MS = 450;

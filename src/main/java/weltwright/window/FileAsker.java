@@ -44,7 +44,8 @@ final class FileAsker {
         if (chooser.showOpenDialog(over) != JFileChooser.APPROVE_OPTION) {
             return List.of();
         }
-        List<Path> files = Arrays.stream(chooser.getSelectedFiles()).map(File::toPath).toList();
+        List<Path> files =
+                Arrays.stream(chooser.getSelectedFiles()).map(File::toPath).toList();
         files.stream().findFirst().ifPresent(this::remember);
         return files;
     }
@@ -71,8 +72,8 @@ final class FileAsker {
     }
 
     /**
-     * A file to write. The ending is added where it is missing. Before another file of the same kind is written over, the
-     * user is asked; one of another kind, or a protected one, cannot be chosen.
+     * A file to write. The ending is added where it is missing. Before another file of the same kind is written over,
+     * the user is asked; one of another kind, or a protected one, cannot be chosen.
      *
      * @param proposed its name, without ending
      * @param ending without dot
@@ -153,8 +154,6 @@ final class FileAsker {
 
     static Path withEnding(Path file, String ending) {
         String name = file.getFileName().toString();
-        return name.toLowerCase(Locale.ROOT).endsWith("." + ending)
-                ? file
-                : file.resolveSibling(name + "." + ending);
+        return name.toLowerCase(Locale.ROOT).endsWith("." + ending) ? file : file.resolveSibling(name + "." + ending);
     }
 }

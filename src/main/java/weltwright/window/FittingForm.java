@@ -22,10 +22,16 @@ final class FittingForm extends Form {
         super("2 20 8 0");
         line("Bulges", (char) 0, bulge, "Which panel goes round the knife where it is thicker than the welt");
         leather.tie(bulge, Leather::bulge, Leather::with);
-        line("Draws in by", (char) 0, shrink,
+        line(
+                "Draws in by",
+                (char) 0,
+                shrink,
                 "By how much the leather draws together as it dries, formed wet over the knife; about 0 for firm leather");
         leather.tie(shrink, FittingForm::percent, (l, to) -> l.withFormingShrink(to / 100));
-        line("Gives by", (char) 0, give,
+        line(
+                "Gives by",
+                (char) 0,
+                give,
                 "By how much leather formed to the knife gives where a wider part passes: 1.5 to 2.5 mm, common practice");
         leather.tie(give, Leather::giveMm, Leather::withGiveMm);
         line("Neutral factor K", (char) 0, neutral, "Where bent leather keeps its length: 0 inside, 0.5 in the middle");
@@ -35,7 +41,10 @@ final class FittingForm extends Form {
 
     String held(SheathSpec spec) {
         Leather leather = spec.leather();
-        String formed = "formed wet" + (leather.formingShrink() == 0 ? "" : ", draws in by " + shrink.field().getText());
+        String formed = "formed wet"
+                + (leather.formingShrink() == 0
+                        ? ""
+                        : ", draws in by " + shrink.field().getText());
         boolean flat = spec.kind() != SheathKind.FOLDED && leather.bulge() == Leather.Bulge.FACE;
         return formed + (flat ? ", flat back" : "") + ", K " + leather.neutralFactor();
     }

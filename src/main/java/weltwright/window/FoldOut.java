@@ -13,8 +13,8 @@ import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * Lines of a form under a name that they fold out from. Folded in, a few words beneath the name say what they hold. With
- * something on them that cannot be read they stay folded out.
+ * Lines of a form under a name that they fold out from. Folded in, a few words beneath the name say what they hold.
+ * With something on them that cannot be read they stay folded out.
  */
 final class FoldOut extends JPanel {
     private final JToggleButton head;

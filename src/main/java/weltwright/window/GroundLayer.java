@@ -42,7 +42,10 @@ final class GroundLayer {
         FirstLook.SeenGround seen = found.orElseThrow();
         Graphics2D onPhoto = (Graphics2D) g.create();
         onPhoto.clip(at.transform().createTransformedShape(under.extent()));
-        GroundInk.paint(onPhoto, at, seen.lines().stream().map(line -> line.map(trace::under)).toList());
+        GroundInk.paint(
+                onPhoto,
+                at,
+                seen.lines().stream().map(line -> line.map(trace::under)).toList());
         onPhoto.dispose();
         GroundInk.title(g, seen.words());
     }

@@ -54,7 +54,8 @@ final class GroundRows {
         corners.setName("set corners");
         pitch.onTaken(() -> pitch.value()
                 .ifPresentOrElse(
-                        mm -> lie(pitch.session(), new GroundChoice.Ruled(mm)), () -> lie(null, new GroundChoice.Any())));
+                        mm -> lie(pitch.session(), new GroundChoice.Ruled(mm)),
+                        () -> lie(null, new GroundChoice.Any())));
         width.onTaken(this::resize);
         height.onTaken(this::resize);
     }

@@ -11,8 +11,8 @@ import weltwright.knife.Silhouette;
 import weltwright.trouble.Trouble;
 
 /**
- * What a user corrected by hand on one outline of a knife, to be done again on another: traced anew with other thicknesses
- * the same knife comes out a little larger or smaller, and the same stretches are wrong again.
+ * What a user corrected by hand on one outline of a knife, to be done again on another: traced anew with other
+ * thicknesses the same knife comes out a little larger or smaller, and the same stretches are wrong again.
  *
  * @param proposed the outline as it was proposed
  * @param corrected the same as the user left it

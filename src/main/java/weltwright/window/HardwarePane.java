@@ -20,7 +20,10 @@ import weltwright.measure.Length;
 import weltwright.sheath.Hardware;
 import weltwright.sheath.HardwareList;
 
-/** What this sheath takes of rivets, snaps, eyelets and rings, with its punch; and beneath it what the maker has of them. */
+/**
+ * What this sheath takes of rivets, snaps, eyelets and rings, with its punch; and beneath it what the maker has of
+ * them.
+ */
 final class HardwarePane extends JPanel {
     private static final Object[] NEEDED = {"What for", "Count", "Take", "Punch", "Through"};
     private static final int[] NEEDED_WIDE = {190, 60, 260, 80, 80};
@@ -103,16 +106,24 @@ final class HardwarePane extends JPanel {
     private JPanel buttons(Work work, FileAsker asker) {
         JPanel buttons = new JPanel(new WrapLayout("insets 4 0 0 0, gap 6, wrap 5", ""));
         for (Hardware.Kind kind : Hardware.Kind.values()) {
-            String words = (kind == Hardware.Kind.EYELET ? "Add an " : "Add a ") + kind.name().toLowerCase(Locale.ROOT);
+            String words = (kind == Hardware.Kind.EYELET ? "Add an " : "Add a ")
+                    + kind.name().toLowerCase(Locale.ROOT);
             button(buttons, new JButton(words), () -> choose(rows.add(kind)));
         }
         button(buttons, raise, () -> choose(rows.raise(had.getSelectedRow())));
         button(buttons, remove, () -> rows.remove(had.getSelectedRow()));
         button(buttons, new JButton("Usual list"), () -> rows.become(HardwareList.USUAL));
-        button(buttons, new JButton("Open list…"), () -> asker.toOpen("Open a list of hardware", "Lists", ENDING)
-                .ifPresent(file -> work.start("Opening the list", () -> HardwareFile.read(file), rows::become)));
-        button(buttons, new JButton("Save list…"), () -> asker.toSave("Save the list", "hardware", "Lists", ENDING, HardwareFile.KIND)
-                .ifPresent(file -> save(work, file)));
+        button(
+                buttons,
+                new JButton("Open list…"),
+                () -> asker.toOpen("Open a list of hardware", "Lists", ENDING)
+                        .ifPresent(
+                                file -> work.start("Opening the list", () -> HardwareFile.read(file), rows::become)));
+        button(
+                buttons,
+                new JButton("Save list…"),
+                () -> asker.toSave("Save the list", "hardware", "Lists", ENDING, HardwareFile.KIND)
+                        .ifPresent(file -> save(work, file)));
         return buttons;
     }
 

@@ -14,7 +14,9 @@ import weltwright.sheath.HardwareList;
 import weltwright.sheath.Ring;
 import weltwright.trouble.Trouble;
 
-/** The job's list of hardware as a table: a row each, fasteners first, then rings. What is typed is a step of its own. */
+/**
+ * The job's list of hardware as a table: a row each, fasteners first, then rings. What is typed is a step of its own.
+ */
 final class HardwareRows extends AbstractTableModel {
     private static final List<String> COLUMNS =
             List.of("Name", "Kind", "Post, or ring inside", "Cap, or wire", "Holds from", "Holds to", "Punch");

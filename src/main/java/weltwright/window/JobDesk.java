@@ -30,8 +30,7 @@ final class JobDesk {
     private final PhoneShelf phones;
     private final Consumer<String> notice;
 
-    JobDesk(
-            Bench bench, Work work, JFrame frame, FileAsker asker, PhoneShelf phones, Consumer<String> notice) {
+    JobDesk(Bench bench, Work work, JFrame frame, FileAsker asker, PhoneShelf phones, Consumer<String> notice) {
         this.bench = bench;
         this.work = work;
         this.frame = frame;
@@ -49,8 +48,7 @@ final class JobDesk {
     }
 
     void openChosenJob() {
-        asker.toOpen("Open a job", JOBS, ENDING, BACKUP_ENDING)
-                .ifPresent(this::open);
+        asker.toOpen("Open a job", JOBS, ENDING, BACKUP_ENDING).ifPresent(this::open);
     }
 
     void openChosenPhoto() {
@@ -97,7 +95,9 @@ final class JobDesk {
 
     /** A name for the job's files. */
     static String name(Job job) {
-        String words = (job.customer() + " " + job.knifeName()).replaceAll("[^\\p{L}\\p{N} _-]", "").strip();
+        String words = (job.customer() + " " + job.knifeName())
+                .replaceAll("[^\\p{L}\\p{N} _-]", "")
+                .strip();
         return words.isEmpty() ? "sheath" : words.replaceAll("\\s+", "-");
     }
 
@@ -127,7 +127,8 @@ final class JobDesk {
         Object[] answers = {"Keep both", "Replace it", "Cancel"};
         int answer = JOptionPane.showOptionDialog(
                 frame,
-                file.getFileName() + " was changed by another program since it was opened here.\nKeep both, and save yours"
+                file.getFileName()
+                        + " was changed by another program since it was opened here.\nKeep both, and save yours"
                         + " under another name?",
                 "Keep both jobs?",
                 JOptionPane.DEFAULT_OPTION,
@@ -149,13 +150,18 @@ final class JobDesk {
             return new Opened(Optional.of(JobFile.read(file)), Optional.empty(), Optional.empty(), version);
         }
         Photo photo = Photo.read(file);
-        return new Opened(Optional.empty(), Optional.of(photo), phones.of(photo), new FileVersion(file, Optional.empty()));
+        return new Opened(
+                Optional.empty(), Optional.of(photo), phones.of(photo), new FileVersion(file, Optional.empty()));
     }
 
     private void take(Opened opened) {
-        opened.job().ifPresent(job -> leave(() -> bench.lay(job, Optional.of(opened.from()).filter(from -> !isBackup(from.file())))));
-        opened.photo().ifPresent(photo -> bench.change(job ->
-                job.withSettings(job.settings().withPhone(opened.phone())).withPhoto(photo)));
+        opened.job()
+                .ifPresent(job ->
+                        leave(() -> bench.lay(job, Optional.of(opened.from()).filter(from -> !isBackup(from.file())))));
+        opened.photo()
+                .ifPresent(photo ->
+                        bench.change(job -> job.withSettings(job.settings().withPhone(opened.phone()))
+                                .withPhoto(photo)));
     }
 
     /** A version before is not saved over; where to, is asked. */

@@ -33,8 +33,7 @@ final class KnifeForm extends Form {
     private final PhoneRow phone;
     private final Entry<Double> barAcross = Lines.slowLength(Fields.SHEET_BAR_ACROSS, 1);
     private final Entry<Double> barDown = Lines.slowLength(Fields.SHEET_BAR_DOWN, 1);
-    private final Entry<OptionalDouble> focal =
-            Lines.numberIfAny(Fields.FOCAL_35MM, OptionalDouble.empty());
+    private final Entry<OptionalDouble> focal = Lines.numberIfAny(Fields.FOCAL_35MM, OptionalDouble.empty());
     private final JButton thisSide = new JButton("Red runs along the edge");
     private final JToggleButton otherSide = new JToggleButton("The other side is the edge");
     private final JButton guard = new JButton();
@@ -62,7 +61,11 @@ final class KnifeForm extends Form {
         ground = new GroundRows(bench);
         ground.addTo(this, toCorners);
         line("Tip lower by", 'T', drop, "How much nearer to the sheet the tip lay than the heel; 0 if level");
-        line("Sheet's bar across", 'A', barAcross, "What it measures on the printed sheet; 100 mm if the printer is true");
+        line(
+                "Sheet's bar across",
+                'A',
+                barAcross,
+                "What it measures on the printed sheet; 100 mm if the printer is true");
         line("Sheet's bar down", 'D', barDown, "What it measures on the printed sheet");
         phone = new PhoneRow(bench, phones);
         phone.addTo(this);
@@ -79,9 +82,8 @@ final class KnifeForm extends Form {
                 "Exchange edge and spine, where the program took one for the other",
                 s -> !s.spineOnLeft());
         guard.setName("guard");
-        guard.addActionListener(e -> bench.job()
-                .silhouette()
-                .ifPresent(s -> bench.change(job -> job.withSilhouette(withOtherGuard(s)))));
+        guard.addActionListener(e ->
+                bench.job().silhouette().ifPresent(s -> bench.change(job -> job.withSilhouette(withOtherGuard(s)))));
         guardTold.setName("guard told");
         wide(guardTold);
         wide(guard);
@@ -103,9 +105,8 @@ final class KnifeForm extends Form {
         button.setName(name);
         button.setMnemonic(mnemonic);
         button.setToolTipText(tip);
-        button.addActionListener(e -> bench.job()
-                .silhouette()
-                .ifPresent(s -> bench.change(job -> job.withSpine(spineOnLeft.test(s)))));
+        button.addActionListener(e ->
+                bench.job().silhouette().ifPresent(s -> bench.change(job -> job.withSpine(spineOnLeft.test(s)))));
         wide(button);
     }
 
@@ -153,7 +154,8 @@ final class KnifeForm extends Form {
         otherSide.setEnabled(job.silhouette().isPresent());
         otherSide.setSelected(job.silhouette().isPresent()
                 && job.trace().isPresent()
-                && job.silhouette().get().spineOnLeft() != job.trace().get().silhouette().spineOnLeft());
+                && job.silhouette().get().spineOnLeft()
+                        != job.trace().get().silhouette().spineOnLeft());
         followGuard(job.silhouette());
         result.say(job.silhouette().map(s -> told(s, job)).orElse("No outline yet."));
         side.say(
@@ -194,20 +196,25 @@ final class KnifeForm extends Form {
         Length blade = new Length(Math.round(s.bladeLengthMm() * 10) / 10.0);
         Length overall = new Length(Math.round(s.overallLengthMm() * 10) / 10.0);
         String within = job.trace()
-                .map(trace -> String.format(Locale.ROOT, ", as found give or take %s",
-                        new Length(Math.round(trace.landmarkError().bladeLength95Mm() * 10) / 10.0)
-                                .inMillimetres()))
+                .map(trace -> String.format(
+                        Locale.ROOT,
+                        ", as found give or take %s",
+                        new Length(Math.round(trace.landmarkError().bladeLength95Mm() * 10) / 10.0).inMillimetres()))
                 .orElse("");
-        return String.format(Locale.ROOT, "Blade %s (%s)%s; overall %s (%s).",
-                blade.inMillimetres(), blade.inInches(), within, overall.inMillimetres(), overall.inInches());
+        return String.format(
+                Locale.ROOT,
+                "Blade %s (%s)%s; overall %s (%s).",
+                blade.inMillimetres(),
+                blade.inInches(),
+                within,
+                overall.inMillimetres(),
+                overall.inInches());
     }
 
     /** The error in words: how far off, what of, and what to do about the greatest part. */
     private static String told(ErrorBudget error) {
         String within = String.format(
-                Locale.ROOT,
-                "Of 100 places on the outline, 95 lie within %.2f mm of the true one.",
-                error.error95Mm());
+                Locale.ROOT, "Of 100 places on the outline, 95 lie within %.2f mm of the true one.", error.error95Mm());
         if (error.parts().isEmpty()) {
             return within;
         }
@@ -217,8 +224,13 @@ final class KnifeForm extends Form {
                 .limit(PARTS_TOLD - 1)
                 .map(KnifeForm::told)
                 .collect(Collectors.joining(", then "));
-        return String.format(Locale.ROOT, "%s Most of that comes from %s%s. To be surer: %s",
-                within, told(most), others.isEmpty() ? "" : ", then " + others, most.remedy());
+        return String.format(
+                Locale.ROOT,
+                "%s Most of that comes from %s%s. To be surer: %s",
+                within,
+                told(most),
+                others.isEmpty() ? "" : ", then " + others,
+                most.remedy());
     }
 
     private static String told(ErrorBudget.Part part) {

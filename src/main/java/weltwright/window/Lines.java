@@ -25,8 +25,9 @@ import weltwright.trouble.Trouble;
 /** The kinds of line that the forms are made of. */
 final class Lines {
     private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-    private static final List<DateTimeFormatter> READ =
-            Stream.of("d MMM uuuu", "d MMMM uuuu", "uuuu-M-d", "d.M.uuuu").map(Lines::reading).toList();
+    private static final List<DateTimeFormatter> READ = Stream.of("d MMM uuuu", "d MMMM uuuu", "uuuu-M-d", "d.M.uuuu")
+            .map(Lines::reading)
+            .toList();
 
     /** A comma without a space after it is a decimal comma. */
     private static final Pattern BETWEEN = Pattern.compile(";|,\\s|\\band\\b");
@@ -83,8 +84,7 @@ final class Lines {
 
     /** A stitch length in mm, typed as a length or as stitches per inch. */
     static Entry<Double> pitch(double mm) {
-        return new Entry<>(
-                Fields.PITCH.name(), mm, Fields::readPitchMm, v -> new Length(v).inMillimetres(), true);
+        return new Entry<>(Fields.PITCH.name(), mm, Fields::readPitchMm, v -> new Length(v).inMillimetres(), true);
     }
 
     /** Lengths one after another, or none; not taken before Enter or leaving the line. */

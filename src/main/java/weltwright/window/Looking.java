@@ -16,10 +16,11 @@ record Looking(Photo photo, TraceSettings settings) {
 
     static Optional<Looking> of(Job job) {
         TraceSettings told = job.settings();
-        return job.photo().map(photo -> new Looking(
-                photo,
-                new TraceSettings(0, 0, 0, told.focal35mm(), told.sheetScale(), told.ground())
-                        .withPhone(told.phone())));
+        return job.photo()
+                .map(photo -> new Looking(
+                        photo,
+                        new TraceSettings(0, 0, 0, told.focal35mm(), told.sheetScale(), told.ground())
+                                .withPhone(told.phone())));
     }
 
     FirstLook look() {

@@ -116,9 +116,19 @@ public final class MainWindow {
                 close();
             }
         });
-        new Live<>(bench, work, "Opening the photo", Job::photo, Picture::asTaken,
+        new Live<>(
+                bench,
+                work,
+                "Opening the photo",
+                Job::photo,
+                Picture::asTaken,
                 state -> photo.drawing().show(state.made()));
-        new Live<>(bench, work, "Turning the photo to be seen from above", UnderOutline::of, UnderOutline::picture,
+        new Live<>(
+                bench,
+                work,
+                "Turning the photo to be seen from above",
+                UnderOutline::of,
+                UnderOutline::picture,
                 state -> outline.drawing().show(state.made()));
         new Live<>(bench, work, "Looking at the photo", Looking::of, Looking::look, this::lookedAt);
         bench.watch(this::look);
@@ -188,9 +198,7 @@ public final class MainWindow {
 
     /** The drawing that is seen. */
     Drawing drawing() {
-        return pattern.isShowing()
-                ? pattern.drawing()
-                : photo.isShowing() ? photo.drawing() : outline.drawing();
+        return pattern.isShowing() ? pattern.drawing() : photo.isShowing() ? photo.drawing() : outline.drawing();
     }
 
     void go(Stage to) {
@@ -212,7 +220,8 @@ public final class MainWindow {
         step.deed().ifPresent(deed -> onward.setText(deed.words()));
         boolean empty = job.photo().isEmpty() && job.silhouette().isEmpty();
         boolean onKnife = stage == Stage.ORDER || stage == Stage.KNIFE;
-        boolean onlyPhoto = job.silhouette().isEmpty() || photoWanted && job.photo().isPresent();
+        boolean onlyPhoto =
+                job.silhouette().isEmpty() || photoWanted && job.photo().isPresent();
         String shown = empty ? START : !onKnife ? PATTERN : onlyPhoto ? PHOTO : OUTLINE;
         ((CardLayout) drawings.getLayout()).show(drawings, shown);
         String name = bench.file().map(f -> f.getFileName().toString()).orElse("not saved yet");
@@ -278,7 +287,7 @@ public final class MainWindow {
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setDividerLocation(UIScale.scale(372));
         forms.setMinimumSize(UIScale.scale(new Dimension(260, 100)));
-        
+
         JPanel foot = new JPanel(new MigLayout("insets 5 12 5 12", "[grow,fill][pref]"));
         foot.add(where, "wmin 0");
         foot.add(new WorkStrip(work), "hmin 24");

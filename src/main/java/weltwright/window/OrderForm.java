@@ -17,8 +17,7 @@ final class OrderForm extends Form {
     private final Bench bench;
     private final Entry<String> customer = Lines.words(Fields.CUSTOMER, "");
     private final Entry<String> knife = Lines.words(Fields.KNIFE_NAME, "");
-    private final Entry<Optional<LocalDate>> due =
-            Lines.dayIfAny("day to be ready", Optional.empty());
+    private final Entry<Optional<LocalDate>> due = Lines.dayIfAny("day to be ready", Optional.empty());
     private final JLabel begun = new JLabel();
     private final JTextArea notes = new JTextArea(9, 10);
     private Object session = new Object();
@@ -61,8 +60,7 @@ final class OrderForm extends Form {
     }
 
     private void take(Object session) {
-        bench.change(
-                session, job -> job.withOrder(customer.value(), knife.value(), due.value(), notes.getText()));
+        bench.change(session, job -> job.withOrder(customer.value(), knife.value(), due.value(), notes.getText()));
     }
 
     private void follow() {

@@ -58,7 +58,9 @@ final class OutlineInk {
             return;
         }
         Point middle = at.toPx(stretch.at(stretch.lengthMm() / 2));
-        Point along = stretch.points().get(stretch.points().size() - 1).minus(stretch.points().get(0));
+        Point along = stretch.points()
+                .get(stretch.points().size() - 1)
+                .minus(stretch.points().get(0));
         // On the knife, which is on the left of its outline: outside stand the names of the marks.
         Point in = along.norm() == 0 ? new Point(0, 1) : along.unit().left();
         double away = UIScale.scale(36f);
@@ -123,7 +125,10 @@ final class OutlineInk {
                     .min()
                     .orElseThrow();
             double y = low - BELOW_MM;
-            measure(new Point(Place.HEEL.of(s).x(), y), new Point(Place.TIP.of(s).x(), y), said(caliper.mm()));
+            measure(
+                    new Point(Place.HEEL.of(s).x(), y),
+                    new Point(Place.TIP.of(s).x(), y),
+                    said(caliper.mm()));
         }
     }
 

@@ -9,15 +9,14 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JPopupMenu;
 import weltwright.geometry.Node;
-import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Silhouette;
 import weltwright.trace.Unsure;
 
 /**
- * The outline over the photo, and all that a hand does to it: four landmarks to be pulled, the points that the curve runs
- * through, stretches drawn anew along the edge, places to be measured. Each with the mouse or with the keys; a
+ * The outline over the photo, and all that a hand does to it: four landmarks to be pulled, the points that the curve
+ * runs through, stretches drawn anew along the edge, places to be measured. Each with the mouse or with the keys; a
  * {@link Tool} says which of them the mouse does.
  */
 final class OutlineView extends Drawing {
@@ -54,8 +53,9 @@ final class OutlineView extends Drawing {
         ground = new GroundLayer(bench);
         setName("outline drawing");
         getAccessibleContext().setAccessibleName("Outline over the photo");
-        getAccessibleContext().setAccessibleDescription(
-                "M, P, R, W: marks, points, redraw, width. N: next place that the trace was not sure of.");
+        getAccessibleContext()
+                .setAccessibleDescription(
+                        "M, P, R, W: marks, points, redraw, width. N: next place that the trace was not sure of.");
         for (Tool each : Tool.values()) {
             onKey("pressed " + each.key(), () -> take(each));
         }
@@ -173,7 +173,8 @@ final class OutlineView extends Drawing {
     @Override
     protected Optional<Rectangle2D> extent() {
         return picture.map(Picture::extent)
-                .or(() -> silhouette().map(s -> Words.path(s.outline().sampled(1)).getBounds2D()));
+                .or(() ->
+                        silhouette().map(s -> Words.path(s.outline().sampled(1)).getBounds2D()));
     }
 
     @Override
@@ -185,7 +186,9 @@ final class OutlineView extends Drawing {
 
     private void paint(OutlineInk ink, Silhouette s) {
         Polyline curve = s.outline().sampled(STEP_MM);
-        bench.job().unsure().forEach(u -> ink.unsure(u.along(curve), tour.present().equals(Optional.of(u))));
+        bench.job()
+                .unsure()
+                .forEach(u -> ink.unsure(u.along(curve), tour.present().equals(Optional.of(u))));
         ink.outline(s);
         bench.job().calipers().forEach(caliper -> ink.caliper(caliper, s));
         if (tool == Tool.WIDTH) {
@@ -203,7 +206,10 @@ final class OutlineView extends Drawing {
         }
         ink.legend(bench.job()
                 .trace()
-                .map(t -> String.format(Locale.ROOT, "95 of 100 places within %.2f mm", t.error().error95Mm()))
+                .map(t -> String.format(
+                        Locale.ROOT,
+                        "95 of 100 places within %.2f mm",
+                        t.error().error95Mm()))
                 .orElse(""));
     }
 
@@ -298,8 +304,10 @@ final class OutlineView extends Drawing {
             }));
         } else if (onLine(mm, reachMm)) {
             double fromTip = now.landmarks().tip().x() - mm.x();
-            menu.add(new Act("Mark a &guard here", "", () -> points.edit(
-                    null, s -> s.withGuardFromTip(fromTip - GUARD_MM / 2, fromTip + GUARD_MM / 2))));
+            menu.add(new Act(
+                    "Mark a &guard here",
+                    "",
+                    () -> points.edit(null, s -> s.withGuardFromTip(fromTip - GUARD_MM / 2, fromTip + GUARD_MM / 2))));
         }
     }
 
@@ -327,9 +335,10 @@ final class OutlineView extends Drawing {
     }
 
     private Optional<Grip> nearestPlace(Point mm, double reachMm) {
-        return silhouette().flatMap(s -> Place.on(s).stream()
-                .filter(place -> place.of(s).distance(mm) <= reachMm)
-                .min(Comparator.comparingDouble(place -> place.of(s).distance(mm))));
+        return silhouette()
+                .flatMap(s -> Place.on(s).stream()
+                        .filter(place -> place.of(s).distance(mm) <= reachMm)
+                        .min(Comparator.comparingDouble(place -> place.of(s).distance(mm))));
     }
 
     private boolean onLine(Point mm, double reachMm) {
@@ -392,7 +401,8 @@ final class OutlineView extends Drawing {
     private Polyline aboutUnsure(Unsure unsure) {
         Polyline curve = curve();
         return curve.stretch(
-                curve.stationOf(unsure.from()) - EdgeStroke.LEAST_MM, curve.stationOf(unsure.to()) + EdgeStroke.LEAST_MM);
+                curve.stationOf(unsure.from()) - EdgeStroke.LEAST_MM,
+                curve.stationOf(unsure.to()) + EdgeStroke.LEAST_MM);
     }
 
     private void refuse(String why) {

@@ -71,16 +71,17 @@ final class Output {
     }
 
     void savePdf() {
-        pattern.get().ifPresent(made -> asker.toSave("Save the pattern", name() + "-pattern", "PDF", "pdf", PatternPdf.KIND)
-                .ifPresent(file -> {
-                    Heading heading = heading();
-                    PaperSize paper = printer.paper();
-                    var scale = printer.scale();
-                    write("Saving the pattern", file, () -> {
-                        PatternPdf.write(made, BenchPlan.of(made), heading, paper, scale, file);
-                        return PatternPdf.unprintable(heading);
-                    });
-                }));
+        pattern.get()
+                .ifPresent(made -> asker.toSave("Save the pattern", name() + "-pattern", "PDF", "pdf", PatternPdf.KIND)
+                        .ifPresent(file -> {
+                            Heading heading = heading();
+                            PaperSize paper = printer.paper();
+                            var scale = printer.scale();
+                            write("Saving the pattern", file, () -> {
+                                PatternPdf.write(made, BenchPlan.of(made), heading, paper, scale, file);
+                                return PatternPdf.unprintable(heading);
+                            });
+                        }));
     }
 
     void saveSvg() {
@@ -92,21 +93,23 @@ final class Output {
     }
 
     private void saveForCutter(String kind, String extension, FileKind content, BiConsumer<CutPlan, Path> how) {
-        pattern.get().ifPresent(made -> asker.toSave(
-                        "Save for a cutting machine", name() + "-pattern", kind, extension, content)
-                .ifPresent(file -> {
-                    Heading heading = heading();
-                    CutterBed bed = cutter.bed();
-                    work.start(
-                            "Saving the pattern",
-                            () -> {
-                                CutPlan plan = CutPlan.of(made, bed, heading);
-                                how.accept(plan, file);
-                                return plan;
-                            },
-                            plan -> notice.accept((String.join(" ", plan.advice()) + " Saved: " + file
-                                    + ". Cut the 50 mm square first, and measure it before you trust the machine.").strip()));
-                }));
+        pattern.get()
+                .ifPresent(made -> asker.toSave(
+                                "Save for a cutting machine", name() + "-pattern", kind, extension, content)
+                        .ifPresent(file -> {
+                            Heading heading = heading();
+                            CutterBed bed = cutter.bed();
+                            work.start(
+                                    "Saving the pattern",
+                                    () -> {
+                                        CutPlan plan = CutPlan.of(made, bed, heading);
+                                        how.accept(plan, file);
+                                        return plan;
+                                    },
+                                    plan -> notice.accept((String.join(" ", plan.advice()) + " Saved: " + file
+                                                    + ". Cut the 50 mm square first, and measure it before you trust the machine.")
+                                            .strip()));
+                        }));
     }
 
     void print() {
@@ -120,8 +123,12 @@ final class Output {
 
     /** @param how writes the file, and gives back what else the user should know of it */
     private void write(String title, Path file, Callable<Optional<String>> how) {
-        work.start(title, how, toKnow -> notice.accept("Saved: " + file + ". Print it at actual size (100 %) and measure"
-                + " before you trust it." + toKnow.map(words -> " " + words).orElse("")));
+        work.start(
+                title,
+                how,
+                toKnow -> notice.accept(
+                        "Saved: " + file + ". Print it at actual size (100 %) and measure" + " before you trust it."
+                                + toKnow.map(words -> " " + words).orElse("")));
     }
 
     private void print(String title, Callable<PrintPages> pages) {
@@ -149,8 +156,10 @@ final class Output {
                         job.print();
                         return pages;
                     } catch (PrinterException e) {
-                        throw new Trouble("The printer did not take the pages.",
-                                "See whether it is on and has paper, or save the PDF and print that.", e);
+                        throw new Trouble(
+                                "The printer did not take the pages.",
+                                "See whether it is on and has paper, or save the PDF and print that.",
+                                e);
                     }
                 },
                 done -> notice.accept("Sent to the printer. Measure the 50 mm square on the paper before you cut."));

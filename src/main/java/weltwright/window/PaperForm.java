@@ -17,8 +17,10 @@ final class PaperForm extends Form {
 
     PaperForm(HomePrinter printer, Action savePdf, Action print, CutterForm cutter) {
         this.printer = printer;
-        across = Lines.length(Fields.PRINTED_SQUARE_ACROSS, SQUARE_MM * printer.scale().x());
-        down = Lines.length(Fields.PRINTED_SQUARE_DOWN, SQUARE_MM * printer.scale().y());
+        across = Lines.length(
+                Fields.PRINTED_SQUARE_ACROSS, SQUARE_MM * printer.scale().x());
+        down = Lines.length(
+                Fields.PRINTED_SQUARE_DOWN, SQUARE_MM * printer.scale().y());
         JComboBox<Choice<PaperSize>> size = new JComboBox<>();
         for (PaperSize each : PaperSize.values()) {
             size.addItem(new Choice<>(each, each.words()));

@@ -20,8 +20,8 @@ import weltwright.paper.AdviceWords;
 import weltwright.sheath.Pattern;
 
 /**
- * The sheath, worked out anew as the job changes: its pattern, the cross-section, the test draw or the order of work, and
- * beneath the drawings what the maker should know before cutting.
+ * The sheath, worked out anew as the job changes: its pattern, the cross-section, the test draw or the order of work,
+ * and beneath the drawings what the maker should know before cutting.
  */
 final class PatternPane extends JPanel {
     private final Map<SheathSight, JToggleButton> sights = new EnumMap<>(SheathSight.class);
@@ -58,7 +58,11 @@ final class PatternPane extends JPanel {
         add(cards, "wmin 0, hmin 0, push");
         add(scroll, "h 20%, hmin 84, wmin 0");
         plan = new Live<>(
-                work, "Putting the work in order", () -> state.made().map(Fitted::pattern), BenchPlan::of, this::showPlan);
+                work,
+                "Putting the work in order",
+                () -> state.made().map(Fitted::pattern),
+                BenchPlan::of,
+                this::showPlan);
         new Live<>(bench, work, "Drawing the pattern", Fitted.Asked::of, Fitted.Asked::fitted, this::showFitted);
         look(SheathSight.PATTERN);
     }

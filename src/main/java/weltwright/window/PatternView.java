@@ -51,7 +51,8 @@ final class PatternView extends Drawing {
         if (!pattern.equals(made)) {
             pattern = made;
             rows = Optional.empty();
-            getAccessibleContext().setAccessibleDescription(pattern.map(PatternView::told).orElse("No pattern yet"));
+            getAccessibleContext()
+                    .setAccessibleDescription(pattern.map(PatternView::told).orElse("No pattern yet"));
         }
         changed();
     }
@@ -158,7 +159,9 @@ final class PatternView extends Drawing {
 
     private static String told(Pattern pattern) {
         StringBuilder told = new StringBuilder();
-        pattern.pieces().forEach(p -> told.append(p.name()).append(", cut ").append(p.count()).append(". "));
+        pattern.pieces()
+                .forEach(p ->
+                        told.append(p.name()).append(", cut ").append(p.count()).append(". "));
         return told.toString().strip();
     }
 }

@@ -11,7 +11,9 @@ import weltwright.job.Job;
 import weltwright.job.PhoneShelf;
 import weltwright.photo.Photo;
 
-/** Measures the lens of a phone from photos of the sheet, keeps it, and uses it at once where it took the job's photo. */
+/**
+ * Measures the lens of a phone from photos of the sheet, keeps it, and uses it at once where it took the job's photo.
+ */
 final class PhoneDesk {
     private final Bench bench;
     private final Work work;
@@ -33,7 +35,8 @@ final class PhoneDesk {
                 "Open four to eight photos of the bare sheet, tilted to each side", "Photos", JobDesk.PHOTO_ENDINGS);
         if (!files.isEmpty()) {
             notice.accept("");
-            work.start("Opening the photos", () -> files.stream().map(Photo::read).toList(), this::measure);
+            work.start(
+                    "Opening the photos", () -> files.stream().map(Photo::read).toList(), this::measure);
         }
     }
 
@@ -47,7 +50,8 @@ final class PhoneDesk {
             work.start(
                     "Measuring the lens",
                     () -> {
-                        PhoneLens lens = LensCalibration.of(photos, name, job.settings().sheetScale());
+                        PhoneLens lens =
+                                LensCalibration.of(photos, name, job.settings().sheetScale());
                         phones.put(lens);
                         return lens;
                     },

@@ -11,8 +11,8 @@ import weltwright.trace.FirstLook;
 import weltwright.trace.PhotoAdvice;
 
 /**
- * The photo before it is traced: over it what it lies on, above it what would make a better photo, and what has to be told
- * first.
+ * The photo before it is traced: over it what it lies on, above it what would make a better photo, and what has to be
+ * told first.
  */
 final class PhotoPane extends JPanel {
     private final Bench bench;
@@ -82,7 +82,9 @@ final class PhotoPane extends JPanel {
     private static String told(FirstLook look) {
         String ground = look.notes().stream().findFirst().orElse("");
         if (look.advice().isEmpty()) {
-            return look.question().isPresent() ? ground : "The photo is good to trace. " + String.join(" ", look.notes());
+            return look.question().isPresent()
+                    ? ground
+                    : "The photo is good to trace. " + String.join(" ", look.notes());
         }
         String better = look.advice().stream().map(PhotoAdvice::toString).collect(Collectors.joining("\n• ", "• ", ""));
         return ground.isEmpty() ? better : ground + "\n" + better;

@@ -44,8 +44,9 @@ final class PhotoView extends Drawing {
         this.bench = bench;
         setName("photo drawing");
         getAccessibleContext().setAccessibleName("The photo");
-        getAccessibleContext().setAccessibleDescription(
-                "Where the ground is a rectangle: 1 to 4 take hold of a corner, the arrows move it.");
+        getAccessibleContext()
+                .setAccessibleDescription(
+                        "Where the ground is a rectangle: 1 to 4 take hold of a corner, the arrows move it.");
         for (int k = 0; k < 4; k++) {
             int corner = k;
             onKey("pressed " + (k + 1), () -> hold(Optional.of(corner)));
@@ -139,7 +140,10 @@ final class PhotoView extends Drawing {
             ground.ifPresent(seen -> {
                 Graphics2D onPhoto = (Graphics2D) g.create();
                 picture.ifPresent(p -> onPhoto.clip(at.transform().createTransformedShape(p.extent())));
-                GroundInk.paint(onPhoto, at, seen.lines().stream().map(line -> line.map(this::toMm)).toList());
+                GroundInk.paint(
+                        onPhoto,
+                        at,
+                        seen.lines().stream().map(line -> line.map(this::toMm)).toList());
                 onPhoto.dispose();
                 GroundInk.title(g, seen.words());
             });

@@ -68,7 +68,8 @@ final class PieceInk {
         }
         float[] dashes = new float[pen.dashesMm().size()];
         for (int i = 0; i < dashes.length; i++) {
-            dashes[i] = Math.max(UIScale.scale(LEAST_DASH_PX), (float) (pen.dashesMm().get(i) * pxPerMm));
+            dashes[i] = Math.max(
+                    UIScale.scale(LEAST_DASH_PX), (float) (pen.dashesMm().get(i) * pxPerMm));
         }
         return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dashes, 0);
     }
@@ -83,16 +84,19 @@ final class PieceInk {
         g.setStroke(Words.pen(1));
         g.draw(ring);
         FontMetrics metrics = g.getFontMetrics();
-        g.drawString(
-                letter,
-                (float) (centre.x() - metrics.stringWidth(letter) / 2.0),
-                (float) (centre.y() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
+        g.drawString(letter, (float) (centre.x() - metrics.stringWidth(letter) / 2.0), (float)
+                (centre.y() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
     }
 
     private void letter(EdgeMarks.Letter letter) {
         double off = UIScale.scale((float) LETTER_OFF_PX);
         Point on = px(letter.at());
-        ring(g, letter.style().letter(), new Point(on.x() + off * letter.outwards().x(), on.y() - off * letter.outwards().y()));
+        ring(
+                g,
+                letter.style().letter(),
+                new Point(
+                        on.x() + off * letter.outwards().x(),
+                        on.y() - off * letter.outwards().y()));
     }
 
     /** Two short lines, so that narrow pieces stand close and can still be told apart. */

@@ -48,11 +48,11 @@ record PieceRows(List<Placed> placed, Rectangle2D extent) {
                 top -= rowHeight + GAP_MM;
                 rowHeight = 0;
             }
-            Rectangle2D at = new Rectangle2D.Double(
-                    x, top - WORDS_MM - box.getHeight(), box.getWidth(), box.getHeight());
+            Rectangle2D at =
+                    new Rectangle2D.Double(x, top - WORDS_MM - box.getHeight(), box.getWidth(), box.getHeight());
             placed.add(new Placed(piece, new Point(at.getX() - box.getX(), at.getY() - box.getY()), at));
-            Rectangle2D withWords = new Rectangle2D.Double(
-                    at.getX(), at.getY(), width(piece), at.getHeight() + WORDS_MM);
+            Rectangle2D withWords =
+                    new Rectangle2D.Double(at.getX(), at.getY(), width(piece), at.getHeight() + WORDS_MM);
             extent = extent == null ? withWords : extent.createUnion(withWords);
             x += width(piece) + GAP_MM;
             rowHeight = Math.max(rowHeight, box.getHeight() + WORDS_MM);

@@ -18,7 +18,10 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.SewnPlan;
 
-/** Paints a sewn sheath seen from its face, as if its leather could be seen through, and the knife in it or drawn from it. */
+/**
+ * Paints a sewn sheath seen from its face, as if its leather could be seen through, and the knife in it or drawn from
+ * it.
+ */
 final class PlanInk {
     private static final double STEP_MM = 0.5;
     private static final double STITCH_MM = 1.2;
@@ -55,8 +58,8 @@ final class PlanInk {
     }
 
     void knife(Outline outline, Placement drawn) {
-        Shape knife = toPx.createTransformedShape(
-                Words.path(outline.sampled(STEP_MM).map(drawn::apply)));
+        Shape knife =
+                toPx.createTransformedShape(Words.path(outline.sampled(STEP_MM).map(drawn::apply)));
         Color steel = Look.steel();
         g.setColor(new Color(steel.getRed(), steel.getGreen(), steel.getBlue(), STEEL_ALPHA));
         g.fill(knife);

@@ -90,10 +90,7 @@ final class PointEdits {
     boolean edit(Object source, UnaryOperator<Silhouette> how) {
         refuse.accept("");
         try {
-            bench.job()
-                    .silhouette()
-                    .map(how)
-                    .ifPresent(s -> bench.change(source, job -> job.withSilhouette(s)));
+            bench.job().silhouette().map(how).ifPresent(s -> bench.change(source, job -> job.withSilhouette(s)));
             return true;
         } catch (Trouble cannot) {
             refuse.accept(cannot.getMessage());

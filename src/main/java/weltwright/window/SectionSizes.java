@@ -85,7 +85,8 @@ record SectionSizes(
                 .toList();
         return layers.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(layers.stream().mapToDouble(l -> l.toZ() - l.fromZ()).sum());
+                : OptionalDouble.of(
+                        layers.stream().mapToDouble(l -> l.toZ() - l.fromZ()).sum());
     }
 
     /** z of the inside of the leather. */

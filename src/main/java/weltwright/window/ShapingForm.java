@@ -29,9 +29,13 @@ final class ShapingForm extends Form {
         super("2 20 8 0");
         Ties<Shaping> shaping = new Ties<>(bench, Job::shaping, Job::withShaping);
         line("Grind", (char) 0, grind, "How the blade is ground from its spine to its edge");
-        shaping.tie(grind, s -> s.grind().kind(), (s, to) -> s.withGrind(s.grind().with(to)));
+        shaping.tie(
+                grind, s -> s.grind().kind(), (s, to) -> s.withGrind(s.grind().with(to)));
         line("Up from the edge", (char) 0, height, "How far up the flats the grind reaches");
-        shaping.tie(height, s -> s.grind().heightMm(), (s, mm) -> s.withGrind(new Grind(s.grind().kind(), mm)));
+        shaping.tie(
+                height,
+                s -> s.grind().heightMm(),
+                (s, mm) -> s.withGrind(new Grind(s.grind().kind(), mm)));
         line("Behind the edge", (char) 0, edge, "Thickness of the blade just behind its cutting edge");
         shaping.tie(edge, Shaping::edgeThicknessMm, Shaping::withEdgeThicknessMm);
         line("Handle", (char) 0, handle, "How the handle is shaped, cut across");

@@ -19,8 +19,8 @@ final class SheathForm extends Form {
             new Choice<>(SheathKind.FOLDED, "Folded round the spine"),
             new Choice<>(SheathKind.PANELS, "Two panels, welt all round"),
             new Choice<>(SheathKind.PANELS_EDGE_WELT, "Two panels, welt at the edge"));
-    private final JComboBox<Choice<Hand>> hand = Choice.box(
-            "drawn with", new Choice<>(Hand.RIGHT, "Right hand"), new Choice<>(Hand.LEFT, "Left hand"));
+    private final JComboBox<Choice<Hand>> hand =
+            Choice.box("drawn with", new Choice<>(Hand.RIGHT, "Right hand"), new Choice<>(Hand.LEFT, "Left hand"));
     private final Entry<OptionalDouble> depth = Lines.lengthIfAny(Fields.HANDLE_DEPTH, mm -> mm);
     private final Entry<Double> thickness = Lines.length(Fields.LEATHER_THICKNESS, 1);
     private final Entry<Double> ease = Lines.length(Fields.EASE, 0);
@@ -34,8 +34,12 @@ final class SheathForm extends Form {
         sheath.tie(kind, SheathSpec::kind, SheathSpec::with);
         line("Drawn with", 'D', hand, "The hand that draws the knife");
         carry.tie(hand, Carry::hand, (c, to) -> new Carry(to, c.edge(), c.tiltRad()));
-        line("Handle held", 'H', depth, "How much of the handle the sheath holds; 0 seats the knife to its guard. Empty: as"
-                + " the knife wants it, to its guard or a third of its handle");
+        line(
+                "Handle held",
+                'H',
+                depth,
+                "How much of the handle the sheath holds; 0 seats the knife to its guard. Empty: as"
+                        + " the knife wants it, to its guard or a third of its handle");
         sheath.tie(depth, spec -> spec.depth().handleMm(), (spec, mm) -> spec.with(new Depth(mm)));
         line("Leather", 'T', thickness, "Its thickness, such as 3 mm, 1/8 in or 7/8 oz");
         leather.tie(thickness, Leather::thicknessMm, Leather::withThicknessMm);

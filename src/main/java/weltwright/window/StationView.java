@@ -49,8 +49,7 @@ final class StationView extends Drawing {
             Grip grip = f.pattern().drawCheck().grip();
             grip.narrows().forEach(narrow -> ink.narrow(narrow, grip, AT_REST));
             ink.stitches(f.plan());
-            ink.station(
-                    sheath().orElseThrow(), station.xMm(), ruler.said(station.fromThroatMm()) + " from the throat");
+            ink.station(sheath().orElseThrow(), station.xMm(), ruler.said(station.fromThroatMm()) + " from the throat");
         });
     }
 

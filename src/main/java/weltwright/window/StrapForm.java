@@ -16,7 +16,8 @@ final class StrapForm extends Form {
     private final JCheckBox there = new JCheckBox("A strap with a snap");
     private final Entry<Double> height = Lines.length(Fields.STRAP_HEIGHT, HandleStrap.USUAL.aboveThroatMm());
     private final JComboBox<Choice<HandleStrap.Side>> opens = Choice.box(
-            "strap opens", new Choice<>(HandleStrap.Side.RIGHT, "On the right"),
+            "strap opens",
+            new Choice<>(HandleStrap.Side.RIGHT, "On the right"),
             new Choice<>(HandleStrap.Side.LEFT, "On the left"));
     private final Entry<Double> allowance = Lines.length(Fields.STRAP_ALLOWANCE, HandleStrap.USUAL.allowanceMm());
 
@@ -28,19 +29,27 @@ final class StrapForm extends Form {
         there.setName("strap");
         there.setToolTipText("Goes round the handle and keeps the knife in");
         wide(there);
-        sheath.tie(there, spec -> spec.strap().isPresent(), (spec, wanted) ->
-                spec.withStrap(wanted ? Optional.of(HandleStrap.USUAL) : Optional.empty()));
-        Ties<HandleStrap> strap = sheath.to(
-                spec -> spec.strap().orElse(HandleStrap.USUAL), (spec, s) -> spec.withStrap(Optional.of(s)));
+        sheath.tie(
+                there,
+                spec -> spec.strap().isPresent(),
+                (spec, wanted) -> spec.withStrap(wanted ? Optional.of(HandleStrap.USUAL) : Optional.empty()));
+        Ties<HandleStrap> strap =
+                sheath.to(spec -> spec.strap().orElse(HandleStrap.USUAL), (spec, s) -> spec.withStrap(Optional.of(s)));
         line("Above the throat", (char) 0, height, "From the throat to the middle of the strap");
-        strap.tie(height, HandleStrap::aboveThroatMm, (s, mm) ->
-                new HandleStrap(mm, s.opens(), s.allowanceMm(), s.leather()));
+        strap.tie(
+                height,
+                HandleStrap::aboveThroatMm,
+                (s, mm) -> new HandleStrap(mm, s.opens(), s.allowanceMm(), s.leather()));
         line("Opens", (char) 0, opens, "Where its loose end lies, seen from the face with the tip down");
-        strap.tie(opens, HandleStrap::opens, (s, to) ->
-                new HandleStrap(s.aboveThroatMm(), to, s.allowanceMm(), s.leather()));
+        strap.tie(
+                opens,
+                HandleStrap::opens,
+                (s, to) -> new HandleStrap(s.aboveThroatMm(), to, s.allowanceMm(), s.leather()));
         line("Allowance", (char) 0, allowance, "How much longer than leather pulled tight round the handle");
-        strap.tie(allowance, HandleStrap::allowanceMm, (s, mm) ->
-                new HandleStrap(s.aboveThroatMm(), s.opens(), mm, s.leather()));
+        strap.tie(
+                allowance,
+                HandleStrap::allowanceMm,
+                (s, mm) -> new HandleStrap(s.aboveThroatMm(), s.opens(), mm, s.leather()));
         Ties<StrapLeather> cut = strap.to(HandleStrap::leather, HandleStrap::with);
         line("Width", (char) 0, width, "Of the strap");
         cut.tie(width, StrapLeather::widthMm, StrapLeather::withWidthMm);

@@ -36,7 +36,8 @@ final class TestDraw {
 
     /** How far it is drawn until it is clear of the sheath. */
     double wayMm() {
-        return fitted.map(f -> f.knife().landmarks().tip().x() - f.throatMm() + CLEAR_MM).orElse(0.0);
+        return fitted.map(f -> f.knife().landmarks().tip().x() - f.throatMm() + CLEAR_MM)
+                .orElse(0.0);
     }
 
     void move(double byMm) {

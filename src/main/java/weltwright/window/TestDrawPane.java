@@ -114,10 +114,13 @@ final class TestDrawPane extends JPanel {
 
     private String told(Grip grip) {
         return switch (grip.hold()) {
-            case FORM -> "Formed leather grips the handle over " + ruler.said(grip.gripMm()) + ", and gives by up to "
-                    + ruler.said(grip.pushedOpenMm()) + ".";
-            case FRICTION -> "Leather lies against the handle over " + ruler.said(grip.gripMm()) + ": friction alone holds.";
-            case NONE -> "Throat " + ruler.said(grip.throatMm()) + " wider than the knife in it: nothing holds but a strap.";
+            case FORM ->
+                "Formed leather grips the handle over " + ruler.said(grip.gripMm()) + ", and gives by up to "
+                        + ruler.said(grip.pushedOpenMm()) + ".";
+            case FRICTION ->
+                "Leather lies against the handle over " + ruler.said(grip.gripMm()) + ": friction alone holds.";
+            case NONE ->
+                "Throat " + ruler.said(grip.throatMm()) + " wider than the knife in it: nothing holds but a strap.";
             case BLADE_ALONE -> "The sheath holds the blade alone.";
         };
     }

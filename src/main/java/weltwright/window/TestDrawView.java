@@ -43,8 +43,8 @@ final class TestDrawView extends Drawing {
             Rectangle2D all = Words.path(f.plan().outline()).getBounds2D();
             for (double drawn : new double[] {0, draw.wayMm()}) {
                 Placement there = f.pattern().drawCheck().path().drawn(drawn);
-                all = all.createUnion(
-                        Words.path(f.knife().outline().sampled(2).map(there::apply)).getBounds2D());
+                all = all.createUnion(Words.path(f.knife().outline().sampled(2).map(there::apply))
+                        .getBounds2D());
             }
             return new Rectangle2D.Double(
                     all.getX() - ROUND_MM,
@@ -77,7 +77,9 @@ final class TestDrawView extends Drawing {
 
     private String said(Grip.Narrow narrow, Grip grip) {
         String by = ruler.said(narrow.byMm());
-        return grip.isOpen(narrow) ? "kept open by " + by : grip.isGripped(narrow) ? "gripped, gives " + by : "gives " + by;
+        return grip.isOpen(narrow)
+                ? "kept open by " + by
+                : grip.isGripped(narrow) ? "gripped, gives " + by : "gives " + by;
     }
 
     @Override

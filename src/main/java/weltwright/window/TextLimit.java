@@ -6,7 +6,9 @@ import javax.swing.text.BadLocationException;
 import javax.swing.text.DocumentFilter;
 import weltwright.measure.TextField;
 
-/** Keeps what is typed or pasted into a text area as clean and as short as its field asks, and says what was left out. */
+/**
+ * Keeps what is typed or pasted into a text area as clean and as short as its field asks, and says what was left out.
+ */
 final class TextLimit extends DocumentFilter {
     private final TextField field;
     private final Consumer<String> say;
@@ -34,9 +36,10 @@ final class TextLimit extends DocumentFilter {
             end--;
         }
         bypass.replace(offset, length, clean.substring(0, end), attributes);
-        say.accept(end == clean.length()
-                ? ""
-                : "There is room for " + field.longest() + " characters: the last " + (clean.length() - end)
-                        + " of what was put in are left out.");
+        say.accept(
+                end == clean.length()
+                        ? ""
+                        : "There is room for " + field.longest() + " characters: the last " + (clean.length() - end)
+                                + " of what was put in are left out.");
     }
 }

@@ -12,9 +12,10 @@ import weltwright.trace.ThicknessTracer;
 
 /** Measures the thickness along the knife from a second photo, in which the knife stands upright. */
 final class ThicknessPhoto {
-    private static final String CAUTION = "<html><p width=420>Tape the knife's edge and point first. Stand it upright on"
-            + " the same ground as before, held by one or two low blocks at the handle, and photograph it from straight"
-            + " above. What does it stand on?</p></html>";
+    private static final String CAUTION =
+            "<html><p width=420>Tape the knife's edge and point first. Stand it upright on"
+                    + " the same ground as before, held by one or two low blocks at the handle, and photograph it from straight"
+                    + " above. What does it stand on?</p></html>";
 
     private final Bench bench;
     private final Work work;
@@ -49,8 +50,7 @@ final class ThicknessPhoto {
 
             @Override
             public ThicknessProfile work(Progress progress) {
-                return ThicknessTracer.trace(
-                        Photo.read(file), job.settings().elsewhere(), job.knife(), foot, progress);
+                return ThicknessTracer.trace(Photo.read(file), job.settings().elsewhere(), job.knife(), foot, progress);
             }
 
             @Override

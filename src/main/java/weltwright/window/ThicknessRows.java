@@ -78,7 +78,8 @@ final class ThicknessRows {
         shown = Optional.of(profile);
         kept.removeAll();
         for (Reading reading : profile.readings()) {
-            String told = OutlineInk.said(reading.fromTipMm()) + " from the tip: " + OutlineInk.said(reading.thicknessMm());
+            String told =
+                    OutlineInk.said(reading.fromTipMm()) + " from the tip: " + OutlineInk.said(reading.thicknessMm());
             JButton remove = new JButton("Remove");
             remove.setName("remove " + told);
             remove.addActionListener(e -> change(profile().without(reading)));

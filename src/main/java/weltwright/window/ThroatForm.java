@@ -44,7 +44,9 @@ final class ThroatForm extends Form {
         Drain hole = spec.drain();
         String drained = hole.eyelet()
                 ? "drain hole with an eyelet"
-                : hole.diameterMm() == 0 ? "no drain hole" : "drain hole " + new Length(hole.diameterMm()).inMillimetres();
+                : hole.diameterMm() == 0
+                        ? "no drain hole"
+                        : "drain hole " + new Length(hole.diameterMm()).inMillimetres();
         return SheathForm.small(Choice.words(shape, spec.throat().shape())) + ", " + drained;
     }
 }

@@ -8,8 +8,8 @@ import javax.swing.JComboBox;
 import weltwright.job.Job;
 
 /**
- * Ties the lines of a form to a part of the job: what is told on a line goes into that part, as a step that can be undone,
- * and what is in the job is shown on the line, wherever it came from.
+ * Ties the lines of a form to a part of the job: what is told on a line goes into that part, as a step that can be
+ * undone, and what is in the job is shown on the line, wherever it came from.
  *
  * @param <S> the part
  */
@@ -31,10 +31,7 @@ final class Ties<S> {
 
     /** Ties to a part of this part. */
     <P> Ties<P> to(Function<S, P> inner, BiFunction<S, P, S> withInner) {
-        return new Ties<>(
-                bench,
-                part.andThen(inner),
-                (job, p) -> with.apply(job, withInner.apply(part.apply(job), p)));
+        return new Ties<>(bench, part.andThen(inner), (job, p) -> with.apply(job, withInner.apply(part.apply(job), p)));
     }
 
     /** What is typed on the line while the cursor is in it is one step. */

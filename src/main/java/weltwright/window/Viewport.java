@@ -48,13 +48,11 @@ record Viewport(double pxPerMm, Point centre, double widthPx, double heightPx) {
     }
 
     Point toMm(Point px) {
-        return new Point(
-                centre.x() + (px.x() - widthPx / 2) / pxPerMm, centre.y() - (px.y() - heightPx / 2) / pxPerMm);
+        return new Point(centre.x() + (px.x() - widthPx / 2) / pxPerMm, centre.y() - (px.y() - heightPx / 2) / pxPerMm);
     }
 
     Point toPx(Point mm) {
-        return new Point(
-                widthPx / 2 + (mm.x() - centre.x()) * pxPerMm, heightPx / 2 - (mm.y() - centre.y()) * pxPerMm);
+        return new Point(widthPx / 2 + (mm.x() - centre.x()) * pxPerMm, heightPx / 2 - (mm.y() - centre.y()) * pxPerMm);
     }
 
     /** From mm, y up, to pixels, y down. */

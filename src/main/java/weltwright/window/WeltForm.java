@@ -26,19 +26,28 @@ final class WeltForm extends Form {
             layers.addItem(new Choice<>(OptionalInt.of(n), Integer.toString(n)));
         }
         line("Layers", (char) 0, layers, "As many as needed make the welt at least as thick as the blade");
-        welt.tie(layers, WeltChoice::layers, (w, to) ->
-                new WeltChoice(to, w.innerMarginMm(), w.leathersMm(), w.inTwo()));
-        line("Leather for it", (char) 0, leathers,
+        welt.tie(
+                layers,
+                WeltChoice::layers,
+                (w, to) -> new WeltChoice(to, w.innerMarginMm(), w.leathersMm(), w.inTwo()));
+        line(
+                "Leather for it",
+                (char) 0,
+                leathers,
                 "What you have for it, such as 3 mm, 1.5 mm: the best stack is laid of these. Empty: the sheath's own");
-        welt.tie(leathers, WeltChoice::leathersMm, (w, mm) ->
-                new WeltChoice(w.layers(), w.innerMarginMm(), mm, w.inTwo()));
+        welt.tie(
+                leathers,
+                WeltChoice::leathersMm,
+                (w, mm) -> new WeltChoice(w.layers(), w.innerMarginMm(), mm, w.inTwo()));
         line("Inside the row", (char) 0, inner, "Welt between the knife and the row of stitches");
-        welt.tie(inner, WeltChoice::innerMarginMm, (w, mm) -> new WeltChoice(w.layers(), mm, w.leathersMm(), w.inTwo()));
+        welt.tie(
+                inner, WeltChoice::innerMarginMm, (w, mm) -> new WeltChoice(w.layers(), mm, w.leathersMm(), w.inTwo()));
         inTwo.setName("welt in two");
-        inTwo.setToolTipText("They meet end to end, and lie closer on the leather than one long piece, which saves some");
+        inTwo.setToolTipText(
+                "They meet end to end, and lie closer on the leather than one long piece, which saves some");
         line("Cut", (char) 0, inTwo, inTwo.getToolTipText());
-        welt.tie(inTwo, WeltChoice::inTwo, (w, to) ->
-                new WeltChoice(w.layers(), w.innerMarginMm(), w.leathersMm(), to));
+        welt.tie(
+                inTwo, WeltChoice::inTwo, (w, to) -> new WeltChoice(w.layers(), w.innerMarginMm(), w.leathersMm(), to));
     }
 
     String held(WeltChoice welt) {

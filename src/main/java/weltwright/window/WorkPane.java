@@ -23,8 +23,8 @@ import weltwright.bench.Operation;
 import weltwright.bench.WorkTime;
 
 /**
- * What to do at the bench, first to last, as on the bench card; a bar marks edges that have to be finished before assembly.
- * Of the step that is chosen it says what has to come before it, and why.
+ * What to do at the bench, first to last, as on the bench card; a bar marks edges that have to be finished before
+ * assembly. Of the step that is chosen it says what has to come before it, and why.
  */
 final class WorkPane extends JPanel {
     private static final String[] COLUMNS = {"", "What", "With", "Size", "Time"};
@@ -93,8 +93,11 @@ final class WorkPane extends JPanel {
         Operation chosen = steps.operations.get(row);
         String before = plan.orElseThrow().order().constraints().stream()
                 .filter(constraint -> constraint.after().equals(chosen))
-                .map(constraint -> String.format(Locale.ROOT, "step %d (%s)",
-                        steps.operations.indexOf(constraint.before()) + 1, constraint.why()))
+                .map(constraint -> String.format(
+                        Locale.ROOT,
+                        "step %d (%s)",
+                        steps.operations.indexOf(constraint.before()) + 1,
+                        constraint.why()))
                 .distinct()
                 .collect(Collectors.joining("; "));
         String note = chosen.note().isEmpty() ? "" : chosen.note() + " ";

@@ -5,9 +5,9 @@ import java.awt.Container;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * A MigLayout that gives wrapped text the height that it needs at the width that it gets. A text area tells its height for
- * the width that it had before, so MigLayout alone is right only the next time that something asks it to lay out: what
- * stands below the text then jumps, perhaps from under a mouse that is just being pressed.
+ * A MigLayout that gives wrapped text the height that it needs at the width that it gets. A text area tells its height
+ * for the width that it had before, so MigLayout alone is right only the next time that something asks it to lay out:
+ * what stands below the text then jumps, perhaps from under a mouse that is just being pressed.
  */
 final class WrapLayout extends MigLayout {
 

@@ -27,27 +27,36 @@ import weltwright.sheath.SheathSpec;
 import weltwright.sheath.TestSpecs;
 
 class EdgesTest implements AnySheath {
-    /** Beside a step the row comes in by 0.8 on 1 mm of its length, and past it goes out by up to 0.2 where a blade widens. */
+    /**
+     * Beside a step the row comes in by 0.8 on 1 mm of its length, and past it goes out by up to 0.2 where a blade
+     * widens.
+     */
     private static final double TURNED_RAD = Math.asin(0.8) + Math.asin(0.2);
 
     private static final double HOLLOW_MM = 1.6;
     private static final int TRIES = 40;
 
     private static List<Edge> edges(SheathKind kind) {
-        return BenchPlan.of(PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(kind))).edges();
+        return BenchPlan.of(PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(kind)))
+                .edges();
     }
 
     private static List<Edge> of(List<Edge> edges, String piece, String name) {
-        return edges.stream().filter(e -> e.piece().equals(piece) && e.name().equals(name)).toList();
+        return edges.stream()
+                .filter(e -> e.piece().equals(piece) && e.name().equals(name))
+                .toList();
     }
 
     @Test
     void aFaceIsSewnAllRoundButForItsThroat() {
-        List<Edge> face = edges(SheathKind.PANELS).stream().filter(e -> e.piece().equals("face")).toList();
+        List<Edge> face = edges(SheathKind.PANELS).stream()
+                .filter(e -> e.piece().equals("face"))
+                .toList();
 
         assertThat(face).extracting(Edge::state).containsExactlyInAnyOrder(EdgeState.SEWN, EdgeState.OUT_OF_REACH);
-        assertThat(of(face, "face", "throat")).singleElement().satisfies(throat ->
-                assertThat(throat.state()).isEqualTo(EdgeState.OUT_OF_REACH));
+        assertThat(of(face, "face", "throat"))
+                .singleElement()
+                .satisfies(throat -> assertThat(throat.state()).isEqualTo(EdgeState.OUT_OF_REACH));
     }
 
     /** Common practice: the throat is bevelled, grooved and burnished before assembly; groove at 1/8 in. */
@@ -97,7 +106,8 @@ class EdgesTest implements AnySheath {
             assertThat(edge.piece()).isEqualTo(face.piece());
             Geometry line = edge.line().lineString();
             Point middle = face.holes().get(face.holes().size() / 2);
-            assertThat(line.distance(line.getFactory().createPoint(middle.coordinate()))).isLessThan(4);
+            assertThat(line.distance(line.getFactory().createPoint(middle.coordinate())))
+                    .isLessThan(4);
         });
     }
 
@@ -115,8 +125,10 @@ class EdgesTest implements AnySheath {
         Pattern pattern = Made.of(knife, spec);
         List<Edge> edges = BenchPlan.of(pattern).edges();
         for (Piece piece : pattern.pieces()) {
-            List<Edge> round = edges.stream().filter(e -> e.piece().equals(piece.name())).toList();
-            double sum = round.stream().mapToDouble(edge -> edge.line().lengthMm()).sum();
+            List<Edge> round =
+                    edges.stream().filter(e -> e.piece().equals(piece.name())).toList();
+            double sum =
+                    round.stream().mapToDouble(edge -> edge.line().lengthMm()).sum();
 
             assertThat(sum).isCloseTo(piece.outline().lengthMm(), within(0.01));
             if (round.get(0).line().closed()) {
@@ -132,10 +144,10 @@ class EdgesTest implements AnySheath {
     }
 
     /**
-     * Closed form: a stack is cut parallel to its row at the stitch margin. So all of a sewn edge lies at that distance from
-     * the row, but for its rounded ends, and each hole of the row has sewn edge at that distance. Edges are told in steps of
-     * half a millimetre, and what is short goes with its neighbour; so a welt in two parts, whose joint runs half a stitch past
-     * a hole, may show a little less or more of its edge there.
+     * Closed form: a stack is cut parallel to its row at the stitch margin. So all of a sewn edge lies at that distance
+     * from the row, but for its rounded ends, and each hole of the row has sewn edge at that distance. Edges are told
+     * in steps of half a millimetre, and what is short goes with its neighbour; so a welt in two parts, whose joint
+     * runs half a stitch past a hole, may show a little less or more of its edge there.
      */
     @Property(tries = TRIES)
     void whatIsSewnLiesAlongTheRow(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
@@ -145,26 +157,35 @@ class EdgesTest implements AnySheath {
                 .filter(edge -> edge.state() == EdgeState.SEWN)
                 .toList();
         for (Seam.Layer layer : seam.layers()) {
-            List<Edge> ofPiece = sewn.stream().filter(e -> e.piece().equals(layer.piece())).toList();
+            List<Edge> ofPiece =
+                    sewn.stream().filter(e -> e.piece().equals(layer.piece())).toList();
             double told = layer.piece().contains("part") ? 0.3 : 0.1;
             for (Point hole : layer.holes()) {
                 // In a hollow the cut's corner lies farther out than the margin, and is rounded besides.
-                assertThat(ofPiece.stream().mapToDouble(edge -> distance(edge.line(), hole)).min().orElseThrow())
-                        .isBetween(spec.stitching().marginMm() - told, told + inHollowMm(spec.stitching().marginMm()));
+                assertThat(ofPiece.stream()
+                                .mapToDouble(edge -> distance(edge.line(), hole))
+                                .min()
+                                .orElseThrow())
+                        .isBetween(
+                                spec.stitching().marginMm() - told,
+                                told + inHollowMm(spec.stitching().marginMm()));
             }
         }
         assertThat(sewn).allSatisfy(edge -> assertThat(edge.join()).isEqualTo(Optional.of(seam.name())));
     }
 
-    /** Closed form: from a corner of the row to that of its parallel, which is rounded by a circle that touches both sides. */
+    /**
+     * Closed form: from a corner of the row to that of its parallel, which is rounded by a circle that touches both
+     * sides.
+     */
     private static double inHollowMm(double marginMm) {
         return (marginMm + HOLLOW_MM) / Math.cos(TURNED_RAD / 2) - HOLLOW_MM;
     }
 
     @Test
     void aStrapThatNothingHoldsIsFree() {
-        Polyline box = Polyline.closed(
-                List.of(new Point(0, 0), new Point(16, 0), new Point(16, 180), new Point(0, 180)));
+        Polyline box =
+                Polyline.closed(List.of(new Point(0, 0), new Point(16, 0), new Point(16, 180), new Point(0, 180)));
         Piece strap = new Piece("strap", 1, 3, box, List.of(), List.of());
         Pattern any = PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS));
         Pattern pattern = new Pattern(
@@ -183,7 +204,9 @@ class EdgesTest implements AnySheath {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS).withStrap(Optional.of(HandleStrap.USUAL));
         Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), spec);
         BenchPlan plan = BenchPlan.of(pattern);
-        List<Edge> strap = plan.edges().stream().filter(e -> e.piece().equals("handle strap")).toList();
+        List<Edge> strap = plan.edges().stream()
+                .filter(e -> e.piece().equals("handle strap"))
+                .toList();
 
         assertThat(strap).extracting(Edge::state).containsOnly(EdgeState.FREE, EdgeState.OUT_OF_REACH);
         assertThat(strap).filteredOn(edge -> edge.state() == EdgeState.FREE).hasSize(2);
@@ -197,7 +220,9 @@ class EdgesTest implements AnySheath {
                 });
     }
 
-    /** Common practice: 8 oz leather (8/64 in) takes an edger no. 3 and the slicker's 1/8 in slot; a seam is thicker. */
+    /**
+     * Common practice: 8 oz leather (8/64 in) takes an edger no. 3 and the slicker's 1/8 in slot; a seam is thicker.
+     */
     @Test
     void toolsFollowTheThickness() {
         double eightOunces = 8 * 25.4 / 64;

@@ -26,7 +26,8 @@ class FinalChecksTest {
                 .contains("upside down", "No stitch is loose", "tape is off")
                 .doesNotContain("snap", "rivet", "ring ", "drain");
         assertThat(checks(plain.with(Drain.USUAL))).contains("drain hole");
-        assertThat(checks(plain.withStrap(Optional.of(HandleStrap.USUAL)))).contains("The snap closes", "No rivet turns");
+        assertThat(checks(plain.withStrap(Optional.of(HandleStrap.USUAL))))
+                .contains("The snap closes", "No rivet turns");
         assertThat(checks(plain.with(new BeltHold(BeltHold.Style.HANGING_RING, 38, 4))))
                 .contains("The ring swings", "through its cover");
     }

@@ -36,8 +36,16 @@ class HardwareNeedTest implements AnySheath {
     void theGripIsCheckedAgainstTheStack() {
         assertThat(HardwareNeed.gripWarning(RIVET, 6)).isEmpty();
         assertThat(HardwareNeed.gripWarning(RIVET, 7)).isEmpty();
-        assertThat(HardwareNeed.gripWarning(RIVET, 4)).get().asString().contains("too thin").contains("5 mm to 7 mm");
-        assertThat(HardwareNeed.gripWarning(RIVET, 9.5)).get().asString().contains("too thick").contains("9.5 mm");
+        assertThat(HardwareNeed.gripWarning(RIVET, 4))
+                .get()
+                .asString()
+                .contains("too thin")
+                .contains("5 mm to 7 mm");
+        assertThat(HardwareNeed.gripWarning(RIVET, 9.5))
+                .get()
+                .asString()
+                .contains("too thick")
+                .contains("9.5 mm");
     }
 
     /** Three layers of 3 mm are 9 mm, and the only rivet in the drawer ends at 7 mm. */
@@ -46,7 +54,8 @@ class HardwareNeedTest implements AnySheath {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
                 .with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4))
                 .with(new HardwareList(List.of(RIVET), List.of()));
-        List<HardwareNeed> needs = BenchPlan.of(PatternMaker.make(TestKnives.dropPoint(), spec)).hardware();
+        List<HardwareNeed> needs =
+                BenchPlan.of(PatternMaker.make(TestKnives.dropPoint(), spec)).hardware();
         assertThat(needs).singleElement().satisfies(need -> {
             assertThat(need.hardware()).isEqualTo(RIVET);
             assertThat(need.count()).isEqualTo(2);
@@ -82,14 +91,19 @@ class HardwareNeedTest implements AnySheath {
                 .contains("6.1 mm");
     }
 
-    /** Whatever the sheath, it is drawn so that what it was given has its room; its grip may be wrong, and then it is said. */
+    /**
+     * Whatever the sheath, it is drawn so that what it was given has its room; its grip may be wrong, and then it is
+     * said.
+     */
     @Property(tries = 60)
     void whatIsDrawnHasRoomForItsHardware(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
         Pattern pattern = Made.of(knife, spec);
         HoleSpacing spacing = new HoleSpacing(pattern);
         for (Fastening fastening : pattern.fastenings()) {
             if (fastening.hardware() instanceof Fastener fastener) {
-                assertThat(spacing.warnings(fastening, fastener)).as(fastening.name()).isEmpty();
+                assertThat(spacing.warnings(fastening, fastener))
+                        .as(fastening.name())
+                        .isEmpty();
             }
         }
         for (HardwareNeed need : BenchPlan.of(pattern).hardware()) {
@@ -108,8 +122,8 @@ class HardwareNeedTest implements AnySheath {
                 Polyline.closed(List.of(new Point(0, 0), new Point(16, 0), new Point(16, 180), new Point(0, 180))),
                 holes,
                 List.of());
-        Fastening rivets = new Fastening(
-                "rivets", RIVET, List.of(new Seam.Layer("strap", "", 6, 0, true, List.of(centres))));
+        Fastening rivets =
+                new Fastening("rivets", RIVET, List.of(new Seam.Layer("strap", "", 6, 0, true, List.of(centres))));
         Pattern pattern = new Pattern(
                 List.of(strap), List.of(), List.of(rivets), ANY.drawCheck(), ANY.sizes(), ANY.advice(), ANY.sheathed());
         return new HoleSpacing(pattern).warnings(rivets, RIVET);

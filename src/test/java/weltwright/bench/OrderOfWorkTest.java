@@ -30,8 +30,9 @@ class OrderOfWorkTest implements AnySheath {
         OrderOfWork order = BenchPlan.of(Made.of(knife, spec)).order();
 
         assertThat(order.operations()).doesNotHaveDuplicates();
-        assertThat(order.constraints()).isNotEmpty().allSatisfy(constraint ->
-                assertThat(order.operations().indexOf(constraint.before()))
+        assertThat(order.constraints())
+                .isNotEmpty()
+                .allSatisfy(constraint -> assertThat(order.operations().indexOf(constraint.before()))
                         .as(constraint.why())
                         .isNotNegative()
                         .isLessThan(order.operations().indexOf(constraint.after())));
@@ -39,8 +40,8 @@ class OrderOfWorkTest implements AnySheath {
 
     /**
      * The rules of design and trade, asked of the order itself and not of the constraints that it was made from. Common
-     * practice: throat and strap before assembly; the sewn edges after sewing; a groove before the chisel and before the
-     * edger; the belt loop before the pouch is closed.
+     * practice: throat and strap before assembly; the sewn edges after sewing; a groove before the chisel and before
+     * the edger; the belt loop before the pouch is closed.
      */
     @Property(tries = TRIES)
     void theOrderIsThatOfTheTrade(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
@@ -52,8 +53,10 @@ class OrderOfWorkTest implements AnySheath {
             before(order, onPiece.and(is(Step.MARK)), onPiece.and(is(Step.PUNCH)));
             before(order, onPiece.and(is(Step.PUNCH)), onPiece.and(is(Step.GLUE)));
             before(order, onPiece.and(is(Step.GROOVE)), onPiece.and(is(Step.BEVEL)));
-            before(order, onPiece.and(is(Step.GROOVE)).and(says("stitch row")), onPiece.and(is(Step.PUNCH)).and(says(
-                    "welt seam")));
+            before(
+                    order,
+                    onPiece.and(is(Step.GROOVE)).and(says("stitch row")),
+                    onPiece.and(is(Step.PUNCH)).and(says("welt seam")));
         }
         before(order, Operation::edgeBeforeAssembly, is(Step.GLUE));
         before(order, is(Step.STITCH).and(says("belt loop")), is(Step.GLUE).and(says("welt")));
@@ -71,14 +74,16 @@ class OrderOfWorkTest implements AnySheath {
         before(order, not(Step.FINISH), is(Step.FINISH));
         assertThat(order).filteredOn(is(Step.FINISH)).hasSize(1);
         for (Piece piece : pattern.pieces()) {
-            assertThat(order).filteredOn(is(Step.CUT).and(operation -> operation.pieces().contains(piece.name()))).hasSize(1);
+            assertThat(order)
+                    .filteredOn(is(Step.CUT).and(operation -> operation.pieces().contains(piece.name())))
+                    .hasSize(1);
         }
         assertThat(order).filteredOn(is(Step.STITCH)).hasSameSizeAs(pattern.seams());
     }
 
     /**
-     * Common practice: dye before assembly, since it does not get between layers, and before the slicker, since it does not
-     * get into a burnished edge; the sewn edge is sanded, dyed, burnished; oil and wax come last.
+     * Common practice: dye before assembly, since it does not get between layers, and before the slicker, since it does
+     * not get into a burnished edge; the sewn edge is sanded, dyed, burnished; oil and wax come last.
      */
     @Property(tries = TRIES)
     void nothingIsDyedTooLate(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
@@ -107,12 +112,20 @@ class OrderOfWorkTest implements AnySheath {
         for (Piece piece : pattern.pieces()) {
             boolean folded = piece.marks().stream().anyMatch(mark -> mark.kind() == Mark.Kind.FOLD);
             Predicate<Operation> onPiece = operation -> operation.pieces().contains(piece.name());
-            assertThat(order).filteredOn(fold.and(onPiece)).hasSize(folded && piece.thicknessMm() >= SEVEN_OZ_MM ? 1 : 0);
-            before(order, fold.and(onPiece), onPiece.and(is(Step.GLUE).or(is(Step.RIVET)).or(is(Step.ROUGHEN))));
+            assertThat(order)
+                    .filteredOn(fold.and(onPiece))
+                    .hasSize(folded && piece.thicknessMm() >= SEVEN_OZ_MM ? 1 : 0);
+            before(
+                    order,
+                    fold.and(onPiece),
+                    onPiece.and(is(Step.GLUE).or(is(Step.RIVET)).or(is(Step.ROUGHEN))));
             before(order, onPiece.and(is(Step.PUNCH).or(is(Step.DYE).and(not(says("sewn edge"))))), fold.and(onPiece));
         }
         before(order, is(Step.CASE), is(Step.FORM));
-        before(order, is(Step.PUNCH).or(is(Step.STITCH)).or(is(Step.TRIM)), is(Step.CASE).and(says("sheath")));
+        before(
+                order,
+                is(Step.PUNCH).or(is(Step.STITCH)).or(is(Step.TRIM)),
+                is(Step.CASE).and(says("sheath")));
         before(order, is(Step.FORM), says("Burnish the sewn edge"));
     }
 
@@ -134,19 +147,25 @@ class OrderOfWorkTest implements AnySheath {
         }
     }
 
-    /** The second half of a snap finds its place on the knife: after the last fitting, and its hole is not made before. */
+    /**
+     * The second half of a snap finds its place on the knife: after the last fitting, and its hole is not made before.
+     */
     @Property(tries = TRIES)
     void theSnapsSecondHalfIsSetOnTheKnife(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
         Pattern pattern = Made.of(knife, spec);
         List<Operation> order = BenchPlan.of(pattern).order().operations();
-        long straps = pattern.fastenings().stream().filter(f -> f.kind() == Hardware.Kind.SNAP).count();
+        long straps = pattern.fastenings().stream()
+                .filter(f -> f.kind() == Hardware.Kind.SNAP)
+                .count();
 
         assertThat(order).filteredOn(is(Step.SNAP)).hasSize((int) straps);
         before(order, is(Step.FIT).or(is(Step.RIVET)).or(is(Step.PUNCH)), is(Step.SNAP));
         before(order, is(Step.SNAP), is(Step.FINISH));
         if (straps > 0) {
-            assertThat(order).filteredOn(is(Step.PUNCH).and(says("snap hole"))).singleElement().satisfies(punch ->
-                    assertThat(punch.work()).startsWith("Punch the snap hole in"));
+            assertThat(order)
+                    .filteredOn(is(Step.PUNCH).and(says("snap hole")))
+                    .singleElement()
+                    .satisfies(punch -> assertThat(punch.work()).startsWith("Punch the snap hole in"));
         }
     }
 
@@ -161,7 +180,9 @@ class OrderOfWorkTest implements AnySheath {
             assertThat(operation.tool()).as(operation.work()).isNotEmpty();
         });
         assertThat(order.time().benchMinutes())
-                .isEqualTo(order.operations().stream().mapToInt(o -> o.time().benchMinutes()).sum());
+                .isEqualTo(order.operations().stream()
+                        .mapToInt(o -> o.time().benchMinutes())
+                        .sum());
     }
 
     @Property(tries = 20)
@@ -174,7 +195,8 @@ class OrderOfWorkTest implements AnySheath {
     /** Any graph whose arrows all point one way has an order; that order keeps every arrow. */
     @Property
     void anyGraphWithoutACircleIsPutInOrder(@ForAll("arrows") List<int[]> arrows) {
-        List<Operation> named = IntStream.range(0, 12).mapToObj(OrderOfWorkTest::operation).toList();
+        List<Operation> named =
+                IntStream.range(0, 12).mapToObj(OrderOfWorkTest::operation).toList();
         List<Constraint> constraints = arrows.stream()
                 .map(arrow -> new Constraint(named.get(arrow[0]), named.get(arrow[1]), ""))
                 .toList();
@@ -182,13 +204,15 @@ class OrderOfWorkTest implements AnySheath {
         OrderOfWork order = OrderOfWork.of(named, constraints);
 
         assertThat(order.operations()).containsExactlyInAnyOrderElementsOf(named);
-        assertThat(constraints).allSatisfy(c -> assertThat(order.operations().indexOf(c.before()))
-                .isLessThan(order.operations().indexOf(c.after())));
+        assertThat(constraints)
+                .allSatisfy(c -> assertThat(order.operations().indexOf(c.before()))
+                        .isLessThan(order.operations().indexOf(c.after())));
     }
 
     @Test
     void aCircleIsADefectThatNamesTheWork() {
-        List<Operation> named = IntStream.range(0, 3).mapToObj(OrderOfWorkTest::operation).toList();
+        List<Operation> named =
+                IntStream.range(0, 3).mapToObj(OrderOfWorkTest::operation).toList();
         List<Constraint> circle = List.of(
                 new Constraint(named.get(0), named.get(1), ""),
                 new Constraint(named.get(1), named.get(2), ""),
@@ -207,12 +231,17 @@ class OrderOfWorkTest implements AnySheath {
     }
 
     private static void before(List<Operation> order, Predicate<Operation> first, Predicate<Operation> then) {
-        int last = IntStream.range(0, order.size()).filter(i -> first.test(order.get(i))).max().orElse(-1);
+        int last = IntStream.range(0, order.size())
+                .filter(i -> first.test(order.get(i)))
+                .max()
+                .orElse(-1);
         int next = IntStream.range(0, order.size())
                 .filter(i -> then.test(order.get(i)))
                 .min()
                 .orElse(order.size());
-        assertThat(last).as("%s in %s", next < order.size() ? order.get(next).work() : "", order).isLessThan(next);
+        assertThat(last)
+                .as("%s in %s", next < order.size() ? order.get(next).work() : "", order)
+                .isLessThan(next);
     }
 
     private static Predicate<Operation> is(Step step) {

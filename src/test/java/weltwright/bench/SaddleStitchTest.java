@@ -27,18 +27,21 @@ class SaddleStitchTest {
     }
 
     /**
-     * Common practice: the thread is about four times the seam where the stack is thin, tails beside. "About" is taken as
-     * within a quarter, for stacks a little thinner and thicker than the pitch.
+     * Common practice: the thread is about four times the seam where the stack is thin, tails beside. "About" is taken
+     * as within a quarter, for stacks a little thinner and thicker than the pitch.
      */
     @ParameterizedTest
     @CsvSource({"4, 3.2", "4, 4", "3.5, 4", "5, 5.5"})
     void aThinStackTakesAboutFourTimesTheSeam(double pitchMm, double stackMm) {
         Seam seam = straight(50, pitchMm, stackMm, 0);
 
-        assertThat((new SaddleStitch(seam).threadMm() - TAILS_MM) / (50 * pitchMm)).isBetween(3.0, 5.0);
+        assertThat((new SaddleStitch(seam).threadMm() - TAILS_MM) / (50 * pitchMm))
+                .isBetween(3.0, 5.0);
     }
 
-    /** Counted by hand: 10 stitches of 4 mm through 6 mm and 2 back at each end: either needle 14 × 10 mm, and its tail. */
+    /**
+     * Counted by hand: 10 stitches of 4 mm through 6 mm and 2 back at each end: either needle 14 × 10 mm, and its tail.
+     */
     @Test
     void threadCountedByHand() {
         assertThat(new SaddleStitch(straight(10, 4, 6, 2)).threadMm()).isCloseTo(2 * 140 + TAILS_MM, within(1e-9));

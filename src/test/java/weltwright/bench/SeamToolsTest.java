@@ -11,9 +11,14 @@ import weltwright.sheath.Seam;
 class SeamToolsTest {
     private static SeamTools tools(double pitchMm, double stackMm) {
         List<Point> holes = List.of(new Point(0, 0), new Point(pitchMm, 0));
-        return new SeamTools(new Seam("seam", pitchMm, false, 2, List.of(
-                new Seam.Layer("face", "", stackMm / 2, 0, true, holes),
-                new Seam.Layer("back", "", stackMm / 2, 0, false, holes))));
+        return new SeamTools(new Seam(
+                "seam",
+                pitchMm,
+                false,
+                2,
+                List.of(
+                        new Seam.Layer("face", "", stackMm / 2, 0, true, holes),
+                        new Seam.Layer("back", "", stackMm / 2, 0, false, holes))));
     }
 
     /** What goes with irons of 3, 4 and 5 mm; common practice. */

@@ -99,7 +99,8 @@ class CommandsTest {
             """)
     void refusesAbsurdMeasuresOfTheKnife(String option, String typed, String name) throws IOException {
         Path photo = Files.write(folder.resolve("knife.png"), Jobs.photo().bytes());
-        Run.of("trace", photo, option, typed, "-o", folder.resolve("knife.json")).fails(Commands.TROUBLE, name);
+        Run.of("trace", photo, option, typed, "-o", folder.resolve("knife.json"))
+                .fails(Commands.TROUBLE, name);
         Run.of("make", photo, option, typed, "-o", folder.resolve("out")).fails(Commands.TROUBLE, name);
         assertThat(Files.list(folder)).containsExactly(photo);
     }
@@ -140,7 +141,8 @@ class CommandsTest {
         for (Path file : new Path[] {letter, empty, missing, folder}) {
             Run.of("trace", file, "-o", folder.resolve("knife.json"))
                     .fails(Commands.TROUBLE, file.getFileName().toString());
-            Run.of("make", file, "-o", out).fails(Commands.TROUBLE, file.getFileName().toString());
+            Run.of("make", file, "-o", out)
+                    .fails(Commands.TROUBLE, file.getFileName().toString());
         }
         Run.of("make", corrupt, "-o", out).fails(Commands.TROUBLE, "corrupt.wwj is not a job file, or is damaged.");
         assertThat(Files.list(folder)).containsExactlyInAnyOrder(letter, empty, corrupt);
@@ -161,7 +163,9 @@ class CommandsTest {
         Run.of("phone", photo, photo, photo, "--name", "odd").fails(Commands.TROUBLE, "odd." + kind);
     }
 
-    /** As when a pipe is closed at its other end, or a disk is full: a writer keeps that to itself until it is asked. */
+    /**
+     * As when a pipe is closed at its other end, or a disk is full: a writer keeps that to itself until it is asked.
+     */
     @Test
     void tellsByItsCodeThatNobodyCouldRead() {
         PrintWriter closed = new PrintWriter(new Writer() {
@@ -178,7 +182,8 @@ class CommandsTest {
         });
         StringWriter err = new StringWriter();
         String[] args = {"sheet", "-o", folder.resolve("sheet.pdf").toString()};
-        assertThat(Commands.run(args, closed, new PrintWriter(err), TerminalLine.silent())).isEqualTo(Commands.UNTOLD);
+        assertThat(Commands.run(args, closed, new PrintWriter(err), TerminalLine.silent()))
+                .isEqualTo(Commands.UNTOLD);
         assertThat(err.toString().strip()).isNotEmpty().doesNotContain("\n", "Exception");
         assertThat(folder.resolve("sheet.pdf")).exists();
     }

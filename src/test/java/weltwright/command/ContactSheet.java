@@ -29,8 +29,8 @@ import weltwright.sheath.SheathSpec;
 import weltwright.trouble.Trouble;
 
 /**
- * The first page of the pattern for every kind of sheath, three tilts and both hands, side by side in one picture for each
- * sample photo: to be run by hand, and looked through before a change to the patterns is done with.
+ * The first page of the pattern for every kind of sheath, three tilts and both hands, side by side in one picture for
+ * each sample photo: to be run by hand, and looked through before a change to the patterns is done with.
  *
  * <p>Writes {@code target/contact-sheet-SAMPLE.png}. What is refused stands there with its message.
  */
@@ -69,9 +69,8 @@ public final class ContactSheet {
     private static Page page(Job job, SheathKind kind, Hand hand, double tiltDegrees, Path pdf) throws IOException {
         String caption = String.format(Locale.ROOT, "%s, %s hand, tilt %.0f°", kind, hand, tiltDegrees)
                 .toLowerCase(Locale.ROOT);
-        SheathSpec spec = job.spec()
-                .with(kind)
-                .with(new Carry(hand, job.spec().carry().edge(), Math.toRadians(tiltDegrees)));
+        SheathSpec spec =
+                job.spec().with(kind).with(new Carry(hand, job.spec().carry().edge(), Math.toRadians(tiltDegrees)));
         try {
             var pattern = job.withSpec(spec).pattern();
             Heading heading = new Heading(job.customer(), job.knifeName(), job.begun(), "");
@@ -87,8 +86,16 @@ public final class ContactSheet {
     }
 
     private static BufferedImage sheet(List<List<Page>> rows) {
-        int wide = rows.stream().flatMap(List::stream).mapToInt(page -> page.picture().getWidth()).max().orElseThrow();
-        int high = rows.stream().flatMap(List::stream).mapToInt(page -> page.picture().getHeight()).max().orElseThrow();
+        int wide = rows.stream()
+                .flatMap(List::stream)
+                .mapToInt(page -> page.picture().getWidth())
+                .max()
+                .orElseThrow();
+        int high = rows.stream()
+                .flatMap(List::stream)
+                .mapToInt(page -> page.picture().getHeight())
+                .max()
+                .orElseThrow();
         int columns = rows.stream().mapToInt(List::size).max().orElseThrow();
         BufferedImage sheet = new BufferedImage(
                 columns * (wide + GAP_PX), rows.size() * (high + CAPTION_PX + GAP_PX), BufferedImage.TYPE_INT_RGB);

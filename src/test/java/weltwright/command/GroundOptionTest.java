@@ -48,8 +48,8 @@ class GroundOptionTest {
     /** One unit behind both sides is that of both; 8 by 11 in is 203.2 by 279.4 mm. */
     @Test
     void readsARectangleAndItsCorners() {
-        List<Point> corners = List.of(
-                new Point(310, 402), new Point(2811.5, 390), new Point(2850, 3900), new Point(280, 3911));
+        List<Point> corners =
+                List.of(new Point(310, 402), new Point(2811.5, 390), new Point(2850, 3900), new Point(280, 3911));
         String said = "310,402 2811.5,390  2850,3900 280,3911";
         assertThat(given("--ground", "rectangle:210x297mm", "--corners", said))
                 .isEqualTo(new GroundChoice.Rectangle(210, 297, corners));
@@ -69,15 +69,17 @@ class GroundOptionTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "rectangle:210x297mm | | corners",
-        "rectangle:210 | 0,0 9,0 9,9 0,9 | width",
-        "rectangle:2x3mm | 0,0 9,0 9,9 0,9 | side of the rectangle",
-        "rectangle:210x297mm | 0,0 9,0 9,9 | four",
-        "rectangle:210x297mm | 0,0 9,0 0,9 9,9 | walk round",
-        "rectangle:210x297mm | 0,0 9,0 9,9 left | left",
-        "sheet | 0,0 9,0 9,9 0,9 | rectangle"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "rectangle:210x297mm | | corners",
+                "rectangle:210 | 0,0 9,0 9,9 0,9 | width",
+                "rectangle:2x3mm | 0,0 9,0 9,9 0,9 | side of the rectangle",
+                "rectangle:210x297mm | 0,0 9,0 9,9 | four",
+                "rectangle:210x297mm | 0,0 9,0 0,9 9,9 | walk round",
+                "rectangle:210x297mm | 0,0 9,0 9,9 left | left",
+                "sheet | 0,0 9,0 9,9 0,9 | rectangle"
+            })
     void refusesARectangleThatIsNone(String ground, String corners, String word) {
         List<String> args = new ArrayList<>(List.of("--ground", ground));
         if (corners != null) {
@@ -92,8 +94,7 @@ class GroundOptionTest {
     @Test
     void asksForThePitchOfARuledGround() {
         Path onAMat = Path.of("src/test/resources/scenes/clip-mat-black.jpg");
-        Run.of("trace", onAMat, "-o", folder.resolve("knife.json"))
-                .fails(Commands.TROUBLE, "ruled:10mm");
+        Run.of("trace", onAMat, "-o", folder.resolve("knife.json")).fails(Commands.TROUBLE, "ruled:10mm");
         assertThat(folder).isEmptyDirectory();
     }
 

@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
@@ -90,7 +89,8 @@ class MakeCommandTest {
     void theJobThatItWritesGivesTheSamePatternToTheLastHole() {
         Run.of("make", jobFile, "--kind", "panels", "--pitch", "25.4/7 mm", "-o", out)
                 .fails(Commands.TROUBLE, "stitch pitch");
-        Run.of("make", jobFile, "--kind", "panels", "--pitch", "1/7 in", "-o", out).succeeds();
+        Run.of("make", jobFile, "--kind", "panels", "--pitch", "1/7 in", "-o", out)
+                .succeeds();
         Job made = JobFile.read(out.resolve("anouk.wwj"));
         assertThat(made.spec().stitching().pitchMm()).isCloseTo(25.4 / 7, within(1e-12));
         Run.of("make", out.resolve("anouk.wwj"), "-o", folder.resolve("again")).succeeds();
@@ -101,13 +101,35 @@ class MakeCommandTest {
     @Test
     void everyChoiceForTheSheathHasItsOption() {
         Run.of(
-                        "make", jobFile, "--kind=panels_edge_welt", "--edge=back", "--tilt=-10", "--bulge=face",
-                        "--forming-shrink=3", "--welt-leather=2mm", "--welt-leather=1/8 in", "--welt-cut=in_two",
-                        "--pitch=6spi", "--back-stitches=3", "--throat=slanted_to_edge", "--throat-depth=6mm",
-                        "--belt-loop=riveted_strap", "--strap=20mm", "--strap-opens=left", "--strap-allowance=2mm",
-                        "--strap-width=18mm", "--strap-leather=own", "--belt-strap-width=1in", "--belt-strap-leather=6/7oz",
-                        "--handle-depth=0", "--welt-layers=auto", "--grind=hollow", "--grind-height=12mm",
-                        "--handle-squareness=3", "-o", out)
+                        "make",
+                        jobFile,
+                        "--kind=panels_edge_welt",
+                        "--edge=back",
+                        "--tilt=-10",
+                        "--bulge=face",
+                        "--forming-shrink=3",
+                        "--welt-leather=2mm",
+                        "--welt-leather=1/8 in",
+                        "--welt-cut=in_two",
+                        "--pitch=6spi",
+                        "--back-stitches=3",
+                        "--throat=slanted_to_edge",
+                        "--throat-depth=6mm",
+                        "--belt-loop=riveted_strap",
+                        "--strap=20mm",
+                        "--strap-opens=left",
+                        "--strap-allowance=2mm",
+                        "--strap-width=18mm",
+                        "--strap-leather=own",
+                        "--belt-strap-width=1in",
+                        "--belt-strap-leather=6/7oz",
+                        "--handle-depth=0",
+                        "--welt-layers=auto",
+                        "--grind=hollow",
+                        "--grind-height=12mm",
+                        "--handle-squareness=3",
+                        "-o",
+                        out)
                 .succeeds();
 
         Job made = JobFile.read(out.resolve("anouk.wwj"));
@@ -118,14 +140,15 @@ class MakeCommandTest {
         assertThat(Math.toDegrees(spec.carry().tiltRad())).isCloseTo(-10, within(1e-9));
         assertThat(spec.leather().bulge()).isEqualTo(Leather.Bulge.FACE);
         assertThat(spec.leather().formingShrink()).isCloseTo(0.03, within(1e-12));
-        assertThat(spec.welt()).isEqualTo(new WeltChoice(
+        assertThat(spec.welt())
+                .isEqualTo(new WeltChoice(
                         OptionalInt.empty(), WeltChoice.USUAL.innerMarginMm(), List.of(2.0, 25.4 / 8), true));
         assertThat(spec.stitching().pitchMm()).isCloseTo(25.4 / 6, within(1e-12));
         assertThat(spec.stitching().backStitches()).isEqualTo(3);
         assertThat(spec.throat()).isEqualTo(new Throat(Throat.Shape.SLANTED_TO_EDGE, 6));
         assertThat(spec.belt().style()).isEqualTo(BeltHold.Style.RIVETED_STRAP);
-        assertThat(spec.strap()).contains(new HandleStrap(
-                20, HandleStrap.Side.LEFT, 2, new StrapLeather(18, OptionalDouble.empty())));
+        assertThat(spec.strap())
+                .contains(new HandleStrap(20, HandleStrap.Side.LEFT, 2, new StrapLeather(18, OptionalDouble.empty())));
         assertThat(spec.belt().strap()).isEqualTo(new StrapLeather(25.4, OptionalDouble.of(25.4 / 64 * 6.5)));
         assertThat(made.shaping()).isEqualTo(new Shaping(0.4, new Grind(Grind.Kind.HOLLOW, 12), 3));
     }
@@ -137,7 +160,8 @@ class MakeCommandTest {
         Job proposed = JobFile.read(out.resolve("drop-point.wwj"));
         assertThat(proposed.spineOnLeft()).as("nobody has said it").isEmpty();
 
-        Run.of("make", out.resolve("drop-point.wwj"), "--other-side", "-o", folder.resolve("told")).succeeds();
+        Run.of("make", out.resolve("drop-point.wwj"), "--other-side", "-o", folder.resolve("told"))
+                .succeeds();
         Path toldFile = folder.resolve("told/drop-point.wwj");
         Job told = JobFile.read(toldFile);
         boolean other = !proposed.silhouette().orElseThrow().spineOnLeft();
@@ -153,8 +177,10 @@ class MakeCommandTest {
         assertThat(JobFile.read(folder.resolve("twice/drop-point.wwj"))).isEqualTo(told);
 
         // Another thickness has the photo traced anew, and nothing of what was said is lost by that.
-        Run.of("make", toldFile, "--handle-thickness=20mm", "-o", folder.resolve("anew")).succeeds();
-        Silhouette anew = JobFile.read(folder.resolve("anew/drop-point.wwj")).silhouette().orElseThrow();
+        Run.of("make", toldFile, "--handle-thickness=20mm", "-o", folder.resolve("anew"))
+                .succeeds();
+        Silhouette anew =
+                JobFile.read(folder.resolve("anew/drop-point.wwj")).silhouette().orElseThrow();
         assertThat(anew.spineOnLeft()).isEqualTo(other);
     }
 
@@ -178,13 +204,20 @@ class MakeCommandTest {
 
         assertThat(Run.of("make", jobFile, "-o", out).succeeds().out())
                 .contains("Blade 100 mm", "Look which side is the edge");
-        assertThat(Run.of("make", jobFile, "--other-side", "-o", folder.resolve("told")).succeeds().out())
+        assertThat(Run.of("make", jobFile, "--other-side", "-o", folder.resolve("told"))
+                        .succeeds()
+                        .out())
                 .doesNotContain("Look which side");
-        assertThat(Run.of("make", folder.resolve("told/anouk.wwj"), "-o", folder.resolve("again")).succeeds().out())
+        assertThat(Run.of("make", folder.resolve("told/anouk.wwj"), "-o", folder.resolve("again"))
+                        .succeeds()
+                        .out())
                 .doesNotContain("Look which side");
 
         JobFile.write(JobFile.read(jobFile).withCaliper(new Caliper(OptionalDouble.empty(), 103, 100)), jobFile);
-        assertThat(Run.of("make", jobFile, "-o", folder.resolve("measured")).succeeds().out()).contains("Blade 103 mm");
+        assertThat(Run.of("make", jobFile, "-o", folder.resolve("measured"))
+                        .succeeds()
+                        .out())
+                .contains("Blade 103 mm");
     }
 
     @Test
@@ -202,11 +235,34 @@ class MakeCommandTest {
     @Test
     void optionsTakeThePlaceOfWhatTheJobHolds() throws IOException {
         Run.of(
-                        "make", jobFile, "--kind=panels", "--hand=LEFT", "--leather=7/8 oz", "--welt-layers=2",
-                        "--stitch-margin=3/16 in", "--welt-margin=6", "--ease=1", "--pitch=3.85", "--neutral-factor=0.4",
-                        "--belt-width=1 1/2in", "--belt-thickness=3.5", "--handle-depth=0", "--drain-hole=0",
-                        "--edge-thickness=0.5", "--customer", "Anouk", "--knife", "drop point", "--due", "2024-06-01",
-                        "--notes", "brass", "--paper", "letter", "-o", out)
+                        "make",
+                        jobFile,
+                        "--kind=panels",
+                        "--hand=LEFT",
+                        "--leather=7/8 oz",
+                        "--welt-layers=2",
+                        "--stitch-margin=3/16 in",
+                        "--welt-margin=6",
+                        "--ease=1",
+                        "--pitch=3.85",
+                        "--neutral-factor=0.4",
+                        "--belt-width=1 1/2in",
+                        "--belt-thickness=3.5",
+                        "--handle-depth=0",
+                        "--drain-hole=0",
+                        "--edge-thickness=0.5",
+                        "--customer",
+                        "Anouk",
+                        "--knife",
+                        "drop point",
+                        "--due",
+                        "2024-06-01",
+                        "--notes",
+                        "brass",
+                        "--paper",
+                        "letter",
+                        "-o",
+                        out)
                 .succeeds();
 
         Job made = JobFile.read(out.resolve("anouk.wwj"));
@@ -229,7 +285,8 @@ class MakeCommandTest {
         assertThat(made.due()).contains(LocalDate.of(2024, 6, 1));
         assertThat(made.notes()).isEqualTo("brass");
         assertThat(made.silhouette()).contains(Jobs.silhouette());
-        try (PDDocument document = Loader.loadPDF(out.resolve("anouk-pattern.pdf").toFile())) {
+        try (PDDocument document =
+                Loader.loadPDF(out.resolve("anouk-pattern.pdf").toFile())) {
             assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(612); // 8.5 in
             assertThat(new PDFTextStripper().getText(document)).contains("Anouk", "drop point");
         }
@@ -243,14 +300,23 @@ class MakeCommandTest {
         String usual = Files.readString(drawer);
         Files.writeString(drawer, usual.replace("double-cap rivet, 9 mm, long post", "brass stud"));
         Run.of(
-                        "make", jobFile, "--hardware", drawer, "--drain-lining=eyelet", "--belt-loop=riveted_strap",
-                        "--leather=3", "-o", out)
+                        "make",
+                        jobFile,
+                        "--hardware",
+                        drawer,
+                        "--drain-lining=eyelet",
+                        "--belt-loop=riveted_strap",
+                        "--leather=3",
+                        "-o",
+                        out)
                 .succeeds();
 
         Job made = JobFile.read(out.resolve("anouk.wwj"));
 
         assertThat(made.spec().drain().eyelet()).isTrue();
-        assertThat(made.pattern().fastenings()).extracting(f -> f.hardware().name()).contains("brass stud");
+        assertThat(made.pattern().fastenings())
+                .extracting(f -> f.hardware().name())
+                .contains("brass stud");
         Run.of("make", jobFile, "--hardware", jobFile, "-o", out).fails(Commands.TROUBLE, "no list of hardware");
         Run.of("hardware", out.resolve("anouk.wwj"), "-o", drawer).succeeds();
         assertThat(HardwareFile.read(drawer)).isEqualTo(made.spec().hardware());
@@ -284,7 +350,8 @@ class MakeCommandTest {
         Outline corrected = Jobs.silhouette().outline().map(p -> p.times(1.01));
         JobFile.write(
                 JobFile.read(jobFile)
-                        .withSilhouette(new Silhouette(corrected, Jobs.silhouette().landmarks(), true)),
+                        .withSilhouette(
+                                new Silhouette(corrected, Jobs.silhouette().landmarks(), true)),
                 out.resolve("anouk.wwj"));
         byte[] before = Files.readAllBytes(out.resolve("anouk.wwj"));
         Run.of("make", jobFile, "-o", out).fails(Commands.TROUBLE, "corrected by hand");

@@ -46,7 +46,8 @@ class OptionsFileTest {
             "photo.jpg"                          | photo.jpg
             """)
     void readsOneOptionToALine(String line, String word) throws IOException {
-        assertThat(of(("# a comment\n\n  " + line + "  \n").getBytes(UTF_8))).containsExactly("make", word, "--kind=panels");
+        assertThat(of(("# a comment\n\n  " + line + "  \n").getBytes(UTF_8)))
+                .containsExactly("make", word, "--kind=panels");
     }
 
     @Test
@@ -55,7 +56,9 @@ class OptionsFileTest {
         String[] read = {"make", "photo.jpg", "--customer=Zoë", "--notes=of 1 3/8 in", "--kind=panels"};
         assertThat(of(text.getBytes(UTF_8))).containsExactly(read);
         for (Charset marked : new Charset[] {UTF_8, UTF_16LE, UTF_16BE}) {
-            assertThat(of(("\uFEFF" + text).getBytes(marked))).as("with its mark, %s", marked).containsExactly(read);
+            assertThat(of(("\uFEFF" + text).getBytes(marked)))
+                    .as("with its mark, %s", marked)
+                    .containsExactly(read);
         }
         assertThat(of(text.replace("\r\n", "\r").getBytes(UTF_8))).containsExactly(read);
         assertThat(of(new byte[0])).containsExactly("make", "--kind=panels");

@@ -88,7 +88,9 @@ class OverwriteTest {
 
         assertThat(Run.of("make", photo, "-o", out).succeeds().out()).doesNotContain(".bak");
         assertThat(job).hasBinaryContent(made);
-        assertThat(Run.of("make", photo, "--customer", "Anouk", "-o", out).succeeds().out())
+        assertThat(Run.of("make", photo, "--customer", "Anouk", "-o", out)
+                        .succeeds()
+                        .out())
                 .contains("kept as: " + job + ".bak");
         Run.of("make", photo, "-o", out).fails(Commands.TROUBLE, "other words");
     }
@@ -99,7 +101,8 @@ class OverwriteTest {
         JobFile.write(Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(Jobs.silhouette()), elsewhere);
         Path link = Files.createSymbolicLink(Files.createDirectories(out).resolve("anouk.wwj"), elsewhere);
         Path kept = elsewhere.toRealPath().resolveSibling("real.wwj.bak");
-        assertThat(Run.of("make", link, "--pitch=3.85", "-o", out).succeeds().out()).contains("kept as: " + kept);
+        assertThat(Run.of("make", link, "--pitch=3.85", "-o", out).succeeds().out())
+                .contains("kept as: " + kept);
         assertThat(kept).exists();
         assertThat(link).isSymbolicLink();
     }
@@ -188,7 +191,8 @@ class OverwriteTest {
         assertThat(JobFile.read(job).trace()).isPresent();
 
         // The way out that it names, and the other that everybody tries first.
-        Run.of("make", job, "--handle-depth=0", "-o", folder.resolve("elsewhere")).succeeds();
+        Run.of("make", job, "--handle-depth=0", "-o", folder.resolve("elsewhere"))
+                .succeeds();
         Run.of("make", photo, "--handle-depth=0", "-o", out).succeeds();
         assertThat(out.resolve("IMG_0001-pattern.pdf")).exists();
     }
@@ -264,8 +268,12 @@ class OverwriteTest {
         Run.of("make", photo, "-o", out).succeeds();
         assertThat(Files.list(out)).hasSize(4);
         Run.of("make", photo, "--customer=Anouk", "-o", out).succeeds();
-        Path made = Files.list(out).filter(f -> f.toString().endsWith(".wwj")).findFirst().orElseThrow();
-        assertThat(JobFile.read(made).photo().orElseThrow().name()).isEqualTo(photo.getFileName().toString());
+        Path made = Files.list(out)
+                .filter(f -> f.toString().endsWith(".wwj"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(JobFile.read(made).photo().orElseThrow().name())
+                .isEqualTo(photo.getFileName().toString());
         assertThat(Files.list(out)).as("and the job before").hasSize(5);
         assertThat(Optional.of(JobFile.read(made).customer())).contains("Anouk");
     }

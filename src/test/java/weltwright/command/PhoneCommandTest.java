@@ -13,7 +13,9 @@ import weltwright.ground.PhoneLens;
 import weltwright.job.JobFile;
 import weltwright.job.PhoneShelf;
 
-/** Phones on the command line; the scene was rendered through a lens of 35.5 mm in 35 mm terms, as its Exif data say. */
+/**
+ * Phones on the command line; the scene was rendered through a lens of 35.5 mm in 35 mm terms, as its Exif data say.
+ */
 class PhoneCommandTest {
     private static final Path SCENES = Path.of("src/test/resources/scenes");
     private static final Path SHEET = SCENES.resolve("skinner-sheet-a4.jpg");
@@ -32,33 +34,41 @@ class PhoneCommandTest {
     @Test
     void usesThePhoneThatIsNamedAndSaysHowSureItIs() {
         shelf.put(lens("Trial phone", 35.5));
-        String out = Run.with(shelf, "look", SHEET, "--phone", "trial phone").succeeds().out();
+        String out = Run.with(shelf, "look", SHEET, "--phone", "trial phone")
+                .succeeds()
+                .out();
         assertThat(out).contains("from 6 photos of the sheet taken with \"Trial phone\"");
         assertThat(out).containsPattern("Focal length 35\\.[456] mm in 35 mm terms, to 0\\.\\d %");
-        assertThat(Run.with(shelf, "look", SHEET, "--phone", "none").succeeds().out()).doesNotContain("Trial phone");
+        assertThat(Run.with(shelf, "look", SHEET, "--phone", "none").succeeds().out())
+                .doesNotContain("Trial phone");
     }
 
     @Test
     void saysWhereThePhoneIsNotTheOneThatTookIt() {
         shelf.put(lens("Other phone", 26));
-        assertThat(Run.with(shelf, "look", SHEET, "--phone", "Other phone").succeeds().out())
-                .contains("what was measured of \"Other phone\" says 26.0 mm, but the ground looks as seen through 35.");
+        assertThat(Run.with(shelf, "look", SHEET, "--phone", "Other phone")
+                        .succeeds()
+                        .out())
+                .contains(
+                        "what was measured of \"Other phone\" says 26.0 mm, but the ground looks as seen through 35.");
     }
 
     @Test
     void theJobKeepsThePhone() {
         PhoneLens lens = lens("Trial phone", 35.5);
         shelf.put(lens);
-        Run.with(shelf, "make", SHEET, "--phone", "Trial phone", "-o", folder.resolve("made")).succeeds();
-        assertThat(JobFile.read(folder.resolve("made/skinner-sheet-a4.wwj")).settings().phone())
+        Run.with(shelf, "make", SHEET, "--phone", "Trial phone", "-o", folder.resolve("made"))
+                .succeeds();
+        assertThat(JobFile.read(folder.resolve("made/skinner-sheet-a4.wwj"))
+                        .settings()
+                        .phone())
                 .contains(lens);
     }
 
     @Test
     void refusesWhatTellsNoLens() throws IOException {
         Run.with(shelf, "phone", SHEET, SHEET).fails(Commands.MISUSE, "PHOTO");
-        Run.with(shelf, "phone", SHEET, OTHER_SHEET, SHEET)
-                .fails(Commands.TROUBLE, "another camera, lens or zoom");
+        Run.with(shelf, "phone", SHEET, OTHER_SHEET, SHEET).fails(Commands.TROUBLE, "another camera, lens or zoom");
         Run.with(shelf, "phone", SHEET, SHEET, SHEET).fails(Commands.TROUBLE, "name of your own");
         Run.with(shelf, "look", SHEET, "--phone", "none such").fails(Commands.TROUBLE, "none such");
         assertThat(shelf.all()).isEmpty();

@@ -32,11 +32,14 @@ class SamplesTest {
         assertThat(Files.list(folder))
                 .containsExactlyInAnyOrder(
                         file,
-                        folder.resolve(sample + "-pattern.pdf"), folder.resolve(sample + "-pattern.svg"),
+                        folder.resolve(sample + "-pattern.pdf"),
+                        folder.resolve(sample + "-pattern.svg"),
                         folder.resolve(sample + "-pattern.dxf"));
         Job job = JobFile.read(file);
         assertThat(job.customer()).isEqualTo(customer);
-        assertThat(job.spec()).extracting(SheathSpec::kind, spec -> spec.carry().hand()).containsExactly(kind, hand);
+        assertThat(job.spec())
+                .extracting(SheathSpec::kind, spec -> spec.carry().hand())
+                .containsExactly(kind, hand);
         assertThat(job.silhouette().orElseThrow().overallLengthMm()).isCloseTo(overallMm, within(0.4));
         assertThat(job.silhouette().orElseThrow().bladeLengthMm()).isCloseTo(bladeMm, within(2.0)); // heel is proposed
         assertThat(job.pattern().seams()).isNotEmpty();

@@ -54,7 +54,9 @@ class TraceCommandTest {
         List<Point> ring = new ArrayList<>();
         knife.path("outline").forEach(p -> ring.add(point(p)));
         Polyline outline = Polyline.closed(ring);
-        assertThat(outline.signedAreaMm2()).as("counter-clockwise, seen from above").isPositive();
+        assertThat(outline.signedAreaMm2())
+                .as("counter-clockwise, seen from above")
+                .isPositive();
         assertThat(ring.get(0)).isNotEqualTo(ring.get(ring.size() - 1));
         double[] stations = outline.stationsMm();
         for (int i = 1; i < stations.length; i++) {
@@ -62,11 +64,15 @@ class TraceCommandTest {
         }
         for (String name : List.of("tip", "heel", "spine_start", "butt")) {
             Point at = point(landmarks.path(name));
-            assertThat(ring.stream().mapToDouble(at::distance).min().orElseThrow()).as(name).isLessThan(0.3);
+            assertThat(ring.stream().mapToDouble(at::distance).min().orElseThrow())
+                    .as(name)
+                    .isLessThan(0.3);
         }
     }
 
-    /** The sample lies with its spine on the left, as above. Told otherwise, the same outline is taken the other way. */
+    /**
+     * The sample lies with its spine on the left, as above. Told otherwise, the same outline is taken the other way.
+     */
     @Test
     void takesTheOtherSideForTheEdgeWhereToldTo() throws IOException {
         String[] otherSide = {KNIFE[0], KNIFE[1], KNIFE[2], KNIFE[3], "--other-side"};

@@ -57,8 +57,7 @@ class CutPlanTest {
                 pattern.sheathed());
         CutPlan plan = CutPlan.of(thin, CutterBed.USUAL, CutSamples.heading(""));
         assertThat(plan.sheets()).hasSize(2);
-        assertThat(plan.sheets().get(1).pieces()).extracting(CutPiece::id).containsExactly(
-                "welt-1", "welt-2");
+        assertThat(plan.sheets().get(1).pieces()).extracting(CutPiece::id).containsExactly("welt-1", "welt-2");
         assertThat(plan.sheets().get(1).notes())
                 .anyMatch(note -> ((Words) note.shape()).text().equals("Bed 2 of 2: 2.0 mm leather, grain side up"));
         assertThat(plan.sheets().get(0).pieces()).extracting(CutPiece::id).contains(CutPlan.SQUARE_ID);
@@ -66,8 +65,7 @@ class CutPlanTest {
 
     /** On a bed too small for all of them at once there are several. */
     @Property(tries = 40)
-    void piecesKeepApartAndOnTheirBed(
-            @ForAll("specs") SheathSpec spec, @ForAll boolean small, @ForAll LeatherSide up) {
+    void piecesKeepApartAndOnTheirBed(@ForAll("specs") SheathSpec spec, @ForAll boolean small, @ForAll LeatherSide up) {
         Pattern pattern;
         try {
             pattern = PatternMaker.make(TestKnives.dropPoint(), spec);
@@ -78,20 +76,23 @@ class CutPlanTest {
         CutterBed bed = small ? new CutterBed(300, 210, up) : new CutterBed(600, 400, up);
         CutPlan plan = CutPlan.of(pattern, bed, CutSamples.heading("heading"));
         assertThat(plan.pieces().map(CutPiece::id)).doesNotHaveDuplicates();
-        assertThat(plan.pieces()).hasSize(
-                1 + pattern.pieces().stream().mapToInt(Piece::count).sum());
+        assertThat(plan.pieces())
+                .hasSize(1 + pattern.pieces().stream().mapToInt(Piece::count).sum());
         for (CutSheet sheet : plan.sheets()) {
             Envelope room = new Envelope(sheet.leftMm(), sheet.leftMm() + sheet.widthMm(), 0, sheet.heightMm());
             room.expandBy(-GAP_MM + 0.01);
             List<Geometry> cuts = new ArrayList<>();
             for (CutPiece piece : sheet.pieces()) {
                 Polygon cut = cut(piece);
-                assertThat(room.contains(cut.getEnvelopeInternal())).as(piece.id()).isTrue();
+                assertThat(room.contains(cut.getEnvelopeInternal()))
+                        .as(piece.id())
+                        .isTrue();
                 for (Geometry other : cuts) {
                     assertThat(cut.distance(other)).as(piece.id()).isGreaterThan(GAP_MM - 0.01);
                 }
                 cuts.add(cut);
-                assertThat(Math.signum(((Chain) piece.elements().get(0).shape()).line().signedAreaMm2()))
+                assertThat(Math.signum(
+                                ((Chain) piece.elements().get(0).shape()).line().signedAreaMm2()))
                         .as("mirrored where the flesh side is up")
                         .isEqualTo(up == LeatherSide.GRAIN || piece.id().equals(CutPlan.SQUARE_ID) ? 1 : -1);
             }
@@ -130,12 +131,17 @@ class CutPlanTest {
     private static Geometry box(Words words) {
         Font font = new Font(Font.SANS_SERIF, Font.PLAIN, 100);
         Rectangle2D box = font.getStringBounds(words.text(), new FontRenderContext(null, true, true));
-        double capital = font.createGlyphVector(new FontRenderContext(null, true, true), "H").getVisualBounds().getHeight();
+        double capital = font.createGlyphVector(new FontRenderContext(null, true, true), "H")
+                .getVisualBounds()
+                .getHeight();
         double scale = words.capitalMm() / capital;
         Point from = words.from();
-        return new GeometryFactory().toGeometry(new Envelope(
-                from.x(), from.x() + scale * box.getWidth(), from.y() - 0.3 * words.capitalMm(),
-                from.y() + words.capitalMm()));
+        return new GeometryFactory()
+                .toGeometry(new Envelope(
+                        from.x(),
+                        from.x() + scale * box.getWidth(),
+                        from.y() - 0.3 * words.capitalMm(),
+                        from.y() + words.capitalMm()));
     }
 
     /** What shows once the sheath is made bears no line: on the grain side there is only what other leather covers. */
@@ -145,14 +151,17 @@ class CutPlanTest {
             int covered = 0;
             for (Piece piece : pattern.pieces()) {
                 List<Geometry> places = piece.marks().stream()
-                        .filter(mark -> mark.kind() == Mark.Kind.PLACE && mark.line().points().size() > 2)
-                        .map(mark -> (Geometry) Polyline.closed(mark.line().points()).polygon())
+                        .filter(mark -> mark.kind() == Mark.Kind.PLACE
+                                && mark.line().points().size() > 2)
+                        .map(mark ->
+                                (Geometry) Polyline.closed(mark.line().points()).polygon())
                         .toList();
                 for (CutElement element : PieceElements.of(piece, LeatherSide.GRAIN)) {
                     if (element.layer() == CutLayer.MARK_GRAIN) {
                         Geometry line = ((Chain) element.shape()).line().lineString();
-                        assertThat(places).anyMatch(place -> place.contains(line)
-                                && place.getBoundary().distance(line) > 1.4);
+                        assertThat(places)
+                                .anyMatch(place -> place.contains(line)
+                                        && place.getBoundary().distance(line) > 1.4);
                         covered++;
                     }
                 }
@@ -182,7 +191,9 @@ class CutPlanTest {
                 for (CutElement element : piece.elements()) {
                     if (element.label().equals("least stretch")) {
                         List<Point> points = ((Chain) element.shape()).line().points();
-                        Point arrow = points.get(points.size() - 1).minus(points.get(0)).unit();
+                        Point arrow = points.get(points.size() - 1)
+                                .minus(points.get(0))
+                                .unit();
                         double along = bed.widthMm() > bed.heightMm() ? arrow.x() : arrow.y();
                         assertThat(Math.abs(along)).isCloseTo(1, within(1e-9));
                         arrows++;
@@ -196,7 +207,8 @@ class CutPlanTest {
     /** Never refused, since the printed pattern and the job are as good as ever: but said. */
     @Test
     void aPieceLargerThanTheBedIsSaid() {
-        CutPlan plan = CutPlan.of(CutSamples.folded(), new CutterBed(120, 100, LeatherSide.GRAIN), CutSamples.heading(""));
+        CutPlan plan =
+                CutPlan.of(CutSamples.folded(), new CutterBed(120, 100, LeatherSide.GRAIN), CutSamples.heading(""));
         assertThat(plan.advice()).anyMatch(line -> line.startsWith("The body is larger than the cutter's bed"));
         assertThat(plan.pieces().map(CutPiece::id)).contains("body", CutPlan.SQUARE_ID);
     }
@@ -212,13 +224,16 @@ class CutPlanTest {
                 Polyline.closed(List.of(new Point(0, 0), new Point(180, 0), new Point(180, 60), new Point(0, 60))),
                 List.of(),
                 List.of(new Mark(
-                        Polyline.open(List.of(new Point(20, 10), new Point(20, 50))), Mark.Kind.GRAIN, "least stretch")));
+                        Polyline.open(List.of(new Point(20, 10), new Point(20, 50))),
+                        Mark.Kind.GRAIN,
+                        "least stretch")));
         Pattern pattern = new Pattern(
                 List.of(wide), List.of(), List.of(), sample.drawCheck(), List.of(), List.of(), sample.sheathed());
         CutPlan plan = CutPlan.of(pattern, new CutterBed(250, 100, LeatherSide.GRAIN), CutSamples.heading(""));
-        assertThat(plan.advice()).containsExactly(
-                "The flap finds room on the cutter's bed only across the direction of least stretch.");
-        assertThat(CutPlan.of(pattern, CutterBed.USUAL, CutSamples.heading("")).advice()).isEmpty();
+        assertThat(plan.advice())
+                .containsExactly("The flap finds room on the cutter's bed only across the direction of least stretch.");
+        assertThat(CutPlan.of(pattern, CutterBed.USUAL, CutSamples.heading("")).advice())
+                .isEmpty();
     }
 
     @Test
@@ -235,7 +250,9 @@ class CutPlanTest {
             Polygon cut = cut(piece);
             for (CutElement element : piece.elements()) {
                 if (element.shape() instanceof Circle circle) {
-                    assertThat(cut.contains(cut.getFactory().createPoint(circle.centre().coordinate()))).isTrue();
+                    assertThat(cut.contains(
+                                    cut.getFactory().createPoint(circle.centre().coordinate())))
+                            .isTrue();
                 }
             }
         }

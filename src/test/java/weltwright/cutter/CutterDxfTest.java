@@ -20,8 +20,8 @@ import weltwright.geometry.Point;
 import weltwright.sheath.Pattern;
 
 /**
- * The DXF read back twice: by a strict reader of our own after Autodesk's "DXF Reference", and by ezdxf, a reader that knows
- * nothing of this project, where Python has it (CI does).
+ * The DXF read back twice: by a strict reader of our own after Autodesk's "DXF Reference", and by ezdxf, a reader that
+ * knows nothing of this project, where Python has it (CI does).
  */
 class CutterDxfTest {
     private static final String HEADING = "Bräntholm · 100 %% 5°";
@@ -31,8 +31,11 @@ class CutterDxfTest {
 
     @Test
     void saysThatItIsOfRelease12AndInMillimetres() throws IOException {
-        DxfReader read = DxfReader.read(written(CutPlan.of(CutSamples.folded(), CutterBed.USUAL, CutSamples.heading(HEADING))));
-        assertThat(read.header()).containsEntry("$ACADVER", "AC1009").containsEntry("$INSUNITS", "4")
+        DxfReader read =
+                DxfReader.read(written(CutPlan.of(CutSamples.folded(), CutterBed.USUAL, CutSamples.heading(HEADING))));
+        assertThat(read.header())
+                .containsEntry("$ACADVER", "AC1009")
+                .containsEntry("$INSUNITS", "4")
                 .containsEntry("$DWGCODEPAGE", "ANSI_1252");
     }
 
@@ -50,8 +53,10 @@ class CutterDxfTest {
     void ezdxfReadsTheSameWithoutAFault(LeatherSide up) throws Exception {
         String python = pythonWithEzdxf();
         for (Pattern pattern : List.of(CutSamples.folded(), CutSamples.panels())) {
-            CutPlan plan = CutPlan.of(pattern, new CutterBed(300, 200, up), CutSamples.heading("Anouk's knife, Bräntholm"));
-            List<String> lines = run(python, "src/test/dxf/read.py", written(plan).toString());
+            CutPlan plan =
+                    CutPlan.of(pattern, new CutterBed(300, 200, up), CutSamples.heading("Anouk's knife, Bräntholm"));
+            List<String> lines =
+                    run(python, "src/test/dxf/read.py", written(plan).toString());
             assertThat(lines).contains("version AC1009", "units 4");
             assertThat(lines).noneMatch(line -> line.startsWith("error"));
             check(drawing(lines), pattern, plan);
@@ -97,14 +102,19 @@ class CutterDxfTest {
                         on.add(layer);
                     }
                 }
-                case "line" -> lines.add(new ReadDrawing.Line(
-                        layer,
-                        words[2].equals("closed"),
-                        Arrays.stream(words).skip(3).map(CutterDxfTest::point).toList()));
-                case "circle" -> circles.add(
-                        new ReadDrawing.Round(layer, point(words[2]), Double.parseDouble(words[3])));
-                case "text" -> texts.add(new ReadDrawing.Text(
-                        layer, point(words[2]), Double.parseDouble(words[3]), line.split(" ", 5)[4]));
+                case "line" ->
+                    lines.add(new ReadDrawing.Line(
+                            layer,
+                            words[2].equals("closed"),
+                            Arrays.stream(words)
+                                    .skip(3)
+                                    .map(CutterDxfTest::point)
+                                    .toList()));
+                case "circle" ->
+                    circles.add(new ReadDrawing.Round(layer, point(words[2]), Double.parseDouble(words[3])));
+                case "text" ->
+                    texts.add(new ReadDrawing.Text(
+                            layer, point(words[2]), Double.parseDouble(words[3]), line.split(" ", 5)[4]));
                 default -> assertThat(words[0]).isIn("version", "units");
             }
         }
@@ -119,7 +129,11 @@ class CutterDxfTest {
     private static String pythonWithEzdxf() throws Exception {
         for (String python : List.of("python3", "/usr/bin/python3")) {
             try {
-                if (new ProcessBuilder(python, "-c", "import ezdxf").redirectErrorStream(true).start().waitFor() == 0) {
+                if (new ProcessBuilder(python, "-c", "import ezdxf")
+                                .redirectErrorStream(true)
+                                .start()
+                                .waitFor()
+                        == 0) {
                     return python;
                 }
             } catch (IOException missing) {
@@ -133,7 +147,8 @@ class CutterDxfTest {
     private List<String> run(String... command) throws Exception {
         Path out = folder.resolve("read.txt");
         Path err = folder.resolve("read.err");
-        ProcessBuilder builder = new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+        ProcessBuilder builder =
+                new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
         builder.environment().put("PYTHONIOENCODING", "utf-8");
         assertThat(builder.start().waitFor()).as(Files.readString(err)).isZero();
         return Files.readAllLines(out, StandardCharsets.UTF_8);

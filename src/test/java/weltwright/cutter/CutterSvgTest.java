@@ -61,7 +61,9 @@ class CutterSvgTest {
                 assertThat(each.getAttribute("stroke-dasharray")).isEmpty();
             }
             if (each.hasAttribute("id")) {
-                assertThat(ids.add(each.getAttribute("id"))).as(each.getAttribute("id")).isTrue();
+                assertThat(ids.add(each.getAttribute("id")))
+                        .as(each.getAttribute("id"))
+                        .isTrue();
             }
         }
         assertThat(layers).containsExactly("text", "mark-flesh", "mark-grain", "punch", "cut");
@@ -79,9 +81,9 @@ class CutterSvgTest {
                 List.of());
         Pattern sample = CutSamples.folded();
         Pattern pattern = new Pattern(
-                List.of(piece), List.of(), List.of(), sample.drawCheck(), List.of(), List.of(),
-                sample.sheathed());
-        Element svg = svg(CutPlan.of(pattern, CutterBed.USUAL, CutSamples.heading("O'Hara & <Sons>\u0001 \uD83D\uDD2A ]]> <!-- no")));
+                List.of(piece), List.of(), List.of(), sample.drawCheck(), List.of(), List.of(), sample.sheathed());
+        Element svg = svg(CutPlan.of(
+                pattern, CutterBed.USUAL, CutSamples.heading("O'Hara & <Sons>\u0001 \uD83D\uDD2A ]]> <!-- no")));
         assertThat(svg.getTextContent())
                 .contains("O'Hara & <Sons> \uD83D\uDD2A ]]> <!-- no")
                 .contains("face <\"left\"> & back");
@@ -108,7 +110,8 @@ class CutterSvgTest {
             String layer = layer(each);
             switch (each.getTagName()) {
                 case "g" -> {
-                    if (each.getParentNode() == svg && !each.getAttribute("display").equals("none")) {
+                    if (each.getParentNode() == svg
+                            && !each.getAttribute("display").equals("none")) {
                         on.add(layer);
                     }
                 }
@@ -120,17 +123,19 @@ class CutterSvgTest {
                             d.endsWith("Z"),
                             Arrays.stream(d.replaceAll("[MZ]", "").split("L"))
                                     .map(pair -> pair.trim().split(" "))
-                                    .map(pair -> new Point(
-                                            Double.parseDouble(pair[0]), foot - Double.parseDouble(pair[1])))
+                                    .map(pair ->
+                                            new Point(Double.parseDouble(pair[0]), foot - Double.parseDouble(pair[1])))
                                     .toList()));
                 }
-                case "circle" -> circles.add(new ReadDrawing.Round(
-                        layer, new Point(number(each, "cx"), foot - number(each, "cy")), number(each, "r")));
-                case "text" -> texts.add(new ReadDrawing.Text(
-                        layer,
-                        new Point(number(each, "x"), foot - number(each, "y")),
-                        number(each, "font-size"),
-                        each.getTextContent()));
+                case "circle" ->
+                    circles.add(new ReadDrawing.Round(
+                            layer, new Point(number(each, "cx"), foot - number(each, "cy")), number(each, "r")));
+                case "text" ->
+                    texts.add(new ReadDrawing.Text(
+                            layer,
+                            new Point(number(each, "x"), foot - number(each, "y")),
+                            number(each, "font-size"),
+                            each.getTextContent()));
                 default -> assertThat(each.getTagName()).isIn("title", "desc");
             }
         }
@@ -139,7 +144,8 @@ class CutterSvgTest {
 
     private static String layer(Element of) {
         Element each = of;
-        while (each.getParentNode() instanceof Element above && !above.getTagName().equals("svg")) {
+        while (each.getParentNode() instanceof Element above
+                && !above.getTagName().equals("svg")) {
             each = above;
         }
         return each.getAttribute("id");

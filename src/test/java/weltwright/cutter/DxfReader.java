@@ -116,7 +116,9 @@ final class DxfReader {
             String type = values.get(i);
             Map<Integer, String> groups = new HashMap<>();
             for (i++; i < to && codes.get(i) != 0; i++) {
-                assertThat(groups.put(codes.get(i), values.get(i))).as("twice in " + type).isNull();
+                assertThat(groups.put(codes.get(i), values.get(i)))
+                        .as("twice in " + type)
+                        .isNull();
             }
             assertThat(groups.keySet()).as(type).isEqualTo(GROUPS.get(type));
             String layer = ReadDrawing.small(groups.get(8));
@@ -132,10 +134,11 @@ final class DxfReader {
                     lines.add(open);
                     open = null;
                 }
-                case "CIRCLE" -> circles.add(
-                        new ReadDrawing.Round(layer, point(groups), Double.parseDouble(groups.get(40))));
-                default -> texts.add(new ReadDrawing.Text(
-                        layer, point(groups), Double.parseDouble(groups.get(40)), plain(groups.get(1))));
+                case "CIRCLE" ->
+                    circles.add(new ReadDrawing.Round(layer, point(groups), Double.parseDouble(groups.get(40))));
+                default ->
+                    texts.add(new ReadDrawing.Text(
+                            layer, point(groups), Double.parseDouble(groups.get(40)), plain(groups.get(1))));
             }
         }
         assertThat(open).isNull();
@@ -148,12 +151,14 @@ final class DxfReader {
 
     private static String plain(String escaped) {
         return ESCAPED.matcher(escaped)
-                .replaceAll(match -> Matcher.quoteReplacement(
-                        String.valueOf((char) Integer.parseInt(match.group(1), 16))));
+                .replaceAll(
+                        match -> Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(match.group(1), 16))));
     }
 
     private int expect(int at, int code, String value) {
-        assertThat(is(at, code, value)).as(code + " " + value + ", but " + codes.get(at) + " " + values.get(at)).isTrue();
+        assertThat(is(at, code, value))
+                .as(code + " " + value + ", but " + codes.get(at) + " " + values.get(at))
+                .isTrue();
         return at + 1;
     }
 

@@ -28,15 +28,20 @@ record ReadDrawing(Set<String> layersOn, List<Line> lines, List<Round> circles, 
     record Text(String layer, Point from, double heightMm, String words) {}
 
     List<Line> cuts() {
-        return lines.stream().filter(line -> line.layer().equals(CutLayer.CUT.id())).toList();
+        return lines.stream()
+                .filter(line -> line.layer().equals(CutLayer.CUT.id()))
+                .toList();
     }
 
-    /** Every piece is cut as often as the pattern says, in its true shape, with all of its holes, and nothing else is. */
+    /**
+     * Every piece is cut as often as the pattern says, in its true shape, with all of its holes, and nothing else is.
+     */
     void holdsAllPiecesOf(Pattern pattern, LeatherSide up) {
         List<Line> left = new ArrayList<>(cuts());
         int holes = 0;
         for (Piece piece : pattern.pieces()) {
-            List<Line> found = left.stream().filter(line -> isCutOf(line, piece, up)).toList();
+            List<Line> found =
+                    left.stream().filter(line -> isCutOf(line, piece, up)).toList();
             assertThat(found).as(piece.name()).hasSizeGreaterThanOrEqualTo(piece.count());
             for (Line cut : found.subList(0, piece.count())) {
                 left.remove(cut);
@@ -44,7 +49,10 @@ record ReadDrawing(Set<String> layersOn, List<Line> lines, List<Round> circles, 
                 hasHoles(cut, piece, up);
             }
         }
-        assertThat(left).as("the check square, and nothing else").singleElement().satisfies(ReadDrawing::isTrueSquare);
+        assertThat(left)
+                .as("the check square, and nothing else")
+                .singleElement()
+                .satisfies(ReadDrawing::isTrueSquare);
         assertThat(circles).hasSize(holes).allMatch(circle -> circle.layer().equals(CutLayer.PUNCH.id()));
     }
 
@@ -84,12 +92,16 @@ record ReadDrawing(Set<String> layersOn, List<Line> lines, List<Round> circles, 
         }
     }
 
-    /** The rigid motion, after mirroring where the flesh side is up, that takes two far points of a piece to their images. */
+    /**
+     * The rigid motion, after mirroring where the flesh side is up, that takes two far points of a piece to their
+     * images.
+     */
     private record Motion(boolean mirrored, Point from, Point to, double cos, double sin) {
         static Motion of(Piece piece, Line line, LeatherSide up) {
             boolean mirrored = up == LeatherSide.FLESH;
-            List<Point> points =
-                    piece.outline().points().stream().map(p -> mirrored ? new Point(-p.x(), p.y()) : p).toList();
+            List<Point> points = piece.outline().points().stream()
+                    .map(p -> mirrored ? new Point(-p.x(), p.y()) : p)
+                    .toList();
             int far = 0;
             for (int i = 1; i < points.size(); i++) {
                 far = points.get(0).distance(points.get(i)) > points.get(0).distance(points.get(far)) ? i : far;
@@ -126,7 +138,8 @@ record ReadDrawing(Set<String> layersOn, List<Line> lines, List<Round> circles, 
     }
 
     private static boolean same(Polyline ours, Line theirs) {
-        if (ours.closed() != theirs.closed() || ours.points().size() != theirs.points().size()) {
+        if (ours.closed() != theirs.closed()
+                || ours.points().size() != theirs.points().size()) {
             return false;
         }
         for (int i = 0; i < ours.points().size(); i++) {

@@ -10,9 +10,9 @@ class BendTest {
     private static final double HANDBOOK_K = 0.0078 * 180 / Math.PI;
 
     /**
-     * FAA-H-8083-31, Aviation Maintenance Technician Handbook, Airframe, volume 1, "Bending a U-channel": sheet of 0.040 in,
-     * radius 0.16 in, set-back 0.2 in, legs 1.00 in and base 2.00 in over the mould lines, so flats of 0.8, 1.6 and 0.8 in.
-     * The total of 3.76 in is from memory.
+     * FAA-H-8083-31, Aviation Maintenance Technician Handbook, Airframe, volume 1, "Bending a U-channel": sheet of
+     * 0.040 in, radius 0.16 in, set-back 0.2 in, legs 1.00 in and base 2.00 in over the mould lines, so flats of 0.8,
+     * 1.6 and 0.8 in. The total of 3.76 in is from memory.
      */
     @Test
     void theHandbooksChannelComesOut() {

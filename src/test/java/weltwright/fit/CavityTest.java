@@ -61,7 +61,9 @@ class CavityTest {
         assertThat(check.stitchesAreSafe()).isFalse();
     }
 
-    /** The knife is drawn in steps, as an animation would; at every step all of it that is inside stays in the cavity. */
+    /**
+     * The knife is drawn in steps, as an animation would; at every step all of it that is inside stays in the cavity.
+     */
     @Property(tries = 40)
     void theKnifeStaysInTheCavityAllTheWayOut(@ForAll("knives") Knife knife) {
         Cavity cavity = new Cavity(knife, 0, 0.8);

@@ -20,7 +20,9 @@ import weltwright.knife.TestKnives;
 
 class DrawPathTest {
 
-    /** Both ways of asking where a point is must agree: by the motion of the whole knife, and by the station it passes. */
+    /**
+     * Both ways of asking where a point is must agree: by the motion of the whole knife, and by the station it passes.
+     */
     @Property(tries = 200)
     void aPointPassesWhereTheMotionTakesIt(
             @ForAll @DoubleRange(min = -0.3, max = 0.3) double turn,
@@ -29,8 +31,8 @@ class DrawPathTest {
             @ForAll @DoubleRange(min = -15, max = 15) double y,
             @ForAll @DoubleRange(min = 0, max = 60) double drawn) {
         double radius = 150 / (Math.abs(bend) < 0.1 ? 0.1 : bend);
-        List<DrawPath> paths = List.of(
-                new DrawPath.Straight(turn), new DrawPath.Circular(new Point(5, radius), Math.abs(radius)));
+        List<DrawPath> paths =
+                List.of(new DrawPath.Straight(turn), new DrawPath.Circular(new Point(5, radius), Math.abs(radius)));
 
         for (DrawPath path : paths) {
             Point before = new Point(x, y);
@@ -41,7 +43,9 @@ class DrawPathTest {
         }
     }
 
-    /** A blade that is a straight bar laid aslant draws along itself, with no more slack than its own slant at the tip. */
+    /**
+     * A blade that is a straight bar laid aslant draws along itself, with no more slack than its own slant at the tip.
+     */
     @Test
     void aSlantedBarIsDrawnAlongItself() {
         double slope = Math.tan(Math.toRadians(8));
@@ -52,7 +56,9 @@ class DrawPathTest {
         assertThat(((DrawPath.Straight) path).towardsSpineRad()).isCloseTo(Math.toRadians(-8), within(0.01));
     }
 
-    /** A blade bent to a circle draws round that circle's centre, and its throat is then hardly wider than the blade. */
+    /**
+     * A blade bent to a circle draws round that circle's centre, and its throat is then hardly wider than the blade.
+     */
     @Test
     void aBladeBentToACircleIsDrawnRoundItsCentre() {
         double radius = 260;
@@ -87,7 +93,10 @@ class DrawPathTest {
         nodes.add(new Node(new Point(-100, 10), true));
         return new Knife(
                 new Outline(nodes),
-                new Landmarks(tip, new Point(0, middle.applyAsDouble(0) - 10), new Point(0, middle.applyAsDouble(0) + 10),
+                new Landmarks(
+                        tip,
+                        new Point(0, middle.applyAsDouble(0) - 10),
+                        new Point(0, middle.applyAsDouble(0) + 10),
                         new Point(-100, 0)),
                 3,
                 16,

@@ -37,27 +37,33 @@ class GripTest {
     /** The handle's width at its front is 20.6 mm, what passes it 20.6; farther back it narrows by 1.5 mm on 30. */
     @Test
     void aHandleThatNarrowsBehindItsFrontIsGrippedAndOneThatIsStraightRubs() {
-        Grip waist = new Cavity(knife(-10.6, 3, 1.5), -30, EASE_MM).check(List.of(), 2).grip();
+        Grip waist = new Cavity(knife(-10.6, 3, 1.5), -30, EASE_MM)
+                .check(List.of(), 2)
+                .grip();
         assertThat(waist.hold()).isEqualTo(Grip.Hold.FORM);
         assertThat(waist.handleMm()).isCloseTo(30, within(1.1));
         assertThat(waist.gripMm()).isCloseTo(30, within(1.1));
-        assertThat(waist.pushedOpenMm()).isBetween(0.9, 1.5); // a slab's sides turn with it: less than its width's change
+        assertThat(waist.pushedOpenMm())
+                .isBetween(0.9, 1.5); // a slab's sides turn with it: less than its width's change
 
-        Grip straight = new Cavity(knife(-10.6, 3, 0), -30, EASE_MM).check(List.of(), 2).grip();
+        Grip straight =
+                new Cavity(knife(-10.6, 3, 0), -30, EASE_MM).check(List.of(), 2).grip();
         assertThat(straight.hold()).isEqualTo(Grip.Hold.FRICTION);
         assertThat(straight.pushedOpenMm()).isZero();
     }
 
     @Test
     void aHandleMuchNarrowerThanItsFrontIsNotHeld() {
-        Grip grip = new Cavity(knife(-10.6, 3, 12), -30, EASE_MM).check(List.of(), 0.5).grip();
+        Grip grip = new Cavity(knife(-10.6, 3, 12), -30, EASE_MM)
+                .check(List.of(), 0.5)
+                .grip();
         assertThat(grip.throatMm()).isGreaterThan(5);
         assertThat(grip.hold()).isEqualTo(Grip.Hold.NONE);
     }
 
     /**
-     * A blade that is 20.6 mm wide but for its first 14 mm, where its edge is at {@code heelY}, and a handle that is as wide
-     * at its front and narrower by {@code waistMm} 30 mm behind it.
+     * A blade that is 20.6 mm wide but for its first 14 mm, where its edge is at {@code heelY}, and a handle that is as
+     * wide at its front and narrower by {@code waistMm} 30 mm behind it.
      */
     private static Knife knife(double heelY, double thicknessMm, double waistMm) {
         Outline outline = Outline.polygon(List.of(
@@ -70,8 +76,8 @@ class GripTest {
                 new Point(100, -10.6),
                 new Point(120, 10),
                 new Point(-110, 10)));
-        Landmarks at = new Landmarks(
-                new Point(120, 10), new Point(0.001, heelY), new Point(0.001, 10), new Point(-110, 10));
+        Landmarks at =
+                new Landmarks(new Point(120, 10), new Point(0.001, heelY), new Point(0.001, 10), new Point(-110, 10));
         return new Knife(outline, at, thicknessMm, 18, Shaping.usual(Math.min(thicknessMm, 0.3)));
     }
 }

@@ -20,8 +20,7 @@ class HullTest {
         Hull hull = Hull.of(List.of(
                 new Point(0, 0), new Point(4, 0), new Point(2, 0), new Point(4, 3), new Point(0, 3), new Point(1, 1)));
 
-        assertThat(hull.corners())
-                .containsExactly(new Point(0, 0), new Point(4, 0), new Point(4, 3), new Point(0, 3));
+        assertThat(hull.corners()).containsExactly(new Point(0, 0), new Point(4, 0), new Point(4, 3), new Point(0, 3));
         assertThat(hull.perimeterMm()).isEqualTo(14);
     }
 

@@ -14,8 +14,8 @@ import weltwright.knife.Landmarks;
 import weltwright.knife.Shaping;
 
 /**
- * Leather closed round a knife's own sections, as fine as the program has them, against closed forms. Ease and K · thickness
- * together lie a distance d outside the section, and so add 2πd (Steiner's formula).
+ * Leather closed round a knife's own sections, as fine as the program has them, against closed forms. Ease and K ·
+ * thickness together lie a distance d outside the section, and so add 2πd (Steiner's formula).
  */
 class SectionFitTest {
     private static final double EASE = 0.8;
@@ -31,12 +31,13 @@ class SectionFitTest {
     @ParameterizedTest
     @CsvSource({"16", "20", "25"})
     void aCircle(double diameterMm) {
-        assertThat(round(handle(diameterMm, diameterMm, 2), -50)).isCloseTo(Math.PI * diameterMm + AROUND, within(AGREES));
+        assertThat(round(handle(diameterMm, diameterMm, 2), -50))
+                .isCloseTo(Math.PI * diameterMm + AROUND, within(AGREES));
     }
 
     /**
-     * Ramanujan's second approximation of the perimeter of an ellipse: π (a + b) (1 + 3h / (10 + √(4 - 3h))), h = ((a - b) /
-     * (a + b))². Modular equations and approximations to π, Quarterly Journal of Mathematics 45, 1914.
+     * Ramanujan's second approximation of the perimeter of an ellipse: π (a + b) (1 + 3h / (10 + √(4 - 3h))), h = ((a -
+     * b) / (a + b))². Modular equations and approximations to π, Quarterly Journal of Mathematics 45, 1914.
      */
     @ParameterizedTest
     @CsvSource({"24, 18", "30, 20", "28, 10", "36, 12"})
@@ -85,8 +86,8 @@ class SectionFitTest {
     }
 
     /**
-     * Half a body round a circle that the fold lies against, the stitch on a welt as thick as the circle: straight on from the
-     * stitch to the top, and a quarter of the circle that runs d outside of it.
+     * Half a body round a circle that the fold lies against, the stitch on a welt as thick as the circle: straight on
+     * from the stitch to the top, and a quarter of the circle that runs d outside of it.
      */
     @Test
     void aFoldRoundACircle() {
@@ -97,8 +98,8 @@ class SectionFitTest {
 
     /**
      * A panel over a circle, from stitches level with its middle: tangents from the two pins to the circle that runs d
-     * outside of it, and the arc between them. With the pins NEUTRAL above the middle and 20 mm to either side, each tangent
-     * rises at atan(-1.5/20) + asin(r/√(20² + 1.5²)).
+     * outside of it, and the arc between them. With the pins NEUTRAL above the middle and 20 mm to either side, each
+     * tangent rises at atan(-1.5/20) + asin(r/√(20² + 1.5²)).
      */
     @Test
     void aPanelOverACircle() {
@@ -121,8 +122,8 @@ class SectionFitTest {
     /** From butt to tip as wide as said. */
     private static Knife box(double widthMm, double spineMm, double handleMm, Shaping shaping) {
         double half = widthMm / 2;
-        Outline box = Outline.polygon(List.of(
-                new Point(-100, -half), new Point(100, -half), new Point(100, half), new Point(-100, half)));
+        Outline box = Outline.polygon(
+                List.of(new Point(-100, -half), new Point(100, -half), new Point(100, half), new Point(-100, half)));
         Landmarks at =
                 new Landmarks(new Point(100, half), new Point(0, -half), new Point(0, half), new Point(-100, -half));
         return new Knife(box, at, spineMm, handleMm, shaping);

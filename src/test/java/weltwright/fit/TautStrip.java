@@ -4,14 +4,17 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * A strip of leather as a mechanic would model it, to check {@link Wrap} by: its neutral fibre is a chain of small links
- * under tension, kept at least the neutral distance from every solid point under it, both ends clamped flat. The chain is
- * pulled tight by relaxation. It shares nothing with the code it checks: no hull, no turning angle.
+ * A strip of leather as a mechanic would model it, to check {@link Wrap} by: its neutral fibre is a chain of small
+ * links under tension, kept at least the neutral distance from every solid point under it, both ends clamped flat. The
+ * chain is pulled tight by relaxation. It shares nothing with the code it checks: no hull, no turning angle.
  */
 public final class TautStrip {
     private static final int SWEEPS = 15_000;
 
-    /** Successive over-relaxation, near its best for so many links (Young 1954): the factor, and when nothing moves any more. */
+    /**
+     * Successive over-relaxation, near its best for so many links (Young 1954): the factor, and when nothing moves any
+     * more.
+     */
     private static final double OVER_RELAXATION = 1.97;
 
     private static final double STILL_MM = 1e-8;
@@ -27,7 +30,8 @@ public final class TautStrip {
      * @param clearance the least distance of the fibre from each of them
      */
     public static double lengthMm(Point from, Point to, List<Point> solid, double clearance) {
-        return lengthMm(from, to, solid.stream().map(p -> new Disc(p, clearance)).toList());
+        return lengthMm(
+                from, to, solid.stream().map(p -> new Disc(p, clearance)).toList());
     }
 
     /** A solid point, and the least distance of the fibre from it. */

@@ -27,7 +27,10 @@ class WrapTest {
         assertThat(wrap.flatMm()).isCloseTo(30 + 3 + NEUTRAL * Math.PI / 2, within(1e-9));
     }
 
-    /** A round bar that lies against the fold: the face of the welt runs on to the top of it, then a quarter of its girth. */
+    /**
+     * A round bar that lies against the fold: the face of the welt runs on to the top of it, then a quarter of its
+     * girth.
+     */
     @Test
     void foldsRoundABar() {
         Wrap wrap = Wrap.folded(
@@ -37,10 +40,10 @@ class WrapTest {
     }
 
     /**
-     * A wedge with its point at the stitch. The stitch pins the fibre 1.5 mm above the wedge's point, so it runs 24 mm, as
-     * long as the wedge is wide, to where it touches a circle of 1.5 mm about the spine's corner: both are as far from that
-     * corner's level as the other. There it has risen at twice the angle of 1.5 in 24; it turns down, and half the back is
-     * left.
+     * A wedge with its point at the stitch. The stitch pins the fibre 1.5 mm above the wedge's point, so it runs 24 mm,
+     * as long as the wedge is wide, to where it touches a circle of 1.5 mm about the spine's corner: both are as far
+     * from that corner's level as the other. There it has risen at twice the angle of 1.5 in 24; it turns down, and
+     * half the back is left.
      */
     @Test
     void foldsRoundAWedge() {
@@ -60,8 +63,8 @@ class WrapTest {
     }
 
     /**
-     * A blade as high as the welt, as its sections come out: each top as high as the other but for the last bit. It is grazed,
-     * and nothing is added, for the shortest way between two points is straight.
+     * A blade as high as the welt, as its sections come out: each top as high as the other but for the last bit. It is
+     * grazed, and nothing is added, for the shortest way between two points is straight.
      */
     @Property
     void aPanelOverABladeAsThickAsTheWeltIsFlat(
@@ -80,7 +83,10 @@ class WrapTest {
         assertThat(wrap.growthOnSpineSideMm(0)).isCloseTo(0, within(1e-9));
     }
 
-    /** A strip that is to be 30 mm long once it has drawn together by a tenth is cut 30 / 0.9 mm long, whatever it touches. */
+    /**
+     * A strip that is to be 30 mm long once it has drawn together by a tenth is cut 30 / 0.9 mm long, whatever it
+     * touches.
+     */
     @ParameterizedTest
     @ValueSource(doubles = {2, 3 - 1e-9, 3 + 1e-9})
     void whatWetLeatherDrawsTogetherIsAddedOnBothSidesAlike(double halfBlade) {
@@ -90,9 +96,9 @@ class WrapTest {
     }
 
     /**
-     * Over a slab that stands 3.5 mm higher than the welt, 2 mm from each stitch. From the pin, 1.5 mm above the welt, its
-     * corner is 2 mm up and 2 mm on; so the fibre runs √(8 - 1.5²) to the circle of 1.5 mm about it, and turns level from 45°
-     * and the angle whose sine is 1.5 in √8.
+     * Over a slab that stands 3.5 mm higher than the welt, 2 mm from each stitch. From the pin, 1.5 mm above the welt,
+     * its corner is 2 mm up and 2 mm on; so the fibre runs √(8 - 1.5²) to the circle of 1.5 mm about it, and turns
+     * level from 45° and the angle whose sine is 1.5 in √8.
      */
     @Test
     void aPanelSharesItsBulge() {
@@ -118,30 +124,31 @@ class WrapTest {
         List<Point> handle = new SuperEllipse(12, 9, 2.5).points(new Point(0, 0), 2000);
         Wrap wrap = Wrap.panel(new Point(-19, 3), new Point(19, 3), Hull.of(handle), NEUTRAL);
 
-        double strip = TautStrip.lengthMm(
-                new Point(-19, 3 + NEUTRAL), new Point(19, 3 + NEUTRAL), handle, NEUTRAL);
+        double strip = TautStrip.lengthMm(new Point(-19, 3 + NEUTRAL), new Point(19, 3 + NEUTRAL), handle, NEUTRAL);
 
         assertThat(wrap.flatMm()).isCloseTo(strip, within(0.05));
     }
 
     /**
-     * The same round a fold. The strip is laid over the half of the section that faces up, and over the round of the fold
-     * itself as far as it faces up; from there to the middle of the fold it goes round the spine's corner.
+     * The same round a fold. The strip is laid over the half of the section that faces up, and over the round of the
+     * fold itself as far as it faces up; from there to the middle of the fold it goes round the spine's corner.
      */
     @Test
     void aFoldRoundABladeIsAsLongAsAStripPulledTight() {
         double spine = 1.75;
-        List<Point> blade = new ArrayList<>(
-                Polyline.open(List.of(new Point(-14, 0.2), new Point(12, spine))).resampled(0.02).points());
-        blade.addAll(
-                Polyline.open(List.of(new Point(-23, 3), new Point(-15, 3))).resampled(0.02).points());
-        Hull section = Hull.of(List.of(
-                new Point(-14, -0.2), new Point(12, -spine), new Point(12, spine), new Point(-14, 0.2)));
+        List<Point> blade = new ArrayList<>(Polyline.open(List.of(new Point(-14, 0.2), new Point(12, spine)))
+                .resampled(0.02)
+                .points());
+        blade.addAll(Polyline.open(List.of(new Point(-23, 3), new Point(-15, 3)))
+                .resampled(0.02)
+                .points());
+        Hull section = Hull.of(
+                List.of(new Point(-14, -0.2), new Point(12, -spine), new Point(12, spine), new Point(-14, 0.2)));
         Wrap wrap = Wrap.folded(new Point(-19, 3), 12, section, NEUTRAL);
 
-        // The fibre passes right over the spine's corner and goes on as a quarter circle about it, then down half the spine.
-        double strip = TautStrip.lengthMm(
-                        new Point(-19, 3 + NEUTRAL), new Point(12, spine + NEUTRAL), blade, NEUTRAL)
+        // The fibre passes right over the spine's corner and goes on as a quarter circle about it, then down half the
+        // spine.
+        double strip = TautStrip.lengthMm(new Point(-19, 3 + NEUTRAL), new Point(12, spine + NEUTRAL), blade, NEUTRAL)
                 + Math.PI / 2 * NEUTRAL
                 + spine;
 

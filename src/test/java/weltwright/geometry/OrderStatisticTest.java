@@ -44,7 +44,11 @@ class OrderStatisticTest {
     /** Of a hundred values 95 keep within the 95th, of twenty the 19th. */
     @Test
     void isTheNinetyFifthOfAHundred() {
-        assertThat(OrderStatistic.quantile(IntStream.rangeClosed(1, 100).asDoubleStream().toArray(), 0.95)).isEqualTo(95);
-        assertThat(OrderStatistic.quantile(IntStream.rangeClosed(1, 20).asDoubleStream().toArray(), 0.95)).isEqualTo(19);
+        assertThat(OrderStatistic.quantile(
+                        IntStream.rangeClosed(1, 100).asDoubleStream().toArray(), 0.95))
+                .isEqualTo(95);
+        assertThat(OrderStatistic.quantile(
+                        IntStream.rangeClosed(1, 20).asDoubleStream().toArray(), 0.95))
+                .isEqualTo(19);
     }
 }

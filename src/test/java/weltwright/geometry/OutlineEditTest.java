@@ -21,8 +21,8 @@ class OutlineEditTest {
     /** Sixteen nodes on a circle of radius 40, the first of them sharp. */
     private static final Outline CIRCLE = circle();
 
-    private static final Outline RECTANGLE = Outline.polygon(
-            List.of(new Point(0, 0), new Point(100, 0), new Point(100, 30), new Point(0, 30)));
+    private static final Outline RECTANGLE =
+            Outline.polygon(List.of(new Point(0, 0), new Point(100, 0), new Point(100, 30), new Point(0, 30)));
 
     private static Outline circle() {
         List<Node> nodes = new ArrayList<>();
@@ -40,10 +40,14 @@ class OutlineEditTest {
     void aNodeThatIsAddedLiesOnTheCurveAndLeavesItWhereItWas() {
         Outline more = OutlineEdit.added(CIRCLE, new Point(0.5, 55));
         assertThat(more.nodes()).hasSize(17).containsAll(CIRCLE.nodes());
-        Node added = more.nodes().stream().filter(n -> !CIRCLE.nodes().contains(n)).findFirst().orElseThrow();
+        Node added = more.nodes().stream()
+                .filter(n -> !CIRCLE.nodes().contains(n))
+                .findFirst()
+                .orElseThrow();
         assertThat(added.sharp()).isFalse();
         assertThat(CIRCLE.sampled(0.01).lineString().distance(at(added.at()))).isLessThan(1e-4);
-        assertThat(added.at().distance(new Point(0.5, 55).times(40 / Math.hypot(0.5, 55)))).isLessThan(0.1);
+        assertThat(added.at().distance(new Point(0.5, 55).times(40 / Math.hypot(0.5, 55))))
+                .isLessThan(0.1);
         assertThat(apart(more, CIRCLE)).isLessThan(0.02);
     }
 
@@ -75,7 +79,8 @@ class OutlineEditTest {
         assertThatThrownBy(() -> OutlineEdit.moved(CIRCLE, 4, onCircle(5 * Math.PI / 8)))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("one place");
-        Outline triangle = Outline.polygon(RECTANGLE.nodes().stream().map(Node::at).limit(3).toList());
+        Outline triangle = Outline.polygon(
+                RECTANGLE.nodes().stream().map(Node::at).limit(3).toList());
         assertThatThrownBy(() -> OutlineEdit.removed(triangle, 0)).hasMessageContaining("three points");
     }
 
@@ -128,7 +133,8 @@ class OutlineEditTest {
             notch.add(new Point(x, 30 - Math.max(0, 6 - Math.abs(x - 50))));
         }
         Outline redrawn = OutlineEdit.redrawn(RECTANGLE, Polyline.open(notch));
-        List<Point> corners = redrawn.nodes().stream().filter(Node::sharp).map(Node::at).toList();
+        List<Point> corners =
+                redrawn.nodes().stream().filter(Node::sharp).map(Node::at).toList();
         assertThat(corners).hasSize(7);
         for (Point corner : List.of(new Point(44, 30), new Point(50, 24), new Point(56, 30))) {
             assertThat(corners).anySatisfy(p -> assertThat(p.distance(corner)).isLessThan(0.1));

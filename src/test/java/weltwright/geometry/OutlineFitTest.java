@@ -47,7 +47,8 @@ class OutlineFitTest {
         List<Point> ring = lens(0.05);
         double[] weight = new double[ring.size()];
         Arrays.fill(weight, 1);
-        int[] corners = new Corners(Polyline.closed(ring)).find().stream().mapToInt(i -> i).toArray();
+        int[] corners = new Corners(Polyline.closed(ring))
+                .find().stream().mapToInt(i -> i).toArray();
         Outline outline = OutlineFit.fit(ring, weight, corners, 0.07);
         assertThat(outline.nodes()).hasSizeLessThan(30);
         double worst = 0;
@@ -64,7 +65,10 @@ class OutlineFitTest {
         }
     }
 
-    /** Source: closed form. Over 12 mm the arc of radius 100 is bridged from both sides; what is there counts for nothing. */
+    /**
+     * Source: closed form. Over 12 mm the arc of radius 100 is bridged from both sides; what is there counts for
+     * nothing.
+     */
     @Test
     void runsOnSmoothlyWherePointsCountForNothing() {
         List<Point> ring = lens(0.02);
@@ -96,7 +100,9 @@ class OutlineFitTest {
                 double a = 2 * Math.PI * i / n;
                 ring.add(new Point(radius * Math.cos(a), radius * Math.sin(a)));
             }
-            assertThat(new Corners(Polyline.closed(ring)).find()).as("radius " + radius).isEmpty();
+            assertThat(new Corners(Polyline.closed(ring)).find())
+                    .as("radius " + radius)
+                    .isEmpty();
         }
     }
 

@@ -25,8 +25,7 @@ class RegionTest {
     void fillingANotchLeavesARoundInsideCorner() {
         Region angle = SQUARE.minus(Region.box(20, 20, 50, 50));
 
-        assertThat(angle.withNotchesFilled(6).area().getArea())
-                .isCloseTo(1200 + (1 - Math.PI / 4) * 36, within(0.05));
+        assertThat(angle.withNotchesFilled(6).area().getArea()).isCloseTo(1200 + (1 - Math.PI / 4) * 36, within(0.05));
     }
 
     @Test
@@ -65,8 +64,8 @@ class RegionTest {
     /** A slim point whose two sides cross 9 mm before it: 1 / 1.1 of the way. */
     @Test
     void aChainThatCrossesItselfKeepsWhatLiesBehindTheCrossing() {
-        Polyline crossing = Polyline.closed(List.of(
-                new Point(0, -1), new Point(100, 0.1), new Point(100, -0.1), new Point(0, 1)));
+        Polyline crossing =
+                Polyline.closed(List.of(new Point(0, -1), new Point(100, 0.1), new Point(100, -0.1), new Point(0, 1)));
         Region region = Region.ofCrossing(crossing, 0.01);
         assertThat(region.area().isValid()).isTrue();
         assertThat(region.extent().getMaxX()).isCloseTo(100, within(0.011));
@@ -79,8 +78,10 @@ class RegionTest {
         List<Region> first = SQUARE.cutInTwo(new Point(15, 10), new Point(1, 3));
         for (int i = 0; i < 50; i++) {
             List<Region> again = SQUARE.cutInTwo(new Point(15, 10), new Point(1, 3));
-            assertThat(again).extracting(Region::boundary).containsExactlyElementsOf(
-                    first.stream().map(Region::boundary).toList());
+            assertThat(again)
+                    .extracting(Region::boundary)
+                    .containsExactlyElementsOf(
+                            first.stream().map(Region::boundary).toList());
         }
     }
 }

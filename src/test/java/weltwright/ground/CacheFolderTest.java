@@ -15,7 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.trouble.Trouble;
 
-/** Who may write to the folder that code is loaded from, by the rules of POSIX.1 (chmod, sticky bit, symbolic links). */
+/**
+ * Who may write to the folder that code is loaded from, by the rules of POSIX.1 (chmod, sticky bit, symbolic links).
+ */
 class CacheFolderTest {
     @TempDir
     Path home;
@@ -86,7 +88,8 @@ class CacheFolderTest {
     void aLinkAboveItIsFollowed() throws IOException {
         Path disk = Files.createDirectory(home.resolve("disk"));
         Path link = Files.createSymbolicLink(home.resolve("cache"), disk);
-        assertThat(CacheFolder.secured(link.resolve("weltwright"))).isEqualTo(disk.toRealPath().resolve("weltwright"));
+        assertThat(CacheFolder.secured(link.resolve("weltwright")))
+                .isEqualTo(disk.toRealPath().resolve("weltwright"));
     }
 
     @Test

@@ -41,7 +41,8 @@ class GroundFinderTest {
     void tellsThePaperBySize(String scene, GroundChoice.Paper size) {
         assertThat(seen(scene)).isInstanceOfSatisfying(GroundFinder.Paper.class, paper -> {
             assertThat(paper.size()).isEqualTo(size);
-            assertThat(Math.max(paper.found().sizeXMm(), paper.found().sizeYMm())).isEqualTo(size.heightMm());
+            assertThat(Math.max(paper.found().sizeXMm(), paper.found().sizeYMm()))
+                    .isEqualTo(size.heightMm());
         });
     }
 
@@ -51,7 +52,9 @@ class GroundFinderTest {
     void tellsProportionsFromTilt(double widthMm, double heightMm, double tilt, double turn) {
         GroundChoice.Paper size = widthMm * heightMm == 210 * 297.0 ? GroundChoice.Paper.A4 : GroundChoice.Paper.LETTER;
         assertThat(seen(paper(widthMm, heightMm, tilt, turn)))
-                .isInstanceOfSatisfying(GroundFinder.Paper.class, paper -> assertThat(paper.size()).isEqualTo(size));
+                .isInstanceOfSatisfying(
+                        GroundFinder.Paper.class,
+                        paper -> assertThat(paper.size()).isEqualTo(size));
     }
 
     @ParameterizedTest
@@ -63,13 +66,14 @@ class GroundFinderTest {
     /** A dark board in the proportions of A4, on a darker table in the light of a lamp: it may be of any size. */
     @Test
     void aBoardIsNotTakenForPaper() {
-        Photo board = scene(8, 15).photo(
-                (at, footprint) -> {
-                    double inside = Math.min(148.5 - Math.abs(at.x()), 105 - Math.abs(at.y()));
-                    boolean lamp = at.distance(new Point(210, 0)) < 55;
-                    return inside > 0 ? 80 : lamp ? 230 : 30;
-                },
-                1);
+        Photo board = scene(8, 15)
+                .photo(
+                        (at, footprint) -> {
+                            double inside = Math.min(148.5 - Math.abs(at.x()), 105 - Math.abs(at.y()));
+                            boolean lamp = at.distance(new Point(210, 0)) < 55;
+                            return inside > 0 ? 80 : lamp ? 230 : 30;
+                        },
+                        1);
         assertThat(seen(board)).isInstanceOf(GroundFinder.Nothing.class);
     }
 
@@ -103,10 +107,10 @@ class GroundFinderTest {
     }
 
     private static Photo paper(double widthMm, double heightMm, double tilt, double turn) {
-        return scene(tilt, turn).photo(
+        return scene(tilt, turn)
+                .photo(
                         (at, footprint) -> {
-                            double inside = Math.min(
-                                    widthMm / 2 - Math.abs(at.x()), heightMm / 2 - Math.abs(at.y()));
+                            double inside = Math.min(widthMm / 2 - Math.abs(at.x()), heightMm / 2 - Math.abs(at.y()));
                             double paper = RenderedGround.cover(-inside, 0, footprint);
                             boolean knife = Math.abs(at.x() - 10) < 12 && Math.abs(at.y()) < 70;
                             return knife ? 40 : 215 * paper + 70 * (1 - paper);

@@ -70,6 +70,7 @@ class InexactGroundTest {
 
         double off = Math.abs(Math.log(doubting.view().camera().focalPx() / 900));
         assertThat(off).isLessThan(2 * doubting.focalRelativeSigma());
-        assertThat(off).isLessThan(0.3 * Math.abs(Math.log(trusting.view().camera().focalPx() / 900)));
+        assertThat(off)
+                .isLessThan(0.3 * Math.abs(Math.log(trusting.view().camera().focalPx() / 900)));
     }
 }

@@ -36,11 +36,7 @@ record KnownCamera(Path file, double focalPx, double k1) {
     /** The view that follows from references and a focal length told a tenth too long: it is that of this camera. */
     ViewSolver.Solution foundFrom(List<Reference> references, Picture picture, double stretchSigma) {
         ViewSolver.Solution solution = ViewSolver.solve(
-                references,
-                picture.widthPx(),
-                picture.heightPx(),
-                LensPrior.ofFocal(1.1 * focalPx, 0.5),
-                stretchSigma);
+                references, picture.widthPx(), picture.heightPx(), LensPrior.ofFocal(1.1 * focalPx, 0.5), stretchSigma);
         assertThat(solution.view().camera().focalPx()).isCloseTo(focalPx, within(0.003 * focalPx));
         assertThat(solution.view().camera().k1()).isCloseTo(k1, within(0.003));
         return solution;

@@ -49,7 +49,8 @@ class LensCalibrationTest {
     @Test
     void findsTheLensWithinWhatItClaims() {
         LensCalibration.Lens lens = LensCalibration.fit(views(6, 1), WIDTH, HEIGHT);
-        assertThat(Math.log(lens.focalPx() / FOCAL)).isCloseTo(0, within(4 * lens.errors().focal()));
+        assertThat(Math.log(lens.focalPx() / FOCAL))
+                .isCloseTo(0, within(4 * lens.errors().focal()));
         assertThat(lens.k1()).isCloseTo(K1, within(4 * lens.errors().k1()));
         assertThat(lens.k2()).isCloseTo(K2, within(4 * lens.errors().k2()));
         assertThat(lens.errors().focal()).isLessThan(0.001);
@@ -62,23 +63,26 @@ class LensCalibrationTest {
         LensCalibration.Lens lens = LensCalibration.fit(views, WIDTH, HEIGHT);
         OpenCv theirs = OpenCv.calibrate(views, WIDTH, HEIGHT, Calib3d.CALIB_FIX_PRINCIPAL_POINT);
         // Theirs takes the sheet for true and every point for good, so both differ by less than either may be off.
-        assertThat(Math.log(lens.focalPx() / theirs.focalPx)).isCloseTo(0, within(lens.errors().focal()));
+        assertThat(Math.log(lens.focalPx() / theirs.focalPx))
+                .isCloseTo(0, within(lens.errors().focal()));
         assertThat(lens.k1()).isCloseTo(theirs.k1, within(lens.errors().k1()));
         assertThat(lens.k2()).isCloseTo(theirs.k2, within(lens.errors().k2()));
         assertThat(lens.errors().k1() / theirs.k1Sigma).isBetween(0.6, 1.7);
         assertThat(lens.errors().k2() / theirs.k2Sigma).isBetween(0.6, 1.7);
         // That the print may be stretched adds a little to what is not known of the focal length.
-        assertThat(lens.errors().focal() / (theirs.focalSigmaPx / theirs.focalPx)).isBetween(0.8, 4.0);
+        assertThat(lens.errors().focal() / (theirs.focalSigmaPx / theirs.focalPx))
+                .isBetween(0.8, 4.0);
     }
 
     /**
      * Views of a chessboard through a lens of an old camera, published with OpenCV, and the focal length published with
-     * them. That lens's axis meets the picture 23 pixels from its middle, as OpenCV finds where it may look for it; ours
-     * expects it within 3, and has to lose some of the difference elsewhere.
+     * them. That lens's axis meets the picture 23 pixels from its middle, as OpenCV finds where it may look for it;
+     * ours expects it within 3, and has to lose some of the difference elsewhere.
      */
     @Test
     void agreesOnPublishedViews() throws IOException {
-        JsonNode file = new ObjectMapper().readTree(Path.of("src/test/resources/chessboard/views.json").toFile());
+        JsonNode file = new ObjectMapper()
+                .readTree(Path.of("src/test/resources/chessboard/views.json").toFile());
         List<List<Reference>> views = new ArrayList<>();
         for (JsonNode view : file.get("views")) {
             List<Reference> corners = new ArrayList<>();
@@ -112,7 +116,9 @@ class LensCalibrationTest {
         for (int i = 0; i < times; i++) {
             LensCalibration.Lens lens = LensCalibration.fit(views(5, 10 + i), WIDTH, HEIGHT);
             double[] off = {Math.log(lens.focalPx() / FOCAL), lens.k1() - K1, lens.k2() - K2};
-            double[] errors = {lens.errors().focal(), lens.errors().k1(), lens.errors().k2()};
+            double[] errors = {
+                lens.errors().focal(), lens.errors().k1(), lens.errors().k2()
+            };
             for (int k = 0; k < 3; k++) {
                 squares[k] += off[k] * off[k] / times;
                 claimed[k] += errors[k] / times;
@@ -120,7 +126,9 @@ class LensCalibrationTest {
         }
         for (int k = 0; k < 3; k++) {
             // The print of these views is not stretched at all, so that much of what is claimed does not come.
-            assertThat(claimed[k] / Math.sqrt(squares[k])).as("claimed over true error %d", k).isBetween(0.6, 3.0);
+            assertThat(claimed[k] / Math.sqrt(squares[k]))
+                    .as("claimed over true error %d", k)
+                    .isBetween(0.6, 3.0);
         }
     }
 
@@ -225,8 +233,7 @@ class LensCalibrationTest {
     }
 
     /** What OpenCV makes of them: Zhang's method, two radial terms. */
-    private record OpenCv(
-            double focalPx, double k1, double k2, double focalSigmaPx, double k1Sigma, double k2Sigma) {
+    private record OpenCv(double focalPx, double k1, double k2, double focalSigmaPx, double k1Sigma, double k2Sigma) {
 
         static OpenCv calibrate(List<List<Reference>> views, int width, int height, int held) {
             List<Mat> places = new ArrayList<>();
@@ -236,7 +243,8 @@ class LensCalibrationTest {
                         .map(r -> new Point3(r.onGround().x(), r.onGround().y(), 0))
                         .toArray(Point3[]::new)));
                 pixels.add(new MatOfPoint2f(view.stream()
-                        .map(r -> new org.opencv.core.Point(r.pixel().x(), r.pixel().y()))
+                        .map(r -> new org.opencv.core.Point(
+                                r.pixel().x(), r.pixel().y()))
                         .toArray(org.opencv.core.Point[]::new)));
             }
             Mat camera = Mat.eye(3, 3, CvType.CV_64F);

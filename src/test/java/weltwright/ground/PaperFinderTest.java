@@ -80,8 +80,7 @@ class PaperFinderTest {
             // The sheet's own corners, by the view: to a tenth of a mm, though one of them is bent.
             double x = found.sizeXMm() / 2;
             double y = found.sizeYMm() / 2;
-            List<Point> corners =
-                    List.of(new Point(-x, -y), new Point(x, -y), new Point(x, y), new Point(-x, y));
+            List<Point> corners = List.of(new Point(-x, -y), new Point(x, -y), new Point(x, y), new Point(-x, y));
             for (Point seen : ground.pixels(sheet.corners())) {
                 double off = corners.stream()
                         .mapToDouble(c -> view.meets(seen, Plane.GROUND).distance(c))

@@ -77,7 +77,8 @@ class RectangleFinderTest {
         Collections.reverse(backwards); // from the lower left one, along the width first
         List<Point> onwards = List.of(CORNERS.get(1), CORNERS.get(2), CORNERS.get(3), CORNERS.get(0));
         try (Picture picture = Picture.decode(board(210, 70))) {
-            assertThat(worstMm(picture, RectangleFinder.find(picture, told(backwards)))).isLessThan(0.2);
+            assertThat(worstMm(picture, RectangleFinder.find(picture, told(backwards))))
+                    .isLessThan(0.2);
             GroundChoice.Rectangle standing = new GroundChoice.Rectangle(HEIGHT, WIDTH, onwards);
             assertThat(solve(picture, RectangleFinder.find(picture, standing))
                             .view()
@@ -123,7 +124,8 @@ class RectangleFinderTest {
     /** How far the sides between the true corners, and the diagonals, come out wrong. */
     private static double worstMm(Picture picture, RectangleFinder.Found found) {
         View view = solve(picture, found).view();
-        List<Point> seen = CORNERS.stream().map(px -> view.meets(px, Plane.GROUND)).toList();
+        List<Point> seen =
+                CORNERS.stream().map(px -> view.meets(px, Plane.GROUND)).toList();
         double worst = 0;
         for (int k = 0; k < 4; k++) {
             double side = k % 2 == 0 ? WIDTH : HEIGHT;

@@ -122,9 +122,8 @@ record RenderedGround(
         Natives.load();
         MatOfPoint2f pixels = new MatOfPoint2f();
         Calib3d.projectPoints(
-                new MatOfPoint3f(places.stream()
-                        .map(p -> new Point3(p.x(), p.y(), 0))
-                        .toArray(Point3[]::new)),
+                new MatOfPoint3f(
+                        places.stream().map(p -> new Point3(p.x(), p.y(), 0)).toArray(Point3[]::new)),
                 rotation(),
                 new MatOfDouble(0, 0, distanceMm),
                 camera(),

@@ -55,7 +55,8 @@ class RuledFinderTest {
             if (Math.abs(at.x()) > halfWidthMm + margin || Math.abs(at.y()) > halfHeightMm + margin) {
                 return table + 8 * Math.sin(at.y() / 3 + Math.sin(at.x() / 40));
             }
-            double ink = Math.max(line(at.x(), at.y(), halfWidthMm, halfHeightMm, footprint),
+            double ink = Math.max(
+                    line(at.x(), at.y(), halfWidthMm, halfHeightMm, footprint),
                     line(at.y(), at.x(), halfHeightMm, halfWidthMm, footprint));
             // A scar across the mat, and light that falls off to one side.
             double scar = 0.4 * RenderedGround.cover(Math.abs(at.x() - 0.3 * at.y() - 41.3), 0.2, footprint);
@@ -176,8 +177,10 @@ class RuledFinderTest {
                             .toList();
                     List<Point> seen = ground.pixels(probe);
                     double off = seen.get(0).distance(crossings.get(0).pixel())
-                            + seen.get(1).distance(crossings.get(turned.size() / 2).pixel())
-                            + seen.get(2).distance(crossings.get(turned.size() - 1).pixel());
+                            + seen.get(1)
+                                    .distance(crossings.get(turned.size() / 2).pixel())
+                            + seen.get(2)
+                                    .distance(crossings.get(turned.size() - 1).pixel());
                     if (off < least) {
                         least = off;
                         best = turned.stream().map(p -> p.plus(shift)).toList();
@@ -203,11 +206,7 @@ class RuledFinderTest {
         RenderedGround ground = new RenderedGround(900, 0.03, 14, 93, 260, blurPx, 1);
         try (Picture picture = Picture.decode(ground.photo(SQUARED_PAPER, 1))) {
             List<Reference> crossings = RuledFinder.find(picture, 5, 5).crossings();
-            View view = ViewSolver.solve(
-                            crossings,
-                            picture.widthPx(),
-                            picture.heightPx(),
-                            LensPrior.ofFocal(900, 0.03))
+            View view = ViewSolver.solve(crossings, picture.widthPx(), picture.heightPx(), LensPrior.ofFocal(900, 0.03))
                     .view();
             assertThat(view.eye().norm()).isCloseTo(260, within(13.0));
         } catch (Trouble refused) {
@@ -234,9 +233,9 @@ class RuledFinderTest {
 
     @Test
     void aTableOfPlanksIsNoRuledGround() {
-        RenderedGround.Paint planks = (at, footprint) ->
-                140 - 60 * RenderedGround.cover(Math.abs(at.x() - 20 * Math.rint(at.x() / 20)), 0.5, footprint)
-                        + 10 * Math.sin(at.y() / 7 + at.x());
+        RenderedGround.Paint planks = (at, footprint) -> 140
+                - 60 * RenderedGround.cover(Math.abs(at.x() - 20 * Math.rint(at.x() / 20)), 0.5, footprint)
+                + 10 * Math.sin(at.y() / 7 + at.x());
         assertThatNoneIsFoundIn(new RenderedGround(900, 0, 12, 10, 400, 0.5, 2).photo(planks, 1));
     }
 
@@ -266,12 +265,12 @@ class RuledFinderTest {
         KnownCamera camera = KnownCamera.of(name);
         try (Picture picture = camera.picture()) {
             RuledFinder.Found found = RuledFinder.find(picture, pitchMm, pitchMm);
-            ViewSolver.Solution solution =
-                    camera.foundFrom(found.crossings(), picture, RuledFinder.STRETCH_SIGMA);
+            ViewSolver.Solution solution = camera.foundFrom(found.crossings(), picture, RuledFinder.STRETCH_SIGMA);
 
             assertThat(found.linesLighter()).isEqualTo(lighter);
             assertThat(solution.pixelSigma()).isLessThan(0.15);
-            assertThat(solution.used()).isGreaterThan((int) (0.95 * found.crossings().size()));
+            assertThat(solution.used())
+                    .isGreaterThan((int) (0.95 * found.crossings().size()));
         }
     }
 }

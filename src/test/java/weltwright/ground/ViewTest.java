@@ -25,8 +25,7 @@ import weltwright.photo.Photo;
 /** Our camera maths against OpenCV's own, and against geometry that needs no camera. */
 class ViewTest {
     private static final Camera WIDE = new Camera(2271.5, 1511.5, 1133.5, 0.02, -0.01);
-    private static final View SLANTED =
-            new View(WIDE, new Vector3(2.9, 0.2, -0.35), new Vector3(12, -20, 380));
+    private static final View SLANTED = new View(WIDE, new Vector3(2.9, 0.2, -0.35), new Vector3(12, -20, 380));
 
     @BeforeAll
     static void load() {
@@ -39,8 +38,8 @@ class ViewTest {
         Random random = new Random(7);
         List<Vector3> points = new ArrayList<>();
         for (int i = 0; i < 200; i++) {
-            points.add(new Vector3(
-                    random.nextDouble(-140, 140), random.nextDouble(-110, 110), random.nextDouble(-5, 40)));
+            points.add(
+                    new Vector3(random.nextDouble(-140, 140), random.nextDouble(-110, 110), random.nextDouble(-5, 40)));
         }
         org.opencv.core.Point[] theirs = projected(SLANTED, points);
         for (int i = 0; i < theirs.length; i++) {
@@ -69,8 +68,8 @@ class ViewTest {
     void aThingThatFloatsLooksLargerFromAbove() {
         double distance = 350;
         double height = 10;
-        View above = new View(
-                new Camera(2000, 1000, 1000, 0, 0), new Vector3(Math.PI, 0, 0), new Vector3(0, 0, distance));
+        View above =
+                new View(new Camera(2000, 1000, 1000, 0, 0), new Vector3(Math.PI, 0, 0), new Vector3(0, 0, distance));
         Point seen = above.meets(above.pixel(new Vector3(140, 0, height)), Plane.GROUND);
         assertThat(seen.x()).isCloseTo(140 * distance / (distance - height), within(1e-9));
         assertThat(above.lean(new Vector3(0, 70, 0)).y()).isCloseTo(-70 / distance, within(1e-12));
@@ -93,7 +92,10 @@ class ViewTest {
         assertThat(turned.z()).isCloseTo(row[6] * p.x() + row[7] * p.y() + row[8] * p.z(), within(1e-12));
     }
 
-    /** A soft spot at a known pixel of an odd-sized picture; its centre of mass (Hu 1962) tells where the halved one has it. */
+    /**
+     * A soft spot at a known pixel of an odd-sized picture; its centre of mass (Hu 1962) tells where the halved one has
+     * it.
+     */
     @Test
     void aHalvedPictureShowsThingsWhereTheHalvedViewSays() {
         Vector3 at = new Vector3(40, -25, 8);
@@ -116,9 +118,15 @@ class ViewTest {
 
     private static org.opencv.core.Point[] projected(View view, List<Vector3> points) {
         Mat rotation = new Mat(3, 1, CvType.CV_64F);
-        rotation.put(0, 0, view.rotation().x(), view.rotation().y(), view.rotation().z());
+        rotation.put(
+                0, 0, view.rotation().x(), view.rotation().y(), view.rotation().z());
         Mat translation = new Mat(3, 1, CvType.CV_64F);
-        translation.put(0, 0, view.translation().x(), view.translation().y(), view.translation().z());
+        translation.put(
+                0,
+                0,
+                view.translation().x(),
+                view.translation().y(),
+                view.translation().z());
         Mat matrix = Mat.eye(3, 3, CvType.CV_64F);
         matrix.put(0, 0, view.camera().focalPx());
         matrix.put(1, 1, view.camera().focalPx());

@@ -107,7 +107,8 @@ class AtomicFileTest {
         Path file = Files.writeString(folder.resolve("job.txt"), "old");
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString(permissions));
         write(file, "new");
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file))).isEqualTo(permissions);
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                .isEqualTo(permissions);
     }
 
     /** Only the superuser can give a file away, so only for it can the test set the stage. */

@@ -45,8 +45,10 @@ class InputFileTest {
     @EnabledOnOs({OS.LINUX, OS.MAC})
     void refusesPipesDevicesAndFoldersAtOnce() throws IOException, InterruptedException {
         Path pipe = folder.resolve("pipe");
-        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
-        for (Path file : new Path[] {pipe, Path.of("/dev/zero"), Path.of("/dev/null"), folder, folder.resolve("none")}) {
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+        for (Path file :
+                new Path[] {pipe, Path.of("/dev/zero"), Path.of("/dev/null"), folder, folder.resolve("none")}) {
             Assertions.assertTimeoutPreemptively(
                     Duration.ofSeconds(20),
                     () -> assertThatThrownBy(() -> InputFile.read(file, 1000, "knife.jpg"))
@@ -59,6 +61,7 @@ class InputFileTest {
     @Test
     @EnabledOnOs(OS.LINUX)
     void keepsItsBoundOnWhatIsRead() {
-        assertThatThrownBy(() -> InputFile.read(Path.of("/proc/self/maps"), 100, "knife.jpg")).isInstanceOf(Trouble.class);
+        assertThatThrownBy(() -> InputFile.read(Path.of("/proc/self/maps"), 100, "knife.jpg"))
+                .isInstanceOf(Trouble.class);
     }
 }

@@ -43,7 +43,9 @@ class KilledSaveTest {
             } else {
                 SavingProcess.save(AtomicFile.of(file, SavingProcess.NUMBERED), SavingProcess.versionOf(file) + 1);
             }
-            assertThat(temporaryFiles()).as("left behind after the next start or save").isEmpty();
+            assertThat(temporaryFiles())
+                    .as("left behind after the next start or save")
+                    .isEmpty();
         }
         System.out.println("KilledSaveTest: " + kills + " kills, " + leftBehind
                 + " of them left a temporary file, 0 after the next start or save; 0 lost");
@@ -104,7 +106,8 @@ class KilledSaveTest {
 
     private List<Path> temporaryFiles() throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(f -> !f.equals(file) && !f.equals(Backup.of(file))).toList();
+            return files.filter(f -> !f.equals(file) && !f.equals(Backup.of(file)))
+                    .toList();
         }
     }
 }

@@ -34,13 +34,18 @@ final class SavingProcess {
 
     private static SavingProcess start(String... args) throws IOException {
         String[] java = {
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xshare:auto", "-XX:TieredStopAtLevel=1",
-            "-cp", System.getProperty("java.class.path"),
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-Xshare:auto",
+            "-XX:TieredStopAtLevel=1",
+            "-cp",
+            System.getProperty("java.class.path"),
             SavingProcess.class.getName()
         };
         String[] command = Arrays.copyOf(java, java.length + args.length);
         System.arraycopy(args, 0, command, java.length, args.length);
-        Process process = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
         BufferedReader said = new BufferedReader(new InputStreamReader(process.getInputStream()));
         if (!"saving".equals(said.readLine())) {
             throw new IOException("the saving process did not begin");

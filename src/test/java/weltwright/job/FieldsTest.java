@@ -52,9 +52,12 @@ class FieldsTest {
         for (int i = 0; i <= 1000; i++) {
             double mm = field.leastMm() + i * (field.greatestMm() - field.leastMm()) / 1000;
             Length shown = new Length(mm);
-            assertThat(LengthField.of("any", 0, 2000).readMm(shown.inMillimetres())).isCloseTo(mm, within(0.005 + 1e-9));
-            assertThat(LengthField.of("any", 0, 2000).readMm(shown.inInches())).isCloseTo(mm, within(25.4 / 128 + 1e-9));
-            assertThat(field.readMm(new Length(round(mm, field)).inMillimetres())).isEqualTo(round(mm, field));
+            assertThat(LengthField.of("any", 0, 2000).readMm(shown.inMillimetres()))
+                    .isCloseTo(mm, within(0.005 + 1e-9));
+            assertThat(LengthField.of("any", 0, 2000).readMm(shown.inInches()))
+                    .isCloseTo(mm, within(25.4 / 128 + 1e-9));
+            assertThat(field.readMm(new Length(round(mm, field)).inMillimetres()))
+                    .isEqualTo(round(mm, field));
         }
     }
 
@@ -67,10 +70,13 @@ class FieldsTest {
     /** As the bench card prints a pitch: "4.23 mm, 6.0 to the inch". */
     @Property
     void readsBackBothWaysToTellAPitch(@ForAll @DoubleRange(min = 2.3, max = 10) double mm) {
-        assertThat(Fields.readPitchMm(String.format(Locale.ROOT, "%.1f to the inch", 25.4 / mm))).isCloseTo(mm, within(0.2));
-        assertThat(25.4 / Fields.readPitchMm(String.format(Locale.ROOT, "%.1f to the inch", 25.4 / mm))).isCloseTo(25.4 / mm, within(0.051));
+        assertThat(Fields.readPitchMm(String.format(Locale.ROOT, "%.1f to the inch", 25.4 / mm)))
+                .isCloseTo(mm, within(0.2));
+        assertThat(25.4 / Fields.readPitchMm(String.format(Locale.ROOT, "%.1f to the inch", 25.4 / mm)))
+                .isCloseTo(25.4 / mm, within(0.051));
         assertThat(Fields.readPitchMm(String.format(Locale.ROOT, "%.1f spi", 25.4 / mm)))
                 .isEqualTo(Fields.readPitchMm(String.format(Locale.ROOT, "%.1f to the inch", 25.4 / mm)));
-        assertThat(Fields.readPitchMm(String.format(Locale.ROOT, "%.2f mm", mm))).isCloseTo(mm, within(0.0051));
+        assertThat(Fields.readPitchMm(String.format(Locale.ROOT, "%.2f mm", mm)))
+                .isCloseTo(mm, within(0.0051));
     }
 }

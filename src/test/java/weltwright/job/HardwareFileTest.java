@@ -50,7 +50,9 @@ class HardwareFileTest {
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("There is no file");
         Path wide = Files.writeString(folder.resolve("wide.json"), own("\"rivet\"", "5000"));
-        assertThatThrownBy(() -> HardwareFile.read(wide)).isInstanceOf(Trouble.class).hasMessageContaining("5000 mm");
+        assertThatThrownBy(() -> HardwareFile.read(wide))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("5000 mm");
     }
 
     private static String own(String kind, String gripTo) {

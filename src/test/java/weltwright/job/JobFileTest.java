@@ -35,19 +35,19 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import weltwright.sheath.Depth;
-import weltwright.knife.Guard;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.ground.GroundChoice;
 import weltwright.ground.PhoneLens;
+import weltwright.knife.Guard;
 import weltwright.knife.Shaping;
-import weltwright.knife.ThicknessProfile;
 import weltwright.knife.Silhouette;
+import weltwright.knife.ThicknessProfile;
 import weltwright.photo.CameraModel;
 import weltwright.photo.ExifJpeg;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Depth;
 import weltwright.sheath.Fastener;
 import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Hardware;
@@ -230,7 +230,10 @@ class JobFileTest {
         }
     }
 
-    /** As version 5 wrote it: that somebody saw which side is the edge was told by the sides being exchanged, and only so. */
+    /**
+     * As version 5 wrote it: that somebody saw which side is the edge was told by the sides being exchanged, and only
+     * so.
+     */
     @Test
     void readsWhatTheFifthVersionWrote() throws IOException {
         rewrite(json -> asVersionFiveWroteIt(json, 5));
@@ -263,7 +266,8 @@ class JobFileTest {
         JobFile.write(guarded, file);
 
         assertThat(JobFile.read(file)).isEqualTo(guarded);
-        assertThat(JobFile.read(file).silhouette().orElseThrow().landmarks().guard()).isPresent();
+        assertThat(JobFile.read(file).silhouette().orElseThrow().landmarks().guard())
+                .isPresent();
     }
 
     /** As version 6 wrote it: without the thicknesses along the knife, and with every strap of 5/8 in. */
@@ -283,8 +287,10 @@ class JobFileTest {
     @Test
     void keepsTheThicknessesAlongTheKnife() {
         Job job = Job.begin(LocalDate.of(2024, 5, 6));
-        Job measured = job.withSettings(job.settings().withThickness(new ThicknessProfile(List.of(
-                new ThicknessProfile.Reading(30 + 1 / 3.0, 2.8), new ThicknessProfile.Reading(140, 17 + 1 / 7.0)))));
+        Job measured = job.withSettings(job.settings()
+                .withThickness(new ThicknessProfile(List.of(
+                        new ThicknessProfile.Reading(30 + 1 / 3.0, 2.8),
+                        new ThicknessProfile.Reading(140, 17 + 1 / 7.0)))));
         JobFile.write(measured, file);
         assertThat(JobFile.read(file)).isEqualTo(measured);
     }
@@ -349,7 +355,8 @@ class JobFileTest {
         assertThat(job.shaping()).isEqualTo(Shaping.usual(full.shaping().edgeThicknessMm()));
         assertThat(job.spec().kind()).isEqualTo(full.spec().kind());
         assertThat(job.spec().carry()).isEqualTo(new Carry(full.spec().carry().hand(), Carry.Edge.FORWARD, 0));
-        assertThat(job.spec().leather().thicknessMm()).isEqualTo(full.spec().leather().thicknessMm());
+        assertThat(job.spec().leather().thicknessMm())
+                .isEqualTo(full.spec().leather().thicknessMm());
         assertThat(job.spec().throat()).isEqualTo(new Throat(Throat.Shape.CURVED, 4));
         assertThat(job.spec().belt().style()).isEqualTo(BeltHold.Style.TAIL);
         assertThat(job.spec().strap()).isEmpty();
@@ -378,11 +385,22 @@ class JobFileTest {
 
     private static void asVersionTwoWroteIt(ObjectNode json) {
         asVersionFourWroteIt(json, 2);
-        ((ObjectNode) json.get("measured")).remove(
-                List.of("grind", "grind_height", "handle_squareness", "phone"));
-        ((ObjectNode) json.get("sheath")).retain(
-                "kind", "hand", "leather_thickness", "welt_layers", "stitch_margin", "welt_inner_margin", "ease", "pitch",
-                "neutral_factor", "belt_width", "belt_thickness", "handle_depth", "drain_hole");
+        ((ObjectNode) json.get("measured")).remove(List.of("grind", "grind_height", "handle_squareness", "phone"));
+        ((ObjectNode) json.get("sheath"))
+                .retain(
+                        "kind",
+                        "hand",
+                        "leather_thickness",
+                        "welt_layers",
+                        "stitch_margin",
+                        "welt_inner_margin",
+                        "ease",
+                        "pitch",
+                        "neutral_factor",
+                        "belt_width",
+                        "belt_thickness",
+                        "handle_depth",
+                        "drain_hole");
     }
 
     @Test
@@ -394,8 +412,19 @@ class JobFileTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "format", "version", "customer", "begun", "due", "photo", "measured", "trace", "outline", "to_look_at",
-                "calipers", "spine_told", "sheath"
+                "format",
+                "version",
+                "customer",
+                "begun",
+                "due",
+                "photo",
+                "measured",
+                "trace",
+                "outline",
+                "to_look_at",
+                "calipers",
+                "spine_told",
+                "sheath"
             })
     void refusesAFileThatLacksAField(String field) throws IOException {
         rewrite(json -> json.remove(field));
@@ -424,7 +453,9 @@ class JobFileTest {
         }
     }
 
-    /** Whatever another program writes into these fields: a job in inches read as one in mm would make a wrong pattern. */
+    /**
+     * Whatever another program writes into these fields: a job in inches read as one in mm would make a wrong pattern.
+     */
     @Test
     void refusesOtherUnitsAndVersionsThatNeverWere() throws IOException {
         for (Consumer<ObjectNode> harm : List.<Consumer<ObjectNode>>of(
@@ -447,7 +478,8 @@ class JobFileTest {
     void doesNotWaitForAPipe() throws IOException, InterruptedException {
         for (String name : List.of("knife.jpg", "knife.wwj")) {
             Path pipe = folder.resolve(name);
-            assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+            assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                    .isZero();
             assertTimeoutPreemptively(Duration.ofSeconds(20), () -> {
                 assertThat(JobFile.isJob(pipe)).isEqualTo(name.endsWith(".wwj"));
                 assertTrouble(pipe, "is not a file");
@@ -489,8 +521,15 @@ class JobFileTest {
         Job job = Jobs.full();
         PhoneLens lens = job.settings().phone().orElseThrow();
         PhoneLens named = new PhoneLens(
-                lens.name(), Optional.of(new CameraModel("Invented", "Invented X 3")), lens.exifFocal35mm(),
-                lens.longOverShort(), lens.focal35mm(), lens.k1(), lens.k2(), lens.errors(), lens.views());
+                lens.name(),
+                Optional.of(new CameraModel("Invented", "Invented X 3")),
+                lens.exifFocal35mm(),
+                lens.longOverShort(),
+                lens.focal35mm(),
+                lens.k1(),
+                lens.k2(),
+                lens.errors(),
+                lens.views());
         JobFile.write(job.withSettings(job.settings().withPhone(Optional.of(named))), file);
         assertThat(contentOf("job.json")).contains("\"exif_focal_35mm\"").doesNotContain("Invented");
     }

@@ -33,7 +33,9 @@ class JobTest {
         assertThat(EMPTY.isCorrected()).isFalse();
         assertThat(traced.isCorrected()).isFalse();
         Silhouette otherSide = new Silhouette(
-                Jobs.silhouette().outline(), Jobs.silhouette().landmarks(), !Jobs.silhouette().spineOnLeft());
+                Jobs.silhouette().outline(),
+                Jobs.silhouette().landmarks(),
+                !Jobs.silhouette().spineOnLeft());
         assertThat(traced.withSilhouette(otherSide).isCorrected()).isTrue();
         assertThat(EMPTY.withSilhouette(otherSide).isCorrected()).isTrue();
     }
@@ -53,7 +55,8 @@ class JobTest {
             Job again = told.withSettings(OTHER).withTrace(trace);
             assertThat(again.silhouette()).isEqualTo(told.silhouette());
             assertThat(again.asksForEdge()).isFalse();
-            assertThat(told.withPhoto(Jobs.photo()).withTrace(trace).asksForEdge()).isTrue();
+            assertThat(told.withPhoto(Jobs.photo()).withTrace(trace).asksForEdge())
+                    .isTrue();
         }
     }
 

@@ -109,10 +109,15 @@ public final class Jobs {
                 Optional.of(LocalDate.of(2024, 4, 1)),
                 "Belt is worn high.\nWants brass.",
                 Optional.of(photo()),
-                new TraceSettings(19 + 1 / 7.0, 3.5, 0.3, OptionalDouble.of(26.1), new PrintScale(0.997, 1 / 0.999),
+                new TraceSettings(
+                        19 + 1 / 7.0,
+                        3.5,
+                        0.3,
+                        OptionalDouble.of(26.1),
+                        new PrintScale(0.997, 1 / 0.999),
                         new GroundChoice.Ruled(25.4 / 2),
-                        Optional.of(PhoneShelfTest.lens(
-                                "Tomás", Optional.of(new CameraModel("Invented", "Model 3")), 26)),
+                        Optional.of(
+                                PhoneShelfTest.lens("Tomás", Optional.of(new CameraModel("Invented", "Model 3")), 26)),
                         ThicknessProfile.NONE),
                 Optional.of(trace),
                 Optional.of(new Silhouette(corrected, traced.landmarks(), false)),

@@ -35,9 +35,9 @@ import weltwright.trace.Progress;
 import weltwright.trouble.Trouble;
 
 /**
- * Job files that are damaged at random, and such as somebody edited: values that are others, of another kind, missing, or
- * there twice, under a right checksum. Each is refused by a {@link Trouble}, or is a job that is kept as it was read and
- * gives a {@link Trouble} or a pattern that {@link MeasuredFaults} finds sound.
+ * Job files that are damaged at random, and such as somebody edited: values that are others, of another kind, missing,
+ * or there twice, under a right checksum. Each is refused by a {@link Trouble}, or is a job that is kept as it was read
+ * and gives a {@link Trouble} or a pattern that {@link MeasuredFaults} finds sound.
  */
 class MutatedJobsTest {
     /** A job takes some milliseconds; in a build, beside other work, a pause of the machine is no hang. */
@@ -100,7 +100,9 @@ class MutatedJobsTest {
         }
     }
 
-    /** One with every field filled in; one as it was traced from a photo; and that one with the choices of the first. */
+    /**
+     * One with every field filled in; one as it was traced from a photo; and that one with the choices of the first.
+     */
     private static List<Original> originals() throws IOException {
         Job full = Jobs.full();
         Photo photo = Photo.read(Path.of("sample-images", "drop-point.jpg"));
@@ -117,9 +119,21 @@ class MutatedJobsTest {
 
     /** Of a megabyte of photo nearly every damage would be in the photo. */
     private static Job withSmallPhoto(Job job) {
-        return new Job(job.customer(), job.knifeName(), job.begun(), job.due(), job.notes(), Optional.of(Jobs.photo()),
-                job.settings(), job.trace(), job.silhouette(), job.unsure(), job.calipers(), job.spineOnLeft(),
-                job.shaping(), job.spec());
+        return new Job(
+                job.customer(),
+                job.knifeName(),
+                job.begun(),
+                job.due(),
+                job.notes(),
+                Optional.of(Jobs.photo()),
+                job.settings(),
+                job.trace(),
+                job.silhouette(),
+                job.unsure(),
+                job.calipers(),
+                job.spineOnLeft(),
+                job.shaping(),
+                job.spec());
     }
 
     private static Outcome outcome(Path file, Job original, boolean edited) throws IOException {
@@ -172,7 +186,9 @@ class MutatedJobsTest {
     }
 
     private void learn(JsonNode node) {
-        node.fields().forEachRemaining(field -> known.computeIfAbsent(field.getKey(), name -> new ArrayList<>()).add(field.getValue()));
+        node.fields()
+                .forEachRemaining(field -> known.computeIfAbsent(field.getKey(), name -> new ArrayList<>())
+                        .add(field.getValue()));
         node.forEach(this::learn);
     }
 
@@ -225,9 +241,11 @@ class MutatedJobsTest {
             String name = anyName(object, random);
             List<JsonNode> elsewhere = known.getOrDefault(name, List.of(object.get(name)));
             boolean near = object.get(name).isFloatingPointNumber() && random.nextBoolean();
-            object.set(name, near
-                    ? near(object.get(name), random)
-                    : elsewhere.get(random.nextInt(elsewhere.size())).deepCopy());
+            object.set(
+                    name,
+                    near
+                            ? near(object.get(name), random)
+                            : elsewhere.get(random.nextInt(elsewhere.size())).deepCopy());
         } else if (holder instanceof ArrayNode array) {
             int at = random.nextInt(array.size());
             if (array.get(at).isFloatingPointNumber()) {

@@ -22,7 +22,8 @@ import weltwright.trouble.Trouble;
 
 /** Invented phones, kept and found again. */
 class PhoneShelfTest {
-    private static final PhoneLens MAIN = lens("Anouk's phone", Optional.of(new CameraModel("Invented", "Model 3")), 26);
+    private static final PhoneLens MAIN =
+            lens("Anouk's phone", Optional.of(new CameraModel("Invented", "Model 3")), 26);
     private static final PhoneLens WIDE = lens("Anouk's phone, wide", MAIN.camera(), 13);
 
     @TempDir
@@ -52,8 +53,12 @@ class PhoneShelfTest {
         assertThat(shelf.of(photo("Model 3", 26, 80, 60))).contains(MAIN);
         assertThat(shelf.of(photo("Model 3", 13, 60, 80))).contains(WIDE);
         assertThat(shelf.of(photo("Model 3", 52, 80, 60))).as("zoomed").isEmpty();
-        assertThat(shelf.of(photo("Model 3", 26, 80, 45))).as("of another shape").isEmpty();
-        assertThat(shelf.of(photo("Model 4", 26, 80, 60))).as("of another phone").isEmpty();
+        assertThat(shelf.of(photo("Model 3", 26, 80, 45)))
+                .as("of another shape")
+                .isEmpty();
+        assertThat(shelf.of(photo("Model 4", 26, 80, 60)))
+                .as("of another phone")
+                .isEmpty();
     }
 
     /** A focal length in pixels goes with the picture's size. */
@@ -78,7 +83,11 @@ class PhoneShelfTest {
         String json = Files.readString(file);
         shelf.put(WIDE);
         for (String damaged : new String[] {
-            "", "{", "[]", json.replace("\"k1\"", "\"k3\""), json.replace("\"version\" : 1", "\"version\" : 2"),
+            "",
+            "{",
+            "[]",
+            json.replace("\"k1\"", "\"k3\""),
+            json.replace("\"version\" : 1", "\"version\" : 2"),
             json.replaceAll("\"focal_error\" : [^,]*", "\"focal_error\" : -1")
         }) {
             Files.writeString(file, damaged);
@@ -122,7 +131,8 @@ class PhoneShelfTest {
     }
 
     private static Photo photo(String model, int focal, int width, int height) throws IOException {
-        ExifJpeg file = new ExifJpeg().words(0x010F, "Invented").words(0x0110, model).sub(0xA405, 3, focal);
+        ExifJpeg file =
+                new ExifJpeg().words(0x010F, "Invented").words(0x0110, model).sub(0xA405, 3, focal);
         return Photo.of("knife.jpg", file.bytes(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB)));
     }
 }

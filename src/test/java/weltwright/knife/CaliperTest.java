@@ -61,8 +61,7 @@ class CaliperTest {
     }
 
     @Property(tries = 50)
-    void theBladeIsAsLongAsMeasuredAndTheHandleStaysToTheLastBit(
-            @ForAll @DoubleRange(min = 113, max = 127) double mm) {
+    void theBladeIsAsLongAsMeasuredAndTheHandleStaysToTheLastBit(@ForAll @DoubleRange(min = 113, max = 127) double mm) {
         Silhouette bent = Caliper.honoured(KNIFE, List.of(Caliper.bladeLength(mm, KNIFE)));
         assertThat(bent.bladeLengthMm()).isCloseTo(mm, within(1e-6));
         assertThat(handle(bent)).isEqualTo(handle(KNIFE));

@@ -20,9 +20,9 @@ class EdgeSideTest {
     private static final double FINGER_SIGMA_MM = 5;
 
     /**
-     * A parabola turns evenly, by twice its height over the square of its half length for each mm. Its own image turned about
-     * an end turns the other way, so that at each end the Gaussian mean lacks the integral of 1 − erf(x/(σ√2)), σ√(2/π), of
-     * that.
+     * A parabola turns evenly, by twice its height over the square of its half length for each mm. Its own image turned
+     * about an end turns the other way, so that at each end the Gaussian mean lacks the integral of 1 − erf(x/(σ√2)),
+     * σ√(2/π), of that.
      */
     @Test
     void aBowCountsByTheHeightOfItsArc() {
@@ -33,18 +33,20 @@ class EdgeSideTest {
     }
 
     /**
-     * A wave of height a and length l turns by 4 · 2π a/l; a Gaussian mean leaves exp(−2π²σ²/l²) of its height. So of one 40
-     * mm long three quarters are left, of one 8 mm long far less than a thousandth.
+     * A wave of height a and length l turns by 4 · 2π a/l; a Gaussian mean leaves exp(−2π²σ²/l²) of its height. So of
+     * one 40 mm long three quarters are left, of one 8 mm long far less than a thousandth.
      */
     @Test
     void hollowsForFingersCountAndRipplesDoNot() {
         double left = Math.exp(-2 * Math.pow(Math.PI * FINGER_SIGMA_MM / 40, 2));
         double turn = HAND_MM / 40 * 4 * 2 * Math.PI * left / 40;
         // One in a hundred: so steep a wave's angles are that much less than its slopes.
-        assertThat(handle(x -> 10, x -> 10 + Math.sin(2 * Math.PI * (x + 90) / 40)).shapingMm())
+        assertThat(handle(x -> 10, x -> 10 + Math.sin(2 * Math.PI * (x + 90) / 40))
+                        .shapingMm())
                 .isCloseTo(-turn * HAND_MM / 8, within(0.01 * turn * HAND_MM / 8));
         double ripples = HAND_MM / 8 * 4 * 2 * Math.PI * 0.3 / 8;
-        assertThat(handle(x -> 10, x -> 10 + 0.3 * Math.sin(2 * Math.PI * (x + 90) / 8)).shapingMm())
+        assertThat(handle(x -> 10, x -> 10 + 0.3 * Math.sin(2 * Math.PI * (x + 90) / 8))
+                        .shapingMm())
                 .isCloseTo(0, within(1e-3 * ripples * HAND_MM / 8));
     }
 
@@ -77,7 +79,8 @@ class EdgeSideTest {
 
     /**
      * How often each sign holds on the true outlines of the scenes (their truth files). The five knives of the photos
-     * beside the project, on which shaping and notch held five times and the belly four, make up the twelve of the odds.
+     * beside the project, on which shaping and notch held five times and the belly four, make up the twelve of the
+     * odds.
      */
     @Test
     void theSignsHoldAsOftenAsTheirOddsSay() throws IOException {
@@ -116,11 +119,17 @@ class EdgeSideTest {
         return EdgeSide.of(new Sides(Polyline.closed(points)), -100, 0, 100, 0);
     }
 
-    /** Source: logic. What holds in one reading alone is not told, and a sign that both share is no stronger than the weaker. */
+    /**
+     * Source: logic. What holds in one reading alone is not told, and a sign that both share is no stronger than the
+     * weaker.
+     */
     @Test
     void twoReadingsSayWhatBothSay() {
         EdgeSide both = new EdgeSide(5, 1, -2, false).agreeingWith(new EdgeSide(-1, 3, -1, true));
         assertThat(both).isEqualTo(new EdgeSide(0, 1, -1, false));
-        assertThat(new EdgeSide(5, 0, 0, false).agreeingWith(new EdgeSide(-5, 0, 0, false)).sure(0.1)).isEqualTo(0.5);
+        assertThat(new EdgeSide(5, 0, 0, false)
+                        .agreeingWith(new EdgeSide(-5, 0, 0, false))
+                        .sure(0.1))
+                .isEqualTo(0.5);
     }
 }

@@ -34,14 +34,13 @@ class FrontStepTest {
     /** A handle that narrows to a notch before the blade is no step, however thick it is. */
     @Test
     void takesNoNotchForAStep() {
-        List<Point> notched =
-                List.of(
-                        new Point(90, 13),
-                        new Point(6, 13),
-                        new Point(0, 11),
-                        new Point(-1.5, 12.1),
-                        new Point(-6, 14),
-                        new Point(-9, 14));
+        List<Point> notched = List.of(
+                new Point(90, 13),
+                new Point(6, 13),
+                new Point(0, 11),
+                new Point(-1.5, 12.1),
+                new Point(-6, 14),
+                new Point(-9, 14));
         assertThat(find(ring(notched), 2.4)).isEmpty();
     }
 

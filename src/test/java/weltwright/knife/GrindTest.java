@@ -47,14 +47,21 @@ class GrindTest {
     @Test
     void aHandleOfSquarenessTwoIsAnEllipse() {
         Knife wedge = TestKnives.wedge(4, 0.4);
-        Knife round = new Knife(wedge.outline(), wedge.landmarks(), 4, 16, Shaping.usual(0.4).withHandleExponent(2));
+        Knife round = new Knife(
+                wedge.outline(), wedge.landmarks(), 4, 16, Shaping.usual(0.4).withHandleExponent(2));
 
         assertThat(area(round.sectionAt(-40))).isCloseTo(Math.PI * 10 * 8, within(0.5));
     }
 
     private static Section section(Grind grind, double edge) {
         Knife wedge = TestKnives.wedge(4, edge);
-        return new Knife(wedge.outline(), wedge.landmarks(), 4, 16, Shaping.usual(edge).withGrind(grind)).sectionAt(50);
+        return new Knife(
+                        wedge.outline(),
+                        wedge.landmarks(),
+                        4,
+                        16,
+                        Shaping.usual(edge).withGrind(grind))
+                .sectionAt(50);
     }
 
     private static double area(Section section) {

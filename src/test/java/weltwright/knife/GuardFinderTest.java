@@ -55,12 +55,16 @@ class GuardFinderTest {
     /** Source: the truth of the rendered scenes, and the guards with which they were rendered. */
     @ParameterizedTest
     @CsvSource({
-        "hunter-sheet-letter, 0, -5", "dagger-sheet-a3, 0, -6", "dagger-mat-blue, 0, -6", "drop-paper-letter, 0.5, -10"
+        "hunter-sheet-letter, 0, -5",
+        "dagger-sheet-a3, 0, -6",
+        "dagger-mat-blue, 0, -6",
+        "drop-paper-letter, 0.5, -10"
     })
     void findsTheGuardsOfTheScenes(String scene, double front, double back) throws IOException {
         for (double up : new double[] {1, -1}) {
             for (double end : new double[] {front, back}) {
-                Guard guard = GuardFinder.find(SceneOutline.of(scene, up).resampled(0.16), end).orElseThrow();
+                Guard guard = GuardFinder.find(SceneOutline.of(scene, up).resampled(0.16), end)
+                        .orElseThrow();
                 assertThat(guard.frontMm()).isCloseTo(front, within(0.6));
                 assertThat(guard.backMm()).isCloseTo(back, within(1.5));
             }
@@ -70,8 +74,10 @@ class GuardFinderTest {
     @ParameterizedTest
     @ValueSource(strings = {"clip-sheet-a4", "paring-graph", "recurve-sheet-a4", "skinner-sheet-a4", "tanto-graph"})
     void findsNoneOnTheScenesWithout(String scene) throws IOException {
-        assertThat(GuardFinder.find(SceneOutline.of(scene, 1).resampled(0.16), 0)).isEmpty();
-        assertThat(GuardFinder.find(SceneOutline.of(scene, -1).resampled(0.16), 0)).isEmpty();
+        assertThat(GuardFinder.find(SceneOutline.of(scene, 1).resampled(0.16), 0))
+                .isEmpty();
+        assertThat(GuardFinder.find(SceneOutline.of(scene, -1).resampled(0.16), 0))
+                .isEmpty();
     }
 
     /** A cross-guard of 6 mm from x = -6 to 0. */
@@ -87,7 +93,9 @@ class GuardFinderTest {
     void findsNoneOnTheOtherShapes() {
         TestKnives.shapes().forEach((name, knife) -> {
             if (!name.equals("guard")) {
-                assertThat(GuardFinder.find(knife.outline().sampled(0.16), 0)).as(name).isEmpty();
+                assertThat(GuardFinder.find(knife.outline().sampled(0.16), 0))
+                        .as(name)
+                        .isEmpty();
             }
         });
     }

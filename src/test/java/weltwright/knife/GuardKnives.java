@@ -9,8 +9,9 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Random outlines of knives in closed form, some with a guard whose ends are known. The blade begins at x = 0. Blade and
- * handle are sums of smooth terms, a guard is a bump of a given profile between its two feet on either or both sides.
+ * Random outlines of knives in closed form, some with a guard whose ends are known. The blade begins at x = 0. Blade
+ * and handle are sums of smooth terms, a guard is a bump of a given profile between its two feet on either or both
+ * sides.
  */
 final class GuardKnives {
     private static final double STEP_MM = 0.16;
@@ -102,7 +103,8 @@ final class GuardKnives {
         List<Point> ring = new ArrayList<>();
         double butt = -handle;
         for (double x = butt; x < blade; x += STEP_MM) {
-            ring.add(new Point(x, -side(handleDown, bladeDown, bumpDown, levelDown, ends, x) + random.nextGaussian() * noise));
+            ring.add(new Point(
+                    x, -side(handleDown, bladeDown, bumpDown, levelDown, ends, x) + random.nextGaussian() * noise));
         }
         ring.add(new Point(blade, 0));
         for (double x = blade - STEP_MM; x > butt; x -= STEP_MM) {
@@ -144,11 +146,12 @@ final class GuardKnives {
             double u = -x / length;
             double round = Math.sqrt(Math.max(0, 1 - Math.pow(Math.max(0, (u - 0.9) / 0.1), 2)));
             double soft = 1 - Math.exp(-Math.pow(x / 12, 2));
-            return round * (height
-                            + belly * Math.sin(Math.PI * Math.min(1, Math.max(0, u)))
-                            + flare * Math.exp(-Math.pow((u - 0.93) / 0.08, 2))
-                            + soft * grooves * Math.sin(2 * Math.PI * x / wave)
-                            + swell * Math.exp(-Math.pow((x - swellAt) / swellSigma, 2) / 2))
+            return round
+                            * (height
+                                    + belly * Math.sin(Math.PI * Math.min(1, Math.max(0, u)))
+                                    + flare * Math.exp(-Math.pow((u - 0.93) / 0.08, 2))
+                                    + soft * grooves * Math.sin(2 * Math.PI * x / wave)
+                                    + swell * Math.exp(-Math.pow((x - swellAt) / swellSigma, 2) / 2))
                     + 0.5 * (1 - round);
         };
     }

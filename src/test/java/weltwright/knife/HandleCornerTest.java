@@ -15,7 +15,9 @@ import weltwright.geometry.Polyline;
 class HandleCornerTest {
     private static final double CORNER_X = 100;
 
-    /** A line that is off by its standard deviation is drawn to a corner of 40 degrees, to within what it then claims. */
+    /**
+     * A line that is off by its standard deviation is drawn to a corner of 40 degrees, to within what it then claims.
+     */
     @Test
     void findsTheCornerThoughTheLineIsOff() {
         Sides sides = sides(x -> -12 - Math.tan(Math.toRadians(20)) * Math.abs(x - CORNER_X), 0.03);
@@ -37,8 +39,9 @@ class HandleCornerTest {
     }
 
     /**
-     * A handle 24 mm thick, seen 10 degrees aslant, shows the corner of its outline by up to 12 mm · tan 10° · 0.7 = 1.5 mm
-     * off the mid-plane's place. A line that is sure to 0.3 mm is not drawn far to a corner that is off by as much as 0.7.
+     * A handle 24 mm thick, seen 10 degrees aslant, shows the corner of its outline by up to 12 mm · tan 10° · 0.7 =
+     * 1.5 mm off the mid-plane's place. A line that is sure to 0.3 mm is not drawn far to a corner that is off by as
+     * much as 0.7.
      */
     @Test
     void doesNotTakeWhatAThickHandleHidesForTheLinesError() {

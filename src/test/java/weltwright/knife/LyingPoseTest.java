@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
-/** Handles of straight sides on a flat ground, a blade of 100 mm before a handle of 110. Source of the figures: similar triangles. */
+/**
+ * Handles of straight sides on a flat ground, a blade of 100 mm before a handle of 110. Source of the figures: similar
+ * triangles.
+ */
 class LyingPoseTest {
 
     @Test
@@ -16,7 +19,9 @@ class LyingPoseTest {
         assertThat(pose.tipDropMm()).isCloseTo(0, within(1e-9));
     }
 
-    /** From 14 mm at the front to 20 mm at the butt: half of that over 110 mm is the slope, wherever the knife balances. */
+    /**
+     * From 14 mm at the front to 20 mm at the butt: half of that over 110 mm is the slope, wherever the knife balances.
+     */
     @Test
     void aHandleThatThickensToItsButtLetsTheTipDown() {
         LyingPose pose = LyingPose.of(100, 210, fromTip -> 14 + 6 * (fromTip - 100) / 110);

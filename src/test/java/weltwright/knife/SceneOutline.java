@@ -29,11 +29,12 @@ final class SceneOutline {
 
     /** @param up 1 as the truth has it, its spine at positive y; −1 turned over */
     static Polyline of(String scene, double up) throws IOException {
-        JsonNode truth =
-                new ObjectMapper().readTree(SCENES.resolve(scene + ".truth.json").toFile());
+        JsonNode truth = new ObjectMapper()
+                .readTree(SCENES.resolve(scene + ".truth.json").toFile());
         List<Point> points = new ArrayList<>();
         truth.get("knife_outline")
-                .forEach(p -> points.add(new Point(p.get(0).asDouble(), up * p.get(1).asDouble())));
+                .forEach(p ->
+                        points.add(new Point(p.get(0).asDouble(), up * p.get(1).asDouble())));
         return Polyline.closed(points);
     }
 }

@@ -51,7 +51,9 @@ class SectionsTest {
         assertThatThrownBy(() -> TestKnives.dropPoint().sectionAt(100.1)).isInstanceOf(IllegalArgumentException.class);
     }
 
-    /** Ramanujan, Quarterly Journal of Mathematics 45 (1914): π(a + b)(1 + 3h / (10 + √(4 − 3h))), h = ((a−b)/(a+b))². */
+    /**
+     * Ramanujan, Quarterly Journal of Mathematics 45 (1914): π(a + b)(1 + 3h / (10 + √(4 − 3h))), h = ((a−b)/(a+b))².
+     */
     @Test
     void aSuperEllipseOfExponentTwoHasTheEllipsesPerimeter() {
         double a = 14;

@@ -34,8 +34,8 @@ class ShouldersTest {
     /** A choil on the one side, and a ramp for the thumb far from it on the other. */
     @Test
     void areNoneWhereTheSidesStepInFarFromEachOther() {
-        Shoulders shoulders = of(
-                List.of(new Point(0, 14), new Point(0, 11)), List.of(new Point(20, -14), new Point(20, -11)));
+        Shoulders shoulders =
+                of(List.of(new Point(0, 14), new Point(0, 11)), List.of(new Point(20, -14), new Point(20, -11)));
 
         assertThat(shoulders.last(-70, 70)).isEmpty();
     }
@@ -43,8 +43,8 @@ class ShouldersTest {
     /** A blade whose heel and spine both stand out over the handle. */
     @Test
     void areNoneWhereBothSidesStepOut() {
-        Shoulders shoulders = of(
-                List.of(new Point(0, 10), new Point(0, 14)), List.of(new Point(0, -10), new Point(0, -14)));
+        Shoulders shoulders =
+                of(List.of(new Point(0, 10), new Point(0, 14)), List.of(new Point(0, -10), new Point(0, -14)));
 
         assertThat(shoulders.last(-70, 70)).isEmpty();
     }
@@ -56,11 +56,13 @@ class ShouldersTest {
         Stream<Point> lowerSide = Stream.concat(
                 Stream.concat(Stream.of(new Point(-100, lower.get(0).y())), lower.stream()),
                 Stream.of(new Point(90, low), new Point(110, 0)));
-        List<Point> back = Stream.concat(Stream.of(new Point(-100, upper.get(0).y())), upper.stream()).toList();
+        List<Point> back = Stream.concat(Stream.of(new Point(-100, upper.get(0).y())), upper.stream())
+                .toList();
         Stream<Point> upperSide = Stream.concat(
-                Stream.of(new Point(90, up)), IntStream.range(0, back.size())
-                        .mapToObj(i -> back.get(back.size() - 1 - i)));
-        Polyline ring = Polyline.closed(Stream.concat(lowerSide, upperSide).toList()).resampled(0.16);
+                Stream.of(new Point(90, up)),
+                IntStream.range(0, back.size()).mapToObj(i -> back.get(back.size() - 1 - i)));
+        Polyline ring =
+                Polyline.closed(Stream.concat(lowerSide, upperSide).toList()).resampled(0.16);
         return new Shoulders(ring, new Sides(ring), 0);
     }
 }

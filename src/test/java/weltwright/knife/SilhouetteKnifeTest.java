@@ -13,24 +13,28 @@ class SilhouetteKnifeTest {
         Knife drop = TestKnives.dropPoint();
         Silhouette seen = new Silhouette(drop.outline(), drop.landmarks(), true);
 
-        assertThat(seen.knife(3.5, 18, Shaping.usual(0.4), ThicknessProfile.NONE)).isEqualTo(drop);
+        assertThat(seen.knife(3.5, 18, Shaping.usual(0.4), ThicknessProfile.NONE))
+                .isEqualTo(drop);
     }
 
     @Test
     void aKnifeOnItsOtherFaceIsTurnedOverToHaveItsSpineUp() {
         Knife drop = TestKnives.dropPoint();
-        Silhouette right = new Silhouette(mirrored(drop.outline()), drop.landmarks().map(SilhouetteKnifeTest::mirror), false);
+        Silhouette right =
+                new Silhouette(mirrored(drop.outline()), drop.landmarks().map(SilhouetteKnifeTest::mirror), false);
 
         Knife knife = right.knife(3.5, 18, Shaping.usual(0.4), ThicknessProfile.NONE);
 
         assertThat(knife.landmarks()).isEqualTo(drop.landmarks());
         assertThat(knife.outline().sampled(0.5).signedAreaMm2()).isPositive();
-        assertThat(knife.outline().nodes()).containsExactlyInAnyOrderElementsOf(drop.outline().nodes());
+        assertThat(knife.outline().nodes())
+                .containsExactlyInAnyOrderElementsOf(drop.outline().nodes());
     }
 
     /** As a photo gives it: mirrored, and counter-clockwise again. */
     private static Outline mirrored(Outline outline) {
-        var nodes = new java.util.ArrayList<>(outline.map(SilhouetteKnifeTest::mirror).nodes());
+        var nodes = new java.util.ArrayList<>(
+                outline.map(SilhouetteKnifeTest::mirror).nodes());
         java.util.Collections.reverse(nodes);
         return new Outline(nodes);
     }

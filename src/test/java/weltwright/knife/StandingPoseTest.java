@@ -35,11 +35,17 @@ class StandingPoseTest {
         assertThat(pose.at(-40).heightMm()).isCloseTo(10, within(1e-9));
     }
 
-    /** The handle is 10 mm lower at its butt, so the knife stands on butt and blade, turned by the slope between them. */
+    /**
+     * The handle is 10 mm lower at its butt, so the knife stands on butt and blade, turned by the slope between them.
+     */
     @Test
     void aKnifeStandsOnTheHullOfItsSide() {
         Outline outline = Outline.polygon(List.of(
-                new Point(-100, -10), new Point(100, -10), new Point(100, 10), new Point(0, 10), new Point(0, 0),
+                new Point(-100, -10),
+                new Point(100, -10),
+                new Point(100, 10),
+                new Point(0, 10),
+                new Point(0, 0),
                 new Point(-100, 0)));
         Knife knife = new Knife(
                 outline,

@@ -68,24 +68,56 @@ public final class TestKnives {
     /** Invented knives that ask something of a sheath, by what sets them apart. */
     public static Map<String, Knife> shapes() {
         Map<String, Knife> shapes = new LinkedHashMap<>();
-        shapes.put("guard", guarded(-6, shaped(
-                List.of(sharp(0, -12), smooth(50, -13), smooth(95, -7)), sharp(125, 3), List.of(smooth(80, 11), sharp(0, 12)),
-                List.of(sharp(0, 20), sharp(-6, 20), sharp(-6, 10)), List.of(sharp(-6, -11), sharp(-6, -22), sharp(0, -22)))));
-        shapes.put("choil", shaped(
-                List.of(sharp(0, -8), smooth(7, -6.5), sharp(14, -14), smooth(55, -14.5), smooth(85, -8)), sharp(110, 2),
-                List.of(smooth(75, 10), sharp(0, 11)), List.of(), List.of()));
-        shapes.put("recurve", shaped(
-                List.of(sharp(0, -12), smooth(35, -9.5), smooth(85, -16), smooth(115, -9)), sharp(140, 3),
-                List.of(smooth(90, 10), sharp(0, 11)), List.of(), List.of()));
-        shapes.put("clip", shaped(
-                List.of(sharp(0, -14), smooth(60, -15), smooth(105, -8)), sharp(130, 6),
-                List.of(smooth(105, 6.5), sharp(80, 13), smooth(40, 12.5), sharp(0, 12)), List.of(), List.of()));
-        shapes.put("upswept", shaped(
-                List.of(sharp(0, -12), smooth(45, -13), smooth(85, -3), smooth(110, 12)), sharp(125, 24),
-                List.of(smooth(95, 13), smooth(55, 9.5), sharp(0, 10)), List.of(), List.of()));
-        shapes.put("dropped", shaped(
-                List.of(sharp(0, -10), smooth(60, -12), smooth(95, -14)), sharp(115, -14),
-                List.of(smooth(80, 1), smooth(40, 9), sharp(0, 10)), List.of(), List.of()));
+        shapes.put(
+                "guard",
+                guarded(
+                        -6,
+                        shaped(
+                                List.of(sharp(0, -12), smooth(50, -13), smooth(95, -7)),
+                                sharp(125, 3),
+                                List.of(smooth(80, 11), sharp(0, 12)),
+                                List.of(sharp(0, 20), sharp(-6, 20), sharp(-6, 10)),
+                                List.of(sharp(-6, -11), sharp(-6, -22), sharp(0, -22)))));
+        shapes.put(
+                "choil",
+                shaped(
+                        List.of(sharp(0, -8), smooth(7, -6.5), sharp(14, -14), smooth(55, -14.5), smooth(85, -8)),
+                        sharp(110, 2),
+                        List.of(smooth(75, 10), sharp(0, 11)),
+                        List.of(),
+                        List.of()));
+        shapes.put(
+                "recurve",
+                shaped(
+                        List.of(sharp(0, -12), smooth(35, -9.5), smooth(85, -16), smooth(115, -9)),
+                        sharp(140, 3),
+                        List.of(smooth(90, 10), sharp(0, 11)),
+                        List.of(),
+                        List.of()));
+        shapes.put(
+                "clip",
+                shaped(
+                        List.of(sharp(0, -14), smooth(60, -15), smooth(105, -8)),
+                        sharp(130, 6),
+                        List.of(smooth(105, 6.5), sharp(80, 13), smooth(40, 12.5), sharp(0, 12)),
+                        List.of(),
+                        List.of()));
+        shapes.put(
+                "upswept",
+                shaped(
+                        List.of(sharp(0, -12), smooth(45, -13), smooth(85, -3), smooth(110, 12)),
+                        sharp(125, 24),
+                        List.of(smooth(95, 13), smooth(55, 9.5), sharp(0, 10)),
+                        List.of(),
+                        List.of()));
+        shapes.put(
+                "dropped",
+                shaped(
+                        List.of(sharp(0, -10), smooth(60, -12), smooth(95, -14)),
+                        sharp(115, -14),
+                        List.of(smooth(80, 1), smooth(40, 9), sharp(0, 10)),
+                        List.of(),
+                        List.of()));
         return shapes;
     }
 
@@ -107,8 +139,8 @@ public final class TestKnives {
      * @param lower of a guard, on the edge's side
      */
     private static Knife shaped(List<Node> edge, Node tip, List<Node> spine, List<Node> upper, List<Node> lower) {
-        List<Node> nodes = new ArrayList<>(List.of(
-                sharp(-110, 0), smooth(-100, -12), smooth(-60, -11), smooth(-15, -11)));
+        List<Node> nodes =
+                new ArrayList<>(List.of(sharp(-110, 0), smooth(-100, -12), smooth(-60, -11), smooth(-15, -11)));
         nodes.addAll(lower);
         nodes.addAll(edge);
         nodes.add(tip);
@@ -159,16 +191,19 @@ public final class TestKnives {
     }
 
     /**
-     * Knives of all these families, from penknife to sword: drawn out and widened, of any thickness that is allowed. Half of
-     * them keep the size of a belt knife.
+     * Knives of all these families, from penknife to sword: drawn out and widened, of any thickness that is allowed.
+     * Half of them keep the size of a belt knife.
      */
     public static Arbitrary<Knife> ofAnySize() {
-        Arbitrary<Double> longer = Arbitraries.frequencyOf(Tuple.of(2, Arbitraries.just(1.0)), Tuple.of(1, even(0.35, 3)));
-        Arbitrary<Double> wider = Arbitraries.frequencyOf(Tuple.of(2, Arbitraries.just(1.0)), Tuple.of(1, even(0.3, 3)));
+        Arbitrary<Double> longer =
+                Arbitraries.frequencyOf(Tuple.of(2, Arbitraries.just(1.0)), Tuple.of(1, even(0.35, 3)));
+        Arbitrary<Double> wider =
+                Arbitraries.frequencyOf(Tuple.of(2, Arbitraries.just(1.0)), Tuple.of(1, even(0.3, 3)));
         Arbitrary<Double> spine = Arbitraries.frequencyOf(Tuple.of(2, even(2, 5)), Tuple.of(1, even(0.3, 15)));
         Arbitrary<Double> handle = Arbitraries.frequencyOf(Tuple.of(2, even(12, 25)), Tuple.of(1, even(0.3, 60)));
         Arbitrary<Double> edge = Arbitraries.frequencyOf(Tuple.of(2, Arbitraries.just(0.1)), Tuple.of(1, even(0, 1)));
-        Arbitrary<Grind> grind = Combinators.combine(Arbitraries.of(Grind.Kind.class), even(0.5, 40)).as(Grind::new);
+        Arbitrary<Grind> grind = Combinators.combine(Arbitraries.of(Grind.Kind.class), even(0.5, 40))
+                .as(Grind::new);
         return Combinators.combine(any(), longer, wider, spine, handle, edge, grind, even(2, 10))
                 .as((knife, l, w, s, h, e, g, n) -> {
                     UnaryOperator<Point> sized = p -> new Point(l * p.x(), w * p.y());
@@ -178,8 +213,7 @@ public final class TestKnives {
     }
 
     private static Arbitrary<Double> even(double least, double greatest) {
-        return Arbitraries.doubles().between(least, greatest).ofScale(3)
-                .withDistribution(RandomDistribution.uniform());
+        return Arbitraries.doubles().between(least, greatest).ofScale(3).withDistribution(RandomDistribution.uniform());
     }
 
     /** Flat ground knives with blades of 70 to 200 mm, of any shape between those above. */
@@ -194,8 +228,15 @@ public final class TestKnives {
         Arbitrary<Double> handle = Arbitraries.doubles().between(10, 26);
         return Combinators.combine(length, spine, edge, belly, drop, rise, spineThickness, handle)
                 .as((l, s, e, b, d, r, t, h) -> knife(
-                        l, s, e, smooth(0.4 * l, e - b), smooth(0.8 * l, e * r), smooth(0.8 * l, s * d),
-                        smooth(0.4 * l, s), t, h));
+                        l,
+                        s,
+                        e,
+                        smooth(0.4 * l, e - b),
+                        smooth(0.8 * l, e * r),
+                        smooth(0.8 * l, s * d),
+                        smooth(0.4 * l, s),
+                        t,
+                        h));
     }
 
     private static Knife knife(
@@ -226,7 +267,11 @@ public final class TestKnives {
                 new Node(spineStart, true),
                 smooth(-50, 10),
                 smooth(-100, 10)));
-        return new Knife(outline, new Landmarks(tip, heel, spineStart, butt), spineThickness, handleThickness,
+        return new Knife(
+                outline,
+                new Landmarks(tip, heel, spineStart, butt),
+                spineThickness,
+                handleThickness,
                 Shaping.usual(0.4));
     }
 
@@ -247,7 +292,8 @@ public final class TestKnives {
             Polyline ring = Polyline.closed(points);
             List<Point> round = (ring.signedAreaMm2() > 0 ? ring : ring.reversed()).points();
             Point tip = round.stream().max(Comparator.comparingDouble(Point::x)).orElseThrow();
-            Point butt = round.stream().min(Comparator.comparingDouble(Point::x)).orElseThrow();
+            Point butt =
+                    round.stream().min(Comparator.comparingDouble(Point::x)).orElseThrow();
             Point heel = nearest(round, -1);
             Point spineStart = nearest(round, 1);
             return new Knife(

@@ -11,8 +11,8 @@ import weltwright.knife.ThicknessProfile.Reading;
 import weltwright.trouble.Trouble;
 
 /**
- * Thicknesses along a knife whose blade is a plain rectangle, 100 mm long, 20 mm high and 4 mm thick, with a handle of 100
- * mm and 16 mm. Source of the figures: linear interpolation.
+ * Thicknesses along a knife whose blade is a plain rectangle, 100 mm long, 20 mm high and 4 mm thick, with a handle of
+ * 100 mm and 16 mm. Source of the figures: linear interpolation.
  */
 class ThicknessProfileTest {
     private static final Knife WEDGE = TestKnives.wedge(4, 0.4);
@@ -32,7 +32,9 @@ class ThicknessProfileTest {
         Knife knife = measured(new Reading(110, 12));
 
         assertThat(knife.sectionAt(-5).thicknessMm()).isCloseTo(12, within(1e-9));
-        assertThat(knife.sectionAt(-55).thicknessMm()).as("half-way to the butt").isCloseTo(16, within(1e-9));
+        assertThat(knife.sectionAt(-55).thicknessMm())
+                .as("half-way to the butt")
+                .isCloseTo(16, within(1e-9));
         assertThat(knife.sectionAt(-95).thicknessMm()).isCloseTo(16, within(1e-9));
     }
 
@@ -66,7 +68,11 @@ class ThicknessProfileTest {
     void everyGrindIsAsThickAsMeasured() {
         for (Grind.Kind kind : Grind.Kind.values()) {
             Knife knife = new Knife(
-                    WEDGE.outline(), WEDGE.landmarks(), 4, 16, Shaping.usual(0.4).withGrind(new Grind(kind, 12)));
+                    WEDGE.outline(),
+                    WEDGE.landmarks(),
+                    4,
+                    16,
+                    Shaping.usual(0.4).withGrind(new Grind(kind, 12)));
             Knife measured = knife.withThickness(new ThicknessProfile(List.of(new Reading(50, 2.6))));
             assertThat(measured.sectionAt(50).thicknessMm()).as("%s", kind).isCloseTo(2.6, within(1e-9));
         }
@@ -74,8 +80,11 @@ class ThicknessProfileTest {
 
     @Test
     void oneReadingStandsAtEachPlaceAndEightInAll() {
-        List<Reading> nine = IntStream.range(0, 9).mapToObj(i -> new Reading(10 + 20 * i, 5)).toList();
-        assertThatThrownBy(() -> new ThicknessProfile(nine)).isInstanceOf(Trouble.class).hasMessageContaining("8");
+        List<Reading> nine =
+                IntStream.range(0, 9).mapToObj(i -> new Reading(10 + 20 * i, 5)).toList();
+        assertThatThrownBy(() -> new ThicknessProfile(nine))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("8");
         assertThatThrownBy(() -> new ThicknessProfile(List.of(new Reading(10, 3), new Reading(10.2, 4))))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("10.2 mm from the tip");

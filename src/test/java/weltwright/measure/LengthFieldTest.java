@@ -93,9 +93,34 @@ class LengthFieldTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "7/0 in", "-3mm", "−3 mm", "abc", "1e9 mm", "1E9", "NaN", "Infinity", "mm", "3 furlongs", "1..5 mm",
-                "1.5.2", "1,234.5 mm", "1.5/2 in", "1 2 mm", "3/8/2 in", "/8 in", "3/ in", "0x10 mm", "3 mm mm", "3 oz",
-                "99999999999999999999 mm", "1 2/", "--3", "3-", "12 -3 mm", "mm 3", "\u0000"
+                "7/0 in",
+                "-3mm",
+                "−3 mm",
+                "abc",
+                "1e9 mm",
+                "1E9",
+                "NaN",
+                "Infinity",
+                "mm",
+                "3 furlongs",
+                "1..5 mm",
+                "1.5.2",
+                "1,234.5 mm",
+                "1.5/2 in",
+                "1 2 mm",
+                "3/8/2 in",
+                "/8 in",
+                "3/ in",
+                "0x10 mm",
+                "3 mm mm",
+                "3 oz",
+                "99999999999999999999 mm",
+                "1 2/",
+                "--3",
+                "3-",
+                "12 -3 mm",
+                "mm 3",
+                "\u0000"
             })
     void refusesWhatIsNoLengthAndNamesIt(String typed) {
         assertThatThrownBy(() -> HANDLE.readMm(typed))
@@ -132,7 +157,9 @@ class LengthFieldTest {
     @ParameterizedTest
     @ValueSource(strings = {"8/7 oz", "7/7 oz", "1 7/8 oz", "7/8/9 oz", "1/8 oz"})
     void refusesOuncesThatAreNoRange(String typed) {
-        assertThatThrownBy(() -> LEATHER.readMm(typed)).isInstanceOf(Trouble.class).hasMessageContaining(typed);
+        assertThatThrownBy(() -> LEATHER.readMm(typed))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining(typed);
     }
 
     /** No tannery sells a side that runs from 1 to 8 oz (common practice), and 1/8 oz of leather is 0.05 mm. */
@@ -152,7 +179,8 @@ class LengthFieldTest {
         assertThatThrownBy(() -> LEATHER.readMm(typed))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining(typed)
-                .hasMessageEndingWith(proposed == null ? "Write it like 3 mm, 1/8 in or 7/8 oz." : "Write " + proposed + ".");
+                .hasMessageEndingWith(
+                        proposed == null ? "Write it like 3 mm, 1/8 in or 7/8 oz." : "Write " + proposed + ".");
     }
 
     @Test
@@ -163,12 +191,12 @@ class LengthFieldTest {
 
     private static final Pattern PROPOSED = Pattern.compile("[\\d/]+ (?:oz|in)");
 
-    /** Whatever fraction is typed: each proposal in the message is taken when it is typed, and none is the one refused. */
+    /**
+     * Whatever fraction is typed: each proposal in the message is taken when it is typed, and none is the one refused.
+     */
     @Property
     void takesWhatItProposes(
-            @ForAll @IntRange(max = 70) int top,
-            @ForAll @IntRange(max = 70) int bottom,
-            @ForAll boolean inOunces) {
+            @ForAll @IntRange(max = 70) int top, @ForAll @IntRange(max = 70) int bottom, @ForAll boolean inOunces) {
         String typed = top + "/" + bottom + (inOunces ? " oz" : "");
         try {
             assertThat(LEATHER.readMm(typed)).isBetween(0.4, 6.5);
@@ -183,7 +211,8 @@ class LengthFieldTest {
 
     @Property
     void theBoundsThatItSaysAreTaken(
-            @ForAll @DoubleRange(min = 0, max = 100) double least, @ForAll @DoubleRange(min = 100.5, max = 900) double most) {
+            @ForAll @DoubleRange(min = 0, max = 100) double least,
+            @ForAll @DoubleRange(min = 100.5, max = 900) double most) {
         LengthField field = LengthField.of("length", least, most);
         Matcher bounds = Pattern.compile("(.*) to (.*) \\((.*) to (.*)\\)").matcher(field.bounds());
         assertThat(bounds.matches()).isTrue();

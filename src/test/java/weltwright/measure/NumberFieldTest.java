@@ -14,7 +14,9 @@ class NumberFieldTest {
     private static final NumberField LAYERS = NumberField.count("number of layers", 1, 6);
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"26 | 26", " 26.5 | 26.5", "26,5 | 26.5", "5 | 5", "2000 | 2000", "٢٦٫٥ | 26.5"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"26 | 26", " 26.5 | 26.5", "26,5 | 26.5", "5 | 5", "2000 | 2000", "٢٦٫٥ | 26.5"})
     void readsNumbers(String typed, double number) {
         assertThat(FOCAL.read(typed)).isEqualTo(number);
     }

@@ -103,9 +103,9 @@ class BenchCardTest {
         }
         for (Piece piece : pattern.pieces()) {
             double cm2 = piece.outline().polygon().getArea() / 100;
-            assertThat(card).containsPattern(
-                    "%s %d [0-9. ]+ %d %d".formatted(
-                            piece.name(), piece.count(), Math.round(cm2), Math.round(piece.count() * cm2)));
+            assertThat(card)
+                    .containsPattern("%s %d [0-9. ]+ %d %d"
+                            .formatted(piece.name(), piece.count(), Math.round(cm2), Math.round(piece.count() * cm2)));
         }
         assertThat(card)
                 .contains("Ylva Bräntholm", "Dark brown edges.")
@@ -124,7 +124,10 @@ class BenchCardTest {
         Heading heading = new Heading("Y", "x".repeat(500), LocalDate.of(2024, 3, 9), notes);
         List<String> pages = cardPages(pattern(SheathKind.FOLDED), heading, PaperSize.LETTER);
 
-        assertThat(String.join(" ", pages)).contains("word0 ").contains("word1500 ").contains("word2999 ");
+        assertThat(String.join(" ", pages))
+                .contains("word0 ")
+                .contains("word1500 ")
+                .contains("word2999 ");
         try (PDDocument document = Loader.loadPDF(folder.resolve("card.pdf").toFile())) {
             List<TextPosition> letters = new ArrayList<>();
             new PDFTextStripper() {
@@ -151,10 +154,12 @@ class BenchCardTest {
 
         assertThat(pages.size()).isGreaterThan(1);
         for (int i = 0; i < pages.size(); i++) {
-            assertThat(pages.get(i)).contains("Bench card, page " + (i + 1 + pattern) + " of " + (pattern + pages.size()));
+            assertThat(pages.get(i))
+                    .contains("Bench card, page " + (i + 1 + pattern) + " of " + (pattern + pages.size()));
         }
-        assertThat(pages).filteredOn(page -> page.contains("pricking iron")).allSatisfy(page ->
-                assertThat(page).contains("what with size"));
+        assertThat(pages)
+                .filteredOn(page -> page.contains("pricking iron"))
+                .allSatisfy(page -> assertThat(page).contains("what with size"));
     }
 
     /** Each kind of sheath with all that makes a card long, on both papers. */
@@ -167,7 +172,8 @@ class BenchCardTest {
                     TestSpecs.bladeAlone(kind)
                             .with(new BeltHold(style, 38, 4))
                             .withStrap(Optional.of(HandleStrap.USUAL)));
-            for (String page : cardPages(pattern, HEADING, style.ordinal() % 2 == 0 ? PaperSize.A4 : PaperSize.LETTER)) {
+            for (String page :
+                    cardPages(pattern, HEADING, style.ordinal() % 2 == 0 ? PaperSize.A4 : PaperSize.LETTER)) {
                 for (Phase phase : Phase.values()) {
                     assertThat(page).doesNotContain(phase.words() + " Bench card, page");
                 }
@@ -183,7 +189,9 @@ class BenchCardTest {
         String card = card(pattern, HEADING, PaperSize.A4);
 
         assertThat(card).contains("Times are estimates", plan.order().time().inAll());
-        assertThat(plan.finalChecks()).isNotEmpty().allSatisfy(check -> assertThat(card).contains(check));
+        assertThat(plan.finalChecks())
+                .isNotEmpty()
+                .allSatisfy(check -> assertThat(card).contains(check));
         for (Piece piece : pattern.pieces()) {
             assertThat(card).contains(SideUp.of(pattern, piece).words());
         }
@@ -195,14 +203,21 @@ class BenchCardTest {
     void theFinishedViewShowsTheKnifeInTheSheath(SheathKind kind) {
         FinishedShape shape = FinishedShape.of(pattern(kind)).orElseThrow();
         double hidden = shape.hidden().stream().mapToDouble(Polyline::lengthMm).sum();
-        double below = shape.knife().lineString()
+        double below = shape.knife()
+                .lineString()
                 .intersection(JTS.toGeometry(new Envelope(-500, 500, -500, shape.lengthMm() - 8)))
                 .getLength();
 
-        assertThat(shape.face().polygon().buffer(0.1).covers(shape.knife().polygon()
-                .intersection(JTS.toGeometry(new Envelope(-500, 500, -500, shape.lengthMm() - 8))))).isTrue();
+        assertThat(shape.face()
+                        .polygon()
+                        .buffer(0.1)
+                        .covers(shape.knife()
+                                .polygon()
+                                .intersection(JTS.toGeometry(new Envelope(-500, 500, -500, shape.lengthMm() - 8)))))
+                .isTrue();
         assertThat(hidden).isGreaterThanOrEqualTo(below - 0.5);
-        double knife = TestKnives.dropPoint().landmarks().tip().x() - TestKnives.dropPoint().landmarks().butt().x();
+        double knife = TestKnives.dropPoint().landmarks().tip().x()
+                - TestKnives.dropPoint().landmarks().butt().x();
         assertThat(shape.knife().lineString().getEnvelopeInternal().getHeight()).isCloseTo(knife, within(1.0));
     }
 
@@ -216,9 +231,10 @@ class BenchCardTest {
         try (PDDocument document = new PDDocument()) {
             Lettering lettering = Lettering.in(document);
             for (Piece piece : pattern.pieces()) {
-                List<Edge> own = edges.stream().filter(e -> e.piece().equals(piece.name())).toList();
-                PieceDrawing drawing = PieceDrawing.of(
-                        piece, own, PieceCaption.of(pattern, piece, HEADING), lettering);
+                List<Edge> own = edges.stream()
+                        .filter(e -> e.piece().equals(piece.name()))
+                        .toList();
+                PieceDrawing drawing = PieceDrawing.of(piece, own, PieceCaption.of(pattern, piece, HEADING), lettering);
                 List<String> letters = drawing.labels().stream()
                         .filter(Label::ringed)
                         .map(label -> label.lines().get(0))
@@ -231,10 +247,11 @@ class BenchCardTest {
                     runs = runs.substring(1);
                 }
                 assertThat(letters).containsExactlyInAnyOrder(runs.split(""));
-                assertThat(drawing.edges()).allSatisfy(stroke -> assertThat(piece.outline()
-                                .polygon()
-                                .covers(stroke.line().lineString()))
-                        .isTrue());
+                assertThat(drawing.edges())
+                        .allSatisfy(stroke -> assertThat(piece.outline()
+                                        .polygon()
+                                        .covers(stroke.line().lineString()))
+                                .isTrue());
             }
         }
     }
@@ -275,7 +292,10 @@ class BenchCardTest {
         }
     }
 
-    /** A chisel's slant is lost where a layer is struck from the wrong side; the cap goes where the strap meets on the knife. */
+    /**
+     * A chisel's slant is lost where a layer is struck from the wrong side; the cap goes where the strap meets on the
+     * knife.
+     */
     @Test
     void sidesAndPlacesThatThePatternDoesNotShowAreTold() throws IOException {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.FOLDED).withStrap(Optional.of(HandleStrap.USUAL));

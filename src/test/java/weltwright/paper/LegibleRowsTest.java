@@ -24,8 +24,8 @@ import weltwright.sheath.Piece;
 import weltwright.sheath.SheathKind;
 
 /**
- * What is left of a page on a bad copier: blurred by a Gaussian of 0.15 mm standard deviation, then black where at least
- * half as dark as ink, else white.
+ * What is left of a page on a bad copier: blurred by a Gaussian of 0.15 mm standard deviation, then black where at
+ * least half as dark as ink, else white.
  */
 class LegibleRowsTest {
     private static final int DPI = 600;
@@ -51,7 +51,8 @@ class LegibleRowsTest {
                     Point at = shown.placement().apply(hole.centre());
                     double radius = hole.diameterMm() / 2;
                     boolean open = !copy.isBlack(at);
-                    // Where the row begins or ends, and where an iron is set, a stroke runs through the hole on purpose.
+                    // Where the row begins or ends, and where an iron is set, a stroke runs through the hole on
+                    // purpose.
                     boolean ring = copy.blackShare(at, radius) == 1;
                     boolean clear = copy.blackShare(at, radius + 0.4) == 0;
                     rings += open && ring && clear ? 1 : 0;
@@ -61,7 +62,9 @@ class LegibleRowsTest {
                 if (mark.kind() == Mark.Kind.STITCH_ROW) {
                     for (Polyline stroke : PieceDrawing.betweenHoles(mark.line(), piece.holes())) {
                         Point middle = shown.placement().apply(stroke.at(stroke.lengthMm() / 2));
-                        assertThat(copy.isBlack(middle)).as("the row of %s at %s", piece.name(), middle).isTrue();
+                        assertThat(copy.isBlack(middle))
+                                .as("the row of %s at %s", piece.name(), middle)
+                                .isTrue();
                     }
                 }
             }
@@ -74,7 +77,9 @@ class LegibleRowsTest {
                         || mark.kind() == Mark.Kind.PLACE)
                 .count();
         assertThat(holes).isGreaterThan(60);
-        assertThat(holes - rings).as("holes that a stroke runs through, of %d", holes).isLessThanOrEqualTo((int) strokes);
+        assertThat(holes - rings)
+                .as("holes that a stroke runs through, of %d", holes)
+                .isLessThanOrEqualTo((int) strokes);
     }
 
     /** For lines of the width w the middle keeps erf(w / (2·√2·σ)) of its ink: 0.595 for 0.25 mm, 0.45 for 0.18 mm. */

@@ -38,7 +38,12 @@ class PagePlanTest {
     void theFirstPageSaysWhatTheLinesMeanAndHowTheScaleIsChecked(Print print) throws IOException {
         Path file = folder.resolve(print.name() + " with card.pdf");
         PatternPdf.write(
-                print.pattern(), BenchPlan.of(print.pattern()), SamplePatterns.HEADING, print.paper(), print.printer(), file);
+                print.pattern(),
+                BenchPlan.of(print.pattern()),
+                SamplePatterns.HEADING,
+                print.paper(),
+                print.printer(),
+                file);
         try (PDDocument document = Loader.loadPDF(file.toFile())) {
             PDFTextStripper first = new PDFTextStripper();
             first.setEndPage(1);
@@ -48,11 +53,15 @@ class PagePlanTest {
         }
         List<PageDrawing> pages = PageDrawing.readAll(file, print.printer());
         List<PageDrawing> ofPattern = pages.stream()
-                .filter(page -> page.strokes().stream().anyMatch(line -> line.points().size() == 5
-                        && Math.abs(line.box().getWidth() - 50) < 0.01 && Math.abs(line.box().getHeight() - 50) < 0.01))
+                .filter(page -> page.strokes().stream()
+                        .anyMatch(line -> line.points().size() == 5
+                                && Math.abs(line.box().getWidth() - 50) < 0.01
+                                && Math.abs(line.box().getHeight() - 50) < 0.01))
                 .toList();
-        assertThat(ofPattern).as("pages with a piece, of those with a square").allMatch(page ->
-                print.pattern().pieces().stream().anyMatch(piece -> !ShownPiece.on(page, piece).isEmpty()));
+        assertThat(ofPattern)
+                .as("pages with a piece, of those with a square")
+                .allMatch(page -> print.pattern().pieces().stream()
+                        .anyMatch(piece -> !ShownPiece.on(page, piece).isEmpty()));
     }
 
     /** What the pieces take by themselves: the legend fills gaps between them. */
@@ -82,12 +91,16 @@ class PagePlanTest {
         List<PlannedPage> pages = plan(PaperSize.A4, strip(285, 40)).pages();
         assertThat(pages).hasSize(1);
         assertThat(pages.get(0).share()).isEmpty();
-        assertThat(Math.abs(Math.sin(2 * pages.get(0).pieces().get(0).placement().angleRad()))).isGreaterThan(0.1);
+        assertThat(Math.abs(
+                        Math.sin(2 * pages.get(0).pieces().get(0).placement().angleRad())))
+                .isGreaterThan(0.1);
     }
 
     @Test
     void piecesShareAPageWhereTheyFit() {
-        assertThat(plan(PaperSize.A4, strip(200, 55), strip(200, 55), strip(180, 20)).pages()).hasSize(1);
+        assertThat(plan(PaperSize.A4, strip(200, 55), strip(200, 55), strip(180, 20))
+                        .pages())
+                .hasSize(1);
     }
 
     /** ISO 216; ANSI/ASME Y14.1 for tabloid, 11 in by 17 in. */

@@ -22,7 +22,10 @@ import org.locationtech.jts.geom.Envelope;
 import weltwright.bench.BenchPlan;
 import weltwright.measure.PrintScale;
 
-/** Pages of a pattern read back, from the path operators of the PDF and from a rendering at 300 dpi: are they true to size? */
+/**
+ * Pages of a pattern read back, from the path operators of the PDF and from a rendering at 300 dpi: are they true to
+ * size?
+ */
 class PatternPdfTest {
     @TempDir
     static Path folder;
@@ -41,8 +44,7 @@ class PatternPdfTest {
     /** ISO 216: A2 is 420 mm by 594 mm; the body of 230 mm by 420 mm is too much for A3. */
     @Test
     void oneLargePageIsTheLeastOfTheASeriesThatTakesAll() throws IOException {
-        Print large = new Print(
-                "large on one page", SamplePatterns.large(), PaperSize.ONE_LARGE_PAGE, PrintScale.TRUE);
+        Print large = new Print("large on one page", SamplePatterns.large(), PaperSize.ONE_LARGE_PAGE, PrintScale.TRUE);
         List<PageDrawing> pages = large.read(folder);
         assertThat(pages).hasSize(1);
         assertThat(pages.get(0).widthMm()).isEqualTo(420, within(0.001));
@@ -116,7 +118,8 @@ class PatternPdfTest {
 
     @Test
     void kindsOfLineAreToldApartInBlackAndWhite() {
-        // Told apart by what they stand on: the notch and the ends of a stitch row, and the iron's tooth. By their shape: the
+        // Told apart by what they stand on: the notch and the ends of a stitch row, and the iron's tooth. By their
+        // shape: the
         // circle of a hole, the arrow of the stretch, the row with its holes.
         assertThat(EnumSet.complementOf(
                         EnumSet.of(LineStyle.STITCH_END, LineStyle.IRON, LineStyle.HOLE, LineStyle.GRAIN)))
@@ -128,8 +131,8 @@ class PatternPdfTest {
     @EnumSource(names = {"A4", "LETTER"})
     void printedPagesKeepTheirActualSize(PaperSize paper) throws IOException, PrinterException {
         BenchPlan plan = BenchPlan.of(SamplePatterns.small());
-        try (PrintPages pages = PatternPdf.pages(
-                SamplePatterns.small(), plan, SamplePatterns.HEADING, paper, PrintScale.TRUE)) {
+        try (PrintPages pages =
+                PatternPdf.pages(SamplePatterns.small(), plan, SamplePatterns.HEADING, paper, PrintScale.TRUE)) {
             PageFormat format = pages.getPageFormat(0);
             // Java prints in points of 1/72 in, too.
             assertThat(format.getWidth() * 25.4 / 72).isEqualTo(paper == PaperSize.A4 ? 210 : 215.9, within(0.001));
@@ -158,12 +161,13 @@ class PatternPdfTest {
     private static double darkAcross(
             BufferedImage image, PageDrawing page, double nearMm, double alongMm, boolean alongRow) {
         double nearPx = alongRow ? nearMm * Rendered.PX_PER_MM : (page.heightMm() - nearMm) * Rendered.PX_PER_MM;
-        int line = (int)
-                ((alongRow ? page.heightMm() - alongMm : alongMm) * Rendered.PX_PER_MM);
+        int line = (int) ((alongRow ? page.heightMm() - alongMm : alongMm) * Rendered.PX_PER_MM);
         double dark = 0;
         double moment = 0;
         for (int i = (int) nearPx - 6; i <= (int) nearPx + 6; i++) {
-            int grey = alongRow ? image.getRaster().getSample(i, line, 0) : image.getRaster().getSample(line, i, 0);
+            int grey = alongRow
+                    ? image.getRaster().getSample(i, line, 0)
+                    : image.getRaster().getSample(line, i, 0);
             dark += 255 - grey;
             moment += (255 - grey) * (i + 0.5);
         }

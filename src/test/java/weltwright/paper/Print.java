@@ -21,13 +21,22 @@ record Print(String name, Pattern pattern, PaperSize paper, PrintScale printer) 
         return List.of(
                 new Print("small on A4", SamplePatterns.small(), PaperSize.A4, PrintScale.TRUE),
                 new Print("large on A4", SamplePatterns.large(), PaperSize.A4, PrintScale.TRUE),
-                new Print("small on Letter, corrected", SamplePatterns.small(), PaperSize.LETTER, new PrintScale(
-                        0.961, 0.972)),
-                new Print("large on Letter, corrected", SamplePatterns.large(), PaperSize.LETTER, new PrintScale(
-                        1.013, 0.987)),
+                new Print(
+                        "small on Letter, corrected",
+                        SamplePatterns.small(),
+                        PaperSize.LETTER,
+                        new PrintScale(0.961, 0.972)),
+                new Print(
+                        "large on Letter, corrected",
+                        SamplePatterns.large(),
+                        PaperSize.LETTER,
+                        new PrintScale(1.013, 0.987)),
                 new Print("a folded sheath on A4", sewn(SheathKind.FOLDED), PaperSize.A4, PrintScale.TRUE),
-                new Print("panels on Letter, corrected", sewn(SheathKind.PANELS), PaperSize.LETTER, new PrintScale(
-                        0.983, 0.99)),
+                new Print(
+                        "panels on Letter, corrected",
+                        sewn(SheathKind.PANELS),
+                        PaperSize.LETTER,
+                        new PrintScale(0.983, 0.99)),
                 new Print("large on one page", SamplePatterns.large(), PaperSize.ONE_LARGE_PAGE, PrintScale.TRUE));
     }
 

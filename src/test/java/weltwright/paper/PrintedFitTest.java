@@ -32,8 +32,8 @@ import weltwright.sheath.TestSpecs;
 /**
  * Print it, cut it out, and wrap it round the knife: the holes are read back from the pages of the PDF, the knife's own
  * sections are put between them, and at each station a strip of leather is pulled tight from stitch to stitch
- * ({@link PulledStrip}). It must be as long as the paper says. Sections, sweep and strip are worked out here, from the knife's
- * outline and its few numbers; nothing of the fit's code takes part.
+ * ({@link PulledStrip}). It must be as long as the paper says. Sections, sweep and strip are worked out here, from the
+ * knife's outline and its few numbers; nothing of the fit's code takes part.
  */
 class PrintedFitTest {
     private static final double EASE_MM = 0.8;
@@ -111,7 +111,8 @@ class PrintedFitTest {
                         .mapToDouble(Point::y)
                         .max()
                         .orElseThrow();
-        double strip = new PulledStrip(sheath.spec(), cut.weltMm).foldedHalfMm(room, cut.plane.get(i).y(), fold);
+        double strip = new PulledStrip(sheath.spec(), cut.weltMm)
+                .foldedHalfMm(room, cut.plane.get(i).y(), fold);
         return new Widths(cut.face.get(i).distance(cut.back.get(i)), 2 * strip);
     }
 
@@ -125,11 +126,13 @@ class PrintedFitTest {
             onFace = Cut.at(cut.face, level);
         } else {
             onFace = Cut.at(cut.face, cut.levelWith(cut.face, -cut.face.get(i).y(), p -> -p.y()));
-            List<Double> stitches =
-                    PatternMaker.sections(sheath.knife(), sheath.spec()).at(cut.plane.get(i).x()).stitches();
+            List<Double> stitches = PatternMaker.sections(sheath.knife(), sheath.spec())
+                    .at(cut.plane.get(i).x())
+                    .stitches();
             spine = stitches.get(1);
         }
-        double strip = new PulledStrip(sheath.spec(), cut.weltMm).faceMm(room, cut.plane.get(i).y(), spine);
+        double strip = new PulledStrip(sheath.spec(), cut.weltMm)
+                .faceMm(room, cut.plane.get(i).y(), spine);
         return new Widths(cut.face.get(i).distance(onFace), strip);
     }
 
@@ -160,9 +163,13 @@ class PrintedFitTest {
         return points;
     }
 
-    /** Ground flat from spine to edge: at the heel as thick as was measured, and where it is lower, thinner in proportion. */
+    /**
+     * Ground flat from spine to edge: at the heel as thick as was measured, and where it is lower, thinner in
+     * proportion.
+     */
     private static List<Point> blade(Knife knife, double edge, double spine) {
-        double atHeel = knife.landmarks().spineStart().y() - knife.landmarks().heel().y();
+        double atHeel =
+                knife.landmarks().spineStart().y() - knife.landmarks().heel().y();
         double thin = knife.shaping().edgeThicknessMm() / 2;
         double share = Math.min(1, (spine - edge) / atHeel);
         double thick = thin + share * (knife.spineThicknessMm() / 2 - thin);
@@ -201,7 +208,9 @@ class PrintedFitTest {
                     .filter(p -> p.name().equals(layer.piece()))
                     .findFirst()
                     .orElseThrow();
-            return layer.holes().stream().map(hole -> printed(piece, hole, pages)).toList();
+            return layer.holes().stream()
+                    .map(hole -> printed(piece, hole, pages))
+                    .toList();
         }
 
         /** The circle that is drawn for a hole, back in the frame of its piece. */
@@ -211,7 +220,8 @@ class PrintedFitTest {
                     Point near = shown.placement().apply(hole);
                     var circle = page.strokes().stream()
                             .filter(line -> line.isCircle(1.2) && line.centre().distance(near) < 0.5)
-                            .min(Comparator.comparingDouble(line -> line.centre().distance(near)));
+                            .min(Comparator.comparingDouble(
+                                    line -> line.centre().distance(near)));
                     if (circle.isPresent() && shown.window().contains(near.coordinate())) {
                         return shown.placement().inverse().apply(circle.get().centre());
                     }

@@ -65,7 +65,9 @@ class PrintedPiecesTest {
                     shownArea = shownArea.union(shown.windowInPiece().buffer(1e-6));
                 }
             }
-            assertThat(shownArea.covers(piece.outline().polygon())).as(piece.name()).isTrue();
+            assertThat(shownArea.covers(piece.outline().polygon()))
+                    .as(piece.name())
+                    .isTrue();
         }
     }
 
@@ -75,7 +77,9 @@ class PrintedPiecesTest {
         List<PageDrawing> pages = print.read(folder);
         for (Piece piece : print.pattern().pieces()) {
             Envelope box = piece.outline().lineString().getEnvelopeInternal();
-            long onPages = pages.stream().filter(page -> !ShownPiece.on(page, piece).isEmpty()).count();
+            long onPages = pages.stream()
+                    .filter(page -> !ShownPiece.on(page, piece).isEmpty())
+                    .count();
             boolean fits = box.getHeight() < pages.get(0).heightMm() - 70;
             if (fits) {
                 assertThat(onPages).as(piece.name()).isEqualTo(1);
@@ -88,15 +92,18 @@ class PrintedPiecesTest {
     void neighbouringPagesOverlapBy10MmAndTheirRegisterMarksCoincide(Print print) throws IOException {
         List<PageDrawing> pages = print.read(folder);
         for (Piece piece : print.pattern().pieces()) {
-            List<PageDrawing> showing =
-                    pages.stream().filter(page -> !ShownPiece.on(page, piece).isEmpty()).toList();
+            List<PageDrawing> showing = pages.stream()
+                    .filter(page -> !ShownPiece.on(page, piece).isEmpty())
+                    .toList();
             if (showing.size() == 1) {
                 continue;
             }
             int joins = 0;
             for (PageDrawing one : showing) {
                 for (PageDrawing other : showing) {
-                    Geometry overlap = ShownPiece.on(one, piece).get(0).windowInPiece()
+                    Geometry overlap = ShownPiece.on(one, piece)
+                            .get(0)
+                            .windowInPiece()
                             .intersection(ShownPiece.on(other, piece).get(0).windowInPiece());
                     Envelope box = overlap.getEnvelopeInternal();
                     boolean neighbours = one != other && Math.max(box.getWidth(), box.getHeight()) > 20;
@@ -110,8 +117,10 @@ class PrintedPiecesTest {
                         assertThat(marks).allSatisfy(at -> {
                             assertThat(ShownPiece.on(other, piece).get(0).registerMarks(other))
                                     .anyMatch(partner -> partner.distance(at) < 0.01);
-                            assertThat(piece.holes()).as("no hole is taken for a mark").allSatisfy(hole ->
-                                    assertThat(hole.centre().distance(at)).isGreaterThan(4));
+                            assertThat(piece.holes())
+                                    .as("no hole is taken for a mark")
+                                    .allSatisfy(hole -> assertThat(hole.centre().distance(at))
+                                            .isGreaterThan(4));
                         });
                     }
                 }
@@ -127,9 +136,9 @@ class PrintedPiecesTest {
             List<Geometry> areas = new ArrayList<>();
             for (Piece piece : print.pattern().pieces()) {
                 for (ShownPiece shown : ShownPiece.on(page, piece)) {
-                    Geometry area = piece.outline().map(shown.placement()::apply).polygon();
-                    areas.add(OverlayNGRobust.overlay(
-                            area, JTS.toGeometry(shown.window()), OverlayNG.INTERSECTION));
+                    Geometry area =
+                            piece.outline().map(shown.placement()::apply).polygon();
+                    areas.add(OverlayNGRobust.overlay(area, JTS.toGeometry(shown.window()), OverlayNG.INTERSECTION));
                 }
             }
             areas.add(JTS.toGeometry(Print.checkSquare(page, PrintScale.TRUE)));

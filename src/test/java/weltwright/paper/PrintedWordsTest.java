@@ -48,8 +48,9 @@ class PrintedWordsTest {
                 .contains("law on carrying knives")
                 .contains("Likes a dark brown edge");
         for (Piece piece : print.pattern().pieces()) {
-            assertThat(all).contains("%s: cut %d from leather of %s mm"
-                    .formatted(piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
+            assertThat(all)
+                    .contains("%s: cut %d from leather of %s mm"
+                            .formatted(piece.name(), piece.count(), PieceDrawing.millimetres(piece.thicknessMm())));
         }
         if (!print.printer().equals(PrintScale.TRUE)) {
             assertThat(pages).allSatisfy(page -> assertThat(page).contains("Corrected for a printer"));
@@ -70,18 +71,23 @@ class PrintedWordsTest {
     @Test
     void longNotesAndNamesArePrintedOverAsManyPagesAsTheyTake() throws IOException {
         String notes = IntStream.range(0, 3000).mapToObj(i -> "word" + i).collect(Collectors.joining(" "));
-        Heading heading = new Heading(
-                "A name that is long ".repeat(20), "x".repeat(500), LocalDate.of(2024, 3, 9), notes);
+        Heading heading =
+                new Heading("A name that is long ".repeat(20), "x".repeat(500), LocalDate.of(2024, 3, 9), notes);
         Path file = folder.resolve("long.pdf");
         PatternPdf.write(SamplePatterns.small(), heading, PaperSize.LETTER, new PrintScale(0.9, 0.9), file);
-        assertThat(String.join(" ", words(file))).contains("word0 ").contains("word1500 ").contains("word2999");
+        assertThat(String.join(" ", words(file)))
+                .contains("word0 ")
+                .contains("word1500 ")
+                .contains("word2999");
     }
 
-    /** Letters that the typeface lacks are drawn, so a reader of words finds them only where the file says them besides. */
+    /**
+     * Letters that the typeface lacks are drawn, so a reader of words finds them only where the file says them besides.
+     */
     @Test
     void namesInAnyScriptArePrinted() throws IOException {
-        Heading heading = new Heading(
-                "Łukasz Žižka Ωμέγα Юрий 李", "\uD83D\uDD2A\u0007", LocalDate.of(2024, 3, 9), "a\tb\n\nc");
+        Heading heading =
+                new Heading("Łukasz Žižka Ωμέγα Юрий 李", "\uD83D\uDD2A\u0007", LocalDate.of(2024, 3, 9), "a\tb\n\nc");
         Path file = folder.resolve("scripts.pdf");
         PatternPdf.write(SamplePatterns.small(), heading, PaperSize.A4, PrintScale.TRUE, file);
         assertThat(words(file).get(0)).contains("Łukasz Žižka Ωμέγα Юрий").doesNotContain("?");
@@ -93,7 +99,8 @@ class PrintedWordsTest {
                     .contains("李", "\uD83D\uDD2A");
         }
         assertThat(PatternPdf.unprintable(heading)).isEmpty();
-        assertThat(PatternPdf.unprintable(new Heading("\uD808\uDC00", "", heading.date(), "")).orElseThrow())
+        assertThat(PatternPdf.unprintable(new Heading("\uD808\uDC00", "", heading.date(), ""))
+                        .orElseThrow())
                 .contains("U+12000");
     }
 

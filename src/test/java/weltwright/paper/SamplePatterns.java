@@ -27,13 +27,10 @@ final class SamplePatterns {
             LocalDate.of(2024, 3, 9),
             "Likes a dark brown edge. Needs it by May.");
 
-    static final DrawCheck DRAW = new DrawCheck(
-            DrawPath.alongAxis(), new Grip(2, 0, 0, 0, List.of()), 6, List.of());
+    static final DrawCheck DRAW = new DrawCheck(DrawPath.alongAxis(), new Grip(2, 0, 0, 0, List.of()), 6, List.of());
 
     static final SheathedKnife SHEATHED = new SheathedKnife(
-            Hand.LEFT,
-            Ink.box(new Point(0, 0), new Point(40, 120)),
-            Ink.box(new Point(10, 10), new Point(30, 220)));
+            Hand.LEFT, Ink.box(new Point(0, 0), new Point(40, 120)), Ink.box(new Point(10, 10), new Point(30, 220)));
 
     private SamplePatterns() {}
 

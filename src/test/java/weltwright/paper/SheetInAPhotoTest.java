@@ -42,9 +42,18 @@ class SheetInAPhotoTest {
     private static final int TABLE_PX = 200;
 
     private static final Polyline KNIFE = Polyline.closed(List.of(
-            new Point(-105, -10), new Point(-60, -11), new Point(0, -13), new Point(70, -12), new Point(90, -7),
-            new Point(104, 4), new Point(80, 11), new Point(0, 13), new Point(-95, 12), new Point(-101, 8),
-            new Point(-105, 3), new Point(-106.6, -2)));
+            new Point(-105, -10),
+            new Point(-60, -11),
+            new Point(0, -13),
+            new Point(70, -12),
+            new Point(90, -7),
+            new Point(104, 4),
+            new Point(80, 11),
+            new Point(0, 13),
+            new Point(-95, 12),
+            new Point(-101, 8),
+            new Point(-105, 3),
+            new Point(-106.6, -2)));
 
     @TempDir
     Path folder;
@@ -58,8 +67,7 @@ class SheetInAPhotoTest {
         Trace trace = Tracer.trace(Photo.of("knife.png", photo(lying)), flat, Progress.NONE);
 
         double[] along = KNIFE.points().stream().mapToDouble(Point::x).sorted().toArray();
-        assertThat(trace.silhouette().overallLengthMm())
-                .isEqualTo(along[along.length - 1] - along[0], within(0.4));
+        assertThat(trace.silhouette().overallLengthMm()).isEqualTo(along[along.length - 1] - along[0], within(0.4));
         Polyline outline = trace.silhouette().outline().sampled(0.5);
         // 0.1 mm all round.
         assertThat(outline.signedAreaMm2()).isEqualTo(KNIFE.signedAreaMm2(), within(0.1 * KNIFE.lengthMm()));

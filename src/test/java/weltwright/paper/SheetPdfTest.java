@@ -108,11 +108,19 @@ class SheetPdfTest {
     void theBarsAreTrueBothWays(ReferenceSheet sheet) throws IOException {
         PageDrawing drawing = PageDrawing.read(written(sheet), 0);
         // The end lines of the bars are the only hairlines of the page.
-        var hairlines = drawing.strokes().stream().filter(s -> s.widthMm() < 0.15).toList();
+        var hairlines =
+                drawing.strokes().stream().filter(s -> s.widthMm() < 0.15).toList();
         assertThat(hairlines).hasSize(4);
-        var across = hairlines.stream().map(s -> s.box()).filter(b -> b.getHeight() > b.getWidth()).toList();
-        var up = hairlines.stream().map(s -> s.box()).filter(b -> b.getWidth() > b.getHeight()).toList();
-        assertThat(Math.abs(across.get(0).centre().x - across.get(1).centre().x)).isEqualTo(100, within(0.001));
+        var across = hairlines.stream()
+                .map(s -> s.box())
+                .filter(b -> b.getHeight() > b.getWidth())
+                .toList();
+        var up = hairlines.stream()
+                .map(s -> s.box())
+                .filter(b -> b.getWidth() > b.getHeight())
+                .toList();
+        assertThat(Math.abs(across.get(0).centre().x - across.get(1).centre().x))
+                .isEqualTo(100, within(0.001));
         assertThat(Math.abs(up.get(0).centre().y - up.get(1).centre().y)).isEqualTo(100, within(0.001));
     }
 
@@ -124,7 +132,9 @@ class SheetPdfTest {
         Point centre = new Point(sheet.pageWidthMm() / 2, sheet.pageHeightMm() / 2);
         double width = sheet.boardWidthMm() - 4 * sheet.squareMm();
         double height = sheet.boardHeightMm() - 4 * sheet.squareMm();
-        var lines = drawing.strokes().stream().filter(line -> Math.abs(line.widthMm() - 0.25) < 0.001).toList();
+        var lines = drawing.strokes().stream()
+                .filter(line -> Math.abs(line.widthMm() - 0.25) < 0.001)
+                .toList();
         var upright = lines.stream()
                 .filter(line -> Math.abs(line.box().getHeight() - height) < 0.001)
                 .map(line -> line.centre().minus(centre))
@@ -178,8 +188,7 @@ class SheetPdfTest {
      */
     private record Found(Map<Integer, Point> corners, Set<Integer> ids) {}
 
-    private static Found detect(
-            BufferedImage page, int across, int down, int squareMm, int markerMm, int firstId) {
+    private static Found detect(BufferedImage page, int across, int down, int squareMm, int markerMm, int firstId) {
         Natives.load();
         byte[] grey = ((DataBufferByte) page.getRaster().getDataBuffer()).getData();
         int count = across * down / 2;

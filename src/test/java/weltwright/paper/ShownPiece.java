@@ -47,8 +47,7 @@ record ShownPiece(Placement placement, Envelope window) {
 
     /** The window in the piece's frame. */
     Geometry windowInPiece() {
-        return Ink.box(
-                        new Point(window.getMinX(), window.getMinY()), new Point(window.getMaxX(), window.getMaxY()))
+        return Ink.box(new Point(window.getMinX(), window.getMinY()), new Point(window.getMaxX(), window.getMaxY()))
                 .map(placement.inverse()::apply)
                 .polygon();
     }

@@ -37,11 +37,7 @@ class TextSetterTest {
 
     /** The examples of Unicode Standard Annex 9, "Reordering Resolved Levels", with Hebrew letters for its capitals. */
     @ParameterizedTest
-    @CsvSource({
-        "car means אבג., car means גבא.",
-        "he said “אבג 123 דהו”., he said “והד 123 גבא”.",
-        "(אבג), (גבא)"
-    })
+    @CsvSource({"car means אבג., car means גבא.", "he said “אבג 123 דהו”., he said “והד 123 גבא”.", "(אבג), (גבא)"})
     void wordsFromTheRightStandInTheirOrder(String written, String seen) {
         TextLine line = lettering.set(lettering.printable(written));
         assertThat(line.parts()).allMatch(part -> part instanceof TextLine.Letters);
@@ -53,8 +49,8 @@ class TextSetterTest {
 
     /**
      * Arabic letters take the form that their place in the word asks for. The forms are characters of their own in
-     * Unicode's block "Arabic Presentation Forms-B": seen initial, kaf medial, yeh medial, noon final; set from the left
-     * they are noon, yeh, kaf, seen.
+     * Unicode's block "Arabic Presentation Forms-B": seen initial, kaf medial, yeh medial, noon final; set from the
+     * left they are noon, yeh, kaf, seen.
      */
     @Test
     void arabicLettersJoin() {
@@ -65,9 +61,11 @@ class TextSetterTest {
         GlyphVector forms = font.createGlyphVector(FallbackFonts.UNHINTED, fromTheLeft);
         Area difference = new Area(((TextLine.Outlines) line.parts().get(0)).shape());
         difference.exclusiveOr(new Area(forms.getOutline()));
-        assertThat(difference.getBounds2D().getWidth() * difference.getBounds2D().getHeight()).isLessThan(1);
-        assertThat(line.widthEm()).isEqualTo(
-                forms.getGlyphPosition(forms.getNumGlyphs()).getX() / 1000, within(1e-6));
+        assertThat(difference.getBounds2D().getWidth()
+                        * difference.getBounds2D().getHeight())
+                .isLessThan(1);
+        assertThat(line.widthEm())
+                .isEqualTo(forms.getGlyphPosition(forms.getNumGlyphs()).getX() / 1000, within(1e-6));
     }
 
     /** In Devanagari, क + ् + ष are one letter, क्ष, and ि stands before the letter that it is spoken after. */
@@ -78,10 +76,26 @@ class TextSetterTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "李小龙", "ナイフ", "칼", "سكين", "چاقو", "سكين (كبير) 12", "नमस्ते", "มีด", "ዕውቀት", "დანა", "դանակ", "কাঁচি",
-        "🔪", "👨‍👩‍👧", "❤️", "e\u030B\u0323", "שָׁלוֹם"
-    })
+    @ValueSource(
+            strings = {
+                "李小龙",
+                "ナイフ",
+                "칼",
+                "سكين",
+                "چاقو",
+                "سكين (كبير) 12",
+                "नमस्ते",
+                "มีด",
+                "ዕውቀት",
+                "დანა",
+                "դանակ",
+                "কাঁচি",
+                "🔪",
+                "👨‍👩‍👧",
+                "❤️",
+                "e\u030B\u0323",
+                "שָׁלוֹם"
+            })
     void hasEveryScriptThatManyRead(String text) {
         assertThat(lettering.missing(text)).isEmpty();
         TextLine line = lettering.set(lettering.printable(text));
@@ -107,7 +121,8 @@ class TextSetterTest {
 
     /** Without spaces between words, lines break all the same, and nothing is lost. */
     @ParameterizedTest
-    @ValueSource(strings = {"这把刀是给我的客户的，他要把刀挂在右边的皮带上，皮革用深棕色，线用黑色。", "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx"})
+    @ValueSource(
+            strings = {"这把刀是给我的客户的，他要把刀挂在右边的皮带上，皮革用深棕色，线用黑色。", "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx"})
     void longWordsAreBroken(String text) {
         List<String> lines = lettering.wrap(text, 30, 3);
         assertThat(lines).hasSizeGreaterThan(2).allMatch(line -> lettering.widthMm(line, 3) <= 30);

@@ -27,7 +27,9 @@ import org.opencv.imgcodecs.Imgcodecs;
 import weltwright.ground.Natives;
 import weltwright.trouble.Trouble;
 
-/** Against the decoder in the JDK, the Independent JPEG Group's, which tells a listener what it finds wrong with a file. */
+/**
+ * Against the decoder in the JDK, the Independent JPEG Group's, which tells a listener what it finds wrong with a file.
+ */
 class JpegCheckTest {
     private static final Path SCENE = Path.of("src/test/resources/scenes/paring-paper-a4.jpg");
     private static Mat picture;
@@ -58,7 +60,10 @@ class JpegCheckTest {
         assertThat(Photo.of("sound.jpg", file).check()).isEqualTo(new StreamCheck(true, Optional.empty()));
     }
 
-    /** Some cameras and programs leave the end out, fill up the data, or hang something on. Nothing of the picture is lost. */
+    /**
+     * Some cameras and programs leave the end out, fill up the data, or hang something on. Nothing of the picture is
+     * lost.
+     */
     @Test
     void takesHarmlessOddities() throws IOException {
         byte[] file = Files.readAllBytes(SCENE);
@@ -69,10 +74,14 @@ class JpegCheckTest {
         assertThat(Photo.of("a.jpg", with(file, end, new byte[] {0, 0, 0}, 0)).check())
                 .as("filled up")
                 .isEqualTo(new StreamCheck(false, Optional.empty()));
-        assertThat(Photo.of("a.jpg", with(file, file.length, new byte[5000], 0)).check().regular())
+        assertThat(Photo.of("a.jpg", with(file, file.length, new byte[5000], 0))
+                        .check()
+                        .regular())
                 .as("something hung on")
                 .isTrue();
-        assertThat(Photo.of("a.jpg", with(file, 2, new byte[] {-1, -1, -1, -1}, 0)).check().regular())
+        assertThat(Photo.of("a.jpg", with(file, 2, new byte[] {-1, -1, -1, -1}, 0))
+                        .check()
+                        .regular())
                 .as("filled up before a marker")
                 .isTrue();
     }
@@ -81,7 +90,10 @@ class JpegCheckTest {
     @Test
     void knowsWhereAFileIsCutOff() throws IOException {
         byte[] file = Files.readAllBytes(SCENE);
-        PixelArea half = Photo.of("a.jpg", Arrays.copyOf(file, file.length / 2)).check().damaged().orElseThrow();
+        PixelArea half = Photo.of("a.jpg", Arrays.copyOf(file, file.length / 2))
+                .check()
+                .damaged()
+                .orElseThrow();
         assertThat(half.bottom()).isEqualTo(picture.rows());
         assertThat(half.left()).isZero();
         assertThat(half.right()).isEqualTo(picture.cols());
@@ -91,8 +103,7 @@ class JpegCheckTest {
             assertThat(shown.get(row, 700)).isEqualTo(picture.get(row, 700));
         }
         PixelArea turned = Photo.of(
-                        "a.jpg",
-                        new ExifJpeg().main(0x0112, 3, 6).bytes(Arrays.copyOf(file, file.length / 2)))
+                        "a.jpg", new ExifJpeg().main(0x0112, 3, 6).bytes(Arrays.copyOf(file, file.length / 2)))
                 .check()
                 .damaged()
                 .orElseThrow();
@@ -113,7 +124,9 @@ class JpegCheckTest {
             Optional<PixelArea> area = Photo.of("a.jpg", damaged).check().damaged();
             if (area.isPresent()) {
                 found++;
-                inTwoRows += area.get().bottom() - area.get().top() <= 32 ? 1 : 0; // 37 groups end on the same row or the next
+                inTwoRows += area.get().bottom() - area.get().top() <= 32
+                        ? 1
+                        : 0; // 37 groups end on the same row or the next
             }
         }
         assertThat(found).isGreaterThan(80);
@@ -135,7 +148,9 @@ class JpegCheckTest {
             }
             warned++;
             try {
-                assertThat(Photo.of("a.jpg", damaged).check().regular()).as("byte %d", at).isFalse();
+                assertThat(Photo.of("a.jpg", damaged).check().regular())
+                        .as("byte %d", at)
+                        .isFalse();
             } catch (Trouble refused) {
                 assertThat(refused).hasMessageContaining("damaged");
             }
@@ -165,7 +180,9 @@ class JpegCheckTest {
         byte[] file = Files.readAllBytes(SCENE);
         int table = indexOf(file, 0xC4);
         Arrays.fill(file, table + 4, table + 20, (byte) 0xFF);
-        assertThatThrownBy(() -> Photo.of("a.jpg", file).check()).isInstanceOf(Trouble.class).hasMessageContaining("a.jpg");
+        assertThatThrownBy(() -> Photo.of("a.jpg", file).check())
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("a.jpg");
     }
 
     private static int indexOf(byte[] file, int marker) {

@@ -29,8 +29,8 @@ import org.junit.jupiter.api.Test;
 import weltwright.trouble.Trouble;
 
 /**
- * What a photo tells of the person who took it is nowhere in what is kept, and its picture is what it was, as the JDK's own
- * readers decode it. Each private part here holds the word {@value #SECRET}, which no picture holds by chance.
+ * What a photo tells of the person who took it is nowhere in what is kept, and its picture is what it was, as the JDK's
+ * own readers decode it. Each private part here holds the word {@value #SECRET}, which no picture holds by chance.
  */
 class PhotoPrivacyTest {
     private static final String SECRET = "Lighthouse Lane 7";
@@ -46,7 +46,8 @@ class PhotoPrivacyTest {
         Photo photo = Photo.of("knife.jpg", file);
 
         assertThat(text(file)).contains(SECRET);
-        assertThat(text(photo.bytes())).doesNotContain(SECRET, "Invented", "2024:05:06", "http://ns.adobe.com", "MPF", "ftyp");
+        assertThat(text(photo.bytes()))
+                .doesNotContain(SECRET, "Invented", "2024:05:06", "http://ns.adobe.com", "MPF", "ftyp");
         assertKeeps(photo, file);
         assertThat(photo.camera()).contains(new CameraModel("Invented", "Invented X 3"));
         assertThat(Photo.of("knife.jpg", photo.bytes()).camera()).isEmpty();
@@ -59,8 +60,10 @@ class PhotoPrivacyTest {
         assertThat(kept.orientation()).isEqualTo(6);
         assertThat(kept.focal35mm()).hasValue(26);
         assertThat(kept.isCutOut()).isFalse();
-        byte[] cut = new ExifJpeg().sub(0xA002, LONG, 4000).sub(0xA003, LONG, 3000).bytes(picture(64, 30));
-        assertThat(Photo.of("cut.jpg", Photo.of("cut.jpg", cut).bytes()).isCutOut()).isTrue();
+        byte[] cut =
+                new ExifJpeg().sub(0xA002, LONG, 4000).sub(0xA003, LONG, 3000).bytes(picture(64, 30));
+        assertThat(Photo.of("cut.jpg", Photo.of("cut.jpg", cut).bytes()).isCutOut())
+                .isTrue();
         byte[] bySensor = new ExifJpeg()
                 .sub(0x920A, RATIONAL, 50)
                 .sub(0xA20E, RATIONAL, 100)
@@ -87,11 +90,13 @@ class PhotoPrivacyTest {
         file.write(plain, 0, 33); // signature and IHDR
         file.writeBytes(chunk("tEXt", ("Author\0" + SECRET).getBytes(US_ASCII)));
         file.writeBytes(chunk("iTXt", ("XML:com.adobe.xmp\0\0\0\0\0" + SECRET).getBytes(US_ASCII)));
-        file.writeBytes(chunk("eXIf", new TiffWriter()
-                .main(0x0112, SHORT, 6)
-                .main(0x013B, 2, (SECRET + "\0").getBytes(US_ASCII))
-                .exif(0xA405, SHORT, 26)
-                .bytes()));
+        file.writeBytes(chunk(
+                "eXIf",
+                new TiffWriter()
+                        .main(0x0112, SHORT, 6)
+                        .main(0x013B, 2, (SECRET + "\0").getBytes(US_ASCII))
+                        .exif(0xA405, SHORT, 26)
+                        .bytes()));
         file.write(plain, 33, plain.length - 33);
         file.writeBytes(SECRET.getBytes(US_ASCII)); // behind the end
 
@@ -115,7 +120,11 @@ class PhotoPrivacyTest {
                 .bytes();
         byte[] file = webp(
                 new String[] {"VP8X", "ICCP", "VP8L", "EXIF", "XMP "},
-                extended, SECRET.getBytes(US_ASCII), vp8l, exif, SECRET.getBytes(US_ASCII));
+                extended,
+                SECRET.getBytes(US_ASCII),
+                vp8l,
+                exif,
+                SECRET.getBytes(US_ASCII));
 
         Photo photo = Photo.of("knife.webp", file);
 
@@ -124,7 +133,8 @@ class PhotoPrivacyTest {
         assertThat(photo.widthPx()).isEqualTo(48);
         byte[] kept = photo.bytes();
         assertThat(kept[20]).as("what the flags say is there").isEqualTo((byte) 0x08);
-        assertThat(ByteBuffer.wrap(kept).order(ByteOrder.LITTLE_ENDIAN).getInt(4)).isEqualTo(kept.length - 8);
+        assertThat(ByteBuffer.wrap(kept).order(ByteOrder.LITTLE_ENDIAN).getInt(4))
+                .isEqualTo(kept.length - 8);
         assertThat(Photo.of("knife.webp", kept)).isEqualTo(photo);
         assertThat(Photo.of("knife.webp", kept).orientation()).isEqualTo(8);
     }
@@ -251,8 +261,10 @@ class PhotoPrivacyTest {
         BaselineTIFFTagSet tags = BaselineTIFFTagSet.getInstance();
         directory.addTIFFField(new TIFFField(
                 tags.getTag(BaselineTIFFTagSet.TAG_ARTIST), TIFFTag.TIFF_ASCII, 1, new String[] {SECRET}));
-        directory.addTIFFField(new TIFFField(
-                tags.getTag(BaselineTIFFTagSet.TAG_DATE_TIME), TIFFTag.TIFF_ASCII, 1, new String[] {"2024:05:06 07:08:09"}));
+        directory.addTIFFField(
+                new TIFFField(tags.getTag(BaselineTIFFTagSet.TAG_DATE_TIME), TIFFTag.TIFF_ASCII, 1, new String[] {
+                    "2024:05:06 07:08:09"
+                }));
         directory.addTIFFField(new TIFFField(tags.getTag(BaselineTIFFTagSet.TAG_ORIENTATION), 3));
         ByteArrayOutputStream file = new ByteArrayOutputStream();
         try (ImageOutputStream out = ImageIO.createImageOutputStream(file)) {

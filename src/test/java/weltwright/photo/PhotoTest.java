@@ -69,12 +69,16 @@ class PhotoTest {
     void knowsAPartOfALargerPhoto() throws IOException {
         ExifJpeg taken = new ExifJpeg().sub(0xA002, 4, 4000).sub(0xA003, 4, 3000);
         assertThat(Photo.of("a.jpg", taken.bytes(picture(160, 120))).isCutOut()).isFalse();
-        assertThat(Photo.of("a.jpg", taken.bytes(picture(120, 160))).isCutOut()).as("turned").isFalse();
+        assertThat(Photo.of("a.jpg", taken.bytes(picture(120, 160))).isCutOut())
+                .as("turned")
+                .isFalse();
         assertThat(Photo.of("a.jpg", taken.bytes(picture(160, 90))).isCutOut()).isTrue();
         ExifJpeg silent = new ExifJpeg();
-        assertThat(Photo.of("a.jpg", silent.bytes(picture(160, 120))).isCutOut()).isFalse();
+        assertThat(Photo.of("a.jpg", silent.bytes(picture(160, 120))).isCutOut())
+                .isFalse();
         assertThat(Photo.of("a.jpg", silent.bytes(picture(160, 90))).isCutOut()).isFalse();
-        assertThat(Photo.of("a.jpg", silent.bytes(picture(147, 120))).isCutOut()).isTrue();
+        assertThat(Photo.of("a.jpg", silent.bytes(picture(147, 120))).isCutOut())
+                .isTrue();
     }
 
     /** Exif 2.32, tags 271 and 272. */
@@ -84,7 +88,8 @@ class PhotoTest {
         Photo photo = Photo.of("knife.jpg", file.bytes(picture(8, 8)));
         assertThat(photo.camera()).contains(new CameraModel("Invented", "Invented X 3"));
         assertThat(photo.camera().orElseThrow()).hasToString("Invented X 3");
-        assertThat(Photo.of("knife.jpg", new ExifJpeg().bytes(picture(8, 8))).camera()).isEmpty();
+        assertThat(Photo.of("knife.jpg", new ExifJpeg().bytes(picture(8, 8))).camera())
+                .isEmpty();
     }
 
     @Test
@@ -98,7 +103,8 @@ class PhotoTest {
     @ParameterizedTest
     @CsvSource({"1, 64, 48", "2, 64, 48", "3, 64, 48", "4, 64, 48", "5, 48, 64", "6, 48, 64", "7, 48, 64", "8, 48, 64"})
     void standsUprightByItsExifOrientation(int orientation, int width, int height) throws IOException {
-        Photo photo = Photo.of("knife.jpg", new ExifJpeg().main(0x0112, 3, orientation).bytes(picture(64, 48)));
+        Photo photo = Photo.of(
+                "knife.jpg", new ExifJpeg().main(0x0112, 3, orientation).bytes(picture(64, 48)));
         assertThat(photo.orientation()).isEqualTo(orientation);
         assertThat(photo.widthPx()).isEqualTo(width);
         assertThat(photo.heightPx()).isEqualTo(height);
@@ -107,7 +113,8 @@ class PhotoTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 9, 65535})
     void takesAnOrientationThatExifDoesNotKnowAsUpright(int orientation) throws IOException {
-        Photo photo = Photo.of("knife.jpg", new ExifJpeg().main(0x0112, 3, orientation).bytes(picture(64, 48)));
+        Photo photo = Photo.of(
+                "knife.jpg", new ExifJpeg().main(0x0112, 3, orientation).bytes(picture(64, 48)));
         assertThat(photo.orientation()).isEqualTo(1);
     }
 
@@ -145,9 +152,12 @@ class PhotoTest {
     @Test
     void doesNotTakeTheFocalLengthOfACroppedPicture() throws IOException {
         ExifJpeg file = new ExifJpeg().sub(0xA405, 3, 26).sub(0xA002, 4, 4000).sub(0xA003, 4, 3000);
-        assertThat(Photo.of("whole.jpg", file.bytes(picture(400, 300))).focal35mm()).hasValue(26);
-        assertThat(Photo.of("turned.jpg", file.bytes(picture(300, 400))).focal35mm()).hasValue(26);
-        assertThat(Photo.of("cropped.jpg", file.bytes(picture(300, 300))).focal35mm()).isEmpty();
+        assertThat(Photo.of("whole.jpg", file.bytes(picture(400, 300))).focal35mm())
+                .hasValue(26);
+        assertThat(Photo.of("turned.jpg", file.bytes(picture(300, 400))).focal35mm())
+                .hasValue(26);
+        assertThat(Photo.of("cropped.jpg", file.bytes(picture(300, 300))).focal35mm())
+                .isEmpty();
     }
 
     @Test
@@ -167,9 +177,7 @@ class PhotoTest {
                 .isInstanceOf(Trouble.class)
                 .hasMessageStartingWith("There is no file ")
                 .hasMessageContaining("none.jpg");
-        assertThatThrownBy(() -> Photo.read(folder))
-                .isInstanceOf(Trouble.class)
-                .hasMessageContaining("is not a file");
+        assertThatThrownBy(() -> Photo.read(folder)).isInstanceOf(Trouble.class).hasMessageContaining("is not a file");
         assertThatThrownBy(() -> Photo.read(empty))
                 .isInstanceOf(Trouble.class)
                 .hasMessageStartingWith("empty.jpg is empty.");

@@ -12,32 +12,51 @@ import weltwright.measure.LengthField;
 import weltwright.measure.NumberField;
 
 /**
- * Every choice over all of its allowed range, each by itself, sensible together or not. Each choice is in three of five cases
- * a usual one, so that the odd ones meet sheaths that could otherwise be made.
+ * Every choice over all of its allowed range, each by itself, sensible together or not. Each choice is in three of five
+ * cases a usual one, so that the odd ones meet sheaths that could otherwise be made.
  */
 final class AllowedSpecs {
     private AllowedSpecs() {}
 
     static Arbitrary<SheathSpec> any() {
         return Combinators.combine(
-                        Arbitraries.of(SheathKind.class), carries(), leathers(), welts(), stitchings(), throats(),
-                        belts(), straps())
+                        Arbitraries.of(SheathKind.class),
+                        carries(),
+                        leathers(),
+                        welts(),
+                        stitchings(),
+                        throats(),
+                        belts(),
+                        straps())
                 .flatAs((kind, carry, leather, welt, stitching, throat, belt, strap) -> Combinators.combine(
                                 mostly(0.8, Bounds.EASE), depths(), drains())
                         .as((ease, depth, drain) -> new SheathSpec(
-                                kind, carry, leather, welt, stitching, throat, belt, strap, ease, depth, drain,
+                                kind,
+                                carry,
+                                leather,
+                                welt,
+                                stitching,
+                                throat,
+                                belt,
+                                strap,
+                                ease,
+                                depth,
+                                drain,
                                 HardwareList.USUAL)));
     }
 
     private static Arbitrary<Carry> carries() {
         Arbitrary<Double> tilt = mostly(0, Bounds.TILT).map(Math::toRadians);
-        return Combinators.combine(Arbitraries.of(Hand.class), Arbitraries.of(Carry.Edge.class), tilt).as(Carry::new);
+        return Combinators.combine(Arbitraries.of(Hand.class), Arbitraries.of(Carry.Edge.class), tilt)
+                .as(Carry::new);
     }
 
     private static Arbitrary<Leather> leathers() {
         Arbitrary<Double> shrink = mostly(0, Bounds.FORMING_SHRINK).map(percent -> percent / 100);
         return Combinators.combine(
-                        mostly(3, Bounds.LEATHER_THICKNESS), mostly(0.5, Bounds.NEUTRAL_FACTOR), shrink,
+                        mostly(3, Bounds.LEATHER_THICKNESS),
+                        mostly(0.5, Bounds.NEUTRAL_FACTOR),
+                        shrink,
                         Arbitraries.of(Leather.Bulge.class))
                 .as(Leather::new);
     }
@@ -45,40 +64,48 @@ final class AllowedSpecs {
     private static Arbitrary<WeltChoice> welts() {
         Arbitrary<OptionalInt> layers = Arbitraries.frequencyOf(
                 Tuple.of(3, Arbitraries.just(OptionalInt.empty())),
-                Tuple.of(2, Arbitraries.integers()
-                        .between((int) Bounds.WELT_LAYERS.least(), (int) Bounds.WELT_LAYERS.greatest())
-                        .map(OptionalInt::of)));
+                Tuple.of(
+                        2,
+                        Arbitraries.integers()
+                                .between((int) Bounds.WELT_LAYERS.least(), (int) Bounds.WELT_LAYERS.greatest())
+                                .map(OptionalInt::of)));
         Arbitrary<List<Double>> leathers = Arbitraries.frequencyOf(
                 Tuple.of(3, Arbitraries.just(List.of())),
-                Tuple.of(2, even(Bounds.LEATHER_THICKNESS.leastMm(), Bounds.LEATHER_THICKNESS.greatestMm())
-                        .list()
-                        .ofMinSize(1)
-                        .ofMaxSize(3)));
+                Tuple.of(
+                        2,
+                        even(Bounds.LEATHER_THICKNESS.leastMm(), Bounds.LEATHER_THICKNESS.greatestMm())
+                                .list()
+                                .ofMinSize(1)
+                                .ofMaxSize(3)));
         return Combinators.combine(layers, mostly(4, Bounds.WELT_INNER_MARGIN), leathers, Arbitraries.of(true, false))
                 .as(WeltChoice::new);
     }
 
     private static Arbitrary<Stitching> stitchings() {
         return Combinators.combine(
-                        mostly(Stitching.USUAL.marginMm(), Bounds.STITCH_MARGIN), mostly(4, Bounds.PITCH),
+                        mostly(Stitching.USUAL.marginMm(), Bounds.STITCH_MARGIN),
+                        mostly(4, Bounds.PITCH),
                         Arbitraries.integers().between(0, 6))
                 .as(Stitching::new);
     }
 
     private static Arbitrary<Throat> throats() {
-        return Combinators.combine(Arbitraries.of(Throat.Shape.class), mostly(4, Bounds.THROAT_DEPTH)).as(Throat::new);
+        return Combinators.combine(Arbitraries.of(Throat.Shape.class), mostly(4, Bounds.THROAT_DEPTH))
+                .as(Throat::new);
     }
 
     private static Arbitrary<BeltHold> belts() {
         return Combinators.combine(
-                        Arbitraries.of(BeltHold.Style.class), mostly(38, Bounds.BELT_WIDTH),
+                        Arbitraries.of(BeltHold.Style.class),
+                        mostly(38, Bounds.BELT_WIDTH),
                         mostly(4, Bounds.BELT_THICKNESS))
                 .as(BeltHold::new);
     }
 
     private static Arbitrary<Optional<HandleStrap>> straps() {
         return Combinators.combine(
-                        mostly(20, LengthField.of("height of the strap", 5, 120)), Arbitraries.of(HandleStrap.Side.class),
+                        mostly(20, LengthField.of("height of the strap", 5, 120)),
+                        Arbitraries.of(HandleStrap.Side.class),
                         mostly(1, Bounds.STRAP_ALLOWANCE))
                 .as(HandleStrap::new)
                 .optional();

@@ -51,7 +51,9 @@ class FairingTest {
         assertThat(sloped[39]).isZero();
     }
 
-    /** Worked by hand: over 8 places it bends along 6 - 0.5 k²/16 and has then lost 2; from there on it falls by 0.5. */
+    /**
+     * Worked by hand: over 8 places it bends along 6 - 0.5 k²/16 and has then lost 2; from there on it falls by 0.5.
+     */
     @Test
     void aStepMayBendIntoTheSlope() {
         double[] step = new double[40];

@@ -13,7 +13,9 @@ import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 import weltwright.trouble.Trouble;
 
-/** A sheath for a knife with a guard. Its guard is a cross of 6 mm from x = -6 to 0, 42 mm wide over a blade of 24 mm. */
+/**
+ * A sheath for a knife with a guard. Its guard is a cross of 6 mm from x = -6 to 0, 42 mm wide over a blade of 24 mm.
+ */
 class GuardedSheathTest implements AnySheath {
     private static final Knife GUARDED = TestKnives.shapes().get("guard");
 
@@ -42,7 +44,8 @@ class GuardedSheathTest implements AnySheath {
         } catch (Trouble refused) {
             return; // such as for its hardware; what is said of guards is tested below
         }
-        assertThat(made.plan().outline().points()).allSatisfy(p -> assertThat(p.x()).isGreaterThan(0.5));
+        assertThat(made.plan().outline().points())
+                .allSatisfy(p -> assertThat(p.x()).isGreaterThan(0.5));
         assertThat(made.sections().fromMm()).isGreaterThan(0.5);
     }
 
@@ -75,10 +78,10 @@ class GuardedSheathTest implements AnySheath {
     /** A choil of 2.6 mm on an ordinary knife is a note. */
     @Test
     void aSmallChoilIsANote() {
-        Pattern pattern = PatternMaker.make(
-                TestKnives.shapes().get("choil"), SheathSpec.standard(SheathKind.FOLDED));
+        Pattern pattern = PatternMaker.make(TestKnives.shapes().get("choil"), SheathSpec.standard(SheathKind.FOLDED));
         assertThat(pattern.advice())
                 .filteredOn(Advice.NarrowStretch.class::isInstance)
-                .allMatch(advice -> advice.severity() == Severity.NOTE || ((Advice.NarrowStretch) advice).narrow().byMm() > 4);
+                .allMatch(advice -> advice.severity() == Severity.NOTE
+                        || ((Advice.NarrowStretch) advice).narrow().byMm() > 4);
     }
 }

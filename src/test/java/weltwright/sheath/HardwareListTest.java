@@ -19,7 +19,9 @@ class HardwareListTest {
         return HardwareList.USUAL.fasteners();
     }
 
-    /** Common practice: rivet holes snug, neither tight to fight nor loose; a loose one is half a millimetre too wide. */
+    /**
+     * Common practice: rivet holes snug, neither tight to fight nor loose; a loose one is half a millimetre too wide.
+     */
     @ParameterizedTest
     @MethodSource("usual")
     void theHoleIsSnug(Fastener fastener) {
@@ -38,16 +40,22 @@ class HardwareListTest {
         assertThat(fastener.leastApartMm()).isGreaterThan(fastener.capMm());
     }
 
-    /** Common practice: a hole of 1/8 in for a rivet. Two layers of 7/8 oz (3 mm each) are an everyday stack, three one too. */
+    /**
+     * Common practice: a hole of 1/8 in for a rivet. Two layers of 7/8 oz (3 mm each) are an everyday stack, three one
+     * too.
+     */
     @Test
     void thereIsARivetForEverydayStacks() {
         for (double stack : new double[] {6, 9}) {
             Fastener rivet = HardwareList.USUAL.fastener(Hardware.Kind.RIVET, stack);
             assertThat(rivet.punchMm()).isCloseTo(INCH / 8, within(1e-9));
-            assertThat(rivet.grips(stack)).as("%s in %s mm", rivet.name(), stack).isTrue();
+            assertThat(rivet.grips(stack))
+                    .as("%s in %s mm", rivet.name(), stack)
+                    .isTrue();
         }
         assertThat(HardwareList.USUAL.fastener(Hardware.Kind.SNAP, 3).grips(3)).isTrue();
-        assertThat(HardwareList.USUAL.fastener(Hardware.Kind.EYELET, 3).grips(3)).isTrue();
+        assertThat(HardwareList.USUAL.fastener(Hardware.Kind.EYELET, 3).grips(3))
+                .isTrue();
     }
 
     /** The first that grips, not the one that grips best; where none does, the nearest. */
@@ -71,7 +79,10 @@ class HardwareListTest {
         assertThat(HardwareList.USUAL.ringFor(INCH * 5 / 8).insideMm()).isBetween(INCH * 5 / 8, 20.0);
     }
 
-    /** A stout rivet: its holes are punched for its post of 4.8 mm, so 5 mm wide at most, and as far apart as its caps want. */
+    /**
+     * A stout rivet: its holes are punched for its post of 4.8 mm, so 5 mm wide at most, and as far apart as its caps
+     * want.
+     */
     @Test
     void aSheathIsPunchedForWhatIsAtHand() {
         Fastener stout = new Fastener("stout", Hardware.Kind.RIVET, 4.8, 21, 1, 20);
@@ -85,7 +96,10 @@ class HardwareListTest {
         assertThat(rivets.hardware()).isEqualTo(stout);
         assertThat(rivets.layers()).allSatisfy(layer -> {
             assertThat(layer.holes().get(0).distance(layer.holes().get(1))).isGreaterThan(21);
-            Piece piece = pattern.pieces().stream().filter(p -> p.name().equals(layer.piece())).findFirst().orElseThrow();
+            Piece piece = pattern.pieces().stream()
+                    .filter(p -> p.name().equals(layer.piece()))
+                    .findFirst()
+                    .orElseThrow();
             assertThat(piece.holes())
                     .filteredOn(hole -> hole.use() == Hole.Use.RIVET)
                     .allMatch(hole -> hole.diameterMm() >= 4.8 && hole.diameterMm() <= 5);
@@ -106,8 +120,10 @@ class HardwareListTest {
             assertThat(eyelets.count()).isEqualTo(2);
             assertThat(eyelets.stackMm()).isEqualTo(3);
             for (Seam.Layer layer : eyelets.layers()) {
-                Piece piece =
-                        pattern.pieces().stream().filter(p -> p.name().equals(layer.piece())).findFirst().orElseThrow();
+                Piece piece = pattern.pieces().stream()
+                        .filter(p -> p.name().equals(layer.piece()))
+                        .findFirst()
+                        .orElseThrow();
                 Optional<Hole> hole = piece.holes().stream()
                         .filter(h -> h.centre().equals(layer.holes().get(0)))
                         .findFirst();
@@ -122,7 +138,8 @@ class HardwareListTest {
     @Test
     void sizesThatCannotBeAreRefusedByName() {
         Fastener upsideDown = new Fastener("stud", Hardware.Kind.RIVET, 4, 8, 5, 2);
-        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS).with(new HardwareList(List.of(upsideDown), List.of()));
+        SheathSpec spec =
+                TestSpecs.bladeAlone(SheathKind.PANELS).with(new HardwareList(List.of(upsideDown), List.of()));
         assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("stud");

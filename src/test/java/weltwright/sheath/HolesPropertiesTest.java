@@ -27,18 +27,23 @@ class HolesPropertiesTest implements AnySheath {
                 if (hole.use() == Hole.Use.STITCH) {
                     assertThat(leather.getBoundary().distance(centre))
                             .as("%s at %s", piece.name(), hole.centre())
-                            .isGreaterThanOrEqualTo(Math.min(spec.stitching().marginMm(), innerMargin(piece, spec)) - 0.1);
+                            .isGreaterThanOrEqualTo(
+                                    Math.min(spec.stitching().marginMm(), innerMargin(piece, spec)) - 0.1);
                 }
             }
         }
     }
 
-    /** The welt is cut away at its inner edge too, by its own margin; where it is in two, the joint runs between holes. */
+    /**
+     * The welt is cut away at its inner edge too, by its own margin; where it is in two, the joint runs between holes.
+     */
     private static double innerMargin(Piece piece, SheathSpec spec) {
         if (!piece.name().startsWith("welt")) {
             return spec.stitching().marginMm();
         }
-        return piece.name().contains("part") ? spec.stitching().pitchMm() / 2 - 0.2 : spec.welt().innerMarginMm();
+        return piece.name().contains("part")
+                ? spec.stitching().pitchMm() / 2 - 0.2
+                : spec.welt().innerMarginMm();
     }
 
     @Property(tries = TRIES)
@@ -87,8 +92,11 @@ class HolesPropertiesTest implements AnySheath {
                     .toList();
             assertThat(ticks).as(piece.name()).hasSameSizeAs(firsts);
             for (Polyline tick : ticks) {
-                assertThat(firsts).anyMatch(first -> Math.abs(first.distance(tick.points().get(0)) - 1) < 1e-6);
-                assertThat(piece.outline().polygon().covers(tick.lineString())).as(piece.name()).isTrue();
+                assertThat(firsts)
+                        .anyMatch(first -> Math.abs(first.distance(tick.points().get(0)) - 1) < 1e-6);
+                assertThat(piece.outline().polygon().covers(tick.lineString()))
+                        .as(piece.name())
+                        .isTrue();
             }
         }
     }
@@ -155,14 +163,18 @@ class HolesPropertiesTest implements AnySheath {
     }
 
     /**
-     * A stitch that bridged a corner would lie over the knife, from which the row keeps the welt's inner margin: so a stitch
-     * must leave the row by less than that. Round the tip of a narrow knife a row turns by more than 120° within two stitches,
-     * and no hole in the middle can keep both of them near it.
+     * A stitch that bridged a corner would lie over the knife, from which the row keeps the welt's inner margin: so a
+     * stitch must leave the row by less than that. Round the tip of a narrow knife a row turns by more than 120° within
+     * two stitches, and no hole in the middle can keep both of them near it.
      */
     @Property(tries = TRIES)
     void noStitchCutsACornerOff(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
         double innerMarginMm = 1.5;
-        WeltChoice narrow = new WeltChoice(spec.welt().layers(), innerMarginMm, spec.welt().leathersMm(), spec.welt().inTwo());
+        WeltChoice narrow = new WeltChoice(
+                spec.welt().layers(),
+                innerMarginMm,
+                spec.welt().leathersMm(),
+                spec.welt().inTwo());
         Pattern pattern = Made.of(knife, spec.with(narrow));
         Seam.Layer layer = pattern.seams().get(0).layers().get(0);
         Polyline row = rowThrough(pattern, layer);
@@ -179,7 +191,8 @@ class HolesPropertiesTest implements AnySheath {
             List<Hole> drains = piece.holes().stream()
                     .filter(hole -> hole.use() == Hole.Use.DRAIN)
                     .toList();
-            boolean drained = !spec.drain().equals(Drain.NONE) && List.of("body", "face", "back").contains(piece.name());
+            boolean drained = !spec.drain().equals(Drain.NONE)
+                    && List.of("body", "face", "back").contains(piece.name());
             assertThat(drains).hasSize(!drained ? 0 : piece.name().equals("body") ? 2 : 1);
             for (Hole drain : drains) {
                 for (Hole stitch : piece.holes()) {
@@ -195,7 +208,8 @@ class HolesPropertiesTest implements AnySheath {
     /** Common practice: no hole so near another, or an edge, that the leather between would tear out. */
     @Property(tries = TRIES)
     void noHoleIsTornOut(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        for (Piece piece : Made.of(knife, spec.withStrap(Optional.of(HandleStrap.USUAL))).pieces()) {
+        for (Piece piece :
+                Made.of(knife, spec.withStrap(Optional.of(HandleStrap.USUAL))).pieces()) {
             Geometry leather = piece.outline().polygon();
             for (int i = 0; i < piece.holes().size(); i++) {
                 Hole hole = piece.holes().get(i);

@@ -14,11 +14,14 @@ class IronStepsTest {
     /** 15 holes, 14 stitches: six teeth make five stitches at a time, and what is left over four and two make. */
     @Test
     void aStraightRowIsStruckWithTheWidestIronsThatFit() {
-        List<Point> row = IntStream.range(0, 15).mapToObj(i -> new Point(4 * i, 0)).toList();
+        List<Point> row =
+                IntStream.range(0, 15).mapToObj(i -> new Point(4 * i, 0)).toList();
 
         assertThat(IronSteps.of(row, false))
                 .containsExactly(
-                        new IronSteps.Step(0, 6), new IronSteps.Step(5, 6), new IronSteps.Step(10, 4),
+                        new IronSteps.Step(0, 6),
+                        new IronSteps.Step(5, 6),
+                        new IronSteps.Step(10, 4),
                         new IronSteps.Step(13, 2));
     }
 
@@ -29,7 +32,8 @@ class IronStepsTest {
         List<Point> holes = box.holes(0, 0, 1);
         List<IronSteps.Step> steps = IronSteps.of(holes, true);
 
-        List<Integer> starts = new ArrayList<>(steps.stream().map(IronSteps.Step::first).toList());
+        List<Integer> starts =
+                new ArrayList<>(steps.stream().map(IronSteps.Step::first).toList());
         assertThat(starts).contains(0, box.along(), box.along() + box.across(), 2 * box.along() + box.across());
         assertThat(steps.get(steps.size() - 1).last()).isEqualTo(holes.size());
     }
@@ -37,7 +41,9 @@ class IronStepsTest {
     /** Every hole of a real seam is struck, each setting starts where the one before ended, and none leaves the row. */
     @Test
     void everyHoleOfASeamIsStruckOnce() {
-        Seam seam = PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS)).seams().get(0);
+        Seam seam = PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS))
+                .seams()
+                .get(0);
         List<IronSteps.Step> steps = IronSteps.of(seam.layers().get(0).holes(), seam.closed());
 
         int at = 0;

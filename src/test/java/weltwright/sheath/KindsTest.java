@@ -31,7 +31,9 @@ class KindsTest {
     /** The welt is left out along the spine: the stitches there go through face and back alone. */
     @Test
     void aWeltAlongTheEdgeEndsPastTheTip() {
-        Seam seam = make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT)).seams().get(0);
+        Seam seam = make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT))
+                .seams()
+                .get(0);
 
         assertThat(seam.stackMm(0)).isEqualTo(12);
         assertThat(seam.stackMm(seam.holeCount() - 1)).isEqualTo(6);
@@ -39,8 +41,8 @@ class KindsTest {
     }
 
     /**
-     * The tip of an upswept knife passes along the spine's stitches, near which no welt lies. The stitches keep off it what the
-     * welt's inner margin and the ease keep off the edge elsewhere; arcs that are chords take 0.03 mm of it.
+     * The tip of an upswept knife passes along the spine's stitches, near which no welt lies. The stitches keep off it
+     * what the welt's inner margin and the ease keep off the edge elsewhere; arcs that are chords take 0.03 mm of it.
      */
     @Test
     void theTipComesNoNearerToTheSpinesStitchesThanTheEdgeToItsOwn() {
@@ -52,8 +54,8 @@ class KindsTest {
     }
 
     /**
-     * Two panels that meet at the spine, against strips pulled tight: from the welt on the edge's side, over the handle, down
-     * to where both meet in the mid-plane.
+     * Two panels that meet at the spine, against strips pulled tight: from the welt on the edge's side, over the
+     * handle, down to where both meet in the mid-plane.
      */
     @Test
     void panelsThatMeetAtTheSpineAreAsWideAsAStrip() {
@@ -69,8 +71,8 @@ class KindsTest {
         double edge = Math.abs(welt.get(i).x());
         double spine = spineRow(TestKnives.wedge(3.5, 0.4), ease);
         List<Point> handle = new SuperEllipse(10, 8, 2.5).points(new Point(0, 0), 3000);
-        double strip = TautStrip.lengthMm(
-                new Point(-edge, 3 + NEUTRAL), new Point(spine, NEUTRAL), handle, ease + NEUTRAL);
+        double strip =
+                TautStrip.lengthMm(new Point(-edge, 3 + NEUTRAL), new Point(spine, NEUTRAL), handle, ease + NEUTRAL);
 
         assertThat(face.get(i).distance(face.get(across))).isCloseTo(strip, within(0.5));
     }
@@ -85,7 +87,9 @@ class KindsTest {
         return meet + ease * Math.sqrt(2) + 1.5;
     }
 
-    /** A flat back is as wide as the sheath is, and the face takes what both would have shared, and the welt's depth. */
+    /**
+     * A flat back is as wide as the sheath is, and the face takes what both would have shared, and the welt's depth.
+     */
     @ParameterizedTest
     @ValueSource(doubles = {-45, -30, -15})
     void aFlatBackLeavesAllTheBulgeToTheFace(double xMm) {
@@ -103,12 +107,12 @@ class KindsTest {
         List<Point> face = seam.layers().get(0).holes();
         double row = 10 + ease + 4;
         // Lying on the back, the middle of the handle is half its own thickness and ease above it, the stitches a welt.
-        List<Point> handle = new SuperEllipse(10, 5, 2.5)
-                .points(new Point(0, 5 + ease - 3), 3000);
-        double strip = TautStrip.lengthMm(
-                new Point(-row, 3 + NEUTRAL), new Point(row, 3 + NEUTRAL), handle, ease + NEUTRAL);
+        List<Point> handle = new SuperEllipse(10, 5, 2.5).points(new Point(0, 5 + ease - 3), 3000);
+        double strip =
+                TautStrip.lengthMm(new Point(-row, 3 + NEUTRAL), new Point(row, 3 + NEUTRAL), handle, ease + NEUTRAL);
 
-        assertThat(back.get(i).distance(back.get(across))).isCloseTo(welt.get(i).distance(welt.get(across)), within(1e-6));
+        assertThat(back.get(i).distance(back.get(across)))
+                .isCloseTo(welt.get(i).distance(welt.get(across)), within(1e-6));
         assertThat(face.get(i).distance(face.get(across))).isCloseTo(strip, within(0.2));
     }
 
@@ -117,8 +121,7 @@ class KindsTest {
     void wetFormedLeatherIsCutWider() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS).withHandleDepthMm(60);
         Seam dry = make(TestKnives.wedge(3.5, 0.4), spec).seams().get(0);
-        Seam wet = make(
-                        TestKnives.wedge(3.5, 0.4), spec.with(new Leather(3, 0.5, 0.03, Leather.Bulge.SHARED)))
+        Seam wet = make(TestKnives.wedge(3.5, 0.4), spec.with(new Leather(3, 0.5, 0.03, Leather.Bulge.SHARED)))
                 .seams()
                 .get(0);
         int i = EdgeHoles.at(dry, -30);
@@ -156,10 +159,14 @@ class KindsTest {
     @Test
     void aFoldedSheathEndsStraightAcross() {
         for (Knife knife : TestKnives.all()) {
-            Piece body = make(knife, TestSpecs.bladeAlone(SheathKind.FOLDED)).pieces().get(0);
-            double lowest = body.outline().points().stream().mapToDouble(Point::y).min().orElseThrow();
+            Piece body = make(knife, TestSpecs.bladeAlone(SheathKind.FOLDED))
+                    .pieces()
+                    .get(0);
+            double lowest =
+                    body.outline().points().stream().mapToDouble(Point::y).min().orElseThrow();
             Polyline fold = body.marks().stream()
-                    .filter(mark -> mark.kind() == Mark.Kind.FOLD && mark.label().contains("spine"))
+                    .filter(mark ->
+                            mark.kind() == Mark.Kind.FOLD && mark.label().contains("spine"))
                     .findFirst()
                     .orElseThrow()
                     .line();
@@ -197,7 +204,8 @@ class KindsTest {
                         TestSpecs.bladeAlone(SheathKind.PANELS).with(new Throat(Throat.Shape.STRAIGHT, 4)))
                 .pieces()
                 .get(0);
-        double top = face.outline().points().stream().mapToDouble(Point::y).max().orElseThrow();
+        double top =
+                face.outline().points().stream().mapToDouble(Point::y).max().orElseThrow();
         double[] middle = Polyline.closed(face.outline().points()).crossings(0);
 
         assertThat(middle[middle.length - 1]).isCloseTo(top, within(0.01));
@@ -207,19 +215,19 @@ class KindsTest {
     @Test
     void theEdgeLooksForwardOrBack() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.FOLDED);
-        List<Piece> leftForward = make(
-                        TestKnives.dropPoint(), spec.with(new Carry(Hand.LEFT, Carry.Edge.FORWARD, 0)))
+        List<Piece> leftForward = make(TestKnives.dropPoint(), spec.with(new Carry(Hand.LEFT, Carry.Edge.FORWARD, 0)))
                 .pieces();
-        List<Piece> rightBack =
-                make(TestKnives.dropPoint(), spec.with(new Carry(Hand.RIGHT, Carry.Edge.BACK, 0))).pieces();
+        List<Piece> rightBack = make(TestKnives.dropPoint(), spec.with(new Carry(Hand.RIGHT, Carry.Edge.BACK, 0)))
+                .pieces();
 
         assertThat(rightBack).isEqualTo(leftForward);
         assertThat(make(TestKnives.dropPoint(), spec).pieces()).isNotEqualTo(rightBack);
     }
 
     /**
-     * Seen from behind the back, grain up, tip down, the edge of a right-handed sheath with its edge forward is on the left. A
-     * handle that leans forward leans to there; so the belt's loop, which stays upright, leans from the sheath to the right.
+     * Seen from behind the back, grain up, tip down, the edge of a right-handed sheath with its edge forward is on the
+     * left. A handle that leans forward leans to there; so the belt's loop, which stays upright, leans from the sheath
+     * to the right.
      */
     @Test
     void theLoopLeansAgainstTheHandle() {
@@ -229,7 +237,8 @@ class KindsTest {
         Point box = middle(loop.layers().get(0).holes());
         Point tail = middle(loop.layers().get(1).holes());
 
-        assertThat(Math.toDegrees(Math.atan2(tail.x() - box.x(), tail.y() - box.y()))).isCloseTo(12, within(0.01));
+        assertThat(Math.toDegrees(Math.atan2(tail.x() - box.x(), tail.y() - box.y())))
+                .isCloseTo(12, within(0.01));
     }
 
     private static Point middle(List<Point> points) {
@@ -252,8 +261,11 @@ class KindsTest {
         assertThat(parts).extracting(Piece::name).containsExactly("welt, throat part", "welt, tip part");
         List<Point> holes = new ArrayList<>();
         parts.forEach(part -> part.holes().forEach(hole -> holes.add(hole.centre())));
-        assertThat(holes).isEqualTo(one.get(0).holes().stream().map(Hole::centre).toList());
-        double area = parts.stream().mapToDouble(part -> part.outline().signedAreaMm2()).sum();
+        assertThat(holes)
+                .isEqualTo(one.get(0).holes().stream().map(Hole::centre).toList());
+        double area = parts.stream()
+                .mapToDouble(part -> part.outline().signedAreaMm2())
+                .sum();
         assertThat(area).isCloseTo(one.get(0).outline().signedAreaMm2(), within(1.0));
     }
 
@@ -269,15 +281,22 @@ class KindsTest {
 
                 assertThat(pattern.drawCheck().stitchesAreSafe()).as(name).isTrue();
                 for (Piece piece : pattern.pieces()) {
-                    assertThat(piece.outline().polygon().isValid()).as("%s of %s", piece.name(), name).isTrue();
+                    assertThat(piece.outline().polygon().isValid())
+                            .as("%s of %s", piece.name(), name)
+                            .isTrue();
                 }
                 Piece first = pattern.pieces().get(0);
                 Polyline lies = mark(first, Mark.Kind.KNIFE, "");
-                // Laid flat, a row that goes round a handle ends up to a millimetre short of where it is when it is sewn.
-                assertThat(first.outline().polygon().buffer(1).covers(lies.lineString())).as(name).isTrue();
+                // Laid flat, a row that goes round a handle ends up to a millimetre short of where it is when it is
+                // sewn.
+                assertThat(first.outline().polygon().buffer(1).covers(lies.lineString()))
+                        .as(name)
+                        .isTrue();
                 if (kind == SheathKind.FOLDED) {
                     Polyline fold = mark(first, Mark.Kind.FOLD, "spine");
-                    assertThat(fold.lineString().intersects(lies.lineString())).as(name).isFalse();
+                    assertThat(fold.lineString().intersects(lies.lineString()))
+                            .as(name)
+                            .isFalse();
                 }
             }
         });
@@ -311,7 +330,11 @@ class KindsTest {
     private static Knife dagger() {
         Knife straight = TestKnives.straight();
         return new Knife(
-                straight.outline(), straight.landmarks(), 4, 18, Shaping.usual(0.4).withGrind(Grind.DOUBLE_EDGED));
+                straight.outline(),
+                straight.landmarks(),
+                4,
+                18,
+                Shaping.usual(0.4).withGrind(Grind.DOUBLE_EDGED));
     }
 
     private static Pattern make(Knife knife, SheathSpec spec) {
@@ -320,10 +343,14 @@ class KindsTest {
 
     /** The hole past the tip that is most nearly level with one before it. */
     private static int acrossFrom(List<Point> row, int i) {
-        int deepest = row.indexOf(row.stream().min(Comparator.comparingDouble(Point::y)).orElseThrow());
+        int deepest = row.indexOf(
+                row.stream().min(Comparator.comparingDouble(Point::y)).orElseThrow());
         int best = deepest;
         for (int k = deepest; k < row.size(); k++) {
-            best = Math.abs(row.get(k).y() - row.get(i).y()) < Math.abs(row.get(best).y() - row.get(i).y()) ? k : best;
+            best = Math.abs(row.get(k).y() - row.get(i).y())
+                            < Math.abs(row.get(best).y() - row.get(i).y())
+                    ? k
+                    : best;
         }
         return best;
     }

@@ -9,8 +9,8 @@ public final class Made {
     private Made() {}
 
     /**
-     * The pattern; a knife that is too slim or short for what is to hold its sheath, and one that would cut a fold, is left
-     * out. So is the odd welt that the last check refuses, two of a thousand: its hole would be too near the cut.
+     * The pattern; a knife that is too slim or short for what is to hold its sheath, and one that would cut a fold, is
+     * left out. So is the odd welt that the last check refuses, two of a thousand: its hole would be too near the cut.
      */
     public static Pattern of(Knife knife, SheathSpec spec) {
         try {

@@ -10,8 +10,8 @@ import weltwright.geometry.Polyline;
 import weltwright.paper.AdviceWords;
 
 /**
- * What is wrong with a pattern, measured anew from its points in plain arithmetic: it shares no code with the check that the
- * program itself does.
+ * What is wrong with a pattern, measured anew from its points in plain arithmetic: it shares no code with the check
+ * that the program itself does.
  */
 public final class MeasuredFaults {
     /** An outline is made of chords, and simplified by thousandths. */
@@ -43,7 +43,10 @@ public final class MeasuredFaults {
 
     private void names() {
         Set<String> seen = new HashSet<>();
-        pattern.pieces().stream().map(Piece::name).filter(name -> !seen.add(name)).forEach(name -> fault("two pieces are called %s", name));
+        pattern.pieces().stream()
+                .map(Piece::name)
+                .filter(name -> !seen.add(name))
+                .forEach(name -> fault("two pieces are called %s", name));
     }
 
     private void piece(Piece piece) {
@@ -51,12 +54,14 @@ public final class MeasuredFaults {
         if (!piece.outline().closed() || !(area(ring) > 0)) {
             fault("the %s does not run counter-clockwise", piece.name());
         }
-        if (!piece.outline().polygon().isValid() || !piece.outline().lineString().isSimple()) {
+        if (!piece.outline().polygon().isValid()
+                || !piece.outline().lineString().isSimple()) {
             fault("the cut of the %s crosses itself", piece.name());
         }
         for (Hole hole : piece.holes()) {
             double inside = inside(hole.centre(), ring);
-            double wanted = hole.use() == Hole.Use.STITCH ? stitchMargin(piece) : BESIDE_PUNCHED_MM + hole.diameterMm() / 2;
+            double wanted =
+                    hole.use() == Hole.Use.STITCH ? stitchMargin(piece) : BESIDE_PUNCHED_MM + hole.diameterMm() / 2;
             if (!(inside >= wanted - CHORDS_MM)) {
                 fault("%s hole of %s is %.2f mm inside, wanted %.2f", hole.use(), piece.name(), inside, wanted);
             }
@@ -70,7 +75,9 @@ public final class MeasuredFaults {
             return margin;
         }
         double welt = Math.min(margin, spec.welt().innerMarginMm());
-        return piece.name().contains("part") ? Math.min(welt, 0.3 * spec.stitching().pitchMm()) : welt;
+        return piece.name().contains("part")
+                ? Math.min(welt, 0.3 * spec.stitching().pitchMm())
+                : welt;
     }
 
     private void seam(Seam seam) {
@@ -100,7 +107,9 @@ public final class MeasuredFaults {
         }
         for (Seam.Layer layer : seam.layers()) {
             Piece piece = named(layer.piece());
-            if (layer.holes().stream().anyMatch(p -> piece.holes().stream().noneMatch(hole -> hole.centre().equals(p)))) {
+            if (layer.holes().stream()
+                    .anyMatch(p -> piece.holes().stream()
+                            .noneMatch(hole -> hole.centre().equals(p)))) {
                 fault("a hole of the %s is not in the %s", seam.name(), layer.piece());
             }
         }
@@ -170,7 +179,8 @@ public final class MeasuredFaults {
             }
             for (int i = 1; i < first.size(); i++) {
                 for (int k : new int[] {0, i / 2, i - 1}) {
-                    double off = layer.holes().get(i).distance(layer.holes().get(k)) - first.get(i).distance(first.get(k));
+                    double off = layer.holes().get(i).distance(layer.holes().get(k))
+                            - first.get(i).distance(first.get(k));
                     if (Math.abs(off) > 0.05) {
                         fault("holes of the %s are %.2f mm off on the %s", name, off, layer.piece());
                         return;
@@ -181,7 +191,10 @@ public final class MeasuredFaults {
     }
 
     private Piece named(String name) {
-        return pattern.pieces().stream().filter(piece -> piece.name().equals(name)).findFirst().orElseThrow();
+        return pattern.pieces().stream()
+                .filter(piece -> piece.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void fault(String format, Object... values) {

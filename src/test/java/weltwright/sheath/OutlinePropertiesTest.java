@@ -26,7 +26,10 @@ import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 import weltwright.trouble.Trouble;
 
-/** What a knife can cut and leather bears: outlines without spurs and slits, and a drain hole clear of the blade's point. */
+/**
+ * What a knife can cut and leather bears: outlines without spurs and slits, and a drain hole clear of the blade's
+ * point.
+ */
 class OutlinePropertiesTest implements AnySheath {
     private static final int TRIES = 60;
 
@@ -35,14 +38,17 @@ class OutlinePropertiesTest implements AnySheath {
 
     private static final double OFF_MM = 0.3;
 
-    /** A strip cut off square loses 0.62 mm to the disc at each corner; under a throat that slants by 0.6 on 1 mm, 1.5 mm. */
+    /**
+     * A strip cut off square loses 0.62 mm to the disc at each corner; under a throat that slants by 0.6 on 1 mm, 1.5
+     * mm.
+     */
     private static final double OFF_AT_END_MM = 1.6;
 
     private static final double TIP_TO_DRAIN_MM = 3;
 
     /**
-     * An outline's opening and its closing (Serra 1982): what a disc cannot reach from inside is a spur, what it cannot reach
-     * from outside a slit. The corners that are meant to be sharp: the ends of a welt, or of its parts.
+     * An outline's opening and its closing (Serra 1982): what a disc cannot reach from inside is a spur, what it cannot
+     * reach from outside a slit. The corners that are meant to be sharp: the ends of a welt, or of its parts.
      */
     @Property(tries = TRIES)
     void noPieceHasASpurOrASlit(
@@ -90,10 +96,13 @@ class OutlinePropertiesTest implements AnySheath {
                 .mapToDouble(Point::y)
                 .max()
                 .orElseThrow();
-        // Of a right-handed body, edge forward, the face's half is on the fold's right; its throat is hollowed, never raised.
+        // Of a right-handed body, edge forward, the face's half is on the fold's right; its throat is hollowed, never
+        // raised.
         for (Point p : body.outline().points()) {
             if (p.x() > fold + 0.1 && p.x() < fold + 15) {
-                assertThat(p.y() < throat + 0.05 || p.y() > throat + 2).as("%s beside the fold", p).isTrue();
+                assertThat(p.y() < throat + 0.05 || p.y() > throat + 2)
+                        .as("%s beside the fold", p)
+                        .isTrue();
             }
         }
     }
@@ -138,7 +147,9 @@ class OutlinePropertiesTest implements AnySheath {
         if (!piece.name().startsWith("welt")) {
             return false;
         }
-        double near = spec.welt().innerMarginMm() + spec.stitching().marginMm() + spec.stitching().pitchMm();
+        double near = spec.welt().innerMarginMm()
+                + spec.stitching().marginMm()
+                + spec.stitching().pitchMm();
         Point corner = Point.of(at);
         List<Hole> holes = piece.holes();
         return corner.distance(holes.get(0).centre()) < near
@@ -150,7 +161,8 @@ class OutlinePropertiesTest implements AnySheath {
             for (Mark knife : piece.marks()) {
                 for (Hole hole : piece.holes()) {
                     if (knife.kind() == Mark.Kind.KNIFE && hole.use() == Hole.Use.DRAIN) {
-                        Geometry centre = new GeometryFactory().createPoint(hole.centre().coordinate());
+                        Geometry centre =
+                                new GeometryFactory().createPoint(hole.centre().coordinate());
                         assertThat(knife.line().lineString().distance(centre) - hole.diameterMm() / 2)
                                 .as("%s of %s", piece.name(), spec)
                                 .isGreaterThanOrEqualTo(TIP_TO_DRAIN_MM);
@@ -163,11 +175,16 @@ class OutlinePropertiesTest implements AnySheath {
     /** How deep the row is hollow within 25 mm of its deepest point: how far it keeps from its own hull. */
     private static double hollowMm(Pattern pattern) {
         List<Point> row = pattern.seams().get(0).layers().get(1).holes();
-        double deepest = row.stream().min(Comparator.comparingDouble(Point::y)).orElseThrow().y();
+        double deepest = row.stream()
+                .min(Comparator.comparingDouble(Point::y))
+                .orElseThrow()
+                .y();
         List<Coordinate> end = new ArrayList<>();
         row.stream().filter(p -> p.y() < deepest + 25).forEach(p -> end.add(p.coordinate()));
         GeometryFactory factory = new GeometryFactory();
-        Geometry hull = new ConvexHull(end.toArray(Coordinate[]::new), factory).getConvexHull().getBoundary();
+        Geometry hull = new ConvexHull(end.toArray(Coordinate[]::new), factory)
+                .getConvexHull()
+                .getBoundary();
         return end.stream()
                 .mapToDouble(p -> hull.distance(factory.createPoint(p)))
                 .max()

@@ -28,8 +28,8 @@ import weltwright.trouble.Trouble;
 class PatternCheckTest {
 
     /**
-     * Knives of all families and sizes, and every choice over its whole range: each sheath is refused in words that name what
-     * to change, or what comes is sound by a measure of its own ({@link MeasuredFaults}).
+     * Knives of all families and sizes, and every choice over its whole range: each sheath is refused in words that
+     * name what to change, or what comes is sound by a measure of its own ({@link MeasuredFaults}).
      */
     @Test
     void anySheathIsRefusedOrSound() {
@@ -49,7 +49,9 @@ class PatternCheckTest {
                     BenchPlan.of(pattern);
                     List<String> faults = MeasuredFaults.of(pattern, spec);
                     outcomes.merge(faults.isEmpty() ? "sound" : "wrong", 1, Integer::sum);
-                    faults.stream().map(fault -> fault + ": " + knife + ", " + spec).forEach(wrong::add);
+                    faults.stream()
+                            .map(fault -> fault + ": " + knife + ", " + spec)
+                            .forEach(wrong::add);
                 } catch (Trouble trouble) {
                     outcomes.merge("refused", 1, Integer::sum);
                     if (!trouble.getMessage().matches("(?s).*[.] (Choose|Give|Place|Let|Take|Put|Name|Move) .*[.]")) {
@@ -74,18 +76,32 @@ class PatternCheckTest {
     /** Each spoils a sound pattern in one way, as the second says. */
     static Stream<Arguments> spoilt() {
         return Stream.of(
-                Arguments.of("both be called back", pieces(piece -> piece.name().equals("face") ? named("back", piece) : piece)),
-                Arguments.of("cut of the face would cross itself", pieces(piece -> piece.name().equals("face")
-                        ? new Piece("face", 1, 3, piece.outline().reversed(), piece.holes(), piece.marks())
-                        : piece)),
+                Arguments.of(
+                        "both be called back",
+                        pieces(piece -> piece.name().equals("face") ? named("back", piece) : piece)),
+                Arguments.of(
+                        "cut of the face would cross itself",
+                        pieces(piece -> piece.name().equals("face")
+                                ? new Piece("face", 1, 3, piece.outline().reversed(), piece.holes(), piece.marks())
+                                : piece)),
                 Arguments.of("outside the leather", pieces(piece -> moved(piece, "face", 500))),
                 Arguments.of("from the cut", pieces(piece -> moved(piece, "face", 2))),
-                Arguments.of("would not meet", seams(layer -> layer.piece().equals("back")
-                        ? new Seam.Layer("back", layer.part(), 3, 0, false, layer.holes().subList(1, layer.holes().size()))
-                        : layer)),
-                Arguments.of("would lack holes of the welt seam", pieces(piece -> piece.name().equals("welt")
-                        ? new Piece("welt", piece.count(), 3, piece.outline(), List.of(), piece.marks())
-                        : piece)));
+                Arguments.of(
+                        "would not meet",
+                        seams(layer -> layer.piece().equals("back")
+                                ? new Seam.Layer(
+                                        "back",
+                                        layer.part(),
+                                        3,
+                                        0,
+                                        false,
+                                        layer.holes().subList(1, layer.holes().size()))
+                                : layer)),
+                Arguments.of(
+                        "would lack holes of the welt seam",
+                        pieces(piece -> piece.name().equals("welt")
+                                ? new Piece("welt", piece.count(), 3, piece.outline(), List.of(), piece.marks())
+                                : piece)));
     }
 
     @ParameterizedTest
@@ -114,7 +130,11 @@ class PatternCheckTest {
     void leathersOfNearlyOneThicknessHaveNamesOfTheirOwn() {
         WeltChoice two = new WeltChoice(OptionalInt.of(3), 4, List.of(1.16, 1.18), false);
         List<String> names =
-                PatternMaker.make(TestKnives.dropPoint(), SheathSpec.standard(SheathKind.FOLDED).with(two)).pieces().stream()
+                PatternMaker.make(
+                                TestKnives.dropPoint(),
+                                SheathSpec.standard(SheathKind.FOLDED).with(two))
+                        .pieces()
+                        .stream()
                         .map(Piece::name)
                         .toList();
 
@@ -153,18 +173,31 @@ class PatternCheckTest {
 
     private static UnaryOperator<Pattern> pieces(UnaryOperator<Piece> spoil) {
         return pattern -> new Pattern(
-                pattern.pieces().stream().map(spoil).toList(), pattern.seams(), pattern.fastenings(), pattern.drawCheck(),
-                pattern.sizes(), pattern.advice(), pattern.sheathed());
+                pattern.pieces().stream().map(spoil).toList(),
+                pattern.seams(),
+                pattern.fastenings(),
+                pattern.drawCheck(),
+                pattern.sizes(),
+                pattern.advice(),
+                pattern.sheathed());
     }
 
     private static UnaryOperator<Pattern> seams(UnaryOperator<Seam.Layer> spoil) {
         return pattern -> new Pattern(
                 pattern.pieces(),
                 pattern.seams().stream()
-                        .map(seam -> new Seam(seam.name(), seam.pitch(), seam.closed(), seam.backStitches(),
+                        .map(seam -> new Seam(
+                                seam.name(),
+                                seam.pitch(),
+                                seam.closed(),
+                                seam.backStitches(),
                                 seam.layers().stream().map(spoil).toList()))
                         .toList(),
-                pattern.fastenings(), pattern.drawCheck(), pattern.sizes(), pattern.advice(), pattern.sheathed());
+                pattern.fastenings(),
+                pattern.drawCheck(),
+                pattern.sizes(),
+                pattern.advice(),
+                pattern.sheathed());
     }
 
     private static Piece named(String name, Piece piece) {

@@ -41,13 +41,13 @@ class PatternPropertiesTest implements AnySheath {
 
     /** Between the edge and each stitch that it could reach there is all of the welt. */
     @Property(tries = TRIES)
-    void theWeltRunsUnderEveryStitchOnTheEdgesSide(
-            @ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+    void theWeltRunsUnderEveryStitchOnTheEdgesSide(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
         Pattern pattern = Made.of(knife, spec);
         Seam seam = pattern.seams().get(0);
         double leather = 2 * spec.leather().thicknessMm();
         double welt = pattern.pieces().stream()
-                .filter(piece -> piece.name().startsWith("welt") && !piece.name().contains("tip part"))
+                .filter(piece ->
+                        piece.name().startsWith("welt") && !piece.name().contains("tip part"))
                 .mapToDouble(piece -> piece.count() * piece.thicknessMm())
                 .sum();
         int welted = seam.layers().stream()
@@ -63,9 +63,8 @@ class PatternPropertiesTest implements AnySheath {
             assertThat(welted).isEqualTo(seam.holeCount());
         } else {
             List<Point> face = seam.layers().get(0).holes();
-            Point deepest = face.stream()
-                    .min(Comparator.comparingDouble(Point::y))
-                    .orElseThrow();
+            Point deepest =
+                    face.stream().min(Comparator.comparingDouble(Point::y)).orElseThrow();
             assertThat(welted).isGreaterThan(face.indexOf(deepest) + 1);
         }
     }
@@ -87,7 +86,9 @@ class PatternPropertiesTest implements AnySheath {
             Piece other = left.pieces().get(i);
             assertThat(other.name()).isEqualTo(one.name());
             if (one.name().endsWith("strap") || one.name().equals(RivetCover.NAME)) {
-                assertThat(other).as("a strap or a cover is its own mirror image").isEqualTo(one);
+                assertThat(other)
+                        .as("a strap or a cover is its own mirror image")
+                        .isEqualTo(one);
                 continue;
             }
             assertThat(other.holes().stream().map(Hole::centre).toList())
@@ -123,12 +124,14 @@ class PatternPropertiesTest implements AnySheath {
             @ForAll("specs") SheathSpec spec,
             @ForAll @DoubleRange(min = 1.05, max = 1.5) double times) {
         Leather leather = spec.leather();
-        WeltChoice twoLayers = new WeltChoice(
-                OptionalInt.of(2), spec.welt().innerMarginMm(), List.of(3.0), false);
+        WeltChoice twoLayers = new WeltChoice(OptionalInt.of(2), spec.welt().innerMarginMm(), List.of(3.0), false);
         SheathSpec sameWelt = onRivets(spec).with(twoLayers);
         Pattern before = Made.of(knife, sameWelt);
         Knife thicker = new Knife(
-                knife.outline(), knife.landmarks(), times * knife.spineThicknessMm(), times * knife.handleThicknessMm(),
+                knife.outline(),
+                knife.landmarks(),
+                times * knife.spineThicknessMm(),
+                times * knife.handleThicknessMm(),
                 knife.shaping());
         SheathSpec inThicker = sameWelt.with(new Leather(
                 times * leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink(), leather.bulge()));
@@ -148,7 +151,8 @@ class PatternPropertiesTest implements AnySheath {
 
     private static void assertNoPieceIsLess(Pattern before, Pattern after) {
         for (Piece was : before.pieces()) {
-            // The cover follows the rivets, which are the next that reach through thicker leather; there may be no room for it.
+            // The cover follows the rivets, which are the next that reach through thicker leather; there may be no room
+            // for it.
             if (!was.name().startsWith("welt") && !was.name().equals(RivetCover.NAME)) {
                 Piece is = after.pieces().stream()
                         .filter(piece -> piece.name().equals(was.name()))
@@ -161,7 +165,10 @@ class PatternPropertiesTest implements AnySheath {
         }
     }
 
-    /** The knife on its way out, drawn by its own path: no point of its edge comes to a stitch, no point leaves the rows. */
+    /**
+     * The knife on its way out, drawn by its own path: no point of its edge comes to a stitch, no point leaves the
+     * rows.
+     */
     @Property(tries = 40)
     void theSweptKnifeTouchesNoStitch(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
         Pattern pattern = Made.of(knife, spec);
@@ -185,7 +192,8 @@ class PatternPropertiesTest implements AnySheath {
                             .as("%s of the knife, drawn by %s, in the welt", p, step.drawnMm())
                             .isFalse();
                     for (Point stitch : stitches) {
-                        assertThat(stitch.distance(now)).isGreaterThan(spec.welt().innerMarginMm() - 0.1);
+                        assertThat(stitch.distance(now))
+                                .isGreaterThan(spec.welt().innerMarginMm() - 0.1);
                     }
                 }
             }
@@ -211,7 +219,9 @@ class PatternPropertiesTest implements AnySheath {
         List<Piece> layers = Made.of(knife, spec.with(free)).pieces().stream()
                 .filter(piece -> piece.name().startsWith("welt"))
                 .toList();
-        double all = layers.stream().mapToDouble(piece -> piece.count() * piece.thicknessMm()).sum();
+        double all = layers.stream()
+                .mapToDouble(piece -> piece.count() * piece.thicknessMm())
+                .sum();
 
         assertThat(all).isGreaterThanOrEqualTo(knife.spineThicknessMm() - 1e-6);
         for (Piece layer : layers) {

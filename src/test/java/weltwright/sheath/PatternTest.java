@@ -68,7 +68,9 @@ class PatternTest {
         double middle = face.outline().polygon().getEnvelopeInternal().centre().x;
 
         assertThat(Math.signum(tip.x() - middle)).isEqualTo(hand == Hand.RIGHT ? 1 : -1);
-        assertThat(tip.y()).as("tip down").isLessThan(face.outline().polygon().getCentroid().getY());
+        assertThat(tip.y())
+                .as("tip down")
+                .isLessThan(face.outline().polygon().getCentroid().getY());
     }
 
     /** Across the body from stitch to stitch, against a strip pulled tight round blade and ease. */
@@ -76,8 +78,7 @@ class PatternTest {
     void theFoldedBodyIsAsWideAsAStripRoundTheBlade() {
         double ease = 0.8;
         double spine = 3.5 / 2;
-        Pattern pattern =
-                PatternMaker.make(TestKnives.wedge(3.5, 0.4), TestSpecs.bladeAlone(SheathKind.FOLDED));
+        Pattern pattern = PatternMaker.make(TestKnives.wedge(3.5, 0.4), TestSpecs.bladeAlone(SheathKind.FOLDED));
         Seam seam = pattern.seams().get(0);
         int i = EdgeHoles.at(seam, 50);
         double row = Math.abs(seam.layers().get(1).holes().get(i).x());
@@ -85,22 +86,23 @@ class PatternTest {
                 .resampled(0.02)
                 .points();
         double half = TautStrip.lengthMm(
-                        new Point(-row, 3 + NEUTRAL),
-                        new Point(10, spine + ease + NEUTRAL),
-                        blade,
-                        ease + NEUTRAL)
+                        new Point(-row, 3 + NEUTRAL), new Point(10, spine + ease + NEUTRAL), blade, ease + NEUTRAL)
                 + Math.PI / 2 * (ease + NEUTRAL)
                 + spine;
 
-        double body = seam.layers().get(0).holes().get(i).distance(seam.layers().get(2).holes().get(i));
+        double body = seam.layers()
+                .get(0)
+                .holes()
+                .get(i)
+                .distance(seam.layers().get(2).holes().get(i));
 
         assertThat(row).isCloseTo(10 + 0.8 + 4, within(0.1));
         assertThat(body).isCloseTo(2 * half, within(0.5));
     }
 
     /**
-     * The same all along a drop point, whose spine falls away from the fold: a strip over all sections that pass a station,
-     * down to the fold and a quarter turn round it.
+     * The same all along a drop point, whose spine falls away from the fold: a strip over all sections that pass a
+     * station, down to the fold and a quarter turn round it.
      */
     @ParameterizedTest
     @ValueSource(doubles = {15, 45, 65, 80, 90})
@@ -131,7 +133,11 @@ class PatternTest {
                         ease + NEUTRAL)
                 + Math.PI / 2 * NEUTRAL;
 
-        double body = seam.layers().get(0).holes().get(i).distance(seam.layers().get(2).holes().get(i));
+        double body = seam.layers()
+                .get(0)
+                .holes()
+                .get(i)
+                .distance(seam.layers().get(2).holes().get(i));
 
         assertThat(body / 2).isCloseTo(half, within(0.5));
     }
@@ -141,14 +147,15 @@ class PatternTest {
     void thePanelIsAsWideAsAStripOverTheHandle() {
         double ease = 0.8;
         Pattern pattern = PatternMaker.make(
-                TestKnives.wedge(3.5, 0.4), TestSpecs.bladeAlone(SheathKind.PANELS).withHandleDepthMm(60));
+                TestKnives.wedge(3.5, 0.4),
+                TestSpecs.bladeAlone(SheathKind.PANELS).withHandleDepthMm(60));
         Seam seam = pattern.seams().get(0);
         int i = EdgeHoles.at(seam, -30);
         int across = seam.holeCount() - 1 - i;
         double row = 10 + ease + 4;
         List<Point> handle = new SuperEllipse(10, 8, 2.5).points(new Point(0, 0), 3000);
-        double strip = TautStrip.lengthMm(
-                new Point(-row, 3 + NEUTRAL), new Point(row, 3 + NEUTRAL), handle, ease + NEUTRAL);
+        double strip =
+                TautStrip.lengthMm(new Point(-row, 3 + NEUTRAL), new Point(row, 3 + NEUTRAL), handle, ease + NEUTRAL);
 
         List<Point> back = seam.layers().get(2).holes();
 
@@ -168,10 +175,17 @@ class PatternTest {
         assertThat(growth(seam, 95)).isGreaterThan(Math.PI / 2 * NEUTRAL);
     }
 
-    /** By how much half the flat body is wider than from stitch to fold in the knife's plane, where the fold is at 10.8. */
+    /**
+     * By how much half the flat body is wider than from stitch to fold in the knife's plane, where the fold is at 10.8.
+     */
     private static double growth(Seam seam, double xMm) {
         int i = EdgeHoles.at(seam, xMm);
-        double flat = seam.layers().get(0).holes().get(i).distance(seam.layers().get(2).holes().get(i)) / 2;
+        double flat = seam.layers()
+                        .get(0)
+                        .holes()
+                        .get(i)
+                        .distance(seam.layers().get(2).holes().get(i))
+                / 2;
         // A right-handed welt is laid with the edge's side to positive x.
         return flat - (10 + 0.8 + seam.layers().get(1).holes().get(i).x());
     }
@@ -194,7 +208,12 @@ class PatternTest {
         Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS));
         Seam loop = pattern.seams().get(1);
         Piece back = pattern.pieces().get(1);
-        double throat = pattern.pieces().get(2).outline().polygon().getEnvelopeInternal().getMaxY();
+        double throat = pattern.pieces()
+                .get(2)
+                .outline()
+                .polygon()
+                .getEnvelopeInternal()
+                .getMaxY();
         double up = 48 - 2 * 3.175 - 2;
         double bend = Math.PI * (2 + 1.5);
         // Along the belt, then to the stitches aslant below it.
@@ -220,7 +239,9 @@ class PatternTest {
     @ParameterizedTest
     @EnumSource(SheathKind.class)
     void theTailsHolesFoldOntoTheirPartners(SheathKind kind) {
-        Seam loop = PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(kind)).seams().get(1);
+        Seam loop = PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(kind))
+                .seams()
+                .get(1);
         List<Point> place = loop.layers().get(0).holes();
         List<Point> tail = loop.layers().get(1).holes();
         double level = place.get(0).y() + tail.get(0).y();
@@ -255,8 +276,7 @@ class PatternTest {
 
     @Test
     void aLeafIsToldOfWithAStrap() {
-        Pattern pattern = PatternMaker.make(
-                TestKnives.leaf(), TestSpecs.bladeAlone(SheathKind.PANELS));
+        Pattern pattern = PatternMaker.make(TestKnives.leaf(), TestSpecs.bladeAlone(SheathKind.PANELS));
 
         assertThat(pattern.advice())
                 .anyMatch(advice -> advice instanceof Advice.NarrowStretch stretch
@@ -289,10 +309,12 @@ class PatternTest {
                 .findFirst()
                 .orElseThrow();
         Piece welt = pattern.pieces().get(2);
-        var hole = welt.outline().polygon().getFactory().createPoint(drain.centre().coordinate());
+        var hole =
+                welt.outline().polygon().getFactory().createPoint(drain.centre().coordinate());
 
         assertThat(welt.outline().polygon().distance(hole)).isGreaterThanOrEqualTo(2);
-        assertThat(-drain.centre().y() - 2).isGreaterThan(knife.landmarks().tip().x());
+        assertThat(-drain.centre().y() - 2)
+                .isGreaterThan(knife.landmarks().tip().x());
     }
 
     @ParameterizedTest
@@ -338,8 +360,16 @@ class PatternTest {
     }
 
     private static SheathSpec spec(
-            double leather, double margin, double inner, double ease, double pitch, double k, double beltWidth,
-            double beltThickness, double handleDepth, double drain) {
+            double leather,
+            double margin,
+            double inner,
+            double ease,
+            double pitch,
+            double k,
+            double beltWidth,
+            double beltThickness,
+            double handleDepth,
+            double drain) {
         return TestSpecs.bladeAlone(SheathKind.FOLDED)
                 .with(new Leather(leather, k, 0, Leather.Bulge.SHARED))
                 .with(new WeltChoice(OptionalInt.empty(), inner, List.of(), false))

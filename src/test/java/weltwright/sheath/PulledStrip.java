@@ -6,8 +6,8 @@ import weltwright.fit.TautStrip;
 import weltwright.geometry.Point;
 
 /**
- * How wide leather must be at a station of a sheath: a strip of small links ({@link TautStrip}) pulled tight from stitch to
- * stitch over what passes there, with nothing of the fit's code.
+ * How wide leather must be at a station of a sheath: a strip of small links ({@link TautStrip}) pulled tight from
+ * stitch to stitch over what passes there, with nothing of the fit's code.
  *
  * @param weltMm thickness of all layers of the welt
  */
@@ -16,7 +16,8 @@ public record PulledStrip(SheathSpec spec, double weltMm) {
     /**
      * Half of a folded body, from its stitch to the middle of the fold.
      *
-     * @param passing the upper half of all that passes the station, in (y, z), close together or the corners of convex parts
+     * @param passing the upper half of all that passes the station, in (y, z), close together or the corners of convex
+     *     parts
      * @param stitchMm y of the stitch
      * @param foldMm y of the inside of the fold
      */
@@ -25,13 +26,16 @@ public record PulledStrip(SheathSpec spec, double weltMm) {
         List<TautStrip.Disc> solid = new ArrayList<>();
         passing.forEach(p -> solid.add(new TautStrip.Disc(p, spec.easeMm() + neutralMm())));
         solid.add(new TautStrip.Disc(new Point(foldMm, 0), neutralMm()));
-        // The strip has one height over each place. From the stitch it rises steeply, over a thick handle by more than 45
+        // The strip has one height over each place. From the stitch it rises steeply, over a thick handle by more than
+        // 45
         // degrees, and it ends straight down; so all is turned until both are as steep.
         double turnRad = (Math.PI / 2 - steepestRad(pin, solid)) / 2;
         return TautStrip.lengthMm(
                 turned(pin, turnRad),
                 turned(new Point(foldMm + neutralMm(), 0), turnRad),
-                solid.stream().map(disc -> new TautStrip.Disc(turned(disc.at(), turnRad), disc.clearance())).toList());
+                solid.stream()
+                        .map(disc -> new TautStrip.Disc(turned(disc.at(), turnRad), disc.clearance()))
+                        .toList());
     }
 
     /** Of the lines from a pin that touch one of the discs from above. */

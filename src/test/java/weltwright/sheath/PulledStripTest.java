@@ -15,8 +15,8 @@ class PulledStripTest {
     private static final double WELT_MM = 2;
 
     /**
-     * Over half of a round bar that lies in the fold: a tangent from the pin to a circle, by Pythagoras, and the arc from there
-     * to the middle of the fold. From near by the strip rises by more than 45 degrees.
+     * Over half of a round bar that lies in the fold: a tangent from the pin to a circle, by Pythagoras, and the arc
+     * from there to the middle of the fold. From near by the strip rises by more than 45 degrees.
      */
     @ParameterizedTest
     @ValueSource(doubles = {-17, -20, -30, -60})

@@ -41,7 +41,12 @@ class SeamTest {
     }
 
     private static Seam.Layer layer(double thickness, int first, int holes) {
-        return new Seam.Layer("piece", "", thickness, first, false,
+        return new Seam.Layer(
+                "piece",
+                "",
+                thickness,
+                first,
+                false,
                 IntStream.range(0, holes).mapToObj(i -> new Point(4 * i, 0)).toList());
     }
 }

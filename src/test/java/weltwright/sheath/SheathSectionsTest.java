@@ -25,7 +25,9 @@ class SheathSectionsTest {
             for (double x = sections.fromMm(); x < sections.toMm() - 3; x += 2.7) {
                 SheathSection cut = sections.at(x);
                 var room = Polyline.closed(cut.room()).polygon().buffer(0.05);
-                assertThat(room.covers(Polyline.closed(cut.knife().boundary()).polygon())).as("at %s", x).isTrue();
+                assertThat(room.covers(Polyline.closed(cut.knife().boundary()).polygon()))
+                        .as("at %s", x)
+                        .isTrue();
                 for (Point p : cut.room()) {
                     assertThat(p.y()).isLessThanOrEqualTo(heightAt(cut.face(), p.x()) + 1e-6);
                 }
@@ -33,7 +35,9 @@ class SheathSectionsTest {
         }
     }
 
-    /** Worked by hand: 3.5 mm of blade wants 2 × 3 mm of welt, from the cavity at 10.8 mm to the edge 4 + 3.175 mm on. */
+    /**
+     * Worked by hand: 3.5 mm of blade wants 2 × 3 mm of welt, from the cavity at 10.8 mm to the edge 4 + 3.175 mm on.
+     */
     @Test
     void theWeltIsCutInItsLayers() {
         SheathSection cut = PatternMaker.sections(TestKnives.wedge(3.5, 0.4), TestSpecs.bladeAlone(SheathKind.PANELS))
@@ -56,7 +60,8 @@ class SheathSectionsTest {
                 .with(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
                 .with(new WeltChoice(OptionalInt.of(1), 4, List.of(), false))
                 .withHandleDepthMm(60);
-        SheathSection cut = PatternMaker.sections(TestKnives.wedge(2, 0.4), spec).at(-30);
+        SheathSection cut =
+                PatternMaker.sections(TestKnives.wedge(2, 0.4), spec).at(-30);
 
         assertThat(cut.knifeLiftMm()).isCloseTo(8 + 0.8 - 1.5, within(0.03));
         assertThat(cut.back()).allMatch(p -> p.y() == -1.5);
@@ -67,7 +72,9 @@ class SheathSectionsTest {
             Point a = path.get(i);
             Point b = path.get(i + 1);
             if (a.x() <= y && y <= b.x()) {
-                return a.x() == b.x() ? Math.max(a.y(), b.y()) : a.towards(b, (y - a.x()) / (b.x() - a.x())).y();
+                return a.x() == b.x()
+                        ? Math.max(a.y(), b.y())
+                        : a.towards(b, (y - a.x()) / (b.x() - a.x())).y();
             }
         }
         return Double.POSITIVE_INFINITY;

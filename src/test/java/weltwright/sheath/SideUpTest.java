@@ -19,7 +19,10 @@ class SideUpTest implements AnySheath {
     private static final int TRIES = 40;
 
     private static SideUp of(Pattern pattern, String name) {
-        Piece piece = pattern.pieces().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+        Piece piece = pattern.pieces().stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElseThrow();
         return SideUp.of(pattern, piece);
     }
 
@@ -37,7 +40,9 @@ class SideUpTest implements AnySheath {
         assertThat(of(pattern, "rivet cover")).isEqualTo(SideUp.GRAIN_MIRRORED_ALIKE);
     }
 
-    /** A strap round the handle has its rivet off its middle; across its length it is its own mirror image all the same. */
+    /**
+     * A strap round the handle has its rivet off its middle; across its length it is its own mirror image all the same.
+     */
     @Test
     void aStrapWithItsRivetOffTheMiddleIsAlike() {
         Pattern pattern = PatternMaker.make(
@@ -54,9 +59,11 @@ class SideUpTest implements AnySheath {
         for (Piece piece : pattern.pieces()) {
             SideUp up = SideUp.of(pattern, piece);
             Polygon cut = piece.outline().polygon();
-            double twice = cut.getEnvelopeInternal().getMinX() + cut.getEnvelopeInternal().getMaxX();
-            double off = cut.symDifference(
-                            piece.outline().map(p -> new Point(twice - p.x(), p.y())).polygon())
+            double twice = cut.getEnvelopeInternal().getMinX()
+                    + cut.getEnvelopeInternal().getMaxX();
+            double off = cut.symDifference(piece.outline()
+                            .map(p -> new Point(twice - p.x(), p.y()))
+                            .polygon())
                     .getArea();
             double within = 0.3 * piece.outline().lengthMm();
             if (up == SideUp.GRAIN_MIRRORED_ALIKE) {

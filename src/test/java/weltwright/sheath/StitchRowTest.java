@@ -42,7 +42,8 @@ class StitchRowTest {
     /** A right angle 41 mm along a row of 80 mm: 10 stitches before it, 10 after it, and a hole in it. */
     @Test
     void aCornerGetsAHole() {
-        Polyline bent = Polyline.open(List.of(new Point(0, 0), new Point(41, 0), new Point(41, 39))).resampled(0.5);
+        Polyline bent = Polyline.open(List.of(new Point(0, 0), new Point(41, 0), new Point(41, 39)))
+                .resampled(0.5);
         StitchRow row = new StitchRow(bent, bent.lengthMm(), 4);
         List<Point> holes = row.on(bent);
 

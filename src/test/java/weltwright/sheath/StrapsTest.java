@@ -54,7 +54,8 @@ class StrapsTest {
     void theBeltDrivesTheStrapsLength() {
         double usual = length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4), Optional.empty()), "belt strap");
         double wider = length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 48, 4), Optional.empty()), "belt strap");
-        double thicker = length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 6), Optional.empty()), "belt strap");
+        double thicker =
+                length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 6), Optional.empty()), "belt strap");
 
         assertThat(wider - usual).isCloseTo(20, within(0.1));
         // Half a turn on a radius 1 mm greater, less 1 mm on each leg, and the wedge below the belt.
@@ -96,15 +97,16 @@ class StrapsTest {
     }
 
     /**
-     * Round a handle that is a cylinder of 20 mm: the neutral fibre of 2 mm leather goes round at 11 mm. To that come the
-     * allowance, 1/2 in beyond either snap, and a quarter turn of the thickness where the one arm climbs on the other.
+     * Round a handle that is a cylinder of 20 mm: the neutral fibre of 2 mm leather goes round at 11 mm. To that come
+     * the allowance, 1/2 in beyond either snap, and a quarter turn of the thickness where the one arm climbs on the
+     * other.
      */
     @Test
     void theHandleStrapGoesOnceRoundTheHandle() {
         Pattern pattern = PatternMaker.make(
                 roundHandle(),
-                TestSpecs.bladeAlone(SheathKind.PANELS).withStrap(Optional.of(
-                        new HandleStrap(20, HandleStrap.Side.RIGHT, 1))));
+                TestSpecs.bladeAlone(SheathKind.PANELS)
+                        .withStrap(Optional.of(new HandleStrap(20, HandleStrap.Side.RIGHT, 1))));
 
         assertThat(length(pattern, "handle strap"))
                 .isCloseTo(2 * Math.PI * 11 + 1 + INCH + Math.PI / 2 * 2, within(0.1));
@@ -122,16 +124,27 @@ class StrapsTest {
                 new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4, belt), Optional.of(HandleStrap.USUAL.with(handle)));
 
         assertThat(piece(pattern, "belt strap").thicknessMm()).isEqualTo(2.5);
-        assertThat(piece(pattern, "belt strap").outline().polygon().getEnvelopeInternal().getWidth())
+        assertThat(piece(pattern, "belt strap")
+                        .outline()
+                        .polygon()
+                        .getEnvelopeInternal()
+                        .getWidth())
                 .isCloseTo(20, within(0.01));
         assertThat(fastening(pattern, "belt strap rivets").stackMm()).isEqualTo(3 + 2 * 2.5);
         assertThat(piece(pattern, "handle strap").thicknessMm()).isEqualTo(3);
-        assertThat(piece(pattern, "handle strap").outline().polygon().getEnvelopeInternal().getWidth())
+        assertThat(piece(pattern, "handle strap")
+                        .outline()
+                        .polygon()
+                        .getEnvelopeInternal()
+                        .getWidth())
                 .isCloseTo(18, within(0.01));
         assertThat(fastening(pattern, "handle strap snap").stackMm()).isEqualTo(3);
     }
 
-    /** A box is whole pitches each way: 25 mm less twice 1/8 in takes four of 4 mm, and 18 mm of height is nearest to 4½. */
+    /**
+     * A box is whole pitches each way: 25 mm less twice 1/8 in takes four of 4 mm, and 18 mm of height is nearest to
+     * 4½.
+     */
     @Test
     void theSameIronFitsASewnStrap() {
         Pattern pattern = with(new BeltHold(BeltHold.Style.SEWN_STRAP, 38, 4), Optional.empty());
@@ -169,17 +182,22 @@ class StrapsTest {
         Piece strap = piece(pattern, "belt strap");
         var cut = strap.outline().lineString();
 
-        assertThat(strap.holes()).allMatch(
-                hole -> cut.distance(cut.getFactory().createPoint(hole.centre().coordinate())) > 25.4 / 8 - 0.05);
+        assertThat(strap.holes())
+                .allMatch(hole ->
+                        cut.distance(cut.getFactory().createPoint(hole.centre().coordinate())) > 25.4 / 8 - 0.05);
     }
 
     @Test
     void theOtherSideTurnsTheStrapOver() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS);
-        Piece right = piece(PatternMaker.make(roundHandle(), spec.withStrap(Optional.of(
-                new HandleStrap(20, HandleStrap.Side.RIGHT, 1)))), "handle strap");
-        Piece left = piece(PatternMaker.make(roundHandle(), spec.withStrap(Optional.of(
-                new HandleStrap(20, HandleStrap.Side.LEFT, 1)))), "handle strap");
+        Piece right = piece(
+                PatternMaker.make(
+                        roundHandle(), spec.withStrap(Optional.of(new HandleStrap(20, HandleStrap.Side.RIGHT, 1)))),
+                "handle strap");
+        Piece left = piece(
+                PatternMaker.make(
+                        roundHandle(), spec.withStrap(Optional.of(new HandleStrap(20, HandleStrap.Side.LEFT, 1)))),
+                "handle strap");
         double length = right.outline().polygon().getEnvelopeInternal().getHeight();
 
         for (int i = 0; i < 3; i++) {
@@ -195,12 +213,16 @@ class StrapsTest {
         Pattern pattern = with(new BeltHold(style, 38, 4), Optional.of(HandleStrap.USUAL));
         Seam.Layer onBack = fastening(pattern, "handle strap rivet").layers().get(1);
         Piece back = piece(pattern, onBack.piece());
-        var rivet = back.outline().polygon().getFactory().createPoint(onBack.holes().get(0).coordinate());
+        var rivet = back.outline()
+                .polygon()
+                .getFactory()
+                .createPoint(onBack.holes().get(0).coordinate());
 
         assertThat(back.outline().polygon().contains(rivet)).isTrue();
         assertThat(back.outline().lineString().distance(rivet)).isGreaterThan(6);
-        assertThat(back.holes()).anyMatch(hole -> hole.use() == Hole.Use.RIVET
-                && hole.centre().equals(onBack.holes().get(0)));
+        assertThat(back.holes())
+                .anyMatch(hole -> hole.use() == Hole.Use.RIVET
+                        && hole.centre().equals(onBack.holes().get(0)));
     }
 
     /** A tail of 11 mm is too narrow for a rivet of 3.8 mm: leather wants two diameters from its middle to the edge. */
@@ -222,11 +244,14 @@ class StrapsTest {
                         12,
                         Shaping.usual(0.4)),
                 spec);
-        Point rivet = fastening(pattern, "handle strap rivet").layers().get(1).holes().get(0);
+        Point rivet =
+                fastening(pattern, "handle strap rivet").layers().get(1).holes().get(0);
         var cut = piece(pattern, "back").outline().lineString();
 
-        assertThat(pattern.sizes()).anyMatch(size -> size.name().equals("width of the belt loop") && size.lengthMm() < 12);
-        assertThat(cut.distance(cut.getFactory().createPoint(rivet.coordinate()))).isGreaterThanOrEqualTo(2 * 3.8);
+        assertThat(pattern.sizes())
+                .anyMatch(size -> size.name().equals("width of the belt loop") && size.lengthMm() < 12);
+        assertThat(cut.distance(cut.getFactory().createPoint(rivet.coordinate())))
+                .isGreaterThanOrEqualTo(2 * 3.8);
     }
 
     @Test
@@ -239,13 +264,18 @@ class StrapsTest {
 
     private static Pattern with(BeltHold belt, Optional<HandleStrap> strap) {
         return PatternMaker.make(
-                TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS).with(belt).withStrap(strap));
+                TestKnives.dropPoint(),
+                TestSpecs.bladeAlone(SheathKind.PANELS).with(belt).withStrap(strap));
     }
 
     private static Knife roundHandle() {
         Outline box = new Outline(List.of(
-                new Node(new Point(-100, -10), true), new Node(new Point(0, -10), true), new Node(new Point(70, -8), false),
-                new Node(new Point(100, 0), true), new Node(new Point(70, 8), false), new Node(new Point(0, 10), true),
+                new Node(new Point(-100, -10), true),
+                new Node(new Point(0, -10), true),
+                new Node(new Point(70, -8), false),
+                new Node(new Point(100, 0), true),
+                new Node(new Point(70, 8), false),
+                new Node(new Point(0, 10), true),
                 new Node(new Point(-100, 10), true)));
         return new Knife(
                 box,

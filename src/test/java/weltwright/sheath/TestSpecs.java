@@ -26,21 +26,41 @@ public final class TestSpecs {
 
     public static Arbitrary<SheathSpec> any() {
         return Combinators.combine(
-                        Arbitraries.of(SheathKind.class), carries(), leathers(), welts(), stitchings(), throats(),
-                        belts(), straps())
+                        Arbitraries.of(SheathKind.class),
+                        carries(),
+                        leathers(),
+                        welts(),
+                        stitchings(),
+                        throats(),
+                        belts(),
+                        straps())
                 .flatAs((kind, carry, leather, welt, stitching, throat, belt, strap) -> Combinators.combine(
                                 Arbitraries.doubles().between(0.3, 1.5),
                                 depths(),
                                 drains(),
                                 Arbitraries.of(HardwareList.USUAL, STOUT))
                         .as((ease, depth, drain, hardware) -> new SheathSpec(
-                                kind, carry, leather, welt, stitching, throat, belt, strap, ease,
-                                strap.isPresent() ? atMost40(depth) : depth, drain, hardware)));
+                                kind,
+                                carry,
+                                leather,
+                                welt,
+                                stitching,
+                                throat,
+                                belt,
+                                strap,
+                                ease,
+                                strap.isPresent() ? atMost40(depth) : depth,
+                                drain,
+                                hardware)));
     }
 
     private static Arbitrary<Depth> depths() {
         return Arbitraries.of(
-                Depth.AS_THE_KNIFE_WANTS, Depth.ofHandle(0), Depth.ofHandle(12), Depth.ofHandle(40), Depth.ofHandle(70));
+                Depth.AS_THE_KNIFE_WANTS,
+                Depth.ofHandle(0),
+                Depth.ofHandle(12),
+                Depth.ofHandle(40),
+                Depth.ofHandle(70));
     }
 
     private static Depth atMost40(Depth depth) {
@@ -77,7 +97,9 @@ public final class TestSpecs {
     }
 
     private static Arbitrary<Throat> throats() {
-        return Combinators.combine(Arbitraries.of(Throat.Shape.class), Arbitraries.doubles().between(1, 8))
+        return Combinators.combine(
+                        Arbitraries.of(Throat.Shape.class),
+                        Arbitraries.doubles().between(1, 8))
                 .as(Throat::new);
     }
 

@@ -31,10 +31,12 @@ class WeltStackTest {
 
     @Test
     void aNumberOfLayersIsKeptTo() {
-        assertThat(WeltStack.of(3, choice(OptionalInt.of(1), List.of(2.0, 2.5)), 3).sheets())
+        assertThat(WeltStack.of(3, choice(OptionalInt.of(1), List.of(2.0, 2.5)), 3)
+                        .sheets())
                 .as("too thin, so the thickest")
                 .containsExactly(new Sheets(1, 2.5));
-        assertThat(WeltStack.of(3, choice(OptionalInt.of(2), List.of(2.0, 1.5)), 3).sheets())
+        assertThat(WeltStack.of(3, choice(OptionalInt.of(2), List.of(2.0, 1.5)), 3)
+                        .sheets())
                 .as("thick enough, so the thinnest")
                 .containsExactly(new Sheets(2, 1.5));
     }
@@ -45,7 +47,9 @@ class WeltStackTest {
         WeltChoice own = choice(OptionalInt.empty(), List.of());
         assertThat(WeltStack.of(3.5, own, 3).nearer(3.5, own, 3).orElseThrow().sheets())
                 .containsExactly(new Sheets(1, 3), new Sheets(1, 1));
-        assertThat(WeltStack.of(2.9, own, 3).nearer(2.9, own, 3)).as("near enough").isEmpty();
+        assertThat(WeltStack.of(2.9, own, 3).nearer(2.9, own, 3))
+                .as("near enough")
+                .isEmpty();
         WeltChoice one = choice(OptionalInt.of(1), List.of());
         assertThat(WeltStack.of(4.2, one, 3).nearer(4.2, one, 3).orElseThrow().sheets())
                 .as("beside one layer that is too thin")
@@ -58,8 +62,9 @@ class WeltStackTest {
             @ForAll @DoubleRange(min = 1, max = 8) double blade, @ForAll @DoubleRange(min = 1, max = 4) double own) {
         WeltChoice choice = choice(OptionalInt.empty(), List.of());
         WeltStack stack = WeltStack.of(blade, choice, own);
-        stack.nearer(blade, choice, own).ifPresent(nearer -> assertThat(nearer.thicknessMm())
-                .isBetween(blade - 1e-6, stack.thicknessMm() - 0.5));
+        stack.nearer(blade, choice, own)
+                .ifPresent(
+                        nearer -> assertThat(nearer.thicknessMm()).isBetween(blade - 1e-6, stack.thicknessMm() - 0.5));
     }
 
     /** Common practice: as thick as the blade or thicker; and one layer of it less would not do. */

@@ -18,12 +18,12 @@ import weltwright.knife.TestKnives;
 import weltwright.trouble.Trouble;
 
 /**
- * How the width of the leather, from stitch to stitch across the pattern, agrees with a strip that is pulled tight round the
- * knife ({@link PulledStrip}), over random knives and choices. Wet-formed leather and tilt are left out, and all are
- * right-handed, which changes no width.
+ * How the width of the leather, from stitch to stitch across the pattern, agrees with a strip that is pulled tight
+ * round the knife ({@link PulledStrip}), over random knives and choices. Wet-formed leather and tilt are left out, and
+ * all are right-handed, which changes no width.
  *
- * <p>Started as {@code mvn -q test-compile exec:exec -Dmeasure="weltwright.sheath.WrapAccuracy 300"}; the number is that of the
- * sheaths, {@code -Dseed=…} in place of a new seed.
+ * <p>Started as {@code mvn -q test-compile exec:exec -Dmeasure="weltwright.sheath.WrapAccuracy 300"}; the number is
+ * that of the sheaths, {@code -Dseed=…} in place of a new seed.
  */
 public final class WrapAccuracy {
     /** There is a step where the strip changes by more than this between two stations that are no farther apart. */
@@ -34,8 +34,8 @@ public final class WrapAccuracy {
     private static final double NEAR_A_STEP_MM = 8;
 
     /**
-     * How far a row that keeps its length may come in on 1 mm of it. Coming in by h at a slope s it is shorter along the knife
-     * by h(1 - √(1 - s²)) / s, and so is the leather between the rows: by half of h at 0.8, by all of h at 1.
+     * How far a row that keeps its length may come in on 1 mm of it. Coming in by h at a slope s it is shorter along
+     * the knife by h(1 - √(1 - s²)) / s, and so is the leather between the rows: by half of h at 0.8, by all of h at 1.
      */
     private static final double STEEPEST = 0.8;
 
@@ -77,7 +77,11 @@ public final class WrapAccuracy {
                 .with(new Leather(leather.thicknessMm(), leather.neutralFactor(), 0, leather.bulge()))
                 .with(Carry.USUAL)
                 .withStrap(Optional.empty())
-                .with(new BeltHold(BeltHold.Style.RIVETED_STRAP, spec.belt().beltWidthMm(), 4, spec.belt().strap()));
+                .with(new BeltHold(
+                        BeltHold.Style.RIVETED_STRAP,
+                        spec.belt().beltWidthMm(),
+                        4,
+                        spec.belt().strap()));
     }
 
     /**
@@ -86,7 +90,8 @@ public final class WrapAccuracy {
      * @param rowMm station along the row
      * @param paperMm on the pattern
      * @param stripMm of a strip that is pulled tight
-     * @param leastMm what the row lets the pattern be: no station may be narrower than its strip, and the row keeps its length
+     * @param leastMm what the row lets the pattern be: no station may be narrower than its strip, and the row keeps its
+     *     length
      * @param nearStep whether it is within 8 mm of a step
      */
     record Width(double xMm, double rowMm, double paperMm, double stripMm, double leastMm, boolean nearStep) {
@@ -107,7 +112,8 @@ public final class WrapAccuracy {
             Point next = sewn.plane.get(i + 1);
             Point along = next.minus(at);
             rowMm += i == 0 ? 0 : at.distance(sewn.plane.get(i - 1));
-            if (along.x() <= Math.abs(along.y()) || at.x() > knife.landmarks().tip().x() - 1.5) {
+            if (along.x() <= Math.abs(along.y())
+                    || at.x() > knife.landmarks().tip().x() - 1.5) {
                 break;
             }
             // The first stitch has leather on one side of it only.
@@ -129,7 +135,8 @@ public final class WrapAccuracy {
                 .mapToDouble(other -> other.stripMm() - 2 * STEEPEST * Math.abs(other.rowMm() - width.rowMm()))
                 .max()
                 .orElseThrow();
-        return new Width(width.xMm(), width.rowMm(), width.paperMm(), width.stripMm(), least, nearStep(width.xMm(), wanted));
+        return new Width(
+                width.xMm(), width.rowMm(), width.paperMm(), width.stripMm(), least, nearStep(width.xMm(), wanted));
     }
 
     private static boolean nearStep(double x, List<Width> widths) {
@@ -148,13 +155,20 @@ public final class WrapAccuracy {
 
     /** The main row in the knife's plane and on the leather, the first {@code welted} of its stitches over the welt. */
     private record Sewn(
-            boolean folded, List<Point> plane, List<Point> face, List<Point> back, double foldMm, int welted,
-            PulledStrip strip, Passing passing) {
+            boolean folded,
+            List<Point> plane,
+            List<Point> face,
+            List<Point> back,
+            double foldMm,
+            int welted,
+            PulledStrip strip,
+            Passing passing) {
 
         static Sewn of(Knife knife, SheathSpec spec, Pattern pattern) {
             List<Seam.Layer> layers = pattern.seams().get(0).layers();
             double welt = pattern.pieces().stream()
-                    .filter(piece -> piece.name().startsWith("welt") && !piece.name().contains("tip part"))
+                    .filter(piece ->
+                            piece.name().startsWith("welt") && !piece.name().contains("tip part"))
                     .mapToDouble(piece -> piece.count() * piece.thicknessMm())
                     .sum();
             double fold = pattern.pieces().get(0).marks().stream()
@@ -188,7 +202,8 @@ public final class WrapAccuracy {
         /** Whether there is row on the other side, too. */
         boolean goesAcross(int stitch) {
             int k = opposite(stitch, plane.get(stitch).x());
-            return folded || k > stitch + 1 && plane.get(k).x() <= plane.get(stitch).x();
+            return folded
+                    || k > stitch + 1 && plane.get(k).x() <= plane.get(stitch).x();
         }
 
         double paperMm(int stitch) {
@@ -266,7 +281,8 @@ public final class WrapAccuracy {
                 }
                 if (width.wideMm() > widestAway) {
                     widestAway = width.wideMm();
-                    at = String.format(Locale.ROOT, "no. %d at %.0f mm of strip %.1f", number, width.xMm(), width.stripMm());
+                    at = String.format(
+                            Locale.ROOT, "no. %d at %.0f mm of strip %.1f", number, width.xMm(), width.stripMm());
                 }
                 awayOverLeast = Math.max(awayOverLeast, width.paperMm() - width.leastMm());
             }

@@ -42,9 +42,9 @@ class BandContrastTest {
 
     /**
      * In each column the colour bends as a known parabola from every eighth row to the next, so that what the second
-     * differences are is known: 2, 4, 6, 8 and 1000 in equal parts. Their median, 6, is that of normal noise whose second
-     * differences have the standard deviation 6/0.6745, and noise itself by the root of six less, as variances 1, 4 and 1
-     * add up.
+     * differences are is known: 2, 4, 6, 8 and 1000 in equal parts. Their median, 6, is that of normal noise whose
+     * second differences have the standard deviation 6/0.6745, and noise itself by the root of six less, as variances
+     * 1, 4 and 1 add up.
      */
     @Test
     void takesTheMedianOfTheBends() {
@@ -66,10 +66,12 @@ class BandContrastTest {
     /** No picture is without noise: rounding alone leaves some. */
     @Test
     void isNeverNone() {
-        assertThat(BandContrast.noise(new float[3 * WIDTH * 64], bare(64), 64, WIDTH)).isEqualTo(ColourSums.NOISE);
+        assertThat(BandContrast.noise(new float[3 * WIDTH * 64], bare(64), 64, WIDTH))
+                .isEqualTo(ColourSums.NOISE);
         Print[] printed = bare(64);
         Arrays.fill(printed, Print.LINE);
-        assertThat(BandContrast.noise(new float[3 * WIDTH * 64], printed, 64, WIDTH)).isEqualTo(ColourSums.NOISE);
+        assertThat(BandContrast.noise(new float[3 * WIDTH * 64], printed, 64, WIDTH))
+                .isEqualTo(ColourSums.NOISE);
     }
 
     private static Print[] bare(int rows) {

@@ -12,7 +12,9 @@ import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 import weltwright.trouble.Trouble;
 
-/** Outlines drawn by hand: whole knives of the trade's common shapes, and what is left of one whose blade was not seen. */
+/**
+ * Outlines drawn by hand: whole knives of the trade's common shapes, and what is left of one whose blade was not seen.
+ */
 class BladeCheckTest {
     private static final double HANDLE_MM = 24;
 
@@ -26,7 +28,8 @@ class BladeCheckTest {
     /** Its edge is straight and its spine falls to it at 60 degrees: common practice. */
     @Test
     void letsASheepsfootBe() {
-        Silhouette sheepsfoot = knife(List.of(p(0, -12), p(90, -12), p(90 - 24 / Math.tan(Math.PI / 3), 12)), p(90, -12));
+        Silhouette sheepsfoot =
+                knife(List.of(p(0, -12), p(90, -12), p(90 - 24 / Math.tan(Math.PI / 3), 12)), p(90, -12));
         assertThatCode(() -> BladeCheck.check(sheepsfoot, List.of())).doesNotThrowAnyException();
     }
 

@@ -22,17 +22,18 @@ class CoverageTest {
         for (KnownPhoto photo : Stream.concat(
                         KnownPhoto.in(KnownPhoto.KNIVES).stream(), KnownPhoto.in(KnownPhoto.SCENES).stream())
                 .toList()) {
-            Judgement.of(photo, Photo.read(photo.picture()), photo.ground()).found().ifPresent(found -> {
-                all.add(found);
-                softly.assertThat(found.claimedMm())
-                        .as("claimed for " + photo.name())
-                        .isGreaterThan(found.reading().p95Mm() / 2);
-            });
+            Judgement.of(photo, Photo.read(photo.picture()), photo.ground())
+                    .found()
+                    .ifPresent(found -> {
+                        all.add(found);
+                        softly.assertThat(found.claimedMm())
+                                .as("claimed for " + photo.name())
+                                .isGreaterThan(found.reading().p95Mm() / 2);
+                    });
         }
         softly.assertAll();
-        double errors = all.stream()
-                .mapToDouble(f -> f.reading().distancesMm().length)
-                .sum();
+        double errors =
+                all.stream().mapToDouble(f -> f.reading().distancesMm().length).sum();
         double covered = all.stream()
                 .mapToDouble(f -> f.covered() * f.reading().distancesMm().length)
                 .sum();

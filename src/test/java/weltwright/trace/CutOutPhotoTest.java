@@ -16,19 +16,19 @@ import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
 
 /**
- * Photos from which a side was cut off before they came here, without Exif data. One view of a plane tells two numbers of a
- * lens, and focal length and centre are three: whoever takes the middle of such a photo for the lens's finds a wrong focal
- * length that fits to a few hundredths of a pixel. The knife in it is 208 mm long.
+ * Photos from which a side was cut off before they came here, without Exif data. One view of a plane tells two numbers
+ * of a lens, and focal length and centre are three: whoever takes the middle of such a photo for the lens's finds a
+ * wrong focal length that fits to a few hundredths of a pixel. The knife in it is 208 mm long.
  */
 class CutOutPhotoTest {
-    private static final TraceSettings TOLD =
-            new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
+    private static final TraceSettings TOLD = new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
 
     @ParameterizedTest
     @CsvSource({"0.08, 0, 1, 1", "0, 0, 0.92, 1", "0, 0.1, 1, 1", "0, 0, 0.9, 0.9"})
     void isTracedWithinTheErrorThatIsStated(double left, double top, double right, double bottom) throws IOException {
         Trace trace = Tracer.trace(part(left, top, right, bottom), TOLD, Progress.NONE);
-        assertThat(trace.silhouette().overallLengthMm()).isCloseTo(208, within(trace.error().error95Mm()));
+        assertThat(trace.silhouette().overallLengthMm())
+                .isCloseTo(208, within(trace.error().error95Mm()));
         assertThat(trace.notes().toString()).contains("cut out of a larger one");
         assertThat(trace.error().parts().get(0).cause()).isEqualTo("the focal length of the lens");
     }

@@ -23,8 +23,10 @@ class DarkPartTest {
         Optional<DarkPart> part = partWith(110);
 
         assertThat(part).isPresent();
-        assertThat(part.get().low().distance(new Point(-30 - ROOM_MM, -10 - ROOM_MM))).isLessThan(NEAR_MM);
-        assertThat(part.get().high().distance(new Point(40 + ROOM_MM, 15 + ROOM_MM))).isLessThan(NEAR_MM);
+        assertThat(part.get().low().distance(new Point(-30 - ROOM_MM, -10 - ROOM_MM)))
+                .isLessThan(NEAR_MM);
+        assertThat(part.get().high().distance(new Point(40 + ROOM_MM, 15 + ROOM_MM)))
+                .isLessThan(NEAR_MM);
     }
 
     @Test

@@ -37,7 +37,11 @@ class EdgeBandTest {
     @Test
     void hasTheKnifeOnTheLeftOfAStretchAsItIsSeen() {
         EdgeBand band = EdgeBand.along(
-                Polyline.open(IntStream.range(0, 9).mapToObj(i -> new Point(10 + i, 20)).toList()), HALF, PER_PX);
+                Polyline.open(IntStream.range(0, 9)
+                        .mapToObj(i -> new Point(10 + i, 20))
+                        .toList()),
+                HALF,
+                PER_PX);
 
         for (int row = 0; row < band.rows(); row++) {
             assertThat(band.inmost(row).distance(new Point(10 + row, 17))).isLessThan(1e-9);

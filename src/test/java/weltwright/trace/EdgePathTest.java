@@ -40,13 +40,17 @@ class EdgePathTest {
         assertThat(edge).allMatch(p -> Math.abs(radius(p) - RADIUS_PX) < 0.7);
     }
 
-    /** Steel of level 160 in the shadow that it throws on paper of level 180: darker than it far off, brighter beside it. */
+    /**
+     * Steel of level 160 in the shadow that it throws on paper of level 180: darker than it far off, brighter beside
+     * it.
+     */
     @Test
     void findsSteelThatIsBrighterThanItsShadowAndDarkerThanThePaper() {
-        List<EdgePoint> edge = edge(
-                r -> r < RADIUS_PX ? 160 : 180 - 35 * Math.exp(-(r - RADIUS_PX) / 6), true);
+        List<EdgePoint> edge = edge(r -> r < RADIUS_PX ? 160 : 180 - 35 * Math.exp(-(r - RADIUS_PX) / 6), true);
         assertThat(meanRadius(edge)).isCloseTo(RADIUS_PX, within(0.4));
-        assertThat(edge.stream().filter(p -> Math.abs(radius(p) - RADIUS_PX) < 1.5).count())
+        assertThat(edge.stream()
+                        .filter(p -> Math.abs(radius(p) - RADIUS_PX) < 1.5)
+                        .count())
                 .isGreaterThan(edge.size() * 95 / 100);
     }
 
@@ -56,7 +60,9 @@ class EdgePathTest {
         DoubleUnaryOperator level = r -> r < RADIUS_PX ? 150 : 150 + 20 * (1 - Math.exp(-(r - RADIUS_PX) / 30));
         List<EdgePoint> edge = edge(level, r -> r < RADIUS_PX ? 2 : -2, 16, true);
         assertThat(meanRadius(edge)).isCloseTo(RADIUS_PX, within(0.5));
-        assertThat(edge.stream().filter(p -> Math.abs(radius(p) - RADIUS_PX) < 2).count())
+        assertThat(edge.stream()
+                        .filter(p -> Math.abs(radius(p) - RADIUS_PX) < 2)
+                        .count())
                 .isGreaterThan(edge.size() * 95 / 100);
     }
 

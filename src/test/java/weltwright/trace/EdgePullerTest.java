@@ -22,9 +22,9 @@ import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 
 /**
- * On the sample photo, which is rendered by a program that knows nothing of ours. Away from landmarks and print the trace
- * of that photo is known to be right to 0.1 mm (see {@link KnivesTest}), so it is what pulled lines must come back
- * to from wherever they were drawn.
+ * On the sample photo, which is rendered by a program that knows nothing of ours. Away from landmarks and print the
+ * trace of that photo is known to be right to 0.1 mm (see {@link KnivesTest}), so it is what pulled lines must come
+ * back to from wherever they were drawn.
  */
 class EdgePullerTest {
     private static final Photo PHOTO = Photo.read(Path.of("sample-images", "drop-point.jpg"));
@@ -57,13 +57,17 @@ class EdgePullerTest {
                 distances.add(truth.at(truth.stationOf(p)).distance(p));
             }
         }
-        double[] sorted = distances.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-        assertThat(sorted[(int) (0.95 * sorted.length)]).as("of %s", Arrays.toString(sorted)).isLessThan(0.15);
+        double[] sorted =
+                distances.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        assertThat(sorted[(int) (0.95 * sorted.length)])
+                .as("of %s", Arrays.toString(sorted))
+                .isLessThan(0.15);
 
         Outline redrawn = OutlineEdit.redrawn(knife.outline(), pulled);
         Polyline anew = redrawn.sampled(0.2);
-        assertThat(outline.points()).allSatisfy(p -> assertThat(anew.at(anew.stationOf(p)).distance(p))
-                .isLessThan(0.3));
+        assertThat(outline.points())
+                .allSatisfy(
+                        p -> assertThat(anew.at(anew.stationOf(p)).distance(p)).isLessThan(0.3));
     }
 
     /** A hand trembles: every other point a third of a millimetre to one side. */
@@ -91,8 +95,9 @@ class EdgePullerTest {
         Polyline truth = outline.stretch(tip - 15, tip + 15);
         Polyline pulled = EdgePuller.on(photo, leaf, SETTINGS).along(leaf.silhouette(), beside(truth, 0.6), 2);
         Polyline anew = OutlineEdit.redrawn(leaf.silhouette().outline(), pulled).sampled(0.1);
-        assertThat(truth.points()).allSatisfy(p -> assertThat(anew.at(anew.stationOf(p)).distance(p))
-                .isLessThan(0.15));
+        assertThat(truth.points())
+                .allSatisfy(
+                        p -> assertThat(anew.at(anew.stationOf(p)).distance(p)).isLessThan(0.15));
     }
 
     @Test

@@ -72,11 +72,13 @@ class FirstLookTest {
     @ParameterizedTest
     @CsvSource({"skinner-sheet-a4, find, 3.5", "clip-mat-black, ruled:10mm, 3", "tanto-paper-a4, find, 3"})
     void seesBlur(String scene, String ground, double sigmaPx) {
-        FirstLook look = look(spoilt(scene, picture -> {
-            Mat blurred = new Mat();
-            Imgproc.GaussianBlur(picture, blurred, new Size(), sigmaPx);
-            return blurred;
-        }), ground);
+        FirstLook look = look(
+                spoilt(scene, picture -> {
+                    Mat blurred = new Mat();
+                    Imgproc.GaussianBlur(picture, blurred, new Size(), sigmaPx);
+                    return blurred;
+                }),
+                ground);
         assertThat(matters(look)).contains(Matter.BLURRED);
         PhotoAdvice advice = look.advice().stream()
                 .filter(a -> a.matter() == Matter.BLURRED)
@@ -111,22 +113,27 @@ class FirstLookTest {
 
     @Test
     void seesThatMuchOfTheFrameIsHidden() {
-        FirstLook look = look(spoilt(SHEET, picture -> {
-            Mat hidden = picture.clone();
-            Imgproc.rectangle(hidden, new Rect(0, 0, picture.cols() / 2, picture.rows()), new Scalar(90, 90, 90), -1);
-            return hidden;
-        }), "find");
+        FirstLook look = look(
+                spoilt(SHEET, picture -> {
+                    Mat hidden = picture.clone();
+                    Imgproc.rectangle(
+                            hidden, new Rect(0, 0, picture.cols() / 2, picture.rows()), new Scalar(90, 90, 90), -1);
+                    return hidden;
+                }),
+                "find");
         assertThat(matters(look)).contains(Matter.GROUND_HIDDEN);
         assertThat(look.question()).isPresent(); // what hides it reaches beyond the sheet
     }
 
     @Test
     void seesTooFewPixels() {
-        FirstLook look = look(spoilt(SHEET, picture -> {
-            Mat small = new Mat();
-            Imgproc.resize(picture, small, new Size(), 0.7, 0.7, Imgproc.INTER_AREA);
-            return small;
-        }), "find");
+        FirstLook look = look(
+                spoilt(SHEET, picture -> {
+                    Mat small = new Mat();
+                    Imgproc.resize(picture, small, new Size(), 0.7, 0.7, Imgproc.INTER_AREA);
+                    return small;
+                }),
+                "find");
         assertThat(matters(look)).containsExactly(Matter.TOO_COARSE);
     }
 
@@ -138,14 +145,19 @@ class FirstLookTest {
         View aside = new View(before.camera(), new Vector3(tilt, 0, 0), new Vector3(0, 0, 460));
         MatOfPoint2f from = new MatOfPoint2f();
         MatOfPoint2f to = new MatOfPoint2f();
-        List<Point> places = List.of(new Point(-90, -130), new Point(90, -130), new Point(90, 130), new Point(-90, 130));
-        from.fromList(places.stream().map(p -> cv(before.pixel(Plane.GROUND.over(p)))).toList());
-        to.fromList(places.stream().map(p -> cv(aside.pixel(Plane.GROUND.over(p)))).toList());
-        FirstLook look = look(spoilt(SHEET, picture -> {
-            Mat turned = new Mat();
-            Imgproc.warpPerspective(picture, turned, Imgproc.getPerspectiveTransform(from, to), picture.size());
-            return turned;
-        }), "find");
+        List<Point> places =
+                List.of(new Point(-90, -130), new Point(90, -130), new Point(90, 130), new Point(-90, 130));
+        from.fromList(
+                places.stream().map(p -> cv(before.pixel(Plane.GROUND.over(p)))).toList());
+        to.fromList(
+                places.stream().map(p -> cv(aside.pixel(Plane.GROUND.over(p)))).toList());
+        FirstLook look = look(
+                spoilt(SHEET, picture -> {
+                    Mat turned = new Mat();
+                    Imgproc.warpPerspective(picture, turned, Imgproc.getPerspectiveTransform(from, to), picture.size());
+                    return turned;
+                }),
+                "find");
         assertThat(matters(look)).contains(Matter.TOO_SLANTED).doesNotContain(Matter.TOO_NEAR, Matter.BLURRED);
         assertThat(look.advice().toString()).contains("28 degrees");
     }
@@ -169,11 +181,11 @@ class FirstLookTest {
     /** Rendered with a lens of 36 mm in 35 mm terms, which 8 degrees of tilt tell well enough to contradict 26 mm. */
     @Test
     void seesThatTheLensIsNotTheOneThatWasTold() {
-        TraceSettings told = new TraceSettings(
-                19, 3.5, 0, OptionalDouble.of(26), PrintScale.TRUE, new GroundChoice.Any());
+        TraceSettings told =
+                new TraceSettings(19, 3.5, 0, OptionalDouble.of(26), PrintScale.TRUE, new GroundChoice.Any());
         assertThat(matters(FirstLook.at(photo(SHEET), told, Progress.NONE))).containsExactly(Matter.LENS_CONTRADICTED);
-        TraceSettings right = new TraceSettings(
-                19, 3.5, 0, OptionalDouble.of(35.5), PrintScale.TRUE, new GroundChoice.Any());
+        TraceSettings right =
+                new TraceSettings(19, 3.5, 0, OptionalDouble.of(35.5), PrintScale.TRUE, new GroundChoice.Any());
         assertThat(FirstLook.at(photo(SHEET), right, Progress.NONE).advice()).isEmpty();
     }
 
@@ -200,7 +212,8 @@ class FirstLookTest {
     private static View viewOf(Photo photo) {
         try (Picture picture = Picture.decode(photo)) {
             LensTold lens = LensTold.of(photo, told("find"));
-            return lens.over(GroundSearch.find(picture, told("find"), lens.prior()), picture).view();
+            return lens.over(GroundSearch.find(picture, told("find"), lens.prior()), picture)
+                    .view();
         }
     }
 

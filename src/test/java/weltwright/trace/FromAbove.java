@@ -18,8 +18,8 @@ import weltwright.ground.View;
 import weltwright.photo.Photo;
 
 /**
- * A camera straight above the ground, and drawn pictures as it would take them: blurred as by a good lens, or more, and with a
- * sensor's noise. Where everything is in them, is known.
+ * A camera straight above the ground, and drawn pictures as it would take them: blurred as by a good lens, or more, and
+ * with a sensor's noise. Where everything is in them, is known.
  */
 final class FromAbove {
     private static final int SIZE_PX = 720;

@@ -15,9 +15,9 @@ import weltwright.knife.Sides;
 import weltwright.knife.ThicknessProfile;
 
 /**
- * A strip across a knife made up of two colours, with the boundary between them known: a straight line, or the curve at which
- * the rim of a thick front is seen. A pixel that the boundary crosses has of each colour what lies on its side; then blur, and
- * noise.
+ * A strip across a knife made up of two colours, with the boundary between them known: a straight line, or the curve at
+ * which the rim of a thick front is seen. A pixel that the boundary crosses has of each colour what lies on its side;
+ * then blur, and noise.
  */
 class FrontLineTest {
     private static final double HALF_WIDTH_MM = 12;
@@ -60,9 +60,10 @@ class FrontLineTest {
     }
 
     /**
-     * A rim at height z over the mid-plane is seen z times the lean farther towards the tip; a front whose section is the
-     * superellipse |2z/T|^n + |y/w|^n = 1 is T/2 (1 − |y/w|^n)^(1/n) high. The line is told where it meets the outline, where
-     * that is nothing. The program takes n for 2.5; a section a little rounder or squarer must lie within what it claims.
+     * A rim at height z over the mid-plane is seen z times the lean farther towards the tip; a front whose section is
+     * the superellipse |2z/T|^n + |y/w|^n = 1 is T/2 (1 − |y/w|^n)^(1/n) high. The line is told where it meets the
+     * outline, where that is nothing. The program takes n for 2.5; a section a little rounder or squarer must lie
+     * within what it claims.
      */
     @ParameterizedTest
     @CsvSource({"2.5, 0.05", "2.35, 0.3", "2.65, 0.3"})

@@ -9,8 +9,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import weltwright.ground.GroundChoice;
 
 /**
- * Photos with known truth: rendered by a program that knows nothing of ours. The bounds are the errors measured plus
- * a fifth.
+ * Photos with known truth: rendered by a program that knows nothing of ours. The bounds are the errors measured plus a
+ * fifth.
  */
 class KnivesTest {
     @ParameterizedTest
@@ -20,7 +20,8 @@ class KnivesTest {
         "northern-sheet-lamp, sheet, 0.17, 0.99, 0.57",
         "droppoint-mat-cm, ruled:10mm, 0.10, 0.33, 0.20"
     })
-    void tracesTheTruth(String name, String ground, double p95Mm, double greatestMm, double bladeMm) throws IOException {
+    void tracesTheTruth(String name, String ground, double p95Mm, double greatestMm, double bladeMm)
+            throws IOException {
         KnownPhoto photo = KnownPhoto.read(KnownPhoto.KNIVES, name);
         Trace trace = photo.trace(GroundChoice.parse(ground));
         OutlineRuler.Reading reading = photo.measure(trace);

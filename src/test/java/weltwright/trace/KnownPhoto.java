@@ -94,8 +94,8 @@ record KnownPhoto(Path picture, JsonNode truth) {
     Point pixel(Point onKnife, double aboveMm) {
         JsonNode pose = truth.get("pose");
         double unitMm = pose.get("unit_mm").asDouble();
-        double[] inScene = apply(
-                matrix(pose.get("matrix_knife")), onKnife.x() / unitMm, onKnife.y() / unitMm, aboveMm / unitMm);
+        double[] inScene =
+                apply(matrix(pose.get("matrix_knife")), onKnife.x() / unitMm, onKnife.y() / unitMm, aboveMm / unitMm);
         // The camera looks along its negative z, y up; its turn's transpose undoes the turn.
         double[][] camera = matrix(pose.get("matrix_camera"));
         double[] seen = new double[3];
@@ -107,11 +107,11 @@ record KnownPhoto(Path picture, JsonNode truth) {
         JsonNode photo = truth.get("photo");
         Point straight = new Point(seen[0] / -seen[2], seen[1] / seen[2]);
         double square = straight.dot(straight);
-        double swell = 1
-                + photo.get("k1").asDouble() * square
-                + photo.get("k2").asDouble() * square * square;
+        double swell = 1 + photo.get("k1").asDouble() * square + photo.get("k2").asDouble() * square * square;
         return straight.times(swell * photo.get("focal_px").asDouble())
-                .plus(new Point((photo.get("width").asInt() - 1) / 2.0, (photo.get("height").asInt() - 1) / 2.0));
+                .plus(new Point(
+                        (photo.get("width").asInt() - 1) / 2.0,
+                        (photo.get("height").asInt() - 1) / 2.0));
     }
 
     private static double[][] matrix(JsonNode rows) {
@@ -136,8 +136,8 @@ record KnownPhoto(Path picture, JsonNode truth) {
     List<Point> pixels(String outline) {
         List<Point> pixels = new ArrayList<>();
         truth.get(outline)
-                .forEach(p -> pixels.add(
-                        pixel(new Point(p.get(0).asDouble(), p.get(1).asDouble()))));
+                .forEach(p ->
+                        pixels.add(pixel(new Point(p.get(0).asDouble(), p.get(1).asDouble()))));
         return pixels;
     }
 

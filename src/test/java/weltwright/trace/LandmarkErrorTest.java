@@ -16,8 +16,8 @@ import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 
 /**
- * A knife drawn by hand, its blade a wedge of 90 degrees, the outline known to 0.1 mm. Source of what is claimed: geometry.
- * Two lines at a right angle, each moved by e = 0.1 / √2, meet e / sin 45° = 0.1 mm farther on.
+ * A knife drawn by hand, its blade a wedge of 90 degrees, the outline known to 0.1 mm. Source of what is claimed:
+ * geometry. Two lines at a right angle, each moved by e = 0.1 / √2, meet e / sin 45° = 0.1 mm farther on.
  */
 class LandmarkErrorTest {
     private static final Point TIP = new Point(30, 0);

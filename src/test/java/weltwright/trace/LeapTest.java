@@ -31,8 +31,12 @@ class LeapTest {
         double[] doubted = Leap.doubted(certainty(BAR, p -> false), leaps);
         assertThat(doubted[nearest(BAR, new Point(2, 8))]).as("in the dent").isZero();
         assertThat(doubted[nearest(BAR, new Point(-2, 10))]).as("before it").isZero();
-        assertThat(doubted[nearest(BAR, new Point(-30, 10))]).as("well before it").isOne();
-        assertThat(doubted[nearest(BAR, new Point(0, -10))]).as("on the other side").isOne();
+        assertThat(doubted[nearest(BAR, new Point(-30, 10))])
+                .as("well before it")
+                .isOne();
+        assertThat(doubted[nearest(BAR, new Point(0, -10))])
+                .as("on the other side")
+                .isOne();
     }
 
     @Test
@@ -56,7 +60,8 @@ class LeapTest {
     /** A line that nobody sees is as weak as its ends: that is told already. */
     @Test
     void whereNothingShowsThereIsNothingToLeapTo() {
-        assertThat(Leap.in(BAR, certainty(BAR, p -> p.y() > 0 && Math.abs(p.x()) < 30), FRONT_X)).isEmpty();
+        assertThat(Leap.in(BAR, certainty(BAR, p -> p.y() > 0 && Math.abs(p.x()) < 30), FRONT_X))
+                .isEmpty();
     }
 
     @Test

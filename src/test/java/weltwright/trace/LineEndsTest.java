@@ -15,8 +15,8 @@ import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 
 /**
- * A drawn disc on squared paper, of the very colour of the paper: nothing but the lines that end at it shows where it is.
- * Its radius is known.
+ * A drawn disc on squared paper, of the very colour of the paper: nothing but the lines that end at it shows where it
+ * is. Its radius is known.
  */
 class LineEndsTest {
     private static final double RADIUS_MM = 40;
@@ -50,7 +50,9 @@ class LineEndsTest {
                 double shown = ends.shownAt(new Point(x, y));
                 // Half of what is looked at together, and what a look is rounded to.
                 if (Math.abs(y - end) > 0.4) {
-                    assertThat(shown * Math.signum(y - end)).as("%.0f, %.2f", x, y).isGreaterThanOrEqualTo(0);
+                    assertThat(shown * Math.signum(y - end))
+                            .as("%.0f, %.2f", x, y)
+                            .isGreaterThanOrEqualTo(0);
                 }
             }
         }

@@ -59,7 +59,11 @@ class LostTipTest {
     void aStripeOfTheKnifesColourIsNot() {
         Mat drawn = drawn(PAPER, STEEL);
         Imgproc.rectangle(
-                drawn, new org.opencv.core.Point(CUT, 141), new org.opencv.core.Point(WIDTH, 159), STEEL, Imgproc.FILLED);
+                drawn,
+                new org.opencv.core.Point(CUT, 141),
+                new org.opencv.core.Point(WIDTH, 159),
+                STEEL,
+                Imgproc.FILLED);
         Polyline contour = cutOff();
 
         assertThat(regained(encoded(drawn), contour)).isEqualTo(contour);

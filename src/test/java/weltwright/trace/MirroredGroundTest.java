@@ -20,8 +20,8 @@ class MirroredGroundTest {
     private static final Squares SQUARES = new Squares(10);
 
     /** 90 mm long and 24 mm wide. */
-    private static final Polyline BLADE = Polyline.closed(
-            List.of(new Point(-45, -12), new Point(15, -12), new Point(45, 12), new Point(-45, 12)));
+    private static final Polyline BLADE =
+            Polyline.closed(List.of(new Point(-45, -12), new Point(15, -12), new Point(45, 12), new Point(-45, 12)));
 
     /** A flat mirror shows a lattice as another one, turned: the law of reflection, seen from far off. */
     @Test
@@ -63,8 +63,8 @@ class MirroredGroundTest {
     }
 
     private static boolean mirrors(ToDoubleFunction<Point> onBlade) {
-        try (Picture picture = FROM_ABOVE.picture(
-                at -> FromAbove.grey(isHidden(at) ? onBlade.applyAsDouble(at) : ground(at)))) {
+        try (Picture picture =
+                FROM_ABOVE.picture(at -> FromAbove.grey(isHidden(at) ? onBlade.applyAsDouble(at) : ground(at)))) {
             return MirroredGround.isIn(
                     picture, FROM_ABOVE.view(), BLADE, SQUARES.lines(), FromAbove.grey(PAPER - LINE));
         }

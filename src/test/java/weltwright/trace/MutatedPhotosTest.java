@@ -24,8 +24,8 @@ import weltwright.trouble.Trouble;
 
 /**
  * Photos whose files are damaged at random, in every format. Each is read and decoded, and some of those that can be
- * decoded are traced: either a {@link Trouble} says why not, or the trace tells of the damage, or it is no farther off than
- * it claims. Truth: the scenes' own ({@code src/test/scenes}).
+ * decoded are traced: either a {@link Trouble} says why not, or the trace tells of the damage, or it is no farther off
+ * than it claims. Truth: the scenes' own ({@code src/test/scenes}).
  */
 class MutatedPhotosTest {
     /** A trace takes less than a second; in a build, beside other work, a pause of the machine is no hang. */
@@ -34,7 +34,10 @@ class MutatedPhotosTest {
     /** A trace takes as long as twenty decodings, so only one photo in so many is traced. */
     private static final int TRACED_ONE_IN = 12;
 
-    /** Farther off than this many times what is claimed is wrong; within it, claims are for 95 of 100 points (CoverageTest). */
+    /**
+     * Farther off than this many times what is claimed is wrong; within it, claims are for 95 of 100 points
+     * (CoverageTest).
+     */
     private static final double SILENTLY_WRONG = 2;
 
     private enum Outcome {
@@ -63,20 +66,20 @@ class MutatedPhotosTest {
             String what = original.known().name() + original.kind() + ", " + own;
             long begun = System.nanoTime();
             try {
-                outcomes.merge(outcome(original, new Random(own), i % TRACED_ONE_IN == 0, what, wrong), 1, Integer::sum);
+                outcomes.merge(
+                        outcome(original, new Random(own), i % TRACED_ONE_IN == 0, what, wrong), 1, Integer::sum);
             } catch (RuntimeException | Error defect) {
                 wrong.add(what + ": " + defect);
             }
             slowestMs = Math.max(slowestMs, (System.nanoTime() - begun) / 1_000_000);
         }
-        System.out.println("MutatedPhotosTest: " + tries + " photos, " + outcomes + ", slowest " + slowestMs + " ms, wrong "
-                + wrong.size());
+        System.out.println("MutatedPhotosTest: " + tries + " photos, " + outcomes + ", slowest " + slowestMs
+                + " ms, wrong " + wrong.size());
         assertThat(wrong).isEmpty();
         assertThat(slowestMs).as("a hang").isLessThan(LONGEST_MS);
     }
 
-    private static Outcome outcome(
-            Original original, Random random, boolean traced, String what, List<String> wrong) {
+    private static Outcome outcome(Original original, Random random, boolean traced, String what, List<String> wrong) {
         byte[] file = Mutation.of(original.file(), random);
         Photo photo;
         try {
@@ -103,13 +106,15 @@ class MutatedPhotosTest {
         boolean told = trace.notes().stream().anyMatch(note -> note.contains("damaged"));
         if (p95Mm > most) {
             wrong.add(String.format(
-                    "%s: traced, %.2f mm off, claimed %.2f mm, the damage %s", what, p95Mm, trace.error().error95Mm(),
-                    told ? "told" : "not told"));
+                    "%s: traced, %.2f mm off, claimed %.2f mm, the damage %s",
+                    what, p95Mm, trace.error().error95Mm(), told ? "told" : "not told"));
         }
         return told ? Outcome.TRACED_AND_TOLD : Outcome.TRACED;
     }
 
-    /** Scenes of each kind of ground as the renderer wrote them, and two of them in the other ways to store a picture. */
+    /**
+     * Scenes of each kind of ground as the renderer wrote them, and two of them in the other ways to store a picture.
+     */
     private static List<Original> originals() throws IOException {
         Natives.load();
         List<Original> originals = new ArrayList<>();

@@ -21,7 +21,9 @@ final class OutlineRuler {
     /** Enough rounds of closest points to tell which of four starts is the right one. */
     private static final int ROUNDS = 60;
 
-    /** Closest points slide along a knife slowly: from the right start they go on until a round moves nothing by this. */
+    /**
+     * Closest points slide along a knife slowly: from the right start they go on until a round moves nothing by this.
+     */
     private static final double STILL_MM = 1e-6;
 
     private static final int MOST_ROUNDS = 5000;
@@ -61,8 +63,7 @@ final class OutlineRuler {
                 sorted[(int) Math.ceil(0.95 * sorted.length) - 1], sorted[sorted.length - 1], fit, places, all);
     }
 
-    private static void collect(
-            Polyline from, Polyline to, double cutX, List<Point> places, List<Double> distances) {
+    private static void collect(Polyline from, Polyline to, double cutX, List<Point> places, List<Double> distances) {
         IndexedFacetDistance index = new IndexedFacetDistance(to.lineString());
         for (Point p : from.resampled(STEP_MM).points()) {
             if (p.x() > cutX) {

@@ -33,7 +33,8 @@ class OutlineRulerTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.2, 0.8, 2})
     void greatestIsTheHausdorffDistanceAfterTheFit(double depthMm) throws IOException {
-        Polyline truth = KnownPhoto.read(KnownPhoto.SCENES, "clip-sheet-a4").outline().resampled(STEP_MM);
+        Polyline truth =
+                KnownPhoto.read(KnownPhoto.SCENES, "clip-sheet-a4").outline().resampled(STEP_MM);
         Polyline traced = dented(truth, depthMm).map(MOVED::apply);
         OutlineRuler.Reading reading = OutlineRuler.measure(traced, truth);
         Polyline placed = traced.map(reading.fit()::apply);
@@ -48,8 +49,10 @@ class OutlineRulerTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 1.3, 3, -2})
     void findsNothingWrongWithTheTruthItselfHoweverItLies(double turnRad) throws IOException {
-        Polyline truth = KnownPhoto.read(KnownPhoto.SCENES, "clip-sheet-a4").outline().resampled(STEP_MM);
+        Polyline truth =
+                KnownPhoto.read(KnownPhoto.SCENES, "clip-sheet-a4").outline().resampled(STEP_MM);
         Placement lies = new Placement(turnRad, new Point(-80, 45));
-        assertThat(OutlineRuler.measure(truth.map(lies::apply), truth).greatestMm()).isLessThan(SAMPLED_MM);
+        assertThat(OutlineRuler.measure(truth.map(lies::apply), truth).greatestMm())
+                .isLessThan(SAMPLED_MM);
     }
 }

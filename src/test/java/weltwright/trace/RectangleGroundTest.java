@@ -16,7 +16,9 @@ import weltwright.ground.View;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
 
-/** A knife on a rectangle whose corners were set by hand, on a scene that is also measured by what it was rendered with. */
+/**
+ * A knife on a rectangle whose corners were set by hand, on a scene that is also measured by what it was rendered with.
+ */
 class RectangleGroundTest {
     private static final Photo PHOTO = Photo.read(Path.of("src/test/resources/scenes/paring-paper-a4.jpg"));
 
@@ -32,7 +34,8 @@ class RectangleGroundTest {
     void roughlySetCornersOfPaperGiveWhatThePaperGives() {
         Trace byHand = trace(rectangle(297, 210, 3));
         // The camera stood some 316 mm away; on blank paper the outline itself is less sure than that.
-        assertThat(byHand.seenFrom().eye().minus(onPaper.seenFrom().eye()).norm()).isLessThan(0.3);
+        assertThat(byHand.seenFrom().eye().minus(onPaper.seenFrom().eye()).norm())
+                .isLessThan(0.3);
         assertThat(byHand.silhouette().overallLengthMm())
                 .isCloseTo(onPaper.silhouette().overallLengthMm(), within(0.5));
         assertThat(byHand.notes().get(0)).contains("the straight edges between its corners were found");

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 /** Against circuits whose potentials Kirchhoff's and Ohm's laws give by hand. */
 class ResistorNetTest {
     /**
-     * Sweeps end where none moves a potential by more than 0.008. Each takes a fifth or less off an error, for a relaxation
-     * of 1.8 (Young 1954: the spectral radius is 0.8 at least), so it may be five times as large.
+     * Sweeps end where none moves a potential by more than 0.008. Each takes a fifth or less off an error, for a
+     * relaxation of 1.8 (Young 1954: the spectral radius is 0.8 at least), so it may be five times as large.
      */
     private static final double SETTLED = 0.04;
 

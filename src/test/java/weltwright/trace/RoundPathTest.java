@@ -34,10 +34,9 @@ class RoundPathTest {
             }
         }
         cost[MIDDLE * SIZE + MIDDLE] = Float.POSITIVE_INFINITY;
-        RoundPath.Path path = new RoundPath(cost, SIZE, MIDDLE, MIDDLE)
-                .through(MIDDLE - (int) radius, Double.POSITIVE_INFINITY);
-        assertThat(Arrays.stream(path.pixels())
-                        .mapToDouble(i -> Math.hypot(i % SIZE - MIDDLE, i / SIZE - MIDDLE)))
+        RoundPath.Path path =
+                new RoundPath(cost, SIZE, MIDDLE, MIDDLE).through(MIDDLE - (int) radius, Double.POSITIVE_INFINITY);
+        assertThat(Arrays.stream(path.pixels()).mapToDouble(i -> Math.hypot(i % SIZE - MIDDLE, i / SIZE - MIDDLE)))
                 .allMatch(r -> Math.abs(r - radius) < 1.6);
         assertThat(path.pixels()).as("once round").contains(MIDDLE * SIZE + MIDDLE - 25);
     }

@@ -112,7 +112,8 @@ class SharpOutlineTest {
 
     private static double offMm(SharpOutline.Found found, List<Point> truth) {
         return DiscreteHausdorffDistance.distance(
-                found.contour().lineString(), Polyline.closed(truth).resampled(0.2).lineString());
+                found.contour().lineString(),
+                Polyline.closed(truth).resampled(0.2).lineString());
     }
 
     private static SharpOutline.Found find(Mat picture) {

@@ -35,7 +35,9 @@ record Spoiled(String kind, String degree, BiFunction<KnownPhoto, Mat, Photo> ve
     /** A crop leaves the knife this much room. */
     private static final int ROOM_PX = 180;
 
-    /** How far the paint of a polished blade fades into the picture, in pixels: as much as the edges in it are blurred. */
+    /**
+     * How far the paint of a polished blade fades into the picture, in pixels: as much as the edges in it are blurred.
+     */
     private static final double FADE_PX = 0.8;
 
     private static final double SECTION = 2.5;
@@ -46,14 +48,12 @@ record Spoiled(String kind, String degree, BiFunction<KnownPhoto, Mat, Photo> ve
     static List<Spoiled> all() {
         return Stream.of(
                         Stream.of(new Spoiled("as it is", "", (known, bgr) -> Photo.read(known.picture()))),
-                        Stream.of(1.0, 2.0, 3.0, 5.0)
-                                .map(s -> of("blurred", s + " px", bgr -> blurred(bgr, s))),
+                        Stream.of(1.0, 2.0, 3.0, 5.0).map(s -> of("blurred", s + " px", bgr -> blurred(bgr, s))),
                         Stream.of(0.5, 0.3, 0.15)
                                 .map(s -> of("darkened", "to " + Math.round(100 * s) + " %", bgr -> scaled(bgr, s))),
                         Stream.of(1.3, 1.7)
                                 .map(s -> of("brightened", "to " + Math.round(100 * s) + " %", bgr -> scaled(bgr, s))),
-                        Stream.of(6, 15, 30)
-                                .map(s -> of("noise", s + " grey levels", bgr -> noisy(bgr, s))),
+                        Stream.of(6, 15, 30).map(s -> of("noise", s + " grey levels", bgr -> noisy(bgr, s))),
                         Stream.of(new Spoiled("JPEG quality", "30", (known, bgr) -> jpeg(known, bgr, 30))),
                         Stream.of(of("made smaller", "2 MP", Spoiled::twoMegapixels)),
                         Stream.of(of("turned by 90°", "no Exif", bgr -> turned(bgr, Core.ROTATE_90_CLOCKWISE))),
@@ -237,7 +237,9 @@ record Spoiled(String kind, String degree, BiFunction<KnownPhoto, Mat, Photo> ve
 
     /** The upper half of the handle's front, a super-ellipse as most handles' sections are: common practice. */
     private static List<Point> frontRim(KnownPhoto known) {
-        var ys = known.truth().get("handle_outline").valueStream()
+        var ys = known.truth()
+                .get("handle_outline")
+                .valueStream()
                 .filter(p -> p.get(0).asDouble() > -1)
                 .mapToDouble(p -> p.get(1).asDouble())
                 .summaryStatistics();

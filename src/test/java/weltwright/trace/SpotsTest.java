@@ -15,8 +15,8 @@ class SpotsTest {
     /** By going through all of them. */
     @Property
     void countsThoseNearerThanItsReach(@ForAll("places") List<Point> places, @ForAll("place") Point at) {
-        assertThat(new Spots(places, 2.5).near(at))
-                .isEqualTo((int) places.stream().filter(p -> p.distance(at) < 2.5).count());
+        assertThat(new Spots(places, 2.5).near(at)).isEqualTo((int)
+                places.stream().filter(p -> p.distance(at) < 2.5).count());
     }
 
     /** On a grid on which some lie just as far off as the reach, and on the borders of squares. */

@@ -5,7 +5,10 @@ import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
-/** Drawn squared paper, a line of it through the ground's origin each way, as large as a picture {@link FromAbove} shows. */
+/**
+ * Drawn squared paper, a line of it through the ground's origin each way, as large as a picture {@link FromAbove}
+ * shows.
+ */
 record Squares(double pitchMm) {
     /** How far a place is from the nearest line. */
     double offLine(Point at) {

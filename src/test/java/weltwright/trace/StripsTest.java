@@ -22,9 +22,9 @@ import weltwright.ground.View;
 import weltwright.photo.Photo;
 
 /**
- * A drawn picture whose blue is a ramp of one level a column, whose green is one of one level a row, and whose red is a step
- * from black to white. What a strip must show of it follows from where it lies: of a ramp what its middle shows, of the step
- * the part of it that lies beyond.
+ * A drawn picture whose blue is a ramp of one level a column, whose green is one of one level a row, and whose red is a
+ * step from black to white. What a strip must show of it follows from where it lies: of a ramp what its middle shows,
+ * of the step the part of it that lies beyond.
  */
 class StripsTest {
     private static final int COLUMNS = 240;
@@ -88,7 +88,9 @@ class StripsTest {
         }
     }
 
-    /** Across a step the mean grows from black to white over just the length of the strip: by as much as lies beyond. */
+    /**
+     * Across a step the mean grows from black to white over just the length of the strip: by as much as lies beyond.
+     */
     @Test
     void aStepShowsHowMuchOfAStripLiesBeyondIt() {
         double stepXMm = (STEP_COLUMN - 0.5 - (COLUMNS - 1) / 2.0) / PX_PER_MM;
@@ -97,7 +99,8 @@ class StripsTest {
         float[] seen = seen(ABOVE, lane);
 
         for (int i = 0; i < 34; i++) {
-            double beyondMm = Math.max(0, Math.min(2 * REACH_MM, REACH_MM + lane.middle(i).x() - stepXMm));
+            double beyondMm =
+                    Math.max(0, Math.min(2 * REACH_MM, REACH_MM + lane.middle(i).x() - stepXMm));
             // One sample more or less, of those that a strip has.
             assertThat((double) seen[3 * i + 2])
                     .as("%.1f mm", lane.middle(i).x())
@@ -105,7 +108,10 @@ class StripsTest {
         }
     }
 
-    /** Aslant and through a lens that bends lines, the ramp's mean is that of the places where the strip's points are seen. */
+    /**
+     * Aslant and through a lens that bends lines, the ramp's mean is that of the places where the strip's points are
+     * seen.
+     */
     @Test
     void aLensAndASlantBendNothingThatTells() {
         View aslant = new View(
@@ -122,15 +128,18 @@ class StripsTest {
                     .mapToObj(k -> middle.plus(lane.along().times(REACH_MM * k / 100)))
                     .mapToDouble(at -> aslant.pixel(Plane.GROUND.over(at)).x())
                     .toArray();
-            double mean = IntStream.range(0, columns.length).mapToDouble(k -> columns[k]).average().orElseThrow();
+            double mean = IntStream.range(0, columns.length)
+                    .mapToDouble(k -> columns[k])
+                    .average()
+                    .orElseThrow();
             assertThat(mean).as("in the picture").isBetween(10.0, COLUMNS - 10.0);
             assertThat((double) seen[3 * i]).as("strip %d", i).isCloseTo(FIRST_LEVEL + mean, within(ROUNDED));
         }
     }
 
     /**
-     * Beyond its rim a picture goes on as it is there. Of a strip whose middle is on the rim, ten samples of 21 lie in the
-     * picture, 0.8 pixels from one to the next; by their mean it is lighter than the rim.
+     * Beyond its rim a picture goes on as it is there. Of a strip whose middle is on the rim, ten samples of 21 lie in
+     * the picture, 0.8 pixels from one to the next; by their mean it is lighter than the rim.
      */
     @Test
     void beyondTheRimThePictureGoesOnAsItIsThere() {
@@ -138,8 +147,7 @@ class StripsTest {
         Strips.Lane on = new Strips.Lane(new Point(rimXMm, 0), new Point(1, 0), 0.6, 1);
         Strips.Lane beyond = new Strips.Lane(new Point(rimXMm - 20, 0), new Point(1, 0), 0.6, 10);
 
-        assertThat((double) seen(ABOVE, on)[0])
-                .isCloseTo(FIRST_LEVEL + 0.8 * (10 * 11 / 2) / 21, within(ROUNDED));
+        assertThat((double) seen(ABOVE, on)[0]).isCloseTo(FIRST_LEVEL + 0.8 * (10 * 11 / 2) / 21, within(ROUNDED));
         float[] outside = seen(ABOVE, beyond);
         for (int i = 0; i < 10; i++) {
             assertThat((double) outside[3 * i]).isEqualTo(FIRST_LEVEL);
@@ -157,8 +165,8 @@ class StripsTest {
     @Test
     void eachLaneIsSeenAsIfItWereAlone() {
         List<Strips.Lane> lanes = IntStream.range(0, 40)
-                .mapToObj(k -> new Strips.Lane(
-                        new Point(-20 + k, -15 + 0.5 * k), direction(37 * k), 0.3 + 0.02 * k, 1 + k))
+                .mapToObj(k ->
+                        new Strips.Lane(new Point(-20 + k, -15 + 0.5 * k), direction(37 * k), 0.3 + 0.02 * k, 1 + k))
                 .toList();
 
         float[][] together = new Strips(picture, ABOVE, REACH_MM).lanes(lanes);

@@ -8,7 +8,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import weltwright.geometry.Point;
 import weltwright.knife.ThicknessProfile;
 
-/** What thickness adds to a silhouette, against points of solid shapes that are laid on the plane along the line of sight. */
+/**
+ * What thickness adds to a silhouette, against points of solid shapes that are laid on the plane along the line of
+ * sight.
+ */
 class ThickKnifeTest {
     /** Handles thin towards their front: common practice. */
     private static final double FRONT_PART = 0.8;

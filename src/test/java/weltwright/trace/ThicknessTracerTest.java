@@ -49,7 +49,8 @@ class ThicknessTracerTest {
         for (JsonNode station : photo.truth().get("thickness_along")) {
             double x = station.get(0).asDouble();
             if (x < tip - TIP_MM && x > butt + BUTT_MM && Math.abs(x) > HEEL_MM) {
-                assertThat(Math.abs(measured.sectionAt(x).thicknessMm() - station.get(1).asDouble()))
+                assertThat(Math.abs(measured.sectionAt(x).thicknessMm()
+                                - station.get(1).asDouble()))
                         .as("%s, %.0f mm before the heel, of %s", name, x, profile)
                         .isLessThan(x > 0 ? bladeMm : handleMm);
             }
@@ -66,8 +67,7 @@ class ThicknessTracerTest {
     }
 
     private static ThicknessProfile trace(KnownPhoto photo, Knife knife) {
-        TraceSettings settings =
-                new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE, photo.ground());
+        TraceSettings settings = new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE, photo.ground());
         String foot = photo.truth().path("standing_on").asText("spine");
         return ThicknessTracer.trace(
                 Photo.read(photo.picture()),
@@ -79,7 +79,9 @@ class ThicknessTracerTest {
 
     private static Knife knife(KnownPhoto photo) {
         Polyline outline = photo.outline();
-        Polyline open = outline.points().get(0).equals(outline.points().get(outline.points().size() - 1))
+        Polyline open = outline.points()
+                        .get(0)
+                        .equals(outline.points().get(outline.points().size() - 1))
                 ? Polyline.closed(outline.points().subList(1, outline.points().size()))
                 : outline;
         Comparator<Point> byX = Comparator.comparingDouble(Point::x);

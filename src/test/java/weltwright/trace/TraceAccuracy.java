@@ -15,8 +15,8 @@ import weltwright.ground.GroundChoice;
 import weltwright.photo.Photo;
 
 /**
- * Traces every picture whose truth is known, the photos of six knives and our own scenes, and writes how
- * far each trace is off to {@code src/site/markdown/trace-accuracy.md}. To be run by hand; DEVELOPERS.md says how.
+ * Traces every picture whose truth is known, the photos of six knives and our own scenes, and writes how far each trace
+ * is off to {@code src/site/markdown/trace-accuracy.md}. To be run by hand; DEVELOPERS.md says how.
  */
 public final class TraceAccuracy {
     private static final Path TABLE = Path.of("src", "site", "markdown", "trace-accuracy.md");
@@ -61,7 +61,8 @@ public final class TraceAccuracy {
         for (KnownPhoto photo : photos) {
             Judgement judgement = Judgement.of(photo, Photo.read(photo.picture()), photo.ground());
             String kind = kind(photo.ground());
-            byGround.computeIfAbsent(kind, k -> new ArrayList<>()).addAll(judgement.found().stream().toList());
+            byGround.computeIfAbsent(kind, k -> new ArrayList<>())
+                    .addAll(judgement.found().stream().toList());
             refused.merge(kind, judgement.found().isEmpty() ? 1 : 0, Integer::sum);
             page.append(row(photo, judgement));
         }

@@ -50,7 +50,11 @@ public final class TraceRobustness {
                 """);
         Map<Verdict, Integer> count = new EnumMap<>(Verdict.class);
         for (KnownPhoto known : KnownPhoto.in(KnownPhoto.KNIVES)) {
-            page.append("\n## ").append(known.name()).append(", ").append(known.ground().words()).append("""
+            page.append("\n## ")
+                    .append(known.name())
+                    .append(", ")
+                    .append(known.ground().words())
+                    .append("""
 
 
                     | photo | 95th percentile | claimed | covered | blade length | claimed | marked | verdict |
@@ -69,7 +73,9 @@ public final class TraceRobustness {
             }
         }
         page.append("\nIn all: ");
-        new TreeMap<>(count).forEach((verdict, n) -> page.append(n).append(' ').append(verdict.words).append(". "));
+        new TreeMap<>(count)
+                .forEach((verdict, n) ->
+                        page.append(n).append(' ').append(verdict.words).append(". "));
         page.append('\n');
         Files.createDirectories(TABLE.getParent());
         Files.writeString(TABLE, page, StandardCharsets.UTF_8);
@@ -90,7 +96,8 @@ public final class TraceRobustness {
     }
 
     private static String edge(Judgement.Found found) {
-        return (found.spineRight() ? "" : ", spine taken for the edge") + (found.asksForEdge() ? ", asks for the edge" : "");
+        return (found.spineRight() ? "" : ", spine taken for the edge")
+                + (found.asksForEdge() ? ", asks for the edge" : "");
     }
 
     private static String row(Spoiled spoiled, Judgement judgement, Verdict verdict) {

@@ -21,16 +21,19 @@ import weltwright.trouble.Trouble;
 
 /**
  * How long a trace takes, as a multiple of what decoding the same file takes, and how much memory; to be run by hand,
- * for a time is no test. The pictures are scenes of our own enlarged to the sizes that phones give. Each size gets a process
- * of its own, with the memory that the launchers allow; there decoding and tracing take turns, so that both meet the same
- * machine. Memory is the resident set at its highest, as Linux counts it, the virtual machine with it.
+ * for a time is no test. The pictures are scenes of our own enlarged to the sizes that phones give. Each size gets a
+ * process of its own, with the memory that the launchers allow; there decoding and tracing take turns, so that both
+ * meet the same machine. Memory is the resident set at its highest, as Linux counts it, the virtual machine with it.
  */
 public final class TraceSpeed {
     private static final int WARM_UP = 40;
     private static final int MEASURED = 25;
     private static final int SEED = 12;
 
-    /** Grey levels of a sensor's noise, which enlarging takes away; without it a file would decode faster than any photo. */
+    /**
+     * Grey levels of a sensor's noise, which enlarging takes away; without it a file would decode faster than any
+     * photo.
+     */
     private static final double NOISE = 3;
 
     private static final double MS = 1e6;
@@ -87,7 +90,11 @@ public final class TraceSpeed {
             known.trace(photo, known.ground());
         } catch (Trouble refused) {
             System.out.printf(
-                    Locale.ROOT, "%-18s %2.0f MP: refused: %s%n", known.name(), megapixels(photo), refused.getMessage());
+                    Locale.ROOT,
+                    "%-18s %2.0f MP: refused: %s%n",
+                    known.name(),
+                    megapixels(photo),
+                    refused.getMessage());
             return;
         }
         double firstMb = residentMb();

@@ -39,7 +39,8 @@ class DefectLogTest {
         Files.createFile(log.file(), mode("rw-r--r--"));
         for (int i = 0; i < 2; i++) {
             log.keep("saving", new IllegalStateException("a knot"));
-            assertThat(Files.getPosixFilePermissions(log.file())).isEqualTo(PosixFilePermissions.fromString("rw-------"));
+            assertThat(Files.getPosixFilePermissions(log.file()))
+                    .isEqualTo(PosixFilePermissions.fromString("rw-------"));
             assertThat(Files.getPosixFilePermissions(state)).isEqualTo(PosixFilePermissions.fromString("rwx------"));
             Files.delete(log.file());
         }

@@ -10,8 +10,7 @@ import org.junit.jupiter.api.Test;
 import weltwright.io.FileVersion;
 
 class BenchTest {
-    private static final FileVersion FILE =
-            new FileVersion(Path.of("trial.wwj"), Optional.of("what it held"));
+    private static final FileVersion FILE = new FileVersion(Path.of("trial.wwj"), Optional.of("what it held"));
     private final Bench bench = new Bench(Samples.outlined());
 
     @Test

@@ -39,7 +39,8 @@ class CorrectingTest extends OpenWindow {
     void aPointIsPulledWithTheMouse() {
         frame.toggleButton("tool Points").click();
         pull(view, ON_THE_BACK, new Point(80, 15));
-        assertThat(outline().nodes()).anySatisfy(n -> assertThat(n.at().distance(new Point(80, 15))).isLessThan(0.5));
+        assertThat(outline().nodes())
+                .anySatisfy(n -> assertThat(n.at().distance(new Point(80, 15))).isLessThan(0.5));
         takenBack();
     }
 
@@ -67,7 +68,8 @@ class CorrectingTest extends OpenWindow {
         press(KeyEvent.VK_UP);
         press(KeyEvent.VK_UP);
         Outline nudged = outline();
-        List<Node> moved = nudged.nodes().stream().filter(n -> !before.nodes().contains(n)).toList();
+        List<Node> moved =
+                nudged.nodes().stream().filter(n -> !before.nodes().contains(n)).toList();
         assertThat(moved).hasSize(1);
         press(KeyEvent.VK_INSERT);
         assertThat(outline().nodes()).hasSize(before.nodes().size() + 1);
@@ -106,8 +108,10 @@ class CorrectingTest extends OpenWindow {
         draw(new Point(20, 12.3), new Point(40, 15), new Point(60, 15), new Point(80, 12));
         await("the stretch", () -> !outline().equals(Samples.KNIFE.outline()));
         Polyline curve = outline().sampled(0.1);
-        assertThat(curve.at(curve.stationOf(new Point(50, 15))).distance(new Point(50, 15))).isLessThan(0.7);
-        assertThat(job().silhouette().orElseThrow().landmarks().tip()).isEqualTo(Samples.KNIFE.landmarks().tip());
+        assertThat(curve.at(curve.stationOf(new Point(50, 15))).distance(new Point(50, 15)))
+                .isLessThan(0.7);
+        assertThat(job().silhouette().orElseThrow().landmarks().tip())
+                .isEqualTo(Samples.KNIFE.landmarks().tip());
         takenBack();
     }
 
@@ -139,7 +143,9 @@ class CorrectingTest extends OpenWindow {
         Polyline wrong = curve.stretch(from + 12, to - 12).map(p -> p.plus(new Point(0, 1)));
         Outline bad = OutlineEdit.redrawn(right.outline(), wrong);
         lay(traced.withSilhouette(right.withOutline(bad)));
-        await("the photo", () -> execute(() -> view.viewport().toMm(new Point(0, 0)).x() < -100));
+        await(
+                "the photo",
+                () -> execute(() -> view.viewport().toMm(new Point(0, 0)).x() < -100));
         robot.focus(view);
         press(KeyEvent.VK_R);
         draw(curve.at(from), curve.at(from + 15).plus(new Point(0, 0.5)), curve.at(to - 15), curve.at(to));
@@ -164,7 +170,8 @@ class CorrectingTest extends OpenWindow {
         Caliper kept = job().calipers().get(0);
         assertThat(kept.fromTipMm().orElseThrow()).isCloseTo(60, within(0.6));
         assertThat(kept.on(job().silhouette().orElseThrow())).isCloseTo(24.9, within(1e-6));
-        robot.click(robot.finder().find(component -> String.valueOf(component.getName()).startsWith("remove ")));
+        robot.click(robot.finder()
+                .find(component -> String.valueOf(component.getName()).startsWith("remove ")));
         robot.waitForIdle();
         assertThat(job().calipers()).isEmpty();
         assertThat(kept.on(job().silhouette().orElseThrow())).isCloseTo(kept.outlineMm(), within(0.05));
@@ -191,9 +198,21 @@ class CorrectingTest extends OpenWindow {
         Unsure back = new Unsure(new Point(85, 11.5), new Point(75, 12));
         Unsure edge = new Unsure(new Point(20, -13.2), new Point(30, -13.2));
         Job job = Samples.outlined();
-        lay(new Job(job.customer(), job.knifeName(), job.begun(), job.due(), job.notes(), job.photo(),
-                job.settings(), job.trace(), job.silhouette(), List.of(back, edge), job.calipers(),
-                job.spineOnLeft(), job.shaping(), job.spec()));
+        lay(new Job(
+                job.customer(),
+                job.knifeName(),
+                job.begun(),
+                job.due(),
+                job.notes(),
+                job.photo(),
+                job.settings(),
+                job.trace(),
+                job.silhouette(),
+                List.of(back, edge),
+                job.calipers(),
+                job.spineOnLeft(),
+                job.shaping(),
+                job.spec()));
         frame.button("next unsure").requireText("2 places to look at").click();
         assertThat(middle().distance(new Point(80, 12))).isLessThan(3);
         press(KeyEvent.VK_N);

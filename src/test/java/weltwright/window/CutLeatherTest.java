@@ -16,8 +16,8 @@ import weltwright.sheath.SheathSection;
 import weltwright.sheath.SheathSpec;
 
 class CutLeatherTest {
-    private static final Section BLADE = new Section(
-            50, Section.Part.BLADE, List.of(new Point(-10, 0), new Point(10, -2), new Point(10, 2)));
+    private static final Section BLADE =
+            new Section(50, Section.Part.BLADE, List.of(new Point(-10, 0), new Point(10, -2), new Point(10, 2)));
 
     /** A flat panel 40 mm wide out to its edges is a rectangle. */
     @Test
@@ -27,13 +27,14 @@ class CutLeatherTest {
                 List.of(new Point(-17, -3), new Point(17, -3)),
                 List.of(-17.0, 17.0));
         List<Polyline> leather = CutLeather.of(cut, -20, 20);
-        assertThat(leather).hasSize(2).allSatisfy(panel -> assertThat(Math.abs(panel.signedAreaMm2()))
-                .isCloseTo(40 * 3, within(1e-9)));
+        assertThat(leather)
+                .hasSize(2)
+                .allSatisfy(panel -> assertThat(Math.abs(panel.signedAreaMm2())).isCloseTo(40 * 3, within(1e-9)));
     }
 
     /**
-     * The area between a convex curve and its parallel at a distance T is L·T + θ·T²/2 (Steiner's formula; θ the angle that the
-     * curve turns by). Here: two flats of 30 mm and half a circle of 3 mm radius between.
+     * The area between a convex curve and its parallel at a distance T is L·T + θ·T²/2 (Steiner's formula; θ the angle
+     * that the curve turns by). Here: two flats of 30 mm and half a circle of 3 mm radius between.
      */
     @Test
     void aFoldedBodyHasTheAreaOfSteinersFormula() {
@@ -65,7 +66,9 @@ class CutLeatherTest {
                     .polygon();
             for (Polyline leather : CutLeather.of(cut, outer[0], outer[outer.length - 1])) {
                 assertThat(leather.polygon().isValid()).as("%s at %s", kind, x).isTrue();
-                assertThat(leather.polygon().intersection(knife).getArea()).as("%s at %s", kind, x).isLessThan(0.05);
+                assertThat(leather.polygon().intersection(knife).getArea())
+                        .as("%s at %s", kind, x)
+                        .isLessThan(0.05);
             }
         }
     }

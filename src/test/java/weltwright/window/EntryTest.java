@@ -39,7 +39,8 @@ class EntryTest {
         assertThat(taken).containsExactly(4.0);
         assertThat(entry.wrong().isVisible()).isTrue();
         assertThat(entry.wrong().getText()).contains("leather thickness", "7/0 in");
-        assertThat(entry.field().getAccessibleContext().getAccessibleDescription()).contains("7/0 in");
+        assertThat(entry.field().getAccessibleContext().getAccessibleDescription())
+                .contains("7/0 in");
     }
 
     @Test

@@ -29,7 +29,9 @@ class HandWorkTest {
         assertThat(again.spineOnLeft()).isFalse();
         assertThat(again.landmarks().tip()).isEqualTo(ANEW.landmarks().tip());
         assertThat(again.landmarks().heel()).isEqualTo(ANEW.landmarks().spineStart());
-        assertThat(again.landmarks().butt().distance(corrected.landmarks().butt().times(1.01)))
+        assertThat(again.landmarks()
+                        .butt()
+                        .distance(corrected.landmarks().butt().times(1.01)))
                 .isLessThan(0.1);
         assertThat(new HandWork(KNIFE, corrected).on(ANEW.withOtherSide()))
                 .as("whichever side is proposed")
@@ -43,11 +45,13 @@ class HandWorkTest {
         Silhouette again = new HandWork(KNIFE, corrected).on(ANEW);
         Polyline wanted = corrected.outline().map(p -> p.times(1.01)).sampled(0.2);
         Polyline curve = again.outline().sampled(0.2);
-        assertThat(wanted.points()).allSatisfy(p -> assertThat(curve.at(curve.stationOf(p)).distance(p))
-                .isLessThan(0.2));
-        assertThat(again.outline().nodes()).containsAll(ANEW.outline().nodes().stream()
-                .filter(n -> n.at().y() < 0 || n.at().x() < 0)
-                .toList());
+        assertThat(wanted.points())
+                .allSatisfy(p ->
+                        assertThat(curve.at(curve.stationOf(p)).distance(p)).isLessThan(0.2));
+        assertThat(again.outline().nodes())
+                .containsAll(ANEW.outline().nodes().stream()
+                        .filter(n -> n.at().y() < 0 || n.at().x() < 0)
+                        .toList());
         assertThat(again.landmarks().tip().distance(ANEW.landmarks().tip())).isCloseTo(0, within(0.02));
     }
 
@@ -57,7 +61,8 @@ class HandWorkTest {
         Silhouette corrected = KNIFE.withGuard(Optional.of(GUARD));
         Silhouette proposed = ANEW.withGuardFromTip(80, 90);
         for (Silhouette anew : List.of(ANEW, proposed)) {
-            Guard again = new HandWork(KNIFE, corrected).on(anew).landmarks().guard().orElseThrow();
+            Guard again =
+                    new HandWork(KNIFE, corrected).on(anew).landmarks().guard().orElseThrow();
             assertThat(again.front().distance(GUARD.front().times(1.01))).isLessThan(0.1);
             assertThat(again.back().distance(GUARD.back().times(1.01))).isLessThan(0.1);
         }
@@ -81,7 +86,13 @@ class HandWorkTest {
                 .guard()
                 .orElseThrow();
         assertThat(again.front()).isEqualTo(GUARD.front().times(1.01));
-        assertThat(again.back().distance(corrected.landmarks().guard().orElseThrow().back().times(1.01)))
+        assertThat(again.back()
+                        .distance(corrected
+                                .landmarks()
+                                .guard()
+                                .orElseThrow()
+                                .back()
+                                .times(1.01)))
                 .isLessThan(0.1);
     }
 

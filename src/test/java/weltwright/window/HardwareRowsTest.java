@@ -32,7 +32,9 @@ class HardwareRowsTest {
 
     @Test
     void whatCannotBeReadIsRefusedAndChangesNothing() {
-        assertThatThrownBy(() -> rows.typed(0, POST, "thick")).isInstanceOf(Trouble.class).hasMessageContaining("post");
+        assertThatThrownBy(() -> rows.typed(0, POST, "thick"))
+                .isInstanceOf(Trouble.class)
+                .hasMessageContaining("post");
         assertThatThrownBy(() -> rows.typed(0, HardwareRows.NAME, " ")).isInstanceOf(Trouble.class);
         assertThat(bench.canUndo()).isFalse();
     }
@@ -62,9 +64,12 @@ class HardwareRowsTest {
     @Test
     void aListFromElsewhereIsShown() {
         bench.lay(
-                Samples.outlined().withSpec(Samples.outlined().spec().with(new HardwareList(
-                        List.of(new Fastener("my rivet", Hardware.Kind.RIVET, 3, 9, 2, 6)),
-                        List.of()))),
+                Samples.outlined()
+                        .withSpec(Samples.outlined()
+                                .spec()
+                                .with(new HardwareList(
+                                        List.of(new Fastener("my rivet", Hardware.Kind.RIVET, 3, 9, 2, 6)),
+                                        List.of()))),
                 Optional.empty());
         assertThat(rows.getRowCount()).isEqualTo(1);
         assertThat(rows.getValueAt(0, HardwareRows.NAME)).isEqualTo("my rivet");

@@ -57,7 +57,10 @@ class JobDeskTest {
         CountDownLatch opened = new CountDownLatch(1);
         SwingUtilities.invokeAndWait(() -> {
             bench.watch(() -> {
-                if (bench.job().photo().map(p -> p.name().equals(file.getFileName().toString())).orElse(false)) {
+                if (bench.job()
+                        .photo()
+                        .map(p -> p.name().equals(file.getFileName().toString()))
+                        .orElse(false)) {
                     opened.countDown();
                 }
             });
@@ -67,7 +70,8 @@ class JobDeskTest {
     }
 
     private Path photo(String model) throws IOException {
-        ExifJpeg file = new ExifJpeg().words(0x010F, "Invented").words(0x0110, model).sub(0xA405, 3, 26);
+        ExifJpeg file =
+                new ExifJpeg().words(0x010F, "Invented").words(0x0110, model).sub(0xA405, 3, 26);
         return Files.write(
                 folder.resolve(model + ".jpg"), file.bytes(new BufferedImage(80, 60, BufferedImage.TYPE_INT_RGB)));
     }

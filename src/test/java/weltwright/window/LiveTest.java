@@ -15,7 +15,9 @@ import org.junit.jupiter.api.Test;
 import weltwright.job.Job;
 import weltwright.trouble.Trouble;
 
-/** What follows from the job is made beside the window, once for each question, and never shown where it is overtaken. */
+/**
+ * What follows from the job is made beside the window, once for each question, and never shown where it is overtaken.
+ */
 class LiveTest {
     private final Bench bench = execute(() -> new Bench(Samples.empty()));
     private final Work work = execute(() -> new Work(message -> {}));

@@ -115,7 +115,8 @@ class MainWindowTest extends OpenWindow {
         robot.focus(robot.finder().findByName("outline drawing"));
         press(KeyEvent.VK_H);
         press(KeyEvent.VK_LEFT);
-        assertThat(job().silhouette().orElseThrow().landmarks().heel()).isNotEqualTo(Samples.KNIFE.landmarks().heel());
+        assertThat(job().silhouette().orElseThrow().landmarks().heel())
+                .isNotEqualTo(Samples.KNIFE.landmarks().heel());
     }
 
     @Test
@@ -153,7 +154,9 @@ class MainWindowTest extends OpenWindow {
         Path file = folder.resolve("trial"); // the ending is added
         choose(file);
         Path written = folder.resolve("trial" + JobFile.EXTENSION);
-        await("the job's file", () -> Files.exists(written) && !execute(() -> window.bench().unsaved()));
+        await(
+                "the job's file",
+                () -> Files.exists(written) && !execute(() -> window.bench().unsaved()));
         Job saved = job();
         assertThat(saved.customer()).isEqualTo("A. Customer");
         assertThat(saved.notes()).isEqualTo("brown thread");

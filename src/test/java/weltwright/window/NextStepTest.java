@@ -25,13 +25,12 @@ class NextStepTest {
     @ParameterizedTest
     @EnumSource(Stage.class)
     void withAnOutlineEachStageLeadsToTheNextAndThePaperToTheFile(Stage stage) {
-        NextStep.Deed expected =
-                switch (stage) {
-                    case ORDER -> NextStep.Deed.GO_TO_KNIFE;
-                    case KNIFE -> NextStep.Deed.GO_TO_SHEATH;
-                    case SHEATH -> NextStep.Deed.GO_TO_PAPER;
-                    case PAPER -> NextStep.Deed.SAVE_PDF;
-                };
+        NextStep.Deed expected = switch (stage) {
+            case ORDER -> NextStep.Deed.GO_TO_KNIFE;
+            case KNIFE -> NextStep.Deed.GO_TO_SHEATH;
+            case SHEATH -> NextStep.Deed.GO_TO_PAPER;
+            case PAPER -> NextStep.Deed.SAVE_PDF;
+        };
         assertThat(NextStep.of(Samples.outlined(), stage, false, "").deed()).contains(expected);
     }
 
@@ -44,7 +43,9 @@ class NextStepTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = Stage.class, names = {"SHEATH", "PAPER"})
+    @EnumSource(
+            value = Stage.class,
+            names = {"SHEATH", "PAPER"})
     void whereNoPatternCanBeMadeItSaysWhyAndOffersNoPaper(Stage stage) {
         NextStep step = NextStep.of(Samples.outlined(), stage, false, "The welt is too thin. Choose more layers.");
         assertThat(step.words()).isEqualTo("The welt is too thin. Choose more layers.");

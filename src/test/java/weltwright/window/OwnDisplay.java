@@ -13,8 +13,8 @@ import org.junit.platform.launcher.LauncherSessionListener;
 /**
  * Brings a display up before the first test, where the build says that there is none (see the profile of that name in
  * the build). It goes when its last client goes, which is this JVM: taking it down sooner would take the JVM with it.
- * Its keys do not repeat: on a busy machine a key is held for longer than a hand would hold it.
- * Where Xvfb is not installed the tests go on without: those with a window are skipped, saying what to install.
+ * Its keys do not repeat: on a busy machine a key is held for longer than a hand would hold it. Where Xvfb is not
+ * installed the tests go on without: those with a window are skipped, saying what to install.
  */
 public final class OwnDisplay implements LauncherSessionListener {
     private static final String WHAT_TO_INSTALL =

@@ -12,8 +12,8 @@ import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 
 class PlaceTest {
-    private static final Silhouette KNIFE = Samples.KNIFE.withGuardFromTip(
-            Samples.KNIFE.bladeLengthMm(), Samples.KNIFE.bladeLengthMm() + 6);
+    private static final Silhouette KNIFE =
+            Samples.KNIFE.withGuardFromTip(Samples.KNIFE.bladeLengthMm(), Samples.KNIFE.bladeLengthMm() + 6);
 
     @Property(tries = 50)
     void whereverALandmarkIsPulledItLiesOnTheOutline(
@@ -21,8 +21,10 @@ class PlaceTest {
             @ForAll @DoubleRange(min = -150, max = 150) double x,
             @ForAll @DoubleRange(min = -60, max = 60) double y) {
         Point at = place.of(place.pulled(KNIFE, new Point(x, y)));
-        assertThat(KNIFE.outline().sampled(0.1).lineString().distance(
-                        new org.locationtech.jts.geom.GeometryFactory().createPoint(at.coordinate())))
+        assertThat(KNIFE.outline()
+                        .sampled(0.1)
+                        .lineString()
+                        .distance(new org.locationtech.jts.geom.GeometryFactory().createPoint(at.coordinate())))
                 .isLessThan(1e-6);
     }
 
@@ -51,8 +53,10 @@ class PlaceTest {
     @Test
     void nudgingGoesOnPastTheOutlinesFirstPoint() {
         // The outline begins at the tip: one step either way of it is still on the outline, at both sides.
-        assertThat(Place.TIP.of(Place.TIP.nudged(KNIFE, 1)).y()).isGreaterThan(Place.TIP.of(KNIFE).y());
-        assertThat(Place.TIP.of(Place.TIP.nudged(KNIFE, -1)).y()).isLessThan(Place.TIP.of(KNIFE).y());
+        assertThat(Place.TIP.of(Place.TIP.nudged(KNIFE, 1)).y())
+                .isGreaterThan(Place.TIP.of(KNIFE).y());
+        assertThat(Place.TIP.of(Place.TIP.nudged(KNIFE, -1)).y())
+                .isLessThan(Place.TIP.of(KNIFE).y());
     }
 
     @Test

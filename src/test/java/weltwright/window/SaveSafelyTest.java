@@ -41,7 +41,10 @@ class SaveSafelyTest extends OpenWindow {
         Files.createFile(folder.resolve("anouk-2.wwj"));
         save();
         answer("Keep both");
-        JFileChooser chooser = JFileChooserFinder.findFileChooser().withTimeout(LONGEST_MS).using(robot).target();
+        JFileChooser chooser = JFileChooserFinder.findFileChooser()
+                .withTimeout(LONGEST_MS)
+                .using(robot)
+                .target();
         assertThat(chooser.getSelectedFile().toPath()).as("a free name").isEqualTo(folder.resolve("anouk-3.wwj"));
         execute(chooser::approveSelection);
         await("the job", () -> !execute(() -> window.bench().unsaved()));
@@ -89,7 +92,10 @@ class SaveSafelyTest extends OpenWindow {
         save();
         choose(file);
         answer("OK");
-        JFileChooser chooser = JFileChooserFinder.findFileChooser().withTimeout(LONGEST_MS).using(robot).target();
+        JFileChooser chooser = JFileChooserFinder.findFileChooser()
+                .withTimeout(LONGEST_MS)
+                .using(robot)
+                .target();
         execute(chooser::cancelSelection);
         assertThat(file).hasBinaryContent(letter);
     }
@@ -116,7 +122,10 @@ class SaveSafelyTest extends OpenWindow {
     }
 
     private void choose(Path file) {
-        JFileChooser chooser = JFileChooserFinder.findFileChooser().withTimeout(LONGEST_MS).using(robot).target();
+        JFileChooser chooser = JFileChooserFinder.findFileChooser()
+                .withTimeout(LONGEST_MS)
+                .using(robot)
+                .target();
         execute(() -> {
             chooser.setSelectedFile(file.toFile());
             chooser.approveSelection();

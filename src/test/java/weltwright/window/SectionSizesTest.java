@@ -12,10 +12,7 @@ import weltwright.sheath.SheathSection;
 class SectionSizesTest {
     private static final SheathSection CUT = new SheathSection(
             50,
-            new Section(
-                    50,
-                    Section.Part.BLADE,
-                    List.of(new Point(-10, 0), new Point(12, -1.5), new Point(12, 1.5))),
+            new Section(50, Section.Part.BLADE, List.of(new Point(-10, 0), new Point(12, -1.5), new Point(12, 1.5))),
             0.5,
             List.of(new Point(-10.8, 0), new Point(12.8, -2.3), new Point(12.8, 2.3)),
             List.of(new Point(-15, 2), new Point(12, 4), new Point(18, 2)),
@@ -42,7 +39,9 @@ class SectionSizesTest {
         assertThat(sizes.faceMm()).isCloseTo(Math.hypot(27, 2) + Math.hypot(6, 2), within(1e-12));
     }
 
-    /** 1 in = 25.4 mm exactly (international yard and pound agreement, 1959); 22 mm are 55.4 sixty-fourths of an inch. */
+    /**
+     * 1 in = 25.4 mm exactly (international yard and pound agreement, 1959); 22 mm are 55.4 sixty-fourths of an inch.
+     */
     @Test
     void theyAreToldInTheUnitOfTheUsersRuler() {
         Ruler ruler = new Ruler(new MemoryPreferences());

@@ -65,7 +65,9 @@ class SheathFormTest extends OpenWindow {
         takenBack(3);
         assertThat(shown("drain hole")).isTrue();
         frame.comboBox("throat").selectItem("Straight");
-        assertThat(shown("depth of the throat's cut")).as("a straight throat has no depth").isFalse();
+        assertThat(shown("depth of the throat's cut"))
+                .as("a straight throat has no depth")
+                .isFalse();
     }
 
     @Test
@@ -83,7 +85,9 @@ class SheathFormTest extends OpenWindow {
         takenBack(5);
         assertThat(shown("width of the belt strap")).as("a tail is no strap").isFalse();
         frame.comboBox("belt loop").selectItem("Strap with a ring to hang from");
-        assertThat(shown("tilt in degrees")).as("from a ring a sheath hangs as it likes").isFalse();
+        assertThat(shown("tilt in degrees"))
+                .as("from a ring a sheath hangs as it likes")
+                .isFalse();
     }
 
     @Test
@@ -93,7 +97,8 @@ class SheathFormTest extends OpenWindow {
         frame.checkBox("strap").check();
         frame.textBox("height of the strap above the throat").deleteText().enterText("25\n");
         frame.comboBox("strap opens").selectItem("On the left");
-        assertThat(spec().strap()).contains(new HandleStrap(25, HandleStrap.Side.LEFT, HandleStrap.USUAL.allowanceMm()));
+        assertThat(spec().strap())
+                .contains(new HandleStrap(25, HandleStrap.Side.LEFT, HandleStrap.USUAL.allowanceMm()));
         frame.textBox("width of the strap round the handle").deleteText().enterText("20\n");
         frame.textBox("leather of the strap round the handle").deleteText().enterText("\n");
         assertThat(spec().strap().orElseThrow().leather()).isEqualTo(new StrapLeather(20, OptionalDouble.empty()));
@@ -153,6 +158,7 @@ class SheathFormTest extends OpenWindow {
     }
 
     private boolean shown(String name) {
-        return execute(() -> robot.finder().findByName(name, JComponent.class, false).isShowing());
+        return execute(
+                () -> robot.finder().findByName(name, JComponent.class, false).isShowing());
     }
 }

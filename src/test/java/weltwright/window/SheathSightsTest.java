@@ -54,22 +54,29 @@ class SheathSightsTest extends OpenWindow {
     void aPlaceIsTypedAndItsSizesAreRead() {
         frame.toggleButton("sight Cross-section").click();
         frame.textBox("place, from the throat").deleteText().enterText("1 in\n");
-        assertThat(frame.textBox("cross-section sizes").text()).contains("knife 3.5 mm thick", "air over the knife 0.8 mm");
+        assertThat(frame.textBox("cross-section sizes").text())
+                .contains("knife 3.5 mm thick", "air over the knife 0.8 mm");
         frame.menuItemWithPath("View", "Sizes in inches").click();
-        assertThat(frame.textBox("cross-section sizes").text()).contains("knife 9/64 in thick").doesNotContain(" mm");
+        assertThat(frame.textBox("cross-section sizes").text())
+                .contains("knife 9/64 in thick")
+                .doesNotContain(" mm");
     }
 
     @Test
     void theKnifeIsDrawnHeldAndGoneThroughByHand() {
         frame.toggleButton("sight Test draw").click();
         frame.button("play").click();
-        await("the knife to move", () -> execute(() -> frame.slider("drawn").target().getValue() > 100));
+        await(
+                "the knife to move",
+                () -> execute(() -> frame.slider("drawn").target().getValue() > 100));
         frame.button("play").requireText("Hold").click();
         frame.button("play").requireText("Draw");
         int held = execute(() -> frame.slider("drawn").target().getValue());
         robot.focus(frame.slider("drawn").target());
         press(KeyEvent.VK_HOME);
-        assertThat(execute(() -> frame.slider("drawn").target().getValue())).isZero().isLessThan(held);
+        assertThat(execute(() -> frame.slider("drawn").target().getValue()))
+                .isZero()
+                .isLessThan(held);
         assertThat(frame.textBox("draw told").text()).startsWith("Drawn 0.0 mm: edge to stitch");
         press(KeyEvent.VK_END);
         assertThat(frame.textBox("draw told").text()).contains("the edge is out");
@@ -80,7 +87,9 @@ class SheathSightsTest extends OpenWindow {
         BenchPlan plan = BenchPlan.of(execute(() -> window.pattern().orElseThrow()));
         frame.toggleButton("sight Order of work").click();
         JTable table = frame.table("work steps").target();
-        await("the steps", () -> execute(table::getRowCount) == plan.order().operations().size());
+        await(
+                "the steps",
+                () -> execute(table::getRowCount) == plan.order().operations().size());
         for (int row = 0; row < plan.order().operations().size(); row++) {
             assertThat(frame.table("work steps").valueAt(TableCell.row(row).column(1)))
                     .isEqualTo(plan.order().operations().get(row).work());
@@ -94,8 +103,7 @@ class SheathSightsTest extends OpenWindow {
     @Test
     void theHardwareOfAStrapIsListedWithItsPunch() {
         execute(() -> window.bench()
-                .change(job -> job.withSpec(
-                        job.spec().with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4)))));
+                .change(job -> job.withSpec(job.spec().with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4)))));
         frame.toggleButton("sight Hardware").click();
         JTable needed = frame.table("hardware needed").target();
         await("the rivets", () -> execute(needed::getRowCount) > 0);

@@ -10,7 +10,8 @@ import weltwright.sheath.SheathSpec;
 
 class TestDrawTest {
     private static final Fitted FITTED = new Fitted.Asked(
-                    Samples.outlined().knife(), SheathSpec.standard(SheathKind.PANELS).withHandleDepthMm(30))
+                    Samples.outlined().knife(),
+                    SheathSpec.standard(SheathKind.PANELS).withHandleDepthMm(30))
             .fitted();
 
     private final TestDraw draw = new TestDraw();

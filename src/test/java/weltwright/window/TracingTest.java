@@ -73,7 +73,9 @@ class TracingTest {
         });
         var proposed = anew.trace().orElseThrow().silhouette();
         var kept = anew.silhouette().orElseThrow();
-        assertThat(kept.outline()).isEqualTo(proposed.outline()).isNotEqualTo(traced.silhouette().get().outline());
+        assertThat(kept.outline())
+                .isEqualTo(proposed.outline())
+                .isNotEqualTo(traced.silhouette().get().outline());
         assertThat(kept.spineOnLeft()).isNotEqualTo(proposed.spineOnLeft());
         assertThat(kept.landmarks().tip()).isEqualTo(proposed.landmarks().tip());
         assertThat(kept.landmarks().butt().distance(butt)).isCloseTo(0, within(6.0));
@@ -88,8 +90,11 @@ class TracingTest {
     void cornersBeingSetAreNotTracedBeforeTheUserAsks() throws Exception {
         afterTrace(tracing::trace);
         SwingUtilities.invokeAndWait(() -> {
-            bench.change(job -> job.withSettings(job.settings().withGround(new GroundChoice.Rectangle(
-                    297, 210, List.of(new Point(9, 9), new Point(900, 9), new Point(900, 600), new Point(9, 600))))));
+            bench.change(job -> job.withSettings(job.settings()
+                    .withGround(new GroundChoice.Rectangle(
+                            297,
+                            210,
+                            List.of(new Point(9, 9), new Point(900, 9), new Point(900, 600), new Point(9, 600))))));
             assertThat(bench.job().trace()).isEmpty();
             assertThat(tracing.running()).isFalse();
             tracing.trace();

@@ -64,8 +64,8 @@ class ViewportTest {
     }
 
     /**
-     * By hand: 100 by 50 mm in 400 by 300 pixels, of which 100 at the right and 50 below stay free, goes at 3 pixels to the
-     * mm.
+     * By hand: 100 by 50 mm in 400 by 300 pixels, of which 100 at the right and 50 below stay free, goes at 3 pixels to
+     * the mm.
      */
     @Test
     void whatStaysFreeMayDifferFromSideToSide() {

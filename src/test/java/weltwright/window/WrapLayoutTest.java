@@ -11,8 +11,9 @@ import org.junit.jupiter.api.Test;
 
 /** Text that appears, changes or is given another width has its height at once: nothing below it jumps later. */
 class WrapLayoutTest {
-    private static final String LONG = "Draw along the knife's edge, from where the outline is right to where it is right"
-            + " again: it follows the edge that the photo shows nearest to your line.";
+    private static final String LONG =
+            "Draw along the knife's edge, from where the outline is right to where it is right"
+                    + " again: it follows the edge that the photo shows nearest to your line.";
 
     @Test
     void whatLiesBelowTextIsInItsPlaceAtTheFirstLayout() {
