@@ -52,4 +52,26 @@ public record View(Camera camera, Turn turn, Vector3 translation) {
         Vector3 up = eye().minus(at);
         return new Point(up.x() / up.z(), up.y() / up.z());
     }
+
+    /** Pixels to the millimetre, at the ground's origin along x. */
+    public double pxPerMm() {
+        return pixel(Plane.GROUND.over(new Point(0, 0))).distance(pixel(Plane.GROUND.over(new Point(1, 0))));
+    }
+
+    /** Millimetres of the ground to the pixel, where the ground's origin is seen, along a row. */
+    public double mmPerPx() {
+        Point seen = pixel(Plane.GROUND.over(new Point(0, 0)));
+        return meets(seen, Plane.GROUND).distance(meets(seen.plus(new Point(1, 0)), Plane.GROUND));
+    }
+
+    /** The angle between the camera's axis and the vertical, in degrees; 0 where it looks straight down. */
+    public double tiltDegrees() {
+        return Math.toDegrees(
+                Math.acos(-new Vector3(0, 0, 1).turned(rotation().times(-1)).z()));
+    }
+
+    /** The angle between the vertical and the line of sight to the ground's origin, in degrees. */
+    public double obliquityDegrees() {
+        return Math.toDegrees(Math.atan(lean(new Vector3(0, 0, 0)).norm()));
+    }
 }

@@ -9,7 +9,6 @@ import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.ground.Picture;
-import weltwright.trace.EdgePath.Print;
 
 /**
  * The colours that a picture shows along a band, to be averaged along and across it. Averages go on from the last row
@@ -85,7 +84,7 @@ final class BandColours implements AutoCloseable {
      *
      * @param print at each place, row by row
      */
-    float[] averagedBesideLines(Print[] print, double alongRows) {
+    float[] averagedBesideLines(GroundPrint[] print, double alongRows) {
         Mat weight = besideLines(print);
         Mat averaged = seen.mul(weight);
         blur(averaged, averaged, alongRows);
@@ -98,14 +97,14 @@ final class BandColours implements AutoCloseable {
     }
 
     /** What each place counts for, alike for all three channels. */
-    private Mat besideLines(Print[] print) {
+    private Mat besideLines(GroundPrint[] print) {
         int width = band.width();
         Mat plain = new Mat(seen.rows(), width, CvType.CV_32F);
         float[] row = new float[width];
         for (int r = 0; r < plain.rows(); r++) {
             int from = band.row(r - wrap) * width;
             for (int k = 0; k < width; k++) {
-                row[k] = print[from + k] == Print.LINE ? 0 : 1;
+                row[k] = print[from + k] == GroundPrint.LINE ? 0 : 1;
             }
             plain.put(r, 0, row);
         }

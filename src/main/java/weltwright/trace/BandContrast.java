@@ -2,7 +2,6 @@ package weltwright.trace;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
-import weltwright.trace.EdgePath.Print;
 
 /**
  * How much each place of a band along a knife's outline looks like its edge. The band has a row for each point of the
@@ -73,7 +72,7 @@ record BandContrast(float[] path, float[] slope, double perPx) {
      * @param ground on which the knife lies
      */
     static BandContrast of(
-            float[] colour, float[] steady, Print[] print, int rows, double perPx, EdgePath.Ground ground) {
+            float[] colour, float[] steady, GroundPrint[] print, int rows, double perPx, GroundAppearance ground) {
         int width = print.length / rows;
         ColourStep steps = new ColourStep(colour, rows, width);
         double[] line = unit(ground.lineColour());
@@ -99,7 +98,7 @@ record BandContrast(float[] path, float[] slope, double perPx) {
      * Variance of the ground's own colour beside its lines, in grey levels squared: from second differences between
      * rows that noise makes differ by themselves, along the outermost samples. A shadow's slope leaves none.
      */
-    static double noise(float[] colour, Print[] print, int rows, int width) {
+    static double noise(float[] colour, GroundPrint[] print, int rows, int width) {
         int side = Math.max(1, width / 8);
         float[] bends = new float[side * rows * 3];
         int count = 0;
@@ -107,7 +106,9 @@ record BandContrast(float[] path, float[] slope, double perPx) {
             for (int at = (i + 1) * width - side; at < (i + 1) * width; at++) {
                 int before = at - APART_ROWS * width;
                 int after = at + APART_ROWS * width;
-                if (print[before] == Print.NONE && print[at] == Print.NONE && print[after] == Print.NONE) {
+                if (print[before] == GroundPrint.NONE
+                        && print[at] == GroundPrint.NONE
+                        && print[after] == GroundPrint.NONE) {
                     for (int c = 0; c < 3; c++) {
                         bends[count++] =
                                 Math.abs(colour[3 * before + c] - 2 * colour[3 * at + c] + colour[3 * after + c]);
@@ -124,9 +125,9 @@ record BandContrast(float[] path, float[] slope, double perPx) {
         return Math.max(0, Math.min(1, (mix.apart() - HARDLY) / (CLEARLY - HARDLY)));
     }
 
-    private static boolean isNearBlack(Print[] print, int row, int width) {
+    private static boolean isNearBlack(GroundPrint[] print, int row, int width) {
         for (int k = row; k < row + width; k++) {
-            if (print[k] == Print.BLACK) {
+            if (print[k] == GroundPrint.BLACK) {
                 return true;
             }
         }
@@ -138,7 +139,7 @@ record BandContrast(float[] path, float[] slope, double perPx) {
             float[] steady,
             int row,
             int width,
-            Print[] print,
+            GroundPrint[] print,
             double[] across,
             double clear,
             double noise,
@@ -147,7 +148,7 @@ record BandContrast(float[] path, float[] slope, double perPx) {
         double[] unshared = unshared(across, line);
         int goesOn = (int) Math.round(GOES_ON_PX * perPx);
         for (int k = 1; k < width - 1; k++) {
-            boolean onLine = print[row + k] == Print.LINE;
+            boolean onLine = print[row + k] == GroundPrint.LINE;
             double[] slope = slope(colour, row + k, 1);
             double value = clear * Math.max(0, dot(onLine ? unshared : across, slope));
             if (clear < 1) {
@@ -162,7 +163,7 @@ record BandContrast(float[] path, float[] slope, double perPx) {
         }
     }
 
-    private void leaving(float[] colour, int i, int rows, int width, Print[] print) {
+    private void leaving(float[] colour, int i, int rows, int width, GroundPrint[] print) {
         double[] inside = new double[3];
         int depth = Math.max(2, width / 4);
         int reach = 3;
@@ -183,7 +184,7 @@ record BandContrast(float[] path, float[] slope, double perPx) {
             left[k] = Math.min(1, Math.sqrt(dot(off, off)) / LEFT_INSIDE);
         }
         for (int k = 1; k < width - 1; k++) {
-            double trust = print[i * width + k] == Print.BLACK ? TRUST_AT_PRINT : 1;
+            double trust = print[i * width + k] == GroundPrint.BLACK ? TRUST_AT_PRINT : 1;
             double leaves = (left[k + 1] - left[k - 1]) * perPx / 2;
             double[] s = slope(colour, i * width + k, 1);
             path[i * width + k] = (float) Math.max(0, trust * LEAVING * leaves);

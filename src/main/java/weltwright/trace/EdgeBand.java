@@ -3,8 +3,6 @@ package weltwright.trace;
 import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.trace.EdgePath.Ground;
-import weltwright.trace.EdgePath.Print;
 
 /**
  * Where to look for the knife's edge: a band along a curve in the picture, with a row of places for each point of the
@@ -76,9 +74,9 @@ record EdgeBand(List<Point> middles, Point[] normals, int half, double perPx, bo
     }
 
     /** What is printed on the ground at each place, row by row. */
-    Print[] print(Ground ground) {
+    GroundPrint[] print(GroundAppearance ground) {
         int width = width();
-        Print[] print = new Print[rows() * width];
+        GroundPrint[] print = new GroundPrint[rows() * width];
         for (int i = 0; i < rows(); i++) {
             // Over a row, which is short, pixels and places of the ground go in step.
             Point inmost = ground.place(inmost(i));
@@ -91,7 +89,7 @@ record EdgeBand(List<Point> middles, Point[] normals, int half, double perPx, bo
     }
 
     /** The ground's lines on each row. */
-    LinesAcross[] lines(Ground ground) {
+    LinesAcross[] lines(GroundAppearance ground) {
         LinesAcross[] lines = new LinesAcross[rows()];
         for (int i = 0; i < lines.length; i++) {
             Point inmost = ground.place(inmost(i));

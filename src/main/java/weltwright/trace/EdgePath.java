@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import weltwright.geometry.OrderStatistic;
-import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
 
@@ -65,40 +64,12 @@ final class EdgePath {
     private static final double CERTAIN = 4;
 
     private final Picture picture;
-    private final Ground ground;
+    private final GroundAppearance ground;
     private final double perPx;
     private final double stepPx;
     private final double reachPx;
     private final double alongPx;
     private final double steadyPx;
-
-    /** What the ground shows of itself. */
-    interface Ground {
-        /** The place of the ground that is seen at a pixel, in mm. */
-        Point place(Point pixel);
-
-        /** What is printed at a place of the ground. */
-        Print printAt(Point place);
-
-        /**
-         * From 1, where a line is seen, to −1, where it is hidden; 0 where there is none, or where it is not to be
-         * told.
-         */
-        double shownAt(Point place);
-
-        /** The colour of paper less that of its lines: blue, green, red. */
-        double[] lineColour();
-
-        /** Whether it is as grey and as bright as steel may be. */
-        boolean isSteelGrey();
-    }
-
-    /** What may be mistaken for the knife's edge. */
-    enum Print {
-        NONE,
-        LINE,
-        BLACK
-    }
 
     /**
      * @param pxPerMm pixels to the millimetre where the edge is
@@ -109,7 +80,7 @@ final class EdgePath {
      */
     EdgePath(
             Picture picture,
-            Ground ground,
+            GroundAppearance ground,
             double pxPerMm,
             double stepMm,
             double reachMm,
@@ -156,9 +127,9 @@ final class EdgePath {
     private BandContrast contrast(EdgeBand band) {
         double alongRows = alongPx / stepPx;
         double steadyRows = steadyPx / stepPx;
-        Both<Print[], BandColours> both = Both.of(
+        Both<GroundPrint[], BandColours> both = Both.of(
                 () -> band.print(ground), () -> new BandColours(picture, band, Math.max(alongRows, steadyRows)));
-        Print[] print = both.first();
+        GroundPrint[] print = both.first();
         try (BandColours colours = both.second()) {
             Both<float[], float[]> averages = Both.of(
                     // On other grounds nobody asks for it.

@@ -40,9 +40,9 @@ public final class EdgePuller {
     private final Photo photo;
     private final Trace trace;
     private final TraceSettings settings;
-    private final EdgePath.Ground ground;
+    private final GroundAppearance ground;
 
-    private EdgePuller(Photo photo, Trace trace, TraceSettings settings, EdgePath.Ground ground) {
+    private EdgePuller(Photo photo, Trace trace, TraceSettings settings, GroundAppearance ground) {
         this.photo = photo;
         this.trace = trace;
         this.settings = settings;
@@ -59,7 +59,10 @@ public final class EdgePuller {
         try (Picture picture = Picture.decode(photo)) {
             View view = trace.seenFrom();
             KnownGround.Cover cover = GroundSearch.find(
-                            picture, settings, LensTold.of(photo, settings).prior())
+                            picture,
+                            settings.ground(),
+                            settings.sheetScale(),
+                            LensTold.of(photo, settings).prior())
                     .cover(picture, view);
             return new EdgePuller(photo, trace, settings, Tracer.bare(view, cover));
         }

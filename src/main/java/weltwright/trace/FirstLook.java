@@ -57,9 +57,14 @@ public record FirstLook(
                 GroundFinder.Seen seen = GroundFinder.find(picture, settings.sheetScale(), lens.prior());
                 return seen instanceof GroundFinder.Ruling ruling
                         ? atRuling(picture, ruling, lens)
-                        : at(picture, GroundSearch.known(seen, settings), lens, settings, progress);
+                        : at(picture, GroundSearch.known(seen, settings.sheetScale()), lens, settings, progress);
             }
-            return at(picture, GroundSearch.find(picture, settings, lens.prior()), lens, settings, progress);
+            return at(
+                    picture,
+                    GroundSearch.find(picture, settings.ground(), settings.sheetScale(), lens.prior()),
+                    lens,
+                    settings,
+                    progress);
         } catch (Trouble notFound) {
             return refused(PhotoCheck.ofLight(picture), notFound);
         }
@@ -91,7 +96,7 @@ public record FirstLook(
         progress.at("Looked at", 1);
         return new FirstLook(
                 Optional.of(seen(view, ground.sketch())),
-                Tracer.notes(settings, picture, ground, solved),
+                Tracer.notes(picture, ground, solved),
                 advice,
                 question,
                 false);

@@ -12,7 +12,7 @@ import weltwright.geometry.Point;
  * is printed where it still tells.
  */
 final class GroundPattern implements AutoCloseable {
-    private static final EdgePath.Print[] PRINT = EdgePath.Print.values();
+    private static final GroundPrint[] PRINT = GroundPrint.values();
 
     private final GroundRaster raster;
     private final Mat paper;
@@ -22,7 +22,7 @@ final class GroundPattern implements AutoCloseable {
     /**
      * @param paper 255 where the ground is plain
      * @param black 255 where it is printed black
-     * @param prints for each pixel the ordinal of the {@link EdgePath.Print} there
+     * @param prints for each pixel the ordinal of the {@link GroundPrint} there
      */
     GroundPattern(GroundRaster raster, Mat paper, Mat black, byte[] prints) {
         this.raster = raster;
@@ -62,9 +62,9 @@ final class GroundPattern implements AutoCloseable {
     }
 
     /** What is printed at a place of the ground, or so near it that it shows there. */
-    EdgePath.Print printAt(Point place) {
+    GroundPrint printAt(Point place) {
         Point px = raster.pixel(place);
-        return raster.covers(px) ? PRINT[prints[raster.index(px)]] : EdgePath.Print.NONE;
+        return raster.covers(px) ? PRINT[prints[raster.index(px)]] : GroundPrint.NONE;
     }
 
     /** 255 where the ground is plain, well away from print; 0 elsewhere. */

@@ -68,7 +68,7 @@ record GroundRaster(Point topLeft, double mmPerPx, int columns, int rows) {
      * A picture finer than the raster is halved, so that all of its pixels have a say.
      */
     Mat rectified(Picture picture, View view, Plane plane, Placement onGround) {
-        if (PhotoCheck.pxPerMm(view) * mmPerPx >= 2) {
+        if (view.pxPerMm() * mmPerPx >= 2) {
             return rectified(picture.half(), view.halved(), plane, onGround);
         }
         Bands.Size size = new Bands.Size(columns, rows, CvType.CV_8UC3);

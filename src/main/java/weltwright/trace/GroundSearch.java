@@ -8,6 +8,7 @@ import weltwright.ground.Picture;
 import weltwright.ground.RectangleFinder;
 import weltwright.ground.RuledFinder;
 import weltwright.ground.SheetFinder;
+import weltwright.measure.PrintScale;
 import weltwright.trouble.Trouble;
 
 /** The ground that was told, found in the picture; or, where none was told, the one that the picture shows. */
@@ -29,30 +30,29 @@ final class GroundSearch {
     private GroundSearch() {}
 
     /** @throws Trouble where it is not found, or where the picture leaves its size open */
-    static KnownGround find(Picture picture, TraceSettings settings, LensPrior lens) {
-        GroundChoice choice = settings.ground();
+    static KnownGround find(Picture picture, GroundChoice choice, PrintScale sheetScale, LensPrior lens) {
         if (choice instanceof GroundChoice.Ruled ruled) {
             return new RuledGround(RuledFinder.find(picture, ruled.pitchMm(), ruled.pitchMm()), ruled.pitchMm());
         }
         if (choice instanceof GroundChoice.Paper paper) {
-            return new PaperGround(PaperFinder.find(picture, paper.widthMm(), paper.heightMm()));
+            return new PaperGround(PaperFinder.find(picture, paper.widthMm(), paper.heightMm()), false);
         }
         if (choice instanceof GroundChoice.Rectangle rectangle) {
             return new RectangleGround(RectangleFinder.find(picture, rectangle));
         }
         if (choice instanceof GroundChoice.Any) {
-            return known(GroundFinder.find(picture, settings.sheetScale(), lens), settings);
+            return known(GroundFinder.find(picture, sheetScale, lens), sheetScale);
         }
-        return new SheetGround(SheetFinder.find(picture, settings.sheetScale()), settings.sheetScale());
+        return new SheetGround(SheetFinder.find(picture, sheetScale), sheetScale);
     }
 
     /** @throws Trouble where the picture leaves open what it is */
-    static KnownGround known(GroundFinder.Seen seen, TraceSettings settings) {
+    static KnownGround known(GroundFinder.Seen seen, PrintScale sheetScale) {
         if (seen instanceof GroundFinder.Sheet sheet) {
-            return new SheetGround(sheet.found(), settings.sheetScale());
+            return new SheetGround(sheet.found(), sheetScale);
         }
         if (seen instanceof GroundFinder.Paper paper) {
-            return new PaperGround(paper.found());
+            return new PaperGround(paper.found(), true);
         }
         if (seen instanceof GroundFinder.Ruling) {
             throw WHICH_PITCH;

@@ -38,8 +38,13 @@ interface KnownGround {
                 references(), picture.widthPx(), picture.heightPx(), lens, stretchSigma(), pixelSigma());
     }
 
-    /** One plain sentence on what was found and how well it fits. */
-    String note(ViewSolver.Solution solution);
+    /** What was found and how well it fits, one plain sentence each. */
+    List<String> notes(ViewSolver.Solution solution);
+
+    /** Whether it has black print, and not lines alone. */
+    default boolean hasBlackPrint() {
+        return false;
+    }
 
     /** What it shows of itself. */
     GroundFacts facts();

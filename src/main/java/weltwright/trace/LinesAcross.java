@@ -19,7 +19,7 @@ record LinesAcross(double[] fits, double stepMm) {
      * @param inmost the first of them, on the ground's plane, in mm
      * @param outmost the last
      */
-    static LinesAcross of(EdgePath.Ground ground, int places, Point inmost, Point outmost) {
+    static LinesAcross of(GroundAppearance ground, int places, Point inmost, Point outmost) {
         double stepMm = inmost.distance(outmost) / (places - 1);
         double[] shown = new double[places];
         double outside = 0;

@@ -20,8 +20,12 @@ import weltwright.ground.View;
 import weltwright.ground.ViewSolver;
 import weltwright.trouble.Trouble;
 
-/** A blank sheet of paper as a ground. It has no print, so hard shadows may be taken for the knife on it. */
-record PaperGround(PaperFinder.Found found) implements KnownGround {
+/**
+ * A blank sheet of paper as a ground. It has no print, so hard shadows may be taken for the knife on it.
+ *
+ * @param isSizeInferred whether its size follows from its proportions and was not told
+ */
+record PaperGround(PaperFinder.Found found, boolean isSizeInferred) implements KnownGround {
     /** Office paper is cut to about a third of a millimetre; ISO 216 allows up to 2 mm. Common practice. */
     private static final double SCALE_SIGMA = 0.001;
 
@@ -41,6 +45,10 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     /** The knife and its shade hide less than half of what is looked at. */
     private static final double BURNT_PART = 0.5;
 
+    private static final String INFERRED =
+            "That size follows from the sheet's proportions; A3 and A5 have those of A4, so if it is one of them,"
+                    + " set its four corners by hand.";
+
     @Override
     public List<Reference> references() {
         return found.edges();
@@ -57,8 +65,8 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
     }
 
     @Override
-    public String note(ViewSolver.Solution solution) {
-        return String.format(
+    public List<String> notes(ViewSolver.Solution solution) {
+        String size = String.format(
                 Locale.ROOT,
                 "Paper of %.1f by %.1f mm: %d points of its edges found, %d of them used, each to %.2f pixels.",
                 found.sizeXMm(),
@@ -66,6 +74,7 @@ record PaperGround(PaperFinder.Found found) implements KnownGround {
                 found.edges().size(),
                 solution.used(),
                 solution.pixelSigma());
+        return isSizeInferred ? List.of(size, INFERRED) : List.of(size);
     }
 
     @Override

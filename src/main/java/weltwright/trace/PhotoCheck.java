@@ -6,14 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundFacts;
 import weltwright.ground.Picture;
 import weltwright.ground.PictureLight;
 import weltwright.ground.Plane;
 import weltwright.ground.PrintQuality;
-import weltwright.ground.Vector3;
 import weltwright.ground.View;
 
 /**
@@ -78,8 +76,8 @@ final class PhotoCheck {
         advice.addAll(ofSlant(view));
         advice.addAll(ofPrint(
                 PrintQuality.of(picture, view, facts.edges()),
-                ground instanceof SheetGround,
-                OptionalDouble.of(pxPerMm(view))));
+                ground.hasBlackPrint(),
+                OptionalDouble.of(view.pxPerMm())));
         solved.contradiction().ifPresent(advice::add);
         return advice;
     }
@@ -131,7 +129,7 @@ final class PhotoCheck {
                             distance, 0.5 * 200 / distance),
                     said("Photograph from %.0f mm or more, and zoom in instead.", FAR_ENOUGH_MM)));
         }
-        double pxPerMm = pxPerMm(view);
+        double pxPerMm = view.pxPerMm();
         if (pxPerMm < COARSE_PX_PER_MM) {
             advice.add(new PhotoAdvice(
                     Matter.TOO_COARSE,
@@ -148,7 +146,7 @@ final class PhotoCheck {
     }
 
     private static List<PhotoAdvice> ofSlant(View view) {
-        double degrees = sightDegrees(view);
+        double degrees = view.obliquityDegrees();
         return degrees <= SLANTED_DEGREES
                 ? List.of()
                 : List.of(new PhotoAdvice(
@@ -200,22 +198,6 @@ final class PhotoCheck {
                         Matter.KNIFE_REACHES_OVER,
                         "The knife runs out of the picture.",
                         "Photograph it from farther away, with the whole knife in view."));
-    }
-
-    /** How far from straight above the ground's middle is seen, wherever in the picture it lies. */
-    private static double sightDegrees(View view) {
-        Point lean = view.lean(new Vector3(0, 0, 0));
-        return Math.toDegrees(Math.atan(lean.norm()));
-    }
-
-    /** How far the camera's own axis leans. */
-    static double slantDegrees(View view) {
-        return Math.toDegrees(Math.acos(
-                -new Vector3(0, 0, 1).turned(view.rotation().times(-1)).z()));
-    }
-
-    static double pxPerMm(View view) {
-        return view.pixel(Plane.GROUND.over(new Point(0, 0))).distance(view.pixel(Plane.GROUND.over(new Point(1, 0))));
     }
 
     private static String said(String words, Object... numbers) {

@@ -2,12 +2,10 @@ package weltwright.trace;
 
 import java.util.List;
 import java.util.Locale;
-import weltwright.geometry.Point;
 import weltwright.ground.GroundFacts;
 import weltwright.ground.GroundSketch;
 import weltwright.ground.PaperFinder;
 import weltwright.ground.Picture;
-import weltwright.ground.Plane;
 import weltwright.ground.RectangleFinder;
 import weltwright.ground.Reference;
 import weltwright.ground.View;
@@ -36,9 +34,9 @@ record RectangleGround(RectangleFinder.Found found) implements KnownGround {
     }
 
     @Override
-    public String note(ViewSolver.Solution solution) {
+    public List<String> notes(ViewSolver.Solution solution) {
         String size = String.format(Locale.ROOT, "Rectangle of %.1f by %.1f mm", found.sizeXMm(), found.sizeYMm());
-        return found.byEdges()
+        String basis = found.byEdges()
                 ? String.format(
                         Locale.ROOT,
                         "%s: the straight edges between its corners were found, %d points of them, each to %.2f pixels.",
@@ -50,7 +48,8 @@ record RectangleGround(RectangleFinder.Found found) implements KnownGround {
                         "%s: by its four corners alone. A corner that is off by one pixel is off by %.2f mm; set them as"
                                 + " near as you can.",
                         size,
-                        mmPerPx(solution.view()));
+                        solution.view().mmPerPx());
+        return List.of(basis);
     }
 
     @Override
@@ -69,11 +68,6 @@ record RectangleGround(RectangleFinder.Found found) implements KnownGround {
     }
 
     private PaperGround blank() {
-        return new PaperGround(new PaperFinder.Found(found.references(), found.sizeXMm(), found.sizeYMm()));
-    }
-
-    private static double mmPerPx(View view) {
-        Point seen = view.pixel(Plane.GROUND.over(new Point(0, 0)));
-        return view.meets(seen, Plane.GROUND).distance(view.meets(seen.plus(new Point(1, 0)), Plane.GROUND));
+        return new PaperGround(new PaperFinder.Found(found.references(), found.sizeXMm(), found.sizeYMm()), false);
     }
 }

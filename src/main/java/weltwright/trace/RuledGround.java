@@ -52,14 +52,14 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
     }
 
     @Override
-    public String note(ViewSolver.Solution solution) {
-        return String.format(
+    public List<String> notes(ViewSolver.Solution solution) {
+        return List.of(String.format(
                 Locale.ROOT,
                 "Ruled ground, %.1f mm from line to line: %d crossings found, %d of them used, each to %.2f pixels.",
                 pitchMm,
                 found.crossings().size(),
                 solution.used(),
-                solution.pixelSigma());
+                solution.pixelSigma()));
     }
 
     @Override
@@ -137,9 +137,7 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
 
     /** Half the width of its lines on the ground. */
     private double lineHalfMm(View view) {
-        double pxPerMm =
-                view.pixel(Plane.GROUND.over(new Point(0, 0))).distance(view.pixel(Plane.GROUND.over(new Point(1, 0))));
-        return INK_PART * found.lineWidthPx() / 2 / pxPerMm;
+        return INK_PART * found.lineWidthPx() / 2 / view.pxPerMm();
     }
 
     private static PaperLight light(Picture picture, View view, RuledPattern ruling, GroundRaster raster) {

@@ -49,14 +49,19 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     }
 
     @Override
-    public String note(ViewSolver.Solution solution) {
-        return String.format(
+    public List<String> notes(ViewSolver.Solution solution) {
+        return List.of(String.format(
                 Locale.ROOT,
                 "%s sheet: %d corners found, %d of them used, each to %.2f pixels.",
                 found.sheet().pageName(),
                 found.corners().size(),
                 solution.used(),
-                solution.pixelSigma());
+                solution.pixelSigma()));
+    }
+
+    @Override
+    public boolean hasBlackPrint() {
+        return true;
     }
 
     @Override

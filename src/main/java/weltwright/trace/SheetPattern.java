@@ -66,8 +66,8 @@ final class SheetPattern {
         Fill.where(edges, paper, 0);
         Fill.where(edges, black, 0);
         byte[] prints = new byte[raster.columns() * raster.rows()];
-        Fill.where(lines, lines, EdgePath.Print.LINE.ordinal());
-        Fill.where(printed, lines, EdgePath.Print.BLACK.ordinal());
+        Fill.where(lines, lines, GroundPrint.LINE.ordinal());
+        Fill.where(printed, lines, GroundPrint.BLACK.ordinal());
         lines.get(0, 0, prints);
         for (Mat used : List.of(print, printed, lines, edges)) {
             used.release();

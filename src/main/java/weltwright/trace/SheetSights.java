@@ -49,7 +49,7 @@ final class SheetSights {
         this.scale = scale;
         this.picture = picture;
         this.view = view;
-        this.pxPerMm = PhotoCheck.pxPerMm(view);
+        this.pxPerMm = view.pxPerMm();
         this.frameAsideMm = (sheet.squareMm() - sheet.markerMm()) / 4;
     }
 

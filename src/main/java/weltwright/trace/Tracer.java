@@ -11,7 +11,6 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.GroundChoice;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
@@ -87,7 +86,7 @@ public final class Tracer {
             DamagedPart damaged = DamagedPart.of(photo);
             progress.at("Looking for what the knife lies on", 0.2);
             LensTold lens = LensTold.of(photo, settings);
-            KnownGround ground = GroundSearch.find(picture, settings, lens.prior());
+            KnownGround ground = GroundSearch.find(picture, settings.ground(), settings.sheetScale(), lens.prior());
             SolvedView solved = lens.over(ground, picture);
             View view = solved.view();
             checkFine(view);
@@ -123,7 +122,7 @@ public final class Tracer {
                         () -> judged(ground, cover, solved, built, damaged),
                         () -> notMirroring(picture, solved.view(), ground, cover, built))
                 .first();
-        List<String> notes = new ArrayList<>(notes(settings, picture, ground, solved));
+        List<String> notes = new ArrayList<>(notes(picture, ground, solved));
         damaged.advice().ifPresent(given -> notes.add(given.toString()));
         advice.join().forEach(given -> notes.add(given.toString()));
         progress.at("Traced", 1);
@@ -183,7 +182,7 @@ public final class Tracer {
     }
 
     private static boolean isTooFine(View view) {
-        return PhotoCheck.pxPerMm(view) > FINEST_PX_PER_MM;
+        return view.pxPerMm() > FINEST_PX_PER_MM;
     }
 
     private static SilhouetteBuilder.Built built(
@@ -205,15 +204,15 @@ public final class Tracer {
     }
 
     /** What a ground shows of itself where an edge is followed. */
-    static EdgePath.Ground bare(View view, KnownGround.Cover cover) {
-        return new EdgePath.Ground() {
+    static GroundAppearance bare(View view, KnownGround.Cover cover) {
+        return new GroundAppearance() {
             @Override
             public Point place(Point pixel) {
                 return view.meets(pixel, Plane.GROUND);
             }
 
             @Override
-            public EdgePath.Print printAt(Point place) {
+            public GroundPrint printAt(Point place) {
                 return cover.pattern().printAt(place);
             }
 
@@ -235,8 +234,8 @@ public final class Tracer {
     }
 
     static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
-        EdgePath.Ground ground = bare(view, cover);
-        double pxPerMm = PhotoCheck.pxPerMm(view);
+        GroundAppearance ground = bare(view, cover);
+        double pxPerMm = view.pxPerMm();
         Polyline near = cover.contour().smoothed(cover.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
         TipReach tips = new TipReach(picture, pxPerMm);
         List<EdgePoint> edge = List.of();
@@ -254,10 +253,10 @@ public final class Tracer {
     }
 
     private static void checkFine(View view) {
-        if (PhotoCheck.pxPerMm(view) < LEAST_PX_PER_MM) {
+        if (view.pxPerMm() < LEAST_PX_PER_MM) {
             throw new Trouble(
                     "The picture is too coarse to measure in: one of its pixels covers "
-                            + String.format(Locale.ROOT, "%.1f mm of the ground.", 1 / PhotoCheck.pxPerMm(view)),
+                            + String.format(Locale.ROOT, "%.1f mm of the ground.", 1 / view.pxPerMm()),
                     "Use the picture at its full size, with the ground filling most of it.");
         }
     }
@@ -305,15 +304,9 @@ public final class Tracer {
     }
 
     /** What was used and how sure it is. */
-    static List<String> notes(TraceSettings settings, Picture picture, KnownGround ground, SolvedView solved) {
+    static List<String> notes(Picture picture, KnownGround ground, SolvedView solved) {
         ViewSolver.Solution solution = solved.solution();
-        List<String> notes = new ArrayList<>();
-        notes.add(ground.note(solution));
-        if (settings.ground() instanceof GroundChoice.Any && ground instanceof PaperGround) {
-            notes.add(
-                    "That size follows from the sheet's proportions; A3 and A5 have those of A4, so if it is one of them,"
-                            + " set its four corners by hand.");
-        }
+        List<String> notes = new ArrayList<>(ground.notes(solution));
         notes.add(String.format(
                 Locale.ROOT,
                 "Focal length %.1f mm in 35 mm terms, to %.1f %%: %s.",
@@ -324,7 +317,7 @@ public final class Tracer {
                 Locale.ROOT,
                 "Seen from %.0f mm away, %.0f degrees off the straight view from above.",
                 solution.view().eye().norm(),
-                PhotoCheck.slantDegrees(solution.view())));
+                solution.view().tiltDegrees()));
         return notes;
     }
 }

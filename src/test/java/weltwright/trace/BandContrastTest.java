@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import weltwright.trace.EdgePath.Print;
 
 /** Bands of known noise. */
 class BandContrastTest {
@@ -22,11 +21,11 @@ class BandContrastTest {
         for (double sigma : new double[] {3, 8, 20}) {
             Random random = new Random(1);
             float[] colour = new float[3 * WIDTH * ROWS];
-            Print[] print = bare(ROWS);
+            GroundPrint[] print = bare(ROWS);
             for (int i = 0; i < WIDTH * ROWS; i++) {
                 boolean outermost = i % WIDTH >= WIDTH - OUTERMOST;
                 boolean onLine = i / WIDTH % 100 < 10;
-                print[i] = onLine ? Print.LINE : Print.NONE;
+                print[i] = onLine ? GroundPrint.LINE : GroundPrint.NONE;
                 for (int c = 0; c < 3; c++) {
                     double light = 0.05 * (i / WIDTH) + 2 * (i % WIDTH) + 30 * c;
                     double off = (outermost ? sigma : 60) * random.nextGaussian() + (onLine ? 100 : 0);
@@ -68,15 +67,15 @@ class BandContrastTest {
     void isNeverNone() {
         assertThat(BandContrast.noise(new float[3 * WIDTH * 64], bare(64), 64, WIDTH))
                 .isEqualTo(ColourSums.NOISE);
-        Print[] printed = bare(64);
-        Arrays.fill(printed, Print.LINE);
+        GroundPrint[] printed = bare(64);
+        Arrays.fill(printed, GroundPrint.LINE);
         assertThat(BandContrast.noise(new float[3 * WIDTH * 64], printed, 64, WIDTH))
                 .isEqualTo(ColourSums.NOISE);
     }
 
-    private static Print[] bare(int rows) {
-        Print[] print = new Print[WIDTH * rows];
-        Arrays.fill(print, Print.NONE);
+    private static GroundPrint[] bare(int rows) {
+        GroundPrint[] print = new GroundPrint[WIDTH * rows];
+        Arrays.fill(print, GroundPrint.NONE);
         return print;
     }
 }

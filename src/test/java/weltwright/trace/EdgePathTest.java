@@ -108,16 +108,16 @@ class EdgePathTest {
         }
     }
 
-    private static EdgePath.Ground plain(boolean steelGrey) {
-        return new EdgePath.Ground() {
+    private static GroundAppearance plain(boolean steelGrey) {
+        return new GroundAppearance() {
             @Override
             public Point place(Point pixel) {
                 return pixel;
             }
 
             @Override
-            public EdgePath.Print printAt(Point place) {
-                return EdgePath.Print.NONE;
+            public GroundPrint printAt(Point place) {
+                return GroundPrint.NONE;
             }
 
             @Override

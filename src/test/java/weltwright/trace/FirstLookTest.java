@@ -212,7 +212,10 @@ class FirstLookTest {
     private static View viewOf(Photo photo) {
         try (Picture picture = Picture.decode(photo)) {
             LensTold lens = LensTold.of(photo, told("find"));
-            return lens.over(GroundSearch.find(picture, told("find"), lens.prior()), picture)
+            return lens.over(
+                            GroundSearch.find(
+                                    picture, told("find").ground(), told("find").sheetScale(), lens.prior()),
+                            picture)
                     .view();
         }
     }

@@ -86,16 +86,16 @@ class LineEndsTest {
                 .toList());
     }
 
-    private static EdgePath.Ground ground(LineEnds ends) {
-        return new EdgePath.Ground() {
+    private static GroundAppearance ground(LineEnds ends) {
+        return new GroundAppearance() {
             @Override
             public Point place(Point pixel) {
                 return FROM_ABOVE.view().meets(pixel, Plane.GROUND);
             }
 
             @Override
-            public EdgePath.Print printAt(Point place) {
-                return SQUARES.offLine(place) < ZONE_MM ? EdgePath.Print.LINE : EdgePath.Print.NONE;
+            public GroundPrint printAt(Point place) {
+                return SQUARES.offLine(place) < ZONE_MM ? GroundPrint.LINE : GroundPrint.NONE;
             }
 
             @Override
