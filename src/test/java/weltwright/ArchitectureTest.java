@@ -28,6 +28,7 @@ class ArchitectureTest {
             "fit",
             "sheath",
             "bench",
+            "wording",
             "paper",
             "cutter",
             "job",

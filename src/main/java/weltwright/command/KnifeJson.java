@@ -14,6 +14,7 @@ import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 import weltwright.trace.ErrorBudget;
 import weltwright.trace.Trace;
+import weltwright.wording.TraceWording;
 
 /**
  * A traced knife for other programs: its outline as a closed ring, counter-clockwise as seen from above, y up, not
@@ -49,12 +50,12 @@ final class KnifeJson {
         ArrayNode parts = json.putArray("error_parts");
         for (ErrorBudget.Part part : trace.error().parts()) {
             parts.addObject()
-                    .put("cause", part.cause())
+                    .put("cause", TraceWording.cause(part.source()))
                     .put("error95", rounded(part.error95Mm()))
-                    .put("remedy", part.remedy());
+                    .put("remedy", TraceWording.remedy(part.source()));
         }
         ArrayNode notes = json.putArray("notes");
-        trace.notes().forEach(notes::add);
+        trace.notes().stream().map(TraceWording::sentence).forEach(notes::add);
         Landmarks at = silhouette.landmarks();
         ObjectNode landmarks = json.putObject("landmarks");
         landmarks.set("tip", pair(at.tip()));

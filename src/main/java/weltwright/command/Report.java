@@ -4,10 +4,12 @@ import java.io.PrintWriter;
 import weltwright.job.Job;
 import weltwright.knife.Silhouette;
 import weltwright.measure.Length;
-import weltwright.paper.AdviceWords;
 import weltwright.sheath.Pattern;
 import weltwright.trace.FirstLook;
 import weltwright.trace.Trace;
+import weltwright.wording.AdviceWording;
+import weltwright.wording.PhotoWording;
+import weltwright.wording.TraceWording;
 
 /** What came out of the work, in a few lines. */
 final class Report {
@@ -40,12 +42,12 @@ final class Report {
                     + (knife.spineOnLeft() ? "left" : "right")
                     + " side, seen from the butt to the tip; where that is wrong, say --other-side.");
         }
-        trace.notes().forEach(say::println);
+        trace.notes().stream().map(TraceWording::sentence).forEach(say::println);
     }
 
     static void of(FirstLook look, PrintWriter say) {
-        look.notes().forEach(say::println);
-        look.advice().forEach(say::println);
+        look.notes().stream().map(TraceWording::sentence).forEach(say::println);
+        look.advice().stream().map(PhotoWording::sentences).forEach(say::println);
         look.question()
                 .ifPresentOrElse(
                         say::println,
@@ -60,7 +62,7 @@ final class Report {
         pattern.seams()
                 .forEach(seam -> say.println(capitalised(seam.name()) + ": " + seam.holeCount() + " holes, "
                         + new Length(seam.pitchMm()).inMillimetres() + " apart."));
-        pattern.advice().forEach(advice -> say.println(AdviceWords.line(advice)));
+        pattern.advice().forEach(advice -> say.println(AdviceWording.line(advice)));
     }
 
     private static String capitalised(String words) {

@@ -3,7 +3,6 @@ package weltwright.ground;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -17,7 +16,6 @@ import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
 import weltwright.ground.Lattice.Cell;
 import weltwright.ground.Lattice.Expected;
-import weltwright.measure.Length;
 import weltwright.trouble.Trouble;
 
 /**
@@ -137,7 +135,7 @@ public final class RuledFinder {
                 inside(new Point(box.getMinX() - 1, y), new Point(box.getMaxX() + 1, y))
                         .ifPresent(lines::add);
             }
-            return new GroundSketch(lines, String.format(Locale.ROOT, "each square is %s", pitch(pitchMm)));
+            return new GroundSketch(lines, new GroundLabel.Ruling(pitchMm));
         }
 
         /** The part of a line that lies on what was seen of the ground. */
@@ -148,11 +146,6 @@ public final class RuledFinder {
             return part.length < 2
                     ? Optional.empty()
                     : Optional.of(Polyline.open(List.of(Point.of(part[0]), Point.of(part[part.length - 1]))));
-        }
-
-        private static String pitch(double pitchMm) {
-            Length pitch = new Length(pitchMm);
-            return pitch.inMillimetres() + " (" + pitch.inInches() + ")";
         }
     }
 

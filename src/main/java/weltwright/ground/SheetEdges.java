@@ -2,7 +2,6 @@ package weltwright.ground;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.opencv.core.MatOfPoint2f;
 import org.opencv.imgproc.Imgproc;
@@ -49,8 +48,7 @@ final class SheetEdges {
 
     static GroundSketch sketch(double sizeXMm, double sizeYMm) {
         return new GroundSketch(
-                List.of(Polyline.closed(corners(sizeXMm, sizeYMm))),
-                String.format(Locale.ROOT, "%.1f by %.1f mm", sizeXMm, sizeYMm));
+                List.of(Polyline.closed(corners(sizeXMm, sizeYMm))), new GroundLabel.Rectangle(sizeXMm, sizeYMm));
     }
 
     /** What a rectangle shows of itself; points of its edges are few of all where something hides much of them. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -126,9 +125,8 @@ public final class SheetFinder {
             for (int row = frame + 1; row < down - frame; row++) {
                 lines.add(line(scale, frame, row, across - frame, row));
             }
-            String words = String.format(
-                    Locale.ROOT, "%s sheet: each square is %.1f mm", sheet.pageName(), sheet.squareMm() * scale.x());
-            return new GroundSketch(lines, words);
+            return new GroundSketch(
+                    lines, new GroundLabel.SheetSquares(sheet.pageName(), sheet.squareMm() * scale.x()));
         }
 
         private Polyline box(PrintScale scale, int left, int top, int right, int bottom) {

@@ -1,11 +1,13 @@
 package weltwright.job;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What older versions of the program wrote as {@link JobDocument}, made into what this one would have written. Where an
@@ -14,6 +16,21 @@ import java.util.List;
  */
 final class FormerVersions {
     private static final double STRAP_WIDTH_OF_VERSION_6 = 25.4 * 5 / 8;
+
+    /** By the causes that versions 1 to 7 wrote; the first two are those of the first versions. */
+    private static final Map<String, String> ERROR_SOURCES_OF_VERSION_7 = Map.ofEntries(
+            Map.entry("the corners found on the sheet", "reference_points"),
+            Map.entry("the scale of the printed sheet", "ground_scale"),
+            Map.entry("the points found on the ground", "reference_points"),
+            Map.entry("the focal length of the lens", "focal_length"),
+            Map.entry("the thickness of the handle", "handle_thickness"),
+            Map.entry("the scale of the ground", "ground_scale"),
+            Map.entry("the thickness that shows at the rim", "thickness_at_rim"),
+            Map.entry("finding the edge in the picture", "edge_localization"),
+            Map.entry("shadows, which blank ground does not tell from the knife", "shadow"),
+            Map.entry("stretches in which the edge hardly shows", "weak_edge"),
+            Map.entry("lines beside the edge that may be the edge", "parallel_lines"),
+            Map.entry("damage in the photo's file", "file_damage"));
 
     private FormerVersions() {}
 
@@ -44,6 +61,10 @@ final class FormerVersions {
                 if (job.path("sheath") instanceof ObjectNode sheath) {
                     sheath.put("forming_give", 2);
                 }
+            }
+            if (version >= 1 && version <= 7 && job.path("trace") instanceof ObjectNode trace) {
+                nameErrorSources(trace);
+                keepNotesAsFreeText(trace);
             }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
@@ -108,6 +129,33 @@ final class FormerVersions {
             sheath.put("belt_strap_width", STRAP_WIDTH_OF_VERSION_6).putNull("belt_strap_leather");
             if (sheath.path("strap") instanceof ObjectNode strap) {
                 strap.put("width", STRAP_WIDTH_OF_VERSION_6).putNull("leather");
+            }
+        }
+    }
+
+    /** Up to version 7 the parts of an error were known by the words for them alone. */
+    private static void nameErrorSources(ObjectNode trace) {
+        for (JsonNode each : trace.path("error_parts")) {
+            if (each instanceof ObjectNode part && part.path("cause").isTextual()) {
+                JsonNode cause = part.remove("cause");
+                JsonNode remedy = part.remove("remedy");
+                String source = ERROR_SOURCES_OF_VERSION_7.get(cause.textValue());
+                if (source == null) {
+                    part.putNull("source").putObject("free_text").set("cause", cause);
+                    ((ObjectNode) part.get("free_text")).set("remedy", remedy);
+                } else {
+                    part.put("source", source).putNull("free_text");
+                }
+            }
+        }
+    }
+
+    /** Up to version 7 notes were sentences, whose numbers had been rounded. */
+    private static void keepNotesAsFreeText(ObjectNode trace) {
+        if (trace.path("notes") instanceof ArrayNode notes) {
+            for (int i = 0; i < notes.size(); i++) {
+                JsonNode sentence = notes.get(i);
+                notes.set(i, notes.objectNode().put("kind", "free_text").set("sentence", sentence));
             }
         }
     }

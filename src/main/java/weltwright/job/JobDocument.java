@@ -32,6 +32,7 @@ import weltwright.photo.Photo;
 import weltwright.trace.ErrorBudget;
 import weltwright.trace.LandmarkError;
 import weltwright.trace.Trace;
+import weltwright.trace.TraceNote;
 import weltwright.trace.TraceSettings;
 import weltwright.trace.Unsure;
 
@@ -63,7 +64,7 @@ record JobDocument(
         SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
     static final String UNITS = "mm";
-    static final int VERSION = 7;
+    static final int VERSION = 8;
 
     /** Longer than any knife: a coordinate beyond is damage. */
     private static final double FARTHEST_MM = 2000;
@@ -219,7 +220,7 @@ record JobDocument(
             double bladeLength95,
             double edgeSure,
             List<UnsureEntry> unsure,
-            List<String> notes) {
+            List<TraceNote> notes) {
 
         static Traced of(Trace trace) {
             View view = trace.seenFrom();
@@ -265,18 +266,6 @@ record JobDocument(
 
         Camera camera() {
             return new Camera(focalPx, centrePx.x, centrePx.y, k1, k2);
-        }
-    }
-
-    @JsonNaming(SnakeCaseStrategy.class)
-    record ErrorPart(String cause, double error95, String remedy) {
-
-        static ErrorPart of(ErrorBudget.Part part) {
-            return new ErrorPart(part.cause(), part.error95Mm(), part.remedy());
-        }
-
-        ErrorBudget.Part part() {
-            return new ErrorBudget.Part(cause, error95, remedy);
         }
     }
 

@@ -35,6 +35,9 @@ import weltwright.io.FileKind;
 import weltwright.io.FileVersion;
 import weltwright.io.InputFile;
 import weltwright.photo.Photo;
+import weltwright.trace.LensSource;
+import weltwright.trace.PhotoAdvice;
+import weltwright.trace.TraceNote;
 import weltwright.trouble.Trouble;
 
 /**
@@ -70,7 +73,10 @@ public final class JobFile {
             .addModule(new SimpleModule()
                     .addDeserializer(double.class, new FiniteNumber())
                     .addDeserializer(Double.class, new FiniteNumber())
-                    .addSerializer(new LowerCaseEnum()))
+                    .addSerializer(new LowerCaseEnum())
+                    .setMixInAnnotation(TraceNote.class, NoteForm.Note.class)
+                    .setMixInAnnotation(PhotoAdvice.class, NoteForm.Advice.class)
+                    .setMixInAnnotation(LensSource.class, NoteForm.Source.class))
             .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
             .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)

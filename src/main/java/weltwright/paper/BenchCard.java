@@ -28,6 +28,7 @@ import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
 import weltwright.sheath.Seam;
 import weltwright.sheath.SideUp;
+import weltwright.wording.AdviceWording;
 
 /**
  * The pages that lie on the bench beside the leather: the sheath as it will be, what goes into it, which edges to
@@ -169,7 +170,7 @@ final class BenchCard {
         List<Column> one = List.of(Column.words("what to watch for", widthMm * 0.52));
         beside.add(new Air(AIR_MM));
         beside.add(CardRow.head(lettering, one));
-        pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, AdviceWords.line(advice))));
+        pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, AdviceWording.line(advice))));
         double left = widthMm * 0.45;
         double height = Math.max(
                 VIEW_HEIGHT_MM, beside.stream().mapToDouble(Block::heightMm).sum());

@@ -22,6 +22,7 @@ import weltwright.measure.PrintScale;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Pattern;
 import weltwright.sheath.Piece;
+import weltwright.wording.AdviceWording;
 
 /**
  * A pattern as a PDF, true to size. Each page carries a square of 50 mm to check, bars in millimetres and inches along
@@ -181,7 +182,7 @@ public final class PatternPdf {
                             Locale.ROOT, "%s %s\u00a0mm", size.name(), PieceDrawing.millimetres(size.lengthMm())))
                     .collect(Collectors.joining("; ", "When it is sewn: ", ".")));
         }
-        pattern.advice().forEach(advice -> job.add(AdviceWords.line(advice)));
+        pattern.advice().forEach(advice -> job.add(AdviceWording.line(advice)));
         if (!heading.notes().isBlank()) {
             job.add("Notes: " + heading.notes());
         }

@@ -1,6 +1,5 @@
 package weltwright.trace;
 
-import java.util.Locale;
 import java.util.Optional;
 import weltwright.ground.View;
 import weltwright.photo.Photo;
@@ -22,8 +21,6 @@ final class DamagedPart {
      */
     private static final double ELSEWHERE_MM = 0.5;
 
-    private static final String COPY_AGAIN = "Copy it from the camera or phone again, or take another.";
-
     private final Optional<PixelArea> area;
     private final double part;
 
@@ -42,15 +39,7 @@ final class DamagedPart {
 
     /** What to tell of it; empty where the file is sound. */
     Optional<PhotoAdvice> advice() {
-        return area.map(a -> new PhotoAdvice(
-                PhotoAdvice.Matter.DAMAGED,
-                part > 0.99
-                        ? "The photo's file is damaged, and where does not show."
-                        : String.format(
-                                Locale.ROOT,
-                                "The photo's file is damaged: %.0f %% of its picture is not as it was taken.",
-                                Math.max(1, 100 * part)),
-                COPY_AGAIN));
+        return area.map(a -> part > 0.99 ? new PhotoAdvice.DamagedSomewhere() : new PhotoAdvice.PartDamaged(part));
     }
 
     /** Throws {@link Trouble} where the outline lies in it, or may. */
@@ -62,12 +51,14 @@ final class DamagedPart {
                 .map(p -> view.pixel(built.midPlane().over(built.onGround().apply(p))))
                 .anyMatch(px -> area.get().isNear(px.x(), px.y(), REACH_PX));
         if (isIn) {
-            throw new Trouble("The photo's file is damaged where the knife is, or may be.", COPY_AGAIN);
+            throw new Trouble(
+                    "The photo's file is damaged where the knife is, or may be.",
+                    "Copy it from the camera or phone again, or take another.");
         }
     }
 
     /** Its share of the outline's error; empty where the file is sound. */
     Optional<ErrorBudget.Part> error() {
-        return area.map(a -> new ErrorBudget.Part("damage in the photo's file", ELSEWHERE_MM, COPY_AGAIN));
+        return area.map(a -> new ErrorBudget.Part(ErrorSource.Known.FILE_DAMAGE, ELSEWHERE_MM));
     }
 }

@@ -9,10 +9,6 @@ import java.util.List;
  */
 public record ErrorBudget(double error95Mm, List<Part> parts) {
 
-    /**
-     * @param cause in a maker's words: "thickness of the handle"
-     * @param error95Mm what it alone would give
-     * @param remedy what to do to make it smaller, one sentence
-     */
-    public record Part(String cause, double error95Mm, String remedy) {}
+    /** @param error95Mm what the source alone would give */
+    public record Part(ErrorSource source, double error95Mm) {}
 }

@@ -50,12 +50,6 @@ final class ErrorEstimate {
 
     private static final double STRAY_MM = 6;
 
-    private static final String FINDING = "finding the edge in the picture";
-
-    private static final String UNSEEN = "stretches in which the edge hardly shows";
-
-    private static final String LOOK = "Look at the marked stretches and pull the outline to the edge there.";
-
     private static final GeometryFactory JTS = new GeometryFactory();
 
     private ErrorEstimate() {}
@@ -92,38 +86,22 @@ final class ErrorEstimate {
                         .distance(view.pixel(plane.over(places.get(0).plus(new Point(1, 0)))));
 
         List<ErrorBudget.Part> parts = new ArrayList<>(List.of(
+                new ErrorBudget.Part(ErrorSource.Known.REFERENCE_POINTS, error95(places, pose)),
+                new ErrorBudget.Part(ErrorSource.Known.FOCAL_LENGTH, error95(places, List.of(focal))),
+                new ErrorBudget.Part(ErrorSource.Known.HANDLE_THICKNESS, error95(places, List.of(height))),
+                new ErrorBudget.Part(ErrorSource.Known.GROUND_SCALE, error95(places, scale)),
                 new ErrorBudget.Part(
-                        "the points found on the ground",
-                        error95(places, pose),
-                        "Photograph from straight above with the sheet lying flat and sharp."),
-                new ErrorBudget.Part(
-                        "the focal length of the lens",
-                        error95(places, List.of(focal)),
-                        "Type the focal length, or tilt the camera by about ten degrees."),
-                new ErrorBudget.Part(
-                        "the thickness of the handle",
-                        error95(places, List.of(height)),
-                        "Measure the handle at its thickest with a caliper, and photograph from farther away."),
-                new ErrorBudget.Part(
-                        "the scale of the ground",
-                        error95(places, scale),
-                        "Measure the printed sheet's two bars, or the ground's lines, and type what they measure."),
-                new ErrorBudget.Part(
-                        "the thickness that shows at the rim",
+                        ErrorSource.Known.THICKNESS_AT_RIM,
                         WITHIN_95
                                 * EXCESS_SIGMA
-                                * OrderStatistic.quantile(built.excessMm().clone(), 0.95),
-                        "Photograph from straight above the middle of the knife."),
+                                * OrderStatistic.quantile(built.excessMm().clone(), 0.95)),
                 new ErrorBudget.Part(
-                        FINDING,
-                        Math.hypot(WITHIN_95 * EDGE_SIGMA_PX * mmPerPx, SCATTER_PART * scatter90(built)),
-                        "Use flat light and a sharp picture in which the sheet fills the frame."),
+                        ErrorSource.Known.EDGE_LOCALIZATION,
+                        Math.hypot(WITHIN_95 * EDGE_SIGMA_PX * mmPerPx, SCATTER_PART * scatter90(built))),
+                new ErrorBudget.Part(ErrorSource.Known.SHADOW, cover.shadowMm()),
                 new ErrorBudget.Part(
-                        "shadows, which blank ground does not tell from the knife",
-                        cover.shadowMm(),
-                        "Look the whole outline over, or photograph on the printed sheet or a ruled ground."),
-                new ErrorBudget.Part(UNSEEN, Math.max(strayed(built.ring(), unsure), uneven(built, unsure)), LOOK),
-                new ErrorBudget.Part("lines beside the edge that may be the edge", leapt(built), LOOK)));
+                        ErrorSource.Known.WEAK_EDGE, Math.max(strayed(built.ring(), unsure), uneven(built, unsure))),
+                new ErrorBudget.Part(ErrorSource.Known.PARALLEL_LINES, leapt(built))));
         damaged.error().ifPresent(parts::add);
         parts.removeIf(part -> part.error95Mm() == 0);
         parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
@@ -137,7 +115,8 @@ final class ErrorEstimate {
     /** How far the outline may be off because the edge was not seen well enough, at 95 %. */
     static double ofEdge(ErrorBudget error) {
         return Math.sqrt(error.parts().stream()
-                .filter(part -> part.cause().equals(FINDING) || part.cause().equals(UNSEEN))
+                .filter(part -> part.source() == ErrorSource.Known.EDGE_LOCALIZATION
+                        || part.source() == ErrorSource.Known.WEAK_EDGE)
                 .mapToDouble(part -> part.error95Mm() * part.error95Mm())
                 .sum());
     }

@@ -7,6 +7,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundChoice;
 import weltwright.ground.GroundFinder;
+import weltwright.ground.GroundLabel;
 import weltwright.ground.GroundSketch;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
@@ -19,14 +20,14 @@ import weltwright.trouble.Trouble;
  * a better photo.
  *
  * @param ground the ground's lines as the picture shows them, in pixels, and what they are; empty where none was found
- * @param notes what was found and how sure it is, one plain sentence each
+ * @param notes what was found and how sure it is
  * @param advice what to do better; empty where there is nothing to say
  * @param question what has to be told or changed before the photo can be traced; empty where it can be traced
  * @param pitchAsked whether that is how far apart the lines of the ground are
  */
 public record FirstLook(
         Optional<SeenGround> ground,
-        List<String> notes,
+        List<TraceNote> notes,
         List<PhotoAdvice> advice,
         Optional<String> question,
         boolean pitchAsked) {
@@ -35,9 +36,9 @@ public record FirstLook(
 
     /**
      * @param lines in pixels of the upright picture
-     * @param words what they show: "each square is 10 mm"
+     * @param label what they show
      */
-    public record SeenGround(List<Polyline> lines, String words) {}
+    public record SeenGround(List<Polyline> lines, GroundLabel label) {}
 
     /** Never fails for what a photo may be like; that is what it tells. */
     public static FirstLook at(Photo photo, TraceSettings settings, Progress progress) {
@@ -106,7 +107,7 @@ public record FirstLook(
     private static FirstLook atRuling(Picture picture, GroundFinder.Ruling ruling, LensTold lens) {
         KnownGround ground = new RuledGround(ruling.found(), ruling.nominalPitchMm());
         View view = ground.solve(picture, lens.prior()).view();
-        GroundSketch asked = new GroundSketch(ground.sketch().lines(), "how far apart are these lines?");
+        GroundSketch asked = new GroundSketch(ground.sketch().lines(), new GroundLabel.UnknownRuling());
         return new FirstLook(
                 Optional.of(seen(view, asked)),
                 List.of(),
@@ -119,7 +120,7 @@ public record FirstLook(
         List<Polyline> lines = sketch.lines().stream()
                 .map(line -> inPieces(line).map(p -> view.pixel(Plane.GROUND.over(p))))
                 .toList();
-        return new SeenGround(lines, sketch.words());
+        return new SeenGround(lines, sketch.label());
     }
 
     /** The same chain, its corners kept, with more points between them. */

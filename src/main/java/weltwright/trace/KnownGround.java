@@ -38,8 +38,8 @@ interface KnownGround {
                 references(), picture.widthPx(), picture.heightPx(), lens, stretchSigma(), pixelSigma());
     }
 
-    /** What was found and how well it fits, one plain sentence each. */
-    List<String> notes(ViewSolver.Solution solution);
+    /** What was found and how well it fits. */
+    List<TraceNote> notes(ViewSolver.Solution solution);
 
     /** Whether it has black print, and not lines alone. */
     default boolean hasBlackPrint() {

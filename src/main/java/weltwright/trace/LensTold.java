@@ -1,7 +1,6 @@
 package weltwright.trace;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import weltwright.ground.LensPrior;
@@ -15,12 +14,11 @@ import weltwright.photo.Photo;
  * What is known of a photo's lens before its ground is looked at, and who says so.
  *
  * @param prior likeliest values and their doubt
- * @param source who says so, to stand in "Focal length 26.1 mm, from ..."
- * @param told the focal length that was told, in 35 mm terms, and by whom; empty where nobody did
+ * @param source who says so
  * @param cutOut whether the photo says that it is a part of a larger one
  */
-record LensTold(LensPrior prior, String source, Optional<String> told, boolean cutOut) {
-    private static final String FROM_GROUND = "from the ground alone";
+record LensTold(LensPrior prior, LensSource source, boolean cutOut) {
+    private static final LensSource FROM_GROUND = new LensSource.GroundAlone();
 
     /**
      * Told and seen focal lengths that are farther apart than so many standard deviations of both together contradict
@@ -37,12 +35,6 @@ record LensTold(LensPrior prior, String source, Optional<String> told, boolean c
     /** A lens that looks elsewhere explains a picture that was cut out; a bent sheet it does not. */
     private static final double MUCH_BETTER = 0.5;
 
-    private static final PhotoAdvice CUT_OUT = new PhotoAdvice(
-            PhotoAdvice.Matter.CUT_OUT,
-            "The photo seems to be cut out of a larger one: where the lens looked is not its middle, and its focal length"
-                    + " can hardly be told.",
-            "Use the photo as the camera took it, whole.");
-
     /** Enough of a ground's points to see whether it contradicts what was told. */
     private static final int SAMPLE = 120;
 
@@ -57,36 +49,25 @@ record LensTold(LensPrior prior, String source, Optional<String> told, boolean c
             double focal = settings.focal35mm().getAsDouble();
             return new LensTold(
                     LensPrior.ofFocal(focal * pxPer35mm, TYPED_FOCAL_SIGMA),
-                    "as typed, checked against the ground",
-                    Optional.of(String.format(Locale.ROOT, "%.1f mm was typed", focal)),
+                    new LensSource.Typed(focal),
                     photo.isCutOut());
         }
         if (settings.phone().isPresent()) {
             PhoneLens phone = settings.phone().get();
             return new LensTold(
                     phone.prior(photo),
-                    String.format(
-                            Locale.ROOT,
-                            "from %d photos of the sheet taken with \"%s\" and from the ground",
-                            phone.views(),
-                            phone.name()),
-                    Optional.of(String.format(
-                            Locale.ROOT, "what was measured of \"%s\" says %.1f mm", phone.name(), phone.focal35mm())),
+                    new LensSource.Phone(phone.name(), phone.views(), phone.focal35mm()),
                     photo.isCutOut());
         }
         if (photo.focal35mm().isPresent()) {
             double focal = photo.focal35mm().getAsDouble();
             return new LensTold(
                     LensPrior.ofFocal(focal * pxPer35mm, EXIF_FOCAL_SIGMA),
-                    "from the picture's data and the ground",
-                    Optional.of(String.format(Locale.ROOT, "the picture's data say %.1f mm", focal)),
+                    new LensSource.PictureData(focal),
                     photo.isCutOut());
         }
         return new LensTold(
-                LensPrior.usual(Math.hypot(photo.widthPx(), photo.heightPx())),
-                FROM_GROUND,
-                Optional.empty(),
-                photo.isCutOut());
+                LensPrior.usual(Math.hypot(photo.widthPx(), photo.heightPx())), FROM_GROUND, photo.isCutOut());
     }
 
     /** A camera's focal length in 35 mm terms. */
@@ -102,35 +83,31 @@ record LensTold(LensPrior prior, String source, Optional<String> told, boolean c
     SolvedView over(KnownGround ground, Picture picture) {
         LensPrior any = LensPrior.usual(picture.diagonalPx());
         if (cutOut) {
-            return new SolvedView(ground.solve(picture, prior.cutOut()), source, Optional.of(CUT_OUT));
+            return new SolvedView(ground.solve(picture, prior.cutOut()), source, Optional.of(new PhotoAdvice.CutOut()));
         }
         ViewSolver.Solution seen = ground.solve(picture, prior);
         if (seen.pixelSigma() > Math.max(MISFIT * picture.diagonalPx(), ground.pixelSigma())) {
             // What was told may be at fault, so what any lens could do is the measure.
-            double anyLens = told.isEmpty()
-                    ? seen.pixelSigma()
-                    : ground.solve(picture, any).pixelSigma();
+            double anyLens =
+                    !isTold() ? seen.pixelSigma() : ground.solve(picture, any).pixelSigma();
             ViewSolver.Solution cut = ground.solve(picture, any.cutOut());
             if (cut.pixelSigma() < MUCH_BETTER * anyLens) {
-                return new SolvedView(cut, FROM_GROUND, Optional.of(CUT_OUT));
+                return new SolvedView(cut, FROM_GROUND, Optional.of(new PhotoAdvice.CutOut()));
             }
         }
-        if (told.isEmpty() || !contradicts(ground, picture)) {
+        if (!isTold() || !contradicts(ground, picture)) {
             return new SolvedView(seen, source, Optional.empty());
         }
         ViewSolver.Solution alone = ground.solve(picture, any);
         return new SolvedView(
                 alone,
                 FROM_GROUND,
-                Optional.of(new PhotoAdvice(
-                        PhotoAdvice.Matter.LENS_CONTRADICTED,
-                        String.format(
-                                Locale.ROOT,
-                                "Of the focal length %s, but the ground looks as seen through %.1f mm; that was used.",
-                                told.get(),
-                                focal35mm(alone.view().camera().focalPx(), picture.diagonalPx())),
-                        "Use the photo as the camera took it, not cropped; see that the ground lies flat and is of the"
-                                + " size that was told.")));
+                Optional.of(new PhotoAdvice.LensContradicted(
+                        source, focal35mm(alone.view().camera().focalPx(), picture.diagonalPx()))));
+    }
+
+    private boolean isTold() {
+        return !(source instanceof LensSource.GroundAlone);
     }
 
     private boolean contradicts(KnownGround ground, Picture picture) {

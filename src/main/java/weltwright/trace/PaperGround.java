@@ -1,7 +1,6 @@
 package weltwright.trace;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -45,10 +44,6 @@ record PaperGround(PaperFinder.Found found, boolean isSizeInferred) implements K
     /** The knife and its shade hide less than half of what is looked at. */
     private static final double BURNT_PART = 0.5;
 
-    private static final String INFERRED =
-            "That size follows from the sheet's proportions; A3 and A5 have those of A4, so if it is one of them,"
-                    + " set its four corners by hand.";
-
     @Override
     public List<Reference> references() {
         return found.edges();
@@ -65,16 +60,10 @@ record PaperGround(PaperFinder.Found found, boolean isSizeInferred) implements K
     }
 
     @Override
-    public List<String> notes(ViewSolver.Solution solution) {
-        String size = String.format(
-                Locale.ROOT,
-                "Paper of %.1f by %.1f mm: %d points of its edges found, %d of them used, each to %.2f pixels.",
-                found.sizeXMm(),
-                found.sizeYMm(),
-                found.edges().size(),
-                solution.used(),
-                solution.pixelSigma());
-        return isSizeInferred ? List.of(size, INFERRED) : List.of(size);
+    public List<TraceNote> notes(ViewSolver.Solution solution) {
+        TraceNote size = new TraceNote.PaperFound(
+                found.sizeXMm(), found.sizeYMm(), found.edges().size(), solution.used(), solution.pixelSigma());
+        return isSizeInferred ? List.of(size, new TraceNote.PaperSizeFromProportions()) : List.of(size);
     }
 
     @Override

@@ -1,10 +1,7 @@
 package weltwright.trace;
 
-import static weltwright.trace.PhotoAdvice.Matter;
-
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundFacts;
@@ -95,24 +92,13 @@ final class PhotoCheck {
         PictureLight light = PictureLight.of(picture);
         List<PhotoAdvice> advice = new ArrayList<>();
         if (light.whiteLevel() < DARK_LEVEL) {
-            advice.add(new PhotoAdvice(
-                    Matter.TOO_DARK,
-                    said("The picture is dark: the lightest it shows is level %.0f of 255.", light.whiteLevel()),
-                    "Use more light, from a window or two lamps, and no flash."));
+            advice.add(new PhotoAdvice.TooDark(light.whiteLevel()));
         }
         if (light.burntPart() > BURNT_PART) {
-            advice.add(new PhotoAdvice(
-                    Matter.OVEREXPOSED,
-                    said("%.0f %% of the picture is burnt out to plain white.", 100 * light.burntPart()),
-                    "Tap the bright part on the screen, or lower the exposure; use flat light and no flash."));
+            advice.add(new PhotoAdvice.Overexposed(light.burntPart()));
         }
         if (light.blackLevel() > HAZE * light.whiteLevel()) {
-            advice.add(new PhotoAdvice(
-                    Matter.LOW_CONTRAST,
-                    said(
-                            "The picture is hazy: all that it shows lies between level %.0f and %.0f of 255.",
-                            light.blackLevel(), light.whiteLevel()),
-                    "Wipe the lens, and turn the ground or the light until nothing shines."));
+            advice.add(new PhotoAdvice.Hazy(light.blackLevel(), light.whiteLevel()));
         }
         return advice;
     }
@@ -121,40 +107,21 @@ final class PhotoCheck {
         List<PhotoAdvice> advice = new ArrayList<>();
         double distance = view.eye().z();
         if (distance < NEAR_MM) {
-            advice.add(new PhotoAdvice(
-                    Matter.TOO_NEAR,
-                    said(
-                            "The camera was only %.0f mm above the ground, so half a millimetre of error in the handle's"
-                                    + " thickness makes a knife of 200 mm %.1f mm too long or too short.",
-                            distance, 0.5 * 200 / distance),
-                    said("Photograph from %.0f mm or more, and zoom in instead.", FAR_ENOUGH_MM)));
+            advice.add(new PhotoAdvice.TooNear(distance, FAR_ENOUGH_MM));
         }
         double pxPerMm = view.pxPerMm();
         if (pxPerMm < COARSE_PX_PER_MM) {
-            advice.add(new PhotoAdvice(
-                    Matter.TOO_COARSE,
-                    said("There are only %.1f pixels to the millimetre.", pxPerMm),
-                    "Use the photo at its full size, with the ground filling most of it."));
+            advice.add(new PhotoAdvice.TooCoarse(pxPerMm));
         }
         if (facts.seenPart() < LEAST_SEEN) {
-            advice.add(new PhotoAdvice(
-                    Matter.GROUND_HIDDEN,
-                    said("Only %d of the ground's %d reference points are to be seen.", facts.seen(), facts.all()),
-                    "Have all of the sheet or ground in view, and nothing but the knife on it."));
+            advice.add(new PhotoAdvice.GroundHidden(facts.seen(), facts.all()));
         }
         return advice;
     }
 
     private static List<PhotoAdvice> ofSlant(View view) {
         double degrees = view.obliquityDegrees();
-        return degrees <= SLANTED_DEGREES
-                ? List.of()
-                : List.of(new PhotoAdvice(
-                        Matter.TOO_SLANTED,
-                        said(
-                                "The camera saw the ground's middle %.0f degrees from aside, so the knife's thickness shows.",
-                                degrees),
-                        "Hold it over the middle of the knife, within ten degrees of straight down."));
+        return degrees <= SLANTED_DEGREES ? List.of() : List.of(new PhotoAdvice.TooSlanted(degrees));
     }
 
     /**
@@ -167,21 +134,14 @@ final class PhotoCheck {
         List<PhotoAdvice> advice = new ArrayList<>();
         double smearPx = SMEAR * quality.blurPx().orElse(0);
         if (smearPx > SMEAR * BLURRED_PX) {
-            String onGround = pxPerMm.isPresent() ? said(", %.1f mm", smearPx / pxPerMm.getAsDouble()) : "";
-            advice.add(new PhotoAdvice(
-                    Matter.BLURRED,
-                    said("The picture is blurred: sharp edges on the ground are smeared over %.1f pixels", smearPx)
-                            + onGround + ".",
-                    "Tap the ground on the screen to focus there, hold still or use a stand, and wipe the lens."));
+            advice.add(
+                    pxPerMm.isPresent()
+                            ? new PhotoAdvice.Blurred(smearPx, smearPx / pxPerMm.getAsDouble())
+                            : new PhotoAdvice.BlurredAtUnknownScale(smearPx));
         }
         if (quality.contrast().isPresent()
                 && quality.contrast().getAsDouble() < (print ? PRINT_CONTRAST : LINE_CONTRAST)) {
-            advice.add(new PhotoAdvice(
-                    Matter.LOW_CONTRAST,
-                    said(
-                            "The ground's print hardly shows: it differs from what is beside it by %.0f %%.",
-                            100 * quality.contrast().getAsDouble()),
-                    "Turn the ground or the light until nothing shines, and wipe the lens."));
+            advice.add(new PhotoAdvice.FaintPrint(quality.contrast().getAsDouble()));
         }
         return advice;
     }
@@ -192,15 +152,6 @@ final class PhotoCheck {
                 .allMatch(px -> Math.min(px.x(), px.y()) > RIM_PX
                         && px.x() < picture.widthPx() - 1 - RIM_PX
                         && px.y() < picture.heightPx() - 1 - RIM_PX);
-        return inside
-                ? List.of()
-                : List.of(new PhotoAdvice(
-                        Matter.KNIFE_REACHES_OVER,
-                        "The knife runs out of the picture.",
-                        "Photograph it from farther away, with the whole knife in view."));
-    }
-
-    private static String said(String words, Object... numbers) {
-        return String.format(Locale.ROOT, words, numbers);
+        return inside ? List.of() : List.of(new PhotoAdvice.KnifeReachesOver());
     }
 }

@@ -1,7 +1,6 @@
 package weltwright.trace;
 
 import java.util.List;
-import java.util.Locale;
 import weltwright.ground.GroundFacts;
 import weltwright.ground.GroundSketch;
 import weltwright.ground.PaperFinder;
@@ -34,22 +33,15 @@ record RectangleGround(RectangleFinder.Found found) implements KnownGround {
     }
 
     @Override
-    public List<String> notes(ViewSolver.Solution solution) {
-        String size = String.format(Locale.ROOT, "Rectangle of %.1f by %.1f mm", found.sizeXMm(), found.sizeYMm());
-        String basis = found.byEdges()
-                ? String.format(
-                        Locale.ROOT,
-                        "%s: the straight edges between its corners were found, %d points of them, each to %.2f pixels.",
-                        size,
-                        solution.used(),
-                        solution.pixelSigma())
-                : String.format(
-                        Locale.ROOT,
-                        "%s: by its four corners alone. A corner that is off by one pixel is off by %.2f mm; set them as"
-                                + " near as you can.",
-                        size,
-                        solution.view().mmPerPx());
-        return List.of(basis);
+    public List<TraceNote> notes(ViewSolver.Solution solution) {
+        return List.of(
+                found.byEdges()
+                        ? new TraceNote.RectangleByEdges(
+                                found.sizeXMm(), found.sizeYMm(), solution.used(), solution.pixelSigma())
+                        : new TraceNote.RectangleByCorners(
+                                found.sizeXMm(),
+                                found.sizeYMm(),
+                                solution.view().mmPerPx()));
     }
 
     @Override

@@ -1,7 +1,6 @@
 package weltwright.trace;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
@@ -52,14 +51,9 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
     }
 
     @Override
-    public List<String> notes(ViewSolver.Solution solution) {
-        return List.of(String.format(
-                Locale.ROOT,
-                "Ruled ground, %.1f mm from line to line: %d crossings found, %d of them used, each to %.2f pixels.",
-                pitchMm,
-                found.crossings().size(),
-                solution.used(),
-                solution.pixelSigma()));
+    public List<TraceNote> notes(ViewSolver.Solution solution) {
+        return List.of(
+                new TraceNote.RulingFound(pitchMm, found.crossings().size(), solution.used(), solution.pixelSigma()));
     }
 
     @Override

@@ -1,7 +1,6 @@
 package weltwright.trace;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
@@ -49,14 +48,9 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     }
 
     @Override
-    public List<String> notes(ViewSolver.Solution solution) {
-        return List.of(String.format(
-                Locale.ROOT,
-                "%s sheet: %d corners found, %d of them used, each to %.2f pixels.",
-                found.sheet().pageName(),
-                found.corners().size(),
-                solution.used(),
-                solution.pixelSigma()));
+    public List<TraceNote> notes(ViewSolver.Solution solution) {
+        return List.of(new TraceNote.SheetFound(
+                found.sheet().pageName(), found.corners().size(), solution.used(), solution.pixelSigma()));
     }
 
     @Override

@@ -19,7 +19,7 @@ import weltwright.knife.Silhouette;
  * @param error how far to trust it
  * @param landmarkError how far to trust the proposed landmarks
  * @param unsure where the picture showed little of an edge, counter-clockwise round the outline
- * @param notes what was used and how sure it is, one plain sentence each: focal length, sheet, scale
+ * @param notes what was used and how sure it is: ground, focal length, camera, and what makes the trace worse
  */
 public record Trace(
         Silhouette silhouette,
@@ -29,7 +29,7 @@ public record Trace(
         ErrorBudget error,
         LandmarkError landmarkError,
         List<Unsure> unsure,
-        List<String> notes) {
+        List<TraceNote> notes) {
 
     /** The same with edge and spine exchanged, by somebody who saw the knife. */
     public Trace withOtherSide() {

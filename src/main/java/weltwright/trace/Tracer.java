@@ -122,9 +122,9 @@ public final class Tracer {
                         () -> judged(ground, cover, solved, built, damaged),
                         () -> notMirroring(picture, solved.view(), ground, cover, built))
                 .first();
-        List<String> notes = new ArrayList<>(notes(picture, ground, solved));
-        damaged.advice().ifPresent(given -> notes.add(given.toString()));
-        advice.join().forEach(given -> notes.add(given.toString()));
+        List<TraceNote> notes = new ArrayList<>(notes(picture, ground, solved));
+        damaged.advice().map(TraceNote.Advised::new).ifPresent(notes::add);
+        advice.join().stream().map(TraceNote.Advised::new).forEach(notes::add);
         progress.at("Traced", 1);
         return new Trace(
                 built.silhouette(),
@@ -304,20 +304,15 @@ public final class Tracer {
     }
 
     /** What was used and how sure it is. */
-    static List<String> notes(Picture picture, KnownGround ground, SolvedView solved) {
+    static List<TraceNote> notes(Picture picture, KnownGround ground, SolvedView solved) {
         ViewSolver.Solution solution = solved.solution();
-        List<String> notes = new ArrayList<>(ground.notes(solution));
-        notes.add(String.format(
-                Locale.ROOT,
-                "Focal length %.1f mm in 35 mm terms, to %.1f %%: %s.",
+        List<TraceNote> notes = new ArrayList<>(ground.notes(solution));
+        notes.add(new TraceNote.FocalLength(
                 LensTold.focal35mm(solution.view().camera().focalPx(), picture.diagonalPx()),
                 Math.max(LEAST_FOCAL_PERCENT, 196 * solution.focalRelativeSigma()),
                 solved.lensSource()));
-        notes.add(String.format(
-                Locale.ROOT,
-                "Seen from %.0f mm away, %.0f degrees off the straight view from above.",
-                solution.view().eye().norm(),
-                solution.view().tiltDegrees()));
+        notes.add(new TraceNote.CameraPosition(
+                solution.view().eye().norm(), solution.view().tiltDegrees()));
         return notes;
     }
 }

@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.util.Optional;
 import weltwright.trace.FirstLook;
 import weltwright.trace.Trace;
+import weltwright.wording.TraceWording;
 
 /** The lines of what the knife lay on, over the photo as seen from above, to be shown or not. */
 final class GroundLayer {
@@ -47,6 +48,6 @@ final class GroundLayer {
                 at,
                 seen.lines().stream().map(line -> line.map(trace::under)).toList());
         onPhoto.dispose();
-        GroundInk.title(g, seen.words());
+        GroundInk.title(g, TraceWording.label(seen.label()));
     }
 }

@@ -16,13 +16,12 @@ import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
 import weltwright.measure.Length;
 import weltwright.measure.PrintScale;
-import weltwright.trace.ErrorBudget;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;
+import weltwright.wording.TraceWording;
 
 /** What the maker knows of the knife and of the photo, and what came out of it. */
 final class KnifeForm extends Form {
-    private static final int PARTS_TOLD = 3;
     private static final double USUAL_GUARD_MM = 6;
 
     private final Bench bench;
@@ -163,8 +162,10 @@ final class KnifeForm extends Form {
                         ? "The outline does not tell for sure which side is the edge. Look, and press one:"
                         : "");
         thisSide.setVisible(job.asksForEdge());
-        error.say(job.trace().map(Trace::error).map(KnifeForm::told).orElse(""));
-        notes.say(job.trace().map(t -> String.join(" ", t.notes())).orElse(""));
+        error.say(job.trace().map(Trace::error).map(TraceWording::sentences).orElse(""));
+        notes.say(job.trace()
+                .map(t -> t.notes().stream().map(TraceWording::sentence).collect(Collectors.joining(" ")))
+                .orElse(""));
     }
 
     private void followGuard(Optional<Silhouette> silhouette) {
@@ -209,31 +210,5 @@ final class KnifeForm extends Form {
                 within,
                 overall.inMillimetres(),
                 overall.inInches());
-    }
-
-    /** The error in words: how far off, what of, and what to do about the greatest part. */
-    private static String told(ErrorBudget error) {
-        String within = String.format(
-                Locale.ROOT, "Of 100 places on the outline, 95 lie within %.2f mm of the true one.", error.error95Mm());
-        if (error.parts().isEmpty()) {
-            return within;
-        }
-        ErrorBudget.Part most = error.parts().get(0);
-        String others = error.parts().stream()
-                .skip(1)
-                .limit(PARTS_TOLD - 1)
-                .map(KnifeForm::told)
-                .collect(Collectors.joining(", then "));
-        return String.format(
-                Locale.ROOT,
-                "%s Most of that comes from %s%s. To be surer: %s",
-                within,
-                told(most),
-                others.isEmpty() ? "" : ", then " + others,
-                most.remedy());
-    }
-
-    private static String told(ErrorBudget.Part part) {
-        return String.format(Locale.ROOT, "%s (%.2f mm)", part.cause(), part.error95Mm());
     }
 }

@@ -16,8 +16,8 @@ import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import weltwright.bench.BenchPlan;
 import weltwright.measure.Length;
-import weltwright.paper.AdviceWords;
 import weltwright.sheath.Pattern;
+import weltwright.wording.AdviceWording;
 
 /**
  * The sheath, worked out anew as the job changes: its pattern, the cross-section, the test draw or the order of work,
@@ -169,7 +169,7 @@ final class PatternPane extends JPanel {
                 .map(size -> size.name() + " " + new Length(Math.round(size.lengthMm() * 10) / 10.0).inMillimetres())
                 .collect(Collectors.joining(", "));
         List<String> lines = new ArrayList<>();
-        pattern.advice().forEach(advice -> lines.add("• " + AdviceWords.line(advice)));
+        pattern.advice().forEach(advice -> lines.add("• " + AdviceWording.line(advice)));
         if (!sizes.isEmpty()) {
             lines.add("• Sizes: " + sizes + ".");
         }

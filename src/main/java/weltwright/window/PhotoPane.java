@@ -8,7 +8,8 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.ground.GroundChoice;
 import weltwright.photo.Photo;
 import weltwright.trace.FirstLook;
-import weltwright.trace.PhotoAdvice;
+import weltwright.wording.PhotoWording;
+import weltwright.wording.TraceWording;
 
 /**
  * The photo before it is traced: over it what it lies on, above it what would make a better photo, and what has to be
@@ -80,13 +81,16 @@ final class PhotoPane extends JPanel {
 
     /** The first note says what the knife was found to lie on; with corners set by hand also what a pixel is worth. */
     private static String told(FirstLook look) {
-        String ground = look.notes().stream().findFirst().orElse("");
+        String ground =
+                look.notes().stream().findFirst().map(TraceWording::sentence).orElse("");
         if (look.advice().isEmpty()) {
             return look.question().isPresent()
                     ? ground
-                    : "The photo is good to trace. " + String.join(" ", look.notes());
+                    : "The photo is good to trace. "
+                            + look.notes().stream().map(TraceWording::sentence).collect(Collectors.joining(" "));
         }
-        String better = look.advice().stream().map(PhotoAdvice::toString).collect(Collectors.joining("\n• ", "• ", ""));
+        String better =
+                look.advice().stream().map(PhotoWording::sentences).collect(Collectors.joining("\n• ", "• ", ""));
         return ground.isEmpty() ? better : ground + "\n" + better;
     }
 }

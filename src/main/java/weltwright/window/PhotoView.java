@@ -19,6 +19,7 @@ import weltwright.measure.Length;
 import weltwright.photo.Photo;
 import weltwright.trace.FirstLook;
 import weltwright.trouble.Trouble;
+import weltwright.wording.TraceWording;
 
 /**
  * The photo as it was taken, over it the ground that was found in it; and, where the ground is a rectangle, its four
@@ -145,7 +146,7 @@ final class PhotoView extends Drawing {
                         at,
                         seen.lines().stream().map(line -> line.map(this::toMm)).toList());
                 onPhoto.dispose();
-                GroundInk.title(g, seen.words());
+                GroundInk.title(g, TraceWording.label(seen.label()));
             });
         }
         rectangle().ifPresent(told -> {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -53,6 +54,8 @@ import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Hardware;
 import weltwright.sheath.StrapLeather;
 import weltwright.sheath.Throat;
+import weltwright.trace.ErrorBudget;
+import weltwright.trace.ErrorSource;
 import weltwright.trace.LandmarkError;
 import weltwright.trace.Trace;
 import weltwright.trouble.Trouble;
@@ -281,6 +284,35 @@ class JobFileTest {
         ((ObjectNode) json.get("measured")).remove("thickness_along");
         ((ObjectNode) json.get("sheath")).remove(List.of("belt_strap_width", "belt_strap_leather"));
         ((ObjectNode) json.at("/sheath/strap")).remove(List.of("width", "leather"));
+        return asVersionSevenWroteIt(json, version);
+    }
+
+    /** As version 7 wrote it: notes as sentences, and the parts of the error by the words for them. */
+    @Test
+    void readsWhatTheSeventhVersionWrote() throws IOException {
+        rewrite(json -> asVersionSevenWroteIt(json, 7));
+        assertThat(JobFile.read(file)).isEqualTo(Jobs.full());
+        rewrite(json -> {
+            asVersionSevenWroteIt(json, 7);
+            ((ArrayNode) json.at("/trace/error_parts"))
+                    .addObject()
+                    .put("cause", "finding the edge in the picture")
+                    .put("error95", 0.125)
+                    .put("remedy", "Use flat light and a sharp picture in which the sheet fills the frame.");
+        });
+        assertThat(JobFile.read(file).trace().orElseThrow().error().parts())
+                .endsWith(new ErrorBudget.Part(ErrorSource.Known.EDGE_LOCALIZATION, 0.125));
+    }
+
+    private static ObjectNode asVersionSevenWroteIt(ObjectNode json, int version) {
+        for (JsonNode part : json.at("/trace/error_parts")) {
+            ((ObjectNode) part).setAll((ObjectNode) part.get("free_text"));
+            ((ObjectNode) part).remove(List.of("source", "free_text"));
+        }
+        ArrayNode notes = (ArrayNode) json.at("/trace/notes");
+        for (int i = 0; i < notes.size(); i++) {
+            notes.set(i, notes.get(i).get("sentence"));
+        }
         return json.put("version", version);
     }
 

@@ -46,8 +46,10 @@ import weltwright.sheath.StrapLeather;
 import weltwright.sheath.Throat;
 import weltwright.sheath.WeltChoice;
 import weltwright.trace.ErrorBudget;
+import weltwright.trace.ErrorSource;
 import weltwright.trace.LandmarkError;
 import weltwright.trace.Trace;
+import weltwright.trace.TraceNote;
 import weltwright.trace.TraceSettings;
 import weltwright.trace.Unsure;
 
@@ -97,10 +99,15 @@ public final class Jobs {
                         new Vector3(0.1 + 0.2, 1 / 3.0, 360)),
                 new Plane(9.5, new Point(1e-4, -0.01 / 3)),
                 new Placement(Math.E / 3, new Point(4.1, -7.7)),
-                new ErrorBudget(0.21, List.of(new ErrorBudget.Part("height", 0.2, "Measure the handle again."))),
+                new ErrorBudget(
+                        0.21,
+                        List.of(new ErrorBudget.Part(
+                                new ErrorSource.FreeText("height", "Measure the handle again."), 0.2))),
                 new LandmarkError(0.31, 0.75),
                 List.of(new Unsure(new Point(75.1, -9), new Point(99 + 1 / 3.0, 1.7))),
-                List.of("Focal length from the photo: 26 mm.", "Zeile mit ½ und “Anführung”"));
+                List.of(
+                        new TraceNote.FreeText("Focal length from the photo: 26 mm."),
+                        new TraceNote.FreeText("Zeile mit ½ und “Anführung”")));
         Outline corrected = traced.outline().map(p -> p.times(1 + 1e-3 / 3));
         return new Job(
                 "Anouk",

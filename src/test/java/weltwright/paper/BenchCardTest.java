@@ -40,6 +40,7 @@ import weltwright.sheath.SheathSpec;
 import weltwright.sheath.SideUp;
 import weltwright.sheath.Size;
 import weltwright.sheath.TestSpecs;
+import weltwright.wording.AdviceWording;
 
 /** The bench card as it is read from the PDF. */
 class BenchCardTest {
@@ -113,7 +114,7 @@ class BenchCardTest {
                 .contains("tape its edge and point", "in a mask", "over a soft surface")
                 .contains("The law on making, owning and carrying knives", "skilled maker");
         for (Advice advice : pattern.advice()) {
-            assertThat(card).contains(AdviceWords.line(advice));
+            assertThat(card).contains(AdviceWording.line(advice));
         }
     }
 

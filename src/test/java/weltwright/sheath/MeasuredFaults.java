@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.paper.AdviceWords;
+import weltwright.wording.AdviceWording;
 
 /**
  * What is wrong with a pattern, measured anew from its points in plain arithmetic: it shares no code with the check
@@ -86,7 +86,7 @@ public final class MeasuredFaults {
             fault("the %s has a pitch of %.2f mm", seam.name(), seam.pitchMm());
         }
         boolean told = pattern.advice().stream()
-                .map(AdviceWords::sentence)
+                .map(AdviceWording::sentence)
                 .anyMatch(text -> text.contains("holes of the " + seam.name()) && text.contains(" mm apart"));
         double worst = 0;
         List<Double> rows = along(seam, seam.layers().get(0));

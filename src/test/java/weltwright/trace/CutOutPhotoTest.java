@@ -29,14 +29,14 @@ class CutOutPhotoTest {
         Trace trace = Tracer.trace(part(left, top, right, bottom), TOLD, Progress.NONE);
         assertThat(trace.silhouette().overallLengthMm())
                 .isCloseTo(208, within(trace.error().error95Mm()));
-        assertThat(trace.notes().toString()).contains("cut out of a larger one");
-        assertThat(trace.error().parts().get(0).cause()).isEqualTo("the focal length of the lens");
+        assertThat(trace.notes()).contains(new TraceNote.Advised(new PhotoAdvice.CutOut()));
+        assertThat(trace.error().parts().get(0).source()).isEqualTo(ErrorSource.Known.FOCAL_LENGTH);
     }
 
     @Test
     void isNotFearedOfAWholePhoto() throws IOException {
         Trace trace = Tracer.trace(part(0, 0, 1, 1), TOLD, Progress.NONE);
-        assertThat(trace.notes().toString()).doesNotContain("cut out");
+        assertThat(trace.notes()).doesNotContain(new TraceNote.Advised(new PhotoAdvice.CutOut()));
         assertThat(trace.error().error95Mm()).isLessThan(0.5);
     }
 

@@ -1,6 +1,7 @@
 package weltwright.trace;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static weltwright.trace.PhotoAdvice.Matter;
 
 import java.awt.image.BufferedImage;
@@ -32,6 +33,7 @@ import weltwright.ground.Vector3;
 import weltwright.ground.View;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
+import weltwright.wording.TraceWording;
 
 /** Rendered photos that are good, and the same with one thing spoilt: that thing is named, and nothing else. */
 class FirstLookTest {
@@ -49,14 +51,15 @@ class FirstLookTest {
         FirstLook look = look(photo(scene), ground);
         assertThat(look.advice()).isEmpty();
         assertThat(look.question()).isEmpty();
-        assertThat(look.ground().orElseThrow().words()).isEqualTo(words);
+        assertThat(TraceWording.label(look.ground().orElseThrow().label())).isEqualTo(words);
     }
 
     /** ISO 216: A3, A4 and A5 have the same proportions. */
     @Test
     void saysThatTheSizeOfPaperWasToldByItsProportions() {
-        assertThat(look(photo("tanto-paper-a4"), "find").notes().toString()).contains("A3 and A5");
-        assertThat(look(photo("tanto-paper-a4"), "paper:a4").notes().toString()).doesNotContain("A3");
+        TraceNote told = new TraceNote.PaperSizeFromProportions();
+        assertThat(look(photo("tanto-paper-a4"), "find").notes()).contains(told);
+        assertThat(look(photo("tanto-paper-a4"), "paper:a4").notes()).doesNotContain(told);
     }
 
     /** What is asked for is drawn, so that the user can see which lines are meant. */
@@ -84,7 +87,7 @@ class FirstLookTest {
                 .filter(a -> a.matter() == Matter.BLURRED)
                 .findFirst()
                 .orElseThrow();
-        double said = Double.parseDouble(advice.seen().replaceAll(".*over ([0-9.]+) pixels.*", "$1"));
+        double said = ((PhotoAdvice.Blurred) advice).smearPx();
         // From a tenth to nine tenths a bell curve's integral rises over 2.563 standard deviations.
         double own = 0.9; // of the picture before, as rendered
         assertThat(said / (2.563 * Math.hypot(sigmaPx, own))).isBetween(0.75, 1.25);
@@ -159,7 +162,11 @@ class FirstLookTest {
                 }),
                 "find");
         assertThat(matters(look)).contains(Matter.TOO_SLANTED).doesNotContain(Matter.TOO_NEAR, Matter.BLURRED);
-        assertThat(look.advice().toString()).contains("28 degrees");
+        assertThat(look.advice())
+                .filteredOn(PhotoAdvice.TooSlanted.class::isInstance)
+                .singleElement()
+                .satisfies(advice ->
+                        assertThat(((PhotoAdvice.TooSlanted) advice).degrees()).isCloseTo(28, within(0.5)));
     }
 
     /** The knife's outline touches the rim where this photo ends; it is also a part of a larger one. */

@@ -103,13 +103,15 @@ class MutatedPhotosTest {
         }
         double p95Mm = original.known().measure(trace).p95Mm();
         double most = Math.max(SILENTLY_WRONG * trace.error().error95Mm(), 1.2 * original.p95Mm());
-        boolean told = trace.notes().stream().anyMatch(note -> note.contains("damaged"));
+        boolean isTold = trace.notes().stream()
+                .anyMatch(note ->
+                        note instanceof TraceNote.Advised told && told.advice().matter() == PhotoAdvice.Matter.DAMAGED);
         if (p95Mm > most) {
             wrong.add(String.format(
                     "%s: traced, %.2f mm off, claimed %.2f mm, the damage %s",
-                    what, p95Mm, trace.error().error95Mm(), told ? "told" : "not told"));
+                    what, p95Mm, trace.error().error95Mm(), isTold ? "told" : "not told"));
         }
-        return told ? Outcome.TRACED_AND_TOLD : Outcome.TRACED;
+        return isTold ? Outcome.TRACED_AND_TOLD : Outcome.TRACED;
     }
 
     /**

@@ -38,23 +38,23 @@ class RectangleGroundTest {
                 .isLessThan(0.3);
         assertThat(byHand.silhouette().overallLengthMm())
                 .isCloseTo(onPaper.silhouette().overallLengthMm(), within(0.5));
-        assertThat(byHand.notes().get(0)).contains("the straight edges between its corners were found");
+        assertThat(byHand.notes().get(0)).isInstanceOf(TraceNote.RectangleByEdges.class);
     }
 
     /** Marks in the middle of the paper, with nothing between them: the corners are all there is, and worth less. */
     @Test
     void cornersAloneAreSaidToBeWorthLess() {
         Trace byHand = trace(rectangle(250, 170, 2));
-        assertThat(byHand.notes().get(0)).contains("by its four corners alone", "off by one pixel");
-        double error = part(byHand, "the points found on the ground");
-        assertThat(error).isGreaterThan(10 * part(onPaper, "the points found on the ground"));
+        assertThat(byHand.notes().get(0)).isInstanceOf(TraceNote.RectangleByCorners.class);
+        double error = part(byHand, ErrorSource.Known.REFERENCE_POINTS);
+        assertThat(error).isGreaterThan(10 * part(onPaper, ErrorSource.Known.REFERENCE_POINTS));
         assertThat(byHand.silhouette().overallLengthMm())
                 .isCloseTo(onPaper.silhouette().overallLengthMm(), within(2.0));
     }
 
-    private static double part(Trace trace, String cause) {
+    private static double part(Trace trace, ErrorSource source) {
         return trace.error().parts().stream()
-                .filter(part -> part.cause().equals(cause))
+                .filter(part -> part.source() == source)
                 .mapToDouble(ErrorBudget.Part::error95Mm)
                 .findFirst()
                 .orElse(0);

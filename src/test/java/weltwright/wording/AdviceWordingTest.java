@@ -1,4 +1,4 @@
-package weltwright.paper;
+package weltwright.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -16,7 +16,7 @@ import weltwright.sheath.Advice;
 import weltwright.sheath.Seam;
 import weltwright.sheath.WeltStack;
 
-class AdviceWordsTest {
+class AdviceWordingTest {
 
     static Class<?>[] kinds() {
         return Advice.class.getPermittedSubclasses();
@@ -31,10 +31,10 @@ class AdviceWordsTest {
                 .toArray(Class<?>[]::new);
         Constructor<?> constructor = kind.getDeclaredConstructor(types);
         Advice advice = (Advice) constructor.newInstance(
-                Arrays.stream(types).map(AdviceWordsTest::any).toArray());
+                Arrays.stream(types).map(AdviceWordingTest::any).toArray());
 
-        assertThat(AdviceWords.sentence(advice)).matches("[A-Z].*[^ ]\\.").doesNotContain("null");
-        assertThat(AdviceWords.line(advice)).startsWith(AdviceWords.word(advice.severity()) + ": ");
+        assertThat(AdviceWording.sentence(advice)).matches("[A-Z].*[^ ]\\.").doesNotContain("null");
+        assertThat(AdviceWording.line(advice)).startsWith(AdviceWording.word(advice.severity()) + ": ");
     }
 
     /** A welt of 6 mm over a blade of 3.5 mm, and what a maker would say of it. */
@@ -43,7 +43,7 @@ class AdviceWordsTest {
         WeltStack two = new WeltStack(List.of(new WeltStack.Sheets(2, 3)));
         WeltStack both = new WeltStack(List.of(new WeltStack.Sheets(1, 3), new WeltStack.Sheets(1, 1)));
 
-        assertThat(AdviceWords.sentence(new Advice.WeltThickness(two, 3.5, Optional.of(both))))
+        assertThat(AdviceWording.sentence(new Advice.WeltThickness(two, 3.5, Optional.of(both))))
                 .isEqualTo("The welt is two layers of 3 mm, 6.0 mm in all; the blade is 3.5 mm thick."
                         + " One layer of 3 mm and one of 1 mm would come nearer, with 4.0 mm.");
     }
@@ -53,7 +53,7 @@ class AdviceWordsTest {
     void leathersNearlyAlikeAreToldApart() {
         WeltStack stack = new WeltStack(List.of(new WeltStack.Sheets(1, 1.16), new WeltStack.Sheets(2, 1.18)));
 
-        assertThat(AdviceWords.sentence(new Advice.WeltThickness(stack, 3.5, Optional.empty())))
+        assertThat(AdviceWording.sentence(new Advice.WeltThickness(stack, 3.5, Optional.empty())))
                 .startsWith("The welt is one layer of 1.16 mm and two of 1.18 mm, 3.5 mm in all");
     }
 

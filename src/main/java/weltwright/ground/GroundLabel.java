@@ -1,0 +1,16 @@
+package weltwright.ground;
+
+/** What the lines of a {@link GroundSketch} show, with the length that was taken for true. */
+public sealed interface GroundLabel {
+
+    /** @param page name of the printed sheet's size */
+    record SheetSquares(String page, double squareMm) implements GroundLabel {}
+
+    /** @param pitchMm from line to line of a ruled ground */
+    record Ruling(double pitchMm) implements GroundLabel {}
+
+    /** How far apart the lines of a ruled ground are is not known. */
+    record UnknownRuling() implements GroundLabel {}
+
+    record Rectangle(double widthMm, double heightMm) implements GroundLabel {}
+}

@@ -1,0 +1,121 @@
+package weltwright.wording;
+
+import static weltwright.wording.Messages.BUNDLE;
+import static weltwright.wording.Messages.text;
+
+import java.util.Locale;
+import weltwright.fit.DrawCheck.Side;
+import weltwright.fit.Grip;
+import weltwright.knife.Section;
+import weltwright.sheath.Advice;
+import weltwright.sheath.Severity;
+import weltwright.sheath.WeltStack;
+
+/** What the maker should know of a pattern before cutting. */
+public final class AdviceWording {
+    private static final Sentences<Advice> SENTENCES = new Sentences<Advice>()
+            .add(Advice.WeltThickness.class, AdviceWording::weltThickness)
+            .add(Advice.WeltAllRound.class, a -> text("advice.welt-all-round"))
+            .add(Advice.DrawnInArc.class, a -> text("advice.drawn-in-arc." + key(a.towards()), a.radiusMm()))
+            .add(
+                    Advice.DrawnAslant.class,
+                    a -> text("advice.drawn-aslant." + key(a.towards()), Math.toDegrees(a.turnRad())))
+            .add(Advice.NarrowStretch.class, AdviceWording::narrow)
+            .add(
+                    Advice.EdgeNearStitches.class,
+                    a -> text("advice.edge-near-stitches", a.leastMm(), place(a.atMm()), a.safeMm()))
+            .add(Advice.SeatedAtGuard.class, a -> text("advice.seated-at-guard"))
+            .add(Advice.HeldByStrap.class, a -> text("advice.held-by-strap"))
+            .add(
+                    Advice.HeldByForm.class,
+                    a -> text("advice.held-by-form", a.handleMm(), a.gripMm(), a.openedMm(), a.giveMm()))
+            .add(Advice.HeldByFriction.class, a -> text("advice.held-by-friction", a.handleMm(), a.gripMm()))
+            .add(Advice.LooseThroat.class, a -> text("advice.loose-throat", a.byMm(), a.giveMm()))
+            .add(Advice.HoldsBladeAlone.class, a -> text("advice.holds-blade-alone"))
+            .add(Advice.RivetsAgainstBlade.class, a -> text("advice.rivets-against-blade"))
+            .add(Advice.TiltLeftOut.class, a -> text("advice.tilt-left-out"))
+            .add(Advice.PitchFitted.class, AdviceWording::pitchFitted);
+
+    private AdviceWording() {}
+
+    /** One or two sentences: what it is, where, and what to do about it. */
+    public static String sentence(Advice advice) {
+        return SENTENCES.of(advice);
+    }
+
+    /** The sentence with how much it matters before it: "Stop: ..." */
+    public static String line(Advice advice) {
+        return text("advice.line", word(advice.severity()), sentence(advice));
+    }
+
+    /** How much it matters, in one word. */
+    public static String word(Severity severity) {
+        return text("severity." + key(severity));
+    }
+
+    private static String weltThickness(Advice.WeltThickness advice) {
+        String kind = advice.isThin() ? "thin" : advice.isThick() ? "thick" : "fair";
+        String compared =
+                text("advice.welt-" + kind, layers(advice.welt()), advice.welt().thicknessMm(), advice.bladeMm());
+        return compared
+                + advice.nearer()
+                        .map(stack -> " " + text("advice.welt-nearer", capitalized(layers(stack)), stack.thicknessMm()))
+                        .orElse("");
+    }
+
+    /** "one layer of 3 mm and two of 1.6 mm". */
+    private static String layers(WeltStack stack) {
+        String all = "";
+        for (WeltStack.Sheets sheets : stack.sheets()) {
+            String thickness = stack.told(sheets).replaceFirst("\\.0+$", "");
+            all = all.isEmpty()
+                    ? text(sheets.count() == 1 ? "welt.layer" : "welt.layers", number(sheets.count()), thickness)
+                    : text("welt.layers-joined", all, number(sheets.count()), thickness);
+        }
+        return all;
+    }
+
+    /** In a word where there is one. */
+    private static String number(int count) {
+        String key = "number." + count;
+        return BUNDLE.containsKey(key) ? text(key) : Integer.toString(count);
+    }
+
+    private static String capitalized(String words) {
+        return words.substring(0, 1).toUpperCase(BUNDLE.getLocale()) + words.substring(1);
+    }
+
+    private static String pitchFitted(Advice.PitchFitted fitted) {
+        double least = fitted.pitch().leastMm();
+        double greatest = fitted.pitch().greatestMm();
+        return greatest - least < 0.005
+                ? text("advice.pitch-fitted", fitted.seam(), least, fitted.wantedMm(), fitted.holes())
+                : text(
+                        "advice.pitch-fitted-by-turns",
+                        fitted.seam(),
+                        least,
+                        greatest,
+                        fitted.wantedMm(),
+                        fitted.holes());
+    }
+
+    private static String narrow(Advice.NarrowStretch advice) {
+        Grip.Narrow narrow = advice.narrow();
+        boolean edge = narrow.isOn(Side.EDGE);
+        boolean spine = narrow.isOn(Side.SPINE);
+        String side = edge == spine ? "both" : edge ? "edge" : "spine";
+        String part = narrow.part() == Section.Part.HANDLE ? "handle" : "blade";
+        String stretch =
+                text("advice.narrow-" + part + "." + side, place(narrow.fromMm()), place(narrow.toMm()), narrow.byMm());
+        return text("advice.narrow-" + (advice.isOpen() ? "open" : part + "-gives"), stretch);
+    }
+
+    private static String place(double xMm) {
+        long whole = Math.round(Math.abs(xMm));
+        return whole == 0 ? text("place.heel") : text(xMm < 0 ? "place.behind-heel" : "place.before-heel", whole);
+    }
+
+    private static String key(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+}

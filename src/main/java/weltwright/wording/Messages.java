@@ -1,0 +1,40 @@
+package weltwright.wording;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.Format;
+import java.text.MessageFormat;
+import java.text.NumberFormat;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/**
+ * The texts of {@code messages.properties} with their values filled in by {@link MessageFormat}. The bundle is that of
+ * the user's language where there is one, and numbers are written as its language writes them.
+ */
+final class Messages {
+    static final ResourceBundle BUNDLE = ResourceBundle.getBundle(
+            Messages.class.getPackageName() + ".messages",
+            Locale.getDefault(),
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+
+    private Messages() {}
+
+    /**
+     * Numbers are rounded half up from the decimal digits of {@link Double#toString}, as {@code String.format} does.
+     */
+    static String text(String key, Object... values) {
+        MessageFormat format = new MessageFormat(BUNDLE.getString(key), BUNDLE.getLocale());
+        for (Format part : format.getFormats()) {
+            if (part instanceof NumberFormat number) {
+                number.setRoundingMode(RoundingMode.HALF_UP);
+            }
+        }
+        return format.format(Arrays.stream(values).map(Messages::decimal).toArray());
+    }
+
+    private static Object decimal(Object value) {
+        return value instanceof Double number && Double.isFinite(number) ? BigDecimal.valueOf(number) : value;
+    }
+}

@@ -1,0 +1,100 @@
+package weltwright.wording;
+
+import static weltwright.wording.Messages.text;
+
+import java.util.Locale;
+import java.util.stream.Collectors;
+import weltwright.ground.GroundLabel;
+import weltwright.measure.Length;
+import weltwright.trace.ErrorBudget;
+import weltwright.trace.ErrorSource;
+import weltwright.trace.LensSource;
+import weltwright.trace.TraceNote;
+
+/** What a trace tells of itself: its notes, its error and the labels of its ground. */
+public final class TraceWording {
+    /** So many parts of an error are named: the rest add next to nothing by squares. Chosen by eye. */
+    private static final int PARTS_NAMED = 3;
+
+    private static final Sentences<TraceNote> NOTES = new Sentences<TraceNote>()
+            .add(
+                    TraceNote.SheetFound.class,
+                    n -> text("note.sheet-found", n.page(), n.corners(), n.used(), n.sigmaPx()))
+            .add(
+                    TraceNote.RulingFound.class,
+                    n -> text("note.ruling-found", n.pitchMm(), n.crossings(), n.used(), n.sigmaPx()))
+            .add(
+                    TraceNote.PaperFound.class,
+                    n -> text("note.paper-found", n.widthMm(), n.heightMm(), n.points(), n.used(), n.sigmaPx()))
+            .add(TraceNote.PaperSizeFromProportions.class, n -> text("note.paper-size-from-proportions"))
+            .add(
+                    TraceNote.RectangleByEdges.class,
+                    n -> text("note.rectangle-by-edges", n.widthMm(), n.heightMm(), n.used(), n.sigmaPx()))
+            .add(
+                    TraceNote.RectangleByCorners.class,
+                    n -> text("note.rectangle-by-corners", n.widthMm(), n.heightMm(), n.mmPerPx()))
+            .add(
+                    TraceNote.FocalLength.class,
+                    n -> text(
+                            "note.focal-length", n.focal35mm(), n.error95Percent(), TraceWording.LENSES.of(n.source())))
+            .add(TraceNote.CameraPosition.class, n -> text("note.camera-position", n.distanceMm(), n.slantDegrees()))
+            .add(TraceNote.Advised.class, n -> PhotoWording.sentences(n.advice()))
+            .add(TraceNote.FreeText.class, TraceNote.FreeText::sentence);
+
+    /** To stand after "Focal length 26.1 mm: ". */
+    private static final Sentences<LensSource> LENSES = new Sentences<LensSource>()
+            .add(LensSource.GroundAlone.class, s -> text("lens.ground-alone"))
+            .add(LensSource.Typed.class, s -> text("lens.typed"))
+            .add(LensSource.PictureData.class, s -> text("lens.picture-data"))
+            .add(LensSource.Phone.class, s -> text("lens.phone", s.views(), s.name()));
+
+    private static final Sentences<GroundLabel> LABELS = new Sentences<GroundLabel>()
+            .add(GroundLabel.SheetSquares.class, l -> text("ground.sheet-squares", l.page(), l.squareMm()))
+            .add(GroundLabel.Ruling.class, l -> ruling(new Length(l.pitchMm())))
+            .add(GroundLabel.UnknownRuling.class, l -> text("ground.unknown-ruling"))
+            .add(GroundLabel.Rectangle.class, l -> text("ground.rectangle", l.widthMm(), l.heightMm()));
+
+    private TraceWording() {}
+
+    /** What was used and how sure it is, in one or two sentences. */
+    public static String sentence(TraceNote note) {
+        return NOTES.of(note);
+    }
+
+    /** The lines drawn over the photo: "each square is 10 mm". */
+    public static String label(GroundLabel label) {
+        return LABELS.of(label);
+    }
+
+    /** A noun phrase: "the thickness of the handle". */
+    public static String cause(ErrorSource source) {
+        return source instanceof ErrorSource.FreeText other ? other.cause() : text(key(source) + ".cause");
+    }
+
+    /** What to do to make the source's part of the error smaller, in one sentence. */
+    public static String remedy(ErrorSource source) {
+        return source instanceof ErrorSource.FreeText other ? other.remedy() : text(key(source) + ".remedy");
+    }
+
+    /** How far off the outline may be, where that comes from, and what to do about the greatest part. */
+    public static String sentences(ErrorBudget error) {
+        String within = text("error.within", error.error95Mm());
+        if (error.parts().isEmpty()) {
+            return within;
+        }
+        String causes = error.parts().stream()
+                .limit(PARTS_NAMED)
+                .map(part -> text("error.part", cause(part.source()), part.error95Mm()))
+                .collect(Collectors.joining(text("error.then")));
+        return text("error.sources", within, causes, remedy(error.parts().get(0).source()));
+    }
+
+    private static String ruling(Length pitch) {
+        return text("ground.ruling", pitch.inMillimetres(), pitch.inInches());
+    }
+
+    private static String key(ErrorSource source) {
+        return "error."
+                + ((ErrorSource.Known) source).name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
