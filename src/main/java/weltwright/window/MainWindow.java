@@ -47,6 +47,9 @@ public final class MainWindow {
     private static final String OUTLINE = "outline";
     private static final String PATTERN = "pattern";
 
+    /** Node of the user's preferences. Its name stays when classes move, so that what is remembered is found again. */
+    private static final String PREFERENCES = "weltwright/window";
+
     private final JFrame frame = new JFrame("Weltwright");
     private final NoticeBar notice = new NoticeBar();
     private final Bench bench = new Bench(Job.begin(LocalDate.now()));
@@ -141,7 +144,7 @@ public final class MainWindow {
     public static void open(Optional<Path> file) {
         System.setProperty("apple.laf.useScreenMenuBar", "true"); // heeded on a Mac alone
         SwingUtilities.invokeLater(() -> {
-            Preferences memory = Preferences.userNodeForPackage(MainWindow.class);
+            Preferences memory = Preferences.userRoot().node(PREFERENCES);
             Look.chosen(memory).wear();
             MainWindow window = new MainWindow(memory, PhoneShelf.usual());
             window.appear();
