@@ -89,9 +89,17 @@ final class Edges {
      * @param join null where nothing joins the piece
      * @param layer of the join, or -1 where the whole piece is meant
      */
-    private record Owner(EdgeState state, String name, Join join, int layer) {
+    private record Owner(EdgeState state, String name, Join join, int layer, boolean isThroat) {
+        Owner(EdgeState state, String name, Join join, int layer) {
+            this(state, name, join, layer, false);
+        }
+
         static Owner of(EdgeState state, String name, SewnRow row) {
             return new Owner(state, name, row.join(), row.layer());
+        }
+
+        static Owner throat(SewnRow row) {
+            return new Owner(EdgeState.OUT_OF_REACH, "throat", row.join(), row.layer(), true);
         }
 
         boolean isInside() {
@@ -210,7 +218,7 @@ final class Edges {
         if (length < longest && length * stepMm < noMouth && before != null) {
             return before;
         }
-        return Owner.of(EdgeState.OUT_OF_REACH, "throat", stack.get());
+        return Owner.throat(stack.get());
     }
 
     /**
@@ -286,7 +294,7 @@ final class Edges {
         List<Treatment> treatments = new ArrayList<>();
         boolean stack = owner.join != null && owner.join.stack();
         if (!stack || owner.layer == 0) {
-            boolean stitches = owner.join != null && owner.join.seam().isPresent() && !owner.name.equals("throat");
+            boolean stitches = owner.join != null && owner.join.seam().isPresent() && !owner.isThroat;
             treatments.add(Treatment.groove(stitches ? owner.join.fromEdgeMm() : EdgeTools.GROOVE_FROM_EDGE_MM));
         }
         if (owner.state == EdgeState.SEWN) {

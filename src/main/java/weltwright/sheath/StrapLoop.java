@@ -19,6 +19,7 @@ final class StrapLoop implements BeltFitting {
     private final double widthMm;
     private final Leather leather;
     private final String piece;
+    private final String foldLabel;
     private final LoopOver loop;
     private final Fastener rivet;
 
@@ -32,18 +33,26 @@ final class StrapLoop implements BeltFitting {
 
     /** A strap over the belt. */
     static StrapLoop overBelt(SheathSpec spec, BackRoom room, boolean sewn) {
-        return new StrapLoop(spec, "belt strap", LoopOver.belt(spec.belt(), leather(spec)), sewn, room);
+        return new StrapLoop(
+                spec, "belt strap", "fold over the belt", LoopOver.belt(spec.belt(), leather(spec)), sewn, room);
     }
 
     /** A short strap over a ring that stands clear of the throat. */
     static StrapLoop overRing(SheathSpec spec, BackRoom room, double clearMm, double wireMm) {
         double opening = belowThroatMm(spec, rivet(spec)) + clearMm + wireMm;
-        return new StrapLoop(spec, "ring strap", LoopOver.wire(opening, wireMm, leather(spec)), false, room.upright());
+        return new StrapLoop(
+                spec,
+                "ring strap",
+                "fold over the ring",
+                LoopOver.wire(opening, wireMm, leather(spec)),
+                false,
+                room.upright());
     }
 
-    private StrapLoop(SheathSpec spec, String piece, LoopOver loop, boolean sewn, BackRoom room) {
+    private StrapLoop(SheathSpec spec, String piece, String foldLabel, LoopOver loop, boolean sewn, BackRoom room) {
         this.spec = spec;
         this.piece = piece;
+        this.foldLabel = foldLabel;
         this.loop = loop;
         this.room = room;
         widthMm = spec.belt().strap().widthMm();
@@ -130,9 +139,8 @@ final class StrapLoop implements BeltFitting {
         List<Hole> holes = new ArrayList<>(holes(lowerEnd()));
         holes.addAll(holes(upperEnd()));
         double fold = beyondMm() + heightMm() + loop.foldMm();
-        String over = piece.equals("ring strap") ? "fold over the ring" : "fold over the belt";
         List<Mark> marks =
-                new ArrayList<>(List.of(strap.across(fold, Mark.Kind.FOLD, over), strap.grain(lengthMm() / 3)));
+                new ArrayList<>(List.of(strap.across(fold, Mark.Kind.FOLD, foldLabel), strap.grain(lengthMm() / 3)));
         if (box.isPresent()) {
             marks.addAll(StitchBox.ironMarks(upperEnd()));
         }
