@@ -109,7 +109,7 @@ final class CaliperRows {
             remove.setName("remove " + told(caliper));
             remove.setToolTipText("Lets the outline go back to " + OutlineInk.said(caliper.outlineMm()));
             remove.addActionListener(e -> remove(caliper));
-            WrappedText words = new WrappedText(Look::text);
+            WrappedText words = new WrappedText(ThemeColors::text);
             words.say(told(caliper));
             kept.add(words, "wmin 0");
             kept.add(remove);

@@ -50,7 +50,7 @@ final class CheckedCell extends DefaultCellEditor {
             check.check(row, column, field.getText());
         } catch (Trouble e) {
             why.accept(e.getMessage());
-            field.setBorder(BorderFactory.createLineBorder(Look.wrong(), 2));
+            field.setBorder(BorderFactory.createLineBorder(ThemeColors.error(), 2));
             return false;
         }
         right(field);

@@ -14,7 +14,7 @@ final class CrossSectionPane extends JPanel {
     private final CrossSectionView view;
     private final Ruler ruler;
     private final Entry<Double> place = Lines.length(Fields.STATION, 0);
-    private final WrappedText sizes = new WrappedText(Look::text);
+    private final WrappedText sizes = new WrappedText(ThemeColors::text);
 
     CrossSectionPane(Ruler ruler) {
         super(new WrapLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));

@@ -119,22 +119,22 @@ final class CrossSectionView extends Drawing {
     private static void layers(Graphics2D g, Viewport at, SheathSection section, double[] outer) {
         AffineTransform toPx = at.transform();
         List<Polyline> leather = CutLeather.of(section, outer[0], outer[1]);
-        fill(g, toPx, inside(section), Look.air(), null);
+        fill(g, toPx, inside(section), ThemeColors.cavity(), null);
         section.welt()
                 .forEach(layer -> fill(
                         g,
                         toPx,
                         new Rectangle2D.Double(
                                 layer.fromY(), layer.fromZ(), layer.toY() - layer.fromY(), layer.toZ() - layer.fromZ()),
-                        Look.welt(),
-                        Look.cut()));
-        leather.forEach(chain -> fill(g, toPx, Words.path(chain), Look.leather(), Look.cut()));
+                        ThemeColors.welt(),
+                        ThemeColors.cutLine()));
+        leather.forEach(chain -> fill(g, toPx, Words.path(chain), ThemeColors.leather(), ThemeColors.cutLine()));
         Path2D knife = Words.path(Polyline.closed(section.knife().boundary()));
         knife.transform(AffineTransform.getTranslateInstance(0, section.knifeLiftMm()));
-        g.setColor(Look.line());
+        g.setColor(ThemeColors.markLine());
         g.setStroke(new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, DASHES, 0));
         g.draw(toPx.createTransformedShape(Words.path(Polyline.closed(section.room()))));
-        fill(g, toPx, knife, Look.steel(), Look.knife());
+        fill(g, toPx, knife, ThemeColors.steel(), ThemeColors.knifeLine());
         for (double stitch : section.stitches()) {
             stitch(g, at, stitch, section);
         }
@@ -161,7 +161,7 @@ final class CrossSectionView extends Drawing {
                 section.back().get(end == 0 ? 0 : section.back().size() - 1).y() - section.leatherMm();
         Point upper = at.toPx(new Point(y, top));
         Point lower = at.toPx(new Point(y, bottom));
-        g.setColor(Look.thread());
+        g.setColor(ThemeColors.thread());
         g.setStroke(Words.pen(2.6f));
         g.draw(new Line2D.Double(upper.x(), upper.y(), lower.x(), lower.y()));
         for (Point p : List.of(upper, lower)) {
@@ -225,7 +225,7 @@ final class CrossSectionView extends Drawing {
         Point middle = new Point(handle ? knife : (knife + thickest.x()) / 2, section.knifeLiftMm());
         name(g, at, handle ? "handle" : "blade", middle, section.knife().thicknessMm() / 2);
         Point edge = at.toPx(new Point(outer[0], section.face().get(0).y() + leather));
-        g.setColor(Look.faint());
+        g.setColor(ThemeColors.secondaryText());
         g.drawString("edge", (float) edge.x() - g.getFontMetrics().stringWidth("edge") - 8, (float) edge.y() - 7);
     }
 
@@ -233,7 +233,7 @@ final class CrossSectionView extends Drawing {
         FontMetrics metrics = g.getFontMetrics();
         if (highMm * at.pxPerMm() >= metrics.getHeight()) {
             Point px = at.toPx(middle);
-            g.setColor(Look.text());
+            g.setColor(ThemeColors.text());
             g.drawString(name, (float) (px.x() - metrics.stringWidth(name) / 2.0), (float)
                     (px.y() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
         }

@@ -54,30 +54,30 @@ final class DrawGraph extends JComponent {
                 steps.stream().mapToDouble(DrawCheck.Step::edgeToStitchMm).max().orElse(1);
         double top = Math.min(1.1 * Math.max(highest, SAFE_MM), MOST_MM);
         double safe = y(SAFE_MM, top);
-        g.setColor(Look.wrong());
+        g.setColor(ThemeColors.error());
         g.setStroke(new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, DASHES, 0));
         g.draw(new Line2D.Double(ASIDE, safe, getWidth() - ASIDE, safe));
         Path2D line = new Path2D.Double();
         line.moveTo(x(steps.get(0).drawnMm()), y(steps.get(0).edgeToStitchMm(), top));
         steps.stream().skip(1).forEach(step -> line.lineTo(x(step.drawnMm()), y(step.edgeToStitchMm(), top)));
-        g.setColor(Look.knife());
+        g.setColor(ThemeColors.knifeLine());
         g.setStroke(Words.pen(2));
         Shape whole = g.getClip();
         g.clipRect(0, TOP, getWidth(), getHeight() - TOP);
         g.draw(line);
         g.setClip(whole);
-        g.setColor(Look.faint());
+        g.setColor(ThemeColors.secondaryText());
         g.setStroke(Words.pen(0.7f));
         g.draw(new Line2D.Double(ASIDE, getHeight() - 1.0, getWidth() - ASIDE, getHeight() - 1.0));
         double now = x(draw.drawnMm());
-        g.setColor(Look.text());
+        g.setColor(ThemeColors.text());
         g.setStroke(Words.pen(1));
         g.draw(new Line2D.Double(now, TOP, now, getHeight()));
         draw.step()
                 .filter(step -> step.edgeToStitchMm() <= top)
                 .ifPresent(step -> g.fill(new Ellipse2D.Double(now - 4, y(step.edgeToStitchMm(), top) - 4, 8, 8)));
         FontMetrics metrics = g.getFontMetrics();
-        g.setColor(Look.faint());
+        g.setColor(ThemeColors.secondaryText());
         String what = "Edge to stitch during the draw";
         g.drawString(what, ASIDE, metrics.getAscent());
         String least = "red line: " + ruler.said(SAFE_MM) + ", the least that is safe";

@@ -190,7 +190,7 @@ abstract class Drawing extends JComponent {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g.setColor(Look.table());
+        g.setColor(ThemeColors.canvas());
         g.fillRect(0, 0, getWidth(), getHeight());
         g.setFont(UIManager.getFont("Label.font"));
         paint(g, viewport);

@@ -86,7 +86,7 @@ class Form extends JPanel implements Scrollable {
 
     /** Sentences that guide; not a label of anything. */
     final WrappedText words(String text) {
-        WrappedText words = new WrappedText(Look::faint);
+        WrappedText words = new WrappedText(ThemeColors::secondaryText);
         words.say(text);
         wide(words);
         return words;

@@ -1,22 +1,18 @@
 package weltwright.window;
 
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.util.List;
 import weltwright.geometry.Polyline;
 
 /** Paints the lines of a found ground over the photo, thin enough to see beneath them whether they lie on its own. */
 final class GroundInk {
-    private static final Color COLOUR = new Color(0x39e6c8);
-    private static final Color LINE = new Color(0x39, 0xe6, 0xc8, 200);
-    private static final Color HALO = new Color(0, 0, 0, 70);
 
     private GroundInk() {}
 
     /** @param lines in the drawing's mm */
     static void paint(Graphics2D g, Viewport at, List<Polyline> lines) {
         for (boolean halo : new boolean[] {true, false}) {
-            g.setColor(halo ? HALO : LINE);
+            g.setColor(halo ? ThemeColors.groundHaloOverlay() : ThemeColors.groundLineOverlay());
             g.setStroke(Words.pen(halo ? 2.2f : 0.9f));
             for (Polyline line : lines) {
                 g.draw(at.transform().createTransformedShape(Words.path(line)));
@@ -26,6 +22,6 @@ final class GroundInk {
 
     /** What the lines show, at the drawing's upper left. */
     static void title(Graphics2D g, String words) {
-        Words.plate(g, words, 12, 10, COLOUR);
+        Words.plate(g, words, 12, 10, ThemeColors.groundOverlay());
     }
 }

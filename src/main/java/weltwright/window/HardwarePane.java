@@ -40,7 +40,7 @@ final class HardwarePane extends JPanel {
     private final JTable needed = new JTable(needs);
     private final JScrollPane neededScroll = new JScrollPane(needed);
     private final JTable had;
-    private final WrappedText none = new WrappedText(Look::text);
+    private final WrappedText none = new WrappedText(ThemeColors::text);
     private final WrappedText warnings = new WrappedText();
     private final WrappedText wrong = new WrappedText();
     private final JButton remove = new JButton("Remove");

@@ -1,15 +1,21 @@
 package weltwright.window;
 
 import com.formdev.flatlaf.extras.FlatSVGIcon;
+import com.formdev.flatlaf.extras.FlatSVGUtils;
+import java.awt.Image;
+import java.util.List;
 import javax.swing.Icon;
 
-/** The signs on buttons: drawn as SVG, grey as the look has it. */
+/** The icons of buttons and windows, from SVG files beside this class. Those of buttons take the grey of the theme. */
 final class Icons {
-    private static final String FOLDER = "weltwright/window/";
-
     private Icons() {}
 
+    /** The icon of the program's windows, in the sizes that desktops ask for. */
+    static List<Image> ofWindow() {
+        return FlatSVGUtils.createWindowIconImages(Icons.class.getResource("application.svg"));
+    }
+
     static Icon of(String name) {
-        return new FlatSVGIcon(FOLDER + name + ".svg");
+        return new FlatSVGIcon(Icons.class.getResource(name + ".svg"));
     }
 }

@@ -36,12 +36,12 @@ final class KnifeForm extends Form {
     private final JButton thisSide = new JButton("Red runs along the edge");
     private final JToggleButton otherSide = new JToggleButton("The other side is the edge");
     private final JButton guard = new JButton();
-    private final WrappedText guardTold = new WrappedText(Look::text);
+    private final WrappedText guardTold = new WrappedText(ThemeColors::text);
     private final CaliperRows calipers;
-    private final WrappedText result = new WrappedText(Look::text);
-    private final WrappedText side = new WrappedText(Look::text);
-    private final WrappedText error = new WrappedText(Look::faint);
-    private final WrappedText notes = new WrappedText(Look::faint);
+    private final WrappedText result = new WrappedText(ThemeColors::text);
+    private final WrappedText side = new WrappedText(ThemeColors::text);
+    private final WrappedText error = new WrappedText(ThemeColors::secondaryText);
+    private final WrappedText notes = new WrappedText(ThemeColors::secondaryText);
 
     /**
      * @param phones those whose lens was measured

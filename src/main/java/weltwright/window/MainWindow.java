@@ -62,7 +62,7 @@ public final class MainWindow {
     private final Output output;
     private final Acts acts;
     private final KnifeForm knifeForm;
-    private final WrappedText next = new WrappedText(Look::text);
+    private final WrappedText next = new WrappedText(ThemeColors::text);
     private final JButton onward = new JButton();
     private final JLabel where = new JLabel();
     private final JPanel forms = new JPanel(new CardLayout());
@@ -111,7 +111,7 @@ public final class MainWindow {
         root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke("ctrl ENTER"), "onward");
         root.getActionMap().put("onward", new Act("Onward", "", onward::doClick));
         frame.getRootPane().setTransferHandler(new PhotoDrop(desk::open, notice::say));
-        frame.setIconImages(WindowIcon.images());
+        frame.setIconImages(Icons.ofWindow());
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
             @Override

@@ -6,7 +6,7 @@ import javax.swing.JPanel;
 
 /** A message to the user that stays until it is read or overtaken. Takes no room where there is none. */
 final class NoticeBar extends JPanel {
-    private final WrappedText text = new WrappedText(Look::text);
+    private final WrappedText text = new WrappedText(ThemeColors::text);
 
     NoticeBar() {
         super(new WrapLayout("insets 8 12 8 8, fillx", "[grow,fill][]"));
@@ -39,7 +39,7 @@ final class NoticeBar extends JPanel {
 
     @Override
     protected void paintComponent(Graphics g) {
-        g.setColor(Look.notice());
+        g.setColor(ThemeColors.notificationBackground());
         g.fillRect(0, 0, getWidth(), getHeight());
     }
 }

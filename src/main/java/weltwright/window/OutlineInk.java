@@ -20,11 +20,6 @@ import weltwright.measure.Length;
 /** Paints an outline and what belongs to it over a photo of any colour: light lines with a dark rim. */
 final class OutlineInk {
     private static final double STEP_MM = 0.25;
-    private static final Color EDGE = new Color(0xff4d3d);
-    private static final Color SPINE = new Color(0x2ad1ff);
-    private static final Color HANDLE = new Color(0xffc933);
-    private static final Color UNSURE = new Color(0xd65cff);
-    private static final Color MEASURE = new Color(0x8dff8a);
     private static final double BELOW_MM = 7;
 
     private final Graphics2D g;
@@ -41,17 +36,18 @@ final class OutlineInk {
 
     void outline(Silhouette s) {
         Polyline outline = s.outline().sampled(STEP_MM);
-        Words.drawRimmed(g, shape(outline), 1.6f, HANDLE);
-        g.setColor(EDGE);
+        Words.drawRimmed(g, shape(outline), 1.6f, ThemeColors.handleOverlay());
+        g.setColor(ThemeColors.edgeOverlay());
         g.draw(shape(shorter(outline, Place.HEEL.of(s), Place.TIP.of(s))));
-        g.setColor(SPINE);
+        g.setColor(ThemeColors.spineOverlay());
         g.draw(shape(shorter(outline, Place.SPINE.of(s), Place.TIP.of(s))));
     }
 
     /** A band under the outline where the edge was weak; {@code present} is the one that is being looked at. */
     void unsure(Polyline stretch, boolean present) {
         Shape shape = shape(stretch);
-        g.setColor(new Color(UNSURE.getRed(), UNSURE.getGreen(), UNSURE.getBlue(), present ? 130 : 150));
+        Color uncertain = ThemeColors.uncertainOverlay();
+        g.setColor(new Color(uncertain.getRed(), uncertain.getGreen(), uncertain.getBlue(), present ? 130 : 150));
         g.setStroke(Words.pen(present ? 20 : 15));
         g.draw(shape);
         if (!present) {
@@ -64,7 +60,7 @@ final class OutlineInk {
         // On the knife, which is on the left of its outline: outside stand the names of the marks.
         Point in = along.norm() == 0 ? new Point(0, 1) : along.unit().left();
         double away = UIScale.scale(36f);
-        label("not sure", middle.plus(new Point(in.x() * away, -in.y() * away)), UNSURE);
+        label("not sure", middle.plus(new Point(in.x() * away, -in.y() * away)), ThemeColors.uncertainOverlay());
     }
 
     /** Corners are square, smooth points round. */
@@ -74,7 +70,7 @@ final class OutlineInk {
         Shape mark = node.sharp()
                 ? new Rectangle2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r)
                 : new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
-        g.setColor(held ? HANDLE : Color.WHITE);
+        g.setColor(held ? ThemeColors.handleOverlay() : Color.WHITE);
         g.fill(mark);
         g.setStroke(Words.pen(1));
         g.setColor(Color.BLACK);
@@ -89,9 +85,9 @@ final class OutlineInk {
         }
         double r = UIScale.scale(held ? 8f : 6f);
         Shape dot = new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
-        g.setColor(new Color(255, 255, 255, 90));
+        g.setColor(ThemeColors.landmarkFillOverlay());
         g.fill(dot);
-        Words.drawRimmed(g, dot, 2, held ? HANDLE : Color.WHITE);
+        Words.drawRimmed(g, dot, 2, held ? ThemeColors.handleOverlay() : Color.WHITE);
         boolean above = mm.y() >= (Place.HEEL.of(s).y() + Place.SPINE.of(s).y()) / 2;
         FontMetrics metrics = g.getFontMetrics();
         int wide = metrics.stringWidth(place.words());
@@ -105,10 +101,10 @@ final class OutlineInk {
     /** A stroke of the hand; paler once it is drawn and being followed. */
     void stroke(Polyline stroke, boolean drawing) {
         Shape shape = shape(stroke);
-        g.setColor(Words.RIM);
+        g.setColor(ThemeColors.haloOverlay());
         g.setStroke(Words.pen(4));
         g.draw(shape);
-        g.setColor(drawing ? Color.WHITE : UNSURE);
+        g.setColor(drawing ? Color.WHITE : ThemeColors.uncertainOverlay());
         float dash = UIScale.scale(5f);
         g.setStroke(new BasicStroke(
                 UIScale.scale(2f), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {dash, dash}, 0));
@@ -145,13 +141,13 @@ final class OutlineInk {
         Point b = at.toPx(to);
         Point end = b.minus(a).unit().left().times(UIScale.scale(6f));
         for (boolean rim : new boolean[] {true, false}) {
-            g.setColor(rim ? Words.RIM : MEASURE);
+            g.setColor(rim ? ThemeColors.haloOverlay() : ThemeColors.dimensionOverlay());
             g.setStroke(Words.pen(rim ? 4 : 1.6f));
             line(a, b);
             line(a.minus(end), a.plus(end));
             line(b.minus(end), b.plus(end));
         }
-        label(words, a.towards(b, 0.5), MEASURE);
+        label(words, a.towards(b, 0.5), ThemeColors.dimensionOverlay());
     }
 
     private void line(Point a, Point b) {
@@ -168,9 +164,9 @@ final class OutlineInk {
     void legend(String told) {
         double y = height - g.getFontMetrics().getHeight() - 14.0;
         double x = 12;
-        x = Words.plate(g, "edge", x, y, EDGE) + 6;
-        x = Words.plate(g, "spine", x, y, SPINE) + 6;
-        x = Words.plate(g, "handle", x, y, HANDLE) + 18;
+        x = Words.plate(g, "edge", x, y, ThemeColors.edgeOverlay()) + 6;
+        x = Words.plate(g, "spine", x, y, ThemeColors.spineOverlay()) + 6;
+        x = Words.plate(g, "handle", x, y, ThemeColors.handleOverlay()) + 18;
         if (!told.isEmpty()) {
             Words.plate(g, told, x, y);
         }

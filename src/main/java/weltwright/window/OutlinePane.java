@@ -18,7 +18,7 @@ final class OutlinePane extends JPanel {
     private final JToggleButton showGround = new JToggleButton("Ground");
     private final JButton next = new JButton();
     private final JButton right = new JButton("It is right here");
-    private final WrappedText hint = new WrappedText(Look::faint);
+    private final WrappedText hint = new WrappedText(ThemeColors::secondaryText);
     private final WrappedText refusal = new WrappedText();
 
     OutlinePane(Bench bench, Work work) {

@@ -32,7 +32,7 @@ final class PatternPane extends JPanel {
     private final WorkPane workPane = new WorkPane();
     private final HardwarePane hardware;
     private final JScrollPane scroll;
-    private final WrappedText advice = new WrappedText(Look::text);
+    private final WrappedText advice = new WrappedText(ThemeColors::text);
     private final List<Runnable> watchers = new ArrayList<>();
     private final Live<Pattern, BenchPlan> plan;
     private Live.State<Fitted> state = new Live.State<>(Optional.empty(), "", false);

@@ -124,7 +124,7 @@ final class PatternView extends Drawing {
     private double ruler(Graphics2D g, Viewport at) {
         double end = EDGE + RULER_MM * at.pxPerMm();
         double y = getHeight() - EDGE;
-        g.setColor(Look.text());
+        g.setColor(ThemeColors.text());
         g.setStroke(Words.pen(1.4f));
         g.draw(new Line2D.Double(EDGE, y, end, y));
         g.draw(new Line2D.Double(EDGE, y - 4, EDGE, y + 4));
@@ -150,7 +150,7 @@ final class PatternView extends Drawing {
             if (left - 2 * EDGE < fromX) {
                 return;
             }
-            g.setColor(Look.text());
+            g.setColor(ThemeColors.text());
             g.drawString(words, (float) left, (float) (y + metrics.getAscent() / 2.0 - 2));
             PieceInk.ring(g, seen.get(i).letter(), new Point(left - 14, y));
             x = left - 14 - 2 * EDGE;

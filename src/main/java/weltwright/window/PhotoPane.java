@@ -19,8 +19,8 @@ final class PhotoPane extends JPanel {
     private final Bench bench;
     private final PhotoView view;
     private final WrappedText question = new WrappedText();
-    private final WrappedText advice = new WrappedText(Look::text);
-    private final WrappedText hint = new WrappedText(Look::faint);
+    private final WrappedText advice = new WrappedText(ThemeColors::text);
+    private final WrappedText hint = new WrappedText(ThemeColors::secondaryText);
     private final JButton back = new JButton("Back to the outline");
     private Live.State<FirstLook> look = new Live.State<>(Optional.empty(), "", false);
     private Optional<Photo> lookedAt = Optional.empty();

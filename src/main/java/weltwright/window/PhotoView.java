@@ -30,7 +30,6 @@ final class PhotoView extends Drawing {
     private static final double FAR_NUDGE_PX = 10;
     private static final double MAGNIFIED = 5;
     private static final float GLASS_PX = 180;
-    private static final Color SIDE = new Color(0xffc933);
 
     private final Bench bench;
     private final List<Runnable> watchers = new ArrayList<>();
@@ -162,21 +161,26 @@ final class PhotoView extends Drawing {
     private void paintSides(Graphics2D g, Viewport at, GroundChoice.Rectangle told) {
         List<Point> corners = corners();
         Shape sides = at.transform().createTransformedShape(Words.path(Polyline.closed(corners)));
-        Words.drawRimmed(g, sides, 1.6f, SIDE);
+        Words.drawRimmed(g, sides, 1.6f, ThemeColors.handleOverlay());
         paintLength(g, at.toPx(corners.get(0).towards(corners.get(1), 0.5)), told.widthMm());
         paintLength(g, at.toPx(corners.get(1).towards(corners.get(2), 0.5)), told.heightMm());
     }
 
     private static void paintLength(Graphics2D g, Point px, double mm) {
         String words = new Length(mm).inMillimetres();
-        Words.plate(g, words, px.x() - g.getFontMetrics().stringWidth(words) / 2.0 - 5, px.y() + 6, SIDE);
+        Words.plate(
+                g,
+                words,
+                px.x() - g.getFontMetrics().stringWidth(words) / 2.0 - 5,
+                px.y() + 6,
+                ThemeColors.handleOverlay());
     }
 
     private void paintCorner(Graphics2D g, Point px, int corner) {
         boolean isHeld = held.equals(Optional.of(corner));
         double r = UIScale.scale(isHeld ? 9f : 7f);
         Shape ring = new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
-        Words.drawRimmed(g, ring, 2, isHeld ? SIDE : Color.WHITE);
+        Words.drawRimmed(g, ring, 2, isHeld ? ThemeColors.handleOverlay() : Color.WHITE);
         Words.plate(g, (corner + 1) + "  " + GroundChoice.Rectangle.CORNER_NAMES.get(corner), px.x() + 14, px.y() - 26);
     }
 
@@ -191,11 +195,11 @@ final class PhotoView extends Drawing {
         glass.clip(frame);
         glass.translate(left, top);
         Viewport near = new Viewport(MAGNIFIED * at.pxPerMm(), corner, size, size);
-        glass.setColor(Look.table());
+        glass.setColor(ThemeColors.canvas());
         glass.fillRect(0, 0, (int) size + 1, (int) size + 1);
         picture.ifPresent(p -> p.paint(glass, near));
         glass.setStroke(Words.pen(1));
-        glass.setColor(SIDE);
+        glass.setColor(ThemeColors.handleOverlay());
         double middle = size / 2;
         double gap = UIScale.scale(5f);
         for (int side = -1; side <= 1; side += 2) {
@@ -207,7 +211,7 @@ final class PhotoView extends Drawing {
         g.setColor(Color.WHITE);
         g.setStroke(Words.pen(2));
         g.draw(frame);
-        Words.plate(g, "corner " + (k + 1) + ", magnified", left + 6, top + 6, SIDE);
+        Words.plate(g, "corner " + (k + 1) + ", magnified", left + 6, top + 6, ThemeColors.handleOverlay());
     }
 
     @Override

@@ -45,11 +45,11 @@ final class PieceInk {
     void piece(EdgeMarks edges) {
         Piece piece = placed.piece();
         Shape cut = toPx.createTransformedShape(Words.path(piece.outline()));
-        g.setColor(Look.leather());
+        g.setColor(ThemeColors.leather());
         g.fill(cut);
         piece.marks().forEach(this::mark);
         piece.holes().forEach(this::hole);
-        g.setColor(Look.cut());
+        g.setColor(ThemeColors.cutLine());
         edges.lines().forEach(line -> {
             g.setStroke(stroke(line.style().pen(), at.pxPerMm()));
             g.draw(toPx.createTransformedShape(line.path()));
@@ -78,9 +78,9 @@ final class PieceInk {
     static void ring(Graphics2D g, String letter, Point centre) {
         double r = UIScale.scale((float) LETTER_RADIUS_PX);
         Shape ring = new Ellipse2D.Double(centre.x() - r, centre.y() - r, 2 * r, 2 * r);
-        g.setColor(Look.table());
+        g.setColor(ThemeColors.canvas());
         g.fill(ring);
-        g.setColor(Look.text());
+        g.setColor(ThemeColors.text());
         g.setStroke(Words.pen(1));
         g.draw(ring);
         FontMetrics metrics = g.getFontMetrics();
@@ -106,7 +106,7 @@ final class PieceInk {
         Font plain = g.getFont();
         FontMetrics metrics = g.getFontMetrics();
         double clear = 2 * UIScale.scale((float) LETTER_RADIUS_PX);
-        g.setColor(Look.text());
+        g.setColor(ThemeColors.text());
         g.setFont(plain.deriveFont(Font.BOLD));
         g.drawString(piece.name(), (float) px.x(), (float) (px.y() - metrics.getHeight() - 6 - clear));
         g.setFont(plain);
@@ -117,12 +117,12 @@ final class PieceInk {
     private void hole(Hole hole) {
         Point px = px(hole.centre());
         double r = Math.max(LEAST_HOLE_PX, hole.diameterMm() / 2 * at.pxPerMm());
-        g.setColor(Look.hole());
+        g.setColor(ThemeColors.hole());
         g.fill(new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r));
     }
 
     private void mark(Mark mark) {
-        g.setColor(mark.kind() == Mark.Kind.KNIFE ? Look.knife() : Look.line());
+        g.setColor(mark.kind() == Mark.Kind.KNIFE ? ThemeColors.knifeLine() : ThemeColors.markLine());
         g.setStroke(stroke(mark.kind()));
         g.draw(toPx.createTransformedShape(Words.path(mark.line())));
         List<Point> points = mark.line().points();
@@ -153,7 +153,7 @@ final class PieceInk {
             boolean upsideDown = angle > Math.PI / 2 - 1e-6 || angle < -Math.PI / 2 - 1e-6;
             turned.translate(middle.x(), middle.y());
             turned.rotate(upsideDown ? angle + Math.PI : angle);
-            turned.setColor(Look.text());
+            turned.setColor(ThemeColors.text());
             turned.drawString(mark.label(), -width / 2f, -4f);
         }
         turned.dispose();

@@ -41,15 +41,15 @@ final class PlanInk {
 
     void leather(SewnPlan plan) {
         Shape sheath = toPx.createTransformedShape(Words.path(plan.outline()));
-        g.setColor(Look.leather());
+        g.setColor(ThemeColors.leather());
         g.fill(sheath);
-        g.setColor(Look.cut());
+        g.setColor(ThemeColors.cutLine());
         g.setStroke(Words.pen(1.6f));
         g.draw(sheath);
     }
 
     void stitches(SewnPlan plan) {
-        g.setColor(Look.hole());
+        g.setColor(ThemeColors.hole());
         double r = Math.max(LEAST_STITCH_PX, STITCH_MM / 2 * at.pxPerMm());
         for (Point stitch : plan.stitches()) {
             Point px = at.toPx(stitch);
@@ -60,17 +60,20 @@ final class PlanInk {
     void knife(Outline outline, Placement drawn) {
         Shape knife =
                 toPx.createTransformedShape(Words.path(outline.sampled(STEP_MM).map(drawn::apply)));
-        Color steel = Look.steel();
+        Color steel = ThemeColors.steel();
         g.setColor(new Color(steel.getRed(), steel.getGreen(), steel.getBlue(), STEEL_ALPHA));
         g.fill(knife);
-        g.setColor(Look.knife());
+        g.setColor(ThemeColors.knifeLine());
         g.setStroke(Words.pen(1.4f));
         g.draw(knife);
     }
 
     /** A stretch where the knife is narrower than what must pass: gripped, or loose. */
     void narrow(Grip.Narrow narrow, Grip grip, Placement drawn) {
-        g.setColor(grip.isGripped(narrow) ? Look.right() : grip.isOpen(narrow) ? Look.loose() : Look.faint());
+        g.setColor(
+                grip.isGripped(narrow)
+                        ? ThemeColors.success()
+                        : grip.isOpen(narrow) ? ThemeColors.warning() : ThemeColors.secondaryText());
         g.setStroke(Words.pen(4));
         for (Grip.NarrowSide side : narrow.sides()) {
             g.draw(toPx.createTransformedShape(Words.path(side.outline().map(drawn::apply))));
@@ -103,7 +106,7 @@ final class PlanInk {
     void nearest(Point edge, Point stitch, String size, boolean safe) {
         Point a = at.toPx(edge);
         Point b = at.toPx(stitch);
-        g.setColor(safe ? Look.text() : Look.wrong());
+        g.setColor(safe ? ThemeColors.text() : ThemeColors.error());
         g.setStroke(Words.pen(2));
         g.draw(new Line2D.Double(a.x(), a.y(), b.x(), b.y()));
         for (Point end : new Point[] {a, b}) {
@@ -117,7 +120,7 @@ final class PlanInk {
         Point top = at.toPx(new Point(xMm, sheath.getMaxY()));
         Point bottom = at.toPx(new Point(xMm, sheath.getMinY()));
         double beyond = UIScale.scale(12f);
-        g.setColor(Look.wrong());
+        g.setColor(ThemeColors.error());
         g.setStroke(Words.pen(2));
         g.draw(new Line2D.Double(top.x(), top.y() - beyond, bottom.x(), bottom.y() + beyond));
         double r = UIScale.scale(5f);

@@ -63,15 +63,15 @@ final class SizeInk {
             box.setRect(box.getX(), box.getY() + step, box.getWidth(), box.getHeight());
         }
         words.add(box);
-        Color table = Look.table();
+        Color table = ThemeColors.canvas();
         g.setColor(new Color(table.getRed(), table.getGreen(), table.getBlue(), 210));
         g.fill(box);
-        g.setColor(Look.text());
+        g.setColor(ThemeColors.text());
         g.drawString(size, (float) box.getX() + 3, (float) (box.getY() + metrics.getAscent()));
     }
 
     private void pen() {
-        g.setColor(Look.text());
+        g.setColor(ThemeColors.text());
         g.setStroke(Words.pen(0.9f));
     }
 

@@ -52,7 +52,7 @@ final class StartPage extends JPanel {
         JLabel heading = new JLabel(what);
         heading.putClientProperty("FlatLaf.styleClass", "h4");
         words.add(heading, "wmin 0");
-        WrappedText more = new WrappedText(Look::text);
+        WrappedText more = new WrappedText(ThemeColors::text);
         more.say(how);
         words.add(more, "wmin 0");
         if (buttons.length > 0) {
@@ -71,9 +71,9 @@ final class StartPage extends JPanel {
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setColor(Look.table());
+        g.setColor(ThemeColors.canvas());
         g.fillRect(0, 0, getWidth(), getHeight());
-        g.setColor(Look.line());
+        g.setColor(ThemeColors.markLine());
         g.setStroke(new BasicStroke(2, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1, DASHES, 0));
         g.drawRoundRect(14, 14, getWidth() - 29, getHeight() - 29, 18, 18);
         g.dispose();

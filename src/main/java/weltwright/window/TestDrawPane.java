@@ -20,7 +20,7 @@ final class TestDrawPane extends JPanel {
     private final TestDrawView view;
     private final JButton play = new JButton();
     private final JSlider slider = new JSlider(0, 1, 0);
-    private final WrappedText told = new WrappedText(Look::text);
+    private final WrappedText told = new WrappedText(ThemeColors::text);
     private final Timer clock = new Timer(TICK_MS, e -> tick());
     private long lastNs;
     private boolean showing;

@@ -83,7 +83,7 @@ final class ThicknessRows {
             JButton remove = new JButton("Remove");
             remove.setName("remove " + told);
             remove.addActionListener(e -> change(profile().without(reading)));
-            WrappedText words = new WrappedText(Look::text);
+            WrappedText words = new WrappedText(ThemeColors::text);
             words.say(told);
             kept.add(words, "wmin 0");
             kept.add(remove);

@@ -13,11 +13,7 @@ import weltwright.geometry.Polyline;
 
 /** Words and lines on a drawing, in pixels. */
 final class Words {
-    private static final Color PLATE = new Color(20, 20, 20, 190);
     private static final int PAD = 5;
-
-    /** Round a light line it is to be seen over any picture. */
-    static final Color RIM = new Color(0, 0, 0, 150);
 
     private Words() {}
 
@@ -29,7 +25,7 @@ final class Words {
     static double plate(Graphics2D g, String words, double x, double top, Color colour) {
         FontMetrics metrics = g.getFontMetrics();
         double width = metrics.stringWidth(words) + 2.0 * PAD;
-        g.setColor(PLATE);
+        g.setColor(ThemeColors.labelBackgroundOverlay());
         g.fill(new RoundRectangle2D.Double(x, top, width, metrics.getHeight() + 2, 8, 8));
         g.setColor(colour);
         g.drawString(words, (float) (x + PAD), (float) (top + 1 + metrics.getAscent()));
@@ -44,7 +40,7 @@ final class Words {
     /** Draws along a shape with a pen so many pixels wide, and leaves that pen and colour in hand. */
     static void drawRimmed(Graphics2D g, Shape shape, float widthPx, Color colour) {
         g.setStroke(pen(widthPx + 2));
-        g.setColor(RIM);
+        g.setColor(ThemeColors.haloOverlay());
         g.draw(shape);
         g.setStroke(pen(widthPx));
         g.setColor(colour);

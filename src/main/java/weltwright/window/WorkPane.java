@@ -40,7 +40,7 @@ final class WorkPane extends JPanel {
             heights();
         }
     };
-    private final WrappedText why = new WrappedText(Look::text);
+    private final WrappedText why = new WrappedText(ThemeColors::text);
     private Optional<BenchPlan> plan = Optional.empty();
 
     WorkPane() {
@@ -173,12 +173,12 @@ final class WorkPane extends JPanel {
     /** Words that wrap, and the bar of what has to be done before assembly. */
     private static final class Cell implements TableCellRenderer {
         private boolean bar;
-        private final WrappedText words = new WrappedText(Look::text) {
+        private final WrappedText words = new WrappedText(ThemeColors::text) {
             @Override
             protected void paintComponent(Graphics g) {
                 super.paintComponent(g);
                 if (bar) {
-                    g.setColor(Look.text());
+                    g.setColor(ThemeColors.text());
                     g.fillRect(0, 1, BAR_PX, getHeight() - 2);
                 }
             }
@@ -194,7 +194,7 @@ final class WorkPane extends JPanel {
             Color ground = selected ? table.getSelectionBackground() : table.getBackground();
             words.setOpaque(true);
             words.setBackground(ground);
-            words.setForeground(selected ? table.getSelectionForeground() : Look.text());
+            words.setForeground(selected ? table.getSelectionForeground() : ThemeColors.text());
             return words;
         }
     }

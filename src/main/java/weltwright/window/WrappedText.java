@@ -11,7 +11,7 @@ class WrappedText extends JTextArea {
     private final transient Supplier<Color> colour;
 
     WrappedText() {
-        this(Look::wrong);
+        this(ThemeColors::error);
     }
 
     /** @param colour asked again whenever the look changes */

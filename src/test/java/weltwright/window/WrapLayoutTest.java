@@ -19,7 +19,7 @@ class WrapLayoutTest {
     void whatLiesBelowTextIsInItsPlaceAtTheFirstLayout() {
         OwnDisplay.assumeThere();
         execute(() -> {
-            WrappedText text = new WrappedText(Look::text);
+            WrappedText text = new WrappedText(ThemeColors::text);
             text.say("");
             JPanel below = new JPanel();
             JPanel pane = new JPanel(new WrapLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
