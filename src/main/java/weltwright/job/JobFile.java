@@ -89,6 +89,16 @@ public final class JobFile {
 
     private JobFile() {}
 
+    /**
+     * Returns a name for the job's files, without an ending: of customer and knife, or "sheath" where neither is told.
+     */
+    public static String suggestedName(Job job) {
+        String words = (job.customer() + " " + job.knifeName())
+                .replaceAll("[^\\p{L}\\p{N} _-]", "")
+                .strip();
+        return words.isEmpty() ? "sheath" : words.replaceAll("\\s+", "-");
+    }
+
     /** Whether a file is meant to be a job rather than a photo: by its first bytes, or by its name. */
     public static boolean isJob(Path file) {
         if (String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(EXTENSION)) {

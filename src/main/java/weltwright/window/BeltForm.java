@@ -57,7 +57,7 @@ final class BeltForm extends Form {
 
     String held(SheathSpec spec) {
         double leans = spec.belt().style() == BeltHold.Style.HANGING_RING ? 0 : degrees(spec.carry());
-        return SheathForm.small(Choice.words(style, spec.belt().style())) + ", belt "
+        return Choice.lowerCaseWords(style, spec.belt().style()) + ", belt "
                 + new Length(spec.belt().beltWidthMm()).inMillimetres()
                 + (leans == 0 ? "" : ", leans " + (leans > 0 ? "forward" : "back"))
                 + (spec.carry().edge() == Carry.Edge.BACK ? ", edge back" : "");

@@ -9,6 +9,7 @@ import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
+import weltwright.measure.Length;
 import weltwright.trouble.Trouble;
 
 /**
@@ -107,7 +108,7 @@ final class CaliperRows {
         for (Caliper caliper : shown) {
             JButton remove = new JButton("Remove");
             remove.setName("remove " + told(caliper));
-            remove.setToolTipText("Lets the outline go back to " + OutlineInk.said(caliper.outlineMm()));
+            remove.setToolTipText("Lets the outline go back to " + new Length(caliper.outlineMm()).inMillimetres());
             remove.addActionListener(e -> remove(caliper));
             WrappedText words = new WrappedText(ThemeColors::text);
             words.say(told(caliper));
@@ -120,8 +121,9 @@ final class CaliperRows {
 
     private static String told(Caliper caliper) {
         String what = caliper.fromTipMm().isPresent()
-                ? OutlineInk.said(caliper.fromTipMm().getAsDouble()) + " from the tip: "
+                ? new Length(caliper.fromTipMm().getAsDouble()).inMillimetres() + " from the tip: "
                 : "Blade: ";
-        return what + OutlineInk.said(caliper.mm()) + ", was " + OutlineInk.said(caliper.outlineMm());
+        return what + new Length(caliper.mm()).inMillimetres() + ", was "
+                + new Length(caliper.outlineMm()).inMillimetres();
     }
 }

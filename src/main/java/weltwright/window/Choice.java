@@ -1,5 +1,6 @@
 package weltwright.window;
 
+import java.util.Locale;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
 
@@ -26,6 +27,12 @@ record Choice<T>(T value, String words) {
                 .findFirst()
                 .map(Choice::words)
                 .orElse(value.toString());
+    }
+
+    /** How a value reads among the choices of a list, for the middle of a sentence. */
+    static <T> String lowerCaseWords(JComboBox<Choice<T>> box, T value) {
+        String words = words(box, value);
+        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     static <T> T chosen(JComboBox<Choice<T>> box) {

@@ -62,7 +62,7 @@ final class CrossSectionPane extends JPanel {
     private void look() {
         place.show(Math.round(10 * station.fromThroatMm()) / 10.0);
         sizes.say(view.sizes()
-                .map(seen -> "Here: " + String.join("; ", seen.told(ruler)) + ".")
+                .map(seen -> "Here: " + String.join("; ", CrossSectionView.words(seen, ruler)) + ".")
                 .orElse(""));
     }
 }

@@ -11,6 +11,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import weltwright.geometry.Point;
@@ -52,6 +53,21 @@ final class CrossSectionView extends Drawing {
         changed();
     }
 
+    /** The sizes in words, in the unit that the user chose, each in a few. */
+    static List<String> words(SectionSizes sizes, Ruler ruler) {
+        List<String> words = new ArrayList<>(List.of(
+                "knife " + ruler.said(sizes.bladeMm()) + " thick, " + ruler.said(sizes.heightMm()) + " high",
+                "edge to stitch " + ruler.said(sizes.edgeToStitchMm()),
+                "stitch to outer edge " + ruler.said(sizes.marginMm())));
+        sizes.weltMm().ifPresent(mm -> words.add("welt " + ruler.said(mm)));
+        words.addAll(List.of(
+                "sewn edge " + ruler.said(sizes.sewnMm()),
+                "in all " + ruler.said(sizes.wholeMm()) + " thick",
+                "air over the knife " + ruler.said(sizes.airMm()),
+                "leather of the face " + ruler.said(sizes.faceMm()) + " inside"));
+        return words;
+    }
+
     /** What is seen, and its outer edge; empty where there is no pattern. */
     Optional<SectionSizes> sizes() {
         return cut.map(section -> SectionSizes.of(section, outer(section)[0]));
@@ -60,7 +76,7 @@ final class CrossSectionView extends Drawing {
     private void look() {
         cut = fitted.map(f -> f.sections().at(station.xMm()));
         getAccessibleContext()
-                .setAccessibleDescription(sizes().map(sizes -> String.join(", ", sizes.told(ruler)))
+                .setAccessibleDescription(sizes().map(sizes -> String.join(", ", words(sizes, ruler)))
                         .orElse("No pattern yet"));
         repaint();
     }

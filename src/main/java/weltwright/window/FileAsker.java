@@ -21,6 +21,8 @@ import weltwright.trouble.Trouble;
 /** Asks the user for a file, beginning in the folder that was used last. */
 final class FileAsker {
     private static final String FOLDER = "folder";
+    private static final String PHOTOS = "Photos";
+    private static final String[] PHOTO_ENDINGS = {"jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp"};
 
     private final Component over;
     private final Preferences memory;
@@ -37,9 +39,14 @@ final class FileAsker {
         return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
     }
 
-    /** Several files to read; none where the user thinks better of it. */
-    List<Path> toOpenSeveral(String title, String kind, String... endings) {
-        JFileChooser chooser = chooser(title, kind, endings);
+    /** A photo to read, or empty where the user thinks better of it. */
+    Optional<Path> toOpenPhoto(String title) {
+        return toOpen(title, PHOTOS, PHOTO_ENDINGS);
+    }
+
+    /** Several photos to read; none where the user thinks better of it. */
+    List<Path> toOpenPhotos(String title) {
+        JFileChooser chooser = chooser(title, PHOTOS, PHOTO_ENDINGS);
         chooser.setMultiSelectionEnabled(true);
         if (chooser.showOpenDialog(over) != JFileChooser.APPROVE_OPTION) {
             return List.of();

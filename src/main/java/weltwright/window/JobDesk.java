@@ -21,7 +21,6 @@ final class JobDesk {
     private static final String ENDING = JobFile.EXTENSION.substring(1);
     private static final String JOBS = "Jobs (*" + JobFile.EXTENSION + ")";
     private static final String BACKUP_ENDING = Backup.ENDING.substring(1);
-    static final String[] PHOTO_ENDINGS = {"jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp"};
 
     private final Bench bench;
     private final Work work;
@@ -52,7 +51,7 @@ final class JobDesk {
     }
 
     void openChosenPhoto() {
-        asker.toOpen("Open a photo of the knife", "Photos", PHOTO_ENDINGS).ifPresent(this::open);
+        asker.toOpenPhoto("Open a photo of the knife").ifPresent(this::open);
     }
 
     /** A job takes the place of the one on the bench; a photo goes into it. */
@@ -66,7 +65,7 @@ final class JobDesk {
     }
 
     void saveAs(Runnable then) {
-        asker.toSave("Save the job", name(bench.job()), JOBS, ENDING, JobFile.KIND)
+        asker.toSave("Save the job", JobFile.suggestedName(bench.job()), JOBS, ENDING, JobFile.KIND)
                 .ifPresent(file -> save(FileVersion.of(file), then));
     }
 
@@ -91,14 +90,6 @@ final class JobDesk {
         } else if (answer == 1) {
             then.run();
         }
-    }
-
-    /** A name for the job's files. */
-    static String name(Job job) {
-        String words = (job.customer() + " " + job.knifeName())
-                .replaceAll("[^\\p{L}\\p{N} _-]", "")
-                .strip();
-        return words.isEmpty() ? "sheath" : words.replaceAll("\\s+", "-");
     }
 
     /** Saves over what the file held when it was opened or last saved; where it holds something else, asks. */

@@ -114,7 +114,7 @@ final class OutlineInk {
     /** A measure taken on the knife, as a drawing shows it. */
     void caliper(Caliper caliper, Silhouette s) {
         if (caliper.fromTipMm().isPresent()) {
-            across(s, caliper.station(s), said(caliper.mm()));
+            across(s, caliper.station(s), new Length(caliper.mm()).inMillimetres());
         } else {
             double low = s.outline().sampled(1).points().stream()
                     .mapToDouble(Point::y)
@@ -124,7 +124,7 @@ final class OutlineInk {
             measure(
                     new Point(Place.HEEL.of(s).x(), y),
                     new Point(Place.TIP.of(s).x(), y),
-                    said(caliper.mm()));
+                    new Length(caliper.mm()).inMillimetres());
         }
     }
 
@@ -170,10 +170,6 @@ final class OutlineInk {
         if (!told.isEmpty()) {
             Words.plate(g, told, x, y);
         }
-    }
-
-    static String said(double mm) {
-        return new Length(Math.round(mm * 100) / 100.0).inMillimetres();
     }
 
     private Shape shape(Polyline line) {

@@ -60,7 +60,7 @@ final class OutlineView extends Drawing {
             onKey("pressed " + each.key(), () -> take(each));
         }
         for (Place place : Place.values()) {
-            onKey("pressed " + place.key(), () -> hold(Optional.<Grip>of(place).filter(p -> isThere(place))));
+            onKey("pressed " + key(place), () -> hold(Optional.<Grip>of(place).filter(p -> isThere(place))));
         }
         onKey("LEFT", () -> arrow(-1, 0, false));
         onKey("RIGHT", () -> arrow(1, 0, false));
@@ -309,6 +309,18 @@ final class OutlineView extends Drawing {
                     "",
                     () -> points.edit(null, s -> s.withGuardFromTip(fromTip - GUARD_MM / 2, fromTip + GUARD_MM / 2))));
         }
+    }
+
+    /** The key that takes hold of a landmark. */
+    private static char key(Place place) {
+        return switch (place) {
+            case TIP -> 'T';
+            case HEEL -> 'H';
+            case SPINE -> 'S';
+            case BUTT -> 'B';
+            case GUARD_FRONT -> 'F';
+            case GUARD_BACK -> 'K';
+        };
     }
 
     private boolean isThere(Place place) {

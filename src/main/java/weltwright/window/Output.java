@@ -16,6 +16,7 @@ import weltwright.cutter.CutterSvg;
 import weltwright.ground.ReferenceSheet;
 import weltwright.io.FileKind;
 import weltwright.job.Job;
+import weltwright.job.JobFile;
 import weltwright.paper.Heading;
 import weltwright.paper.PaperSize;
 import weltwright.paper.PatternPdf;
@@ -166,7 +167,7 @@ final class Output {
     }
 
     private String name() {
-        return JobDesk.name(bench.job());
+        return JobFile.suggestedName(bench.job());
     }
 
     private Heading heading() {

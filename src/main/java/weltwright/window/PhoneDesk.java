@@ -31,8 +31,7 @@ final class PhoneDesk {
 
     /** Asks for the photos, and then, where they do not tell it, for the phone's name. */
     void measure() {
-        List<Path> files = asker.toOpenSeveral(
-                "Open four to eight photos of the bare sheet, tilted to each side", "Photos", JobDesk.PHOTO_ENDINGS);
+        List<Path> files = asker.toOpenPhotos("Open four to eight photos of the bare sheet, tilted to each side");
         if (!files.isEmpty()) {
             notice.accept("");
             work.start(

@@ -12,31 +12,27 @@ import weltwright.knife.Silhouette;
 
 /** A landmark that the user can pull along the outline. */
 enum Place implements Grip {
-    TIP("tip", 'T', Landmarks::tip, Landmarks::withTip),
-    HEEL("heel", 'H', Landmarks::heel, Landmarks::withHeel),
-    SPINE("spine meets handle", 'S', Landmarks::spineStart, Landmarks::withSpineStart),
-    BUTT("butt", 'B', Landmarks::butt, Landmarks::withButt),
+    TIP("tip", Landmarks::tip, Landmarks::withTip),
+    HEEL("heel", Landmarks::heel, Landmarks::withHeel),
+    SPINE("spine meets handle", Landmarks::spineStart, Landmarks::withSpineStart),
+    BUTT("butt", Landmarks::butt, Landmarks::withButt),
     GUARD_FRONT(
             "guard's front",
-            'F',
             l -> l.guard().orElseThrow().front(),
             (l, p) -> l.withGuard(l.guard().map(g -> new Guard(p, g.back())))),
     GUARD_BACK(
             "guard's back",
-            'K',
             l -> l.guard().orElseThrow().back(),
             (l, p) -> l.withGuard(l.guard().map(g -> new Guard(g.front(), p))));
 
     private static final double STEP_MM = 0.1;
 
     private final String words;
-    private final char key;
     private final Function<Landmarks, Point> get;
     private final BiFunction<Landmarks, Point, Landmarks> with;
 
-    Place(String words, char key, Function<Landmarks, Point> get, BiFunction<Landmarks, Point, Landmarks> with) {
+    Place(String words, Function<Landmarks, Point> get, BiFunction<Landmarks, Point, Landmarks> with) {
         this.words = words;
-        this.key = key;
         this.get = get;
         this.with = with;
     }
@@ -55,11 +51,6 @@ enum Place implements Grip {
     /** What a maker calls it. */
     String words() {
         return words;
-    }
-
-    /** The key that takes hold of it. */
-    char key() {
-        return key;
     }
 
     @Override

@@ -1,6 +1,5 @@
 package weltwright.window;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import weltwright.geometry.Point;
@@ -61,21 +60,6 @@ record SectionSizes(
             }
         }
         return new Point(most.x(), most.y() + cut.knifeLiftMm());
-    }
-
-    /** What is said of them, each in a few words. */
-    List<String> told(Ruler ruler) {
-        List<String> told = new ArrayList<>(List.of(
-                "knife " + ruler.said(bladeMm) + " thick, " + ruler.said(heightMm) + " high",
-                "edge to stitch " + ruler.said(edgeToStitchMm),
-                "stitch to outer edge " + ruler.said(marginMm)));
-        weltMm.ifPresent(mm -> told.add("welt " + ruler.said(mm)));
-        told.addAll(List.of(
-                "sewn edge " + ruler.said(sewnMm),
-                "in all " + ruler.said(wholeMm) + " thick",
-                "air over the knife " + ruler.said(airMm),
-                "leather of the face " + ruler.said(faceMm) + " inside"));
-        return told;
     }
 
     private static OptionalDouble welt(SheathSection cut) {

@@ -45,7 +45,7 @@ final class ShapingForm extends Form {
     }
 
     String held(Shaping shaping) {
-        return SheathForm.small(Choice.words(grind, shaping.grind().kind())) + ", "
+        return Choice.lowerCaseWords(grind, shaping.grind().kind()) + ", "
                 + new Length(shaping.edgeThicknessMm()).inMillimetres() + " behind the edge";
     }
 }

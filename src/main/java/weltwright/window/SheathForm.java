@@ -1,6 +1,5 @@
 package weltwright.window;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import javax.swing.JComboBox;
 import weltwright.job.Fields;
@@ -67,10 +66,5 @@ final class SheathForm extends Form {
             strapOut.say(strap.held(spec));
             fittingOut.say(fitting.held(spec));
         });
-    }
-
-    /** Within a sentence. */
-    static String small(String words) {
-        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 }

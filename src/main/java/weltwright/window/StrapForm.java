@@ -65,7 +65,7 @@ final class StrapForm extends Form {
     String held(SheathSpec spec) {
         return spec.strap()
                 .map(s -> new Length(s.aboveThroatMm()).inMillimetres() + " above the throat, opens "
-                        + SheathForm.small(Choice.words(opens, s.opens())))
+                        + Choice.lowerCaseWords(opens, s.opens()))
                 .orElse("none");
     }
 }

@@ -35,7 +35,7 @@ final class ThicknessPhoto {
                         "Thickness from a second photo", CAUTION, "Its spine", "Its edge", "Cancel")
                 .filter(answer -> answer < StandingPose.Foot.values().length)
                 .map(answer -> answer == 0 ? StandingPose.Foot.SPINE : StandingPose.Foot.EDGE);
-        foot.flatMap(f -> asker.toOpen("Open a photo of the knife standing", "Photos", JobDesk.PHOTO_ENDINGS))
+        foot.flatMap(f -> asker.toOpenPhoto("Open a photo of the knife standing"))
                 .ifPresent(file -> measure(file, foot.get()));
     }
 

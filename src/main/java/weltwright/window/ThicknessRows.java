@@ -8,6 +8,7 @@ import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.knife.ThicknessProfile;
 import weltwright.knife.ThicknessProfile.Reading;
+import weltwright.measure.Length;
 import weltwright.trouble.Trouble;
 
 /** Lines for thicknesses that are measured along the knife, and beneath them those that were. */
@@ -78,8 +79,8 @@ final class ThicknessRows {
         shown = Optional.of(profile);
         kept.removeAll();
         for (Reading reading : profile.readings()) {
-            String told =
-                    OutlineInk.said(reading.fromTipMm()) + " from the tip: " + OutlineInk.said(reading.thicknessMm());
+            String told = new Length(reading.fromTipMm()).inMillimetres() + " from the tip: "
+                    + new Length(reading.thicknessMm()).inMillimetres();
             JButton remove = new JButton("Remove");
             remove.setName("remove " + told);
             remove.addActionListener(e -> change(profile().without(reading)));

@@ -47,6 +47,6 @@ final class ThroatForm extends Form {
                 : hole.diameterMm() == 0
                         ? "no drain hole"
                         : "drain hole " + new Length(hole.diameterMm()).inMillimetres();
-        return SheathForm.small(Choice.words(shape, spec.throat().shape())) + ", " + drained;
+        return Choice.lowerCaseWords(shape, spec.throat().shape()) + ", " + drained;
     }
 }

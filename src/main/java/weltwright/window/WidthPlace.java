@@ -3,6 +3,7 @@ package weltwright.window;
 import java.util.function.DoubleConsumer;
 import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
+import weltwright.measure.Length;
 
 /** The place along the knife where a hand is about to measure its width. */
 final class WidthPlace {
@@ -37,6 +38,6 @@ final class WidthPlace {
     }
 
     void paint(OutlineInk ink, Silhouette s) {
-        ink.across(s, xMm, OutlineInk.said(Caliper.widthAt(s, xMm)));
+        ink.across(s, xMm, new Length(Caliper.widthAt(s, xMm)).inMillimetres());
     }
 }

@@ -11,6 +11,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Section;
+import weltwright.knife.TestKnives;
+import weltwright.sheath.PatternMaker;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSection;
 import weltwright.sheath.SheathSpec;
@@ -54,12 +56,11 @@ class CutLeatherTest {
     @ParameterizedTest
     @EnumSource(SheathKind.class)
     void leatherWeltAndKnifeNeverLieInOneAnother(SheathKind kind) {
-        Fitted fitted = new Fitted.Asked(
-                        Samples.outlined().knife(), SheathSpec.standard(kind).withHandleDepthMm(40))
-                .fitted();
-        for (double x = fitted.sections().fromMm(); x < fitted.sections().toMm() - 3; x += 4.3) {
-            SheathSection cut = fitted.sections().at(x);
-            double[] outer = fitted.plan().outline().crossings(x);
+        PatternMaker.Made sheath = PatternMaker.madeUp(
+                TestKnives.dropPoint(), SheathSpec.standard(kind).withHandleDepthMm(40));
+        for (double x = sheath.sections().fromMm(); x < sheath.sections().toMm() - 3; x += 4.3) {
+            SheathSection cut = sheath.sections().at(x);
+            double[] outer = sheath.plan().outline().crossings(x);
             var knife = Polyline.closed(cut.knife().boundary().stream()
                             .map(p -> new Point(p.x(), p.y() + cut.knifeLiftMm()))
                             .toList())

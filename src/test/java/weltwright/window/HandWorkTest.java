@@ -11,10 +11,11 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
+import weltwright.knife.TestSilhouettes;
 
 /** The second outline is the first one, 1 % larger: as a knife comes out that is held for less thick. */
 class HandWorkTest {
-    private static final Silhouette KNIFE = Samples.KNIFE;
+    private static final Silhouette KNIFE = TestSilhouettes.STRAIGHT_BACK;
     private static final Silhouette ANEW = new Silhouette(
             KNIFE.outline().map(p -> p.times(1.01)), KNIFE.landmarks().map(p -> p.times(1.01)), true);
 

@@ -10,9 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.GeometryFactory;
 import weltwright.geometry.Point;
 import weltwright.knife.Silhouette;
+import weltwright.knife.TestSilhouettes;
 
 class NodeGripTest {
-    private static final Silhouette KNIFE = Samples.KNIFE;
+    private static final Silhouette KNIFE = TestSilhouettes.STRAIGHT_BACK;
     private static final NodeGrip TIP = new NodeGrip(0);
     private static final NodeGrip ON_THE_BACK = new NodeGrip(1);
 

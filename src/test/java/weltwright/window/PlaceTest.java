@@ -10,10 +10,11 @@ import org.junit.jupiter.api.Test;
 import weltwright.geometry.Point;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
+import weltwright.knife.TestSilhouettes;
 
 class PlaceTest {
-    private static final Silhouette KNIFE =
-            Samples.KNIFE.withGuardFromTip(Samples.KNIFE.bladeLengthMm(), Samples.KNIFE.bladeLengthMm() + 6);
+    private static final Silhouette KNIFE = TestSilhouettes.STRAIGHT_BACK.withGuardFromTip(
+            TestSilhouettes.STRAIGHT_BACK.bladeLengthMm(), TestSilhouettes.STRAIGHT_BACK.bladeLengthMm() + 6);
 
     @Property(tries = 50)
     void whereverALandmarkIsPulledItLiesOnTheOutline(
@@ -69,7 +70,8 @@ class PlaceTest {
 
     @Test
     void aKnifeWithoutAGuardHasNoMarksOfOne() {
-        assertThat(Place.on(Samples.KNIFE)).containsExactly(Place.TIP, Place.HEEL, Place.SPINE, Place.BUTT);
+        assertThat(Place.on(TestSilhouettes.STRAIGHT_BACK))
+                .containsExactly(Place.TIP, Place.HEEL, Place.SPINE, Place.BUTT);
         assertThat(Place.on(KNIFE)).contains(Place.GUARD_FRONT, Place.GUARD_BACK);
         Silhouette pulled = Place.GUARD_BACK.pulled(
                 KNIFE, new Point(-12, KNIFE.outline().sampled(0.1).crossings(-12)[0]));

@@ -3,8 +3,6 @@ package weltwright.window;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import weltwright.geometry.Node;
-import weltwright.geometry.Outline;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.ground.Camera;
@@ -12,36 +10,15 @@ import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
 import weltwright.ground.View;
 import weltwright.job.Job;
-import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
+import weltwright.knife.TestSilhouettes;
 import weltwright.trace.ErrorBudget;
 import weltwright.trace.LandmarkError;
 import weltwright.trace.Trace;
 
-/** Invented knives and jobs. */
+/** Invented jobs. */
 final class Samples {
-    private static final Point TIP = new Point(118, 6);
-    private static final Point HEEL = new Point(0, -13);
-    private static final Point SPINE = new Point(0, 12);
-    private static final Point BUTT = new Point(-110, 0);
-
-    /** A plain straight-backed knife with a blade of 118 mm. */
-    static final Silhouette KNIFE = new Silhouette(
-            new Outline(List.of(
-                    sharp(TIP),
-                    smooth(80, 12),
-                    smooth(40, 12),
-                    sharp(SPINE),
-                    smooth(-50, 11),
-                    smooth(-100, 12),
-                    smooth(BUTT.x(), BUTT.y()),
-                    smooth(-100, -12),
-                    smooth(-50, -10),
-                    sharp(HEEL),
-                    smooth(40, -13),
-                    smooth(85, -8))),
-            new Landmarks(TIP, HEEL, SPINE, BUTT),
-            true);
+    static final Silhouette KNIFE = TestSilhouettes.STRAIGHT_BACK;
 
     private Samples() {}
 
@@ -71,13 +48,5 @@ final class Samples {
                 new LandmarkError(0.5, edgeSure),
                 List.of(),
                 List.of()));
-    }
-
-    private static Node sharp(Point at) {
-        return new Node(at, true);
-    }
-
-    private static Node smooth(double x, double y) {
-        return new Node(new Point(x, y), false);
     }
 }

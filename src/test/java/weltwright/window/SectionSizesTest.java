@@ -38,15 +38,4 @@ class SectionSizesTest {
         assertThat(sizes.airMm()).isCloseTo(4 - (1.5 + 0.5), within(1e-12));
         assertThat(sizes.faceMm()).isCloseTo(Math.hypot(27, 2) + Math.hypot(6, 2), within(1e-12));
     }
-
-    /**
-     * 1 in = 25.4 mm exactly (international yard and pound agreement, 1959); 22 mm are 55.4 sixty-fourths of an inch.
-     */
-    @Test
-    void theyAreToldInTheUnitOfTheUsersRuler() {
-        Ruler ruler = new Ruler(new MemoryPreferences());
-        assertThat(SectionSizes.of(CUT, -18).told(ruler)).contains("knife 3.0 mm thick, 22.0 mm high", "welt 4.0 mm");
-        ruler.take(true);
-        assertThat(SectionSizes.of(CUT, -18).told(ruler).get(0)).contains("55/64 in high");
-    }
 }
