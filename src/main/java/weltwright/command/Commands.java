@@ -3,6 +3,8 @@ package weltwright.command;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
 import weltwright.job.PhoneShelf;
 import weltwright.trace.OpenGround;
 import weltwright.trouble.DefectLog;
@@ -47,7 +49,8 @@ public final class Commands {
     /** The same with the phones that are kept elsewhere than usual. */
     static int run(String[] args, PrintWriter out, PrintWriter err, TerminalLine line, PhoneShelf phones) {
         try {
-            int code = commandLine(line, phones)
+            CommandLine root = commandLine(line, phones);
+            int code = root.setExecutionStrategy(parsed -> execute(root, parsed))
                     .setOut(out)
                     .setErr(err)
                     .setCaseInsensitiveEnumValuesAllowed(true)
@@ -77,6 +80,12 @@ public final class Commands {
                 .addSubcommand(new MakeCommand(line, phones))
                 .addSubcommand(new PhoneCommand(line, phones))
                 .addSubcommand(new HardwareCommand());
+    }
+
+    /** Defaults are told only once the words are parsed, for the help: an option that is left out must stay empty. */
+    private static int execute(CommandLine root, ParseResult parsed) {
+        root.setDefaultValueProvider(new DefaultValues());
+        return new RunLast().execute(parsed);
     }
 
     private static int misuse(ParameterException e, PrintWriter err) {

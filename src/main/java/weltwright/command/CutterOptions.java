@@ -9,13 +9,13 @@ final class CutterOptions {
     @Option(
             names = "--bed-width",
             paramLabel = "LENGTH",
-            description = "Width of the cutting machine's bed. Default: 600 mm.")
+            description = "Width of the cutting machine's bed. Default: ${DEFAULT-VALUE}.")
     private String width;
 
     @Option(
             names = "--bed-height",
             paramLabel = "LENGTH",
-            description = "Height of the cutting machine's bed, from front to back. Default: 400 mm.")
+            description = "Height of the cutting machine's bed, from front to back. Default: ${DEFAULT-VALUE}.")
     private String height;
 
     @Option(
@@ -23,7 +23,7 @@ final class CutterOptions {
             paramLabel = "SIDE",
             description =
                     "Which side of the leather lies up on the bed: grain, where its flaws are seen; or flesh, where"
-                            + " the machine can mark folds and notches unseen. The pieces are then mirrored. Default: grain.")
+                            + " the machine can mark folds and notches unseen. The pieces are then mirrored. Default: ${DEFAULT-VALUE}.")
     private LeatherSide sideUp;
 
     CutterBed bed() {

@@ -24,13 +24,14 @@ final class KnifeOptions {
             paramLabel = "LENGTH",
             description =
                     "Greatest thickness of the handle across its flats, by caliper. The knife rests on its handle,"
-                            + " so this says how high its outline lies over the sheet: give it if you can. Default: 19mm.")
+                            + " so this says how high its outline lies over the sheet: give it if you can. Default: ${DEFAULT-VALUE}.")
     private String handleThickness;
 
     @Option(
             names = "--spine-thickness",
             paramLabel = "LENGTH",
-            description = "Thickness of the blade at its back (the spine) next to the handle. Default: 3.5mm.")
+            description =
+                    "Thickness of the blade at its back (the spine) next to the handle. Default: ${DEFAULT-VALUE}.")
     private String spineThickness;
 
     @Option(
@@ -49,7 +50,7 @@ final class KnifeOptions {
                     "What the knife lies on. find: whichever of these the photo shows. sheet: the printed reference"
                             + " sheet, which measures best. ruled:10mm, ruled:1in: a cutting mat or squared paper with lines so"
                             + " far apart, counting fine ones. paper:a4, paper:letter: a blank sheet of white paper."
-                            + " rectangle:210x297mm: anything flat of that size, its corners given as --corners. Default: find.")
+                            + " rectangle:210x297mm: anything flat of that size, its corners given as --corners. Default: ${DEFAULT-VALUE}.")
     private String ground;
 
     @Option(
@@ -65,7 +66,7 @@ final class KnifeOptions {
             names = "--tip-drop",
             paramLabel = "LENGTH",
             description = "How much lower the tip lies than the blade next to the handle, where the knife lies tilted."
-                    + " Default: 0.")
+                    + " Default: ${DEFAULT-VALUE}.")
     private String tipDrop;
 
     @Option(
@@ -79,7 +80,7 @@ final class KnifeOptions {
             names = "--sheet-bars",
             paramLabel = "ACROSS,DOWN",
             description = "What the two bars on the printed reference sheet measure, such as 99.7mm,99.9mm: the one"
-                    + " across the page, then the one down it. Default: 100mm,100mm.")
+                    + " across the page, then the one down it. Default: ${DEFAULT-VALUE}.")
     private String sheetBars;
 
     @Option(names = "--other-side", description = "The edge is on the other side than the outline suggests.")
@@ -90,7 +91,7 @@ final class KnifeOptions {
             paramLabel = "WHERE",
             description = "A guard, a bolster or a finger guard between blade and handle, before which the sheath ends."
                     + " FRONT,BACK: how far its front and its back are from the tip, along the knife, such as 118mm,125mm."
-                    + " find: where the outline shows one. none: there is none. Default: find.")
+                    + " find: where the outline shows one. none: there is none. Default: ${DEFAULT-VALUE}.")
     private String guard;
 
     /** The trace with what was told of its sides and its guard. */

@@ -98,9 +98,9 @@ final class MakeCommand implements Runnable {
     @Option(
             names = "--paper",
             paramLabel = "PAPER",
-            defaultValue = "A4",
+            defaultValue = "a4",
             description =
-                    "Paper to print on: a4, letter, a3, tabloid, or one_large_page for a print shop. Default: a4.")
+                    "Paper to print on: a4, letter, a3, tabloid, or one_large_page for a print shop. Default: ${DEFAULT-VALUE}.")
     private PaperSize paper;
 
     @Option(

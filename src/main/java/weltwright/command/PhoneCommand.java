@@ -52,7 +52,7 @@ final class PhoneCommand implements Runnable {
     @Option(
             names = "--sheet-bars",
             paramLabel = "ACROSS,DOWN",
-            description = "What the two bars on the printed reference sheet measure. Default: 100mm,100mm.")
+            description = "What the two bars on the printed reference sheet measure. Default: ${DEFAULT-VALUE}.")
     private String sheetBars;
 
     PhoneCommand(TerminalLine line, PhoneShelf shelf) {

@@ -10,7 +10,7 @@ final class ShapingOptions {
     @Option(
             names = "--edge-thickness",
             paramLabel = "LENGTH",
-            description = "Thickness of the blade just behind its edge. Default: 0.4mm.")
+            description = "Thickness of the blade just behind its edge. Default: ${DEFAULT-VALUE}.")
     private String edgeThickness;
 
     @Option(
@@ -19,13 +19,14 @@ final class ShapingOptions {
             description =
                     "How the blade is ground. full_flat: a wedge from edge to spine. partial_flat, hollow: up to a"
                             + " line below the spine. short_bevel: the same, and out to the edge itself. double_edged: an edge on"
-                            + " both sides. Default: full_flat.")
+                            + " both sides. Default: ${DEFAULT-VALUE}.")
     private Grind.Kind grind;
 
     @Option(
             names = "--grind-height",
             paramLabel = "LENGTH",
-            description = "How far up from the edge the grind reaches, where it ends below the spine. Default: 10mm.")
+            description =
+                    "How far up from the edge the grind reaches, where it ends below the spine. Default: ${DEFAULT-VALUE}.")
     private String grindHeight;
 
     @Option(
@@ -33,7 +34,7 @@ final class ShapingOptions {
             paramLabel = "NUMBER",
             description =
                     "How square the handle is, cut across: 2 is an ellipse, 4 and more a slab with rounded corners."
-                            + " Default: 2.5.")
+                            + " Default: ${DEFAULT-VALUE}.")
     private String handleSquareness;
 
     /** What is known with what was given in place of what was there. */

@@ -33,42 +33,46 @@ final class SheathOptions {
             paramLabel = "KIND",
             description = "folded: one piece folded round the spine, with a welt along the edge. panels: a face and a"
                     + " back, with a welt all round but for the throat. panels_edge_welt: a face and a back, with a welt"
-                    + " along the edge alone. Default: folded.")
+                    + " along the edge alone. Default: ${DEFAULT-VALUE}.")
     private SheathKind kind;
 
-    @Option(names = "--hand", paramLabel = "HAND", description = "The hand that draws: right or left. Default: right.")
+    @Option(
+            names = "--hand",
+            paramLabel = "HAND",
+            description = "The hand that draws: right or left. Default: ${DEFAULT-VALUE}.")
     private Hand hand;
 
     @Option(
             names = "--edge",
             paramLabel = "WAY",
-            description = "Where the knife's edge looks when the sheath is worn: forward or back. Default: forward.")
+            description =
+                    "Where the knife's edge looks when the sheath is worn: forward or back. Default: ${DEFAULT-VALUE}.")
     private Carry.Edge edge;
 
     @Option(
             names = "--tilt",
             paramLabel = "DEGREES",
-            description = "How far the handle leans forward; less than 0 leans it back. Default: 0.")
+            description = "How far the handle leans forward; less than 0 leans it back. Default: ${DEFAULT-VALUE}.")
     private String tilt;
 
     @Option(
             names = "--leather",
             paramLabel = "LENGTH",
-            description = "Thickness of the leather, such as 3mm, 1/8in or 7/8oz. Default: 3mm.")
+            description = "Thickness of the leather, such as 3mm, 1/8in or 7/8oz. Default: ${DEFAULT-VALUE}.")
     private String leather;
 
     @Option(
             names = "--bulge",
             paramLabel = "WHERE",
             description = "Which of two panels goes round the knife where it is thicker than the welt. shared: both"
-                    + " alike. face: the face alone, so that the back lies flat. Default: shared.")
+                    + " alike. face: the face alone, so that the back lies flat. Default: ${DEFAULT-VALUE}.")
     private Leather.Bulge bulge;
 
     @Option(
             names = "--forming-shrink",
             paramLabel = "PERCENT",
             description = "By how much the leather draws together as it dries, formed wet over the knife: from a test"
-                    + " piece. Default: 0, for firm leather.")
+                    + " piece. Default: ${DEFAULT-VALUE}, for firm leather.")
     private String formingShrink;
 
     @Option(
@@ -76,14 +80,14 @@ final class SheathOptions {
             paramLabel = "LENGTH",
             description =
                     "By how much leather that was formed to the knife gives where a wider part of it passes: 1.5 to"
-                            + " 2.5 mm (common practice). The program judges by it how the sheath holds. Default: 2mm.")
+                            + " 2.5 mm (common practice). The program judges by it how the sheath holds. Default: ${DEFAULT-VALUE}.")
     private String formingGive;
 
     @Option(
             names = "--welt-layers",
             paramLabel = "NUMBER",
             description = "Layers of leather in the welt, the strip between the layers that keeps the edge off the"
-                    + " stitches. auto: as many as make it at least as thick as the blade. Default: auto.")
+                    + " stitches. auto: as many as make it at least as thick as the blade. Default: ${DEFAULT-VALUE}.")
     private String weltLayers;
 
     @Option(
@@ -91,7 +95,7 @@ final class SheathOptions {
             paramLabel = "LENGTH",
             description =
                     "Thickness of leather at hand for the welt; may be given several times, and the welt is laid of"
-                            + " those that come nearest to the blade's thickness. own: the sheath's own leather. Default: own.")
+                            + " those that come nearest to the blade's thickness. own: the sheath's own leather. Default: ${DEFAULT-VALUE}.")
     private List<String> weltLeathers;
 
     /** How a welt is cut. */
@@ -104,25 +108,25 @@ final class SheathOptions {
             names = "--welt-cut",
             paramLabel = "HOW",
             description = "whole: each layer of the welt in one piece. in_two: in two that meet end to end, which saves"
-                    + " leather. Default: whole.")
+                    + " leather. Default: ${DEFAULT-VALUE}.")
     private WeltCut weltCut;
 
     @Option(
             names = "--stitch-margin",
             paramLabel = "LENGTH",
-            description = "From the stitch row to the outer edge. Default: 1/8in.")
+            description = "From the stitch row to the outer edge. Default: ${DEFAULT-VALUE}.")
     private String stitchMargin;
 
     @Option(
             names = "--welt-margin",
             paramLabel = "LENGTH",
-            description = "Of welt between the knife and the stitch row. Default: 4mm.")
+            description = "Of welt between the knife and the stitch row. Default: ${DEFAULT-VALUE}.")
     private String weltMargin;
 
     @Option(
             names = "--ease",
             paramLabel = "LENGTH",
-            description = "Air round the knife, so that it slides: less holds firmer. Default: 0.8mm.")
+            description = "Air round the knife, so that it slides: less holds firmer. Default: ${DEFAULT-VALUE}.")
     private String ease;
 
     @Option(
@@ -130,33 +134,34 @@ final class SheathOptions {
             paramLabel = "LENGTH",
             description =
                     "From stitch to stitch, as your pricking iron has it, such as 4mm, or in stitches per inch, such"
-                            + " as 6spi. Default: 4mm.")
+                            + " as 6spi. Default: ${DEFAULT-VALUE}.")
     private String pitch;
 
     @Option(
             names = "--back-stitches",
             paramLabel = "NUMBER",
-            description = "How many stitches are sewn back over at either end of a seam. Default: 2.")
+            description = "How many stitches are sewn back over at either end of a seam. Default: ${DEFAULT-VALUE}.")
     private String backStitches;
 
     @Option(
             names = "--neutral-factor",
             paramLabel = "NUMBER",
             description = "Where in the leather's thickness a bend neither stretches nor shrinks: 0 at its inside, 1 at"
-                    + " its outside. Default: 0.5.")
+                    + " its outside. Default: ${DEFAULT-VALUE}.")
     private String neutralFactor;
 
     @Option(
             names = "--throat",
             paramLabel = "SHAPE",
-            description = "How the open end is cut. curved: hollowed in the middle of the face. straight."
-                    + " slanted_to_edge, slanted_to_spine: straight, and lower on that side. Default: curved.")
+            description =
+                    "How the open end is cut. curved: hollowed in the middle of the face. straight."
+                            + " slanted_to_edge, slanted_to_spine: straight, and lower on that side. Default: ${DEFAULT-VALUE}.")
     private Throat.Shape throat;
 
     @Option(
             names = "--throat-depth",
             paramLabel = "LENGTH",
-            description = "How far down the hollow or the slant reaches. Default: 4mm.")
+            description = "How far down the hollow or the slant reaches. Default: ${DEFAULT-VALUE}.")
     private String throatDepth;
 
     @Option(
@@ -165,19 +170,23 @@ final class SheathOptions {
             description =
                     "tail: a tail of the back, folded down and sewn. riveted_strap, sewn_strap: a strap with round"
                             + " ends, folded over the belt and fastened to the back. hanging_ring: a strap from which the sheath"
-                            + " hangs by a ring. Default: tail.")
+                            + " hangs by a ring. Default: ${DEFAULT-VALUE}.")
     private BeltHold.Style beltLoop;
 
-    @Option(names = "--belt-width", paramLabel = "LENGTH", description = "Of the belt to wear it on. Default: 38mm.")
+    @Option(
+            names = "--belt-width",
+            paramLabel = "LENGTH",
+            description = "Of the belt to wear it on. Default: ${DEFAULT-VALUE}.")
     private String beltWidth;
 
-    @Option(names = "--belt-thickness", paramLabel = "LENGTH", description = "Of that belt. Default: 4mm.")
+    @Option(names = "--belt-thickness", paramLabel = "LENGTH", description = "Of that belt. Default: ${DEFAULT-VALUE}.")
     private String beltThickness;
 
     @Option(
             names = "--belt-strap-width",
             paramLabel = "LENGTH",
-            description = "Width of the strap over the belt, for the belt loops that have one. Default: 25mm.")
+            description =
+                    "Width of the strap over the belt, for the belt loops that have one. Default: ${DEFAULT-VALUE}.")
     private String beltStrapWidth;
 
     @Option(
@@ -185,40 +194,41 @@ final class SheathOptions {
             paramLabel = "LENGTH",
             description =
                     "Thickness of the leather that the strap over the belt is cut from. own: the sheath's own leather."
-                            + " Default: own.")
+                            + " Default: ${DEFAULT-VALUE}.")
     private String beltStrapLeather;
 
     @Option(
             names = "--strap",
             paramLabel = "LENGTH",
             description = "A strap with a snap round the handle, its middle so far above the throat; none: no strap."
-                    + " Default: none.")
+                    + " Default: ${DEFAULT-VALUE}.")
     private String strap;
 
     @Option(
             names = "--strap-opens",
             paramLabel = "SIDE",
             description = "The side, seen from the face with the tip down, on which the strap's loose end lies: left or"
-                    + " right. Default: right.")
+                    + " right. Default: ${DEFAULT-VALUE}.")
     private HandleStrap.Side strapOpens;
 
     @Option(
             names = "--strap-allowance",
             paramLabel = "LENGTH",
-            description = "How much longer the strap is than leather pulled tight round the handle. Default: 1mm.")
+            description =
+                    "How much longer the strap is than leather pulled tight round the handle. Default: ${DEFAULT-VALUE}.")
     private String strapAllowance;
 
     @Option(
             names = "--strap-width",
             paramLabel = "LENGTH",
-            description = "Width of the strap round the handle. Default: 16mm.")
+            description = "Width of the strap round the handle. Default: ${DEFAULT-VALUE}.")
     private String strapWidth;
 
     @Option(
             names = "--strap-leather",
             paramLabel = "LENGTH",
             description = "Thickness of the leather that the strap round the handle is cut from. own: the sheath's own"
-                    + " leather. Default: 2mm.")
+                    + " leather. Default: ${DEFAULT-VALUE}.")
     private String strapLeather;
 
     @Option(
@@ -226,13 +236,13 @@ final class SheathOptions {
             paramLabel = "LENGTH",
             description = "How much of the handle goes into the sheath past the throat, its open end. 0 seats the knife"
                     + " to its guard or its handle's front. auto: to the guard; without one, a third of the handle, which"
-                    + " friction then holds. Default: auto.")
+                    + " friction then holds. Default: ${DEFAULT-VALUE}.")
     private String handleDepth;
 
     @Option(
             names = "--drain-hole",
             paramLabel = "LENGTH",
-            description = "Width of the hole at the tip that lets water out; 0 for none. Default: 4mm.")
+            description = "Width of the hole at the tip that lets water out; 0 for none. Default: ${DEFAULT-VALUE}.")
     private String drainHole;
 
     /** What the drain hole is lined with. */
@@ -246,7 +256,7 @@ final class SheathOptions {
             paramLabel = "WHAT",
             description =
                     "eyelet: the drain hole is lined with an eyelet from the list of hardware, which then gives it"
-                            + " its size. none. Default: none.")
+                            + " its size. none. Default: ${DEFAULT-VALUE}.")
     private Lining drainLining;
 
     @Option(
@@ -254,7 +264,7 @@ final class SheathOptions {
             paramLabel = "FILE",
             description =
                     "Your own list of rivets, snaps, eyelets and rings, as the command hardware writes it; usual: that"
-                            + " of usual sizes. The job keeps it. Default: usual.")
+                            + " of usual sizes. The job keeps it. Default: ${DEFAULT-VALUE}.")
     private String hardware;
 
     /** The choices with what was given in place of what was there. */

@@ -24,8 +24,9 @@ final class SheetCommand implements Runnable {
     @Option(
             names = "--page",
             paramLabel = "PAGE",
-            defaultValue = "A4",
-            description = "Paper: a4, letter, a3 or tabloid. The knife should fit inside the frame. Default: a4.")
+            defaultValue = "a4",
+            description =
+                    "Paper: a4, letter, a3 or tabloid. The knife should fit inside the frame. Default: ${DEFAULT-VALUE}.")
     private ReferenceSheet page;
 
     @Option(

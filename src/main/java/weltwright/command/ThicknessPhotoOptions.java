@@ -26,8 +26,8 @@ final class ThicknessPhotoOptions {
     @Option(
             names = "--stands-on",
             paramLabel = "SIDE",
-            defaultValue = "SPINE",
-            description = "The side that it stands on in that photo: spine or edge. Default: spine.")
+            defaultValue = "spine",
+            description = "The side that it stands on in that photo: spine or edge. Default: ${DEFAULT-VALUE}.")
     private StandingPose.Foot foot;
 
     /** The job with what the second photo tells, and traced anew with it; the same job where there is none. */
