@@ -104,6 +104,7 @@ final class DefaultValues implements IDefaultValueProvider {
         values.put("--belt-strap-leather", lengthOr(spec.belt().strap().thicknessMm(), OWN));
         values.put("--ease", length(spec.easeMm()));
         values.put("--handle-depth", lengthOr(spec.depth().handleMm(), AUTO));
+        values.put("--guard-opening", word(spec.depth().guard()));
         values.put("--drain-hole", length(spec.drain().diameterMm()));
         values.put(
                 "--drain-lining",

@@ -15,6 +15,7 @@ import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
 import weltwright.sheath.Depth;
 import weltwright.sheath.Drain;
+import weltwright.sheath.GuardOpening;
 import weltwright.sheath.Hand;
 import weltwright.sheath.HandleStrap;
 import weltwright.sheath.HardwareList;
@@ -240,6 +241,15 @@ final class SheathOptions {
     private String handleDepth;
 
     @Option(
+            names = "--guard-opening",
+            paramLabel = "HOW",
+            description =
+                    "none: a sheath deeper than to the guard is refused. open_side: it is left unsewn from the throat"
+                            + " down past the guard on each side where that stands out, and wants a strap round the handle."
+                            + " Default: ${DEFAULT-VALUE}.")
+    private GuardOpening guardOpening;
+
+    @Option(
             names = "--drain-hole",
             paramLabel = "LENGTH",
             description = "Width of the hole at the tip that lets water out; 0 for none. Default: ${DEFAULT-VALUE}.")
@@ -353,12 +363,14 @@ final class SheathOptions {
     }
 
     private Depth over(Depth depth) {
+        Depth opened = depth.with(or(guardOpening, depth.guard()));
         if (handleDepth == null) {
-            return depth;
+            return opened;
         }
-        return handleDepth.strip().equalsIgnoreCase("auto")
-                ? Depth.AS_THE_KNIFE_WANTS
-                : Depth.ofHandle(Fields.HANDLE_DEPTH.readMm(handleDepth));
+        return opened.withHandleMm(
+                handleDepth.strip().equalsIgnoreCase("auto")
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(Fields.HANDLE_DEPTH.readMm(handleDepth)));
     }
 
     private Drain over(Drain drain) {

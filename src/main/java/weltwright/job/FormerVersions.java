@@ -66,6 +66,9 @@ final class FormerVersions {
                 nameErrorSources(trace);
                 keepNotesAsFreeText(trace);
             }
+            if (version >= 1 && version <= 7 && job.path("sheath") instanceof ObjectNode sheath) {
+                sheath.put("guard_opening", "none"); // a sheath past a guard was refused
+            }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
                 if (job.path("measured") instanceof ObjectNode measured) {

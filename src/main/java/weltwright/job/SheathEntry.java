@@ -13,6 +13,7 @@ import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
 import weltwright.sheath.Depth;
 import weltwright.sheath.Drain;
+import weltwright.sheath.GuardOpening;
 import weltwright.sheath.Hand;
 import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Leather;
@@ -52,6 +53,7 @@ record SheathEntry(
         @JsonSetter(nulls = Nulls.SET) StrapEntry strap,
         double ease,
         @JsonSetter(nulls = Nulls.SET) Double handleDepth,
+        GuardOpening guardOpening,
         double drainHole,
         boolean drainEyelet,
         HardwareEntry hardware) {
@@ -84,6 +86,7 @@ record SheathEntry(
                 spec.strap().map(StrapEntry::of).orElse(null),
                 spec.easeMm(),
                 spec.depth().handleMm().isPresent() ? spec.depth().handleMm().getAsDouble() : null,
+                spec.depth().guard(),
                 spec.drain().diameterMm(),
                 spec.drain().eyelet(),
                 HardwareEntry.of(spec.hardware()));
@@ -122,9 +125,11 @@ record SheathEntry(
                                 leather(beltStrapLeather, Fields.BELT_STRAP_LEATHER))),
                 Optional.ofNullable(strap).map(StrapEntry::strap),
                 Fields.EASE.checkedMm(ease),
-                handleDepth == null
-                        ? Depth.AS_THE_KNIFE_WANTS
-                        : Depth.ofHandle(Fields.HANDLE_DEPTH.checkedMm(handleDepth)),
+                new Depth(
+                        handleDepth == null
+                                ? OptionalDouble.empty()
+                                : OptionalDouble.of(Fields.HANDLE_DEPTH.checkedMm(handleDepth)),
+                        guardOpening),
                 new Drain(Fields.DRAIN_HOLE.checkedMm(drainHole), drainEyelet),
                 hardware.list());
     }

@@ -1,5 +1,6 @@
 package weltwright.sheath;
 
+import java.util.List;
 import java.util.Optional;
 import weltwright.fit.DrawCheck.Side;
 import weltwright.fit.Grip;
@@ -105,6 +106,32 @@ public sealed interface Advice {
         @Override
         public Severity severity() {
             return Severity.NOTE;
+        }
+    }
+
+    /**
+     * The sheath takes in the guard, and is open for it from the throat down past it.
+     *
+     * @param sides on which the guard stands out
+     * @param openMm from the throat to the first stitch on those sides
+     * @param edgeMm how much of the cutting edge lies between guard and welt where the edge's side is open; else 0
+     */
+    record OpenForGuard(List<Side> sides, double openMm, double edgeMm) implements Advice {
+        /** Rounds to 1 mm. */
+        private static final double LEAST_TOLD_MM = 0.5;
+
+        public OpenForGuard {
+            sides = List.copyOf(sides);
+        }
+
+        /** Whether so much of the cutting edge lies open that it must be told. */
+        public boolean isEdgeBare() {
+            return edgeMm >= LEAST_TOLD_MM;
+        }
+
+        @Override
+        public Severity severity() {
+            return Severity.MIND;
         }
     }
 

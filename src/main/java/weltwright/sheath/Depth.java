@@ -7,12 +7,14 @@ import weltwright.measure.Length;
 import weltwright.trouble.Trouble;
 
 /**
- * How far the knife goes into its sheath: to its guard where it has one, else as far as the maker says.
+ * How far the knife goes into its sheath: to its guard where it has one and the sheath is not opened for it, else as
+ * far as the maker says.
  *
  * @param handleMm how much of the handle, from the heel on, the sheath holds; 0 seats the knife to its guard or its
  *     handle's front; empty: as the knife wants it
+ * @param guard what is done about a guard that does not pass the throat
  */
-public record Depth(OptionalDouble handleMm) {
+public record Depth(OptionalDouble handleMm, GuardOpening guard) {
     /** To the guard; without one, so much of the handle that it is held. */
     public static final Depth AS_THE_KNIFE_WANTS = new Depth(OptionalDouble.empty());
 
@@ -22,11 +24,27 @@ public record Depth(OptionalDouble handleMm) {
     /** Between throat and guard, that the guard does not chafe the leather. By judgement; no source. */
     private static final double BEFORE_GUARD_MM = 1;
 
+    /** So much of the leather at least reaches past a guard that it is opened for. By judgement; no source. */
+    private static final double PAST_GUARD_MM = 10;
+
     /** The hand must still find the end of the handle. */
     private static final double MOST_PART = 0.8;
 
+    /** Of a sheath that is not opened for a guard. */
+    public Depth(OptionalDouble handleMm) {
+        this(handleMm, GuardOpening.NONE);
+    }
+
     public static Depth ofHandle(double mm) {
         return new Depth(OptionalDouble.of(mm));
+    }
+
+    public Depth withHandleMm(OptionalDouble other) {
+        return new Depth(other, guard);
+    }
+
+    public Depth with(GuardOpening other) {
+        return new Depth(handleMm, other);
     }
 
     /**
@@ -40,11 +58,20 @@ public record Depth(OptionalDouble handleMm) {
             return heel - handleMm.orElse(HELD_PART * handleLengthMm(knife));
         }
         double beforeGuard = at.guard().get().frontMm() + BEFORE_GUARD_MM;
-        double asked = heel - handleMm.orElse(0);
-        if (asked >= beforeGuard || handleMm.orElse(0) == 0) {
+        boolean opened = guard == GuardOpening.OPEN_SIDE;
+        double unsaid = opened ? HELD_PART * handleLengthMm(knife) : 0;
+        double asked = heel - handleMm.orElse(unsaid);
+        if (asked >= beforeGuard || handleMm.orElse(unsaid) == 0) {
             return Math.max(asked, beforeGuard);
         }
-        throw pastGuard(heel - beforeGuard);
+        if (!opened) {
+            throw pastGuard(heel - beforeGuard);
+        }
+        double pastGuard = at.guard().get().backMm() - PAST_GUARD_MM;
+        if (asked > pastGuard && handleMm.isPresent()) {
+            throw acrossGuard(heel - pastGuard);
+        }
+        return Math.min(asked, pastGuard);
     }
 
     /** The greatest depth of the handle that can be asked for. */
@@ -61,7 +88,15 @@ public record Depth(OptionalDouble handleMm) {
         return new Trouble(
                 "So deep a sheath would have to take in the guard, which stands out from the knife and does not pass the"
                         + " throat.",
-                "Let the sheath hold " + most + " of the handle. If what is marked is no guard, move its marks on the"
-                        + " outline or take them away.");
+                "Let the sheath hold " + most
+                        + " of the handle, or open its side for the guard. If what is marked is no"
+                        + " guard, move its marks on the outline or take them away.");
+    }
+
+    private static Trouble acrossGuard(double leastMm) {
+        return new Trouble(
+                "A sheath whose side is opened for the guard must reach past it, and this one would end on the guard.",
+                "Let the sheath hold at least " + new Length(Math.ceil(leastMm)).inMillimetres()
+                        + " of the handle, or nothing of it.");
     }
 }

@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import weltwright.fit.Cavity;
 import weltwright.fit.DrawCheck;
 import weltwright.knife.Knife;
@@ -42,7 +43,7 @@ public final class PatternMaker {
     public record Made(Pattern pattern, SheathSections sections, SewnPlan plan) {}
 
     private static SheathDraft draft(Knife knife, Fit fit) {
-        return new SheathDraft(knife, fit.spec, fit.cavity, fit.form, fit.welt);
+        return new SheathDraft(fit.enclosed, fit.spec, fit.cavity, fit.form, fit.welt);
     }
 
     private static Pattern pattern(Knife knife, SheathSpec wished, Fit fit, SheathDraft draft) {
@@ -55,8 +56,8 @@ public final class PatternMaker {
                 draft.fastenings(),
                 check,
                 sizes(fit.spec, fit.form, draft.belt(), fit.welt),
-                PatternReview.of(knife, wished, check, fit.welt, seams),
-                draft.sheathed());
+                PatternReview.of(knife, wished, check, fit.welt, seams, fit.form.openSides()),
+                draft.sheathed(knife.outline()));
         return PatternCheck.passed(pattern, fit.spec);
     }
 
@@ -66,15 +67,21 @@ public final class PatternMaker {
         return new SheathSections(knife, fit.spec, fit.cavity, fit.form, fit.welt);
     }
 
-    /** What pieces and sections both follow from. */
-    private record Fit(SheathSpec spec, WeltStack welt, Cavity cavity, Planform form) {
+    /**
+     * What pieces and sections both follow from.
+     *
+     * @param enclosed the knife, without what of its guard stands out through an open side
+     */
+    private record Fit(Knife enclosed, SheathSpec spec, WeltStack welt, Cavity cavity, Planform form) {
         static Fit of(Knife knife, SheathSpec wished) {
             Choices.check(knife, wished);
             SheathSpec spec = guarded(knife, wished);
             WeltStack welt = WeltStack.of(
                     knife.spineThicknessMm(), spec.welt(), spec.leather().thicknessMm());
-            Cavity cavity = new Cavity(knife, spec.depth().throatMm(knife), spec.easeMm());
-            return new Fit(spec, welt, cavity, new Planform(cavity, spec, welt.thicknessMm()));
+            Optional<OutstandingGuard> guard = OutstandingGuard.in(knife, spec);
+            Knife enclosed = guard.map(OutstandingGuard::knifeWithout).orElse(knife);
+            Cavity cavity = new Cavity(enclosed, spec.depth().throatMm(knife), spec.easeMm());
+            return new Fit(enclosed, spec, welt, cavity, new Planform(cavity, spec, welt.thicknessMm(), guard));
         }
     }
 

@@ -21,7 +21,8 @@ final class PatternReview {
 
     private PatternReview() {}
 
-    static List<Advice> of(Knife knife, SheathSpec spec, DrawCheck check, WeltStack welt, List<Seam> seams) {
+    static List<Advice> of(
+            Knife knife, SheathSpec spec, DrawCheck check, WeltStack welt, List<Seam> seams, OpenSides open) {
         List<Advice> advice = new ArrayList<>();
         double blade = knife.spineThicknessMm();
         advice.add(new Advice.WeltThickness(
@@ -36,6 +37,7 @@ final class PatternReview {
         if (!check.stitchesAreSafe()) {
             advice.add(edgeNearStitches(check));
         }
+        open.advice().ifPresent(advice::add);
         advice.addAll(holding(knife, spec, check.grip()));
         advice.addAll(belt(spec));
         seams.stream()
@@ -76,7 +78,8 @@ final class PatternReview {
 
     private static List<Advice> holding(Knife knife, SheathSpec spec, Grip grip) {
         List<Advice> advice = new ArrayList<>();
-        if (knife.landmarks().guard().isPresent()) {
+        double throat = spec.depth().throatMm(knife);
+        if (knife.landmarks().guard().filter(g -> g.frontMm() <= throat).isPresent()) {
             advice.add(new Advice.SeatedAtGuard());
         }
         if (spec.strap().isPresent()) {

@@ -82,9 +82,13 @@ final class Planform {
     private final Region welt;
     private final double sewnMm;
     private final double weltedMm;
+    private final OpenSides openSides;
 
-    /** @param weltMm thickness of all layers of the welt together */
-    Planform(Cavity cavity, SheathSpec spec, double weltMm) {
+    /**
+     * @param weltMm thickness of all layers of the welt together
+     * @param guard that the sheath is opened for
+     */
+    Planform(Cavity cavity, SheathSpec spec, double weltMm, Optional<OutstandingGuard> guard) {
         this.spec = spec;
         this.weltMm = weltMm;
         throatMm = cavity.stationMm(0);
@@ -117,17 +121,19 @@ final class Planform {
                 .within(throat.below(0))
                 .withCornersRounded(spec.stitching().marginMm());
         Region band = outer.minus(this.cavity);
-        sewnMm = folded() ? sewnLength() : row.lengthMm();
+        openSides = guard.map(g -> OpenSides.past(g, row, spec, weltMm)).orElse(OpenSides.none(row));
+        sewnMm = folded() ? sewnLength() : openSides.toMm();
         if (spec.kind() == SheathKind.PANELS_EDGE_WELT) {
-            welt = band.minus(spineSide(cavity));
+            welt = openSides.cutOff(band.minus(spineSide(cavity)));
             weltedMm = weltedLength();
         } else {
-            welt = folded() ? cutOffBeforeFold(band) : band;
+            welt = openSides.cutOff(folded() ? cutOffBeforeFold(band) : band);
             weltedMm = sewnMm;
         }
-        if (Math.min(weltedMm, sewnMm) < 4 * spec.stitching().pitchMm()) {
+        double sewn = Math.min(weltedMm, sewnMm) - openSides.fromMm();
+        if (sewn < 4 * spec.stitching().pitchMm()) {
             throw new Trouble(
-                    "The stitch row would be only " + Math.round(sewnMm) + " mm long.",
+                    "The stitch row would be only " + Math.round(Math.max(0, sewn)) + " mm long.",
                     "Choose a smaller pitch, or let the sheath hold more of the knife.");
         }
     }
@@ -187,7 +193,15 @@ final class Planform {
         return row;
     }
 
-    /** How much of the row is sewn. A folded sheath is sewn as far as its welt reaches towards the fold. */
+    /** Where the row is left open for a guard. */
+    OpenSides openSides() {
+        return openSides;
+    }
+
+    /**
+     * Up to where the row is sewn, counted from its first point. A folded sheath is sewn as far as its welt reaches
+     * towards the fold.
+     */
     double sewnMm() {
         return sewnMm;
     }
@@ -424,6 +438,9 @@ final class Planform {
     private double weltedLength() {
         double[] s = row.stationsMm();
         int kept = 0;
+        while (s[kept] < openSides.fromMm()) {
+            kept++;
+        }
         double margin = Math.min(spec.stitching().marginMm(), spec.welt().innerMarginMm());
         while (kept < row.points().size() && welt.keeps(row.points().get(kept), margin - SPARE_MM)) {
             kept++;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import weltwright.fit.Cavity;
+import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
@@ -41,6 +42,7 @@ final class SheathDraft {
     private final Laying face;
     private final Optional<Piece> rivetCover;
 
+    /** @param knife without what of its guard stands out through an open side */
     SheathDraft(Knife knife, SheathSpec spec, Cavity cavity, Planform form, WeltStack weltStack) {
         this.spec = spec;
         this.knife = knife;
@@ -51,7 +53,11 @@ final class SheathDraft {
                 ? Development.faceAlone(form, cavity, spec.leather())
                 : Development.shared(form, cavity, spec.leather());
         backLeather = alone ? Development.flatBack(form, cavity, spec.leather()) : faceLeather;
-        stitches = new StitchRow(form.row(), form.sewnMm(), spec.stitching().pitchMm());
+        stitches = new StitchRow(
+                form.row(),
+                form.openSides().fromMm(),
+                form.sewnMm(),
+                spec.stitching().pitchMm());
         back = new Laying(spec.carry().edgeOnLeft());
         face = new Laying(!back.turnedOver());
         welt = new WeltDraft(spec, form, weltStack, stitches, face);
@@ -119,12 +125,14 @@ final class SheathDraft {
                         spec.welt().innerMarginMm()));
     }
 
-    /** The knife in the sewn sheath, as one sees it from the face. */
-    SheathedKnife sheathed() {
+    /**
+     * The knife in the sewn sheath, as one sees it from the face.
+     *
+     * @param whole the outline of all of it
+     */
+    SheathedKnife sheathed(Outline whole) {
         return new SheathedKnife(
-                spec.carry().hand(),
-                face.lay(form.sewn().boundary()),
-                face.lay(knife.outline().sampled(OUTLINE_STEP_MM)));
+                spec.carry().hand(), face.lay(form.sewn().boundary()), face.lay(whole.sampled(OUTLINE_STEP_MM)));
     }
 
     private String nameOfBack() {

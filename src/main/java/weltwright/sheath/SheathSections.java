@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import weltwright.fit.Cavity;
 import weltwright.fit.Hull;
 import weltwright.geometry.Point;
@@ -64,7 +65,7 @@ public final class SheathSections {
                 back,
                 spec.leather().thicknessMm(),
                 welt(x),
-                form.folded() ? List.of(edge) : List.of(edge, spine));
+                form.openSides().sewnAt(x, edge, form.folded() ? OptionalDouble.empty() : OptionalDouble.of(spine)));
     }
 
     private List<SheathSection.Layer> welt(double x) {

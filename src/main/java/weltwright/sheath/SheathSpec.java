@@ -1,6 +1,7 @@
 package weltwright.sheath;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What the maker chooses. Every sheath that the program draws follows from a knife and one of these.
@@ -93,7 +94,7 @@ public record SheathSpec(
     }
 
     public SheathSpec withHandleDepthMm(double mm) {
-        return with(Depth.ofHandle(mm));
+        return with(depth.withHandleMm(OptionalDouble.of(mm)));
     }
 
     public SheathSpec with(Depth other) {

@@ -29,13 +29,14 @@ final class StitchRow {
 
     /**
      * @param line the row as it lies on the welt
-     * @param lengthMm how much of it, from its first point, is sewn
+     * @param fromMm where sewing begins, counted from its first point
+     * @param toMm where it ends
      * @param wishedPitchMm the pitch asked for; the nearest is taken that divides the length, or each part of it
      */
-    StitchRow(Polyline line, double lengthMm, double wishedPitchMm) {
+    StitchRow(Polyline line, double fromMm, double toMm, double wishedPitchMm) {
         this.line = line;
         double[] s = line.stationsMm();
-        stations = stations(parts(line, s, lengthMm, wishedPitchMm), wishedPitchMm);
+        stations = stations(parts(line, s, fromMm, toMm, wishedPitchMm), wishedPitchMm);
         segment = new int[stations.length];
         fraction = new double[stations.length];
         int k = 0;
@@ -66,14 +67,14 @@ final class StitchRow {
      * The ends of the row, and between them its corners: of places that turn so far the sharpest, or the middle of
      * those.
      */
-    private static List<Double> parts(Polyline line, double[] s, double lengthMm, double pitchMm) {
-        List<Double> parts = new ArrayList<>(List.of(0.0));
+    private static List<Double> parts(Polyline line, double[] s, double fromMm, double toMm, double pitchMm) {
+        List<Double> parts = new ArrayList<>(List.of(fromMm));
         double sharpest = 0;
         double first = 0;
         double last = 0;
         int before = 0;
         int after = 0;
-        for (int k = 1; k + 1 < s.length && s[k] < lengthMm - SHORTEST * pitchMm; k++) {
+        for (int k = 1; k + 1 < s.length && s[k] < toMm - SHORTEST * pitchMm; k++) {
             while (s[before + 1] < s[k] - pitchMm / 2) {
                 before++;
             }
@@ -98,7 +99,7 @@ final class StitchRow {
         if (sharpest > 0) {
             parts.add((first + last) / 2);
         }
-        parts.add(lengthMm);
+        parts.add(toMm);
         return parts;
     }
 
@@ -114,7 +115,7 @@ final class StitchRow {
             least = Math.min(least, stations[i] - stations[i - 1]);
             greatest = Math.max(greatest, stations[i] - stations[i - 1]);
         }
-        return new Seam.Pitch(stations[stations.length - 1] / (stations.length - 1), least, greatest);
+        return new Seam.Pitch((stations[stations.length - 1] - stations[0]) / (stations.length - 1), least, greatest);
     }
 
     int count() {

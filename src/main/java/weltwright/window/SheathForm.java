@@ -5,7 +5,7 @@ import javax.swing.JComboBox;
 import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.sheath.Carry;
-import weltwright.sheath.Depth;
+import weltwright.sheath.GuardOpening;
 import weltwright.sheath.Hand;
 import weltwright.sheath.Leather;
 import weltwright.sheath.SheathKind;
@@ -21,6 +21,10 @@ final class SheathForm extends Form {
     private final JComboBox<Choice<Hand>> hand =
             Choice.box("drawn with", new Choice<>(Hand.RIGHT, "Right hand"), new Choice<>(Hand.LEFT, "Left hand"));
     private final Entry<OptionalDouble> depth = Lines.lengthIfAny(Fields.HANDLE_DEPTH, mm -> mm);
+    private final JComboBox<Choice<GuardOpening>> guard = Choice.box(
+            "guard opening",
+            new Choice<>(GuardOpening.NONE, "Stays outside"),
+            new Choice<>(GuardOpening.OPEN_SIDE, "Goes in, side left open"));
     private final Entry<Double> thickness = Lines.length(Fields.LEATHER_THICKNESS, 1);
     private final Entry<Double> ease = Lines.length(Fields.EASE, 0);
 
@@ -39,7 +43,20 @@ final class SheathForm extends Form {
                 depth,
                 "How much of the handle the sheath holds; 0 seats the knife to its guard. Empty: as"
                         + " the knife wants it, to its guard or a third of its handle");
-        sheath.tie(depth, spec -> spec.depth().handleMm(), (spec, mm) -> spec.with(new Depth(mm)));
+        sheath.tie(
+                depth,
+                spec -> spec.depth().handleMm(),
+                (spec, mm) -> spec.with(spec.depth().withHandleMm(mm)));
+        line(
+                "Guard",
+                (char) 0,
+                guard,
+                "A guard goes in where the sheath is left unsewn from the throat down past it; a strap round the handle"
+                        + " then holds the knife");
+        sheath.tie(
+                guard,
+                spec -> spec.depth().guard(),
+                (spec, to) -> spec.with(spec.depth().with(to)));
         line("Leather", 'T', thickness, "Its thickness, such as 3 mm, 1/8 in or 7/8 oz");
         leather.tie(thickness, Leather::thicknessMm, Leather::withThicknessMm);
         line("Ease", 'A', ease, "Air round the knife, so that it slides; less holds firmer");
@@ -59,6 +76,11 @@ final class SheathForm extends Form {
         FoldOut fittingOut = foldOut("Leather round the knife", 'K', fitting);
         bench.watch(() -> {
             SheathSpec spec = sheath.now();
+            boolean guarded = bench.job()
+                    .silhouette()
+                    .filter(s -> s.landmarks().guard().isPresent())
+                    .isPresent();
+            showLine(guard, guarded || spec.depth().guard() != GuardOpening.NONE);
             weltOut.say(welt.held(spec.welt()));
             stitchesOut.say(stitches.held(spec.stitching()));
             throatOut.say(throat.held(spec));

@@ -25,6 +25,7 @@ public final class AdviceWording {
                     Advice.EdgeNearStitches.class,
                     a -> text("advice.edge-near-stitches", a.leastMm(), place(a.atMm()), a.safeMm()))
             .add(Advice.SeatedAtGuard.class, a -> text("advice.seated-at-guard"))
+            .add(Advice.OpenForGuard.class, AdviceWording::openForGuard)
             .add(Advice.HeldByStrap.class, a -> text("advice.held-by-strap"))
             .add(
                     Advice.HeldByForm.class,
@@ -51,6 +52,12 @@ public final class AdviceWording {
     /** How much it matters, in one word. */
     public static String word(Severity severity) {
         return text("severity." + key(severity));
+    }
+
+    private static String openForGuard(Advice.OpenForGuard advice) {
+        String side = advice.sides().size() == 2 ? "both" : key(advice.sides().get(0));
+        String open = text("advice.open-for-guard." + side, advice.openMm());
+        return advice.isEdgeBare() ? open + " " + text("advice.edge-beside-guard", advice.edgeMm()) : open;
     }
 
     private static String weltThickness(Advice.WeltThickness advice) {

@@ -8,9 +8,12 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -18,19 +21,27 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import weltwright.bench.BenchPlan;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
+import weltwright.knife.Knife;
+import weltwright.knife.TestKnives;
 import weltwright.measure.PrintScale;
 import weltwright.paper.Heading;
 import weltwright.paper.PaperSize;
 import weltwright.paper.PatternPdf;
 import weltwright.sheath.Carry;
+import weltwright.sheath.Depth;
+import weltwright.sheath.GuardOpening;
 import weltwright.sheath.Hand;
+import weltwright.sheath.HandleStrap;
+import weltwright.sheath.Pattern;
+import weltwright.sheath.PatternMaker;
 import weltwright.sheath.SheathKind;
 import weltwright.sheath.SheathSpec;
 import weltwright.trouble.Trouble;
 
 /**
  * The first page of the pattern for every kind of sheath, three tilts and both hands, side by side in one picture for
- * each sample photo: to be run by hand, and looked through before a change to the patterns is done with.
+ * each sample photo, and for knives with a guard that goes into the sheath: to be run by hand, and looked through
+ * before a change to the patterns is done with.
  *
  * <p>Writes {@code target/contact-sheet-SAMPLE.png}. What is refused stands there with its message.
  */
@@ -48,32 +59,56 @@ public final class ContactSheet {
         for (String sample : SAMPLES) {
             Run.of("make", "@sample-images/" + sample + ".args", "-o", folder).succeeds();
             Job job = JobFile.read(folder.resolve(sample + JobFile.EXTENSION));
-            List<List<Page>> rows = new ArrayList<>();
-            for (SheathKind kind : SheathKind.values()) {
-                List<Page> row = new ArrayList<>();
-                for (Hand hand : Hand.values()) {
-                    for (double tilt : TILTS_DEGREES) {
-                        row.add(page(job, kind, hand, tilt, folder.resolve("page.pdf")));
-                    }
-                }
-                rows.add(row);
-            }
-            Path picture = Path.of("target", "contact-sheet-" + sample + ".png");
-            ImageIO.write(sheet(rows), "png", picture.toFile());
-            System.out.println("Written: " + picture);
+            Heading heading = new Heading(job.customer(), job.knifeName(), job.begun(), "");
+            write(sample, heading, job.spec(), spec -> job.withSpec(spec).pattern(), folder.resolve("page.pdf"));
         }
+        SheathSpec opened = SheathSpec.standard(SheathKind.FOLDED)
+                .with(Depth.AS_THE_KNIFE_WANTS.with(GuardOpening.OPEN_SIDE))
+                .withStrap(Optional.of(HandleStrap.USUAL));
+        for (String name : List.of("guard", "finger guard")) {
+            Knife knife = TestKnives.shapes().get(name);
+            Heading heading = new Heading("", name, LocalDate.of(2024, 5, 6), "");
+            write(
+                    name.replace(' ', '-'),
+                    heading,
+                    opened,
+                    spec -> PatternMaker.make(knife, spec),
+                    folder.resolve("page.pdf"));
+        }
+    }
+
+    private static void write(
+            String name, Heading heading, SheathSpec usual, Function<SheathSpec, Pattern> maker, Path pdf)
+            throws IOException {
+        List<List<Page>> rows = new ArrayList<>();
+        for (SheathKind kind : SheathKind.values()) {
+            List<Page> row = new ArrayList<>();
+            for (Hand hand : Hand.values()) {
+                for (double tilt : TILTS_DEGREES) {
+                    Carry carry = new Carry(hand, usual.carry().edge(), Math.toRadians(tilt));
+                    row.add(page(heading, usual.with(kind).with(carry), maker, pdf));
+                }
+            }
+            rows.add(row);
+        }
+        Path picture = Path.of("target", "contact-sheet-" + name + ".png");
+        ImageIO.write(sheet(rows), "png", picture.toFile());
+        System.out.println("Written: " + picture);
     }
 
     private record Page(String caption, BufferedImage picture) {}
 
-    private static Page page(Job job, SheathKind kind, Hand hand, double tiltDegrees, Path pdf) throws IOException {
-        String caption = String.format(Locale.ROOT, "%s, %s hand, tilt %.0f°", kind, hand, tiltDegrees)
+    private static Page page(Heading heading, SheathSpec spec, Function<SheathSpec, Pattern> maker, Path pdf)
+            throws IOException {
+        String caption = String.format(
+                        Locale.ROOT,
+                        "%s, %s hand, tilt %.0f°",
+                        spec.kind(),
+                        spec.carry().hand(),
+                        Math.toDegrees(spec.carry().tiltRad()))
                 .toLowerCase(Locale.ROOT);
-        SheathSpec spec =
-                job.spec().with(kind).with(new Carry(hand, job.spec().carry().edge(), Math.toRadians(tiltDegrees)));
         try {
-            var pattern = job.withSpec(spec).pattern();
-            Heading heading = new Heading(job.customer(), job.knifeName(), job.begun(), "");
+            Pattern pattern = maker.apply(spec);
             PatternPdf.write(pattern, BenchPlan.of(pattern), heading, PaperSize.A4, PrintScale.TRUE, pdf);
         } catch (Trouble refused) {
             return new Page(caption + ": " + refused.getMessage(), new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB));

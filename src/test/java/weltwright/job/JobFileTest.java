@@ -50,6 +50,7 @@ import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
 import weltwright.sheath.Depth;
 import weltwright.sheath.Fastener;
+import weltwright.sheath.GuardOpening;
 import weltwright.sheath.HandleStrap;
 import weltwright.sheath.Hardware;
 import weltwright.sheath.StrapLeather;
@@ -263,7 +264,7 @@ class JobFileTest {
         Guard guard = new Guard(front, front.plus(new Point(-5 - 1 / 3.0, 0)));
         Job guarded = job.withSilhouette(job.silhouette().orElseThrow().withGuard(Optional.of(guard)))
                 .withSpec(job.spec()
-                        .with(Depth.AS_THE_KNIFE_WANTS)
+                        .with(Depth.AS_THE_KNIFE_WANTS.with(GuardOpening.OPEN_SIDE))
                         .with(job.spec().leather().withGiveMm(1.7)));
         Path file = folder.resolve("guard.wwj");
         JobFile.write(guarded, file);
@@ -287,7 +288,10 @@ class JobFileTest {
         return asVersionSevenWroteIt(json, version);
     }
 
-    /** As version 7 wrote it: notes as sentences, and the parts of the error by the words for them. */
+    /**
+     * As version 7 wrote it: notes as sentences, the parts of the error by the words for them, and no choice for
+     * guards, which were never let in.
+     */
     @Test
     void readsWhatTheSeventhVersionWrote() throws IOException {
         rewrite(json -> asVersionSevenWroteIt(json, 7));
@@ -313,6 +317,7 @@ class JobFileTest {
         for (int i = 0; i < notes.size(); i++) {
             notes.set(i, notes.get(i).get("sentence"));
         }
+        ((ObjectNode) json.get("sheath")).remove("guard_opening");
         return json.put("version", version);
     }
 

@@ -23,6 +23,7 @@ import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.geometry.Region;
 
 /** Invented knives of the usual shapes, random ones, and those of the photos with known truth. */
 public final class TestKnives {
@@ -78,6 +79,16 @@ public final class TestKnives {
                                 List.of(smooth(80, 11), sharp(0, 12)),
                                 List.of(sharp(0, 20), sharp(-6, 20), sharp(-6, 10)),
                                 List.of(sharp(-6, -11), sharp(-6, -22), sharp(0, -22)))));
+        shapes.put(
+                "finger guard",
+                guarded(
+                        -7,
+                        shaped(
+                                List.of(sharp(0, -12), smooth(50, -13), smooth(95, -7)),
+                                sharp(125, 3),
+                                List.of(smooth(80, 11), sharp(0, 11)),
+                                List.of(),
+                                List.of(sharp(-7, -11), sharp(-7, -20), sharp(0, -20)))));
         shapes.put(
                 "choil",
                 shaped(
@@ -172,7 +183,9 @@ public final class TestKnives {
     /** Knives of any shape, grind and handle; the shapes that ask something of a sheath among them. */
     public static Arbitrary<Knife> any() {
         Arbitrary<Knife> outline = Arbitraries.frequencyOf(
-                Tuple.of(3, plain()), Tuple.of(1, Arbitraries.of(List.copyOf(shapes().values()))));
+                Tuple.of(3, plain()),
+                Tuple.of(1, Arbitraries.of(List.copyOf(shapes().values()))),
+                Tuple.of(1, guarded()));
         Arbitrary<Grind> grind = Arbitraries.of(
                 Grind.FULL_FLAT,
                 Grind.FULL_FLAT,
@@ -188,6 +201,36 @@ public final class TestKnives {
                         knife.spineThicknessMm(),
                         knife.handleThicknessMm(),
                         Shaping.usual(0.4).withGrind(g).withHandleExponent(s)));
+    }
+
+    /** Those with a guard of 3 to 10 mm along the knife, on the edge's side or on both. */
+    public static Arbitrary<Knife> guarded() {
+        Arbitrary<Double> thick = Arbitraries.doubles().between(3, 10);
+        Arbitrary<Double> down = Arbitraries.doubles().between(3, 14);
+        Arbitrary<Double> up = Arbitraries.frequencyOf(
+                Tuple.of(2, Arbitraries.just(0.0)),
+                Tuple.of(1, Arbitraries.doubles().between(3, 14)));
+        return Combinators.combine(plain(), thick, down, up).as(TestKnives::withGuard);
+    }
+
+    /** A guard that ends at the heel, with a round of 1 mm at its corners, standing out from blade and handle. */
+    private static Knife withGuard(Knife knife, double thickMm, double downMm, double upMm) {
+        Polyline whole = knife.outline().sampled(0.5);
+        double[] behind = whole.crossings(-thickMm - 1);
+        double[] before = whole.crossings(1);
+        double low = Math.min(behind[0], before[0]) - downMm;
+        double high = Math.max(behind[behind.length - 1], before[before.length - 1]) + upMm;
+        double top = upMm == 0 ? 0 : high;
+        Region bar = Region.box(-thickMm, low, 0, top).withCornersRounded(1);
+        Polyline ring = Region.of(whole).union(bar).boundary();
+        Landmarks at = knife.landmarks();
+        Guard guard = new Guard(at.heel(), new Point(-thickMm, at.heel().y()));
+        return new Knife(
+                Outline.polygon(ring.points()),
+                at.withGuard(Optional.of(guard)),
+                knife.spineThicknessMm(),
+                knife.handleThicknessMm(),
+                knife.shaping());
     }
 
     /**

@@ -112,10 +112,11 @@ final class AllowedSpecs {
     }
 
     private static Arbitrary<Depth> depths() {
-        return Arbitraries.frequencyOf(
+        Arbitrary<Depth> depth = Arbitraries.frequencyOf(
                 Tuple.of(1, Arbitraries.just(Depth.AS_THE_KNIFE_WANTS)),
                 Tuple.of(1, Arbitraries.just(Depth.ofHandle(0))),
                 Tuple.of(3, even(0, 90).map(Depth::ofHandle)));
+        return Combinators.combine(depth, Arbitraries.of(GuardOpening.class)).as(Depth::with);
     }
 
     private static Arbitrary<Drain> drains() {

@@ -4,11 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import weltwright.fit.DrawCheck;
+import weltwright.geometry.Point;
+import weltwright.geometry.Region;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 import weltwright.trouble.Trouble;
@@ -40,7 +47,7 @@ class GuardedSheathTest implements AnySheath {
     void theThroatLiesWholeBeforeTheGuard(@ForAll("specs") SheathSpec spec) {
         PatternMaker.Made made;
         try {
-            made = PatternMaker.madeUp(GUARDED, spec);
+            made = PatternMaker.madeUp(GUARDED, spec.with(spec.depth().with(GuardOpening.NONE)));
         } catch (Trouble refused) {
             return; // such as for its hardware; what is said of guards is tested below
         }
@@ -83,5 +90,97 @@ class GuardedSheathTest implements AnySheath {
                 .filteredOn(Advice.NarrowStretch.class::isInstance)
                 .allMatch(advice -> advice.severity() == Severity.NOTE
                         || ((Advice.NarrowStretch) advice).narrow().byMm() > 4);
+    }
+
+    /** A side left open for it lets the guard pass, and leaves the sheath as narrow as one for the bare knife. */
+    @Property(tries = 60)
+    void anOpenSideLetsTheGuardPass(@ForAll("guarded") Knife knife, @ForAll("specs") SheathSpec any) {
+        SheathSpec spec = opened(any);
+        PatternMaker.Made made;
+        try {
+            made = PatternMaker.madeUp(knife, spec);
+        } catch (Trouble refused) {
+            Assume.that(!refused.getMessage().matches(Made.NOT_FOR_THIS_KNIFE));
+            throw refused;
+        }
+        List<Advice> advice = made.pattern().advice();
+        Advice.OpenForGuard open = (Advice.OpenForGuard) advice.stream()
+                .filter(Advice.OpenForGuard.class::isInstance)
+                .findFirst()
+                .orElseThrow();
+        assertThat(advice).noneMatch(Advice.SeatedAtGuard.class::isInstance);
+        List<Point> stitches = made.plan().stitches();
+        double front = knife.landmarks().guard().orElseThrow().frontMm();
+        double margin = spec.welt().innerMarginMm();
+        assertThat(stitches.get(0).x()).isGreaterThanOrEqualTo(front + margin - 0.1);
+        if (open.sides().contains(DrawCheck.Side.SPINE)) {
+            assertThat(stitches.get(stitches.size() - 1).x()).isGreaterThanOrEqualTo(front + margin - 0.1);
+        }
+        Knife bare = OutstandingGuard.in(knife, spec).orElseThrow().knifeWithout();
+        Region level = Region.of(bare.outline().sampled(0.5));
+        List<Point> guard = knife.outline().sampled(0.5).points().stream()
+                .filter(p -> level.distanceTo(p) > 0.3)
+                .toList();
+        assertThat(guard).isNotEmpty();
+        for (DrawCheck.Step step : made.pattern().drawCheck().steps()) {
+            for (Point p : guard) {
+                Point now =
+                        made.pattern().drawCheck().path().drawn(step.drawnMm()).apply(p);
+                for (Point stitch : stitches) {
+                    assertThat(stitch.distance(now)).isGreaterThan(margin - 0.1);
+                }
+            }
+        }
+        Knife noGuard = new Knife(
+                bare.outline(),
+                bare.landmarks().withGuard(Optional.empty()),
+                bare.spineThicknessMm(),
+                bare.handleThicknessMm(),
+                bare.shaping());
+        Pattern plain = PatternMaker.make(
+                noGuard,
+                spec.with(Depth.ofHandle(
+                        knife.landmarks().heel().x() - spec.depth().throatMm(knife))));
+        assertThat(made.pattern().pieces().get(0).outline())
+                .as("cut as for the bare knife")
+                .isEqualTo(plain.pieces().get(0).outline());
+    }
+
+    @Provide
+    Arbitrary<Knife> guarded() {
+        return TestKnives.guarded();
+    }
+
+    /** Of a depth that takes the guard in, with a strap. */
+    private static SheathSpec opened(SheathSpec any) {
+        Depth depth = any.depth().with(GuardOpening.OPEN_SIDE);
+        return any.with(
+                        depth.handleMm().orElse(40) < 25
+                                ? Depth.AS_THE_KNIFE_WANTS.with(GuardOpening.OPEN_SIDE)
+                                : depth)
+                .withStrap(any.strap().or(() -> Optional.of(HandleStrap.USUAL)));
+    }
+
+    @Test
+    void anOpenSideWantsAStrap() {
+        SheathSpec spec =
+                SheathSpec.standard(SheathKind.PANELS).with(Depth.ofHandle(40).with(GuardOpening.OPEN_SIDE));
+        assertThatThrownBy(() -> PatternMaker.make(GUARDED, spec)).hasMessageContaining("Choose a strap");
+    }
+
+    /** A fold has no side that could be left open. */
+    @Test
+    void aGuardOverTheFoldIsRefusedInWords() {
+        SheathSpec spec = opened(SheathSpec.standard(SheathKind.FOLDED));
+        assertThatThrownBy(() -> PatternMaker.make(GUARDED, spec)).hasMessageContaining("over the spine");
+        assertThat(PatternMaker.make(TestKnives.shapes().get("finger guard"), spec)
+                        .advice())
+                .anyMatch(Advice.OpenForGuard.class::isInstance);
+    }
+
+    @Test
+    void aSheathThatWouldEndOnTheGuardIsRefused() {
+        SheathSpec spec = opened(SheathSpec.standard(SheathKind.PANELS)).withHandleDepthMm(5);
+        assertThatThrownBy(() -> PatternMaker.make(GUARDED, spec)).hasMessageContaining("at least 16 mm");
     }
 }

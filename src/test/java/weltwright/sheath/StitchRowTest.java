@@ -13,7 +13,7 @@ class StitchRowTest {
 
     @Test
     void takesThePitchThatDividesTheRow() {
-        StitchRow row = new StitchRow(line(new Point(0, 0), new Point(101, 0)), 101, 4);
+        StitchRow row = new StitchRow(line(new Point(0, 0), new Point(101, 0)), 0, 101, 4);
 
         assertThat(row.count()).isEqualTo(26);
         assertThat(row.pitch().meanMm()).isCloseTo(4.04, within(1e-9));
@@ -29,7 +29,7 @@ class StitchRowTest {
             double angle = Math.PI / 2 * i / 600;
             quarter.add(new Point(30 * Math.cos(angle), 30 * Math.sin(angle)));
         }
-        StitchRow row = new StitchRow(Polyline.open(quarter), Math.PI * 15, 4);
+        StitchRow row = new StitchRow(Polyline.open(quarter), 0, Math.PI * 15, 4);
         List<Point> holes = row.on(row.line());
         double chord = 60 * Math.sin(Math.PI * 15 / 12 / 60);
 
@@ -44,7 +44,7 @@ class StitchRowTest {
     void aCornerGetsAHole() {
         Polyline bent = Polyline.open(List.of(new Point(0, 0), new Point(41, 0), new Point(41, 39)))
                 .resampled(0.5);
-        StitchRow row = new StitchRow(bent, bent.lengthMm(), 4);
+        StitchRow row = new StitchRow(bent, 0, bent.lengthMm(), 4);
         List<Point> holes = row.on(bent);
 
         assertThat(holes).hasSize(21);
@@ -65,14 +65,14 @@ class StitchRowTest {
         points.add(new Point(-38, 2));
         Polyline round = Polyline.open(points).resampled(0.5);
 
-        List<Point> holes = new StitchRow(round, round.lengthMm(), 4).on(round);
+        List<Point> holes = new StitchRow(round, 0, round.lengthMm(), 4).on(round);
 
         assertThat(holes).anyMatch(hole -> hole.distance(new Point(2, 0)) < 0.3);
     }
 
     @Test
     void sewsOnlyAsFarAsItIsTold() {
-        StitchRow row = new StitchRow(line(new Point(0, 0), new Point(100, 0)), 60, 5);
+        StitchRow row = new StitchRow(line(new Point(0, 0), new Point(100, 0)), 0, 60, 5);
 
         assertThat(row.on(row.line()).get(row.count() - 1).x()).isCloseTo(60, within(1e-9));
     }

@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -47,24 +48,27 @@ public final class TestSpecs {
                                 stitching,
                                 throat,
                                 belt,
-                                strap,
+                                depth.guard() == GuardOpening.OPEN_SIDE
+                                        ? strap.or(() -> Optional.of(HandleStrap.USUAL))
+                                        : strap,
                                 ease,
-                                strap.isPresent() ? atMost40(depth) : depth,
+                                strap.isPresent() || depth.guard() == GuardOpening.OPEN_SIDE ? atMost40(depth) : depth,
                                 drain,
                                 hardware)));
     }
 
     private static Arbitrary<Depth> depths() {
-        return Arbitraries.of(
+        Arbitrary<Depth> depth = Arbitraries.of(
                 Depth.AS_THE_KNIFE_WANTS,
                 Depth.ofHandle(0),
                 Depth.ofHandle(12),
                 Depth.ofHandle(40),
                 Depth.ofHandle(70));
+        return Combinators.combine(depth, Arbitraries.of(GuardOpening.class)).as(Depth::with);
     }
 
     private static Depth atMost40(Depth depth) {
-        return depth.handleMm().orElse(0) > 40 ? Depth.ofHandle(40) : depth;
+        return depth.handleMm().orElse(0) > 40 ? depth.withHandleMm(OptionalDouble.of(40)) : depth;
     }
 
     private static Arbitrary<Carry> carries() {

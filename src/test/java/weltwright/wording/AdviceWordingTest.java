@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import weltwright.fit.DrawCheck;
 import weltwright.fit.Grip;
 import weltwright.knife.Section;
 import weltwright.sheath.Advice;
@@ -69,6 +70,9 @@ class AdviceWordingTest {
         }
         if (type == boolean.class) {
             return true;
+        }
+        if (type == List.class) {
+            return List.of(DrawCheck.Side.EDGE);
         }
         if (type == WeltStack.class) {
             return new WeltStack(List.of(new WeltStack.Sheets(1, 3), new WeltStack.Sheets(2, 1.6)));
