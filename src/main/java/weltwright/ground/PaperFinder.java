@@ -64,14 +64,18 @@ public final class PaperFinder {
      * @param sizeYMm along y
      */
     public record Found(List<Reference> edges, double sizeXMm, double sizeYMm) {
-        /** What the sheet shows of itself. */
-        public GroundFacts facts() {
-            return SheetEdges.facts(edges);
-        }
+        /** Office paper is cut to about a third of a millimetre; ISO 216 allows up to 2 mm. Common practice. */
+        private static final double SCALE_SIGMA = 0.001;
 
-        /** Its rim, to be drawn over the photo. */
-        public GroundSketch sketch() {
-            return SheetEdges.sketch(sizeXMm, sizeYMm);
+        /** The sheet as a ground to solve the view from. */
+        public LocatedGround located() {
+            return new LocatedGround(
+                    edges,
+                    ViewSolver.LEAST_PIXEL_SIGMA,
+                    STRETCH_SIGMA,
+                    SCALE_SIGMA,
+                    SheetEdges.facts(edges),
+                    SheetEdges.sketch(sizeXMm, sizeYMm));
         }
     }
 
@@ -93,7 +97,7 @@ public final class PaperFinder {
     }
 
     /** A sheet whose size nobody told, and what the picture says of its proportions. */
-    static final class Unsized {
+    public static final class Unsized {
         private static final int SAMPLES = 24;
 
         /** The least of red, green and blue over the greatest: 0.7 on paper under a lamp, a third on coloured mats. */
@@ -112,7 +116,7 @@ public final class PaperFinder {
         }
 
         /** How far a size is from the proportions that are seen, in standard deviations. */
-        double misfit(double widthMm, double heightMm) {
+        public double misfit(double widthMm, double heightMm) {
             return Math.abs(Math.abs(logRatio) - Math.abs(Math.log(widthMm / heightMm)))
                     / Math.hypot(logRatioSigma, STRETCH_SIGMA);
         }
@@ -121,7 +125,7 @@ public final class PaperFinder {
          * Whether it is as pale as paper is, and not a mat or a board that has the sizes of paper: little colour, even
          * under a warm lamp, and not much darker than the lightest that the picture shows.
          */
-        boolean isWhite(Picture picture) {
+        public boolean isWhite(Picture picture) {
             double[] pale = new double[SAMPLES * SAMPLES];
             double[] level = new double[SAMPLES * SAMPLES];
             Point[] corner = sides.stream().map(Side::from).toArray(Point[]::new);
@@ -144,7 +148,7 @@ public final class PaperFinder {
         }
 
         /** The sheet, taken to be of such a size. */
-        Found sized(double widthMm, double heightMm) {
+        public Found sized(double widthMm, double heightMm) {
             return placed(sides, logRatio > 0, widthMm, heightMm);
         }
     }
@@ -154,7 +158,7 @@ public final class PaperFinder {
      *
      * @param lens what is known of the lens: seen aslant, a sheet's proportions are told no better than that
      */
-    static Optional<Unsized> lookFor(Picture picture, LensPrior lens) {
+    public static Optional<Unsized> lookFor(Picture picture, LensPrior lens) {
         return seen(picture)
                 .filter(sides -> sides.stream().noneMatch(side -> side.points().isEmpty()))
                 .map(sides -> unsized(sides, picture, lens));

@@ -39,45 +39,35 @@ public final class RectangleFinder {
      * @param sizeYMm along y
      */
     public record Found(List<Reference> references, boolean byEdges, double sizeXMm, double sizeYMm) {
-        /** What the rectangle shows of itself. */
-        public GroundFacts facts() {
-            return SheetEdges.facts(references);
-        }
-
-        /** Its rim, to be drawn over the photo. */
-        public GroundSketch sketch() {
-            return SheetEdges.sketch(sizeXMm, sizeYMm);
-        }
-
-        /** How far its proportions may be off, as {@link ViewSolver} takes it. */
-        public double stretchSigma() {
-            return Math.hypot(SIDE_SIGMA_MM / sizeXMm, SIDE_SIGMA_MM / sizeYMm);
-        }
-
-        /** How far its size may be off, as a part of it. */
-        public double scaleSigma() {
-            return SIDE_SIGMA_MM / Math.min(sizeXMm, sizeYMm);
-        }
-
-        /** The noise that its references have at least, in pixels. */
-        public double pixelSigma() {
-            return byEdges ? ViewSolver.LEAST_PIXEL_SIGMA : CORNER_SIGMA_PX;
+        /** The rectangle as a ground to solve the view from. */
+        public LocatedGround located() {
+            return new LocatedGround(
+                    references,
+                    byEdges ? ViewSolver.LEAST_PIXEL_SIGMA : CORNER_SIGMA_PX,
+                    Math.hypot(SIDE_SIGMA_MM / sizeXMm, SIDE_SIGMA_MM / sizeYMm),
+                    SIDE_SIGMA_MM / Math.min(sizeXMm, sizeYMm),
+                    SheetEdges.facts(references),
+                    SheetEdges.sketch(sizeXMm, sizeYMm));
         }
     }
 
-    /** The rectangle that was told, by the straight edges between its corners where there are such. */
-    public static Found find(Picture picture, GroundChoice.Rectangle told) {
-        List<Point> corners = anticlockwise(told.corners());
+    /**
+     * The rectangle that was told, by the straight edges between its corners where there are such.
+     *
+     * @param told its corners in the order of a walk round it, in pixels
+     * @param widthMm from the first corner to the second
+     * @param heightMm from the second to the third
+     */
+    public static Found find(Picture picture, List<Point> told, double widthMm, double heightMm) {
+        List<Point> corners = anticlockwise(told);
         Found byCorners = new Found(
                 IntStream.range(0, 4)
                         .mapToObj(k -> new Reference(
-                                SheetEdges.corners(told.widthMm(), told.heightMm())
-                                        .get(k),
-                                corners.get(k)))
+                                SheetEdges.corners(widthMm, heightMm).get(k), corners.get(k)))
                         .toList(),
                 false,
-                told.widthMm(),
-                told.heightMm());
+                widthMm,
+                heightMm);
         Levels levels = picture.levels();
         for (int sign : new int[] {1, -1}) {
             List<List<Point>> sides = IntStream.range(0, 4)
@@ -85,11 +75,7 @@ public final class RectangleFinder {
                     .mapToObj(k -> PaperEdge.follow(levels, corners.get((k + 1) % 4), corners.get(k), sign))
                     .toList();
             if (sides.stream().noneMatch(List::isEmpty)) {
-                Found byEdges = new Found(
-                        SheetEdges.of(corners, sides, told.widthMm(), told.heightMm()),
-                        true,
-                        told.widthMm(),
-                        told.heightMm());
+                Found byEdges = new Found(SheetEdges.of(corners, sides, widthMm, heightMm), true, widthMm, heightMm);
                 if (fits(byEdges, picture)) {
                     return byEdges;
                 }
@@ -100,12 +86,7 @@ public final class RectangleFinder {
 
     /** What was told of the lens has no say in it: it may be wrong, and the edges right. */
     private static boolean fits(Found found, Picture picture) {
-        ViewSolver.Solution fit = ViewSolver.solve(
-                found.references(),
-                picture.widthPx(),
-                picture.heightPx(),
-                LensPrior.usual(picture.diagonalPx()),
-                found.stretchSigma());
+        ViewSolver.Solution fit = found.located().solve(picture, LensPrior.usual(picture.diagonalPx()));
         return fit.used() >= LEAST_FITTING * found.references().size() && fit.pixelSigma() < CORNER_SIGMA_PX;
     }
 

@@ -101,6 +101,9 @@ public final class RuledFinder {
 
         private static final double HALF_EDGE = 0.25;
 
+        /** Mats and printed squares are true to about this. Common practice. */
+        private static final double SCALE_SIGMA = 0.0007;
+
         /** The same in a picture with four pixels for one. */
         private Found doubled() {
             List<Reference> doubled = crossings.stream()
@@ -111,7 +114,17 @@ public final class RuledFinder {
         }
 
         /** @param pitchMm from line to line; the same along x and y */
-        public GroundFacts facts(double pitchMm) {
+        public LocatedGround located(double pitchMm) {
+            return new LocatedGround(
+                    crossings,
+                    ViewSolver.LEAST_PIXEL_SIGMA,
+                    STRETCH_SIGMA,
+                    SCALE_SIGMA,
+                    facts(pitchMm),
+                    sketch(pitchMm));
+        }
+
+        private GroundFacts facts(double pitchMm) {
             int all = (int) Math.round(extent.area().getArea() / (pitchMm * pitchMm));
             return new GroundFacts(edges(pitchMm), crossings.size(), Math.max(all, crossings.size()));
         }
@@ -123,8 +136,7 @@ public final class RuledFinder {
                     .toList();
         }
 
-        /** @param pitchMm from line to line */
-        public GroundSketch sketch(double pitchMm) {
+        private GroundSketch sketch(double pitchMm) {
             Envelope box = extent.area().getEnvelopeInternal();
             List<Polyline> lines = new ArrayList<>();
             for (double x = Math.ceil(box.getMinX() / pitchMm) * pitchMm; x <= box.getMaxX(); x += pitchMm) {
@@ -165,7 +177,7 @@ public final class RuledFinder {
     /**
      * The same, or nothing where there is no such ground; with the unit of length for its pitch, where that is unknown.
      */
-    static Optional<Found> lookFor(Picture picture, double pitchMm) {
+    public static Optional<Found> lookFor(Picture picture, double pitchMm) {
         return search(picture, pitchMm, pitchMm).flatMap(found -> found);
     }
 

@@ -66,6 +66,9 @@ public final class SheetFinder {
         private static final List<Point> OUTWARD =
                 List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
 
+        /** A bar read off with a ruler, or a print trusted to be at actual size. Common practice. */
+        private static final double SCALE_SIGMA = 0.0005;
+
         /** As far as this from the frame's rim there is nothing but black inside and white outside. */
         private static final double LOOK_MM = 3;
 
@@ -73,7 +76,12 @@ public final class SheetFinder {
         private static final double HALF_EDGE = 0.3;
 
         /** @param scale as in {@link SheetFinder#find} */
-        public GroundFacts facts(PrintScale scale) {
+        public LocatedGround located(PrintScale scale) {
+            return new LocatedGround(
+                    corners, ViewSolver.LEAST_PIXEL_SIGMA, SCALE_SIGMA, SCALE_SIGMA, facts(scale), sketch(scale));
+        }
+
+        private GroundFacts facts(PrintScale scale) {
             int printed = (int) IntStream.range(0, sheet.cornerCount())
                     .filter(sheet::isCornerPrinted)
                     .count();
@@ -112,8 +120,7 @@ public final class SheetFinder {
                     || !sheet.isPrinted(column, row);
         }
 
-        /** @param scale as in {@link SheetFinder#find} */
-        public GroundSketch sketch(PrintScale scale) {
+        private GroundSketch sketch(PrintScale scale) {
             int across = sheet.squaresAcross();
             int down = sheet.squaresDown();
             int frame = ReferenceSheet.FRAME_SQUARES;
@@ -161,7 +168,7 @@ public final class SheetFinder {
      *
      * @throws Trouble where there is one, but too little of it is to be seen
      */
-    static Optional<Found> lookFor(Picture picture, PrintScale scale) {
+    public static Optional<Found> lookFor(Picture picture, PrintScale scale) {
         List<SeenMarker> markers = markers(picture);
         return mostSeen(markers).map(sheet -> found(picture, scale, sheet, markers));
     }

@@ -58,11 +58,12 @@ public final class EdgePuller {
     public static EdgePuller on(Photo photo, Trace trace, TraceSettings settings) {
         try (Picture picture = Picture.decode(photo)) {
             View view = trace.seenFrom();
-            KnownGround.Cover cover = GroundSearch.find(
+            KnownGround.Cover cover = settings.ground()
+                    .find(
                             picture,
-                            settings.ground(),
                             settings.sheetScale(),
                             LensTold.of(photo, settings).prior())
+                    .known()
                     .cover(picture, view);
             return new EdgePuller(photo, trace, settings, Tracer.bare(view, cover));
         }

@@ -61,7 +61,7 @@ final class ErrorEstimate {
             SilhouetteBuilder.Built built,
             List<Unsure> unsure,
             DamagedPart damaged) {
-        double scaleSigma = ground.scaleSigma();
+        double scaleSigma = ground.located().scaleSigma();
         View view = solution.view();
         Plane plane = built.midPlane();
         List<Point> places = built.ring().resampled(4).points().stream()

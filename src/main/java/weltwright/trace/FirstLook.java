@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.GroundChoice;
-import weltwright.ground.GroundFinder;
 import weltwright.ground.GroundLabel;
 import weltwright.ground.GroundSketch;
 import weltwright.ground.Picture;
@@ -54,18 +52,10 @@ public record FirstLook(
     private static FirstLook at(Picture picture, LensTold lens, TraceSettings settings, Progress progress) {
         progress.at("Looking for what the knife lies on", 0.2);
         try {
-            if (settings.ground() instanceof GroundChoice.Any) {
-                GroundFinder.Seen seen = GroundFinder.find(picture, settings.sheetScale(), lens.prior());
-                return seen instanceof GroundFinder.Ruling ruling
-                        ? atRuling(picture, ruling, lens)
-                        : at(picture, GroundSearch.known(seen, settings.sheetScale()), lens, settings, progress);
-            }
-            return at(
-                    picture,
-                    GroundSearch.find(picture, settings.ground(), settings.sheetScale(), lens.prior()),
-                    lens,
-                    settings,
-                    progress);
+            GroundFinder.Seen seen = settings.ground().find(picture, settings.sheetScale(), lens.prior());
+            return seen.ofUnknownPitch()
+                    .map(ruling -> atRuling(picture, ruling, lens))
+                    .orElseGet(() -> at(picture, seen.known(), lens, progress));
         } catch (Trouble notFound) {
             return refused(PhotoCheck.ofLight(picture), notFound);
         }
@@ -81,8 +71,7 @@ public record FirstLook(
         return new FirstLook(Optional.empty(), List.of(), advice, Optional.of(why.getMessage()), false);
     }
 
-    private static FirstLook at(
-            Picture picture, KnownGround ground, LensTold lens, TraceSettings settings, Progress progress) {
+    private static FirstLook at(Picture picture, KnownGround ground, LensTold lens, Progress progress) {
         SolvedView solved = lens.over(ground, picture);
         View view = solved.view();
         List<PhotoAdvice> advice = new ArrayList<>(PhotoCheck.of(picture, ground, solved));
@@ -96,7 +85,7 @@ public record FirstLook(
         }
         progress.at("Looked at", 1);
         return new FirstLook(
-                Optional.of(seen(view, ground.sketch())),
+                Optional.of(seen(view, ground.located().sketch())),
                 Tracer.notes(picture, ground, solved),
                 advice,
                 question,
@@ -104,15 +93,14 @@ public record FirstLook(
     }
 
     /** Its lines are known, but not how far apart they are: what does not hang on that can be told. */
-    private static FirstLook atRuling(Picture picture, GroundFinder.Ruling ruling, LensTold lens) {
-        KnownGround ground = new RuledGround(ruling.found(), ruling.nominalPitchMm());
-        View view = ground.solve(picture, lens.prior()).view();
-        GroundSketch asked = new GroundSketch(ground.sketch().lines(), new GroundLabel.UnknownRuling());
+    private static FirstLook atRuling(Picture picture, KnownGround ground, LensTold lens) {
+        View view = ground.located().solve(picture, lens.prior()).view();
+        GroundSketch asked = new GroundSketch(ground.located().sketch().lines(), new GroundLabel.UnknownRuling());
         return new FirstLook(
                 Optional.of(seen(view, asked)),
                 List.of(),
                 PhotoCheck.ofUnknownSize(picture, ground, view),
-                Optional.of(GroundSearch.WHICH_PITCH.getMessage()),
+                Optional.of(GroundFinder.WHICH_PITCH.getMessage()),
                 true);
     }
 

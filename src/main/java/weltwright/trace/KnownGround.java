@@ -4,39 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import weltwright.geometry.Polyline;
-import weltwright.ground.GroundFacts;
-import weltwright.ground.GroundSketch;
-import weltwright.ground.LensPrior;
+import weltwright.ground.LocatedGround;
 import weltwright.ground.Picture;
-import weltwright.ground.Reference;
 import weltwright.ground.View;
 import weltwright.ground.ViewSolver;
 import weltwright.trouble.Trouble;
 
 /** A ground that was found in a picture: what the view is solved from, and what lies on it. */
 interface KnownGround {
-    List<Reference> references();
-
-    /**
-     * The least noise that a coordinate of its references has, however well they fit: standard deviation, in pixels.
-     */
-    default double pixelSigma() {
-        return ViewSolver.LEAST_PIXEL_SIGMA;
-    }
-
-    /**
-     * How far the ground's proportions may be off: standard deviation of the ratio of its scales along x and y, over 1.
-     */
-    double stretchSigma();
-
-    /** How far its size may be off: standard deviation, as a part of it. */
-    double scaleSigma();
-
-    /** Camera and pose over it. */
-    default ViewSolver.Solution solve(Picture picture, LensPrior lens) {
-        return ViewSolver.solve(
-                references(), picture.widthPx(), picture.heightPx(), lens, stretchSigma(), pixelSigma());
-    }
+    /** What the view is solved from. */
+    LocatedGround located();
 
     /** What was found and how well it fits. */
     List<TraceNote> notes(ViewSolver.Solution solution);
@@ -45,12 +22,6 @@ interface KnownGround {
     default boolean hasBlackPrint() {
         return false;
     }
-
-    /** What it shows of itself. */
-    GroundFacts facts();
-
-    /** Its lines, to be drawn over the photo. */
-    GroundSketch sketch();
 
     /** What lies on it. */
     Cover cover(Picture picture, View view);

@@ -83,14 +83,17 @@ record LensTold(LensPrior prior, LensSource source, boolean cutOut) {
     SolvedView over(KnownGround ground, Picture picture) {
         LensPrior any = LensPrior.usual(picture.diagonalPx());
         if (cutOut) {
-            return new SolvedView(ground.solve(picture, prior.cutOut()), source, Optional.of(new PhotoAdvice.CutOut()));
+            return new SolvedView(
+                    ground.located().solve(picture, prior.cutOut()), source, Optional.of(new PhotoAdvice.CutOut()));
         }
-        ViewSolver.Solution seen = ground.solve(picture, prior);
-        if (seen.pixelSigma() > Math.max(MISFIT * picture.diagonalPx(), ground.pixelSigma())) {
+        ViewSolver.Solution seen = ground.located().solve(picture, prior);
+        if (seen.pixelSigma()
+                > Math.max(MISFIT * picture.diagonalPx(), ground.located().pixelSigma())) {
             // What was told may be at fault, so what any lens could do is the measure.
-            double anyLens =
-                    !isTold() ? seen.pixelSigma() : ground.solve(picture, any).pixelSigma();
-            ViewSolver.Solution cut = ground.solve(picture, any.cutOut());
+            double anyLens = !isTold()
+                    ? seen.pixelSigma()
+                    : ground.located().solve(picture, any).pixelSigma();
+            ViewSolver.Solution cut = ground.located().solve(picture, any.cutOut());
             if (cut.pixelSigma() < MUCH_BETTER * anyLens) {
                 return new SolvedView(cut, FROM_GROUND, Optional.of(new PhotoAdvice.CutOut()));
             }
@@ -98,7 +101,7 @@ record LensTold(LensPrior prior, LensSource source, boolean cutOut) {
         if (!isTold() || !contradicts(ground, picture)) {
             return new SolvedView(seen, source, Optional.empty());
         }
-        ViewSolver.Solution alone = ground.solve(picture, any);
+        ViewSolver.Solution alone = ground.located().solve(picture, any);
         return new SolvedView(
                 alone,
                 FROM_GROUND,
@@ -111,7 +114,7 @@ record LensTold(LensPrior prior, LensSource source, boolean cutOut) {
     }
 
     private boolean contradicts(KnownGround ground, Picture picture) {
-        List<Reference> all = ground.references();
+        List<Reference> all = ground.located().references();
         int step = Math.max(1, all.size() / SAMPLE);
         List<Reference> sample = IntStream.range(0, all.size() / step)
                 .mapToObj(k -> all.get(k * step))
@@ -121,8 +124,8 @@ record LensTold(LensPrior prior, LensSource source, boolean cutOut) {
                 picture.widthPx(),
                 picture.heightPx(),
                 LensPrior.usual(picture.diagonalPx()).mounted(),
-                ground.stretchSigma(),
-                ground.pixelSigma());
+                ground.located().stretchSigma(),
+                ground.located().pixelSigma());
         double apart = Math.abs(Math.log(alone.view().camera().focalPx() / prior.focalPx()));
         return apart > CONTRADICTED * Math.hypot(alone.focalRelativeSigma(), prior.focalRelativeSigma());
     }

@@ -8,13 +8,11 @@ import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
-import weltwright.ground.GroundFacts;
-import weltwright.ground.GroundSketch;
+import weltwright.ground.LocatedGround;
 import weltwright.ground.PaperFinder;
 import weltwright.ground.Picture;
 import weltwright.ground.PictureLight;
 import weltwright.ground.Plane;
-import weltwright.ground.Reference;
 import weltwright.ground.View;
 import weltwright.ground.ViewSolver;
 import weltwright.trouble.Trouble;
@@ -24,9 +22,10 @@ import weltwright.trouble.Trouble;
  *
  * @param isSizeInferred whether its size follows from its proportions and was not told
  */
-record PaperGround(PaperFinder.Found found, boolean isSizeInferred) implements KnownGround {
-    /** Office paper is cut to about a third of a millimetre; ISO 216 allows up to 2 mm. Common practice. */
-    private static final double SCALE_SIGMA = 0.001;
+record PaperGround(PaperFinder.Found found, boolean isSizeInferred, LocatedGround located) implements KnownGround {
+    PaperGround(PaperFinder.Found found, boolean isSizeInferred) {
+        this(found, isSizeInferred, found.located());
+    }
 
     /** A knife floats several millimetres up, and so far beside it falls a hard shadow's edge. Common practice. */
     private static final double HARD_SHADOW_MM = 4;
@@ -45,35 +44,10 @@ record PaperGround(PaperFinder.Found found, boolean isSizeInferred) implements K
     private static final double BURNT_PART = 0.5;
 
     @Override
-    public List<Reference> references() {
-        return found.edges();
-    }
-
-    @Override
-    public double stretchSigma() {
-        return PaperFinder.STRETCH_SIGMA;
-    }
-
-    @Override
-    public double scaleSigma() {
-        return SCALE_SIGMA;
-    }
-
-    @Override
     public List<TraceNote> notes(ViewSolver.Solution solution) {
         TraceNote size = new TraceNote.PaperFound(
                 found.sizeXMm(), found.sizeYMm(), found.edges().size(), solution.used(), solution.pixelSigma());
         return isSizeInferred ? List.of(size, new TraceNote.PaperSizeFromProportions()) : List.of(size);
-    }
-
-    @Override
-    public GroundFacts facts() {
-        return found.facts();
-    }
-
-    @Override
-    public GroundSketch sketch() {
-        return found.sketch();
     }
 
     @Override

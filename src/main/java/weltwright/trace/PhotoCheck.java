@@ -67,7 +67,7 @@ final class PhotoCheck {
     /** All that can be told of a photo whose ground is known. */
     static List<PhotoAdvice> of(Picture picture, KnownGround ground, SolvedView solved) {
         View view = solved.view();
-        GroundFacts facts = ground.facts();
+        GroundFacts facts = ground.located().facts();
         List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
         advice.addAll(ofSize(view, facts));
         advice.addAll(ofSlant(view));
@@ -83,7 +83,8 @@ final class PhotoCheck {
     static List<PhotoAdvice> ofUnknownSize(Picture picture, KnownGround ground, View view) {
         List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
         advice.addAll(ofSlant(view));
-        advice.addAll(ofPrint(PrintQuality.of(picture, view, ground.facts().edges()), false, OptionalDouble.empty()));
+        advice.addAll(ofPrint(
+                PrintQuality.of(picture, view, ground.located().facts().edges()), false, OptionalDouble.empty()));
         return advice;
     }
 

@@ -1,35 +1,17 @@
 package weltwright.trace;
 
 import java.util.List;
-import weltwright.ground.GroundFacts;
-import weltwright.ground.GroundSketch;
+import weltwright.ground.LocatedGround;
 import weltwright.ground.PaperFinder;
 import weltwright.ground.Picture;
 import weltwright.ground.RectangleFinder;
-import weltwright.ground.Reference;
 import weltwright.ground.View;
 import weltwright.ground.ViewSolver;
 
 /** A rectangle of known size whose corners were set by hand. Of what lies on it, it tells no more than blank paper. */
-record RectangleGround(RectangleFinder.Found found) implements KnownGround {
-    @Override
-    public List<Reference> references() {
-        return found.references();
-    }
-
-    @Override
-    public double pixelSigma() {
-        return found.pixelSigma();
-    }
-
-    @Override
-    public double stretchSigma() {
-        return found.stretchSigma();
-    }
-
-    @Override
-    public double scaleSigma() {
-        return found.scaleSigma();
+record RectangleGround(RectangleFinder.Found found, LocatedGround located) implements KnownGround {
+    RectangleGround(RectangleFinder.Found found) {
+        this(found, found.located());
     }
 
     @Override
@@ -42,16 +24,6 @@ record RectangleGround(RectangleFinder.Found found) implements KnownGround {
                                 found.sizeXMm(),
                                 found.sizeYMm(),
                                 solution.view().mmPerPx()));
-    }
-
-    @Override
-    public GroundFacts facts() {
-        return found.facts();
-    }
-
-    @Override
-    public GroundSketch sketch() {
-        return found.sketch();
     }
 
     @Override

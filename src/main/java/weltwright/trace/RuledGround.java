@@ -8,11 +8,9 @@ import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.GroundFacts;
-import weltwright.ground.GroundSketch;
+import weltwright.ground.LocatedGround;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
-import weltwright.ground.Reference;
 import weltwright.ground.RuledFinder;
 import weltwright.ground.View;
 import weltwright.ground.ViewSolver;
@@ -22,48 +20,24 @@ import weltwright.ground.ViewSolver;
  *
  * @param pitchMm from line to line
  */
-record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGround {
+record RuledGround(RuledFinder.Found found, double pitchMm, LocatedGround located) implements KnownGround {
+    RuledGround(RuledFinder.Found found, double pitchMm) {
+        this(found, pitchMm, found.located(pitchMm));
+    }
+
     /** Fine enough for the light over the whole ground, where lines leave room between them. */
     private static final double COARSE_MM_PER_PX = 0.5;
 
     /** The finder measures a line with its blur; ink covers about this part of that. */
     private static final double INK_PART = 0.7;
 
-    /** Mats and printed squares are true to about this. Common practice. */
-    private static final double SCALE_SIGMA = 0.0007;
-
     /** Between lines the mask keeps to the knife, and strays by a little where it crosses one. */
     private static final double ROUGH_MM = 1.2;
-
-    @Override
-    public List<Reference> references() {
-        return found.crossings();
-    }
-
-    @Override
-    public double stretchSigma() {
-        return RuledFinder.STRETCH_SIGMA;
-    }
-
-    @Override
-    public double scaleSigma() {
-        return SCALE_SIGMA;
-    }
 
     @Override
     public List<TraceNote> notes(ViewSolver.Solution solution) {
         return List.of(
                 new TraceNote.RulingFound(pitchMm, found.crossings().size(), solution.used(), solution.pixelSigma()));
-    }
-
-    @Override
-    public GroundFacts facts() {
-        return found.facts(pitchMm);
-    }
-
-    @Override
-    public GroundSketch sketch() {
-        return found.sketch(pitchMm);
     }
 
     @Override
@@ -93,7 +67,7 @@ record RuledGround(RuledFinder.Found found, double pitchMm) implements KnownGrou
                     ROUGH_MM,
                     pattern,
                     look,
-                    LineEnds.near(contour, sketch().lines(), ruling.zoneMm(), raster, picture, view),
+                    LineEnds.near(contour, located.sketch().lines(), ruling.zoneMm(), raster, picture, view),
                     light.isSteelGrey(),
                     0);
         }

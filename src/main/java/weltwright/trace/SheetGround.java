@@ -6,11 +6,9 @@ import org.opencv.core.Mat;
 import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.GroundFacts;
-import weltwright.ground.GroundSketch;
+import weltwright.ground.LocatedGround;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
-import weltwright.ground.Reference;
 import weltwright.ground.ReferenceSheet;
 import weltwright.ground.SheetFinder;
 import weltwright.ground.View;
@@ -22,30 +20,16 @@ import weltwright.measure.PrintScale;
  *
  * @param scale what its bars measure
  */
-record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGround {
+record SheetGround(SheetFinder.Found found, PrintScale scale, LocatedGround located) implements KnownGround {
+    SheetGround(SheetFinder.Found found, PrintScale scale) {
+        this(found, scale, found.located(scale));
+    }
+
     /** Fine enough for the light over the whole sheet. */
     private static final double COARSE_MM_PER_PX = 0.6;
 
-    /** A bar read off with a ruler, or a print trusted to be at actual size. Common practice. */
-    private static final double SCALE_SIGMA = 0.0005;
-
     /** Paper is smooth and the sheet's lines are far apart: the mask strays beside a line only. */
     private static final double ROUGH_MM = 1.2;
-
-    @Override
-    public List<Reference> references() {
-        return found.corners();
-    }
-
-    @Override
-    public double stretchSigma() {
-        return SCALE_SIGMA;
-    }
-
-    @Override
-    public double scaleSigma() {
-        return SCALE_SIGMA;
-    }
 
     @Override
     public List<TraceNote> notes(ViewSolver.Solution solution) {
@@ -56,16 +40,6 @@ record SheetGround(SheetFinder.Found found, PrintScale scale) implements KnownGr
     @Override
     public boolean hasBlackPrint() {
         return true;
-    }
-
-    @Override
-    public GroundFacts facts() {
-        return found.facts(scale);
-    }
-
-    @Override
-    public GroundSketch sketch() {
-        return found.sketch(scale);
     }
 
     @Override

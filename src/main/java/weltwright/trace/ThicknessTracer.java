@@ -83,7 +83,9 @@ public final class ThicknessTracer {
         try (Picture picture = Picture.decode(photo)) {
             progress.at("Looking for what the knife stands on", 0.2);
             LensTold lens = LensTold.of(photo, settings);
-            KnownGround ground = GroundSearch.find(picture, settings.ground(), settings.sheetScale(), lens.prior());
+            KnownGround ground = settings.ground()
+                    .find(picture, settings.sheetScale(), lens.prior())
+                    .known();
             View view = lens.over(ground, picture).view();
             progress.at("Following its sides", 0.5);
             Picture fine = Tracer.fine(picture, view);

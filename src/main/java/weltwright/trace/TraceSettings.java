@@ -2,7 +2,6 @@ package weltwright.trace;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import weltwright.ground.GroundChoice;
 import weltwright.ground.PhoneLens;
 import weltwright.knife.ThicknessProfile;
 import weltwright.measure.PrintScale;
@@ -75,7 +74,7 @@ public record TraceSettings(
 
     /** The same for another photo on the same ground: corners that were set by hand are places in this one. */
     public TraceSettings elsewhere() {
-        return ground instanceof GroundChoice.Rectangle ? withGround(new GroundChoice.Any()) : this;
+        return withGround(ground.elsewhere());
     }
 
     public TraceSettings withThickness(ThicknessProfile other) {

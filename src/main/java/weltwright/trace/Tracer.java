@@ -86,7 +86,9 @@ public final class Tracer {
             DamagedPart damaged = DamagedPart.of(photo);
             progress.at("Looking for what the knife lies on", 0.2);
             LensTold lens = LensTold.of(photo, settings);
-            KnownGround ground = GroundSearch.find(picture, settings.ground(), settings.sheetScale(), lens.prior());
+            KnownGround ground = settings.ground()
+                    .find(picture, settings.sheetScale(), lens.prior())
+                    .known();
             SolvedView solved = lens.over(ground, picture);
             View view = solved.view();
             checkFine(view);
@@ -166,7 +168,7 @@ public final class Tracer {
                 .map(px -> view.meets(px, Plane.GROUND))
                 .toList());
         double[] lineColour = cover.look().lineColour();
-        if (MirroredGround.isIn(picture, view, blade, ground.sketch().lines(), lineColour)) {
+        if (MirroredGround.isIn(picture, view, blade, ground.located().sketch().lines(), lineColour)) {
             throw BladeCheck.mirrorsTheGround();
         }
         return built.silhouette();

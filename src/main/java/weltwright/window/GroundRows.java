@@ -5,11 +5,11 @@ import java.util.OptionalDouble;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import weltwright.geometry.Point;
-import weltwright.ground.GroundChoice;
 import weltwright.job.Fields;
 import weltwright.job.Job;
 import weltwright.measure.LengthField;
 import weltwright.photo.Photo;
+import weltwright.trace.GroundChoice;
 
 /**
  * Lines for what the knife lay on, and for what has to be known of it. How far apart the lines of a ruled ground are is

@@ -5,9 +5,9 @@ import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import weltwright.ground.GroundChoice;
 import weltwright.photo.Photo;
 import weltwright.trace.FirstLook;
+import weltwright.trace.GroundChoice;
 import weltwright.wording.PhotoWording;
 import weltwright.wording.TraceWording;
 

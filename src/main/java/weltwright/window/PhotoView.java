@@ -14,10 +14,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.GroundChoice;
 import weltwright.measure.Length;
 import weltwright.photo.Photo;
 import weltwright.trace.FirstLook;
+import weltwright.trace.GroundChoice;
 import weltwright.trouble.Trouble;
 import weltwright.wording.TraceWording;
 

@@ -2,11 +2,11 @@ package weltwright.window;
 
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import weltwright.ground.GroundChoice;
 import weltwright.job.Job;
 import weltwright.knife.Caliper;
 import weltwright.knife.Silhouette;
 import weltwright.photo.Photo;
+import weltwright.trace.GroundChoice;
 import weltwright.trace.Progress;
 import weltwright.trace.Trace;
 import weltwright.trace.TraceSettings;

@@ -15,9 +15,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 import weltwright.geometry.Point;
-import weltwright.ground.GroundChoice;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
+import weltwright.trace.GroundChoice;
 import weltwright.trace.TraceSettings;
 import weltwright.trouble.Trouble;
 

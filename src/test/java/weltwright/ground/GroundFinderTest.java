@@ -17,6 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.geometry.Point;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
+import weltwright.trace.GroundChoice;
+import weltwright.trace.GroundFinder;
 import weltwright.trouble.Trouble;
 
 /** What a knife lies on, told by the picture alone: on rendered scenes, whose truth files name the ground. */

@@ -31,7 +31,7 @@ class RectangleFinderTest {
     @CsvSource({"210, 70", "60, 190"})
     void followsTheEdgesBetweenCornersSetRoughly(double board, double table) {
         try (Picture picture = Picture.decode(board(board, table))) {
-            RectangleFinder.Found found = RectangleFinder.find(picture, told(offBy(3, CORNERS)));
+            RectangleFinder.Found found = found(picture, offBy(3, CORNERS));
             assertThat(found.byEdges()).isTrue();
             assertThat(worstMm(picture, found)).isLessThan(0.2);
         }
@@ -42,7 +42,7 @@ class RectangleFinderTest {
     void takesTheCornersAloneWhereNoEdgesRunBetweenThem() {
         Photo bare = SCENE.photo((at, footprint) -> 140, 1);
         try (Picture picture = Picture.decode(bare)) {
-            RectangleFinder.Found found = RectangleFinder.find(picture, told(CORNERS));
+            RectangleFinder.Found found = found(picture, CORNERS);
             assertThat(found.byEdges()).isFalse();
             assertThat(found.references()).hasSize(4);
             assertThat(worstMm(picture, found)).isLessThan(0.3);
@@ -60,7 +60,7 @@ class RectangleFinderTest {
             for (int i = 0; i < hands; i++) {
                 // Of the lens no more is known than is said, so what is known of it is off as well.
                 LensPrior lens = LensPrior.ofFocal(900 * Math.exp(0.03 * new Random(-i).nextGaussian()), 0.03);
-                RectangleFinder.Found found = RectangleFinder.find(picture, told(shaken(CORNERS, i)));
+                RectangleFinder.Found found = found(picture, shaken(CORNERS, i));
                 ViewSolver.Solution solution = solve(picture, found, lens);
                 double off = solution.view().translation().z() - 420;
                 squares += off * off / hands;
@@ -77,10 +77,8 @@ class RectangleFinderTest {
         Collections.reverse(backwards); // from the lower left one, along the width first
         List<Point> onwards = List.of(CORNERS.get(1), CORNERS.get(2), CORNERS.get(3), CORNERS.get(0));
         try (Picture picture = Picture.decode(board(210, 70))) {
-            assertThat(worstMm(picture, RectangleFinder.find(picture, told(backwards))))
-                    .isLessThan(0.2);
-            GroundChoice.Rectangle standing = new GroundChoice.Rectangle(HEIGHT, WIDTH, onwards);
-            assertThat(solve(picture, RectangleFinder.find(picture, standing))
+            assertThat(worstMm(picture, found(picture, backwards))).isLessThan(0.2);
+            assertThat(solve(picture, RectangleFinder.find(picture, onwards, HEIGHT, WIDTH))
                             .view()
                             .eye()
                             .norm())
@@ -99,8 +97,8 @@ class RectangleFinderTest {
                 2.2);
     }
 
-    private static GroundChoice.Rectangle told(List<Point> corners) {
-        return new GroundChoice.Rectangle(WIDTH, HEIGHT, corners);
+    private static RectangleFinder.Found found(Picture picture, List<Point> corners) {
+        return RectangleFinder.find(picture, corners, WIDTH, HEIGHT);
     }
 
     private static LensPrior lens() {
@@ -112,13 +110,7 @@ class RectangleFinderTest {
     }
 
     private static ViewSolver.Solution solve(Picture picture, RectangleFinder.Found found, LensPrior lens) {
-        return ViewSolver.solve(
-                found.references(),
-                picture.widthPx(),
-                picture.heightPx(),
-                lens,
-                found.stretchSigma(),
-                found.pixelSigma());
+        return found.located().solve(picture, lens);
     }
 
     /** How far the sides between the true corners, and the diagonals, come out wrong. */

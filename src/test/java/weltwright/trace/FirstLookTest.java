@@ -26,7 +26,6 @@ import org.opencv.core.Size;
 import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
-import weltwright.ground.GroundChoice;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
 import weltwright.ground.Vector3;
@@ -220,8 +219,9 @@ class FirstLookTest {
         try (Picture picture = Picture.decode(photo)) {
             LensTold lens = LensTold.of(photo, told("find"));
             return lens.over(
-                            GroundSearch.find(
-                                    picture, told("find").ground(), told("find").sheetScale(), lens.prior()),
+                            new GroundChoice.Any()
+                                    .find(picture, PrintScale.TRUE, lens.prior())
+                                    .known(),
                             picture)
                     .view();
         }

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Optional;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.GroundChoice;
 import weltwright.photo.Photo;
 import weltwright.trouble.Trouble;
 

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import weltwright.ground.GroundChoice;
 
 /**
  * Photos with known truth: rendered by a program that knows nothing of ours. The bounds are the errors measured plus a

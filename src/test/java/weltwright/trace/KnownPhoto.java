@@ -11,7 +11,6 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.GroundChoice;
 import weltwright.measure.PrintScale;
 import weltwright.photo.Photo;
 

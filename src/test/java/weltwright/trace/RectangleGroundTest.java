@@ -10,7 +10,6 @@ import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import weltwright.geometry.Point;
-import weltwright.ground.GroundChoice;
 import weltwright.ground.Plane;
 import weltwright.ground.View;
 import weltwright.measure.PrintScale;

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import weltwright.ground.GroundChoice;
 
 /**
  * Scenes harder than a maker should photograph, rendered by a renderer that knows nothing of the project (see

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.DoubleStream;
-import weltwright.ground.GroundChoice;
 import weltwright.photo.Photo;
 
 /**

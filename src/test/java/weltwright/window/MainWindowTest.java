@@ -24,11 +24,11 @@ import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.geometry.Point;
-import weltwright.ground.GroundChoice;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.knife.Silhouette;
 import weltwright.sheath.Pattern;
+import weltwright.trace.GroundChoice;
 import weltwright.trace.Trace;
 
 /** The window as a user works it: with mouse and keys, on a real display. */

@@ -10,8 +10,8 @@ import java.util.List;
 import org.assertj.swing.core.MouseButton;
 import org.junit.jupiter.api.Test;
 import weltwright.geometry.Point;
-import weltwright.ground.GroundChoice;
 import weltwright.photo.Photo;
+import weltwright.trace.GroundChoice;
 
 /** A photo that is opened: what the window asks and says of it, and corners set on it. */
 class PhotoPaneTest extends OpenWindow {

@@ -13,9 +13,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weltwright.geometry.Point;
-import weltwright.ground.GroundChoice;
 import weltwright.job.Job;
 import weltwright.photo.Photo;
+import weltwright.trace.GroundChoice;
 import weltwright.trace.TraceSettings;
 
 /** On the sample photo, without a window. */

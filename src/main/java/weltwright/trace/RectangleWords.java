@@ -1,4 +1,4 @@
-package weltwright.ground;
+package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,17 @@
-package weltwright.ground;
+package weltwright.trace;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import weltwright.geometry.Point;
+import weltwright.ground.LensPrior;
+import weltwright.ground.PaperFinder;
+import weltwright.ground.Picture;
+import weltwright.ground.RectangleFinder;
+import weltwright.ground.RuledFinder;
+import weltwright.ground.SheetFinder;
 import weltwright.measure.LengthField;
+import weltwright.measure.PrintScale;
 import weltwright.trouble.Trouble;
 
 /** What the user says that the knife lies on. */
@@ -12,11 +19,30 @@ public sealed interface GroundChoice {
     /** The words by which a user chooses it, such as {@code ruled:10mm}; {@link #parse} reads them back. */
     String words();
 
+    /**
+     * Looks for the ground in a picture.
+     *
+     * @param sheetScale what the reference sheet's bars measure, should it be one
+     * @param lens what is known of the lens
+     * @throws Trouble where it is not found
+     */
+    GroundFinder.Seen find(Picture picture, PrintScale sheetScale, LensPrior lens);
+
+    /** What is left of the choice for another photo: places in the picture are of this one. */
+    default GroundChoice elsewhere() {
+        return this;
+    }
+
     /** Nothing: the picture is to tell. */
     record Any() implements GroundChoice {
         @Override
         public String words() {
             return "find";
+        }
+
+        @Override
+        public GroundFinder.Seen find(Picture picture, PrintScale sheetScale, LensPrior lens) {
+            return GroundFinder.find(picture, sheetScale, lens);
         }
     }
 
@@ -25,6 +51,11 @@ public sealed interface GroundChoice {
         @Override
         public String words() {
             return "sheet";
+        }
+
+        @Override
+        public GroundFinder.Seen find(Picture picture, PrintScale sheetScale, LensPrior lens) {
+            return new GroundFinder.Sheet(SheetFinder.find(picture, sheetScale), sheetScale);
         }
     }
 
@@ -37,6 +68,11 @@ public sealed interface GroundChoice {
         @Override
         public String words() {
             return "ruled:" + pitchMm + "mm";
+        }
+
+        @Override
+        public GroundFinder.Seen find(Picture picture, PrintScale sheetScale, LensPrior lens) {
+            return new GroundFinder.Ruled(RuledFinder.find(picture, pitchMm, pitchMm), pitchMm);
         }
     }
 
@@ -69,6 +105,11 @@ public sealed interface GroundChoice {
         public String words() {
             return "paper:" + name().toLowerCase(Locale.ROOT);
         }
+
+        @Override
+        public GroundFinder.Seen find(Picture picture, PrintScale sheetScale, LensPrior lens) {
+            return new GroundFinder.Paper(this, PaperFinder.find(picture, widthMm, heightMm), false);
+        }
     }
 
     /**
@@ -100,6 +141,16 @@ public sealed interface GroundChoice {
         public String words() {
             return "rectangle:" + widthMm + "x" + heightMm + "mm at "
                     + corners.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" "));
+        }
+
+        @Override
+        public GroundFinder.Seen find(Picture picture, PrintScale sheetScale, LensPrior lens) {
+            return new GroundFinder.Rectangle(RectangleFinder.find(picture, corners, widthMm, heightMm));
+        }
+
+        @Override
+        public GroundChoice elsewhere() {
+            return new Any();
         }
 
         /** Whether each turn on the walk round them is to the same side. */
