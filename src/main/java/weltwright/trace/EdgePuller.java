@@ -12,22 +12,15 @@ import weltwright.trouble.Trouble;
 
 /**
  * Pulls a line that was roughly drawn along the knife's edge to where the photo shows that edge. The steps are those of
- * a trace, for a stretch: follow the edge near the line on the picture's own pixels, twice, the second time closer;
- * meet the mid-plane; take off what the knife's thickness adds there.
+ * a trace, for a stretch: follow the edge ({@link EdgeFollower}), meet the mid-plane, take off what the knife's
+ * thickness adds there.
  *
  * <p>Of several edges it takes the clearest near the line that is not the ground's own print, and the nearer the
  * better: whoever draws closer decides.
  */
 public final class EdgePuller {
-    private static final double STEP_MM = 0.2;
-
     /** Strokes of a hand tremble by about this much and less. */
     private static final double DRAWN_SIGMA_MM = 0.6;
-
-    private static final double FOLLOWED_SIGMA_MM = 0.3;
-    private static final double CLOSE_MM = 0.7;
-    private static final double STEADY_MM = 1;
-    private static final double ALONG_MM = 0.2;
 
     /** An edge is weak that is less than this as steep as is usual along the line. */
     private static final double WEAK = 0.4;
@@ -40,13 +33,13 @@ public final class EdgePuller {
     private final Photo photo;
     private final Trace trace;
     private final TraceSettings settings;
-    private final GroundAppearance ground;
+    private final KnownGround.Cover cover;
 
-    private EdgePuller(Photo photo, Trace trace, TraceSettings settings, GroundAppearance ground) {
+    private EdgePuller(Photo photo, Trace trace, TraceSettings settings, KnownGround.Cover cover) {
         this.photo = photo;
         this.trace = trace;
         this.settings = settings;
-        this.ground = ground;
+        this.cover = cover;
     }
 
     /**
@@ -64,8 +57,8 @@ public final class EdgePuller {
                             settings.sheetScale(),
                             LensTold.of(photo, settings).prior())
                     .known()
-                    .cover(picture, view);
-            return new EdgePuller(photo, trace, settings, Tracer.bare(view, cover));
+                    .cover(EdgeFollower.fine(picture, view), EdgeFollower.fine(view));
+            return new EdgePuller(photo, trace, settings, cover);
         }
     }
 
@@ -79,30 +72,20 @@ public final class EdgePuller {
      * @throws Trouble where the stroke leaves the picture
      */
     public Polyline along(Silhouette knife, Polyline stroke, double reachMm) {
-        View view = trace.seenFrom();
-        List<Point> seen;
-        try (Picture picture = Picture.decode(photo)) {
-            Polyline drawn = pixels(stroke.smoothed(DRAWN_SIGMA_MM, STEP_MM));
-            double pxPerMm = drawn.lengthMm() / stroke.lengthMm();
-            checkInside(picture, drawn, reachMm * pxPerMm);
-            Polyline rough = Polyline.open(pixels(followed(picture, drawn, pxPerMm, reachMm)))
-                    .smoothed(FOLLOWED_SIGMA_MM * pxPerMm, STEP_MM * pxPerMm);
-            seen = pixels(trusted(followed(picture, rough, pxPerMm, Math.min(CLOSE_MM, reachMm))));
+        View view = EdgeFollower.fine(trace.seenFrom());
+        List<EdgePoint> edge;
+        try (Picture whole = Picture.decode(photo)) {
+            Picture picture = EdgeFollower.fine(whole, trace.seenFrom());
+            Polyline drawn = stroke.smoothed(DRAWN_SIGMA_MM, EdgeFollower.STEP_MM)
+                    .map(p -> view.pixel(trace.midPlane().over(trace.onSheet().apply(p))));
+            checkInside(picture, drawn, reachMm * view.pxPerMm());
+            edge = trusted(new EdgeFollower(picture, view, cover).along(drawn, reachMm));
         }
         return thinned(
-                Polyline.open(seen.stream()
-                        .map(px -> trace.onSheet().inverse().apply(view.meets(px, trace.midPlane())))
+                Polyline.open(edge.stream()
+                        .map(point -> trace.onSheet().inverse().apply(view.meets(point.pixel(), trace.midPlane())))
                         .toList()),
                 knife);
-    }
-
-    private Polyline pixels(Polyline line) {
-        return line.map(p ->
-                trace.seenFrom().pixel(trace.midPlane().over(trace.onSheet().apply(p))));
-    }
-
-    private static List<Point> pixels(List<EdgePoint> edge) {
-        return edge.stream().map(EdgePoint::pixel).toList();
     }
 
     /**
@@ -118,16 +101,12 @@ public final class EdgePuller {
             while (to < edge.size() && edge.get(to).clarity() < WEAK == weak) {
                 to++;
             }
-            if (!weak || from == 0 || to == edge.size() || (to - from) * STEP_MM > BRIDGED_MM) {
+            if (!weak || from == 0 || to == edge.size() || (to - from) * EdgeFollower.STEP_MM > BRIDGED_MM) {
                 trusted.addAll(edge.subList(from, to));
             }
             from = to;
         }
         return trusted;
-    }
-
-    private List<EdgePoint> followed(Picture picture, Polyline near, double pxPerMm, double reachMm) {
-        return new EdgePath(picture, ground, pxPerMm, STEP_MM, reachMm, ALONG_MM, STEADY_MM).near(near);
     }
 
     private static void checkInside(Picture picture, Polyline line, double reachPx) {

@@ -88,14 +88,13 @@ public final class ThicknessTracer {
                     .known();
             View view = lens.over(ground, picture).view();
             progress.at("Following its sides", 0.5);
-            Picture fine = Tracer.fine(picture, view);
-            View fineView = Tracer.fine(view);
+            Picture fine = EdgeFollower.fine(picture, view);
+            View fineView = EdgeFollower.fine(view);
             StandingPose pose = new StandingPose(knife, foot);
             StandingContour contour =
                     StandingContour.of(fine, fineView, pose, knife.spineThicknessMm(), ground.cover(fine, fineView));
-            List<Point> pixels = Tracer.edge(fine, fineView, contour.cover()).stream()
-                    .map(EdgePoint::pixel)
-                    .toList();
+            List<Point> pixels = new EdgeFollower(fine, fineView, contour.cover())
+                    .round().stream().map(EdgePoint::pixel).toList();
             ThicknessProfile profile = new ThicknessTracer(pose, knife).profile(pixels, contour.line());
             progress.at("Traced", 1);
             return profile;

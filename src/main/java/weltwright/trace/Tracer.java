@@ -9,7 +9,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
-import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.Picture;
 import weltwright.ground.Plane;
@@ -24,26 +23,6 @@ import weltwright.trouble.Trouble;
  * camera and pose, find what hides the ground, follow its edge on the picture's own pixels, and build the silhouette.
  */
 public final class Tracer {
-    /**
-     * One way along the edge.
-     *
-     * @param smoothMm how the contour of the pass before is smoothed to look along its normals
-     * @param stepMm from row to row
-     * @param reachMm how far to look to either side
-     * @param alongMm smoothing along the edge
-     * @param steadyMm the same where it is hardly to be seen
-     */
-    private record Pass(double smoothMm, double stepMm, double reachMm, double alongMm, double steadyMm) {}
-
-    /**
-     * The rough contour is off by up to a millimetre, and two where it jumps from line to line; so the first pass looks
-     * far and steadily, and the last one closely, on rows near enough to turn into a step of the outline.
-     */
-    private static final List<Pass> PASSES = List.of(
-            new Pass(0, 0.32, 2.2, 0.45, 1.35),
-            new Pass(0.5, 0.32, 0.9, 0.24, 0.24),
-            new Pass(0.3, 0.16, 0.8, 0.16, 0.16));
-
     /** Coarser pictures hide the ground's lines and the knife's corners. */
     private static final double LEAST_PX_PER_MM = 2.2;
 
@@ -70,13 +49,6 @@ public final class Tracer {
     /** No photo pins a focal length better than this, whatever its noise: lenses are not that much like their model. */
     private static final double LEAST_FOCAL_PERCENT = 0.1;
 
-    /**
-     * Finer than this, pixels show the lens's blur and what the camera made of its sensor, not more of an edge; coarser
-     * ones have less noise. Halved, they are still as fine as those of a picture that measures to a tenth of a
-     * millimetre.
-     */
-    private static final double FINEST_PX_PER_MM = 11;
-
     private Tracer() {}
 
     /** Throws {@link Trouble} where the photo cannot be traced. */
@@ -93,7 +65,7 @@ public final class Tracer {
             View view = solved.view();
             checkFine(view);
             progress.at("Looking for the knife", 0.4);
-            KnownGround.Cover cover = ground.cover(fine(picture, view), fine(view));
+            KnownGround.Cover cover = ground.cover(EdgeFollower.fine(picture, view), EdgeFollower.fine(view));
             // Looks at the ground alone, so there is time for it while the edge is followed, which keeps one processor
             // busy.
             CompletableFuture<List<PhotoAdvice>> advice =
@@ -116,8 +88,8 @@ public final class Tracer {
             DamagedPart damaged,
             CompletableFuture<List<PhotoAdvice>> advice,
             Progress progress) {
-        SilhouetteBuilder.Built built =
-                built(fine(picture, solved.view()), fine(solved.view()), settings, cover, progress);
+        SilhouetteBuilder.Built built = built(
+                EdgeFollower.fine(picture, solved.view()), EdgeFollower.fine(solved.view()), settings, cover, progress);
         damaged.check(solved.view(), built);
         // A mirror's trouble is told rather than those that it brings about, so what throws it comes second.
         Judged judged = Both.of(
@@ -174,23 +146,10 @@ public final class Tracer {
         return built.silhouette();
     }
 
-    /** The picture in which the knife is followed. */
-    static Picture fine(Picture picture, View view) {
-        return isTooFine(view) ? picture.half() : picture;
-    }
-
-    static View fine(View view) {
-        return isTooFine(view) ? view.halved() : view;
-    }
-
-    private static boolean isTooFine(View view) {
-        return view.pxPerMm() > FINEST_PX_PER_MM;
-    }
-
     private static SilhouetteBuilder.Built built(
             Picture picture, View view, TraceSettings settings, KnownGround.Cover cover, Progress progress) {
         progress.at("Following its edge", 0.6);
-        List<EdgePoint> edge = edge(picture, view, cover);
+        List<EdgePoint> edge = new EdgeFollower(picture, view, cover).round();
         checkInside(picture, edge);
         checkAgainstPrint(view, edge, cover.look().sights());
         progress.at("Building the outline", 0.8);
@@ -203,55 +162,6 @@ public final class Tracer {
                 EDGE_PART * settings.spineThicknessMm(),
                 settings.handleThicknessMm(),
                 settings.thickness());
-    }
-
-    /** What a ground shows of itself where an edge is followed. */
-    static GroundAppearance bare(View view, KnownGround.Cover cover) {
-        return new GroundAppearance() {
-            @Override
-            public Point place(Point pixel) {
-                return view.meets(pixel, Plane.GROUND);
-            }
-
-            @Override
-            public GroundPrint printAt(Point place) {
-                return cover.pattern().printAt(place);
-            }
-
-            @Override
-            public double shownAt(Point place) {
-                return cover.ends().shownAt(place);
-            }
-
-            @Override
-            public double[] lineColour() {
-                return cover.look().lineColour();
-            }
-
-            @Override
-            public boolean isSteelGrey() {
-                return cover.isSteelGrey();
-            }
-        };
-    }
-
-    static List<EdgePoint> edge(Picture picture, View view, KnownGround.Cover cover) {
-        GroundAppearance ground = bare(view, cover);
-        double pxPerMm = view.pxPerMm();
-        Polyline near = cover.contour().smoothed(cover.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
-        TipReach tips = new TipReach(picture, pxPerMm);
-        List<EdgePoint> edge = List.of();
-        for (Pass pass : PASSES) {
-            if (!edge.isEmpty()) {
-                Polyline last =
-                        Polyline.closed(edge.stream().map(EdgePoint::pixel).toList());
-                near = tips.sharpened(last).smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
-            }
-            edge = new EdgePath(
-                            picture, ground, pxPerMm, pass.stepMm(), pass.reachMm(), pass.alongMm(), pass.steadyMm())
-                    .near(near);
-        }
-        return edge;
     }
 
     private static void checkFine(View view) {
