@@ -225,4 +225,26 @@ public sealed interface Advice {
             return pitch.offBy(wantedMm) > OTHER_IRON ? Severity.MIND : Severity.NOTE;
         }
     }
+
+    /**
+     * Past a step, as at the end of a thick handle, the leather stays wider than the knife needs: its row is sewn hole
+     * by hole to a welt that is not gathered, and comes in no faster.
+     *
+     * @param kind of the sheath
+     * @param bulge which of two panels goes round the knife
+     * @param byMm the most by which it is still too wide 8 mm past the step, or farther on
+     * @param fromMm x of the step
+     * @param toMm x from which the leather fits again
+     */
+    record StaysWide(SheathKind kind, Leather.Bulge bulge, double byMm, double fromMm, double toMm) implements Advice {
+        /** Whether the face alone goes round the knife, though the back could share that. */
+        public boolean isFaceAlone() {
+            return kind != SheathKind.FOLDED && bulge == Leather.Bulge.FACE;
+        }
+
+        @Override
+        public Severity severity() {
+            return Severity.MIND;
+        }
+    }
 }

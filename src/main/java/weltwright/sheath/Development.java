@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import weltwright.fit.Cavity;
 import weltwright.fit.Wrap;
 import weltwright.geometry.Point;
@@ -37,11 +38,15 @@ final class Development {
     /** What may be left of a step beyond that. */
     private static final double LEFT_MM = 0.3;
 
-    /** Stations, about 1 mm apart, over which a growth bends into its slope. */
-    private static final int BENT_OVER = 2;
-
-    /** Stations to either side that a growth is faired with. */
+    /** Stations to either side over which the foot of a slope is rounded. */
     private static final int FAIRED_OVER = 1;
+
+    /** Leather that is wider than this needs a word, if it stays so for longer than a step makes it anyway. */
+    private static final double WIDE_FOLDED_MM = 1;
+
+    private static final double WIDE_PANEL_MM = 1.5;
+
+    private static final double BY_A_STEP_MM = 8;
 
     private final Planform form;
     private final Cavity cavity;
@@ -52,6 +57,10 @@ final class Development {
     private final double spineTurnMm;
     private final double[] edgeGrowth;
     private final double[] spineGrowth;
+    /** What the leather needs, of which the growth is never less. */
+    private final double[] edgeNeeded;
+
+    private final double[] spineNeeded;
     private final Polyline row;
 
     /** Half of a folded body, or one of two panels that share the bulge. */
@@ -88,6 +97,10 @@ final class Development {
         spineGrowth = new double[cavity.size()];
         if (lie != Lie.FLAT) {
             wrap(lie == Lie.ALL);
+        }
+        edgeNeeded = edgeGrowth.clone();
+        spineNeeded = spineGrowth.clone();
+        if (lie != Lie.FLAT) {
             fair(edgeGrowth);
             fair(spineGrowth);
         }
@@ -97,6 +110,52 @@ final class Development {
     /** The row, laid flat, in as many pieces as {@link Planform#row()} has, each as long as it is there. */
     Polyline row() {
         return row;
+    }
+
+    /**
+     * The stretch past a step over which the row keeps the leather wide; empty where that is too short to matter.
+     *
+     * <p>The row is as long on the flat leather as on the welt. So over a length d of it the row comes in by d at the
+     * most, and then runs square across the knife; by 0.8 d if the leather between the rows is to lose no more than two
+     * fifths of its length there. Where the width that is needed falls off by w, the leather is therefore still wide by
+     * w - n · 0.8 d, where n is the number of rows that come in: two, in a folded body one on either half, in a panel
+     * one on either side. It is as wide as it must be from d = w / (0.8 n) on, and no row of that length is any nearer.
+     */
+    Optional<Advice.StaysWide> staysWide(SheathKind kind) {
+        double limit = form.folded() ? WIDE_FOLDED_MM : WIDE_PANEL_MM;
+        int start = -1;
+        double most = 0;
+        for (int i = 0; i < cavity.size(); i++) {
+            double wide = wideMm(i);
+            if (wide <= limit) {
+                if (most > 0) {
+                    return Optional.of(new Advice.StaysWide(
+                            kind, leather.bulge(), most, cavity.stationMm(start), cavity.stationMm(i)));
+                }
+                start = i;
+            } else if (cavity.stationMm(i) - cavity.stationMm(Math.max(0, start)) > BY_A_STEP_MM) {
+                most = Math.max(most, wide);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** By how much the leather is wider at a station than it must be; 0 from where the row turns across the tip. */
+    private double wideMm(int station) {
+        double x = cavity.stationMm(station);
+        if (x >= Math.min(edgeTurnMm, spineTurnMm)) {
+            return 0;
+        }
+        int edge = nearest(x, -1);
+        double onEdge = growth(edgeNeeded, edgeTurnMm, points.get(edge).x())
+                + shift(edge).y();
+        if (form.folded()) {
+            return -2 * onEdge;
+        }
+        int spine = nearest(x, 1);
+        return shift(spine).y()
+                - growth(spineNeeded, spineTurnMm, points.get(spine).x())
+                - onEdge;
     }
 
     /**
@@ -272,11 +331,16 @@ final class Development {
         return atStations[i] + (at - i) * (atStations[i + 1] - atStations[i]);
     }
 
-    /** Takes the steps out of a growth; a panel's dies away to nothing where the row turns across the tip. */
+    /**
+     * Takes the steps out of a growth; a panel's dies away to nothing where the row turns across the tip. It falls from
+     * the very brink of a step: were the brink rounded from outside, the leather would be wider along the whole slope,
+     * by twice the slope for each mm over which it is rounded. The cut is round there all the same, for it is a
+     * parallel of the row.
+     */
     private void fair(double[] growth) {
         double step = cavity.stationMm(1) - cavity.stationMm(0);
         double slope = slope(growth, step);
-        double[] fair = Fairing.faired(Fairing.sloped(Fairing.widened(growth), slope * step, BENT_OVER), FAIRED_OVER);
+        double[] fair = Fairing.hollowsRounded(Fairing.sloped(Fairing.widened(growth), slope * step), FAIRED_OVER);
         for (int i = 0; i < growth.length; i++) {
             double most = slope * Math.max(0, Math.min(edgeTurnMm, spineTurnMm) - cavity.stationMm(i));
             growth[i] = form.folded() ? fair[i] : smoothLeast(fair[i], most);
@@ -290,12 +354,15 @@ final class Development {
         for (int i = within; i < growth.length; i++) {
             greatest = Math.max(greatest, Math.abs(growth[i] - growth[i - within]));
         }
-        double needed = (greatest - LEFT_MM) / (FALLS_WITHIN_MM - BENT_OVER * step / 2);
+        double needed = (greatest - LEFT_MM) / FALLS_WITHIN_MM;
         return Math.max(GENTLE_SLOPE, Math.min(STEEP_SLOPE, needed));
     }
 
-    /** The lesser of two lengths, without a corner where they cross. */
+    /**
+     * The lesser of two lengths, without a corner where they cross. Of a length a that is half of b it takes a / 2048,
+     * so that a step in a short blade keeps its height.
+     */
     private static double smoothLeast(double a, double b) {
-        return a == 0 || b == 0 ? 0 : a * b / Math.pow(Math.pow(a, 4) + Math.pow(b, 4), 0.25);
+        return a == 0 || b == 0 ? 0 : a * b / Math.pow(Math.pow(a, 8) + Math.pow(b, 8), 0.125);
     }
 }

@@ -4,8 +4,6 @@ import java.util.function.ToDoubleBiFunction;
 
 /** Makes a row of values at equal steps fair to the eye without making any of them less. */
 final class Fairing {
-    private static final double ROUNDING = 1e-9;
-
     private Fairing() {}
 
     /**
@@ -21,10 +19,9 @@ final class Fairing {
     }
 
     /**
-     * Raised next to great values, so that none is more than {@code slope} less than its neighbour; else left alone. A
-     * step keeps its height up to its brink and bends into the slope beyond it, over {@code bend} places.
+     * Raised next to great values, so that none is more than {@code slope} less than its neighbour; else left alone.
      */
-    static double[] sloped(double[] values, double slope, int bend) {
+    static double[] sloped(double[] values, double slope) {
         double[] sloped = values.clone();
         for (int i = 1; i < sloped.length; i++) {
             sloped[i] = Math.max(sloped[i], sloped[i - 1] - slope);
@@ -32,21 +29,16 @@ final class Fairing {
         for (int i = sloped.length - 2; i >= 0; i--) {
             sloped[i] = Math.max(sloped[i], sloped[i + 1] - slope);
         }
-        double[] bent = sloped.clone();
+        return sloped;
+    }
+
+    /** Raised in hollows to the running mean, taken twice; left alone where it bends the other way. */
+    static double[] hollowsRounded(double[] values, int over) {
+        double[] rounded = mean(mean(values, over, Fairing::sloping), over, Fairing::sloping);
         for (int i = 0; i < values.length; i++) {
-            for (int way : new int[] {-1, 1}) {
-                int next = i + way;
-                boolean brink = values[i] == sloped[i]
-                        && 0 <= next
-                        && next < values.length
-                        && sloped[next] > values[next] + ROUNDING;
-                for (int k = 1; brink && 0 <= i + way * k && i + way * k < values.length; k++) {
-                    double fallen = k < bend ? slope * k * k / (2.0 * bend) : slope * (k - bend / 2.0);
-                    bent[i + way * k] = Math.max(bent[i + way * k], values[i] - fallen);
-                }
-            }
+            rounded[i] = Math.max(rounded[i], values[i]);
         }
-        return bent;
+        return rounded;
     }
 
     /**

@@ -56,7 +56,7 @@ public final class PatternMaker {
                 draft.fastenings(),
                 check,
                 sizes(fit.spec, fit.form, draft.belt(), fit.welt),
-                PatternReview.of(knife, wished, check, fit.welt, seams, fit.form.openSides()),
+                PatternReview.of(knife, wished, check, fit.welt, seams, fit.form.openSides(), draft.staysWide()),
                 draft.sheathed(knife.outline()));
         return PatternCheck.passed(pattern, fit.spec);
     }

@@ -22,7 +22,13 @@ final class PatternReview {
     private PatternReview() {}
 
     static List<Advice> of(
-            Knife knife, SheathSpec spec, DrawCheck check, WeltStack welt, List<Seam> seams, OpenSides open) {
+            Knife knife,
+            SheathSpec spec,
+            DrawCheck check,
+            WeltStack welt,
+            List<Seam> seams,
+            OpenSides open,
+            Optional<Advice.StaysWide> staysWide) {
         List<Advice> advice = new ArrayList<>();
         double blade = knife.spineThicknessMm();
         advice.add(new Advice.WeltThickness(
@@ -40,6 +46,7 @@ final class PatternReview {
         open.advice().ifPresent(advice::add);
         advice.addAll(holding(knife, spec, check.grip()));
         advice.addAll(belt(spec));
+        staysWide.ifPresent(advice::add);
         seams.stream()
                 .filter(seam -> seam.pitch().offBy(spec.stitching().pitchMm()) > IRON_FITS)
                 .map(seam -> new Advice.PitchFitted(

@@ -76,6 +76,11 @@ final class SheathDraft {
         return belt;
     }
 
+    /** Where the leather stays wide past a step. */
+    Optional<Advice.StaysWide> staysWide() {
+        return faceLeather.staysWide(spec.kind());
+    }
+
     /** The stitches of the main seam, in the knife's plane. */
     List<Point> stitchesInPlane() {
         return stitches.on(form.row());

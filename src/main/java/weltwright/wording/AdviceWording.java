@@ -9,6 +9,7 @@ import weltwright.fit.Grip;
 import weltwright.knife.Section;
 import weltwright.sheath.Advice;
 import weltwright.sheath.Severity;
+import weltwright.sheath.SheathKind;
 import weltwright.sheath.WeltStack;
 
 /** What the maker should know of a pattern before cutting. */
@@ -35,6 +36,7 @@ public final class AdviceWording {
             .add(Advice.HoldsBladeAlone.class, a -> text("advice.holds-blade-alone"))
             .add(Advice.RivetsAgainstBlade.class, a -> text("advice.rivets-against-blade"))
             .add(Advice.TiltLeftOut.class, a -> text("advice.tilt-left-out"))
+            .add(Advice.StaysWide.class, AdviceWording::staysWide)
             .add(Advice.PitchFitted.class, AdviceWording::pitchFitted);
 
     private AdviceWording() {}
@@ -104,6 +106,13 @@ public final class AdviceWording {
                         greatest,
                         fitted.wantedMm(),
                         fitted.holes());
+    }
+
+    private static String staysWide(Advice.StaysWide wide) {
+        String remedy = wide.isFaceAlone() ? "face-alone" : wide.kind() == SheathKind.FOLDED ? "folded" : "shared";
+        return text("advice.stays-wide", place(wide.fromMm()), place(wide.toMm()), wide.byMm())
+                + " "
+                + text("advice.stays-wide-remedy." + remedy);
     }
 
     private static String narrow(Advice.NarrowStretch advice) {

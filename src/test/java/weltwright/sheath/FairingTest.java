@@ -19,7 +19,8 @@ class FairingTest {
             @ForAll @DoubleRange(min = 0.01, max = 2) double slope) {
         double[] values = list.stream().mapToDouble(Double::doubleValue).toArray();
 
-        for (double[] fair : List.of(Fairing.faired(values, 6), Fairing.sloped(values, slope, 8))) {
+        for (double[] fair :
+                List.of(Fairing.faired(values, 6), Fairing.sloped(values, slope), Fairing.hollowsRounded(values, 2))) {
             for (int i = 0; i < values.length; i++) {
                 assertThat(fair[i]).isGreaterThanOrEqualTo(values[i] - 1e-9);
             }
@@ -34,7 +35,7 @@ class FairingTest {
         }
 
         assertThat(Fairing.faired(slope, 6)).containsExactly(slope, within(1e-9));
-        assertThat(Fairing.sloped(slope, 0.4, 8)).containsExactly(slope, within(1e-9));
+        assertThat(Fairing.sloped(slope, 0.4)).containsExactly(slope, within(1e-9));
     }
 
     /** A step of 6 at a slope of 0.5 reaches 12 places out, and no farther. */
@@ -43,7 +44,7 @@ class FairingTest {
         double[] step = new double[40];
         Arrays.fill(step, 0, 10, 6);
 
-        double[] sloped = Fairing.sloped(step, 0.5, 0);
+        double[] sloped = Fairing.sloped(step, 0.5);
 
         assertThat(sloped[9]).isEqualTo(6);
         assertThat(sloped[15]).isCloseTo(3, within(1e-9));
@@ -52,20 +53,23 @@ class FairingTest {
     }
 
     /**
-     * Worked by hand: over 8 places it bends along 6 - 0.5 k²/16 and has then lost 2; from there on it falls by 0.5.
+     * Worked by hand: the mean of three, taken twice, weighs (1, 2, 3, 2, 1) / 9; the foot of a slope of 1 rises by
+     * 4/9.
      */
     @Test
-    void aStepMayBendIntoTheSlope() {
-        double[] step = new double[40];
-        Arrays.fill(step, 0, 10, 6);
+    void theFootOfASlopeIsRoundedAndItsBrinkStays() {
+        double[] slope = new double[40];
+        for (int i = 0; i < slope.length; i++) {
+            slope[i] = Math.max(0, Math.min(10, 20 - i));
+        }
 
-        double[] bent = Fairing.sloped(step, 0.5, 8);
+        double[] rounded = Fairing.hollowsRounded(slope, 1);
 
-        assertThat(bent[9]).isEqualTo(6);
-        assertThat(bent[13]).isCloseTo(5.5, within(1e-9));
-        assertThat(bent[17]).isCloseTo(4, within(1e-9));
-        assertThat(bent[21]).isCloseTo(2, within(1e-9));
-        assertThat(bent[25]).isCloseTo(0, within(1e-9));
+        assertThat(rounded[10]).isEqualTo(10);
+        assertThat(rounded[11]).isEqualTo(9);
+        assertThat(rounded[19]).isCloseTo(1 + 1 / 9.0, within(1e-9));
+        assertThat(rounded[20]).isCloseTo(4 / 9.0, within(1e-9));
+        assertThat(rounded[22]).isZero();
     }
 
     @Test

@@ -69,7 +69,8 @@ public final class WrapAccuracy {
         errors.forEach((kind, of) -> System.out.println(kind + " | " + of));
     }
 
-    private static SheathSpec plain(Knife knife, SheathSpec spec) {
+    /** The choices without those that this comparison leaves out. */
+    static SheathSpec plain(Knife knife, SheathSpec spec) {
         Leather leather = spec.leather();
         // A double-edged blade gets a welt along both edges, whatever was asked for.
         SheathKind kind = knife.doubleEdged() ? SheathKind.PANELS : spec.kind();
