@@ -80,6 +80,7 @@ public final class Weltwright {
         System.exit(Commands.TROUBLE);
     }
 
+    @SuppressWarnings("SystemConsoleNull") // jdk.console keeps it null where there is none
     private static int command(String[] args) {
         System.setProperty("java.awt.headless", "true"); // no second icon in the dock for a command
         // From Java 22 on there is a console even on a pipe, unless this one is asked for.

@@ -30,7 +30,7 @@ final class EdgeWork {
             groups(step).forEach((treatment, alike) -> {
                 Operation operation = work.add(onEdges(treatment, alike));
                 alike.forEach(edge -> {
-                    work.after(work.cuts.get(edge.piece()), operation, "there is no edge before the cut");
+                    work.after(work.cut(edge.piece()), operation, "there is no edge before the cut");
                     work.doneFlat(edge.piece(), operation);
                     done.computeIfAbsent(edge, key -> new ArrayList<>()).add(operation);
                 });
@@ -130,10 +130,9 @@ final class EdgeWork {
                 edge.state() == EdgeState.SEWN || join.map(j -> !j.stack()).orElse(false);
         for (Operation operation : done) {
             if (operation.step() == Step.GROOVE) {
-                work.after(work.prepared.get(edge.piece()), operation, "the row is marked first");
+                work.after(work.prepared(edge.piece()), operation, "the row is marked first");
                 if (alongStitches) {
-                    work.punches
-                            .get(edge.piece())
+                    work.punches(edge.piece())
                             .forEach(punch -> work.after(operation, punch, "the chisel stands in the groove"));
                 }
             }
@@ -165,8 +164,8 @@ final class EdgeWork {
                                 seen.stream().mapToDouble(EdgeWork::areaMm2).sum()))
                         .thenWaiting(WorkTimes.DYE_DRIES_MIN));
         for (String piece : names) {
-            work.after(work.prepared.get(piece), dye, "marks and skiving come first");
-            work.punches.get(piece).forEach(punch -> work.after(punch, dye, "it runs into the holes"));
+            work.after(work.prepared(piece), dye, "marks and skiving come first");
+            work.punches(piece).forEach(punch -> work.after(punch, dye, "it runs into the holes"));
             if (work.folds.containsKey(piece)) {
                 work.after(dye, work.folds.get(piece), "it is dyed flat");
             }
@@ -183,11 +182,10 @@ final class EdgeWork {
                 .fastenings()
                 .forEach(fastening -> fastening.layers().stream()
                         .filter(layer -> names.contains(layer.piece()))
-                        .forEach(layer ->
-                                work.after(dye, work.fixings.get(fastening.name()), "no dye gets under a cap")));
+                        .forEach(layer -> work.after(dye, work.fixing(fastening.name()), "no dye gets under a cap")));
         work.joins.stream()
                 .filter(join -> join.pieceNames().stream().anyMatch(names::contains))
-                .forEach(join -> work.after(dye, work.closings.get(join.name()), "no dye gets between the layers"));
+                .forEach(join -> work.after(dye, work.closing(join.name()), "no dye gets between the layers"));
     }
 
     private static double areaMm2(Piece piece) {
@@ -235,8 +233,11 @@ final class EdgeWork {
             boolean beforeForming = operation.phase() == Phase.SHAPE;
             (beforeForming ? square : smooth).add(work.add(operation.with(treatment.tool(), treatment.size())));
         }
-        inThisOrder(square, work.fixings.get(join.name()), "the layers are one only when sewn", "flush before round");
-        inThisOrder(smooth, null, "", "sanded, then dyed, then burnished");
+        if (!square.isEmpty()) {
+            work.after(work.fixing(join.name()), square.get(0), "the layers are one only when sewn");
+        }
+        inThisOrder(square, "flush before round");
+        inThisOrder(smooth, "sanded, then dyed, then burnished");
         return new SewnEdges(square, smooth);
     }
 
@@ -248,13 +249,9 @@ final class EdgeWork {
      */
     record SewnEdges(List<Operation> square, List<Operation> smooth) {}
 
-    private void inThisOrder(List<Operation> operations, Operation first, String whyFirst, String why) {
-        Operation last = first;
-        for (Operation operation : operations) {
-            if (last != null) {
-                work.after(last, operation, last == first ? whyFirst : why);
-            }
-            last = operation;
+    private void inThisOrder(List<Operation> operations, String why) {
+        for (int i = 1; i < operations.size(); i++) {
+            work.after(operations.get(i - 1), operations.get(i), why);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.Pattern;
@@ -86,24 +87,24 @@ final class Edges {
     /**
      * What a point of the cut belongs to.
      *
-     * @param join null where nothing joins the piece
+     * @param join empty where nothing joins the piece
      * @param layer of the join, or -1 where the whole piece is meant
      */
-    private record Owner(EdgeState state, String name, Join join, int layer, boolean isThroat) {
-        Owner(EdgeState state, String name, Join join, int layer) {
+    private record Owner(EdgeState state, String name, Optional<Join> join, int layer, boolean isThroat) {
+        Owner(EdgeState state, String name, Optional<Join> join, int layer) {
             this(state, name, join, layer, false);
         }
 
         static Owner of(EdgeState state, String name, SewnRow row) {
-            return new Owner(state, name, row.join(), row.layer());
+            return new Owner(state, name, Optional.of(row.join()), row.layer());
         }
 
         static Owner throat(SewnRow row) {
-            return new Owner(EdgeState.OUT_OF_REACH, "throat", row.join(), row.layer(), true);
+            return new Owner(EdgeState.OUT_OF_REACH, "throat", Optional.of(row.join()), row.layer(), true);
         }
 
         boolean isInside() {
-            return join != null && join.isInside(layer);
+            return join.isPresent() && join.get().isInside(layer);
         }
     }
 
@@ -135,7 +136,7 @@ final class Edges {
     /**
      * @param nextNear of each row the first sample at which it may be near again: no step comes nearer than it is long
      */
-    private Owner sewnOrLaid(int i, int[] nextNear) {
+    private @Nullable Owner sewnOrLaid(int i, int[] nextNear) {
         Point p = points.get(i);
         Point along = points.get((i + 1) % samples)
                 .minus(points.get((i + samples - 1) % samples))
@@ -200,7 +201,7 @@ final class Edges {
         return gaps;
     }
 
-    private Owner rest(Point p, int length, int longest, Owner before) {
+    private Owner rest(Point p, int length, int longest, @Nullable Owner before) {
         Optional<SewnRow> loop = rows.stream().filter(row -> isOnStrap(row, p)).findFirst();
         if (loop.isPresent()) {
             return Owner.of(EdgeState.OUT_OF_REACH, loop.get().join().name(), loop.get());
@@ -227,14 +228,17 @@ final class Edges {
      */
     private Owner strap(Point p) {
         if (cover) {
-            return new Owner(EdgeState.OUT_OF_REACH, "edges", null, -1);
+            return new Owner(EdgeState.OUT_OF_REACH, "edges", Optional.empty(), -1);
         }
         return holds.stream()
                 .filter(hold -> holds.size() > 1 || hold.covers(p))
                 .findFirst()
                 .map(hold -> new Owner(
-                        EdgeState.OUT_OF_REACH, holds.size() > 1 ? "edges" : "edges where it is held", hold.join, -1))
-                .orElse(new Owner(EdgeState.FREE, holds.isEmpty() ? "edges" : "free edges", null, -1));
+                        EdgeState.OUT_OF_REACH,
+                        holds.size() > 1 ? "edges" : "edges where it is held",
+                        Optional.of(hold.join),
+                        -1))
+                .orElse(new Owner(EdgeState.FREE, holds.isEmpty() ? "edges" : "free edges", Optional.empty(), -1));
     }
 
     /** Whether the cut at this point is a side of the strap that is folded back: between the ends of its fold. */
@@ -275,15 +279,17 @@ final class Edges {
 
     private Edge edge(Owner owner, Polyline line) {
         boolean sewn = owner.state == EdgeState.SEWN;
-        double thickness = sewn ? owner.join.stackMm() : piece.thicknessMm();
+        double thickness = sewn ? owner.join.orElseThrow().stackMm() : piece.thicknessMm();
         return new Edge(
                 piece.name(),
-                owner.layer < 0 ? "" : owner.join.layers().get(owner.layer).part(),
+                owner.layer < 0
+                        ? ""
+                        : owner.join.orElseThrow().layers().get(owner.layer).part(),
                 owner.name,
                 owner.state,
                 line,
                 thickness,
-                Optional.ofNullable(owner.join).map(Join::name),
+                owner.join.map(Join::name),
                 treatments(owner, thickness));
     }
 
@@ -292,10 +298,11 @@ final class Edges {
             return List.of();
         }
         List<Treatment> treatments = new ArrayList<>();
-        boolean stack = owner.join != null && owner.join.stack();
+        boolean stack = owner.join.filter(Join::stack).isPresent();
         if (!stack || owner.layer == 0) {
-            boolean stitches = owner.join != null && owner.join.seam().isPresent() && !owner.isThroat;
-            treatments.add(Treatment.groove(stitches ? owner.join.fromEdgeMm() : EdgeTools.GROOVE_FROM_EDGE_MM));
+            boolean stitches = owner.join.flatMap(Join::seam).isPresent() && !owner.isThroat;
+            treatments.add(
+                    Treatment.groove(stitches ? owner.join.orElseThrow().fromEdgeMm() : EdgeTools.GROOVE_FROM_EDGE_MM));
         }
         if (owner.state == EdgeState.SEWN) {
             treatments.add(Treatment.trim());

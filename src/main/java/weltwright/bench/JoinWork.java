@@ -74,7 +74,7 @@ final class JoinWork {
                 .with("coarse paper", "grit 80")
                 .taking(2 + 2 * faces.size()));
         for (String piece : pieces) {
-            work.after(work.prepared.get(piece), roughen, "the marks say where");
+            work.after(work.prepared(piece), roughen, "the marks say where");
             work.flat
                     .getOrDefault(piece, Set.of())
                     .forEach(done -> work.after(done, roughen, "a rough grain drinks dye and frays at the edger"));
@@ -84,7 +84,7 @@ final class JoinWork {
         }
         for (Join join : work.joins) {
             if (join.seam().isPresent() && !Gluing.grainFaces(join).isEmpty()) {
-                work.after(roughen, work.closings.get(join.name()), "glue does not hold on smooth grain");
+                work.after(roughen, work.closing(join.name()), "glue does not hold on smooth grain");
             }
         }
     }
@@ -162,9 +162,9 @@ final class JoinWork {
     private void join(String name, List<String> pieces, Operation closing, String whyPunched) {
         work.closings.put(name, closing);
         for (String piece : pieces) {
-            work.after(work.cuts.get(piece), closing, "what is not cut cannot be joined");
-            work.after(work.prepared.get(piece), closing, "the marks say where it is laid");
-            work.punches.get(piece).forEach(punch -> work.after(punch, closing, whyPunched));
+            work.after(work.cut(piece), closing, "what is not cut cannot be joined");
+            work.after(work.prepared(piece), closing, "the marks say where it is laid");
+            work.punches(piece).forEach(punch -> work.after(punch, closing, whyPunched));
             if (work.folds.containsKey(piece)) {
                 work.after(work.folds.get(piece), closing, "damp leather takes no glue, and joined leather no bend");
             }
@@ -180,11 +180,11 @@ final class JoinWork {
             for (Join join : work.joins) {
                 boolean shared = fastening.layers().stream().anyMatch(layer -> join.joins(layer.piece()));
                 boolean closesOver =
-                        join.stack() || join.seam().isPresent() && join.fold().isPresent();
+                        join.stack() || (join.seam().isPresent() && join.fold().isPresent());
                 if (shared && (closesOver || fastening.kind() == Hardware.Kind.RING)) {
                     work.after(
-                            work.fixings.get(fastening.name()),
-                            work.closings.get(join.name()),
+                            work.fixing(fastening.name()),
+                            work.closing(join.name()),
                             "it cannot be got at once the " + join.name() + " is closed");
                 }
             }
@@ -195,8 +195,8 @@ final class JoinWork {
                         && stack.stack()
                         && patch.pieceNames().stream().anyMatch(stack::joins)) {
                     work.after(
-                            work.fixings.get(patch.name()),
-                            work.closings.get(stack.name()),
+                            work.fixing(patch.name()),
+                            work.closing(stack.name()),
                             "no needle gets inside once the " + stack.name() + " is closed");
                 }
             }
@@ -218,11 +218,11 @@ final class JoinWork {
                     .with("contact cement", "both faces, all over")
                     .taking(3)
                     .thenWaiting(WorkTimes.CEMENT_DRIES_MIN));
-            work.after(work.prepared.get(cover), glue, "it is cut and skived first");
-            work.after(work.fixings.get(fastening.name()), glue, "it lies over the heads");
+            work.after(work.prepared(cover), glue, "it is cut and skived first");
+            work.after(work.fixing(fastening.name()), glue, "it lies over the heads");
             for (Join join : work.joins) {
                 if (join.stack() && join.joins(fastening.layers().get(0).piece())) {
-                    work.after(glue, work.closings.get(join.name()), "it lies inside");
+                    work.after(glue, work.closing(join.name()), "it lies inside");
                 }
             }
         });

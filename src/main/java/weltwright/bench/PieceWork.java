@@ -147,7 +147,7 @@ final class PieceWork {
     }
 
     private void next(String piece, Operation operation, String why) {
-        work.after(work.prepared.get(piece), operation, why);
+        work.after(work.prepared(piece), operation, why);
         work.prepared.put(piece, operation);
     }
 
@@ -219,8 +219,8 @@ final class PieceWork {
     }
 
     private void punched(Piece piece, Operation punch) {
-        work.after(work.prepared.get(piece.name()), punch, "the holes stand where they are marked");
-        work.punches.get(piece.name()).add(punch);
+        work.after(work.prepared(piece.name()), punch, "the holes stand where they are marked");
+        work.punches(piece.name()).add(punch);
         work.doneFlat(piece.name(), punch);
     }
 

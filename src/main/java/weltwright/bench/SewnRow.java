@@ -122,7 +122,7 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
             }
             Point from = points.get(Math.floorMod(nearest - 1, points.size()));
             Point to = points.get(nearest);
-            boolean beyond = !row.closed() && (share < 0 && nearest == 1 || share > 1 && nearest == last);
+            boolean beyond = !row.closed() && ((share < 0 && nearest == 1) || (share > 1 && nearest == last));
             return new Foot(
                     from.towards(to, Math.max(0, Math.min(1, share))),
                     to.minus(from).unit(),

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import weltwright.sheath.Hole;
 import weltwright.sheath.Pattern;
@@ -52,6 +53,30 @@ final class Work {
 
     void after(Operation before, Operation after, String why) {
         constraints.add(new Constraint(before, after, why));
+    }
+
+    Operation cut(String piece) {
+        return known(cuts, piece);
+    }
+
+    Operation prepared(String piece) {
+        return known(prepared, piece);
+    }
+
+    List<Operation> punches(String piece) {
+        return known(punches, piece);
+    }
+
+    Operation closing(String join) {
+        return known(closings, join);
+    }
+
+    Operation fixing(String join) {
+        return known(fixings, join);
+    }
+
+    private static <T> T known(Map<String, T> operations, String name) {
+        return Objects.requireNonNull(operations.get(name), () -> "no such operation on the " + name);
     }
 
     /** Notes that something is done to a piece while it is flat and dry. */

@@ -107,7 +107,7 @@ final class WorkDraft {
                 .noting("Take the knife out before you strike.")
                 .taking(10));
         work.after(fit, cap, "its place is found on the seated knife");
-        work.after(work.fixings.get(snap.name()), cap, "the stud shows where");
+        work.after(work.fixing(snap.name()), cap, "the stud shows where");
         return cap;
     }
 }

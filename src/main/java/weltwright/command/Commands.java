@@ -1,6 +1,7 @@
 package weltwright.command;
 
 import java.io.PrintWriter;
+import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -90,7 +91,7 @@ public final class Commands {
 
     private static int misuse(ParameterException e, PrintWriter err) {
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
-        String said = e.getMessage().strip().replaceAll("\\R+", " ");
+        String said = Objects.requireNonNull(e.getMessage()).strip().replaceAll("\\R+", " ");
         err.println(said + (said.endsWith(".") ? "" : ".") + " \"" + command + " --help\" tells what can be given.");
         return MISUSE;
     }

@@ -1,5 +1,6 @@
 package weltwright.command;
 
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import weltwright.cutter.CutterBed;
 import weltwright.cutter.LeatherSide;
@@ -10,13 +11,13 @@ final class CutterOptions {
             names = "--bed-width",
             paramLabel = "LENGTH",
             description = "Width of the cutting machine's bed. Default: ${DEFAULT-VALUE}.")
-    private String width;
+    private @Nullable String width;
 
     @Option(
             names = "--bed-height",
             paramLabel = "LENGTH",
             description = "Height of the cutting machine's bed, from front to back. Default: ${DEFAULT-VALUE}.")
-    private String height;
+    private @Nullable String height;
 
     @Option(
             names = "--side-up",
@@ -24,7 +25,7 @@ final class CutterOptions {
             description =
                     "Which side of the leather lies up on the bed: grain, where its flaws are seen; or flesh, where"
                             + " the machine can mark folds and notches unseen. The pieces are then mirrored. Default: ${DEFAULT-VALUE}.")
-    private LeatherSide sideUp;
+    private @Nullable LeatherSide sideUp;
 
     CutterBed bed() {
         CutterBed usual = CutterBed.USUAL;

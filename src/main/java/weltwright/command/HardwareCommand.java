@@ -1,6 +1,7 @@
 package weltwright.command;
 
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -30,7 +31,7 @@ final class HardwareCommand implements Runnable {
             paramLabel = "JOB",
             arity = "0..1",
             description = "A job (.wwj) whose list to write; without one, a list of usual sizes.")
-    private Path job;
+    private @Nullable Path job;
 
     @Option(
             names = {"-o", "--output"},

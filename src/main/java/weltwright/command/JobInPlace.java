@@ -108,17 +108,17 @@ record JobInPlace(FileVersion version, Optional<Job> job) {
     private static boolean losesHandwork(Job there, Job next) {
         boolean lookedAt = there.trace().isPresent()
                 && !there.unsure().equals(there.trace().get().unsure());
-        return there.isCorrected() && !there.silhouette().equals(next.silhouette())
-                || lookedAt && !there.unsure().equals(next.unsure())
-                || there.spineOnLeft().isPresent() && !there.spineOnLeft().equals(next.spineOnLeft())
-                || !there.calipers().isEmpty() && !there.calipers().equals(next.calipers());
+        return (there.isCorrected() && !there.silhouette().equals(next.silhouette()))
+                || (lookedAt && !there.unsure().equals(next.unsure()))
+                || (there.spineOnLeft().isPresent() && !there.spineOnLeft().equals(next.spineOnLeft()))
+                || (!there.calipers().isEmpty() && !there.calipers().equals(next.calipers()));
     }
 
     private static boolean losesWords(Job there, Job next) {
         return holdsMore(there.customer(), next.customer())
                 || holdsMore(there.knifeName(), next.knifeName())
                 || holdsMore(there.notes(), next.notes())
-                || there.due().isPresent() && !there.due().equals(next.due());
+                || (there.due().isPresent() && !there.due().equals(next.due()));
     }
 
     private static boolean holdsMore(String there, String next) {

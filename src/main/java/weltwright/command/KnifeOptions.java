@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import weltwright.job.Fields;
 import weltwright.job.Job;
@@ -25,14 +26,14 @@ final class KnifeOptions {
             description =
                     "Greatest thickness of the handle across its flats, by caliper. The knife rests on its handle,"
                             + " so this says how high its outline lies over the sheet: give it if you can. Default: ${DEFAULT-VALUE}.")
-    private String handleThickness;
+    private @Nullable String handleThickness;
 
     @Option(
             names = "--spine-thickness",
             paramLabel = "LENGTH",
             description =
                     "Thickness of the blade at its back (the spine) next to the handle. Default: ${DEFAULT-VALUE}.")
-    private String spineThickness;
+    private @Nullable String spineThickness;
 
     @Option(
             names = "--thickness-at",
@@ -41,7 +42,7 @@ final class KnifeOptions {
                     "How thick the knife is at a place, so far from its tip: 30mm:2.8mm. Give it up to eight times, on"
                             + " blade and handle; in between, the knife is taken to be straight. none: nothing was measured but"
                             + " spine and handle.")
-    private List<String> thicknessAt;
+    private @Nullable List<String> thicknessAt;
 
     @Option(
             names = "--ground",
@@ -51,7 +52,7 @@ final class KnifeOptions {
                             + " sheet, which measures best. ruled:10mm, ruled:1in: a cutting mat or squared paper with lines so"
                             + " far apart, counting fine ones. paper:a4, paper:letter: a blank sheet of white paper."
                             + " rectangle:210x297mm: anything flat of that size, its corners given as --corners. Default: ${DEFAULT-VALUE}.")
-    private String ground;
+    private @Nullable String ground;
 
     @Option(
             names = "--corners",
@@ -60,28 +61,28 @@ final class KnifeOptions {
                     "Where the upright photo shows the four corners of the rectangle, in the order of a walk round"
                             + " it, the first two along its width: pixels from the left and from the top, such as"
                             + " \"310,402 2811,390 2850,3900 280,3911\".")
-    private String corners;
+    private @Nullable String corners;
 
     @Option(
             names = "--tip-drop",
             paramLabel = "LENGTH",
             description = "How much lower the tip lies than the blade next to the handle, where the knife lies tilted."
                     + " Default: ${DEFAULT-VALUE}.")
-    private String tipDrop;
+    private @Nullable String tipDrop;
 
     @Option(
             names = "--focal-35mm",
             paramLabel = "NUMBER",
             description = "Focal length of the lens in 35 mm terms, such as 26. Only needed where the photo does not"
                     + " tell it itself.")
-    private String focal35mm;
+    private @Nullable String focal35mm;
 
     @Option(
             names = "--sheet-bars",
             paramLabel = "ACROSS,DOWN",
             description = "What the two bars on the printed reference sheet measure, such as 99.7mm,99.9mm: the one"
                     + " across the page, then the one down it. Default: ${DEFAULT-VALUE}.")
-    private String sheetBars;
+    private @Nullable String sheetBars;
 
     @Option(names = "--other-side", description = "The edge is on the other side than the outline suggests.")
     private boolean otherSide;
@@ -92,7 +93,7 @@ final class KnifeOptions {
             description = "A guard, a bolster or a finger guard between blade and handle, before which the sheath ends."
                     + " FRONT,BACK: how far its front and its back are from the tip, along the knife, such as 118mm,125mm."
                     + " find: where the outline shows one. none: there is none. Default: ${DEFAULT-VALUE}.")
-    private String guard;
+    private @Nullable String guard;
 
     /** The trace with what was told of its sides and its guard. */
     Trace told(Trace trace) {
@@ -184,11 +185,8 @@ final class KnifeOptions {
     }
 
     private GroundChoice ground(GroundChoice before) {
-        if (ground == null && corners == null) {
-            return before;
-        }
         if (corners == null) {
-            return GroundChoice.parse(ground);
+            return ground == null ? before : GroundChoice.parse(ground);
         }
         String said = ground == null ? before.words() : ground;
         if (!said.trim().toLowerCase(Locale.ROOT).startsWith("rectangle:")) {

@@ -2,6 +2,7 @@ package weltwright.command;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,7 +50,13 @@ final class LookCommand implements Callable<Integer> {
         FirstLook look;
         try (line) {
             look = FirstLook.at(
-                    photo, phone.over(knife.over(Job.begin(LocalDate.now()).settings()), photo, phones), line);
+                    photo,
+                    phone.over(
+                            knife.over(Job.begin(LocalDate.now(ZoneId.systemDefault()))
+                                    .settings()),
+                            photo,
+                            phones),
+                    line);
         }
         Report.of(look, spec.commandLine().getOut());
         if (look.question().isPresent()) {

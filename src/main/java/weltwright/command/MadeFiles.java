@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import weltwright.bench.BenchPlan;
 import weltwright.cutter.CutPlan;
 import weltwright.cutter.CutterDxf;
@@ -125,7 +126,7 @@ record MadeFiles(Path folder, Path job, String name) {
         PATTERNS.forEach(p -> p.writer().write(made, file(p)));
     }
 
-    private static Trouble unwritable(Path folder, IOException cause) {
+    private static Trouble unwritable(Path folder, @Nullable IOException cause) {
         return new Trouble(
                 "The folder " + folder + " cannot be written.",
                 "Choose another, or have the right to write there given to you.",

@@ -2,6 +2,7 @@ package weltwright.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -108,7 +109,7 @@ final class MakeCommand implements Runnable {
             paramLabel = "ACROSS,DOWN",
             description = "What the 50 mm square of a printed pattern measures, such as 49.6mm,49.8mm: the next print"
                     + " makes up for it.")
-    private String printedSquare;
+    private @Nullable String printedSquare;
 
     @Mixin
     private CutterOptions cutter;

@@ -57,7 +57,7 @@ final class OptionsFile {
     private static List<String> read(Path file) {
         String text = text(file, InputFile.read(file, GREATEST_BYTES, "knife.args"));
         List<String> words = new ArrayList<>();
-        String[] lines = text.split("\\R");
+        String[] lines = text.split("\\R", -1);
         for (int i = 0; i < lines.length; i++) {
             String line = lines[i].strip();
             if (!line.isEmpty() && line.charAt(0) != '#') {

@@ -3,6 +3,7 @@ package weltwright.command;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import weltwright.job.Fields;
 import weltwright.job.Job;
@@ -12,16 +13,16 @@ import weltwright.trouble.Trouble;
 /** Whose job it is. */
 final class OrderOptions {
     @Option(names = "--customer", paramLabel = "NAME", description = "Whose knife it is.")
-    private String customer;
+    private @Nullable String customer;
 
     @Option(names = "--knife", paramLabel = "NAME", description = "What you call the knife.")
-    private String knife;
+    private @Nullable String knife;
 
     @Option(names = "--due", paramLabel = "DATE", description = "The day it is to be ready, such as 2026-03-31.")
-    private String due;
+    private @Nullable String due;
 
     @Option(names = "--notes", paramLabel = "TEXT", description = "Anything to remember.")
-    private String notes;
+    private @Nullable String notes;
 
     /** The job with what was given in place of what was there. */
     Job over(Job job) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -47,13 +48,13 @@ final class PhoneCommand implements Runnable {
             names = "--name",
             paramLabel = "NAME",
             description = "What to call the phone. Default: what the photos call it.")
-    private String name;
+    private @Nullable String name;
 
     @Option(
             names = "--sheet-bars",
             paramLabel = "ACROSS,DOWN",
             description = "What the two bars on the printed reference sheet measure. Default: ${DEFAULT-VALUE}.")
-    private String sheetBars;
+    private @Nullable String sheetBars;
 
     PhoneCommand(TerminalLine line, PhoneShelf shelf) {
         this.line = line;

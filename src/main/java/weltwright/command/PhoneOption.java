@@ -1,6 +1,7 @@
 package weltwright.command;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import weltwright.job.PhoneShelf;
 import weltwright.photo.Photo;
@@ -16,7 +17,7 @@ final class PhoneOption {
             description =
                     "The phone that took the photo, where its lens was measured before (command phone). Default: the"
                             + " one that the photo names, if it was measured; none: do without.")
-    private String phone;
+    private @Nullable String phone;
 
     /** The settings with the phone that was named, or else the one that the photo itself names. */
     TraceSettings over(TraceSettings settings, Photo photo, PhoneShelf shelf) {

@@ -1,5 +1,6 @@
 package weltwright.command;
 
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import weltwright.job.Fields;
 import weltwright.knife.Grind;
@@ -11,7 +12,7 @@ final class ShapingOptions {
             names = "--edge-thickness",
             paramLabel = "LENGTH",
             description = "Thickness of the blade just behind its edge. Default: ${DEFAULT-VALUE}.")
-    private String edgeThickness;
+    private @Nullable String edgeThickness;
 
     @Option(
             names = "--grind",
@@ -20,14 +21,14 @@ final class ShapingOptions {
                     "How the blade is ground. full_flat: a wedge from edge to spine. partial_flat, hollow: up to a"
                             + " line below the spine. short_bevel: the same, and out to the edge itself. double_edged: an edge on"
                             + " both sides. Default: ${DEFAULT-VALUE}.")
-    private Grind.Kind grind;
+    private Grind.@Nullable Kind grind;
 
     @Option(
             names = "--grind-height",
             paramLabel = "LENGTH",
             description =
                     "How far up from the edge the grind reaches, where it ends below the spine. Default: ${DEFAULT-VALUE}.")
-    private String grindHeight;
+    private @Nullable String grindHeight;
 
     @Option(
             names = "--handle-squareness",
@@ -35,7 +36,7 @@ final class ShapingOptions {
             description =
                     "How square the handle is, cut across: 2 is an ellipse, 4 and more a slab with rounded corners."
                             + " Default: ${DEFAULT-VALUE}.")
-    private String handleSquareness;
+    private @Nullable String handleSquareness;
 
     /** What is known with what was given in place of what was there. */
     Shaping over(Shaping was) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import weltwright.job.Fields;
 import weltwright.job.HardwareFile;
@@ -35,46 +36,46 @@ final class SheathOptions {
             description = "folded: one piece folded round the spine, with a welt along the edge. panels: a face and a"
                     + " back, with a welt all round but for the throat. panels_edge_welt: a face and a back, with a welt"
                     + " along the edge alone. Default: ${DEFAULT-VALUE}.")
-    private SheathKind kind;
+    private @Nullable SheathKind kind;
 
     @Option(
             names = "--hand",
             paramLabel = "HAND",
             description = "The hand that draws: right or left. Default: ${DEFAULT-VALUE}.")
-    private Hand hand;
+    private @Nullable Hand hand;
 
     @Option(
             names = "--edge",
             paramLabel = "WAY",
             description =
                     "Where the knife's edge looks when the sheath is worn: forward or back. Default: ${DEFAULT-VALUE}.")
-    private Carry.Edge edge;
+    private Carry.@Nullable Edge edge;
 
     @Option(
             names = "--tilt",
             paramLabel = "DEGREES",
             description = "How far the handle leans forward; less than 0 leans it back. Default: ${DEFAULT-VALUE}.")
-    private String tilt;
+    private @Nullable String tilt;
 
     @Option(
             names = "--leather",
             paramLabel = "LENGTH",
             description = "Thickness of the leather, such as 3mm, 1/8in or 7/8oz. Default: ${DEFAULT-VALUE}.")
-    private String leather;
+    private @Nullable String leather;
 
     @Option(
             names = "--bulge",
             paramLabel = "WHERE",
             description = "Which of two panels goes round the knife where it is thicker than the welt. shared: both"
                     + " alike. face: the face alone, so that the back lies flat. Default: ${DEFAULT-VALUE}.")
-    private Leather.Bulge bulge;
+    private Leather.@Nullable Bulge bulge;
 
     @Option(
             names = "--forming-shrink",
             paramLabel = "PERCENT",
             description = "By how much the leather draws together as it dries, formed wet over the knife: from a test"
                     + " piece. Default: ${DEFAULT-VALUE}, for firm leather.")
-    private String formingShrink;
+    private @Nullable String formingShrink;
 
     @Option(
             names = "--forming-give",
@@ -82,14 +83,14 @@ final class SheathOptions {
             description =
                     "By how much leather that was formed to the knife gives where a wider part of it passes: 1.5 to"
                             + " 2.5 mm (common practice). The program judges by it how the sheath holds. Default: ${DEFAULT-VALUE}.")
-    private String formingGive;
+    private @Nullable String formingGive;
 
     @Option(
             names = "--welt-layers",
             paramLabel = "NUMBER",
             description = "Layers of leather in the welt, the strip between the layers that keeps the edge off the"
                     + " stitches. auto: as many as make it at least as thick as the blade. Default: ${DEFAULT-VALUE}.")
-    private String weltLayers;
+    private @Nullable String weltLayers;
 
     @Option(
             names = "--welt-leather",
@@ -97,7 +98,7 @@ final class SheathOptions {
             description =
                     "Thickness of leather at hand for the welt; may be given several times, and the welt is laid of"
                             + " those that come nearest to the blade's thickness. own: the sheath's own leather. Default: ${DEFAULT-VALUE}.")
-    private List<String> weltLeathers;
+    private @Nullable List<String> weltLeathers;
 
     /** How a welt is cut. */
     enum WeltCut {
@@ -110,25 +111,25 @@ final class SheathOptions {
             paramLabel = "HOW",
             description = "whole: each layer of the welt in one piece. in_two: in two that meet end to end, which saves"
                     + " leather. Default: ${DEFAULT-VALUE}.")
-    private WeltCut weltCut;
+    private @Nullable WeltCut weltCut;
 
     @Option(
             names = "--stitch-margin",
             paramLabel = "LENGTH",
             description = "From the stitch row to the outer edge. Default: ${DEFAULT-VALUE}.")
-    private String stitchMargin;
+    private @Nullable String stitchMargin;
 
     @Option(
             names = "--welt-margin",
             paramLabel = "LENGTH",
             description = "Of welt between the knife and the stitch row. Default: ${DEFAULT-VALUE}.")
-    private String weltMargin;
+    private @Nullable String weltMargin;
 
     @Option(
             names = "--ease",
             paramLabel = "LENGTH",
             description = "Air round the knife, so that it slides: less holds firmer. Default: ${DEFAULT-VALUE}.")
-    private String ease;
+    private @Nullable String ease;
 
     @Option(
             names = "--pitch",
@@ -136,20 +137,20 @@ final class SheathOptions {
             description =
                     "From stitch to stitch, as your pricking iron has it, such as 4mm, or in stitches per inch, such"
                             + " as 6spi. Default: ${DEFAULT-VALUE}.")
-    private String pitch;
+    private @Nullable String pitch;
 
     @Option(
             names = "--back-stitches",
             paramLabel = "NUMBER",
             description = "How many stitches are sewn back over at either end of a seam. Default: ${DEFAULT-VALUE}.")
-    private String backStitches;
+    private @Nullable String backStitches;
 
     @Option(
             names = "--neutral-factor",
             paramLabel = "NUMBER",
             description = "Where in the leather's thickness a bend neither stretches nor shrinks: 0 at its inside, 1 at"
                     + " its outside. Default: ${DEFAULT-VALUE}.")
-    private String neutralFactor;
+    private @Nullable String neutralFactor;
 
     @Option(
             names = "--throat",
@@ -157,13 +158,13 @@ final class SheathOptions {
             description =
                     "How the open end is cut. curved: hollowed in the middle of the face. straight."
                             + " slanted_to_edge, slanted_to_spine: straight, and lower on that side. Default: ${DEFAULT-VALUE}.")
-    private Throat.Shape throat;
+    private Throat.@Nullable Shape throat;
 
     @Option(
             names = "--throat-depth",
             paramLabel = "LENGTH",
             description = "How far down the hollow or the slant reaches. Default: ${DEFAULT-VALUE}.")
-    private String throatDepth;
+    private @Nullable String throatDepth;
 
     @Option(
             names = "--belt-loop",
@@ -172,23 +173,23 @@ final class SheathOptions {
                     "tail: a tail of the back, folded down and sewn. riveted_strap, sewn_strap: a strap with round"
                             + " ends, folded over the belt and fastened to the back. hanging_ring: a strap from which the sheath"
                             + " hangs by a ring. Default: ${DEFAULT-VALUE}.")
-    private BeltHold.Style beltLoop;
+    private BeltHold.@Nullable Style beltLoop;
 
     @Option(
             names = "--belt-width",
             paramLabel = "LENGTH",
             description = "Of the belt to wear it on. Default: ${DEFAULT-VALUE}.")
-    private String beltWidth;
+    private @Nullable String beltWidth;
 
     @Option(names = "--belt-thickness", paramLabel = "LENGTH", description = "Of that belt. Default: ${DEFAULT-VALUE}.")
-    private String beltThickness;
+    private @Nullable String beltThickness;
 
     @Option(
             names = "--belt-strap-width",
             paramLabel = "LENGTH",
             description =
                     "Width of the strap over the belt, for the belt loops that have one. Default: ${DEFAULT-VALUE}.")
-    private String beltStrapWidth;
+    private @Nullable String beltStrapWidth;
 
     @Option(
             names = "--belt-strap-leather",
@@ -196,41 +197,41 @@ final class SheathOptions {
             description =
                     "Thickness of the leather that the strap over the belt is cut from. own: the sheath's own leather."
                             + " Default: ${DEFAULT-VALUE}.")
-    private String beltStrapLeather;
+    private @Nullable String beltStrapLeather;
 
     @Option(
             names = "--strap",
             paramLabel = "LENGTH",
             description = "A strap with a snap round the handle, its middle so far above the throat; none: no strap."
                     + " Default: ${DEFAULT-VALUE}.")
-    private String strap;
+    private @Nullable String strap;
 
     @Option(
             names = "--strap-opens",
             paramLabel = "SIDE",
             description = "The side, seen from the face with the tip down, on which the strap's loose end lies: left or"
                     + " right. Default: ${DEFAULT-VALUE}.")
-    private HandleStrap.Side strapOpens;
+    private HandleStrap.@Nullable Side strapOpens;
 
     @Option(
             names = "--strap-allowance",
             paramLabel = "LENGTH",
             description =
                     "How much longer the strap is than leather pulled tight round the handle. Default: ${DEFAULT-VALUE}.")
-    private String strapAllowance;
+    private @Nullable String strapAllowance;
 
     @Option(
             names = "--strap-width",
             paramLabel = "LENGTH",
             description = "Width of the strap round the handle. Default: ${DEFAULT-VALUE}.")
-    private String strapWidth;
+    private @Nullable String strapWidth;
 
     @Option(
             names = "--strap-leather",
             paramLabel = "LENGTH",
             description = "Thickness of the leather that the strap round the handle is cut from. own: the sheath's own"
                     + " leather. Default: ${DEFAULT-VALUE}.")
-    private String strapLeather;
+    private @Nullable String strapLeather;
 
     @Option(
             names = "--handle-depth",
@@ -238,7 +239,7 @@ final class SheathOptions {
             description = "How much of the handle goes into the sheath past the throat, its open end. 0 seats the knife"
                     + " to its guard or its handle's front. auto: to the guard; without one, a third of the handle, which"
                     + " friction then holds. Default: ${DEFAULT-VALUE}.")
-    private String handleDepth;
+    private @Nullable String handleDepth;
 
     @Option(
             names = "--guard-opening",
@@ -253,7 +254,7 @@ final class SheathOptions {
             names = "--drain-hole",
             paramLabel = "LENGTH",
             description = "Width of the hole at the tip that lets water out; 0 for none. Default: ${DEFAULT-VALUE}.")
-    private String drainHole;
+    private @Nullable String drainHole;
 
     /** What the drain hole is lined with. */
     enum Lining {
@@ -267,7 +268,7 @@ final class SheathOptions {
             description =
                     "eyelet: the drain hole is lined with an eyelet from the list of hardware, which then gives it"
                             + " its size. none. Default: ${DEFAULT-VALUE}.")
-    private Lining drainLining;
+    private @Nullable Lining drainLining;
 
     @Option(
             names = "--hardware",
@@ -275,7 +276,7 @@ final class SheathOptions {
             description =
                     "Your own list of rivets, snaps, eyelets and rings, as the command hardware writes it; usual: that"
                             + " of usual sizes. The job keeps it. Default: ${DEFAULT-VALUE}.")
-    private String hardware;
+    private @Nullable String hardware;
 
     /** The choices with what was given in place of what was there. */
     SheathSpec over(SheathSpec spec) {
@@ -386,15 +387,15 @@ final class SheathOptions {
         return hardware.strip().equalsIgnoreCase("usual") ? HardwareList.USUAL : HardwareFile.read(Path.of(hardware));
     }
 
-    private static <T> T or(T given, T otherwise) {
+    private static <T> T or(@Nullable T given, T otherwise) {
         return given == null ? otherwise : given;
     }
 
-    private static double mm(String typed, LengthField field, double otherwise) {
+    private static double mm(@Nullable String typed, LengthField field, double otherwise) {
         return typed == null ? otherwise : field.readMm(typed);
     }
 
-    private static OptionalDouble leather(String typed, LengthField field, OptionalDouble otherwise) {
+    private static OptionalDouble leather(@Nullable String typed, LengthField field, OptionalDouble otherwise) {
         if (typed == null) {
             return otherwise;
         }

@@ -2,6 +2,7 @@ package weltwright.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import weltwright.job.Job;
 import weltwright.knife.StandingPose;
@@ -21,7 +22,7 @@ final class ThicknessPhotoOptions {
                     "A second photo, of the knife standing on its spine, seen from straight above: it tells how thick"
                             + " the knife is along its length. Tape edge and point first. Hold the knife upright with one or two low"
                             + " blocks at the handle, on the same ground as in the first photo.")
-    private Path photo;
+    private @Nullable Path photo;
 
     @Option(
             names = "--stands-on",

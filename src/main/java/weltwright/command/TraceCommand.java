@@ -3,6 +3,7 @@ package weltwright.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -63,8 +64,8 @@ final class TraceCommand implements Runnable {
         AtomicFile traced = AtomicFile.of(output, KnifeJson.KIND);
         traced.check();
         Photo photo = Photo.read(file);
-        TraceSettings settings =
-                phone.over(knife.over(Job.begin(LocalDate.now()).settings()), photo, phones);
+        TraceSettings settings = phone.over(
+                knife.over(Job.begin(LocalDate.now(ZoneId.systemDefault())).settings()), photo, phones);
         Trace trace;
         try (line) {
             trace = knife.told(Tracer.trace(photo, settings, line));

@@ -176,8 +176,8 @@ public final class CutterSvg {
                 .filter(c -> c == '\t'
                         || c == '\n'
                         || c == '\r'
-                        || c >= 0x20 && c <= 0xD7FF
-                        || c >= 0xE000 && c <= 0xFFFD
+                        || (c >= 0x20 && c <= 0xD7FF)
+                        || (c >= 0xE000 && c <= 0xFFFD)
                         || c >= 0x10000)
                 .forEach(allowed::appendCodePoint);
         return allowed.toString();

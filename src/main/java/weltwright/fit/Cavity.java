@@ -42,14 +42,13 @@ public final class Cavity {
     private final Hull[] sections;
     private final Section.Part[] parts;
     private final double[] widerMm;
-    private final double easeMm;
 
     /**
      * @param throatMm station of the throat; between butt and tip
      * @param easeMm of air all round
      */
     public Cavity(Knife knife, double throatMm, double easeMm) {
-        this.easeMm = easeMm;
+
         doubleEdged = knife.doubleEdged();
         Sections cuts = knife.sections();
         double end = cuts.toMm() - SHORT_OF_TIP_MM;

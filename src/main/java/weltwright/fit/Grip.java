@@ -94,7 +94,11 @@ public record Grip(double giveMm, double handleMm, double gripMm, double throatM
         }
     }
 
-    /** @param outline the stretch of the knife's outline, from the handle towards the tip, in the knife's frame */
+    /**
+     * A side of the handle that narrows towards the blade.
+     *
+     * @param outline the stretch of the knife's outline, from the handle towards the tip, in the knife's frame
+     */
     public record NarrowSide(Side side, Polyline outline) {}
 
     /** One station: where it is, whose section, and how much wider all that passes is, as a whole and on each side. */

@@ -1,6 +1,8 @@
 package weltwright.fit;
 
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Point;
 
 /**
@@ -23,14 +25,15 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
         List<Point> under =
                 over.stream().filter(p -> p.x() > from.x() && p.x() <= to.x()).toList();
         Point way = to.minus(from);
-        Tangent up = Tangent.steepest(from, under, clearanceMm, 1);
-        if (up == null || way.cross(up.along) <= 0) {
+        Optional<Tangent> rising = Tangent.steepest(from, under, clearanceMm, 1);
+        if (rising.isEmpty() || way.cross(rising.get().along) <= 0) {
             return way.y() > 0 ? new TautFibre(way.norm(), 0, to.x()) : new TautFibre(0, way.norm(), from.x());
         }
+        Tangent up = rising.get();
         // Where the path grazes several points in line, rounding alone says which; it must not leave one and go back to
         // it.
         List<Point> ahead = under.stream().filter(p -> p.x() >= up.at.x()).toList();
-        Tangent down = Tangent.steepest(to, ahead, clearanceMm, -1);
+        Tangent down = Tangent.steepest(to, ahead, clearanceMm, -1).orElseThrow();
         double rise = Math.atan2(up.along.y(), up.along.x());
         double fall = Math.atan2(down.along.y(), -down.along.x());
         List<Point> touched = up.at.equals(down.at) ? List.of(up.at) : Hull.thread(up.at, down.at, under);
@@ -38,17 +41,17 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
         for (int i = 1; i < touched.size(); i++) {
             ridge = touched.get(i).y() > touched.get(ridge).y() ? i : ridge;
         }
-        double rising = up.lengthMm + length(touched.subList(0, ridge + 1));
-        double falling = length(touched.subList(ridge, touched.size())) + down.lengthMm;
+        double risingMm = up.lengthMm + length(touched.subList(0, ridge + 1));
+        double fallingMm = length(touched.subList(ridge, touched.size())) + down.lengthMm;
         if (rise <= 0) {
-            return new TautFibre(0, rising + falling + clearanceMm * (rise + fall), from.x());
+            return new TautFibre(0, risingMm + fallingMm + clearanceMm * (rise + fall), from.x());
         }
         if (fall <= 0) {
-            return new TautFibre(rising + falling + clearanceMm * (rise + fall), 0, to.x());
+            return new TautFibre(risingMm + fallingMm + clearanceMm * (rise + fall), 0, to.x());
         }
         return new TautFibre(
-                rising + clearanceMm * rise,
-                falling + clearanceMm * fall,
+                risingMm + clearanceMm * rise,
+                fallingMm + clearanceMm * fall,
                 touched.get(ridge).x());
     }
 
@@ -77,8 +80,8 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
          * The line that no other point's circle reaches over; {@code way} is 1 from the left pin, -1 from the right
          * one.
          */
-        static Tangent steepest(Point pin, List<Point> under, double clearanceMm, int way) {
-            Tangent steepest = null;
+        static Optional<Tangent> steepest(Point pin, List<Point> under, double clearanceMm, int way) {
+            @Nullable Tangent steepest = null;
             for (Point p : under) {
                 Point off = p.minus(pin);
                 double length = Math.sqrt(Math.max(0, off.dot(off) - clearanceMm * clearanceMm));
@@ -87,7 +90,7 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
                     steepest = new Tangent(p, along, length);
                 }
             }
-            return steepest;
+            return Optional.ofNullable(steepest);
         }
     }
 }

@@ -37,6 +37,8 @@ public final class OutlineFit {
     }
 
     /**
+     * Fits a closed outline of curves to a ring of measured points.
+     *
      * @param ring measured points, counter-clockwise, closed, each once
      * @param weight how much each counts; not negative
      * @param corners indices of points at true corners, rising, at least one

@@ -51,6 +51,8 @@ final class SplineFit {
     }
 
     /**
+     * Places the nodes of a spline so that it fits the samples best.
+     *
      * @param samples along the run, with their stations on it
      * @param knots stations of the nodes, rising
      * @param toleranceMm points that keep off the curve by three times this count for half

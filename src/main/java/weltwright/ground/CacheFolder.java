@@ -11,6 +11,7 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import weltwright.trouble.Trouble;
 
@@ -65,8 +66,9 @@ final class CacheFolder {
      */
     static Path secured(Path wished) {
         try {
-            Files.createDirectories(wished.getParent());
-            Path above = wished.getParent().toRealPath();
+            Path parent = Objects.requireNonNull(wished.getParent());
+            Files.createDirectories(parent);
+            Path above = parent.toRealPath();
             Path folder = above.resolve(wished.getFileName());
             if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
                 Files.createDirectory(folder, forTheUserAlone(folder));
@@ -102,7 +104,7 @@ final class CacheFolder {
     private static int user(Path folder) throws IOException {
         Path probe = Files.createTempFile(folder, "probe", null);
         try {
-            return isUnix(folder) ? (int) unix(probe).get("uid") : 0;
+            return isUnix(folder) ? unix(probe).owner() : 0;
         } finally {
             Files.delete(probe);
         }
@@ -110,31 +112,37 @@ final class CacheFolder {
 
     private static void checkAbove(Path real, int user) throws IOException {
         for (Path each = real; each != null; each = each.getParent()) {
-            Map<String, Object> is = unix(each);
-            int owner = (int) is.get("uid");
-            boolean sticky = ((int) is.get("mode") & STICKY) != 0;
-            if (owner != user && owner != 0 || writableByOthers(is) && !sticky) {
+            Access is = unix(each);
+            boolean sticky = (is.mode() & STICKY) != 0;
+            if ((is.owner() != user && is.owner() != 0) || (is.writableByOthers() && !sticky)) {
                 throw unsafe(each, "can be changed by other users of this computer");
             }
         }
     }
 
     private static void check(Path folder, int user) throws IOException {
-        Map<String, Object> is = unix(folder);
-        if ((int) is.get("uid") != user) {
+        Access is = unix(folder);
+        if (is.owner() != user) {
             throw unsafe(folder, "belongs to another user of this computer");
         }
-        if (writableByOthers(is)) {
+        if (is.writableByOthers()) {
             // Closed to others first: nothing can be added any more while it is emptied.
             Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
             empty(folder);
         }
     }
 
-    private static boolean writableByOthers(Map<String, Object> is) {
-        int mode = (int) is.get("mode");
-        boolean groupOfOne = is.get("group").toString().equals(is.get("owner").toString());
-        return (mode & WRITABLE_BY_OTHERS) != 0 || (mode & WRITABLE_BY_GROUP) != 0 && !groupOfOne;
+    /**
+     * Who may do what with a file under Unix.
+     *
+     * @param owner the number of the user that it belongs to
+     * @param mode its permission bits
+     * @param groupOfOne whether its group is called as its owner, who is then its only member
+     */
+    private record Access(int owner, int mode, boolean groupOfOne) {
+        boolean writableByOthers() {
+            return (mode & WRITABLE_BY_OTHERS) != 0 || ((mode & WRITABLE_BY_GROUP) != 0 && !groupOfOne);
+        }
     }
 
     /** Deletes all that is in a folder; links are deleted, not followed. */
@@ -171,8 +179,14 @@ final class CacheFolder {
         return path.getFileSystem().supportedFileAttributeViews().contains("unix");
     }
 
-    private static Map<String, Object> unix(Path path) throws IOException {
-        return Files.readAttributes(path, "unix:mode,uid,owner,group", LinkOption.NOFOLLOW_LINKS);
+    private static Access unix(Path path) throws IOException {
+        Map<String, Object> is = Files.readAttributes(path, "unix:mode,uid,owner,group", LinkOption.NOFOLLOW_LINKS);
+        Object owner = Objects.requireNonNull(is.get("owner"));
+        Object group = Objects.requireNonNull(is.get("group"));
+        return new Access(
+                (int) Objects.requireNonNull(is.get("uid")),
+                (int) Objects.requireNonNull(is.get("mode")),
+                group.toString().equals(owner.toString()));
     }
 
     private static Trouble unsafe(Path path, String why) {

@@ -94,11 +94,13 @@ final class Lattice {
 
     /** What to expect at a crossing that has a neighbour in the lattice; empty where too few are near it. */
     Optional<Expected> expected(Cell cell) {
-        Point right = step(cell, 1, 0);
-        Point up = step(cell, 0, 1);
-        if (right == null || up == null) {
+        Optional<Point> toRight = step(cell, 1, 0);
+        Optional<Point> upwards = step(cell, 0, 1);
+        if (toRight.isEmpty() || upwards.isEmpty()) {
             return Optional.empty();
         }
+        Point right = toRight.get();
+        Point up = upwards.get();
         Point sum = new Point(0, 0);
         double contrast = 0;
         int straight = 0;
@@ -127,8 +129,8 @@ final class Lattice {
         return Optional.of(new Expected(at, right, up, contrast / rough));
     }
 
-    /** The usual step from crossing to crossing in a direction, among the nearest of a place; null if none is near. */
-    private Point step(Cell cell, int dx, int dy) {
+    /** The usual step from crossing to crossing in a direction, among the nearest of a place; empty if none is near. */
+    private Optional<Point> step(Cell cell, int dx, int dy) {
         Point sum = new Point(0, 0);
         int count = 0;
         for (int reach = 1; reach <= FARTHEST && count == 0; reach++) {
@@ -143,7 +145,7 @@ final class Lattice {
                 }
             }
         }
-        return count == 0 ? null : sum.times(1.0 / count);
+        return count == 0 ? Optional.empty() : Optional.of(sum.times(1.0 / count));
     }
 
     /** Half way between the least and the greatest column and row. */

@@ -42,17 +42,21 @@ final class LatticeGrowth {
     /** Narrower lines look as wide as this through any lens. */
     private static final double LEAST_WIDTH_PX = 1.5;
 
+    /** Guesses at the lines' width, as a part of the way from line to line; chosen by eye. */
+    private static final double[] WIDTH_PARTS = {0.03, 0.05, 0.08};
+
     private final Levels levels;
     private final Lattice lattice = new Lattice();
     private CrossingFinder finder;
 
-    private LatticeGrowth(Levels levels) {
+    private LatticeGrowth(Levels levels, CrossingFinder finder) {
         this.levels = levels;
+        this.finder = finder;
     }
 
     /** The lattice round a seed; without crossings where the seed is none. */
     static LatticeGrowth from(LatticeSeed seed, Levels levels) {
-        LatticeGrowth growth = new LatticeGrowth(levels);
+        LatticeGrowth growth = new LatticeGrowth(levels, finder(seed, levels, WIDTH_PARTS[0]));
         if (growth.start(seed)) {
             growth.growToBothSides();
         }
@@ -88,12 +92,16 @@ final class LatticeGrowth {
         return true;
     }
 
+    private static CrossingFinder finder(LatticeSeed seed, Levels levels, double widthPart) {
+        double pitch = Math.min(seed.right().norm(), seed.up().norm());
+        return new CrossingFinder(levels, seed.sign(), Math.max(LEAST_WIDTH_PX, widthPart * pitch));
+    }
+
     /** The lines' width is not known at first: the best of a few guesses is measured and used from then on. */
     private Lattice patchOfAnyWidth(LatticeSeed seed) {
-        double pitch = Math.min(seed.right().norm(), seed.up().norm());
         Lattice best = new Lattice();
-        for (double part : new double[] {0.03, 0.05, 0.08}) {
-            finder = new CrossingFinder(levels, seed.sign(), Math.max(LEAST_WIDTH_PX, part * pitch));
+        for (double part : WIDTH_PARTS) {
+            finder = finder(seed, levels, part);
             Lattice found = patch(seed);
             best = found.size() > best.size() ? found : best;
         }
@@ -177,8 +185,7 @@ final class LatticeGrowth {
     }
 
     private Lattice grownOn(Predicate<Cell> side) {
-        LatticeGrowth growth = new LatticeGrowth(levels);
-        growth.finder = finder;
+        LatticeGrowth growth = new LatticeGrowth(levels, finder);
         growth.lattice.putAll(lattice);
         growth.grow(lattice.cells(), side);
         return growth.lattice;

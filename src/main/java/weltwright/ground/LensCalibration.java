@@ -2,9 +2,11 @@ package weltwright.ground;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import weltwright.geometry.Point;
 import weltwright.measure.PrintScale;
 import weltwright.photo.CameraModel;
@@ -34,6 +36,8 @@ public final class LensCalibration {
     private LensCalibration() {}
 
     /**
+     * Measures the lens of a phone from photos of the reference sheet.
+     *
      * @param told a name for it; empty to call it what Exif calls the camera
      * @param scale what the sheet's two bars measure, over their nominal length
      * @throws Trouble where the photos are too few, not of one lens, or do not tell it well enough
@@ -79,15 +83,18 @@ public final class LensCalibration {
     /** @param seen points of a flat ground in each view, all in pixels of pictures of this size */
     static Lens fit(List<List<Reference>> seen, int widthPx, int heightPx) {
         LensPrior prior = LensPrior.usual(Math.hypot(widthPx, heightPx)).mounted();
-        BundleFit best = null;
-        for (double step : new double[] {-0.4, 0, 0.4, 0.8}) {
-            Camera camera =
-                    new Camera(prior.focalPx() * Math.exp(step), (widthPx - 1) / 2.0, (heightPx - 1) / 2.0, 0, 0);
-            BundleFit fit = new BundleFit(
-                            seen, prior, STRETCH_SIGMA, ViewSolver.LEAST_PIXEL_SIGMA, BundleFit.starts(seen, camera))
-                    .run();
-            best = best == null || fit.cost() < best.cost() ? fit : best;
-        }
+        BundleFit best = DoubleStream.of(-0.4, 0, 0.4, 0.8)
+                .mapToObj(step ->
+                        new Camera(prior.focalPx() * Math.exp(step), (widthPx - 1) / 2.0, (heightPx - 1) / 2.0, 0, 0))
+                .map(camera -> new BundleFit(
+                                seen,
+                                prior,
+                                STRETCH_SIGMA,
+                                ViewSolver.LEAST_PIXEL_SIGMA,
+                                BundleFit.starts(seen, camera))
+                        .run())
+                .min(Comparator.comparingDouble(BundleFit::cost))
+                .orElseThrow();
         for (int v = 0; v < seen.size(); v++) {
             if (best.pixelSigma(v) > GREATEST_NOISE_PX) {
                 throw new Trouble(

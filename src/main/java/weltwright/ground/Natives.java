@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.net.JarURLConnection;
 import java.net.URL;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -55,8 +54,8 @@ public final class Natives {
         System.setProperty(JAVACPP_FOLDER, folder.toString());
         // Another process may be unpacking: what it has half written must not be taken for damaged.
         try (FileChannel channel =
-                        FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                FileLock held = channel.lock()) {
+                FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+            channel.lock(); // until the channel is closed
             deleteWhatIsNotGenuine(folder);
             Loader.load(opencv_java.class);
         } catch (IOException | LinkageError e) {
@@ -74,7 +73,7 @@ public final class Natives {
         List<Path> there;
         try (Stream<Path> all = Files.walk(folder)) {
             there = all.filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
-                    .filter(path -> !path.getParent().equals(folder)) // where the locks are, and nothing is loaded from
+                    .filter(path -> !folder.equals(path.getParent())) // where the locks are, and nothing is loaded from
                     .collect(Collectors.toList());
         }
         for (Path path : there) {

@@ -38,6 +38,8 @@ final class PaperEdge {
     private record Place(double along, double offsetPx) {}
 
     /**
+     * Follows an edge of a sheet of paper from corner to corner.
+     *
      * @param from a corner of the paper, roughly
      * @param to the next, with the paper to the {@link Point#left} of the way
      * @param sign 1 where the paper is lighter than what lies beside it, -1 where it is darker

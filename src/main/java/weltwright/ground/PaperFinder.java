@@ -80,6 +80,8 @@ public final class PaperFinder {
     }
 
     /**
+     * Finds a blank sheet of paper of known size.
+     *
      * @param widthMm of the sheet
      * @param heightMm of the sheet; which of the two lies along x is found out
      * @throws Trouble where no sheet is to be seen, or too little of its edges
@@ -131,7 +133,7 @@ public final class PaperFinder {
             Point[] corner = sides.stream().map(Side::from).toArray(Point[]::new);
             for (int i = 0; i < level.length; i++) {
                 double across = (i % SAMPLES + 0.5) / SAMPLES;
-                double up = (i / SAMPLES + 0.5) / SAMPLES;
+                double up = (Math.floorDiv(i, SAMPLES) + 0.5) / SAMPLES;
                 Point at = corner[0].towards(corner[1], across).towards(corner[3].towards(corner[2], across), up);
                 int column = (int) Math.max(0, Math.min(picture.widthPx() - 1, at.x()));
                 int row = (int) Math.max(0, Math.min(picture.heightPx() - 1, at.y()));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -34,10 +35,10 @@ public final class Picture implements AutoCloseable {
 
     private final Supplier<Mat> colourSource;
     private final Mat grey;
-    private Mat colour;
-    private Mat bgr;
-    private Picture half;
-    private Levels levels;
+    private @Nullable Mat colour;
+    private @Nullable Mat bgr;
+    private @Nullable Picture half;
+    private @Nullable Levels levels;
 
     /** @param colour blue, green, red: as large as grey, or half as wide and high */
     private Picture(Supplier<Mat> colour, Mat grey) {
@@ -52,7 +53,8 @@ public final class Picture implements AutoCloseable {
      */
     public static Picture decode(Photo photo) {
         checkSize(photo);
-        CompletableFuture.runAsync(photo::check); // both are begun; what asks for the check waits for it
+        CompletableFuture<Void> unused =
+                CompletableFuture.runAsync(photo::check); // both are begun; what asks for the check waits for it
         Natives.load();
         if (photo.format() != PhotoFormat.JPEG || !photo.check().regular()) {
             Mat bgr = isForJava(photo) ? decodedByJava(photo) : decoded(photo, Imgcodecs.IMREAD_COLOR);
@@ -67,7 +69,7 @@ public final class Picture implements AutoCloseable {
         try {
             return new Picture(() -> made(colour), decoded(photo, Imgcodecs.IMREAD_GRAYSCALE));
         } catch (RuntimeException damaged) {
-            colour.thenAccept(Mat::release);
+            CompletableFuture<Void> unusedToo = colour.thenAccept(Mat::release);
             throw damaged;
         }
     }
@@ -116,7 +118,7 @@ public final class Picture implements AutoCloseable {
         return turnedUpright(stored, photo);
     }
 
-    private static Trouble damaged(Photo photo, Exception cause) {
+    private static Trouble damaged(Photo photo, @Nullable Exception cause) {
         return new Trouble(
                 "The picture \"" + photo.name() + "\" is damaged and cannot be decoded.",
                 "Copy it from the camera again, or take another.",
@@ -133,18 +135,18 @@ public final class Picture implements AutoCloseable {
 
     /** Exif 2.32, tag 0x0112: what to do to the stored picture so that its first row is the scene's top. */
     private static Mat upright(Mat stored, int orientation) {
-        Mat turned = stored;
+        Mat turned = orientation >= 5 ? new Mat() : stored;
         switch (orientation) {
             case 2 -> Core.flip(stored, turned, 1);
             case 3 -> Core.rotate(stored, turned, Core.ROTATE_180);
             case 4 -> Core.flip(stored, turned, 0);
-            case 5 -> Core.transpose(stored, turned = new Mat());
-            case 6 -> Core.rotate(stored, turned = new Mat(), Core.ROTATE_90_CLOCKWISE);
+            case 5 -> Core.transpose(stored, turned);
+            case 6 -> Core.rotate(stored, turned, Core.ROTATE_90_CLOCKWISE);
             case 7 -> {
-                Core.transpose(stored, turned = new Mat());
+                Core.transpose(stored, turned);
                 Core.rotate(turned, turned, Core.ROTATE_180);
             }
-            case 8 -> Core.rotate(stored, turned = new Mat(), Core.ROTATE_90_COUNTERCLOCKWISE);
+            case 8 -> Core.rotate(stored, turned, Core.ROTATE_90_COUNTERCLOCKWISE);
             default -> {}
         }
         return turned;
@@ -162,8 +164,10 @@ public final class Picture implements AutoCloseable {
     }
 
     private static Mat half(Mat whole) {
-        Size size = new Size(whole.cols() / 2, whole.rows() / 2);
-        Mat even = whole.submat(0, 2 * (int) size.height, 0, 2 * (int) size.width);
+        int columns = whole.cols() / 2;
+        int rows = whole.rows() / 2;
+        Size size = new Size(columns, rows);
+        Mat even = whole.submat(0, 2 * rows, 0, 2 * columns);
         Mat half = new Mat();
         Imgproc.resize(even, half, size, 0, 0, Imgproc.INTER_AREA);
         even.release();

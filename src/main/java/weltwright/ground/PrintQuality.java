@@ -2,6 +2,7 @@ package weltwright.ground;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.geometry.OrderStatistic;
 import weltwright.geometry.Point;
@@ -34,8 +35,9 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
         int blurs = 0;
         int contrasts = 0;
         for (int i = 0; i < blur.length; i++) {
-            Profile profile = Profile.across(levels, view, edges.get(i * every));
-            if (profile != null) {
+            Optional<Profile> across = Profile.across(levels, view, edges.get(i * every));
+            if (across.isPresent()) {
+                Profile profile = across.get();
                 contrast[contrasts++] = profile.contrast();
                 if (profile.step() > LEAST_STEP) {
                     blur[blurs++] = profile.blurPx();
@@ -55,20 +57,20 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
      * @param levels in steps of {@code STEP_PX}
      */
     private record Profile(double[] levels, boolean line) {
-        /** Null where the picture does not show it whole. */
-        static Profile across(Levels levels, View view, GroundEdge edge) {
+        /** Empty where the picture does not show it whole. */
+        static Optional<Profile> across(Levels levels, View view, GroundEdge edge) {
             Point from = view.pixel(Plane.GROUND.over(edge.from()));
             Point to = view.pixel(Plane.GROUND.over(edge.from().plus(edge.across())));
             double lengthPx = from.distance(to);
             Point middle = from.towards(to, 0.5);
             double halfPx = edge.halfLengthMm() * lengthPx / edge.across().norm();
             if (!levels.contains(middle, lengthPx + halfPx)) {
-                return null;
+                return Optional.empty();
             }
             int reach = (int) (lengthPx / 2 / STEP_PX);
             // A profile's strips follow each other to the left of the way along.
             Point along = to.minus(from).unit().left().times(-1);
-            return new Profile(levels.profile(middle, along, halfPx, 1, reach, STEP_PX), edge.line());
+            return Optional.of(new Profile(levels.profile(middle, along, halfPx, 1, reach, STEP_PX), edge.line()));
         }
 
         private double start() {

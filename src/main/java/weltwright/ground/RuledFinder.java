@@ -162,6 +162,8 @@ public final class RuledFinder {
     }
 
     /**
+     * Finds a ruled ground of known pitch.
+     *
      * @param pitchXMm from one upright line to the next
      * @param pitchYMm from one level line to the next
      * @throws Trouble where no such ground is to be seen, or too little of it
@@ -189,9 +191,9 @@ public final class RuledFinder {
      */
     private static Optional<Optional<Found>> search(Picture picture, double pitchXMm, double pitchYMm) {
         if (Math.max(picture.widthPx(), picture.heightPx()) >= 2 * FINE_LONG_SIDE_PX) {
-            Optional<Optional<Found>> inHalf = search(picture.half(), pitchXMm, pitchYMm);
-            if (inHalf.flatMap(found -> found).isPresent()) {
-                return inHalf.map(found -> found.map(Found::doubled));
+            Optional<Found> inHalf = search(picture.half(), pitchXMm, pitchYMm).flatMap(found -> found);
+            if (inHalf.isPresent()) {
+                return Optional.of(inHalf.map(Found::doubled));
             }
         }
         return grown(picture)

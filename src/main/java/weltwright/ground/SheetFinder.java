@@ -59,6 +59,8 @@ public final class SheetFinder {
     private SheetFinder() {}
 
     /**
+     * The reference sheet as found in a picture.
+     *
      * @param sheet which page it is
      * @param corners chessboard corners found, with their printed places
      */
@@ -152,6 +154,8 @@ public final class SheetFinder {
     }
 
     /**
+     * Finds the reference sheet.
+     *
      * @param scale what the sheet's bars measure; the printed places are scaled by it
      * @throws Trouble where no sheet is to be seen, or too little of it
      */
@@ -209,8 +213,10 @@ public final class SheetFinder {
         Mat reduced = grey;
         if (reduction > 1) {
             reduced = new Mat();
-            Size size = new Size(grey.cols() / reduction, grey.rows() / reduction);
-            Mat whole = grey.submat(0, (int) size.height * reduction, 0, (int) size.width * reduction);
+            int columns = grey.cols() / reduction;
+            int rows = grey.rows() / reduction;
+            Size size = new Size(columns, rows);
+            Mat whole = grey.submat(0, rows * reduction, 0, columns * reduction);
             Imgproc.resize(whole, reduced, size, 0, 0, Imgproc.INTER_AREA);
             whole.release();
         }

@@ -9,7 +9,11 @@ package weltwright.ground;
  * @param z the third
  */
 public record Turn(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
-    /** @param rodrigues the axis, its length the angle in radians */
+    /**
+     * The rotation about an axis.
+     *
+     * @param rodrigues the axis, its length the angle in radians
+     */
     public static Turn about(Vector3 rodrigues) {
         return new Turn(
                 rodrigues,

@@ -37,6 +37,8 @@ public final class ViewSolver {
     private ViewSolver() {}
 
     /**
+     * The camera and its pose that fit the references best, with their errors.
+     *
      * @param view the solution
      * @param covariance of (ln f, k1, k2, cx, cy, rotation, translation), 11 × 11, as far as the pixels' noise goes
      * @param pixelSigma the noise of one coordinate of a reference point, in pixels, robustly estimated
@@ -71,6 +73,8 @@ public final class ViewSolver {
     }
 
     /**
+     * Solves for the camera and its pose from points of known place on the ground.
+     *
      * @param references at least six, not all on one line; those on an edge count across it only
      * @param widthPx of the picture
      * @param heightPx of the picture

@@ -84,7 +84,7 @@ public final class AtomicFile {
      */
     public FileVersion write(Content content) {
         Path target = target();
-        UnfinishedFiles.removeFrom(target.getParent());
+        UnfinishedFiles.removeFrom(folder(target));
         try (TemporaryFile temporary = TemporaryFile.beside(target)) {
             FileVersion written = temporary.fill(content);
             AccessRights.copy(target, temporary.path());
@@ -93,7 +93,7 @@ public final class AtomicFile {
             } else {
                 replace(target, temporary, written);
             }
-            flush(target.getParent());
+            flush(folder(target));
             return new FileVersion(named, written.sha256());
         } catch (IOException e) {
             throw new Trouble(
@@ -105,7 +105,8 @@ public final class AtomicFile {
     }
 
     private void replace(Path target, TemporaryFile temporary, FileVersion written) throws IOException {
-        try (SaveLock lock = SaveLock.take()) {
+        SaveLock lock = SaveLock.take();
+        try {
             FileVersion before = FileVersion.of(target);
             if (before.sha256().isPresent()
                     && expected.isPresent()
@@ -119,6 +120,8 @@ public final class AtomicFile {
                 Backup.keep(target, kind);
             }
             temporary.moveTo(target);
+        } finally {
+            lock.close();
         }
     }
 
@@ -133,9 +136,9 @@ public final class AtomicFile {
             if (Files.exists(target)) {
                 checkReplaceable(target);
             }
-            if (!Files.isWritable(target.getParent())) {
+            if (!Files.isWritable(folder(target))) {
                 throw new Trouble(
-                        "The folder " + target.getParent() + " is write-protected.",
+                        "The folder " + folder(target) + " is write-protected.",
                         "Choose another folder, or ask for the right to write there.");
             }
             return target;
@@ -145,6 +148,10 @@ public final class AtomicFile {
                     "Check that you may open it, or choose another name.",
                     e);
         }
+    }
+
+    private static Path folder(Path file) {
+        return Objects.requireNonNull(file.getParent(), () -> file + " is in no folder");
     }
 
     private static Path atEndOfLinks(Path file) throws IOException {
@@ -158,7 +165,7 @@ public final class AtomicFile {
             }
             at = at.resolveSibling(Files.readSymbolicLink(at));
         }
-        return at.getParent().toRealPath().resolve(at.getFileName());
+        return folder(at).toRealPath().resolve(at.getFileName());
     }
 
     private void checkReplaceable(Path target) throws IOException {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import weltwright.trouble.Trouble;
 
 /**
@@ -59,7 +60,7 @@ public final class InputFile {
         }
     }
 
-    private static Trouble unreadable(Path file, IOException cause) {
+    private static Trouble unreadable(Path file, @Nullable IOException cause) {
         return new Trouble(
                 file + " cannot be read.", "Check that you may open it, or copy it to this computer.", cause);
     }

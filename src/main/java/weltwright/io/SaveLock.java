@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.concurrent.locks.ReentrantLock;
+import org.jspecify.annotations.Nullable;
 import weltwright.trouble.DefectLog;
 
 /**
@@ -20,9 +21,9 @@ final class SaveLock implements AutoCloseable {
     private static final int PATIENCE_MS = 10_000;
     private static final int PAUSE_MS = 5;
 
-    private final FileChannel channel;
+    private final @Nullable FileChannel channel;
 
-    private SaveLock(FileChannel channel) {
+    private SaveLock(@Nullable FileChannel channel) {
         this.channel = channel;
     }
 

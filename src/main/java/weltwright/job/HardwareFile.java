@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.io.IOException;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.InputFile;
@@ -47,7 +48,7 @@ public final class HardwareFile {
         }
     }
 
-    private static Trouble notAList(Path file, Exception cause) {
+    private static Trouble notAList(Path file, @Nullable Exception cause) {
         return new Trouble(
                 file + " is no list of hardware in the form that the program reads.",
                 "Have the program write one (hardware), and change that.",

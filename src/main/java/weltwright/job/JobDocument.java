@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
 import weltwright.geometry.Placement;
@@ -52,15 +53,15 @@ record JobDocument(
         String customer,
         String knife,
         LocalDate begun,
-        @JsonSetter(nulls = Nulls.SET) LocalDate due,
+        @JsonSetter(nulls = Nulls.SET) @Nullable LocalDate due,
         String notes,
-        @JsonSetter(nulls = Nulls.SET) PictureEntry photo,
+        @JsonSetter(nulls = Nulls.SET) @Nullable PictureEntry photo,
         Measured measured,
-        @JsonSetter(nulls = Nulls.SET) Traced trace,
-        @JsonSetter(nulls = Nulls.SET) Shape outline,
+        @JsonSetter(nulls = Nulls.SET) @Nullable Traced trace,
+        @JsonSetter(nulls = Nulls.SET) @Nullable Shape outline,
         List<UnsureEntry> toLookAt,
         List<CaliperEntry> calipers,
-        @JsonSetter(nulls = Nulls.SET) Side spineTold,
+        @JsonSetter(nulls = Nulls.SET) @Nullable Side spineTold,
         SheathEntry sheath) {
     static final String FORMAT = "weltwright job";
     static final String UNITS = "mm";
@@ -142,12 +143,12 @@ record JobDocument(
             double handleSquareness,
             double tipDrop,
 
-            @JsonProperty("focal_35mm") @JsonSetter(nulls = Nulls.SET)
+            @JsonProperty("focal_35mm") @JsonSetter(nulls = Nulls.SET) @Nullable
             Double focal35mm,
 
             Pair sheetScale,
             String ground,
-            @JsonSetter(nulls = Nulls.SET) PhoneEntry phone) {
+            @JsonSetter(nulls = Nulls.SET) @Nullable PhoneEntry phone) {
 
         static Measured of(TraceSettings settings, Shaping shaping) {
             return new Measured(
@@ -284,7 +285,8 @@ record JobDocument(
 
     /** A measure taken on the knife: its width so far from the tip, or, where that is null, the length of its blade. */
     @JsonNaming(SnakeCaseStrategy.class)
-    record CaliperEntry(@JsonSetter(nulls = Nulls.SET) Double fromTip, double measured, double outline) {
+    record CaliperEntry(
+            @JsonSetter(nulls = Nulls.SET) @Nullable Double fromTip, double measured, double outline) {
 
         static CaliperEntry of(Caliper caliper) {
             return new CaliperEntry(
@@ -311,7 +313,7 @@ record JobDocument(
             Pair heel,
             Pair spineStart,
             Pair butt,
-            @JsonSetter(nulls = Nulls.SET) GuardEntry guard,
+            @JsonSetter(nulls = Nulls.SET) @Nullable GuardEntry guard,
             Side spineSide) {
 
         static Shape of(Silhouette silhouette) {

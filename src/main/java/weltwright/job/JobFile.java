@@ -142,8 +142,9 @@ public final class JobFile {
         JobDocument document = JobDocument.of(job);
         ZipOutputStream zip = new ZipOutputStream(out);
         write(DOCUMENT, JSON.writeValueAsBytes(document), zip);
-        if (job.photo().isPresent()) {
-            write(document.photo().entry(), job.photo().get().bytes(), zip);
+        JobDocument.PictureEntry picture = document.photo();
+        if (picture != null) {
+            write(picture.entry(), job.photo().orElseThrow().bytes(), zip);
         }
         zip.finish();
     }

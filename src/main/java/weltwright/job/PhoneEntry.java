@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import weltwright.ground.PhoneLens;
 import weltwright.photo.CameraModel;
 
@@ -17,10 +18,10 @@ import weltwright.photo.CameraModel;
 @JsonNaming(SnakeCaseStrategy.class)
 record PhoneEntry(
         String name,
-        @JsonSetter(nulls = Nulls.SET) String make,
-        @JsonSetter(nulls = Nulls.SET) String model,
+        @JsonSetter(nulls = Nulls.SET) @Nullable String make,
+        @JsonSetter(nulls = Nulls.SET) @Nullable String model,
 
-        @JsonProperty("exif_focal_35mm") @JsonSetter(nulls = Nulls.SET)
+        @JsonProperty("exif_focal_35mm") @JsonSetter(nulls = Nulls.SET) @Nullable
         Double exifFocal35mm,
 
         double longOverShort,

@@ -79,7 +79,11 @@ public record PhoneShelf(Path folder) {
         return all().stream().filter(lens -> lens.tookIt(photo)).findFirst();
     }
 
-    /** @throws Trouble where there is none of that name */
+    /**
+     * The phone of a name.
+     *
+     * @throws Trouble where there is none of that name
+     */
     public PhoneLens named(String name) {
         List<PhoneLens> all = all();
         return all.stream()

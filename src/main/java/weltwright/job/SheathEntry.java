@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
 import weltwright.measure.LengthField;
 import weltwright.sheath.BeltHold;
 import weltwright.sheath.Carry;
@@ -36,7 +37,7 @@ record SheathEntry(
         double formingShrink,
         double formingGive,
         Leather.Bulge bulge,
-        @JsonSetter(nulls = Nulls.SET) Integer weltLayers,
+        @JsonSetter(nulls = Nulls.SET) @Nullable Integer weltLayers,
         double weltInnerMargin,
         List<Double> weltLeathers,
         boolean weltInTwo,
@@ -49,10 +50,10 @@ record SheathEntry(
         double beltWidth,
         double beltThickness,
         double beltStrapWidth,
-        @JsonSetter(nulls = Nulls.SET) Double beltStrapLeather,
-        @JsonSetter(nulls = Nulls.SET) StrapEntry strap,
+        @JsonSetter(nulls = Nulls.SET) @Nullable Double beltStrapLeather,
+        @JsonSetter(nulls = Nulls.SET) @Nullable StrapEntry strap,
         double ease,
-        @JsonSetter(nulls = Nulls.SET) Double handleDepth,
+        @JsonSetter(nulls = Nulls.SET) @Nullable Double handleDepth,
         GuardOpening guardOpening,
         double drainHole,
         boolean drainEyelet,
@@ -134,11 +135,11 @@ record SheathEntry(
                 hardware.list());
     }
 
-    private static Double orNull(StrapLeather strap) {
+    private static @Nullable Double orNull(StrapLeather strap) {
         return strap.thicknessMm().isPresent() ? strap.thicknessMm().getAsDouble() : null;
     }
 
-    private static OptionalDouble leather(Double thickness, LengthField field) {
+    private static OptionalDouble leather(@Nullable Double thickness, LengthField field) {
         return thickness == null ? OptionalDouble.empty() : OptionalDouble.of(field.checkedMm(thickness));
     }
 
@@ -160,7 +161,7 @@ record SheathEntry(
             HandleStrap.Side opens,
             double allowance,
             double width,
-            @JsonSetter(nulls = Nulls.SET) Double leather) {
+            @JsonSetter(nulls = Nulls.SET) @Nullable Double leather) {
 
         static StrapEntry of(HandleStrap strap) {
             return new StrapEntry(

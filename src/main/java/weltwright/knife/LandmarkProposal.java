@@ -53,6 +53,8 @@ public record LandmarkProposal(
     public record GuardAt(int front, int back) {}
 
     /**
+     * Proposes tip, heel and handle of a knife from its outline.
+     *
      * @param ring the outline, counter-clockwise, x along the knife towards the tip, its points at about equal
      *     distances
      * @param sure the same without what may not be the knife's: what only that tells of the edge's side is not told

@@ -22,6 +22,8 @@ public final class LongAxis {
     private LongAxis() {}
 
     /**
+     * Finds the frame of a knife from its outline.
+     *
      * @param outline closed, in any frame
      * @return the motion from the knife's frame, x towards the tip and the origin at the middle of the butt end, to the
      *     outline's frame

@@ -1,6 +1,8 @@
 package weltwright.knife;
 
+import java.util.Comparator;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -22,6 +24,8 @@ public record LyingPose(double heelHeightMm, double tipDropMm) {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     /**
+     * How a knife lies on flat ground by its own weight.
+     *
      * @param bladeMm from the tip to the heel
      * @param overallMm from the tip to the butt
      * @param handleThicknessMm from a distance from the tip in mm to a thickness in mm
@@ -36,12 +40,10 @@ public record LyingPose(double heelHeightMm, double tipDropMm) {
         below[count] = new Coordinate(bladeMm, 0);
         below[count + 1] = new Coordinate(bladeMm + (count - 1) * STEP_MM, 0);
         Coordinate[] hull = new ConvexHull(below, GEOMETRY).getConvexHull().getCoordinates();
-        LyingPose level = null;
-        for (double balance : BALANCE_MM) {
-            LyingPose pose = on(hull, Math.min(bladeMm + balance, below[count + 1].x), bladeMm);
-            level = level == null || Math.abs(pose.tipDropMm) < Math.abs(level.tipDropMm) ? pose : level;
-        }
-        return level;
+        return DoubleStream.of(BALANCE_MM)
+                .mapToObj(balance -> on(hull, Math.min(bladeMm + balance, below[count + 1].x), bladeMm))
+                .min(Comparator.comparingDouble(pose -> Math.abs(pose.tipDropMm)))
+                .orElseThrow();
     }
 
     /** On the edge of the hull that faces the ground at a place. */

@@ -87,7 +87,7 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
     private Point nearest(Point landmark, Outline changed, Polyline curve) {
         boolean wasCorner = outline.nodes().stream().anyMatch(n -> n.sharp() && n.at().equals(landmark));
         return changed.nodes().stream()
-                .filter(n -> n.at().equals(landmark) || wasCorner && n.sharp())
+                .filter(n -> n.at().equals(landmark) || (wasCorner && n.sharp()))
                 .map(Node::at)
                 .filter(p -> p.distance(landmark) < SAME_CORNER_MM)
                 .min(Comparator.comparingDouble(p -> p.distance(landmark)))

@@ -57,7 +57,7 @@ public record NumberField(String name, double least, double greatest, boolean wh
     }
 
     private double checked(double number, String given) {
-        if (!(number >= least && number <= greatest) || whole && number != Math.rint(number)) {
+        if (!(number >= least && number <= greatest) || (whole && number != Math.rint(number))) {
             throw new Trouble("The " + name + " is given as " + given + ", which cannot be right.", remedy());
         }
         return number;

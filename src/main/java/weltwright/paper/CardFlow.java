@@ -56,7 +56,7 @@ final class CardFlow {
         List<Block> all = new ArrayList<>(List.of(title, head));
         all.addAll(rows);
         double height = height(all);
-        if (height <= heightMm - usedMm || tablesWhole && height <= heightMm) {
+        if (height <= heightMm - usedMm || (tablesWhole && height <= heightMm)) {
             addTogether(all);
             return;
         }

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Chooses the font for characters that {@link Lettering}'s own typeface lacks: of the fonts in this project the first
@@ -34,7 +35,7 @@ final class FallbackFonts {
 
     private static final Map<Bundled, Optional<Font>> LOADED = new EnumMap<>(Bundled.class);
     private static final Map<String, Optional<Font>> CHOSEN = new HashMap<>();
-    private static List<Font> installed;
+    private static @Nullable List<Font> installed;
 
     private FallbackFonts() {}
 
@@ -158,6 +159,6 @@ final class FallbackFonts {
 
     /** Asks for a style of the character before it, such as coloured (Unicode, chapter 23.4). */
     private static boolean isVariationSelector(int c) {
-        return c >= 0xFE00 && c <= 0xFE0F || c >= 0xE0100 && c <= 0xE01EF;
+        return (c >= 0xFE00 && c <= 0xFE0F) || (c >= 0xE0100 && c <= 0xE01EF);
     }
 }

@@ -56,7 +56,7 @@ record FinishedStraps(List<Polyline> behind, Optional<RoundHandle> round) {
                 behind.add(FinishedShape.sewnPart(strap, end.holes()).boundary().map(laid));
             }
         });
-        return new FinishedStraps(List.copyOf(behind), round(pattern, rear));
+        return new FinishedStraps(List.copyOf(behind), round(pattern));
     }
 
     /** The ring in the fold of a strap, and the leg of the other strap that hangs in it, up to its next fold. */
@@ -107,7 +107,7 @@ record FinishedStraps(List<Polyline> behind, Optional<RoundHandle> round) {
                 .orElseThrow();
     }
 
-    private static Optional<RoundHandle> round(Pattern pattern, Seam.Layer rear) {
+    private static Optional<RoundHandle> round(Pattern pattern) {
         for (Fastening snap : pattern.fastenings()) {
             if (snap.hardware() instanceof Fastener cap && cap.kind() == Hardware.Kind.SNAP) {
                 Piece strap = FinishedShape.piece(pattern, snap.layers().get(0));

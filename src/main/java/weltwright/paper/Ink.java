@@ -143,7 +143,7 @@ final class Ink implements AutoCloseable {
             return; // a space
         }
         double[] c = new double[6];
-        Point last = null;
+        Point last = place.apply(new Point(0, 0)); // until the move that each path begins with
         for (; !path.isDone(); path.next()) {
             int segment = path.currentSegment(c);
             Point first = place.apply(new Point(c[0], c[1]));

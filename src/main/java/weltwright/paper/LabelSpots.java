@@ -187,7 +187,7 @@ final class LabelSpots {
         int middle = words.length() / 2;
         int before = words.lastIndexOf(' ', middle);
         int after = words.indexOf(' ', middle);
-        int at = before < 0 || after >= 0 && after - middle < middle - before ? after : before;
+        int at = before < 0 || (after >= 0 && after - middle < middle - before) ? after : before;
         return at < 0 ? List.of(words) : List.of(words.substring(0, at), words.substring(at + 1));
     }
 

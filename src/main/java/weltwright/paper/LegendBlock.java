@@ -80,7 +80,7 @@ record LegendBlock(String title, List<LineStyle> styles, int columns, double col
         ink.write(title, upperLeft.minus(new Point(0, TITLE_MM * Lettering.CAPITAL)), 0, TITLE_MM, Color.BLACK);
         double top = upperLeft.y() - TITLE_LINE_MM - ROW_MM / 2;
         for (int i = 0; i < styles.size(); i++) {
-            Point at = new Point(upperLeft.x() + i / rows() * columnMm, top - i % rows() * ROW_MM);
+            Point at = new Point(upperLeft.x() + Math.floorDiv(i, rows()) * columnMm, top - i % rows() * ROW_MM);
             sample(ink, lettering, styles.get(i), at);
             Point words = at.plus(new Point(SAMPLE_MM + GAP_MM, -SIZE_MM * Lettering.CAPITAL / 2));
             ink.write(styles.get(i).meaning(), words, 0, SIZE_MM, Color.BLACK);

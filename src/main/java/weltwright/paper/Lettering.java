@@ -100,7 +100,7 @@ final class Lettering {
     List<String> wrap(String text, double widthMm, double sizeMm) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : printable(text).trim().split("\\s+")) {
+        for (String word : printable(text).trim().split("\\s+", 0)) {
             String between = line.isEmpty() ? "" : " ";
             for (String part : unbreakable(word, widthMm, sizeMm)) {
                 String longer = line + between + part;

@@ -3,6 +3,7 @@ package weltwright.paper;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
@@ -55,7 +56,7 @@ final class PagePlan {
                 }
             }
         }
-        return best;
+        return Objects.requireNonNull(best);
     }
 
     private static PagePlan laid(

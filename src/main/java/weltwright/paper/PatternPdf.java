@@ -145,16 +145,13 @@ public final class PatternPdf {
 
     /** From A3 on, each size of ISO 216 as long as two of the one before are wide. */
     private static PagePlan onOnePage(PrintScale scale, List<PieceDrawing> pieces, List<List<LegendBlock>> legend) {
-        PagePlan plan = null;
-        for (PageFrame size : List.of(
-                PageFrame.of(297, 420, scale),
-                PageFrame.of(420, 594, scale),
-                PageFrame.of(594, 841, scale),
-                PageFrame.of(841, 1189, scale))) {
-            plan = PagePlan.of(size, pieces, legend);
+        PagePlan plan = PagePlan.of(PageFrame.of(297, 420, scale), pieces, legend);
+        for (PageFrame size :
+                List.of(PageFrame.of(420, 594, scale), PageFrame.of(594, 841, scale), PageFrame.of(841, 1189, scale))) {
             if (plan.pages().size() == 1) {
                 return plan;
             }
+            plan = PagePlan.of(size, pieces, legend);
         }
         return plan;
     }

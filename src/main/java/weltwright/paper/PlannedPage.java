@@ -15,7 +15,7 @@ final class PlannedPage {
     private final PageFrame frame;
     private final List<Laid> pieces = new ArrayList<>();
     private final List<LaidBlock> blocks = new ArrayList<>();
-    private Share share;
+    private Optional<Share> share = Optional.empty();
     private Geometry free;
 
     PlannedPage(PageFrame frame) {
@@ -56,7 +56,7 @@ final class PlannedPage {
     }
 
     void show(Share part, Geometry covered) {
-        share = part;
+        share = Optional.of(part);
         take(covered);
     }
 
@@ -77,7 +77,7 @@ final class PlannedPage {
     }
 
     Optional<Share> share() {
-        return Optional.ofNullable(share);
+        return share;
     }
 
     /** Where nothing is yet. */

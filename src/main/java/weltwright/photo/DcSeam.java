@@ -31,6 +31,8 @@ final class DcSeam {
     private DcSeam() {}
 
     /**
+     * Finds where the levels of a picture are shifted from one row of groups to the next.
+     *
      * @param dc first coefficient of each block, in units of 1, row by row
      * @param stride blocks from row to row
      * @param across how many of them the picture has

@@ -6,6 +6,9 @@ import java.util.Arrays;
 final class HuffmanTable {
     private static final int LONGEST = 16;
 
+    /** Of no codes. */
+    static final HuffmanTable EMPTY = new HuffmanTable(new int[LONGEST], new byte[0]);
+
     /**
      * For each 16 bits that may come: the symbol, and the length of its code above it; 0 where there is no such code.
      */
@@ -24,12 +27,12 @@ final class HuffmanTable {
         int first = 0;
         for (int length = 1; length <= LONGEST; length++) {
             for (int i = 0; i < counts[length - 1]; i++) {
-                int from = code << LONGEST - length;
-                int to = code + 1 << LONGEST - length;
+                int from = code << (LONGEST - length);
+                int to = (code + 1) << (LONGEST - length);
                 if (to > byBits.length || next >= symbols.length) {
                     throw new IllegalArgumentException("a table of codes that are none");
                 }
-                Arrays.fill(byBits, from, to, (short) (length << 8 | symbols[next] & 0xFF));
+                Arrays.fill(byBits, from, to, (short) (length << 8 | (symbols[next] & 0xFF)));
                 first = first == 0 ? length : first;
                 code++;
                 next++;
@@ -39,7 +42,7 @@ final class HuffmanTable {
         shortest = first;
     }
 
-    /** The length of its shortest code. */
+    /** The length of its shortest code; 0 where it has none. */
     int shortest() {
         return shortest;
     }

@@ -29,7 +29,7 @@ final class JpegBits {
         if (held < count) {
             fill();
         }
-        return (int) (buffer >>> held - count) & (1 << count) - 1;
+        return (int) (buffer >>> (held - count)) & (1 << count) - 1;
     }
 
     void skip(int count) {
@@ -43,7 +43,7 @@ final class JpegBits {
 
     /** How many bits are left. */
     long left() {
-        long bits = held - beyond;
+        long bits = (long) held - beyond;
         while (at < end) {
             nextByte();
             bits += 8;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads through a JPEG file as a decoder does, without making a picture of it, and finds where its data are damaged.
@@ -21,7 +22,7 @@ final class JpegCheck {
     private final HuffmanTable[] acTables = new HuffmanTable[4];
     private final int[] firstSteps = new int[4];
     private final int[][] bitsKnown = new int[256][];
-    private JpegFrame frame;
+    private @Nullable JpegFrame frame;
     private int restartInterval;
     private int scans;
     private boolean regular = true;
@@ -115,6 +116,7 @@ final class JpegCheck {
     /** @return the place behind the scan's data */
     private int scan(int from, int to) {
         int count = file[from] & 0xFF;
+        JpegFrame frame = this.frame;
         if (frame == null
                 || to - from < 4 + 2 * count
                 || count < 1
@@ -127,7 +129,7 @@ final class JpegCheck {
         int low = file[from + 3 + 2 * count] & 15;
         if (frame.progressive()) {
             boolean isDc = first == 0 && last == 0;
-            if (!isDc && (first == 0 || last < first || last > 63 || count > 1) || low > 13) {
+            if ((!isDc && (first == 0 || last < first || last > 63 || count > 1)) || low > 13) {
                 throw new IllegalArgumentException("a damaged scan");
             }
         } else {
@@ -144,7 +146,8 @@ final class JpegCheck {
                     .filter(c -> c.id() == id)
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException("a scan of nothing"));
-            parts.add(part(component, file[from + 2 + 2 * i], first, high));
+            parts.add(part(
+                    component, file[from + 2 + 2 * i], first > 0 || !frame.progressive(), first == 0 && high == 0));
             if (frame.progressive()) {
                 checkProgression(id, first, last, high, low);
             }
@@ -155,16 +158,20 @@ final class JpegCheck {
         return end;
     }
 
-    private JpegScan.Part part(JpegFrame.Component component, int tables, int first, int high) {
-        boolean needsDc = first == 0 && high == 0;
-        boolean needsAc = first > 0 || !frame.progressive();
-        HuffmanTable dc = (tables >> 4 & 15) > 3 ? null : dcTables[tables >> 4 & 15];
-        HuffmanTable ac = (tables & 15) > 3 ? null : acTables[tables & 15];
-        if (needsDc && dc == null || needsAc && ac == null || component.quantization() > 3) {
+    private JpegScan.Part part(JpegFrame.Component component, int tables, boolean needsAc, boolean needsDc) {
+        HuffmanTable dc = needsDc ? table(dcTables, (tables >> 4) & 15) : HuffmanTable.EMPTY;
+        HuffmanTable ac = needsAc ? table(acTables, tables & 15) : HuffmanTable.EMPTY;
+        if (component.quantization() > 3) {
             throw new IllegalArgumentException("a scan without its table");
         }
-        return new JpegScan.Part(
-                component, needsDc ? dc : null, needsAc ? ac : null, firstSteps[component.quantization()]);
+        return new JpegScan.Part(component, dc, ac, firstSteps[component.quantization()]);
+    }
+
+    private static HuffmanTable table(HuffmanTable[] tables, int index) {
+        if (index >= tables.length || tables[index] == null) {
+            throw new IllegalArgumentException("a scan without its table");
+        }
+        return tables[index];
     }
 
     /**
@@ -196,7 +203,7 @@ final class JpegCheck {
             boolean isLast = until == groups;
             boolean markerIsRight = isLast ? to == end : to < end && (file[to + 1] & 0xFF) == 0xD0 + restart % 8;
             boolean complete = read.groups() == until - group;
-            if (!complete || read.bitsLeft() >= scan.leastGroupBits() && !isFilling(at, to, read.bitsLeft())) {
+            if (!complete || (read.bitsLeft() >= scan.leastGroupBits() && !isFilling(at, to, read.bitsLeft()))) {
                 regular = false;
                 damage(scan, group, read, until, to == file.length);
             } else if (read.bitsLeft() >= 8) {
@@ -249,6 +256,7 @@ final class JpegCheck {
         if (from >= until) {
             return;
         }
+        JpegFrame frame = scan.frame();
         int across = scan.groupsAcross();
         int top = from / across * scan.groupHeightPx();
         int bottom = Math.min(frame.height(), ((until - 1) / across + 1) * scan.groupHeightPx());

@@ -25,7 +25,7 @@ record JpegFrame(boolean progressive, int width, int height, List<Component> com
     static JpegFrame of(int marker, byte[] file, int from, int to) {
         int count = to - from < 6 ? 0 : file[from + 5] & 0xFF;
         boolean isKnown = marker >= 0xC0 && marker <= 0xC2;
-        if (!isKnown || to - from < 6 + 3 * count || file[from] != 8 || count != 1 && count != 3 && count != 4) {
+        if (!isKnown || to - from < 6 + 3 * count || file[from] != 8 || (count != 1 && count != 3 && count != 4)) {
             throw new IllegalArgumentException("a frame of kind " + marker + " with " + count + " components");
         }
         int height = JpegMarkers.length(file, from + 1);

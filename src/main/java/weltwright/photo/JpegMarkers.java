@@ -22,7 +22,7 @@ final class JpegMarkers {
 
     /** The length of a segment, itself included, from the place where it stands; -1 where the file ends before. */
     static int length(byte[] file, int at) {
-        return at + 1 < file.length ? (file[at] & 0xFF) << 8 | file[at + 1] & 0xFF : -1;
+        return at + 1 < file.length ? (file[at] & 0xFF) << 8 | (file[at + 1] & 0xFF) : -1;
     }
 
     /** The place of the marker that ends a scan's data; restart markers are part of it. */

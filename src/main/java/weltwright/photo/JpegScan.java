@@ -15,8 +15,8 @@ final class JpegScan {
     private static final int DC_SYMBOLS = 12;
 
     /**
-     * @param dc its table for first coefficients; null where the scan has none
-     * @param ac its table for the others; null likewise
+     * @param dc its table for first coefficients; empty where the scan has none
+     * @param ac its table for the others; empty likewise
      * @param step the quantization step of its first coefficients
      */
     record Part(JpegFrame.Component component, HuffmanTable dc, HuffmanTable ac, int step) {}
@@ -57,6 +57,10 @@ final class JpegScan {
                                         * part.component().v()
                                 : 0])
                 .toArray(int[][]::new);
+    }
+
+    JpegFrame frame() {
+        return frame;
     }
 
     private boolean hasDc() {
@@ -108,9 +112,7 @@ final class JpegScan {
         int bits = 0;
         for (Part part : parts) {
             int blocks = isOfOne() ? 1 : part.component().h() * part.component().v();
-            bits += blocks
-                    * ((part.dc() == null ? 0 : part.dc().shortest())
-                            + (part.ac() == null ? 0 : part.ac().shortest()));
+            bits += blocks * (part.dc().shortest() + part.ac().shortest());
         }
         return Math.max(8, bits);
     }
@@ -174,7 +176,7 @@ final class JpegScan {
         }
         if (size > 0) {
             int value = bits.take(size);
-            dcBefore[p] += value < 1 << size - 1 ? value - (1 << size) + 1 : value;
+            dcBefore[p] += value < 1 << (size - 1) ? value - (1 << size) + 1 : value;
         }
         int step = parts.get(p).step() << shift;
         dcOfBlocks[p][index] = dcBefore[p] * step;

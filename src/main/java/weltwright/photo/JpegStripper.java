@@ -76,7 +76,8 @@ final class JpegStripper {
     }
 
     private void keep(int marker, int from, int to) {
-        boolean isTableOrFrame = marker >= 0xC0 && marker <= 0xCF && marker != 0xC8 || marker >= 0xDA && marker <= 0xDF;
+        boolean isTableOrFrame =
+                (marker >= 0xC0 && marker <= 0xCF && marker != 0xC8) || (marker >= 0xDA && marker <= 0xDF);
         if (isTableOrFrame) {
             segment(marker, Arrays.copyOfRange(file, from, to));
         } else if (marker == JFIF && to - from >= JFIF_LENGTH && begins(from, JFIF_NAME)) {

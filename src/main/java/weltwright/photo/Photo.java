@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import weltwright.io.InputFile;
 import weltwright.trouble.Trouble;
 
@@ -21,7 +22,7 @@ public final class Photo {
     private final byte[] bytes;
     private final PhotoHeader header;
     private final Optional<CameraModel> camera;
-    private StreamCheck check;
+    private @Nullable StreamCheck check;
 
     private Photo(String name, byte[] file) {
         this.name = Objects.requireNonNull(name);

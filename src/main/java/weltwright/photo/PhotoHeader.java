@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
 import weltwright.trouble.Trouble;
 
 /**
@@ -265,7 +266,7 @@ record PhotoHeader(
         return value == null ? Double.NaN : value;
     }
 
-    private static Trouble damaged(String name, Exception cause) {
+    private static Trouble damaged(String name, @Nullable Exception cause) {
         return new Trouble(
                 name + " is damaged: its size in pixels cannot be read.",
                 "Copy the photo from the camera or phone again.",

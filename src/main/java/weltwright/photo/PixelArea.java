@@ -40,7 +40,7 @@ public record PixelArea(int left, int top, int right, int bottom) {
 
     /** With rows and columns exchanged. */
     private PixelArea turned() {
-        return new PixelArea(top, left, bottom, right);
+        return new PixelArea(/* left= */ top, /* top= */ left, /* right= */ bottom, /* bottom= */ right);
     }
 
     private PixelArea mirrored(boolean columns, boolean rows, int width, int height) {

@@ -44,6 +44,8 @@ public final class IronSteps {
     }
 
     /**
+     * Divides a row of holes into the steps of a pricking iron.
+     *
      * @param holes in the order of sewing
      * @param closed whether the last is followed by the first
      */

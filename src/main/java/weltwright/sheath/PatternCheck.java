@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Location;
@@ -129,7 +130,7 @@ final class PatternCheck {
                 .anyMatch(a ->
                         a instanceof Advice.PitchFitted fitted && fitted.seam().equals(seam.name()));
         if (!(pitch.leastMm() > spec.stitching().holeMm())
-                || !(pitch.offBy(spec.stitching().pitchMm()) <= TOLD_FROM) && !told) {
+                || (!(pitch.offBy(spec.stitching().pitchMm()) <= TOLD_FROM) && !told)) {
             throw trouble(seam.name(), "The holes of the %s would be %.2f mm apart.", seam.name(), pitch.leastMm());
         }
         seam.layers().forEach(layer -> drawn(seam, layer));
@@ -140,10 +141,14 @@ final class PatternCheck {
         }
     }
 
+    private Piece piece(Seam.Layer layer) {
+        return Objects.requireNonNull(pieces.get(layer.piece()), () -> "no piece is called " + layer.piece());
+    }
+
     /** The holes of a seam are holes of the piece. */
     private void drawn(Seam seam, Seam.Layer layer) {
         Set<Point> holes = new HashSet<>();
-        pieces.get(layer.piece()).holes().forEach(hole -> holes.add(hole.centre()));
+        piece(layer).holes().forEach(hole -> holes.add(hole.centre()));
         if (!holes.containsAll(layer.holes())) {
             throw trouble(seam.name(), "The %s would lack holes of the %s.", layer.piece(), seam.name());
         }
@@ -168,7 +173,7 @@ final class PatternCheck {
 
     /** How far along the row that is drawn on a layer its holes lie. */
     private double[] stations(Seam seam, Seam.Layer layer) {
-        List<Point> row = pieces.get(layer.piece()).marks().stream()
+        List<Point> row = piece(layer).marks().stream()
                 .filter(mark -> mark.kind() == Mark.Kind.STITCH_ROW)
                 .map(mark -> mark.line().points())
                 .filter(points -> points.get(0).distance(layer.holes().get(0)) < ON_ROW_MM)

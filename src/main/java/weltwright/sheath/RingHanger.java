@@ -13,8 +13,6 @@ import weltwright.geometry.Point;
  * down behind to the same two rivets, which so hold three layers.
  */
 final class RingHanger implements BeltFitting {
-    /** Of a ring's wire, and between ring and leather. Common practice. */
-    private static final double WIRE_MM = 4;
 
     private static final double CLEAR_MM = 8;
 

@@ -44,7 +44,11 @@ public enum SideUp {
         return this != GRAIN;
     }
 
-    /** @param piece one of the pattern's */
+    /**
+     * Which side of the leather lies up when a piece is cut.
+     *
+     * @param piece one of the pattern's
+     */
     public static SideUp of(Pattern pattern, Piece piece) {
         if (isHidden(pattern, piece)) {
             return EITHER;

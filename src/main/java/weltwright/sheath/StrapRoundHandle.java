@@ -1,8 +1,10 @@
 package weltwright.sheath;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import weltwright.fit.Hull;
 import weltwright.geometry.Point;
 import weltwright.geometry.Region;
@@ -89,12 +91,10 @@ final class StrapRoundHandle {
 
     /** The greatest of the sections under the strap. */
     private static Hull handle(Knife knife, double middle, double half) {
-        Hull greatest = null;
-        for (double x : new double[] {middle - half, middle, middle + half}) {
-            Hull hull = Hull.of(knife.sectionAt(x).boundary());
-            greatest = greatest == null || hull.perimeterMm() > greatest.perimeterMm() ? hull : greatest;
-        }
-        return greatest;
+        return DoubleStream.of(middle - half, middle, middle + half)
+                .mapToObj(x -> Hull.of(knife.sectionAt(x).boundary()))
+                .max(Comparator.comparingDouble(Hull::perimeterMm))
+                .orElseThrow();
     }
 
     Piece piece() {

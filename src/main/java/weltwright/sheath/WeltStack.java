@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import weltwright.trouble.Trouble;
 
 /**
@@ -71,7 +72,7 @@ public record WeltStack(List<Sheets> sheets) {
 
     private boolean isBefore(WeltStack other) {
         double thinner = other.thicknessMm() - thicknessMm();
-        return thinner > ROUNDING_MM || Math.abs(thinner) <= ROUNDING_MM && layers() < other.layers();
+        return thinner > ROUNDING_MM || (Math.abs(thinner) <= ROUNDING_MM && layers() < other.layers());
     }
 
     private static List<Double> atHand(WeltChoice choice, double ownLeatherMm) {
@@ -127,7 +128,7 @@ public record WeltStack(List<Sheets> sheets) {
         private final List<Double> leathers;
         private final double wantedMm;
         private final int layers;
-        private int[] best;
+        private int @Nullable [] best;
         private double bestMm;
         private int bestLayers;
 
@@ -158,7 +159,7 @@ public record WeltStack(List<Sheets> sheets) {
             boolean bestFits = best != null && bestMm >= wantedMm;
             boolean nearer = fits ? thick < bestMm - 1e-9 : thick > bestMm + 1e-9;
             boolean asNear = Math.abs(thick - bestMm) <= 1e-9 && laid < bestLayers;
-            if (best == null || fits && !bestFits || fits == bestFits && (nearer || asNear)) {
+            if (best == null || (fits && !bestFits) || (fits == bestFits && (nearer || asNear))) {
                 best = counts.clone();
                 bestMm = thick;
                 bestLayers = laid;

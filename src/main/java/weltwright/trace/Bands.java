@@ -17,6 +17,8 @@ final class Bands {
     /** The values of some rows. */
     interface Rows {
         /**
+         * Makes the rows of one band.
+         *
          * @param from the first row
          * @param to the row after the last one
          */

@@ -75,14 +75,14 @@ final class ColourStep {
      * sides apart best: next to where one material ends, the rows of the other would only confuse.
      */
     Mix mix(int row, int reach) {
-        ColourSums.Discriminant best = null;
-        ColourSums bestNear = null;
-        ColourSums bestFar = null;
-        for (int middle : new int[] {row, row - reach, row + reach}) {
+        ColourSums bestNear = sums(cumulative[0], row, reach);
+        ColourSums bestFar = sums(cumulative[1], row, reach);
+        ColourSums.Discriminant best = bestNear.against(bestFar);
+        for (int middle : new int[] {row - reach, row + reach}) {
             ColourSums near = sums(cumulative[0], middle, reach);
             ColourSums far = sums(cumulative[1], middle, reach);
             ColourSums.Discriminant parts = near.against(far);
-            if (best == null || parts.square() > best.square()) {
+            if (parts.square() > best.square()) {
                 best = parts;
                 bestNear = near;
                 bestFar = far;

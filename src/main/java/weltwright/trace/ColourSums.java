@@ -18,7 +18,10 @@ record ColourSums(double[] sums) {
     static final double NOISE = 4;
 
     /**
-     * Adds a colour. @param at where in {@code sums} they begin. @param from where in {@code colour} its blue stands
+     * Adds a colour.
+     *
+     * @param at where in {@code sums} they begin
+     * @param from where in {@code colour} its blue stands
      */
     static void add(double[] sums, int at, float[] colour, int from) {
         double b = colour[from];

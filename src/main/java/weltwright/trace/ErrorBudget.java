@@ -9,6 +9,10 @@ import java.util.List;
  */
 public record ErrorBudget(double error95Mm, List<Part> parts) {
 
-    /** @param error95Mm what the source alone would give */
+    /**
+     * One source of error and its share.
+     *
+     * @param error95Mm what the source alone would give
+     */
     public record Part(ErrorSource source, double error95Mm) {}
 }

@@ -33,6 +33,8 @@ public record FirstLook(
     private static final double PIECE_MM = 8;
 
     /**
+     * The ground as seen in the photo, to be drawn over it.
+     *
      * @param lines in pixels of the upright picture
      * @param label what they show
      */

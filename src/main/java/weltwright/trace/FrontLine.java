@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -137,6 +138,8 @@ final class FrontLine {
     private record Seen(double x, double slope, double bowMm) {}
 
     /**
+     * Finds where the handle ends towards the blade.
+     *
      * @param outline along its axis: x towards the tip
      * @param axis the motion from that frame to the ground frame
      * @param nearX roughly where the handle ends
@@ -179,9 +182,9 @@ final class FrontLine {
         FrontSteps rough = FrontSteps.near(nearX, raster, bgr, sides);
         double roughX = likeliest(rough, nearX, SEARCH_MM).x();
         FrontSteps steps = FrontSteps.near(roughX, raster, bgr, sides);
-        HandleEnd end = refined(steps, likeliest(steps, roughX, SEARCH_MM / 2));
         double bowMm = halfMm * Math.abs(lean.x());
-        return end != null ? end : new HandleEnd(nearX, 0, ROUGH_SLOPE, bowMm, ROUGH_SIGMA_MM + bowMm);
+        return refined(steps, likeliest(steps, roughX, SEARCH_MM / 2))
+                .orElseGet(() -> new HandleEnd(nearX, 0, ROUGH_SLOPE, bowMm, ROUGH_SIGMA_MM + bowMm));
     }
 
     /** @param share of the whole step, which is made on it */
@@ -255,25 +258,23 @@ final class FrontLine {
         }
     }
 
-    /** Null where too few rows show a step, or no more of it than chance makes. */
-    private HandleEnd refined(FrontSteps steps, Seen line) {
-        Seen at = line;
-        Fit fit = null;
-        for (int round = 0; round < ROUNDS; round++) {
-            fit = fit(steps, at, sides.middle(line.x()), sides.width(line.x()) / 2);
-            if (fit == null) {
-                return null;
-            }
-            at = fit.line();
+    /** Empty where too few rows show a step, or no more of it than chance makes. */
+    private Optional<HandleEnd> refined(FrontSteps steps, Seen line) {
+        double middle = sides.middle(line.x());
+        double half = sides.width(line.x()) / 2;
+        Optional<Fit> fit = fit(steps, line, middle, half);
+        for (int round = 1; round < ROUNDS; round++) {
+            fit = fit.flatMap(last -> fit(steps, last.line(), middle, half));
         }
         double chance = CHANCE_SIGMAS * Math.sqrt(2 * ALIKE_ROWS / ROWS.size()) / steps.apart();
-        return share(steps, at) < Math.max(LEAST_SHARE, chance) ? null : end(fit, sides.width(line.x()) / 2);
+        return fit.filter(last -> share(steps, last.line()) >= Math.max(LEAST_SHARE, chance))
+                .map(last -> end(last, half));
     }
 
     /** A line through the steepest places, with the standard deviations of its place and slope. */
     private record Fit(Seen line, double sigmaMm, double slopeSigma) {}
 
-    private Fit fit(FrontSteps steps, Seen line, double middle, double half) {
+    private Optional<Fit> fit(FrontSteps steps, Seen line, double middle, double half) {
         // A prior as weak as one row a millimetre, or a slope of one, off.
         double[][] normal = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
         double[] right = new double[3];
@@ -300,16 +301,16 @@ final class FrontLine {
             rows++;
         }
         if (rows < LEAST_ROWS) {
-            return null;
+            return Optional.empty();
         }
         SymmetricSystem system = new SymmetricSystem(normal);
         double[] by = system.solve(right);
         double[][] inverse = system.inverse();
         double scatter = Math.sqrt(ALIKE_ROWS * squares / weights);
-        return new Fit(
+        return Optional.of(new Fit(
                 new Seen(line.x() + by[0] - by[1] * middle, line.slope() + by[1], line.bowMm() + by[2]),
                 scatter * Math.sqrt(inverse[0][0]),
-                scatter * Math.sqrt(inverse[1][1]));
+                scatter * Math.sqrt(inverse[1][1])));
     }
 
     private HandleEnd end(Fit fit, double half) {

@@ -169,6 +169,8 @@ public sealed interface GroundChoice {
     }
 
     /**
+     * Reads what the user says that the knife lies on.
+     *
      * @param words {@code find}, {@code sheet}, {@code ruled:} and a length, {@code paper:a4}, {@code paper:letter}, or
      *     {@code rectangle:} with width x height and {@code at} with its four corners
      * @throws Trouble where they are none of these

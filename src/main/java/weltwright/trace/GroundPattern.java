@@ -12,7 +12,6 @@ import weltwright.geometry.Point;
  * is printed where it still tells.
  */
 final class GroundPattern implements AutoCloseable {
-    private static final GroundPrint[] PRINT = GroundPrint.values();
 
     private final GroundRaster raster;
     private final Mat paper;
@@ -64,7 +63,7 @@ final class GroundPattern implements AutoCloseable {
     /** What is printed at a place of the ground, or so near it that it shows there. */
     GroundPrint printAt(Point place) {
         Point px = raster.pixel(place);
-        return raster.covers(px) ? PRINT[prints[raster.index(px)]] : GroundPrint.NONE;
+        return raster.covers(px) ? GroundPrint.ofCode(prints[raster.index(px)]) : GroundPrint.NONE;
     }
 
     /** 255 where the ground is plain, well away from print; 0 elsewhere. */

@@ -61,6 +61,6 @@ final class HiddenCluster {
     private long cell(Point p, int dx, int dy) {
         long column = (long) Math.floor(p.x() / cellMm) + dx;
         long row = (long) Math.floor(p.y() / cellMm) + dy;
-        return column << 32 ^ row & 0xffffffffL;
+        return column << 32 ^ (row & 0xffffffffL);
     }
 }

@@ -38,6 +38,8 @@ final class HueStep {
     }
 
     /**
+     * Measures how far the hue changes across a band.
+     *
      * @param colour of the band, row by row from inside to outside: blue, green, red
      * @param rows of the band
      * @param perPx samples to the pixel

@@ -27,6 +27,8 @@ interface KnownGround {
     Cover cover(Picture picture, View view);
 
     /**
+     * What hides the ground, and what the bare ground would show there.
+     *
      * @param contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm
      * @param pattern what the bare ground would show; its masks are closed
      * @param roughMm over what length the contour may stray: so far it is smoothed

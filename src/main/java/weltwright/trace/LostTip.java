@@ -74,7 +74,7 @@ final class LostTip {
         this.pxPerMm = pxPerMm;
         stepPx = STEP_MM * pxPerMm;
         size = 2 * (int) Math.round(ROUND_MM / STEP_MM) + 1;
-        corner = end.minus(new Point(1, 1).times(size / 2 * stepPx));
+        corner = end.minus(new Point(1, 1).times(Math.floorDiv(size, 2) * stepPx));
         this.end = end;
         colours = seen(picture);
         Mat area = area(contour);
@@ -212,7 +212,7 @@ final class LostTip {
     }
 
     private Point place(int i) {
-        return corner.plus(new Point(i % size, i / size).times(stepPx));
+        return corner.plus(new Point(i % size, Math.floorDiv(i, size)).times(stepPx));
     }
 
     /** How far a cell lies before the end, in mm. */

@@ -3,11 +3,11 @@ package weltwright.trace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -150,11 +150,11 @@ final class MirroredGround {
             return (int) (2 * reach / BIN_MM) + 1;
         }
 
-        /** The longest line that shows all the way; null where there is none. */
-        Line longest(List<Run> blade, Places shown) {
+        /** The longest line that shows all the way; empty where there is none. */
+        Optional<Line> longest(List<Run> blade, Places shown) {
             int[] places = shown.counts(this);
             double leastMm = WHOLE * LEAST_MM;
-            Line longest = null;
+            @Nullable Line longest = null;
             for (int bin = 0; bin < places.length; bin++) {
                 double shownMm = lengthMm(places[bin]);
                 if (shownMm > leastMm && shownMm > WHOLE * lengthMm(blade, bin)) {
@@ -162,7 +162,7 @@ final class MirroredGround {
                     leastMm = shownMm;
                 }
             }
-            return longest;
+            return Optional.ofNullable(longest);
         }
 
         private static double lengthMm(int places) {
@@ -267,7 +267,7 @@ final class MirroredGround {
     private Places places(IntPredicate which) {
         return Places.of(IntStream.range(0, ridge.length)
                 .filter(which)
-                .mapToObj(i -> raster.place(i % raster.columns(), i / raster.columns()))
+                .mapToObj(i -> raster.place(i % raster.columns(), Math.floorDiv(i, raster.columns())))
                 .toList());
     }
 
@@ -320,7 +320,7 @@ final class MirroredGround {
         return IntStream.range(0, TURNS)
                 .parallel()
                 .mapToObj(t -> new Direction(Math.PI * t / TURNS, reach).longest(blade, shown))
-                .filter(Objects::nonNull)
+                .flatMap(Optional::stream)
                 .reduce((a, b) -> b.shownMm() > a.shownMm() ? b : a);
     }
 }

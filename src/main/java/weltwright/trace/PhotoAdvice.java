@@ -37,6 +37,8 @@ public sealed interface PhotoAdvice {
     }
 
     /**
+     * The camera was too near.
+     *
      * @param distanceMm of the camera from the ground
      * @param enoughMm from where on the height of the knife counts for little
      */
@@ -47,7 +49,11 @@ public sealed interface PhotoAdvice {
         }
     }
 
-    /** @param degrees of the line of sight to the ground's middle, from straight down */
+    /**
+     * The camera looked down too much at a slant.
+     *
+     * @param degrees of the line of sight to the ground's middle, from straight down
+     */
     record TooSlanted(double degrees) implements PhotoAdvice {
         @Override
         public Matter matter() {
@@ -55,7 +61,11 @@ public sealed interface PhotoAdvice {
         }
     }
 
-    /** @param smearPx, smearMm over what width an edge on the ground rises from a tenth to nine tenths */
+    /**
+     * The picture is blurred or shaken.
+     *
+     * @param smearPx, smearMm over what width an edge on the ground rises from a tenth to nine tenths
+     */
     record Blurred(double smearPx, double smearMm) implements PhotoAdvice {
         @Override
         public Matter matter() {
@@ -63,7 +73,11 @@ public sealed interface PhotoAdvice {
         }
     }
 
-    /** @param smearPx over what width an edge rises from a tenth to nine tenths, where the scale is not known */
+    /**
+     * The picture is blurred or shaken, and its scale is not known.
+     *
+     * @param smearPx over what width an edge rises from a tenth to nine tenths, where the scale is not known
+     */
     record BlurredAtUnknownScale(double smearPx) implements PhotoAdvice {
         @Override
         public Matter matter() {
@@ -71,7 +85,11 @@ public sealed interface PhotoAdvice {
         }
     }
 
-    /** @param whiteLevel the lightest that it shows, of 255 */
+    /**
+     * The picture is too dark.
+     *
+     * @param whiteLevel the lightest that it shows, of 255
+     */
     record TooDark(double whiteLevel) implements PhotoAdvice {
         @Override
         public Matter matter() {
@@ -79,7 +97,11 @@ public sealed interface PhotoAdvice {
         }
     }
 
-    /** @param burntPart how much of the picture is plain white, 0 to 1 */
+    /**
+     * Too much of the picture is plain white.
+     *
+     * @param burntPart how much of the picture is plain white, 0 to 1
+     */
     record Overexposed(double burntPart) implements PhotoAdvice {
         @Override
         public Matter matter() {
@@ -87,7 +109,11 @@ public sealed interface PhotoAdvice {
         }
     }
 
-    /** @param blackLevel, whiteLevel the darkest and the lightest that it shows, of 255 */
+    /**
+     * The picture has little contrast.
+     *
+     * @param blackLevel, whiteLevel the darkest and the lightest that it shows, of 255
+     */
     record Hazy(double blackLevel, double whiteLevel) implements PhotoAdvice {
         @Override
         public Matter matter() {
@@ -95,7 +121,11 @@ public sealed interface PhotoAdvice {
         }
     }
 
-    /** @param contrast by how much the ground's print differs from what is beside it, 0 to 1 */
+    /**
+     * The print of the ground has little contrast.
+     *
+     * @param contrast by how much the ground's print differs from what is beside it, 0 to 1
+     */
     record FaintPrint(double contrast) implements PhotoAdvice {
         @Override
         public Matter matter() {
@@ -103,7 +133,11 @@ public sealed interface PhotoAdvice {
         }
     }
 
-    /** @param seen how many of the ground's {@code all} reference points were found */
+    /**
+     * Too much of the ground is hidden or outside of the picture.
+     *
+     * @param seen how many of the ground's {@code all} reference points were found
+     */
     record GroundHidden(int seen, int all) implements PhotoAdvice {
         @Override
         public Matter matter() {
@@ -127,6 +161,8 @@ public sealed interface PhotoAdvice {
     }
 
     /**
+     * What was told of the lens is not what the ground shows.
+     *
      * @param told what was told of the lens, and left out
      * @param seen35mm the focal length that the ground shows, in 35 mm terms
      */
@@ -145,7 +181,11 @@ public sealed interface PhotoAdvice {
         }
     }
 
-    /** @param part how much of the picture the file's damage leaves unknown, 0 to 1 */
+    /**
+     * A part of the file's data is damaged.
+     *
+     * @param part how much of the picture the file's damage leaves unknown, 0 to 1
+     */
     record PartDamaged(double part) implements PhotoAdvice {
         @Override
         public Matter matter() {

@@ -7,6 +7,8 @@ public interface Progress {
     Progress NONE = (step, done) -> {};
 
     /**
+     * Tells how far the work has come.
+     *
      * @param step what begins now, in a few words
      * @param done how much of the whole is behind, from 0 to 1
      */

@@ -45,6 +45,8 @@ final class RandomWalk {
     }
 
     /**
+     * Divides a picture between two labels by random walks from their seeds.
+     *
      * @param picture three channels
      * @param seeds of the same size, 32 bits; 0 where nothing is known
      * @param ours label of the seeds whose part is wanted

@@ -48,7 +48,7 @@ final class RectangleWords {
 
     private static List<Point> corners(String said) {
         List<Point> corners = new ArrayList<>();
-        for (String corner : said.trim().split("[;\\s]+")) {
+        for (String corner : said.trim().split("[;\\s]+", 0)) {
             Matcher pair = CORNER.matcher(corner);
             if (!pair.matches()) {
                 throw new Trouble(

@@ -45,12 +45,12 @@ final class ResistorNet {
     private final float[] down;
 
     /** The free nodes, row by row: their places in the arrays, and where each row begins. */
-    private int[] free;
+    private int[] free = {};
 
-    private int[] rowStart;
+    private int[] rowStart = {};
 
     /** For each free node how much of the potential to its left, right, above and below goes into its next one. */
-    private float[] share;
+    private float[] share = {};
 
     /** All nodes free at one half, and not joined. */
     ResistorNet(int columns, int rows) {

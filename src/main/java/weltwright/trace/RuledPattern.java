@@ -47,7 +47,7 @@ record RuledPattern(double pitchMm, Region extent, double lineHalfMm) {
         Fill.where(lines, paper, 0);
         Mat black = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
         byte[] prints = new byte[raster.columns() * raster.rows()];
-        Core.multiply(lines, new Scalar(GroundPrint.LINE.ordinal() / 255.0), lines);
+        Core.multiply(lines, new Scalar(GroundPrint.LINE.code() / 255.0), lines);
         lines.get(0, 0, prints);
         lines.release();
         ground.release();

@@ -139,7 +139,7 @@ final class SharpOutline {
         }
         return IntStream.range(0, sharp.length)
                 .filter(i -> sharp[i] != 0 && label[i] == largest)
-                .mapToObj(i -> new Point(i % raster.columns(), i / raster.columns()))
+                .mapToObj(i -> new Point(i % raster.columns(), Math.floorDiv(i, raster.columns())))
                 .toList();
     }
 
@@ -236,7 +236,7 @@ final class SharpOutline {
         }
         List<Point> places = new ArrayList<>();
         for (int pixel : best.pixels()) {
-            Point at = new Point(pixel % columns, pixel / columns);
+            Point at = new Point(pixel % columns, Math.floorDiv(pixel, columns));
             places.add(upright ? new Point(at.y(), at.x()) : at);
         }
         return Polyline.closed(places);
@@ -292,7 +292,7 @@ final class SharpOutline {
         int outer = 0;
         int inner = 0;
         for (Point p : edges) {
-            int i = (int) p.y() * raster.columns() + (int) p.x();
+            int i = ((int) p.y()) * raster.columns() + ((int) p.x());
             if (sharpness.values()[i] > RIVAL) {
                 outer += beyond[i] == 0 ? 1 : 0;
                 inner += within[i] != 0 && deep[i] == 0 ? 1 : 0;

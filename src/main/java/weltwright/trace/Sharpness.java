@@ -147,7 +147,7 @@ record Sharpness(GroundRaster raster, float[] values) {
     /** A line through the middle of a small square, its weights adding up to 1. */
     private static Mat line(double angle) {
         Mat line = Mat.zeros(LINE_PX, LINE_PX, CvType.CV_8U);
-        double half = LINE_PX / 2;
+        double half = Math.floorDiv(LINE_PX, 2);
         double fine = 16;
         Imgproc.line(
                 line,

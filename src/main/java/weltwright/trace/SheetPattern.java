@@ -66,8 +66,8 @@ final class SheetPattern {
         Fill.where(edges, paper, 0);
         Fill.where(edges, black, 0);
         byte[] prints = new byte[raster.columns() * raster.rows()];
-        Fill.where(lines, lines, GroundPrint.LINE.ordinal());
-        Fill.where(printed, lines, GroundPrint.BLACK.ordinal());
+        Fill.where(lines, lines, GroundPrint.LINE.code());
+        Fill.where(printed, lines, GroundPrint.BLACK.code());
         lines.get(0, 0, prints);
         for (Mat used : List.of(print, printed, lines, edges)) {
             used.release();

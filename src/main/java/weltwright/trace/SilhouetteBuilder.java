@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
 import weltwright.geometry.Corners;
@@ -360,7 +361,7 @@ final class SilhouetteBuilder {
     }
 
     /** Makes a landmark a corner, in place of those found right beside it; where one of them is very near, that one. */
-    private static int joined(TreeSet<Integer> corners, Polyline ring, int landmark) {
+    private static int joined(Set<Integer> corners, Polyline ring, int landmark) {
         Point at = ring.points().get(landmark);
         int nearest = -1;
         for (int corner : corners) {

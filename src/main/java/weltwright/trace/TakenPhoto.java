@@ -12,6 +12,8 @@ public final class TakenPhoto {
     private TakenPhoto() {}
 
     /**
+     * Decodes a photo as an image for the screen.
+     *
      * @param longestPx of the image; a larger photo is made smaller as a whole
      * @throws weltwright.trouble.Trouble where the file is damaged
      */

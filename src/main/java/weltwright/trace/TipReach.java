@@ -61,7 +61,7 @@ final class TipReach {
     private Polyline sharpened(Polyline shortened, Point near, Point other) {
         Polyline contour = LostTip.regained(picture, pxPerMm, shortened, near, other);
         List<Point> points = contour.points();
-        Point end = contour == shortened ? near : points.get(points.size() - 1);
+        Point end = contour.equals(shortened) ? near : points.get(points.size() - 1);
         int nearest = 0;
         for (int i = 1; i < points.size(); i++) {
             nearest = points.get(i).distance(end) < points.get(nearest).distance(end) ? i : nearest;

@@ -9,6 +9,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Set;
@@ -56,8 +57,8 @@ public record DefectLog(Path file) {
     public String keep(String doing, Throwable defect) {
         StringWriter entry = new StringWriter();
         PrintWriter lines = new PrintWriter(entry);
-        lines.println(LocalDateTime.now().truncatedTo(ChronoUnit.SECONDS) + " " + doing + ", Java "
-                + System.getProperty("java.version") + " on " + System.getProperty("os.name"));
+        lines.println(LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS) + " " + doing
+                + ", Java " + System.getProperty("java.version") + " on " + System.getProperty("os.name"));
         defect.printStackTrace(lines);
         lines.println();
         lines.flush();

@@ -1,6 +1,7 @@
 package weltwright.trouble;
 
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Something that the user can put right: a picture without a sheet, a length that cannot be read, a folder that cannot
@@ -21,7 +22,12 @@ public class Trouble extends RuntimeException {
     }
 
     /** The same, keeping the exception behind it for the log of a developer. */
-    public Trouble(String whatIsWrong, String whatToDo, Throwable cause) {
+    public Trouble(String whatIsWrong, String whatToDo, @Nullable Throwable cause) {
         super(Objects.requireNonNull(whatIsWrong) + " " + Objects.requireNonNull(whatToDo), cause);
+    }
+
+    @Override
+    public String getMessage() {
+        return Objects.requireNonNull(super.getMessage());
     }
 }

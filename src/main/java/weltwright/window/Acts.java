@@ -7,6 +7,7 @@ import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JRadioButtonMenuItem;
+import org.jspecify.annotations.Nullable;
 import weltwright.ground.ReferenceSheet;
 
 /** All that the user can do from the menus, with its keys; the same acts stand behind buttons. */
@@ -103,7 +104,7 @@ final class Acts {
         print.setEnabled(there);
     }
 
-    private JMenu menu(String name, Act... acts) {
+    private JMenu menu(String name, @Nullable Act... acts) {
         JMenu menu = new JMenu(name.replace("&", ""));
         menu.setMnemonic(name.charAt(name.indexOf('&') + 1));
         add(menu, acts);
@@ -112,8 +113,8 @@ final class Acts {
     }
 
     /** Null stands for a line between. */
-    private static void add(JMenu menu, Act... acts) {
-        for (Act act : acts) {
+    private static void add(JMenu menu, @Nullable Act... acts) {
+        for (@Nullable Act act : acts) {
             if (act == null) {
                 menu.addSeparator();
             } else {

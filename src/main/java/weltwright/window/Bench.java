@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import weltwright.io.FileVersion;
 import weltwright.job.Job;
 
@@ -18,7 +19,7 @@ final class Bench {
     private History<Job> history;
     private Job saved;
     private Optional<FileVersion> file;
-    private Object lastSource;
+    private @Nullable Object lastSource;
     private Object laid;
 
     Bench(Job first) {
@@ -59,7 +60,7 @@ final class Bench {
      *
      * @param source equal only for changes that belong together; null for a step of its own
      */
-    void change(Object source, UnaryOperator<Job> how) {
+    void change(@Nullable Object source, UnaryOperator<Job> how) {
         Job next = how.apply(job());
         if (next.equals(job())) {
             return;

@@ -14,7 +14,10 @@ record Choice<T>(T value, String words) {
     /** A list to choose from. */
     @SafeVarargs
     static <T> JComboBox<Choice<T>> box(String name, Choice<T>... choices) {
-        JComboBox<Choice<T>> box = new JComboBox<>(choices);
+        JComboBox<Choice<T>> box = new JComboBox<>();
+        for (Choice<T> choice : choices) {
+            box.addItem(choice);
+        }
         box.setName(name);
         return box;
     }

@@ -14,6 +14,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Section;
@@ -255,7 +256,7 @@ final class CrossSectionView extends Drawing {
         }
     }
 
-    private static void fill(Graphics2D g, AffineTransform toPx, Shape mm, Color inside, Color line) {
+    private static void fill(Graphics2D g, AffineTransform toPx, Shape mm, Color inside, @Nullable Color line) {
         Shape px = toPx.createTransformedShape(mm);
         g.setColor(inside);
         g.fill(px);

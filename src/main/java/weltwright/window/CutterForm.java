@@ -1,6 +1,7 @@
 package weltwright.window;
 
 import java.util.Map;
+import java.util.Objects;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -26,7 +27,7 @@ final class CutterForm extends Form {
         width = Lines.length(CutterBed.WIDTH, bed.widthMm());
         height = Lines.length(CutterBed.HEIGHT, bed.heightMm());
         for (LeatherSide side : LeatherSide.values()) {
-            sideUp.addItem(new Choice<>(side, WORDS.get(side)));
+            sideUp.addItem(new Choice<>(side, Objects.requireNonNull(WORDS.get(side))));
         }
         Choice.choose(sideUp, bed.sideUp());
         sideUp.setName("side up");

@@ -24,6 +24,7 @@ import javax.swing.JComponent;
 import javax.swing.JPopupMenu;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
+import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Point;
 
 /**
@@ -120,9 +121,9 @@ abstract class Drawing extends JComponent {
         return over(mm, reachMm);
     }
 
-    /** What can be done at a place, for the menu there; null where nothing can. */
-    protected JPopupMenu menuAt(Point mm, double reachMm) {
-        return null;
+    /** What can be done at a place, for the menu there; empty where nothing can. */
+    protected Optional<JPopupMenu> menuAt(Point mm, double reachMm) {
+        return Optional.empty();
     }
 
     final Viewport viewport() {
@@ -149,11 +150,8 @@ abstract class Drawing extends JComponent {
 
     /** Opens the menu of a place. */
     protected final void openMenu(Point mm) {
-        JPopupMenu menu = menuAt(mm, reachMm());
-        if (menu != null) {
-            Point px = viewport.toPx(mm);
-            menu.show(this, (int) px.x(), (int) px.y());
-        }
+        Point px = viewport.toPx(mm);
+        menuAt(mm, reachMm()).ifPresent(menu -> menu.show(this, (int) px.x(), (int) px.y()));
     }
 
     /** To be called when what is drawn is another thing. */
@@ -237,7 +235,7 @@ abstract class Drawing extends JComponent {
     }
 
     private final class Mouse extends MouseAdapter {
-        private Point lastPx;
+        private @Nullable Point lastPx;
 
         @Override
         public void mousePressed(MouseEvent e) {

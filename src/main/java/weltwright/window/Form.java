@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -64,7 +65,7 @@ class Form extends JPanel implements Scrollable {
 
     /** The same for a line that is no entry. */
     final void showLine(JComponent component, boolean shown) {
-        labels.get(component).setVisible(shown);
+        Objects.requireNonNull(labels.get(component)).setVisible(shown);
         component.setVisible(shown);
     }
 

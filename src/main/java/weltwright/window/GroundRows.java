@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Point;
 import weltwright.job.Fields;
 import weltwright.job.Job;
@@ -33,12 +34,17 @@ final class GroundRows {
     private final Entry<Double> width = side("width of the rectangle", LONG_MM);
     private final Entry<Double> height = side("height of the rectangle", SHORT_MM);
     private final JButton corners = new JButton("Set its corners on the photo");
-    private Form form;
+    private final Form form;
     private boolean pitchMissing;
     private boolean showing;
 
-    GroundRows(Bench bench) {
+    /**
+     * @param form the one that gets these rows
+     * @param toCorners what shows the photo with the corners to be set
+     */
+    GroundRows(Bench bench, Form form, Runnable toCorners) {
         this.bench = bench;
+        this.form = form;
         box.setName("ground");
         box.addItem(new Choice<>(new GroundChoice.Any().words(), "Found in the photo"));
         box.addItem(new Choice<>(new GroundChoice.Sheet().words(), "The printed sheet"));
@@ -58,11 +64,6 @@ final class GroundRows {
                         () -> lie(null, new GroundChoice.Any())));
         width.onTaken(this::resize);
         height.onTaken(this::resize);
-    }
-
-    /** @param toCorners what shows the photo with the corners to be set */
-    void addTo(Form form, Runnable toCorners) {
-        this.form = form;
         form.line("It lay on", 'N', box, "What the knife lay on in the photo; the printed sheet measures best");
         form.line("Lines apart", 'I', pitch, "From each line of the ground to the next, bold or not: 10 mm, 1/2 in");
         form.line("Width, 1 to 2", (char) 0, width, "Of the rectangle, from its corner 1 to its corner 2");
@@ -84,7 +85,7 @@ final class GroundRows {
     /** Whether it may yet turn out to be the printed sheet. */
     boolean maybeSheet() {
         GroundChoice ground = bench.job().settings().ground();
-        return ground instanceof GroundChoice.Sheet || ground instanceof GroundChoice.Any && !pitchMissing;
+        return ground instanceof GroundChoice.Sheet || (ground instanceof GroundChoice.Any && !pitchMissing);
     }
 
     void follow(Job job) {
@@ -127,7 +128,7 @@ final class GroundRows {
         }
     }
 
-    private void lie(Object session, GroundChoice ground) {
+    private void lie(@Nullable Object session, GroundChoice ground) {
         bench.change(session, job -> job.withSettings(job.settings().withGround(ground)));
     }
 

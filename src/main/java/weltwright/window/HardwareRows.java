@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import javax.swing.table.AbstractTableModel;
+import org.jspecify.annotations.Nullable;
 import weltwright.job.Fields;
 import weltwright.measure.Length;
 import weltwright.measure.LengthField;
@@ -28,7 +29,7 @@ final class HardwareRows extends AbstractTableModel {
     private static final int TO = 5;
 
     private final transient Bench bench;
-    private HardwareList shown;
+    private transient @Nullable HardwareList shown;
 
     HardwareRows(Bench bench) {
         this.bench = bench;
@@ -78,7 +79,7 @@ final class HardwareRows extends AbstractTableModel {
     @Override
     public boolean isCellEditable(int row, int column) {
         boolean ring = row(row) instanceof Ring;
-        return column == NAME || column == POST || column == CAP || !ring && (column == FROM || column == TO);
+        return column == NAME || column == POST || column == CAP || (!ring && (column == FROM || column == TO));
     }
 
     @Override

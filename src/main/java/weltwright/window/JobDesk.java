@@ -2,6 +2,7 @@ package weltwright.window;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
@@ -41,7 +42,7 @@ final class JobDesk {
     void begin() {
         HardwareList atHand = bench.job().spec().hardware(); // the drawer stays the same from job to job
         leave(() -> {
-            Job job = Job.begin(LocalDate.now());
+            Job job = Job.begin(LocalDate.now(ZoneId.systemDefault()));
             bench.lay(job.withSpec(job.spec().with(atHand)), Optional.empty());
         });
     }

@@ -57,8 +57,7 @@ final class KnifeForm extends Form {
         FoldOut shapingOut = foldOut("Cut across", 'C', shaping);
         bench.watch(() -> shapingOut.say(shaping.held(bench.job().shaping())));
         heading("How it lay");
-        ground = new GroundRows(bench);
-        ground.addTo(this, toCorners);
+        ground = new GroundRows(bench, this, toCorners);
         line("Tip lower by", 'T', drop, "How much nearer to the sheet the tip lay than the heel; 0 if level");
         line(
                 "Sheet's bar across",

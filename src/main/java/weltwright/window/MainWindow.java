@@ -9,8 +9,10 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
@@ -52,7 +54,7 @@ public final class MainWindow {
 
     private final JFrame frame = new JFrame("Weltwright");
     private final NoticeBar notice = new NoticeBar();
-    private final Bench bench = new Bench(Job.begin(LocalDate.now()));
+    private final Bench bench = new Bench(Job.begin(LocalDate.now(ZoneId.systemDefault())));
     private final Work work = new Work(notice::say);
     private final Tracing tracing = new Tracing(bench, work);
     private final JobDesk desk;
@@ -69,7 +71,7 @@ public final class MainWindow {
     private final JPanel drawings = new JPanel(new CardLayout());
     private final Map<Stage, JToggleButton> stages = new EnumMap<>(Stage.class);
     private Stage stage = Stage.KNIFE;
-    private NextStep step;
+    private NextStep step = NextStep.of(bench.job(), stage, false, "");
     private Optional<Photo> photoSeen = Optional.empty();
     private boolean photoWanted;
 
@@ -206,7 +208,7 @@ public final class MainWindow {
 
     void go(Stage to) {
         stage = to;
-        stages.get(to).setSelected(true);
+        Objects.requireNonNull(stages.get(to)).setSelected(true);
         ((CardLayout) forms.getLayout()).show(forms, to.name());
         look();
     }
@@ -224,7 +226,7 @@ public final class MainWindow {
         boolean empty = job.photo().isEmpty() && job.silhouette().isEmpty();
         boolean onKnife = stage == Stage.ORDER || stage == Stage.KNIFE;
         boolean onlyPhoto =
-                job.silhouette().isEmpty() || photoWanted && job.photo().isPresent();
+                job.silhouette().isEmpty() || (photoWanted && job.photo().isPresent());
         String shown = empty ? START : !onKnife ? PATTERN : onlyPhoto ? PHOTO : OUTLINE;
         ((CardLayout) drawings.getLayout()).show(drawings, shown);
         String name = bench.file().map(f -> f.getFileName().toString()).orElse("not saved yet");

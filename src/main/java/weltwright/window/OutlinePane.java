@@ -2,6 +2,7 @@ package weltwright.window;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -73,7 +74,7 @@ final class OutlinePane extends JPanel {
     private void look() {
         boolean there = bench.job().silhouette().isPresent();
         row.setVisible(there);
-        tools.get(view.tool()).setSelected(true);
+        Objects.requireNonNull(tools.get(view.tool())).setSelected(true);
         showGround.setVisible(view.ground().there());
         showGround.setSelected(view.ground().shown());
         int left = bench.job().unsure().size();

@@ -271,10 +271,10 @@ final class OutlineView extends Drawing {
     }
 
     @Override
-    protected JPopupMenu menuAt(Point mm, double reachMm) {
+    protected Optional<JPopupMenu> menuAt(Point mm, double reachMm) {
         JPopupMenu menu = new JPopupMenu();
         if (silhouette().isEmpty()) {
-            return null;
+            return Optional.empty();
         }
         Optional<NodeGrip> node = points.nearest(mm, reachMm);
         if (node.isPresent()) {
@@ -292,7 +292,7 @@ final class OutlineView extends Drawing {
         }
         addGuardActs(menu, mm, reachMm);
         tour.present().ifPresent(stretch -> menu.add(new Act("The outline is r&ight here", "", this::rightHere)));
-        return menu.getComponentCount() == 0 ? null : menu;
+        return menu.getComponentCount() == 0 ? Optional.empty() : Optional.of(menu);
     }
 
     private void addGuardActs(JPopupMenu menu, Point mm, double reachMm) {

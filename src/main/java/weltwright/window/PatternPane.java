@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
@@ -92,7 +93,7 @@ final class PatternPane extends JPanel {
 
     void look(SheathSight at) {
         sight = at;
-        sights.get(at).setSelected(true);
+        Objects.requireNonNull(sights.get(at)).setSelected(true);
         ((CardLayout) cards.getLayout()).show(cards, at.name());
         scroll.setVisible(at == SheathSight.PATTERN || at == SheathSight.TEST_DRAW);
         revalidate();
@@ -127,11 +128,13 @@ final class PatternPane extends JPanel {
     private JPanel head() {
         JPanel head = new JPanel(new MigLayout("insets 6 8 4 8, gap 2"));
         ButtonGroup group = new ButtonGroup();
+        char last = (char) ('0' + Stage.values().length);
         for (SheathSight each : SheathSight.values()) {
+            char key = ++last; // counted on from the keys of the stages
             JToggleButton button = new JToggleButton(each.words(), Icons.of(each.icon()));
             button.setName("sight " + each.words());
-            button.setMnemonic(each.key());
-            button.setToolTipText(each.tip() + " (Alt " + each.key() + ")");
+            button.setMnemonic(key);
+            button.setToolTipText(each.tip() + " (Alt " + key + ")");
             button.addActionListener(e -> {
                 look(each);
                 begin(each).requestFocusInWindow();

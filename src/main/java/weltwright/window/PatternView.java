@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.ToolTipManager;
+import org.jspecify.annotations.Nullable;
 import weltwright.bench.BenchPlan;
 import weltwright.geometry.Point;
 import weltwright.paper.LineStyle;
@@ -97,7 +98,7 @@ final class PatternView extends Drawing {
     }
 
     @Override
-    public String getToolTipText(MouseEvent e) {
+    public @Nullable String getToolTipText(MouseEvent e) {
         Point mm = viewport().toMm(new Point(e.getX(), e.getY()));
         return rows().stream()
                 .flatMap(rows -> rows.placed().stream())

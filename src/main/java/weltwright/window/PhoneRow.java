@@ -14,13 +14,12 @@ import weltwright.job.PhoneShelf;
 final class PhoneRow {
     private static final Choice<Optional<PhoneLens>> NONE = new Choice<>(Optional.empty(), "Not measured");
 
-    private final PhoneShelf phones;
     private final JComboBox<Choice<Optional<PhoneLens>>> box = new JComboBox<>();
     private List<PhoneLens> kept = List.of();
     private boolean showing;
 
     PhoneRow(Bench bench, PhoneShelf phones) {
-        this.phones = phones;
+
         box.setName("phone");
         box.addItem(NONE);
         box.addActionListener(e -> {

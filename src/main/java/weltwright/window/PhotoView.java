@@ -37,7 +37,7 @@ final class PhotoView extends Drawing {
     private Optional<FirstLook.SeenGround> ground = Optional.empty();
     private Optional<GroundChoice.Rectangle> pulled = Optional.empty();
     private Optional<Integer> held = Optional.empty();
-    private Object pull;
+    private Object pull = new Object();
     private String refusal = "";
 
     PhotoView(Bench bench) {

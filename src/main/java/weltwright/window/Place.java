@@ -44,7 +44,7 @@ enum Place implements Grip {
 
     /** Whether the knife has it. */
     boolean isOn(Silhouette silhouette) {
-        return this != GUARD_FRONT && this != GUARD_BACK
+        return (this != GUARD_FRONT && this != GUARD_BACK)
                 || silhouette.landmarks().guard().isPresent();
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Node;
 import weltwright.geometry.Outline;
 import weltwright.geometry.OutlineEdit;
@@ -87,7 +88,7 @@ final class PointEdits {
      * @param source as {@link Bench#change(Object, UnaryOperator)} takes it
      * @return whether it was done
      */
-    boolean edit(Object source, UnaryOperator<Silhouette> how) {
+    boolean edit(@Nullable Object source, UnaryOperator<Silhouette> how) {
         refuse.accept("");
         try {
             bench.job().silhouette().map(how).ifPresent(s -> bench.change(source, job -> job.withSilhouette(s)));

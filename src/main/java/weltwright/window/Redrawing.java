@@ -3,6 +3,7 @@ package weltwright.window;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Outline;
 import weltwright.geometry.OutlineEdit;
 import weltwright.geometry.Point;
@@ -35,7 +36,7 @@ final class Redrawing {
     private final Consumer<String> said;
 
     /** Of the thread that works beside the window, and no other. */
-    private Ready ready;
+    private @Nullable Ready ready;
 
     /** @param said told in plain words what came of it, if it is anything but a redrawn outline; else told nothing */
     Redrawing(Bench bench, Work work, Consumer<String> said) {

@@ -30,9 +30,4 @@ enum SheathSight {
     String tip() {
         return tip;
     }
-
-    /** The key that, with Alt, leads to it; its place, counted on from the stages. */
-    char key() {
-        return (char) ('0' + Stage.values().length + 1 + ordinal());
-    }
 }

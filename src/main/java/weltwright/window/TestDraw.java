@@ -51,9 +51,10 @@ final class TestDraw {
 
     /** The moment of the check that is nearest to now; empty once the edge is out. */
     Optional<DrawCheck.Step> step() {
-        return check().flatMap(check -> check.steps().stream()
-                .min(Comparator.comparingDouble(step -> Math.abs(step.drawnMm() - drawnMm)))
-                .filter(step -> step != check.steps().get(check.steps().size() - 1) || drawnMm <= step.drawnMm()));
+        return check().filter(check ->
+                        drawnMm <= check.steps().get(check.steps().size() - 1).drawnMm())
+                .flatMap(check -> check.steps().stream()
+                        .min(Comparator.comparingDouble(step -> Math.abs(step.drawnMm() - drawnMm))));
     }
 
     void watch(Runnable watcher) {

@@ -5,6 +5,7 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
+import org.jspecify.annotations.Nullable;
 import weltwright.job.Job;
 
 /**
@@ -63,7 +64,7 @@ final class Ties<S> {
         });
     }
 
-    private void change(Object session, UnaryOperator<S> how) {
+    private void change(@Nullable Object session, UnaryOperator<S> how) {
         if (!showing) {
             bench.change(session, job -> with.apply(job, how.apply(part.apply(job))));
         }

@@ -22,7 +22,7 @@ final class Tracing {
     private Optional<Job> lastTraced = Optional.empty();
     private Optional<Question> givenUp = Optional.empty();
     private Optional<Question> asked = Optional.empty();
-    private Work.Running<Trace> running;
+    private Optional<Work.Running<Trace>> running = Optional.empty();
 
     Tracing(Bench bench, Work work) {
         this.bench = bench;
@@ -43,7 +43,7 @@ final class Tracing {
         Job job = bench.job();
         Optional<Question> question = Question.of(job);
         if (asked.isPresent() && !asked.equals(question)) {
-            running.cancel();
+            running.ifPresent(Work.Running::cancel);
         }
         if (job.trace().isPresent()) {
             lastTraced = Optional.of(job);
@@ -62,7 +62,7 @@ final class Tracing {
         }
         asked = Optional.of(question);
         givenUp = Optional.empty();
-        running = work.start(new Task<>() {
+        Work.Running<Trace> started = work.start(new Task<>() {
             @Override
             public String title() {
                 return "Finding the outline";
@@ -90,6 +90,7 @@ final class Tracing {
                 givenUp = Optional.of(question);
             }
         });
+        running = Optional.of(started);
     }
 
     private Silhouette corrected(Trace anew) {

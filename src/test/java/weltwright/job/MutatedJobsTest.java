@@ -186,8 +186,8 @@ class MutatedJobsTest {
     }
 
     private void learn(JsonNode node) {
-        node.fields()
-                .forEachRemaining(field -> known.computeIfAbsent(field.getKey(), name -> new ArrayList<>())
+        node.properties()
+                .forEach(field -> known.computeIfAbsent(field.getKey(), name -> new ArrayList<>())
                         .add(field.getValue()));
         node.forEach(this::learn);
     }
