@@ -12,10 +12,10 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.logging.LogManager;
 import java.util.stream.Stream;
-import weltwright.command.Commands;
-import weltwright.command.TerminalLine;
+import weltwright.app.cli.CommandLineApplication;
+import weltwright.app.cli.TerminalProgress;
+import weltwright.app.gui.shell.MainWindow;
 import weltwright.io.UnfinishedFiles;
-import weltwright.window.MainWindow;
 
 /**
  * The program's front door: the window where nothing is given, or a file alone to open in it; else the command line.
@@ -54,7 +54,7 @@ public final class Weltwright {
             System.err.println("This terminal's language settings (" + System.getProperty("sun.jnu.encoding")
                     + ") hide the letters of a name: " + garbled.replace(REPLACEMENT, '?')
                     + ". Put LC_ALL=C.UTF-8 before the command, or start the program with native/weltwright.sh.");
-            System.exit(Commands.TROUBLE);
+            System.exit(CommandLineApplication.TROUBLE);
         }
     }
 
@@ -77,7 +77,7 @@ public final class Weltwright {
         }
         System.err.println("There is no screen to open the window on."
                 + " Start it on a desktop, or give a command: --help tells which.");
-        System.exit(Commands.TROUBLE);
+        System.exit(CommandLineApplication.TROUBLE);
     }
 
     @SuppressWarnings("SystemConsoleNull") // jdk.console keeps it null where there is none
@@ -91,6 +91,7 @@ public final class Weltwright {
         Charset charset = terminal.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : terminal;
         PrintWriter out = new PrintWriter(System.out, true, charset);
         PrintWriter err = new PrintWriter(System.err, true, charset);
-        return Commands.run(args, out, err, console == null ? TerminalLine.silent() : TerminalLine.on(err));
+        return CommandLineApplication.run(
+                args, out, err, console == null ? TerminalProgress.silent() : TerminalProgress.on(err));
     }
 }

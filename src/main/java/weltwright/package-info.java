@@ -1,2 +1,10 @@
-/** The front door, above all steps: a window or a command line. */
+/**
+ * Starts the program: the window without arguments, the command line with arguments.
+ *
+ * <p>In: Command line arguments.
+ *
+ * <p>Out: An exit status.
+ *
+ * <p>Uses: {@code app.cli}, {@code app.gui.shell} and {@code io}.
+ */
 package weltwright;

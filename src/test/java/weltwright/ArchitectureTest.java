@@ -2,56 +2,105 @@ package weltwright;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
-import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The order of the packages, from photo to paper, as DEVELOPERS.md draws it, and who may touch which library. */
+/** The order of the packages, from photo to paper, as DEVELOPERS.md lists them, and who may use which library. */
 class ArchitectureTest {
-    /** Each may use those before it, and none after it. */
-    private static final List<String> STEPS = List.of(
-            "trouble",
+    /** Each package, its sub-packages not included, may use those before it and none after it. */
+    private static final List<String> PACKAGES = List.of(
+            "error",
             "io",
-            "measure",
+            "units",
             "geometry",
-            "photo",
+            "geometry.fit",
+            "geometry.curve",
+            "image.format",
+            "image.metadata",
+            "image.opencv",
+            "image",
+            "image.parallel",
+            "camera",
+            "camera.lens",
+            "camera.adjustment",
+            "camera.rectification",
             "ground",
+            "ground.rectangle",
+            "ground.paper",
+            "ground.ruled",
+            "ground.sheet",
             "knife",
+            "trace.appearance",
+            "trace.edge",
+            "trace.outline",
+            "trace.report",
+            "trace.visibility",
+            "trace.segment",
+            "trace.ground",
+            "trace.capture",
+            "trace.quality",
             "trace",
+            "trace.thickness",
             "fit",
+            "sheath.hardware",
+            "sheath.spec",
+            "sheath.pattern",
+            "sheath.planform",
+            "sheath.stitch",
+            "sheath.attachment",
             "sheath",
-            "bench",
+            "assembly",
             "wording",
-            "paper",
-            "cutter",
+            "output",
+            "output.cutter",
+            "output.pdf",
+            "output.card",
+            "output.print",
             "job",
-            "command",
-            "window");
+            "app.cli",
+            "app.gui.model",
+            "app.gui.theme",
+            "app.gui.drawing",
+            "app.gui.widget",
+            "app.gui.form",
+            "app.gui.assembled",
+            "app.gui.knife",
+            "app.gui.paper",
+            "app.gui.pattern",
+            "app.gui.photo",
+            "app.gui.outline",
+            "app.gui.sheath",
+            "app.gui.shell");
+
+    private static final Path SOURCES = Path.of("src", "main", "java", "weltwright");
 
     private static final JavaClasses PROGRAM = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("weltwright");
 
-    static List<String> steps() {
-        return STEPS;
+    static List<String> packages() {
+        return PACKAGES;
     }
 
     @ParameterizedTest
-    @MethodSource("steps")
-    void dependsOnlyOnStepsBeforeIt(String step) {
-        String[] later = STEPS.subList(STEPS.indexOf(step) + 1, STEPS.size()).stream()
-                .map(name -> "weltwright." + name + "..")
+    @MethodSource("packages")
+    void dependsOnlyOnPackagesBeforeIt(String name) {
+        String[] later = PACKAGES.subList(PACKAGES.indexOf(name) + 1, PACKAGES.size()).stream()
+                .map(after -> "weltwright." + after)
                 .toArray(String[]::new);
         noClasses()
                 .that()
-                .resideInAPackage("weltwright." + step + "..")
+                .resideInAPackage("weltwright." + name)
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage(later)
@@ -63,45 +112,67 @@ class ArchitectureTest {
     }
 
     @Test
-    void everyPackageIsAStepOfTheWay() {
-        Assertions.assertThat(PROGRAM.stream()
+    void everyPackageHasAPlaceInTheOrder() {
+        assertThat(PROGRAM.stream()
                         .map(JavaClass::getPackageName)
                         .filter(name -> !name.equals("weltwright"))
                         .distinct())
                 .containsExactlyInAnyOrderElementsOf(
-                        STEPS.stream().map(step -> "weltwright." + step).toList());
+                        PACKAGES.stream().map(name -> "weltwright." + name).toList());
+    }
+
+    @ParameterizedTest
+    @MethodSource("packages")
+    void everyPackageSaysWhatItIs(String name) {
+        assertThat(Files.exists(SOURCES.resolve(name.replace('.', '/')).resolve("package-info.java")))
+                .isTrue();
     }
 
     @Test
-    void packagesGoRoundInNoCircle() {
+    void packagesAreFreeOfCycles() {
+        slices().matching("weltwright.(**)").should().beFreeOfCycles().check(PROGRAM);
+    }
+
+    @Test
+    void stepsAreFreeOfCycles() {
         slices().matching("weltwright.(*)..").should().beFreeOfCycles().check(PROGRAM);
     }
 
     @Test
-    void commandLineAndWindowKnowNothingOfEachOther() {
+    void commandLineAndWindowDoNotUseEachOther() {
         noClasses()
                 .that()
-                .resideInAPackage("weltwright.window..")
+                .resideInAPackage("weltwright.app.gui..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAPackage("weltwright.command..")
+                .resideInAPackage("weltwright.app.cli..")
                 .check(PROGRAM);
     }
 
     @Test
-    void onlyGroundAndTraceSeeOpenCv() {
-        onlyIn(List.of("weltwright.ground..", "weltwright.trace.."), "org.opencv..", "org.bytedeco..");
-    }
-
-    @Test
-    void onlyPaperSeesPdfBox() {
-        onlyIn(List.of("weltwright.paper.."), "org.apache.pdfbox..", "org.apache.fontbox..");
-    }
-
-    @Test
-    void onlyTheWindowSeesSwing() {
+    void onlyVisionUsesOpenCv() {
         onlyIn(
-                List.of("weltwright.window.."),
+                List.of("weltwright.image..", "weltwright.camera..", "weltwright.ground..", "weltwright.trace.."),
+                "org.opencv..");
+    }
+
+    @Test
+    void onlyItsLoaderUsesTheNativesOfOpenCv() {
+        onlyIn(List.of("weltwright.image.opencv"), "org.bytedeco..");
+    }
+
+    @Test
+    void onlyPdfOutputUsesPdfBox() {
+        onlyIn(
+                List.of("weltwright.output.pdf", "weltwright.output.card", "weltwright.output.print"),
+                "org.apache.pdfbox..",
+                "org.apache.fontbox..");
+    }
+
+    @Test
+    void onlyTheWindowUsesSwing() {
+        onlyIn(
+                List.of("weltwright.app.gui.."),
                 "javax.swing..",
                 "java.awt.event..",
                 "java.awt.dnd..",
@@ -110,13 +181,18 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyTheCommandLineSeesPicocli() {
-        onlyIn(List.of("weltwright.command.."), "picocli..");
+    void onlyTheCommandLineUsesPicocli() {
+        onlyIn(List.of("weltwright.app.cli"), "picocli..");
     }
 
     @Test
-    void onlyThePhotoSeesExif() {
-        onlyIn(List.of("weltwright.photo.."), "com.drew..");
+    void onlyImageMetadataUsesMetadataExtractor() {
+        onlyIn(List.of("weltwright.image.metadata"), "com.drew..");
+    }
+
+    @Test
+    void onlyJobFilesAndTheCommandLineUseJackson() {
+        onlyIn(List.of("weltwright.job", "weltwright.app.cli"), "com.fasterxml.jackson..");
     }
 
     private static void onlyIn(List<String> packages, String... libraries) {

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import weltwright.fit.DrawCheck.Step;
-import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.geometry.RigidMotion;
+import weltwright.knife.CrossSection;
+import weltwright.knife.CrossSections;
 import weltwright.knife.Knife;
-import weltwright.knife.Section;
-import weltwright.knife.Sections;
 
 /**
  * The room that a knife needs in its sheath to be drawn along the path that suits it best.
@@ -39,8 +39,8 @@ public final class Cavity {
     private final double[] edge;
     private final double[] spine;
     private final double[] edgeAtMost;
-    private final Hull[] sections;
-    private final Section.Part[] parts;
+    private final ConvexHull[] sections;
+    private final CrossSection.Part[] parts;
     private final double[] widerMm;
 
     /**
@@ -50,7 +50,7 @@ public final class Cavity {
     public Cavity(Knife knife, double throatMm, double easeMm) {
 
         doubleEdged = knife.doubleEdged();
-        Sections cuts = knife.sections();
+        CrossSections cuts = knife.sections();
         double end = cuts.toMm() - SHORT_OF_TIP_MM;
         int n = count(end - throatMm, knife.landmarks().heel().x() - throatMm);
         stations = new double[n];
@@ -59,18 +59,18 @@ public final class Cavity {
         edge = new double[n];
         spine = new double[n];
         edgeAtMost = new double[n];
-        sections = new Hull[n];
-        parts = new Section.Part[n];
+        sections = new ConvexHull[n];
+        parts = new CrossSection.Part[n];
         widerMm = new double[n];
         for (int i = 0; i < n; i++) {
             stations[i] = throatMm + (end - throatMm) * i / (n - 1);
-            Section cut = cuts.at(stations[i]);
+            CrossSection cut = cuts.at(stations[i]);
             ownEdge[i] = cut.edgeMm();
             ownSpine[i] = cut.spineMm();
             parts[i] = cut.part();
-            sections[i] = Hull.of(cut.boundary()).grown(easeMm);
+            sections[i] = ConvexHull.of(cut.boundary()).grown(easeMm);
         }
-        path = new DrawSearch(stations, ownEdge, ownSpine).best();
+        path = new DrawPathSearch(stations, ownEdge, ownSpine).best();
         edge[n - 1] = ownEdge[n - 1];
         spine[n - 1] = ownSpine[n - 1];
         edgeAtMost[n - 1] = tip().y();
@@ -78,7 +78,7 @@ public final class Cavity {
             edge[i] = Math.min(ownEdge[i], passing(i, edge[i + 1]));
             edgeAtMost[i] = Math.max(ownEdge[i], passing(i, edgeAtMost[i + 1]));
             spine[i] = Math.max(ownSpine[i], passing(i, spine[i + 1]));
-            Hull own = sections[i];
+            ConvexHull own = sections[i];
             sections[i] = own.with(passing(i, sections[i + 1]));
             widerMm[i] = (sections[i].perimeterMm() - own.perimeterMm()) / 2;
         }
@@ -108,7 +108,7 @@ public final class Cavity {
         return path.passingMm(new Point(stations[i + 1], y), stations[i]);
     }
 
-    private List<Point> passing(int i, Hull deeper) {
+    private List<Point> passing(int i, ConvexHull deeper) {
         return deeper.corners().stream()
                 .map(p -> new Point(passing(i, p.x()), p.y()))
                 .toList();
@@ -125,7 +125,7 @@ public final class Cavity {
     }
 
     /** All that passes a station, with its ease, in (y, z). */
-    public Hull section(int i) {
+    public ConvexHull section(int i) {
         return sections[i];
     }
 
@@ -186,7 +186,7 @@ public final class Cavity {
         double way = tip().x() - stations[0];
         for (int k = 0; k < STEPS; k++) {
             double drawn = way * k / STEPS;
-            Placement there = path.drawn(drawn);
+            RigidMotion there = path.drawn(drawn);
             List<List<Point>> inside = new ArrayList<>();
             for (List<Point> edge : edges) {
                 inside.add(edge.stream()
@@ -231,10 +231,10 @@ public final class Cavity {
         return least;
     }
 
-    private Grip grip(double giveMm) {
-        List<Grip.Station> all = new ArrayList<>();
+    private Retention grip(double giveMm) {
+        List<Retention.Station> all = new ArrayList<>();
         for (int i = 0; i < stations.length; i++) {
-            all.add(new Grip.Station(
+            all.add(new Retention.Station(
                     stations[i],
                     parts[i],
                     widerMm[i],
@@ -243,7 +243,7 @@ public final class Cavity {
                     ownSpine[i],
                     spine[i] - ownSpine[i]));
         }
-        return Grip.of(all, giveMm);
+        return Retention.of(all, giveMm);
     }
 
     private Polyline side(double[] y) {

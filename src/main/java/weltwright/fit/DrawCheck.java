@@ -12,7 +12,7 @@ import weltwright.geometry.Point;
  * @param leastEdgeToStitchMm the least distance from the edge, anywhere on its way out, to the middle of a stitch hole
  * @param steps the knife on its way out, from where it sits until its tip is clear
  */
-public record DrawCheck(DrawPath path, Grip grip, double leastEdgeToStitchMm, List<Step> steps) {
+public record DrawCheck(DrawPath path, Retention grip, double leastEdgeToStitchMm, List<Step> steps) {
 
     /** The welt must keep the edge at least so far from every stitch. Common practice. */
     public static final double SAFE_EDGE_TO_STITCH_MM = 4;

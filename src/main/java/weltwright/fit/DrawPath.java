@@ -1,7 +1,7 @@
 package weltwright.fit;
 
-import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
+import weltwright.geometry.RigidMotion;
 
 /**
  * How the hand draws a knife: each point of it goes along a curve in the mid-plane that lies in the same place in the
@@ -20,7 +20,7 @@ public sealed interface DrawPath {
     double passingMm(Point p, double xMm);
 
     /** Where the knife is once it is drawn by so much, from where it was. */
-    Placement drawn(double byMm);
+    RigidMotion drawn(double byMm);
 
     /** Straight along the axis. */
     static DrawPath alongAxis() {
@@ -41,8 +41,8 @@ public sealed interface DrawPath {
         }
 
         @Override
-        public Placement drawn(double byMm) {
-            return new Placement(0, new Point(-byMm * Math.cos(towardsSpineRad), byMm * Math.sin(towardsSpineRad)));
+        public RigidMotion drawn(double byMm) {
+            return new RigidMotion(0, new Point(-byMm * Math.cos(towardsSpineRad), byMm * Math.sin(towardsSpineRad)));
         }
     }
 
@@ -63,10 +63,10 @@ public sealed interface DrawPath {
         }
 
         @Override
-        public Placement drawn(double byMm) {
+        public RigidMotion drawn(double byMm) {
             double angle = (centre.y() > 0 ? -1 : 1) * byMm / radiusMm;
-            Point turned = new Placement(angle, new Point(0, 0)).apply(centre);
-            return new Placement(angle, centre.minus(turned));
+            Point turned = new RigidMotion(angle, new Point(0, 0)).apply(centre);
+            return new RigidMotion(angle, centre.minus(turned));
         }
     }
 }

@@ -36,7 +36,7 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
         Tangent down = Tangent.steepest(to, ahead, clearanceMm, -1).orElseThrow();
         double rise = Math.atan2(up.along.y(), up.along.x());
         double fall = Math.atan2(down.along.y(), -down.along.x());
-        List<Point> touched = up.at.equals(down.at) ? List.of(up.at) : Hull.thread(up.at, down.at, under);
+        List<Point> touched = up.at.equals(down.at) ? List.of(up.at) : ConvexHull.thread(up.at, down.at, under);
         int ridge = 0;
         for (int i = 1; i < touched.size(); i++) {
             ridge = touched.get(i).y() > touched.get(ridge).y() ? i : ridge;

@@ -1,5 +1,10 @@
 /**
- * Curves and outlines in the plane, over JTS: points, arc length, smooth curves with true corners; least squares, order
- * statistics. Lengths in mm.
+ * Points, chains of segments, areas and rigid motions of the plane. Lengths are mm unless a name says px.
+ *
+ * <p>In: Coordinates.
+ *
+ * <p>Out: Immutable values.
+ *
+ * <p>Uses: No other package; JTS.
  */
 package weltwright.geometry;

@@ -1,6 +1,6 @@
 package weltwright.ground;
 
-/** What the lines of a {@link GroundSketch} show, with the length that was taken for true. */
+/** What the lines of a {@link GroundLines} show, with the length that was taken for true. */
 public sealed interface GroundLabel {
 
     /** @param page name of the printed sheet's size */

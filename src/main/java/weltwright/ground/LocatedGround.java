@@ -1,6 +1,10 @@
 package weltwright.ground;
 
 import java.util.List;
+import weltwright.camera.ControlPoint;
+import weltwright.camera.adjustment.ViewSolver;
+import weltwright.camera.lens.LensPrior;
+import weltwright.image.DecodedPhoto;
 
 /**
  * A ground that was found in a picture: points to solve the view from, how exact they are, and what it shows of itself.
@@ -15,15 +19,15 @@ import java.util.List;
  * @param sketch its lines, to be drawn over the photo
  */
 public record LocatedGround(
-        List<Reference> references,
+        List<ControlPoint> references,
         double pixelSigma,
         double stretchSigma,
         double scaleSigma,
-        GroundFacts facts,
-        GroundSketch sketch) {
+        GroundObservation facts,
+        GroundLines sketch) {
 
     /** Camera and pose over it. */
-    public ViewSolver.Solution solve(Picture picture, LensPrior lens) {
+    public ViewSolver.Solution solve(DecodedPhoto picture, LensPrior lens) {
         return ViewSolver.solve(references, picture.widthPx(), picture.heightPx(), lens, stretchSigma, pixelSigma);
     }
 }

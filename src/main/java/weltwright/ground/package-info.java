@@ -1,5 +1,10 @@
 /**
- * What the knife lies on, and the camera above it: the reference sheet, a ruled ground or a blank sheet of paper, found
- * in the picture, or a rectangle set by hand; the camera and pose that follow.
+ * What a knife may lie on, and what is found of it in a picture.
+ *
+ * <p>In: A choice of the user, or a decoded photo.
+ *
+ * <p>Out: A {@code GroundObservation}: control points and their errors.
+ *
+ * <p>Uses: {@code geometry}, {@code image}, {@code camera} and its sub-packages.
  */
 package weltwright.ground;

@@ -14,7 +14,7 @@ import java.util.EnumSet;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
 
 /**
  * A file that is written whole or not at all: into a new file beside it, which takes its place when it is complete and
@@ -68,8 +68,8 @@ public final class AtomicFile {
     }
 
     /**
-     * Throws the {@link Trouble} that writing would end with, as far as that can be known now: a missing or protected
-     * folder; a file that is protected, of another kind, or none at all but a folder, a device or a pipe.
+     * Throws the {@link UserFacingException} that writing would end with, as far as that can be known now: a missing or
+     * protected folder; a file that is protected, of another kind, or none at all but a folder, a device or a pipe.
      */
     public void check() {
         target();
@@ -79,8 +79,9 @@ public final class AtomicFile {
      * Writes the file.
      *
      * @return what it holds now
-     * @throws FileChanged where it no longer holds what was expected
-     * @throws Trouble where it cannot be written or must not be replaced: as {@link #check} says, or the disk is full
+     * @throws FileChangedException where it no longer holds what was expected
+     * @throws UserFacingException where it cannot be written or must not be replaced: as {@link #check} says, or the
+     *     disk is full
      */
     public FileVersion write(Content content) {
         Path target = target();
@@ -96,7 +97,7 @@ public final class AtomicFile {
             flush(folder(target));
             return new FileVersion(named, written.sha256());
         } catch (IOException e) {
-            throw new Trouble(
+            throw new UserFacingException(
                     "The file " + named + " could not be written.",
                     "Check that the folder may be written to and has room, that no other program has the file open, or "
                             + "choose another folder.",
@@ -111,7 +112,7 @@ public final class AtomicFile {
             if (before.sha256().isPresent()
                     && expected.isPresent()
                     && !expected.get().sameContent(before)) {
-                throw new FileChanged(named);
+                throw new FileChangedException(named);
             }
             if (before.sameContent(written)) {
                 return; // or the backup would be the same version, too, and the one before it lost
@@ -129,7 +130,8 @@ public final class AtomicFile {
     private Path target() {
         Path folder = named.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw new Trouble("There is no folder " + folder + ".", "Make it first, or choose another folder.");
+            throw new UserFacingException(
+                    "There is no folder " + folder + ".", "Make it first, or choose another folder.");
         }
         try {
             Path target = atEndOfLinks(named.toAbsolutePath());
@@ -137,13 +139,13 @@ public final class AtomicFile {
                 checkReplaceable(target);
             }
             if (!Files.isWritable(folder(target))) {
-                throw new Trouble(
+                throw new UserFacingException(
                         "The folder " + folder(target) + " is write-protected.",
                         "Choose another folder, or ask for the right to write there.");
             }
             return target;
         } catch (IOException e) {
-            throw new Trouble(
+            throw new UserFacingException(
                     "What is at " + named + " cannot be looked at.",
                     "Check that you may open it, or choose another name.",
                     e);
@@ -171,17 +173,18 @@ public final class AtomicFile {
     private void checkReplaceable(Path target) throws IOException {
         BasicFileAttributes is = Files.readAttributes(target, BasicFileAttributes.class);
         if (is.isDirectory()) {
-            throw new Trouble(named + " is a folder.", "Choose another name for the file.");
+            throw new UserFacingException(named + " is a folder.", "Choose another name for the file.");
         }
         if (!is.isRegularFile()) {
-            throw new Trouble(named + " is a device or a pipe, not a file.", "Choose another name for the file.");
+            throw new UserFacingException(
+                    named + " is a device or a pipe, not a file.", "Choose another name for the file.");
         }
         if (!Files.isWritable(target) || nobodyMayWrite(target)) {
-            throw new Trouble(
+            throw new UserFacingException(
                     named + " is write-protected.", "Choose another name, or take the protection from the file first.");
         }
         if (!kind.mayReplace(target)) {
-            throw new Trouble(
+            throw new UserFacingException(
                     named + " is there already and is not " + kind.words() + ".",
                     "Choose another name: a file of another kind is never written over.");
         }

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
 
 /** The version of a file before the last one that was written, beside it. */
 public final class Backup {
@@ -41,7 +41,7 @@ public final class Backup {
     static void keep(Path file, FileKind kind) throws IOException {
         Path backup = of(file);
         if (Files.exists(backup) && !(Files.isRegularFile(backup) && kind.mayReplace(backup))) {
-            throw new Trouble(
+            throw new UserFacingException(
                     "The version before cannot be kept as " + backup + ", for that is something else.",
                     "Move that away, or save under another name.");
         }

@@ -10,7 +10,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Objects;
 import java.util.Optional;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
 
 /**
  * What a file held at one moment, so that a later change by somebody else can be seen. Times do not tell that: programs
@@ -28,7 +28,7 @@ public record FileVersion(Path file, Optional<String> sha256) {
         Objects.requireNonNull(sha256);
     }
 
-    /** What the file holds now; throws {@link Trouble} where it cannot be read. */
+    /** What the file holds now; throws {@link UserFacingException} where it cannot be read. */
     public static FileVersion of(Path file) {
         if (!Files.isRegularFile(file)) {
             return new FileVersion(file, Optional.empty());
@@ -43,7 +43,7 @@ public record FileVersion(Path file, Optional<String> sha256) {
                 read = in.read(buffer);
             }
         } catch (IOException e) {
-            throw new Trouble(file + " cannot be read.", "Check that you may open it.", e);
+            throw new UserFacingException(file + " cannot be read.", "Check that you may open it.", e);
         }
         return of(file, digest);
     }

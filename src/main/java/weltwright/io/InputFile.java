@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
 
 /**
  * Reads a file that somebody named. Whatever it turns out to be, reading it never waits for a pipe, never goes on
@@ -19,17 +19,18 @@ public final class InputFile {
      * it may be.
      *
      * @param example the name of a file such as is wanted, for the message
-     * @throws Trouble that says which of these it is not
+     * @throws UserFacingException that says which of these it is not
      */
     public static void check(Path file, long greatestBytes, String example) {
         if (Files.notExists(file)) {
-            throw new Trouble("There is no file " + file + ".", "Check its name and folder.");
+            throw new UserFacingException("There is no file " + file + ".", "Check its name and folder.");
         }
         if (Files.isDirectory(file)) {
-            throw new Trouble(file + " is not a file but a folder.", "Name the file itself, such as " + example + ".");
+            throw new UserFacingException(
+                    file + " is not a file but a folder.", "Name the file itself, such as " + example + ".");
         }
         if (!Files.isRegularFile(file)) {
-            throw new Trouble(
+            throw new UserFacingException(
                     file + " is not a file but a pipe or a device.", "Save it as a file, such as " + example + ".");
         }
         if (!Files.isReadable(file)) {
@@ -44,7 +45,7 @@ public final class InputFile {
         }
     }
 
-    /** Its bytes, checked as {@link #check} does; throws {@link Trouble} where it cannot be read, too. */
+    /** Its bytes, checked as {@link #check} does; throws {@link UserFacingException} where it cannot be read, too. */
     public static byte[] read(Path file, int greatestBytes, String example) {
         check(file, greatestBytes, example);
         try (InputStream in = Files.newInputStream(file)) {
@@ -60,13 +61,13 @@ public final class InputFile {
         }
     }
 
-    private static Trouble unreadable(Path file, @Nullable IOException cause) {
-        return new Trouble(
+    private static UserFacingException unreadable(Path file, @Nullable IOException cause) {
+        return new UserFacingException(
                 file + " cannot be read.", "Check that you may open it, or copy it to this computer.", cause);
     }
 
-    private static Trouble tooLarge(Path file, long greatestBytes, String example) {
-        return new Trouble(
+    private static UserFacingException tooLarge(Path file, long greatestBytes, String example) {
+        return new UserFacingException(
                 file + " is larger than " + size(greatestBytes) + ", which no file such as " + example + " is.",
                 "See whether it is the right one.");
     }

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
-import weltwright.trouble.DefectLog;
+import weltwright.error.DefectLog;
 
 /**
  * Held by one of the user's processes, and in it by one thread, while it looks whether a file is still what it was and

@@ -18,7 +18,7 @@ import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
 
 /**
  * A file on its way to take another's place. While it is being written its process holds a lock on it, which the system
@@ -153,7 +153,7 @@ final class TemporaryFile implements AutoCloseable {
 
     private static void checkNotEnding() {
         if (ending) {
-            throw new Trouble("The program was ended before the file was written.", "Start it again.");
+            throw new UserFacingException("The program was ended before the file was written.", "Start it again.");
         }
     }
 

@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Set;
-import weltwright.trouble.DefectLog;
+import weltwright.error.DefectLog;
 
 /**
  * Temporary files that a process left behind because it was killed, or the power went. They are removed at the next

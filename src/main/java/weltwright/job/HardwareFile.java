@@ -5,11 +5,11 @@ import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import weltwright.error.UserFacingException;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.InputFile;
-import weltwright.sheath.HardwareList;
-import weltwright.trouble.Trouble;
+import weltwright.sheath.hardware.HardwareList;
 
 /** A maker's own list of hardware in a file, which is JSON and may be edited in any editor. Lengths in mm. */
 public final class HardwareFile {
@@ -23,13 +23,13 @@ public final class HardwareFile {
 
     private HardwareFile() {}
 
-    /** Writes a list whole or not at all, over what was there; throws {@link Trouble} where it cannot. */
+    /** Writes a list whole or not at all, over what was there; throws {@link UserFacingException} where it cannot. */
     public static void write(HardwareList list, Path file) {
-        Document document = new Document(FORMAT, VERSION, UNITS, HardwareEntry.of(list));
+        Document document = new Document(FORMAT, VERSION, UNITS, HardwareJson.of(list));
         AtomicFile.of(file, KIND).write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
     }
 
-    /** Reads a list; throws {@link Trouble} where the file is none, or has sizes that no hardware has. */
+    /** Reads a list; throws {@link UserFacingException} where the file is none, or has sizes that no hardware has. */
     public static HardwareList read(Path file) {
         byte[] json = InputFile.read(file, GREATEST_BYTES, "hardware.json");
         Document document;
@@ -48,13 +48,13 @@ public final class HardwareFile {
         }
     }
 
-    private static Trouble notAList(Path file, @Nullable Exception cause) {
-        return new Trouble(
+    private static UserFacingException notAList(Path file, @Nullable Exception cause) {
+        return new UserFacingException(
                 file + " is no list of hardware in the form that the program reads.",
                 "Have the program write one (hardware), and change that.",
                 cause);
     }
 
     @JsonNaming(SnakeCaseStrategy.class)
-    private record Document(String format, int version, String units, HardwareEntry hardware) {}
+    private record Document(String format, int version, String units, HardwareJson hardware) {}
 }

@@ -6,26 +6,26 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import weltwright.error.UserFacingException;
 import weltwright.geometry.Polyline;
-import weltwright.knife.Caliper;
+import weltwright.image.Photo;
+import weltwright.knife.CaliperMeasure;
+import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Guard;
 import weltwright.knife.Knife;
-import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
-import weltwright.measure.PrintScale;
-import weltwright.photo.Photo;
-import weltwright.sheath.Pattern;
 import weltwright.sheath.PatternMaker;
-import weltwright.sheath.SheathKind;
-import weltwright.sheath.SheathSpec;
-import weltwright.trace.GroundChoice;
-import weltwright.trace.Progress;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.trace.ProgressListener;
 import weltwright.trace.Trace;
-import weltwright.trace.TraceSettings;
 import weltwright.trace.Tracer;
-import weltwright.trace.Unsure;
-import weltwright.trouble.Trouble;
+import weltwright.trace.capture.TraceSettings;
+import weltwright.trace.ground.GroundChoice;
+import weltwright.trace.outline.UncertainStretch;
+import weltwright.units.PrintScale;
 
 /**
  * All of a customer's job. Its pattern is not kept but made anew: the same job gives the same pattern to the last hole.
@@ -56,10 +56,10 @@ public record Job(
         TraceSettings settings,
         Optional<Trace> trace,
         Optional<Silhouette> silhouette,
-        List<Unsure> unsure,
-        List<Caliper> calipers,
+        List<UncertainStretch> unsure,
+        List<CaliperMeasure> calipers,
         Optional<Boolean> spineOnLeft,
-        Shaping shaping,
+        CrossSectionShape shaping,
         SheathSpec spec) {
     /** An outline that was moved by more than this was moved by somebody who looked at it. */
     private static final double LOOKED_AT_MM = 0.1;
@@ -98,7 +98,7 @@ public record Job(
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                Shaping.usual(0.4),
+                CrossSectionShape.usual(0.4),
                 SheathSpec.standard(SheathKind.FOLDED));
     }
 
@@ -147,7 +147,7 @@ public record Job(
      */
     public Job withSilhouette(Silhouette corrected) {
         Silhouette bent = asTold(corrected);
-        List<Unsure> left = silhouette
+        List<UncertainStretch> left = silhouette
                 .map(before ->
                         unsure.stream().filter(u -> stays(u, before, bent)).toList())
                 .orElse(unsure);
@@ -156,10 +156,10 @@ public record Job(
 
     private Silhouette asTold(Silhouette silhouette) {
         boolean right = spineOnLeft.isEmpty() || spineOnLeft.get() == silhouette.spineOnLeft();
-        return Caliper.honoured(right ? silhouette : silhouette.withOtherSide(), calipers);
+        return CaliperMeasure.honoured(right ? silhouette : silhouette.withOtherSide(), calipers);
     }
 
-    private static boolean stays(Unsure stretch, Silhouette before, Silhouette after) {
+    private static boolean stays(UncertainStretch stretch, Silhouette before, Silhouette after) {
         if (before.outline().equals(after.outline())) {
             return true;
         }
@@ -169,31 +169,36 @@ public record Job(
     }
 
     /** A stretch where the edge was weak, but where the outline is right all the same. */
-    public Job withLookedAt(Unsure stretch) {
-        List<Unsure> left = new ArrayList<>(unsure);
+    public Job withLookedAt(UncertainStretch stretch) {
+        List<UncertainStretch> left = new ArrayList<>(unsure);
         left.remove(stretch);
         return withTracing(photo, settings, trace, silhouette, left, calipers);
     }
 
     /** One more measure taken on the knife, in place of one taken at the same place, and the outline bent to it. */
-    public Job withCaliper(Caliper measured) {
-        List<Caliper> all = new ArrayList<>(calipers);
+    public Job withCaliper(CaliperMeasure measured) {
+        List<CaliperMeasure> all = new ArrayList<>(calipers);
         double before = all.stream()
                 .filter(measured::sameAs)
-                .mapToDouble(Caliper::outlineMm)
+                .mapToDouble(CaliperMeasure::outlineMm)
                 .findFirst()
                 .orElse(measured.outlineMm());
         all.removeIf(measured::sameAs);
-        all.add(new Caliper(measured.fromTipMm(), measured.mm(), before));
-        return withTracing(photo, settings, trace, silhouette.map(s -> Caliper.honoured(s, all)), unsure, all);
+        all.add(new CaliperMeasure(measured.fromTipMm(), measured.mm(), before));
+        return withTracing(photo, settings, trace, silhouette.map(s -> CaliperMeasure.honoured(s, all)), unsure, all);
     }
 
     /** One measure fewer, and the outline as it was before it. */
-    public Job withoutCaliper(Caliper measured) {
-        List<Caliper> others = new ArrayList<>(calipers);
+    public Job withoutCaliper(CaliperMeasure measured) {
+        List<CaliperMeasure> others = new ArrayList<>(calipers);
         others.remove(measured);
         return withTracing(
-                photo, settings, trace, silhouette.map(s -> Caliper.released(s, measured, calipers)), unsure, others);
+                photo,
+                settings,
+                trace,
+                silhouette.map(s -> CaliperMeasure.released(s, measured, calipers)),
+                unsure,
+                others);
     }
 
     /** The side of the spine as somebody says who saw the knife, and the edge on the other; also for traces to come. */
@@ -221,7 +226,7 @@ public record Job(
     }
 
     /** Another shape of what no photo shows; what came out of the photo stays. */
-    public Job withShaping(Shaping shaping) {
+    public Job withShaping(CrossSectionShape shaping) {
         return new Job(
                 customer,
                 knifeName,
@@ -309,23 +314,24 @@ public record Job(
     }
 
     /** The job with an outline: itself where it has one, else with its photo traced. */
-    public Job traced(Progress progress) {
+    public Job traced(ProgressListener progress) {
         if (silhouette.isPresent()) {
             return this;
         }
-        Photo traceable = photo.orElseThrow(
-                () -> new Trouble("The job has neither a photo nor an outline.", "Open a photo of the knife."));
+        Photo traceable = photo.orElseThrow(() ->
+                new UserFacingException("The job has neither a photo nor an outline.", "Open a photo of the knife."));
         return withTrace(Tracer.trace(traceable, settings, progress));
     }
 
-    /** The knife, as outlined and measured; throws {@link Trouble} where there is no outline yet. */
+    /** The knife, as outlined and measured; throws {@link UserFacingException} where there is no outline yet. */
     public Knife knife() {
         return silhouette
-                .orElseThrow(() -> new Trouble("The knife has no outline yet.", "Open a photo of it and trace it."))
+                .orElseThrow(() ->
+                        new UserFacingException("The knife has no outline yet.", "Open a photo of it and trace it."))
                 .knife(settings.spineThicknessMm(), settings.handleThicknessMm(), shaping, settings.thickness());
     }
 
-    /** The pattern for this knife and these choices; throws {@link Trouble} where none can be made. */
+    /** The pattern for this knife and these choices; throws {@link UserFacingException} where none can be made. */
     public Pattern pattern() {
         return PatternMaker.make(knife(), spec);
     }
@@ -335,8 +341,8 @@ public record Job(
             TraceSettings settings,
             Optional<Trace> trace,
             Optional<Silhouette> silhouette,
-            List<Unsure> unsure,
-            List<Caliper> calipers) {
+            List<UncertainStretch> unsure,
+            List<CaliperMeasure> calipers) {
         return new Job(
                 customer,
                 knifeName,

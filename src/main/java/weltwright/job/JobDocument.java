@@ -12,37 +12,37 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import weltwright.geometry.Node;
-import weltwright.geometry.Outline;
-import weltwright.geometry.Placement;
+import weltwright.camera.CameraView;
+import weltwright.camera.PinholeCamera;
+import weltwright.camera.Plane;
+import weltwright.camera.Vector3;
 import weltwright.geometry.Point;
-import weltwright.ground.Camera;
-import weltwright.ground.Plane;
-import weltwright.ground.Vector3;
-import weltwright.ground.View;
-import weltwright.knife.Caliper;
+import weltwright.geometry.RigidMotion;
+import weltwright.geometry.curve.Outline;
+import weltwright.geometry.curve.OutlineNode;
+import weltwright.image.Photo;
+import weltwright.knife.CaliperMeasure;
+import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Grind;
 import weltwright.knife.Guard;
 import weltwright.knife.Landmarks;
-import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
-import weltwright.measure.PrintScale;
-import weltwright.photo.Photo;
-import weltwright.trace.ErrorBudget;
-import weltwright.trace.GroundChoice;
-import weltwright.trace.LandmarkError;
 import weltwright.trace.Trace;
-import weltwright.trace.TraceNote;
-import weltwright.trace.TraceSettings;
-import weltwright.trace.Unsure;
+import weltwright.trace.capture.TraceSettings;
+import weltwright.trace.ground.GroundChoice;
+import weltwright.trace.outline.UncertainStretch;
+import weltwright.trace.quality.LandmarkUncertainty;
+import weltwright.trace.report.ErrorBudget;
+import weltwright.trace.report.TraceNote;
+import weltwright.units.PrintScale;
 
 /**
  * The {@code job.json} of a job file, field for field; its names are the file format, and outlive those of the classes
  * that the program happens to have. Lengths in mm, angles in radians.
  *
  * <p>Whoever changes a field here raises {@link #VERSION}: a reader takes its own version and older ones
- * ({@link FormerVersions}), and refuses newer ones and unknown fields, so nothing that a newer program saved is lost by
+ * ({@link JobMigrations}), and refuses newer ones and unknown fields, so nothing that a newer program saved is lost by
  * opening and saving it in an old one.
  */
 @JsonNaming(SnakeCaseStrategy.class)
@@ -62,7 +62,7 @@ record JobDocument(
         List<UnsureEntry> toLookAt,
         List<CaliperEntry> calipers,
         @JsonSetter(nulls = Nulls.SET) @Nullable Side spineTold,
-        SheathEntry sheath) {
+        SheathSpecJson sheath) {
     static final String FORMAT = "weltwright job";
     static final String UNITS = "mm";
     static final int VERSION = 8;
@@ -87,7 +87,7 @@ record JobDocument(
                 job.unsure().stream().map(UnsureEntry::of).toList(),
                 job.calipers().stream().map(CaliperEntry::of).toList(),
                 job.spineOnLeft().map(Side::spine).orElse(null),
-                SheathEntry.of(job.spec()));
+                SheathSpecJson.of(job.spec()));
     }
 
     /**
@@ -95,15 +95,15 @@ record JobDocument(
      *
      * @param picture the photo that {@link #photo} names, if it names one
      * @throws IllegalArgumentException where the numbers describe no job
-     * @throws weltwright.trouble.Trouble where a measure is out of its bounds
+     * @throws weltwright.error.UserFacingException where a measure is out of its bounds
      */
     Job job(Optional<Photo> picture) {
         return new Job(
-                Fields.CUSTOMER.read(customer),
-                Fields.KNIFE_NAME.read(knife),
+                JobFields.CUSTOMER.read(customer),
+                JobFields.KNIFE_NAME.read(knife),
                 begun,
                 Optional.ofNullable(due),
-                Fields.NOTES.read(notes),
+                JobFields.NOTES.read(notes),
                 picture,
                 measured.settings(),
                 Optional.ofNullable(trace).map(Traced::trace),
@@ -148,9 +148,9 @@ record JobDocument(
 
             Pair sheetScale,
             String ground,
-            @JsonSetter(nulls = Nulls.SET) @Nullable PhoneEntry phone) {
+            @JsonSetter(nulls = Nulls.SET) @Nullable PhoneLensJson phone) {
 
-        static Measured of(TraceSettings settings, Shaping shaping) {
+        static Measured of(TraceSettings settings, CrossSectionShape shaping) {
             return new Measured(
                     settings.handleThicknessMm(),
                     settings.spineThicknessMm(),
@@ -165,27 +165,28 @@ record JobDocument(
                     settings.focal35mm().isPresent() ? settings.focal35mm().getAsDouble() : null,
                     new Pair(settings.sheetScale().x(), settings.sheetScale().y()),
                     settings.ground().words(),
-                    settings.phone().map(PhoneEntry::of).orElse(null));
+                    settings.phone().map(PhoneLensJson::of).orElse(null));
         }
 
-        Shaping shaping() {
-            return new Shaping(
-                    Fields.EDGE_THICKNESS.checkedMm(edgeThickness),
-                    new Grind(grind, Fields.GRIND_HEIGHT.checkedMm(grindHeight)),
-                    Fields.HANDLE_SQUARENESS.checked(handleSquareness));
+        CrossSectionShape shaping() {
+            return new CrossSectionShape(
+                    JobFields.EDGE_THICKNESS.checkedMm(edgeThickness),
+                    new Grind(grind, JobFields.GRIND_HEIGHT.checkedMm(grindHeight)),
+                    JobFields.HANDLE_SQUARENESS.checked(handleSquareness));
         }
 
         TraceSettings settings() {
             return new TraceSettings(
-                    Fields.HANDLE_THICKNESS.checkedMm(handleThickness),
-                    Fields.SPINE_THICKNESS.checkedMm(spineThickness),
-                    Fields.TIP_DROP.checkedMm(tipDrop),
+                    JobFields.HANDLE_THICKNESS.checkedMm(handleThickness),
+                    JobFields.SPINE_THICKNESS.checkedMm(spineThickness),
+                    JobFields.TIP_DROP.checkedMm(tipDrop),
                     focal35mm == null
                             ? OptionalDouble.empty()
-                            : OptionalDouble.of(Fields.FOCAL_35MM.checked(focal35mm)),
-                    new PrintScale(Fields.SHEET_SCALE.checked(sheetScale.x), Fields.SHEET_SCALE.checked(sheetScale.y)),
+                            : OptionalDouble.of(JobFields.FOCAL_35MM.checked(focal35mm)),
+                    new PrintScale(
+                            JobFields.SHEET_SCALE.checked(sheetScale.x), JobFields.SHEET_SCALE.checked(sheetScale.y)),
                     GroundChoice.parse(ground),
-                    Optional.ofNullable(phone).map(PhoneEntry::lens),
+                    Optional.ofNullable(phone).map(PhoneLensJson::lens),
                     new ThicknessProfile(
                             thicknessAlong.stream().map(ThicknessEntry::reading).toList()));
         }
@@ -201,7 +202,7 @@ record JobDocument(
 
         ThicknessProfile.Reading reading() {
             return new ThicknessProfile.Reading(
-                    Fields.THICKNESS_PLACE.checkedMm(fromTip), Fields.THICKNESS.checkedMm(measured));
+                    JobFields.THICKNESS_PLACE.checkedMm(fromTip), JobFields.THICKNESS.checkedMm(measured));
         }
     }
 
@@ -217,14 +218,14 @@ record JobDocument(
             double onSheetAngle,
             Pair onSheetShift,
             double error95,
-            List<ErrorPart> errorParts,
+            List<ErrorTermJson> errorParts,
             double bladeLength95,
             double edgeSure,
             List<UnsureEntry> unsure,
             List<TraceNote> notes) {
 
         static Traced of(Trace trace) {
-            View view = trace.seenFrom();
+            CameraView view = trace.seenFrom();
             return new Traced(
                     Shape.of(trace.silhouette()),
                     Lens.of(view.camera()),
@@ -235,7 +236,7 @@ record JobDocument(
                     trace.onSheet().angleRad(),
                     Pair.of(trace.onSheet().shift()),
                     trace.error().error95Mm(),
-                    trace.error().parts().stream().map(ErrorPart::of).toList(),
+                    trace.error().parts().stream().map(ErrorTermJson::of).toList(),
                     trace.landmarkError().bladeLength95Mm(),
                     trace.landmarkError().edgeSure(),
                     trace.unsure().stream().map(UnsureEntry::of).toList(),
@@ -245,12 +246,13 @@ record JobDocument(
         Trace trace() {
             return new Trace(
                     outline.silhouette(),
-                    new View(lens.camera(), rotation.vector(), translation.vector()),
+                    new CameraView(lens.camera(), rotation.vector(), translation.vector()),
                     new Plane(midPlaneHeight, midPlaneSlope.point()),
-                    new Placement(onSheetAngle, onSheetShift.point()),
+                    new RigidMotion(onSheetAngle, onSheetShift.point()),
                     new ErrorBudget(
-                            error95, errorParts.stream().map(ErrorPart::part).toList()),
-                    new LandmarkError(bladeLength95, edgeSure),
+                            error95,
+                            errorParts.stream().map(ErrorTermJson::part).toList()),
+                    new LandmarkUncertainty(bladeLength95, edgeSure),
                     unsure.stream().map(UnsureEntry::unsure).toList(),
                     List.copyOf(notes));
         }
@@ -260,13 +262,13 @@ record JobDocument(
     @JsonNaming(SnakeCaseStrategy.class)
     record Lens(double focalPx, Pair centrePx, double k1, double k2) {
 
-        static Lens of(Camera camera) {
+        static Lens of(PinholeCamera camera) {
             return new Lens(
                     camera.focalPx(), new Pair(camera.centreXPx(), camera.centreYPx()), camera.k1(), camera.k2());
         }
 
-        Camera camera() {
-            return new Camera(focalPx, centrePx.x, centrePx.y, k1, k2);
+        PinholeCamera camera() {
+            return new PinholeCamera(focalPx, centrePx.x, centrePx.y, k1, k2);
         }
     }
 
@@ -274,12 +276,12 @@ record JobDocument(
     @JsonNaming(SnakeCaseStrategy.class)
     record UnsureEntry(Pair from, Pair to) {
 
-        static UnsureEntry of(Unsure unsure) {
+        static UnsureEntry of(UncertainStretch unsure) {
             return new UnsureEntry(Pair.of(unsure.from()), Pair.of(unsure.to()));
         }
 
-        Unsure unsure() {
-            return new Unsure(from.place(), to.place());
+        UncertainStretch unsure() {
+            return new UncertainStretch(from.place(), to.place());
         }
     }
 
@@ -288,19 +290,19 @@ record JobDocument(
     record CaliperEntry(
             @JsonSetter(nulls = Nulls.SET) @Nullable Double fromTip, double measured, double outline) {
 
-        static CaliperEntry of(Caliper caliper) {
+        static CaliperEntry of(CaliperMeasure caliper) {
             return new CaliperEntry(
                     caliper.fromTipMm().isPresent() ? caliper.fromTipMm().getAsDouble() : null,
                     caliper.mm(),
                     caliper.outlineMm());
         }
 
-        Caliper caliper() {
+        CaliperMeasure caliper() {
             return fromTip == null
-                    ? new Caliper(OptionalDouble.empty(), Fields.BLADE_LENGTH.checkedMm(measured), outline)
-                    : new Caliper(
-                            OptionalDouble.of(Fields.WIDTH_PLACE.checkedMm(fromTip)),
-                            Fields.WIDTH.checkedMm(measured),
+                    ? new CaliperMeasure(OptionalDouble.empty(), JobFields.BLADE_LENGTH.checkedMm(measured), outline)
+                    : new CaliperMeasure(
+                            OptionalDouble.of(JobFields.WIDTH_PLACE.checkedMm(fromTip)),
+                            JobFields.WIDTH.checkedMm(measured),
                             outline);
         }
     }
@@ -368,12 +370,12 @@ record JobDocument(
     @JsonPropertyOrder({"x", "y", "sharp"})
     record ShapeNode(double x, double y, boolean sharp) {
 
-        static ShapeNode of(Node node) {
+        static ShapeNode of(OutlineNode node) {
             return new ShapeNode(node.at().x(), node.at().y(), node.sharp());
         }
 
-        Node node() {
-            return new Node(new Pair(x, y).place(), sharp);
+        OutlineNode node() {
+            return new OutlineNode(new Pair(x, y).place(), sharp);
         }
     }
 

@@ -30,15 +30,15 @@ import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import weltwright.error.UserFacingException;
+import weltwright.image.Photo;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.FileVersion;
 import weltwright.io.InputFile;
-import weltwright.photo.Photo;
-import weltwright.trace.LensSource;
-import weltwright.trace.PhotoAdvice;
-import weltwright.trace.TraceNote;
-import weltwright.trouble.Trouble;
+import weltwright.trace.report.LensSource;
+import weltwright.trace.report.PhotoAdvice;
+import weltwright.trace.report.TraceNote;
 
 /**
  * A job on disk: a zip file, by custom named {@code .wwj}, with {@code job.json} ({@link JobDocument}) and the photo as
@@ -74,9 +74,9 @@ public final class JobFile {
                     .addDeserializer(double.class, new FiniteNumber())
                     .addDeserializer(Double.class, new FiniteNumber())
                     .addSerializer(new LowerCaseEnum())
-                    .setMixInAnnotation(TraceNote.class, NoteForm.Note.class)
-                    .setMixInAnnotation(PhotoAdvice.class, NoteForm.Advice.class)
-                    .setMixInAnnotation(LensSource.class, NoteForm.Source.class))
+                    .setMixInAnnotation(TraceNote.class, TraceNoteJson.Note.class)
+                    .setMixInAnnotation(PhotoAdvice.class, TraceNoteJson.Advice.class)
+                    .setMixInAnnotation(LensSource.class, TraceNoteJson.Source.class))
             .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
             .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
@@ -118,7 +118,7 @@ public final class JobFile {
      * Writes the job whole or not at all. What was there is kept as {@link weltwright.io.Backup}.
      *
      * @return what the file holds now
-     * @throws Trouble where it cannot be written, or what is there must not be replaced
+     * @throws UserFacingException where it cannot be written, or what is there must not be replaced
      */
     public static FileVersion write(Job job, Path file) {
         return in(file).write(out -> write(job, out));
@@ -127,7 +127,7 @@ public final class JobFile {
     /**
      * The same, but only where the file still holds what it held then.
      *
-     * @throws weltwright.io.FileChanged where it does not
+     * @throws weltwright.io.FileChangedException where it does not
      */
     public static FileVersion write(Job job, FileVersion before) {
         return in(before.file()).expecting(before).write(out -> write(job, out));
@@ -157,7 +157,7 @@ public final class JobFile {
         zip.closeEntry();
     }
 
-    /** Reads a job; throws {@link Trouble} where the file is none, is damaged, or is of a newer version. */
+    /** Reads a job; throws {@link UserFacingException} where the file is none, is damaged, or is of a newer version. */
     public static Job read(Path file) {
         InputFile.check(file, GREATEST_BYTES, "knife" + EXTENSION);
         try (ZipFile zip = new ZipFile(file.toFile())) {
@@ -168,10 +168,10 @@ public final class JobFile {
                 photo = Optional.of(Photo.of(document.photo().name(), picture));
             }
             return document.job(photo);
-        } catch (Trouble trouble) {
+        } catch (UserFacingException trouble) {
             throw trouble;
         } catch (IOException | IllegalArgumentException e) {
-            throw new Trouble(
+            throw new UserFacingException(
                     file.getFileName() + " is not a job file, or is damaged.",
                     "Open a copy of it, or begin the job again from its photo.",
                     e);
@@ -191,11 +191,11 @@ public final class JobFile {
             throw new IOException("units " + tree.path("units"));
         }
         if (version.intValue() > JobDocument.VERSION) {
-            throw new Trouble(
+            throw new UserFacingException(
                     file.getFileName() + " was saved by a newer version of this program.",
                     "Update the program to open it.");
         }
-        return JSON.treeToValue(FormerVersions.upToDate(tree), JobDocument.class);
+        return JSON.treeToValue(JobMigrations.upToDate(tree), JobDocument.class);
     }
 
     /** An entry's bytes, checked for length and against the entry's checksum, which {@link ZipFile} leaves to us. */

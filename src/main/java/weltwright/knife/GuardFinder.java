@@ -54,12 +54,12 @@ public final class GuardFinder {
 
     private static final double STEP_MM = 0.1;
 
-    private final Sides sides;
+    private final OutlineSides sides;
     private final double buttX;
     private final double tipX;
 
     private GuardFinder(Polyline ring) {
-        sides = new Sides(ring);
+        sides = new OutlineSides(ring);
         var xs = ring.points().stream().mapToDouble(Point::x).summaryStatistics();
         buttX = xs.getMin();
         tipX = xs.getMax();

@@ -1,6 +1,6 @@
 package weltwright.knife;
 
-import weltwright.geometry.SymmetricSystem;
+import weltwright.geometry.fit.SymmetricSystem;
 
 /**
  * Where one side of an outline passes from handle to blade, told by the line at which the handle is seen to end and by
@@ -49,7 +49,7 @@ record HandleCorner(double x, double sigmaMm) {
     private static final double ASTRAY = 0.05;
 
     /** @param above whether on the side of positive y */
-    static HandleCorner find(Sides sides, boolean above, HandleEnd end) {
+    static HandleCorner find(OutlineSides sides, boolean above, HandleEndLine end) {
         double line = end.at(above ? sides.upper(end.x()) : sides.lower(end.x()));
         double search = SEARCH_MM + SEARCH_SIGMAS * end.sigmaMm();
         int n = (int) Math.round(2 * (search + PIECE_MM) / STEP_MM);

@@ -1,6 +1,6 @@
 package weltwright.knife;
 
-import weltwright.geometry.Outline;
+import weltwright.geometry.curve.Outline;
 
 /**
  * A knife as its sheath must know it. Its frame: x from the heel of the blade (0) to the tip, y towards the spine, z
@@ -18,12 +18,16 @@ public record Knife(
         Landmarks landmarks,
         double spineThicknessMm,
         double handleThicknessMm,
-        Shaping shaping,
+        CrossSectionShape shaping,
         ThicknessProfile thickness) {
 
     /** A knife of which no more is measured than its two thicknesses. */
     public Knife(
-            Outline outline, Landmarks landmarks, double spineThicknessMm, double handleThicknessMm, Shaping shaping) {
+            Outline outline,
+            Landmarks landmarks,
+            double spineThicknessMm,
+            double handleThicknessMm,
+            CrossSectionShape shaping) {
         this(outline, landmarks, spineThicknessMm, handleThicknessMm, shaping, ThicknessProfile.NONE);
     }
 
@@ -42,12 +46,12 @@ public record Knife(
     }
 
     /** The cross-sections of this knife. Ask once and keep them where many are wanted. */
-    public Sections sections() {
-        return new Sections(this);
+    public CrossSections sections() {
+        return new CrossSections(this);
     }
 
     /** The cross-section at station {@code xMm}, which must lie between butt and tip. */
-    public Section sectionAt(double xMm) {
+    public CrossSection sectionAt(double xMm) {
         return sections().at(xMm);
     }
 }

@@ -24,8 +24,8 @@ public record LandmarkProposal(
         int heel,
         int spineStart,
         int butt,
-        EdgeSide edgeSide,
-        List<FrontStep> steps,
+        EdgeSideEstimate edgeSide,
+        List<HandleFrontStep> steps,
         double heelSigmaMm,
         Optional<GuardAt> guard) {
 
@@ -60,9 +60,9 @@ public record LandmarkProposal(
      * @param sure the same without what may not be the knife's: what only that tells of the edge's side is not told
      * @param end where the handle is seen to end
      */
-    public static LandmarkProposal of(Polyline ring, Polyline sure, HandleEnd end) {
+    public static LandmarkProposal of(Polyline ring, Polyline sure, HandleEndLine end) {
         List<Point> points = ring.points();
-        Sides sides = new Sides(ring);
+        OutlineSides sides = new OutlineSides(ring);
         int tip = 0;
         int butt = 0;
         for (int i = 0; i < points.size(); i++) {
@@ -71,22 +71,22 @@ public record LandmarkProposal(
         }
         Point tipAt = points.get(tip);
         double buttX = points.get(butt).x();
-        EdgeSide side = EdgeSide.of(sides, buttX, end.x(), tipAt.x(), tipAt.y())
-                .agreeingWith(EdgeSide.of(new Sides(sure), buttX, end.x(), tipAt.x(), tipAt.y()));
+        EdgeSideEstimate side = EdgeSideEstimate.of(sides, buttX, end.x(), tipAt.x(), tipAt.y())
+                .agreeingWith(EdgeSideEstimate.of(new OutlineSides(sure), buttX, end.x(), tipAt.x(), tipAt.y()));
         Optional<Guard> guard = GuardFinder.find(ring, end.x());
-        HandleEnd start = guard.map(g -> beforeGuard(g, end)).orElse(end);
+        HandleEndLine start = guard.map(g -> beforeGuard(g, end)).orElse(end);
         Start heel = Start.find(ring, sides, side.isUp(), start);
         Start spine = Start.find(ring, sides, !side.isUp(), start);
-        List<FrontStep> steps =
+        List<HandleFrontStep> steps =
                 Stream.of(heel.step(), spine.step()).flatMap(Optional::stream).toList();
         Optional<GuardAt> guardAt = guard.map(g -> new GuardAt(nearest(points, g.front()), nearest(points, g.back())));
         return new LandmarkProposal(tip, heel.at(), spine.at(), butt, side, steps, heel.sigmaMm(), guardAt);
     }
 
     /** Where the colours of a handle end behind a guard of steel, the blade begins only before it. */
-    private static HandleEnd beforeGuard(Guard guard, HandleEnd end) {
+    private static HandleEndLine beforeGuard(Guard guard, HandleEndLine end) {
         return guard.frontMm() > end.x() + GUARD_FROM_END_MM
-                ? new HandleEnd(guard.frontMm(), 0, end.slopeSigma(), end.bowMm(), STEP_SIGMA_MM)
+                ? new HandleEndLine(guard.frontMm(), 0, end.slopeSigma(), end.bowMm(), STEP_SIGMA_MM)
                 : end;
     }
 
@@ -109,18 +109,18 @@ public record LandmarkProposal(
      * @param at index of a point of the outline
      * @param step that it makes there, if it makes one
      */
-    private record Start(int at, Optional<FrontStep> step, double sigmaMm) {
-        static Start find(Polyline ring, Sides sides, boolean above, HandleEnd end) {
+    private record Start(int at, Optional<HandleFrontStep> step, double sigmaMm) {
+        static Start find(Polyline ring, OutlineSides sides, boolean above, HandleEndLine end) {
             HandleCorner corner = HandleCorner.find(sides, above, end);
             double search = STEP_SEARCH_MM + SEARCH_SIGMAS * corner.sigmaMm() + SEARCH_BOW * end.bowMm();
-            return FrontStep.find(ring, sides, above, corner.x(), search, end.bowMm())
+            return HandleFrontStep.find(ring, sides, above, corner.x(), search, end.bowMm())
                     .map(step -> new Start(step.onBlade(), Optional.of(step), STEP_SIGMA_MM))
                     .orElseGet(
                             () -> new Start(level(ring, sides, above, corner.x()), Optional.empty(), corner.sigmaMm()));
         }
 
         /** The point of one side that is level with x. */
-        private static int level(Polyline ring, Sides sides, boolean above, double x) {
+        private static int level(Polyline ring, OutlineSides sides, boolean above, double x) {
             List<Point> points = ring.points();
             int level = -1;
             for (int i = 0; i < points.size(); i++) {

@@ -1,9 +1,9 @@
 package weltwright.knife;
 
-import weltwright.geometry.LineFit;
-import weltwright.geometry.Placement;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.geometry.RigidMotion;
+import weltwright.geometry.fit.LineFit;
 
 /**
  * The line along which a knife is measured: the middle line of its handle. The blade's own middle swings with its
@@ -28,22 +28,22 @@ public final class LongAxis {
      * @return the motion from the knife's frame, x towards the tip and the origin at the middle of the butt end, to the
      *     outline's frame
      */
-    public static Placement of(Polyline outline) {
-        Placement axis = principal(outline);
+    public static RigidMotion of(Polyline outline) {
+        RigidMotion axis = principal(outline);
         Polyline along = outline.map(axis.inverse()::apply);
         if (endArea(along, true) < endArea(along, false)) {
-            axis = new Placement(axis.angleRad() + Math.PI, axis.shift());
+            axis = new RigidMotion(axis.angleRad() + Math.PI, axis.shift());
         }
         // The widths stand square on the axis, so a better axis gives better middles.
         for (int i = 0; i < 3; i++) {
             axis = throughMiddles(outline, axis);
         }
         double butt = extent(outline.map(axis.inverse()::apply))[0];
-        return new Placement(axis.angleRad(), axis.apply(new Point(butt, 0)));
+        return new RigidMotion(axis.angleRad(), axis.apply(new Point(butt, 0)));
     }
 
     /** Second moments of the area by Green's theorem. */
-    private static Placement principal(Polyline outline) {
+    private static RigidMotion principal(Polyline outline) {
         Point centre = Point.of(outline.polygon().getCentroid().getCoordinate());
         double xx = 0;
         double xy = 0;
@@ -57,13 +57,13 @@ public final class LongAxis {
             yy += cross * (a.y() * a.y() + a.y() * b.y() + b.y() * b.y()) / 12;
             xy += cross * (a.x() * b.y() + 2 * a.x() * a.y() + 2 * b.x() * b.y() + b.x() * a.y()) / 24;
         }
-        return new Placement(Math.atan2(2 * xy, xx - yy) / 2, centre);
+        return new RigidMotion(Math.atan2(2 * xy, xx - yy) / 2, centre);
     }
 
     private static double endArea(Polyline along, boolean left) {
         double[] extent = extent(along);
         double length = extent[1] - extent[0];
-        Sides sides = new Sides(along);
+        OutlineSides sides = new OutlineSides(along);
         double sum = 0;
         int steps = 24;
         for (int i = 0; i < steps; i++) {
@@ -73,9 +73,9 @@ public final class LongAxis {
         return sum;
     }
 
-    private static Placement throughMiddles(Polyline outline, Placement axis) {
+    private static RigidMotion throughMiddles(Polyline outline, RigidMotion axis) {
         Polyline along = outline.map(axis.inverse()::apply);
-        Sides sides = new Sides(along);
+        OutlineSides sides = new OutlineSides(along);
         double[] extent = extent(along);
         double length = extent[1] - extent[0];
         LineFit middle = new LineFit();
@@ -83,7 +83,7 @@ public final class LongAxis {
             double x = extent[0] + part * length;
             middle.add(x, sides.middle(x));
         }
-        return new Placement(axis.angleRad() + Math.atan(middle.slope()), axis.apply(new Point(0, middle.at(0))));
+        return new RigidMotion(axis.angleRad() + Math.atan(middle.slope()), axis.apply(new Point(0, middle.at(0))));
     }
 
     private static double[] extent(Polyline along) {

@@ -11,9 +11,9 @@ import weltwright.geometry.Polyline;
  *
  * @param ring the outline as {@link LandmarkProposal} takes it
  * @param sides of the ring
- * @param bowMm as {@link HandleEnd} has it
+ * @param bowMm as {@link HandleEndLine} has it
  */
-public record Shoulders(Polyline ring, Sides sides, double bowMm) {
+public record Shoulders(Polyline ring, OutlineSides sides, double bowMm) {
     /** Both steps of one front lie within this of each other along the knife. */
     private static final double LEVEL_MM = 3;
 
@@ -22,10 +22,10 @@ public record Shoulders(Polyline ring, Sides sides, double bowMm) {
     /** The place nearest to the tip at which both sides step in; empty where there is none. */
     public OptionalDouble last(double fromX, double toX) {
         for (double x = toX; x >= fromX; x -= EVERY_MM) {
-            Optional<FrontStep> upper = inward(true, x, EVERY_MM);
+            Optional<HandleFrontStep> upper = inward(true, x, EVERY_MM);
             if (upper.isPresent()) {
                 double at = bladeCorner(upper.get()).x();
-                Optional<FrontStep> lower = inward(false, at, LEVEL_MM);
+                Optional<HandleFrontStep> lower = inward(false, at, LEVEL_MM);
                 if (lower.isPresent() && Math.abs(bladeCorner(lower.get()).x() - at) < LEVEL_MM) {
                     return OptionalDouble.of((at + bladeCorner(lower.get()).x()) / 2);
                 }
@@ -36,18 +36,18 @@ public record Shoulders(Polyline ring, Sides sides, double bowMm) {
 
     /** Whether a side steps at a place, in or out. */
     public boolean isStepNear(double x) {
-        return FrontStep.find(ring, sides, true, x, LEVEL_MM, bowMm).isPresent()
-                || FrontStep.find(ring, sides, false, x, LEVEL_MM, bowMm).isPresent();
+        return HandleFrontStep.find(ring, sides, true, x, LEVEL_MM, bowMm).isPresent()
+                || HandleFrontStep.find(ring, sides, false, x, LEVEL_MM, bowMm).isPresent();
     }
 
-    private Optional<FrontStep> inward(boolean above, double x, double searchMm) {
+    private Optional<HandleFrontStep> inward(boolean above, double x, double searchMm) {
         double sign = above ? 1 : -1;
-        return FrontStep.find(ring, sides, above, x, searchMm, bowMm)
+        return HandleFrontStep.find(ring, sides, above, x, searchMm, bowMm)
                 .filter(step -> sign * ring.points().get(step.onHandle()).y()
                         > sign * bladeCorner(step).y());
     }
 
-    private Point bladeCorner(FrontStep step) {
+    private Point bladeCorner(HandleFrontStep step) {
         return ring.points().get(step.onBlade());
     }
 }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import weltwright.geometry.Node;
-import weltwright.geometry.Outline;
+import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.trouble.Trouble;
+import weltwright.geometry.curve.Outline;
+import weltwright.geometry.curve.OutlineNode;
 
 /**
  * A knife's outline in its mid-plane, as it lies and is seen from above: never mirrored. The heel, as it was proposed,
@@ -24,7 +24,8 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
     private static final double SAME_CORNER_MM = 3;
 
     /** The knife with the spine up, whichever face it lay on; its thicknesses by caliper, in mm. */
-    public Knife knife(double spineThicknessMm, double handleThicknessMm, Shaping shaping, ThicknessProfile thickness) {
+    public Knife knife(
+            double spineThicknessMm, double handleThicknessMm, CrossSectionShape shaping, ThicknessProfile thickness) {
         return new Knife(
                 spineOnLeft ? outline : turnedOver(),
                 spineOnLeft ? landmarks : landmarks.map(Silhouette::acrossAxis),
@@ -55,18 +56,19 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
     }
 
     /**
-     * With the guard between two places along the knife; throws {@link Trouble} where they are not between its ends.
+     * With the guard between two places along the knife; throws {@link UserFacingException} where they are not between
+     * its ends.
      *
      * @param frontFromTipMm how far the guard's front is from the tip, along the knife
      * @param backFromTipMm the same of its back
      */
     public Silhouette withGuardFromTip(double frontFromTipMm, double backFromTipMm) {
         Polyline curve = outline.sampled(0.1);
-        Sides sides = new Sides(curve);
+        OutlineSides sides = new OutlineSides(curve);
         double front = landmarks.tip().x() - Math.min(frontFromTipMm, backFromTipMm);
         double back = landmarks.tip().x() - Math.max(frontFromTipMm, backFromTipMm);
         if (front >= landmarks.tip().x() || back <= landmarks.butt().x()) {
-            throw new Trouble(
+            throw new UserFacingException(
                     "The guard would not lie on the knife.",
                     "Measure from the tip, along the knife, to the guard's front and to its back.");
         }
@@ -80,7 +82,7 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
     }
 
     /** Of the two points of the outline at a place along the knife the one that is farther from the axis. */
-    private static Point outermost(Sides sides, double x) {
+    private static Point outermost(OutlineSides sides, double x) {
         return new Point(x, sides.upper(x) > -sides.lower(x) ? sides.upper(x) : sides.lower(x));
     }
 
@@ -88,7 +90,7 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
         boolean wasCorner = outline.nodes().stream().anyMatch(n -> n.sharp() && n.at().equals(landmark));
         return changed.nodes().stream()
                 .filter(n -> n.at().equals(landmark) || (wasCorner && n.sharp()))
-                .map(Node::at)
+                .map(OutlineNode::at)
                 .filter(p -> p.distance(landmark) < SAME_CORNER_MM)
                 .min(Comparator.comparingDouble(p -> p.distance(landmark)))
                 .orElseGet(() -> curve.at(curve.stationOf(landmark)));
@@ -96,9 +98,9 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
 
     /** Mirroring turns the sense of the outline, so its nodes are taken backwards. */
     private Outline turnedOver() {
-        List<Node> nodes = new ArrayList<>();
-        for (Node node : outline.nodes()) {
-            nodes.add(0, new Node(acrossAxis(node.at()), node.sharp()));
+        List<OutlineNode> nodes = new ArrayList<>();
+        for (OutlineNode node : outline.nodes()) {
+            nodes.add(0, new OutlineNode(acrossAxis(node.at()), node.sharp()));
         }
         return new Outline(nodes);
     }

@@ -43,7 +43,8 @@ public final class StandingPose {
      * @param halfWidthMm half the knife's width there, from its edge to its spine
      * @param part of the knife
      */
-    public record Place(double fromTipMm, double alongMm, double heightMm, double halfWidthMm, Section.Part part) {}
+    public record Place(
+            double fromTipMm, double alongMm, double heightMm, double halfWidthMm, CrossSection.Part part) {}
 
     /** @param knife spine up, as in {@link Knife} */
     public StandingPose(Knife knife, Foot foot) {
@@ -92,7 +93,7 @@ public final class StandingPose {
     }
 
     private List<Place> places(Knife knife, Polyline outline) {
-        Sides sides = new Sides(outline);
+        OutlineSides sides = new OutlineSides(outline);
         double tipX = knife.landmarks().tip().x();
         double heelX = knife.landmarks().heel().x();
         double buttX = outline.points().stream().mapToDouble(Point::x).min().orElseThrow();
@@ -109,7 +110,7 @@ public final class StandingPose {
                     at.x() - heelAlong,
                     at.y(),
                     sides.width(x) / 2,
-                    blade ? Section.Part.BLADE : Section.Part.HANDLE);
+                    blade ? CrossSection.Part.BLADE : CrossSection.Part.HANDLE);
         }
         return Arrays.asList(all);
     }

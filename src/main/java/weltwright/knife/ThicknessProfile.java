@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import weltwright.measure.Length;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
+import weltwright.units.Length;
 
 /**
  * How thick a knife is along its length, as far as that was measured. Places are told by their distance from the tip
@@ -55,13 +55,13 @@ public record ThicknessProfile(List<Reading> readings) {
                 .sorted(Comparator.comparingDouble(Reading::fromTipMm))
                 .toList();
         if (readings.size() > MOST) {
-            throw new Trouble(
+            throw new UserFacingException(
                     "More than " + MOST + " thicknesses along the knife are given.",
                     "Leave out those between which the knife is straight.");
         }
         for (int i = 1; i < readings.size(); i++) {
             if (readings.get(i).fromTipMm - readings.get(i - 1).fromTipMm < SAME_PLACE_MM) {
-                throw new Trouble(
+                throw new UserFacingException(
                         "Two thicknesses are given for the place "
                                 + new Length(readings.get(i).fromTipMm).inMillimetres() + " from the tip.",
                         "Give one for each place.");

@@ -6,6 +6,19 @@ import java.util.Optional;
 import weltwright.fit.Cavity;
 import weltwright.fit.DrawCheck;
 import weltwright.knife.Knife;
+import weltwright.sheath.attachment.BeltLoopDraft;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.pattern.SheathDimension;
+import weltwright.sheath.pattern.WeltStack;
+import weltwright.sheath.planform.LeatherDevelopment;
+import weltwright.sheath.planform.OutstandingGuard;
+import weltwright.sheath.planform.Planform;
+import weltwright.sheath.planform.SewnPlanView;
+import weltwright.sheath.planform.SheathSections;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecValidator;
 
 /**
  * A knife and the maker's choices to a pattern.
@@ -13,9 +26,9 @@ import weltwright.knife.Knife;
  * <ol>
  *   <li>{@link Cavity}: the room that the knife needs to be drawn.
  *   <li>{@link Planform}: cavity, stitch row and outer edge in the knife's plane, where the welt lies.
- *   <li>{@link Development}: body, or face and back, wrapped over the knife's sections and laid flat.
+ *   <li>{@link LeatherDevelopment}: body, or face and back, wrapped over the knife's sections and laid flat.
  *   <li>{@link SheathDraft}: the pieces, their holes and marks, and the seams that join them.
- *   <li>{@link PatternCheck}: nothing is given out that would spoil leather.
+ *   <li>{@link PatternValidator}: nothing is given out that would spoil leather.
  * </ol>
  *
  * The same knife and choices give the same pattern to the last bit.
@@ -23,7 +36,10 @@ import weltwright.knife.Knife;
 public final class PatternMaker {
     private PatternMaker() {}
 
-    /** Throws {@link weltwright.trouble.Trouble} where no sheath can be made so, saying which choice to change. */
+    /**
+     * Throws {@link weltwright.error.UserFacingException} where no sheath can be made so, saying which choice to
+     * change.
+     */
     public static Pattern make(Knife knife, SheathSpec wished) {
         Fit fit = Fit.of(knife, wished);
         return pattern(knife, wished, fit, draft(knife, fit));
@@ -36,11 +52,11 @@ public final class PatternMaker {
         return new Made(
                 pattern(knife, wished, fit, draft),
                 new SheathSections(knife, fit.spec, fit.cavity, fit.form, fit.welt),
-                new SewnPlan(fit.form.sewn().boundary(), draft.stitchesInPlane()));
+                new SewnPlanView(fit.form.sewn().boundary(), draft.stitchesInPlane()));
     }
 
     /** A pattern and the sheath that is sewn from it, both from the same steps. */
-    public record Made(Pattern pattern, SheathSections sections, SewnPlan plan) {}
+    public record Made(Pattern pattern, SheathSections sections, SewnPlanView plan) {}
 
     private static SheathDraft draft(Knife knife, Fit fit) {
         return new SheathDraft(fit.enclosed, fit.spec, fit.cavity, fit.form, fit.welt);
@@ -56,9 +72,9 @@ public final class PatternMaker {
                 draft.fastenings(),
                 check,
                 sizes(fit.spec, fit.form, draft.belt(), fit.welt),
-                PatternReview.of(knife, wished, check, fit.welt, seams, fit.form.openSides(), draft.staysWide()),
+                PatternAdvisor.of(knife, wished, check, fit.welt, seams, fit.form.openSides(), draft.staysWide()),
                 draft.sheathed(knife.outline()));
-        return PatternCheck.passed(pattern, fit.spec);
+        return PatternValidator.passed(pattern, fit.spec);
     }
 
     /** The sewn sheath, to be cut across; throws as {@link #make} does. */
@@ -74,7 +90,7 @@ public final class PatternMaker {
      */
     private record Fit(Knife enclosed, SheathSpec spec, WeltStack welt, Cavity cavity, Planform form) {
         static Fit of(Knife knife, SheathSpec wished) {
-            Choices.check(knife, wished);
+            SpecValidator.check(knife, wished);
             SheathSpec spec = guarded(knife, wished);
             WeltStack welt = WeltStack.of(
                     knife.spineThicknessMm(), spec.welt(), spec.leather().thicknessMm());
@@ -90,17 +106,20 @@ public final class PatternMaker {
         return knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT ? spec.with(SheathKind.PANELS) : spec;
     }
 
-    private static List<Size> sizes(SheathSpec spec, Planform form, BeltFitting belt, WeltStack welt) {
+    private static List<SheathDimension> sizes(SheathSpec spec, Planform form, BeltLoopDraft belt, WeltStack welt) {
         var outer = form.extent();
         double leather = spec.leather().thicknessMm();
-        List<Size> sizes = new ArrayList<>(List.of(
-                new Size(Size.LENGTH, outer.getWidth()),
-                new Size(Size.LENGTH_WITH_LOOP, outer.getWidth() + belt.aboveThroatMm() + leather),
-                new Size(Size.WIDTH, outer.getHeight()),
-                new Size("thickness of the sewn edge", welt.thicknessMm() + 2 * leather),
-                new Size("thickness of the welt", welt.thicknessMm()),
-                new Size("width of the belt loop", belt.widthMm())));
-        spec.strap().ifPresent(strap -> sizes.add(new Size(Size.STRAP_ABOVE_THROAT, strap.aboveThroatMm())));
+        List<SheathDimension> sizes = new ArrayList<>(List.of(
+                new SheathDimension(SheathDimension.LENGTH, outer.getWidth()),
+                new SheathDimension(
+                        SheathDimension.LENGTH_WITH_LOOP, outer.getWidth() + belt.aboveThroatMm() + leather),
+                new SheathDimension(SheathDimension.WIDTH, outer.getHeight()),
+                new SheathDimension("thickness of the sewn edge", welt.thicknessMm() + 2 * leather),
+                new SheathDimension("thickness of the welt", welt.thicknessMm()),
+                new SheathDimension("width of the belt loop", belt.widthMm())));
+        spec.strap()
+                .ifPresent(strap ->
+                        sizes.add(new SheathDimension(SheathDimension.STRAP_ABOVE_THROAT, strap.aboveThroatMm())));
         return sizes;
     }
 }

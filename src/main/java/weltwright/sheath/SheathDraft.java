@@ -4,11 +4,37 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import weltwright.fit.Cavity;
-import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
+import weltwright.geometry.curve.Outline;
 import weltwright.knife.Knife;
+import weltwright.sheath.attachment.BackArea;
+import weltwright.sheath.attachment.BackExtension;
+import weltwright.sheath.attachment.BeltLoopDraft;
+import weltwright.sheath.attachment.HandleStrapDraft;
+import weltwright.sheath.attachment.RingHanger;
+import weltwright.sheath.attachment.RivetCover;
+import weltwright.sheath.attachment.StrapLoop;
+import weltwright.sheath.attachment.TailLoop;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.pattern.Advice;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.PieceOrientation;
+import weltwright.sheath.pattern.PlacedHardware;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.pattern.SheathedKnife;
+import weltwright.sheath.pattern.WeltStack;
+import weltwright.sheath.planform.LeatherDevelopment;
+import weltwright.sheath.planform.Planform;
+import weltwright.sheath.planform.ThroatCut;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.Throat;
+import weltwright.sheath.stitch.StitchRow;
 
 /** The pieces and seams of one sheath, drawn from its planform and its flat leather, and laid before the maker. */
 final class SheathDraft {
@@ -31,15 +57,15 @@ final class SheathDraft {
     private final Knife knife;
     private final Cavity cavity;
     private final Planform form;
-    private final Development faceLeather;
-    private final Development backLeather;
+    private final LeatherDevelopment faceLeather;
+    private final LeatherDevelopment backLeather;
     private final StitchRow stitches;
-    private final BackRoom room;
-    private final BeltFitting belt;
-    private final Optional<StrapRoundHandle> strap;
+    private final BackArea room;
+    private final BeltLoopDraft belt;
+    private final Optional<HandleStrapDraft> strap;
     private final WeltDraft welt;
-    private final Laying back;
-    private final Laying face;
+    private final PieceOrientation back;
+    private final PieceOrientation face;
     private final Optional<Piece> rivetCover;
 
     /** @param knife without what of its guard stands out through an open side */
@@ -50,16 +76,16 @@ final class SheathDraft {
         this.form = form;
         boolean alone = !form.folded() && spec.leather().bulge() == Leather.Bulge.FACE;
         faceLeather = alone
-                ? Development.faceAlone(form, cavity, spec.leather())
-                : Development.shared(form, cavity, spec.leather());
-        backLeather = alone ? Development.flatBack(form, cavity, spec.leather()) : faceLeather;
+                ? LeatherDevelopment.faceAlone(form, cavity, spec.leather())
+                : LeatherDevelopment.shared(form, cavity, spec.leather());
+        backLeather = alone ? LeatherDevelopment.flatBack(form, cavity, spec.leather()) : faceLeather;
         stitches = new StitchRow(
                 form.row(),
                 form.openSides().fromMm(),
                 form.sewnMm(),
                 spec.stitching().pitchMm());
-        back = new Laying(spec.carry().edgeOnLeft());
-        face = new Laying(!back.turnedOver());
+        back = new PieceOrientation(spec.carry().edgeOnLeft());
+        face = new PieceOrientation(!back.turnedOver());
         welt = new WeltDraft(spec, form, weltStack, stitches, face);
         room = backRoom();
         belt = switch (spec.belt().style()) {
@@ -68,11 +94,11 @@ final class SheathDraft {
             case SEWN_STRAP -> StrapLoop.overBelt(spec, room, true);
             case HANGING_RING -> new RingHanger(spec, room);
         };
-        strap = spec.strap().map(choice -> new StrapRoundHandle(knife, spec, choice, room, belt));
+        strap = spec.strap().map(choice -> new HandleStrapDraft(knife, spec, choice, room, belt));
         rivetCover = coverOfRivets();
     }
 
-    BeltFitting belt() {
+    BeltLoopDraft belt() {
         return belt;
     }
 
@@ -101,8 +127,8 @@ final class SheathDraft {
         return seams;
     }
 
-    List<Fastening> fastenings() {
-        List<Fastening> fastenings = new ArrayList<>(belt.fastenings(back, nameOfBack()).stream()
+    List<PlacedHardware> fastenings() {
+        List<PlacedHardware> fastenings = new ArrayList<>(belt.fastenings(back, nameOfBack()).stream()
                 .map(fastening -> rivetCover.isPresent() && isInsideBack(fastening)
                         ? fastening.coveredBy(RivetCover.NAME)
                         : fastening)
@@ -113,7 +139,7 @@ final class SheathDraft {
     }
 
     /** Whether its heads lie in the sheath, against the blade. */
-    private boolean isInsideBack(Fastening fastening) {
+    private boolean isInsideBack(PlacedHardware fastening) {
         return fastening.kind() == Hardware.Kind.RIVET
                 && fastening.layers().get(0).piece().equals(nameOfBack());
     }
@@ -213,10 +239,10 @@ final class SheathDraft {
     }
 
     private Region withWhatHoldsIt(Region outline) {
-        List<Upstand> upstands = new ArrayList<>();
+        List<BackExtension> upstands = new ArrayList<>();
         belt.upstand().ifPresent(upstands::add);
-        strap.flatMap(StrapRoundHandle::upstand).ifPresent(upstands::add);
-        return Upstand.on(outline, upstands);
+        strap.flatMap(HandleStrapDraft::upstand).ifPresent(upstands::add);
+        return BackExtension.on(outline, upstands);
     }
 
     private List<Hole> holesInBack() {
@@ -225,7 +251,8 @@ final class SheathDraft {
         return holes;
     }
 
-    private Piece panel(String name, Development leather, Region outline, List<Hole> moreHoles, List<Mark> moreMarks) {
+    private Piece panel(
+            String name, LeatherDevelopment leather, Region outline, List<Hole> moreHoles, List<Mark> moreMarks) {
         List<Hole> holes = new ArrayList<>(StitchRow.holes(stitches.on(leather.row()), spec.stitching()));
         holes.addAll(moreHoles);
         if (hasDrain()) {
@@ -299,7 +326,7 @@ final class SheathDraft {
         return outline.minus(Region.of(Polyline.closed(points)));
     }
 
-    private BackRoom backRoom() {
+    private BackArea backRoom() {
         double reach =
                 cavity.stationMm(0) + TailLoop.reachMm(spec) + 2 * spec.throat().depthMm();
         double safe = TailLoop.safeAcrossMm(form.weltMm());
@@ -320,7 +347,7 @@ final class SheathDraft {
         double high = form.folded() ? to - margin : spineSide;
         ThroatCut throat = throat(row);
         double deepest = Math.max(throat.atMm(low), throat.atMm(high));
-        return new BackRoom(
+        return new BackArea(
                 deepest,
                 low,
                 high,
@@ -340,14 +367,14 @@ final class SheathDraft {
     }
 
     /** One on the face and one on the back, each through its own leather. */
-    private Optional<Fastening> eyelets() {
+    private Optional<PlacedHardware> eyelets() {
         return form.eyelet().map(eyelet -> {
             Point onBack = backLeather.flat(form.drain());
             double thickness = spec.leather().thicknessMm();
             Seam.Layer inFace = form.folded()
                     ? back.lay(new Seam.Layer("body", "face half", thickness, 0, true, List.of(acrossFold(onBack))))
                     : face.lay(new Seam.Layer("face", "", thickness, 0, true, List.of(faceLeather.flat(form.drain()))));
-            return new Fastening(
+            return new PlacedHardware(
                     "drain eyelets",
                     eyelet,
                     List.of(
@@ -363,14 +390,14 @@ final class SheathDraft {
     }
 
     /** The knife below the throat, from the throat along its edge, round the tip and back. */
-    private Mark knifeMark(Development leather) {
+    private Mark knifeMark(LeatherDevelopment leather) {
         // A hair below the throat, where a knife that ends square at its heel would lie along it.
         Polyline below = Region.of(knife.outline().sampled(0.5))
                 .boundaryWithin(form.throat().below(0.1));
         return new Mark(below.map(leather::flat), Mark.Kind.KNIFE, "knife");
     }
 
-    private Point middleOf(Development leather) {
+    private Point middleOf(LeatherDevelopment leather) {
         double x = (cavity.stationMm(0) + cavity.tip().x()) / 2;
         double spine = form.folded()
                 ? form.foldMm()

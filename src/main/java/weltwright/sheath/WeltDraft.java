@@ -5,6 +5,15 @@ import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.PieceOrientation;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.pattern.WeltStack;
+import weltwright.sheath.planform.Planform;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.stitch.StitchRow;
 
 /** The welt's pieces and its part of the main seam: each thickness of leather by itself, whole or in two. */
 final class WeltDraft {
@@ -23,10 +32,10 @@ final class WeltDraft {
     private final Planform form;
     private final WeltStack stack;
     private final StitchRow stitches;
-    private final Laying laying;
+    private final PieceOrientation laying;
     private final int holes;
 
-    WeltDraft(SheathSpec spec, Planform form, WeltStack stack, StitchRow stitches, Laying laying) {
+    WeltDraft(SheathSpec spec, Planform form, WeltStack stack, StitchRow stitches, PieceOrientation laying) {
         this.spec = spec;
         this.form = form;
         this.stack = stack;

@@ -2,12 +2,16 @@ package weltwright.trace;
 
 import java.util.List;
 import java.util.Optional;
-import weltwright.geometry.Placement;
+import weltwright.camera.CameraView;
+import weltwright.camera.Plane;
 import weltwright.geometry.Point;
-import weltwright.ground.Plane;
-import weltwright.ground.View;
+import weltwright.geometry.RigidMotion;
 import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
+import weltwright.trace.outline.UncertainStretch;
+import weltwright.trace.quality.LandmarkUncertainty;
+import weltwright.trace.report.ErrorBudget;
+import weltwright.trace.report.TraceNote;
 
 /**
  * What a photo says of a knife.
@@ -23,12 +27,12 @@ import weltwright.knife.Silhouette;
  */
 public record Trace(
         Silhouette silhouette,
-        View seenFrom,
+        CameraView seenFrom,
         Plane midPlane,
-        Placement onSheet,
+        RigidMotion onSheet,
         ErrorBudget error,
-        LandmarkError landmarkError,
-        List<Unsure> unsure,
+        LandmarkUncertainty landmarkError,
+        List<UncertainStretch> unsure,
         List<TraceNote> notes) {
 
     /** The same with edge and spine exchanged, by somebody who saw the knife. */

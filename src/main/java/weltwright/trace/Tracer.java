@@ -9,14 +9,34 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import weltwright.camera.CameraView;
+import weltwright.camera.Plane;
+import weltwright.camera.adjustment.ViewSolver;
+import weltwright.error.UserFacingException;
 import weltwright.geometry.Polyline;
-import weltwright.ground.Picture;
-import weltwright.ground.Plane;
-import weltwright.ground.View;
-import weltwright.ground.ViewSolver;
+import weltwright.image.DecodedPhoto;
+import weltwright.image.Photo;
+import weltwright.image.parallel.ParallelPair;
 import weltwright.knife.Silhouette;
-import weltwright.photo.Photo;
-import weltwright.trouble.Trouble;
+import weltwright.trace.capture.LensEvidence;
+import weltwright.trace.capture.PhotoQualityCheck;
+import weltwright.trace.capture.SolvedView;
+import weltwright.trace.capture.TraceSettings;
+import weltwright.trace.edge.EdgePoint;
+import weltwright.trace.ground.TraceableGround;
+import weltwright.trace.outline.EdgeJump;
+import weltwright.trace.outline.SilhouetteBuilder;
+import weltwright.trace.outline.ThicknessParallax;
+import weltwright.trace.outline.UncertainStretch;
+import weltwright.trace.quality.BladeCheck;
+import weltwright.trace.quality.BladeReflectionDetector;
+import weltwright.trace.quality.DamagedImageArea;
+import weltwright.trace.quality.ErrorEstimator;
+import weltwright.trace.quality.LandmarkUncertainty;
+import weltwright.trace.report.ErrorBudget;
+import weltwright.trace.report.PhotoAdvice;
+import weltwright.trace.report.TraceNote;
+import weltwright.trace.visibility.PrintVisibility;
 
 /**
  * Photo of a knife on a ground of known size to its outline in the mid-plane. The steps: find the ground, solve for
@@ -51,25 +71,26 @@ public final class Tracer {
 
     private Tracer() {}
 
-    /** Throws {@link Trouble} where the photo cannot be traced. */
-    public static Trace trace(Photo photo, TraceSettings settings, Progress progress) {
+    /** Throws {@link UserFacingException} where the photo cannot be traced. */
+    public static Trace trace(Photo photo, TraceSettings settings, ProgressListener progress) {
         progress.at("Reading the picture", 0);
-        try (Picture picture = Picture.decode(photo)) {
-            DamagedPart damaged = DamagedPart.of(photo);
+        try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
+            DamagedImageArea damaged = DamagedImageArea.of(photo);
             progress.at("Looking for what the knife lies on", 0.2);
-            LensTold lens = LensTold.of(photo, settings);
-            KnownGround ground = settings.ground()
+            LensEvidence lens = LensEvidence.of(photo, settings);
+            TraceableGround ground = settings.ground()
                     .find(picture, settings.sheetScale(), lens.prior())
                     .known();
             SolvedView solved = lens.over(ground, picture);
-            View view = solved.view();
+            CameraView view = solved.view();
             checkFine(view);
             progress.at("Looking for the knife", 0.4);
-            KnownGround.Cover cover = ground.cover(EdgeFollower.fine(picture, view), EdgeFollower.fine(view));
+            TraceableGround.Cover cover =
+                    ground.cover(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view));
             // Looks at the ground alone, so there is time for it while the edge is followed, which keeps one processor
             // busy.
             CompletableFuture<List<PhotoAdvice>> advice =
-                    CompletableFuture.supplyAsync(() -> PhotoCheck.of(picture, ground, solved));
+                    CompletableFuture.supplyAsync(() -> PhotoQualityCheck.of(picture, ground, solved));
             try {
                 return traced(picture, settings, ground, cover, solved, damaged, advice, progress);
             } finally {
@@ -80,19 +101,23 @@ public final class Tracer {
     }
 
     private static Trace traced(
-            Picture picture,
+            DecodedPhoto picture,
             TraceSettings settings,
-            KnownGround ground,
-            KnownGround.Cover cover,
+            TraceableGround ground,
+            TraceableGround.Cover cover,
             SolvedView solved,
-            DamagedPart damaged,
+            DamagedImageArea damaged,
             CompletableFuture<List<PhotoAdvice>> advice,
-            Progress progress) {
+            ProgressListener progress) {
         SilhouetteBuilder.Built built = built(
-                EdgeFollower.fine(picture, solved.view()), EdgeFollower.fine(solved.view()), settings, cover, progress);
+                KnifeEdgeFollower.fine(picture, solved.view()),
+                KnifeEdgeFollower.fine(solved.view()),
+                settings,
+                cover,
+                progress);
         damaged.check(solved.view(), built);
         // A mirror's trouble is told rather than those that it brings about, so what throws it comes second.
-        Judged judged = Both.of(
+        Judged judged = ParallelPair.of(
                         () -> judged(ground, cover, solved, built, damaged),
                         () -> notMirroring(picture, solved.view(), ground, cover, built))
                 .first();
@@ -106,33 +131,37 @@ public final class Tracer {
                 built.midPlane(),
                 built.onGround(),
                 judged.error(),
-                LandmarkError.of(built, judged.error()),
+                LandmarkUncertainty.of(built, judged.error()),
                 judged.unsure(),
                 notes);
     }
 
-    private record Judged(List<Unsure> unsure, ErrorBudget error) {}
+    private record Judged(List<UncertainStretch> unsure, ErrorBudget error) {}
 
     private static Judged judged(
-            KnownGround ground,
-            KnownGround.Cover cover,
+            TraceableGround ground,
+            TraceableGround.Cover cover,
             SolvedView solved,
             SilhouetteBuilder.Built built,
-            DamagedPart damaged) {
-        List<Unsure> unsure = Unsure.of(built.ring(), built.certainty());
+            DamagedImageArea damaged) {
+        List<UncertainStretch> unsure = UncertainStretch.of(built.ring(), built.certainty());
         BladeCheck.check(built.silhouette(), unsure);
         if (cover.isBlank() && built.frontMissing()) {
             throw BladeCheck.oneColoured();
         }
-        ErrorBudget error = ErrorEstimate.of(solved.solution(), ground, cover, built, unsure, damaged);
+        ErrorBudget error = ErrorEstimator.of(solved.solution(), ground, cover, built, unsure, damaged);
         BladeCheck.checkUse(error);
         // What a leap leads to may be as clear as the edge, and yet wants a look.
-        return new Judged(Unsure.of(built.ring(), Leap.doubted(built.certainty(), built.leaps())), error);
+        return new Judged(UncertainStretch.of(built.ring(), EdgeJump.doubted(built.certainty(), built.leaps())), error);
     }
 
     /** The silhouette, if its blade does not mirror the ground. */
     private static Silhouette notMirroring(
-            Picture picture, View view, KnownGround ground, KnownGround.Cover cover, SilhouetteBuilder.Built built) {
+            DecodedPhoto picture,
+            CameraView view,
+            TraceableGround ground,
+            TraceableGround.Cover cover,
+            SilhouetteBuilder.Built built) {
         double fromX = built.silhouette().landmarks().heel().x() + PAST_FRONT_MM;
         Polyline blade = Polyline.closed(built.silhouette().outline().sampled(BLADE_STEP_MM).points().stream()
                 .filter(p -> p.x() > fromX)
@@ -140,47 +169,52 @@ public final class Tracer {
                 .map(px -> view.meets(px, Plane.GROUND))
                 .toList());
         double[] lineColour = cover.look().lineColour();
-        if (MirroredGround.isIn(picture, view, blade, ground.located().sketch().lines(), lineColour)) {
+        if (BladeReflectionDetector.isIn(
+                picture, view, blade, ground.located().sketch().lines(), lineColour)) {
             throw BladeCheck.mirrorsTheGround();
         }
         return built.silhouette();
     }
 
     private static SilhouetteBuilder.Built built(
-            Picture picture, View view, TraceSettings settings, KnownGround.Cover cover, Progress progress) {
+            DecodedPhoto picture,
+            CameraView view,
+            TraceSettings settings,
+            TraceableGround.Cover cover,
+            ProgressListener progress) {
         progress.at("Following its edge", 0.6);
-        List<EdgePoint> edge = new EdgeFollower(picture, view, cover).round();
+        List<EdgePoint> edge = new KnifeEdgeFollower(picture, view, cover).round();
         checkInside(picture, edge);
         checkAgainstPrint(view, edge, cover.look().sights());
         progress.at("Building the outline", 0.8);
         return new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
     }
 
-    static ThickKnife thickness(TraceSettings settings) {
-        return new ThickKnife(
+    static ThicknessParallax thickness(TraceSettings settings) {
+        return new ThicknessParallax(
                 settings.spineThicknessMm(),
                 EDGE_PART * settings.spineThicknessMm(),
                 settings.handleThicknessMm(),
                 settings.thickness());
     }
 
-    private static void checkFine(View view) {
+    private static void checkFine(CameraView view) {
         if (view.pxPerMm() < LEAST_PX_PER_MM) {
-            throw new Trouble(
+            throw new UserFacingException(
                     "The picture is too coarse to measure in: one of its pixels covers "
                             + String.format(Locale.ROOT, "%.1f mm of the ground.", 1 / view.pxPerMm()),
                     "Use the picture at its full size, with the ground filling most of it.");
         }
     }
 
-    private static void checkInside(Picture picture, List<EdgePoint> edge) {
+    private static void checkInside(DecodedPhoto picture, List<EdgePoint> edge) {
         for (EdgePoint point : edge) {
             double x = point.pixel().x();
             double y = point.pixel().y();
-            if (Math.min(x, y) < PhotoCheck.RIM_PX
-                    || x > picture.widthPx() - 1 - PhotoCheck.RIM_PX
-                    || y > picture.heightPx() - 1 - PhotoCheck.RIM_PX) {
-                throw new Trouble(
+            if (Math.min(x, y) < PhotoQualityCheck.RIM_PX
+                    || x > picture.widthPx() - 1 - PhotoQualityCheck.RIM_PX
+                    || y > picture.heightPx() - 1 - PhotoQualityCheck.RIM_PX) {
+                throw new UserFacingException(
                         "The knife runs out of the picture.",
                         "Photograph it again from farther away, with the whole knife and the ground round it in view.");
             }
@@ -191,7 +225,7 @@ public final class Tracer {
      * The ground's print must be hidden inside the outline and seen outside it. The mask began from that, but may have
      * gone astray since; an outline that contradicts it is none.
      */
-    private static void checkAgainstPrint(View view, List<EdgePoint> edge, List<PrintLook.Sight> sights) {
+    private static void checkAgainstPrint(CameraView view, List<EdgePoint> edge, List<PrintVisibility.Sight> sights) {
         Polyline onGround = Polyline.closed(edge.stream()
                 .map(point -> view.meets(point.pixel(), Plane.GROUND))
                 .toList());
@@ -199,7 +233,7 @@ public final class Tracer {
         IndexedFacetDistance rim = new IndexedFacetDistance(onGround.lineString());
         int inside = 0;
         int wrong = 0;
-        for (PrintLook.Sight sight : sights) {
+        for (PrintVisibility.Sight sight : sights) {
             Coordinate at = sight.at().coordinate();
             boolean isInside = area.locate(at) == Location.INTERIOR;
             inside += isInside ? 1 : 0;
@@ -209,18 +243,18 @@ public final class Tracer {
             }
         }
         if (wrong > CONTRADICTED * inside) {
-            throw new Trouble(
+            throw new UserFacingException(
                     "Something else than the knife's edge was followed in this picture.",
                     "Photograph it again in flat, even light, with nothing but the knife on the ground.");
         }
     }
 
     /** What was used and how sure it is. */
-    static List<TraceNote> notes(Picture picture, KnownGround ground, SolvedView solved) {
+    static List<TraceNote> notes(DecodedPhoto picture, TraceableGround ground, SolvedView solved) {
         ViewSolver.Solution solution = solved.solution();
         List<TraceNote> notes = new ArrayList<>(ground.notes(solution));
         notes.add(new TraceNote.FocalLength(
-                LensTold.focal35mm(solution.view().camera().focalPx(), picture.diagonalPx()),
+                LensEvidence.focal35mm(solution.view().camera().focalPx(), picture.diagonalPx()),
                 Math.max(LEAST_FOCAL_PERCENT, 196 * solution.focalRelativeSigma()),
                 solved.lensSource()));
         notes.add(new TraceNote.CameraPosition(

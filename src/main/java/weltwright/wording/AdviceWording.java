@@ -5,16 +5,16 @@ import static weltwright.wording.Messages.text;
 
 import java.util.Locale;
 import weltwright.fit.DrawCheck.Side;
-import weltwright.fit.Grip;
-import weltwright.knife.Section;
-import weltwright.sheath.Advice;
-import weltwright.sheath.Severity;
-import weltwright.sheath.SheathKind;
-import weltwright.sheath.WeltStack;
+import weltwright.fit.Retention;
+import weltwright.knife.CrossSection;
+import weltwright.sheath.pattern.Advice;
+import weltwright.sheath.pattern.Severity;
+import weltwright.sheath.pattern.WeltStack;
+import weltwright.sheath.spec.SheathKind;
 
 /** What the maker should know of a pattern before cutting. */
 public final class AdviceWording {
-    private static final Sentences<Advice> SENTENCES = new Sentences<Advice>()
+    private static final SentencesByType<Advice> SENTENCES = new SentencesByType<Advice>()
             .add(Advice.WeltThickness.class, AdviceWording::weltThickness)
             .add(Advice.WeltAllRound.class, a -> text("advice.welt-all-round"))
             .add(Advice.DrawnInArc.class, a -> text("advice.drawn-in-arc." + key(a.towards()), a.radiusMm()))
@@ -116,11 +116,11 @@ public final class AdviceWording {
     }
 
     private static String narrow(Advice.NarrowStretch advice) {
-        Grip.Narrow narrow = advice.narrow();
+        Retention.Narrow narrow = advice.narrow();
         boolean edge = narrow.isOn(Side.EDGE);
         boolean spine = narrow.isOn(Side.SPINE);
         String side = edge == spine ? "both" : edge ? "edge" : "spine";
-        String part = narrow.part() == Section.Part.HANDLE ? "handle" : "blade";
+        String part = narrow.part() == CrossSection.Part.HANDLE ? "handle" : "blade";
         String stretch =
                 text("advice.narrow-" + part + "." + side, place(narrow.fromMm()), place(narrow.toMm()), narrow.byMm());
         return text("advice.narrow-" + (advice.isOpen() ? "open" : part + "-gives"), stretch);

@@ -2,8 +2,8 @@ package weltwright.wording;
 
 import static weltwright.wording.Messages.text;
 
-import weltwright.trace.LensSource;
-import weltwright.trace.PhotoAdvice;
+import weltwright.trace.report.LensSource;
+import weltwright.trace.report.PhotoAdvice;
 
 /** What makes a photo hard to trace, and how to take a better one. */
 public final class PhotoWording {
@@ -13,7 +13,7 @@ public final class PhotoWording {
     /** Error of half the handle's thickness for which that is told; it is in the sentence. */
     private static final double HEIGHT_ERROR_MM = 0.5;
 
-    private static final Sentences<PhotoAdvice> ADVICE = new Sentences<PhotoAdvice>()
+    private static final SentencesByType<PhotoAdvice> ADVICE = new SentencesByType<PhotoAdvice>()
             .add(
                     PhotoAdvice.TooNear.class,
                     a -> both(
@@ -39,7 +39,7 @@ public final class PhotoWording {
             .add(PhotoAdvice.DamagedSomewhere.class, a -> both("photo.damaged-somewhere"));
 
     /** To stand in "Of the focal length ..., but the ground looks as seen through ...". */
-    private static final Sentences<LensSource> TOLD = new Sentences<LensSource>()
+    private static final SentencesByType<LensSource> TOLD = new SentencesByType<LensSource>()
             .add(LensSource.GroundAlone.class, s -> text("lens.ground-alone.told"))
             .add(LensSource.Typed.class, s -> text("lens.typed.told", s.focal35mm()))
             .add(LensSource.PictureData.class, s -> text("lens.picture-data.told", s.focal35mm()))

@@ -5,18 +5,18 @@ import static weltwright.wording.Messages.text;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import weltwright.ground.GroundLabel;
-import weltwright.measure.Length;
-import weltwright.trace.ErrorBudget;
-import weltwright.trace.ErrorSource;
-import weltwright.trace.LensSource;
-import weltwright.trace.TraceNote;
+import weltwright.trace.report.ErrorBudget;
+import weltwright.trace.report.ErrorSource;
+import weltwright.trace.report.LensSource;
+import weltwright.trace.report.TraceNote;
+import weltwright.units.Length;
 
 /** What a trace tells of itself: its notes, its error and the labels of its ground. */
 public final class TraceWording {
     /** So many parts of an error are named: the rest add next to nothing by squares. Chosen by eye. */
     private static final int PARTS_NAMED = 3;
 
-    private static final Sentences<TraceNote> NOTES = new Sentences<TraceNote>()
+    private static final SentencesByType<TraceNote> NOTES = new SentencesByType<TraceNote>()
             .add(
                     TraceNote.SheetFound.class,
                     n -> text("note.sheet-found", n.page(), n.corners(), n.used(), n.sigmaPx()))
@@ -42,13 +42,13 @@ public final class TraceWording {
             .add(TraceNote.FreeText.class, TraceNote.FreeText::sentence);
 
     /** To stand after "Focal length 26.1 mm: ". */
-    private static final Sentences<LensSource> LENSES = new Sentences<LensSource>()
+    private static final SentencesByType<LensSource> LENSES = new SentencesByType<LensSource>()
             .add(LensSource.GroundAlone.class, s -> text("lens.ground-alone"))
             .add(LensSource.Typed.class, s -> text("lens.typed"))
             .add(LensSource.PictureData.class, s -> text("lens.picture-data"))
             .add(LensSource.Phone.class, s -> text("lens.phone", s.views(), s.name()));
 
-    private static final Sentences<GroundLabel> LABELS = new Sentences<GroundLabel>()
+    private static final SentencesByType<GroundLabel> LABELS = new SentencesByType<GroundLabel>()
             .add(GroundLabel.SheetSquares.class, l -> text("ground.sheet-squares", l.page(), l.squareMm()))
             .add(GroundLabel.Ruling.class, l -> ruling(new Length(l.pitchMm())))
             .add(GroundLabel.UnknownRuling.class, l -> text("ground.unknown-ruling"))

@@ -31,7 +31,7 @@ class CavityTest {
 
         assertThat(check.grip().narrows()).isEmpty();
         assertThat(check.grip().throatMm()).isCloseTo(0, within(0.3));
-        assertThat(check.grip().hold()).isEqualTo(Grip.Hold.BLADE_ALONE);
+        assertThat(check.grip().hold()).isEqualTo(Retention.Hold.BLADE_ALONE);
     }
 
     @Test

@@ -10,12 +10,12 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import weltwright.geometry.Node;
-import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
+import weltwright.geometry.curve.Outline;
+import weltwright.geometry.curve.OutlineNode;
+import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Knife;
 import weltwright.knife.Landmarks;
-import weltwright.knife.Shaping;
 import weltwright.knife.TestKnives;
 
 class DrawPathTest {
@@ -80,17 +80,17 @@ class DrawPathTest {
 
     /** 120 mm long and 20 mm high, its middle on a curve, with a point of 10 mm. */
     private static Knife blade(DoubleUnaryOperator middle) {
-        List<Node> nodes = new ArrayList<>();
-        nodes.add(new Node(new Point(-100, -10), true));
+        List<OutlineNode> nodes = new ArrayList<>();
+        nodes.add(new OutlineNode(new Point(-100, -10), true));
         for (int x = 0; x <= 110; x += 10) {
-            nodes.add(new Node(new Point(x, middle.applyAsDouble(x) - 10), x == 0 || x == 110));
+            nodes.add(new OutlineNode(new Point(x, middle.applyAsDouble(x) - 10), x == 0 || x == 110));
         }
         Point tip = new Point(120, middle.applyAsDouble(120));
-        nodes.add(new Node(tip, true));
+        nodes.add(new OutlineNode(tip, true));
         for (int x = 110; x >= 0; x -= 10) {
-            nodes.add(new Node(new Point(x, middle.applyAsDouble(x) + 10), x == 0 || x == 110));
+            nodes.add(new OutlineNode(new Point(x, middle.applyAsDouble(x) + 10), x == 0 || x == 110));
         }
-        nodes.add(new Node(new Point(-100, 10), true));
+        nodes.add(new OutlineNode(new Point(-100, 10), true));
         return new Knife(
                 new Outline(nodes),
                 new Landmarks(
@@ -100,6 +100,6 @@ class DrawPathTest {
                         new Point(-100, 0)),
                 3,
                 16,
-                Shaping.usual(0.4));
+                CrossSectionShape.usual(0.4));
     }
 }

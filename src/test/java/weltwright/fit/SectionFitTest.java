@@ -7,11 +7,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
+import weltwright.geometry.curve.Outline;
+import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Knife;
 import weltwright.knife.Landmarks;
-import weltwright.knife.Shaping;
 
 /**
  * Leather closed round a knife's own sections, as fine as the program has them, against closed forms. Ease and K ·
@@ -25,7 +25,7 @@ class SectionFitTest {
 
     /** The length of the neutral fibre once round the section at a station. */
     private static double round(Knife knife, double xMm) {
-        return Hull.of(knife.sections().at(xMm).boundary()).grown(EASE).parallelLengthMm(NEUTRAL);
+        return ConvexHull.of(knife.sections().at(xMm).boundary()).grown(EASE).parallelLengthMm(NEUTRAL);
     }
 
     @ParameterizedTest
@@ -91,8 +91,9 @@ class SectionFitTest {
      */
     @Test
     void aFoldRoundACircle() {
-        Hull bar = Hull.of(handle(20, 20, 2).sections().at(-50).boundary()).grown(EASE);
-        Wrap wrap = Wrap.folded(new Point(-25, 10 + EASE), 10 + EASE, bar, NEUTRAL);
+        ConvexHull bar =
+                ConvexHull.of(handle(20, 20, 2).sections().at(-50).boundary()).grown(EASE);
+        LeatherWrap wrap = LeatherWrap.folded(new Point(-25, 10 + EASE), 10 + EASE, bar, NEUTRAL);
         assertThat(wrap.flatMm()).isCloseTo(25 + Math.PI / 2 * (10 + EASE + NEUTRAL), within(AGREES));
     }
 
@@ -106,21 +107,22 @@ class SectionFitTest {
         double r = 8 + EASE + NEUTRAL;
         double off = Math.hypot(20, NEUTRAL);
         double rise = Math.asin(r / off) - Math.atan(NEUTRAL / 20);
-        Hull bar = Hull.of(handle(16, 16, 2).sections().at(-50).boundary()).grown(EASE);
-        Wrap wrap = Wrap.panel(new Point(-20, 0), new Point(20, 0), bar, NEUTRAL);
+        ConvexHull bar =
+                ConvexHull.of(handle(16, 16, 2).sections().at(-50).boundary()).grown(EASE);
+        LeatherWrap wrap = LeatherWrap.panel(new Point(-20, 0), new Point(20, 0), bar, NEUTRAL);
         assertThat(wrap.flatMm()).isCloseTo(2 * (Math.sqrt(off * off - r * r) + r * rise), within(AGREES));
     }
 
     private static Knife handle(double widthMm, double thicknessMm, double exponent) {
-        return box(widthMm, 3, thicknessMm, Shaping.usual(0.4).withHandleExponent(exponent));
+        return box(widthMm, 3, thicknessMm, CrossSectionShape.usual(0.4).withHandleExponent(exponent));
     }
 
     private static Knife blade(double heightMm, double spineMm, double edgeMm) {
-        return box(heightMm, spineMm, 16, Shaping.usual(edgeMm));
+        return box(heightMm, spineMm, 16, CrossSectionShape.usual(edgeMm));
     }
 
     /** From butt to tip as wide as said. */
-    private static Knife box(double widthMm, double spineMm, double handleMm, Shaping shaping) {
+    private static Knife box(double widthMm, double spineMm, double handleMm, CrossSectionShape shaping) {
         double half = widthMm / 2;
         Outline box = Outline.polygon(
                 List.of(new Point(-100, -half), new Point(100, -half), new Point(100, half), new Point(-100, half)));

@@ -4,9 +4,9 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * A strip of leather as a mechanic would model it, to check {@link Wrap} by: its neutral fibre is a chain of small
- * links under tension, kept at least the neutral distance from every solid point under it, both ends clamped flat. The
- * chain is pulled tight by relaxation. It shares nothing with the code it checks: no hull, no turning angle.
+ * A strip of leather as a mechanic would model it, to check {@link LeatherWrap} by: its neutral fibre is a chain of
+ * small links under tension, kept at least the neutral distance from every solid point under it, both ends clamped
+ * flat. The chain is pulled tight by relaxation. It shares nothing with the code it checks: no hull, no turning angle.
  */
 public final class TautStrip {
     private static final int SWEEPS = 15_000;

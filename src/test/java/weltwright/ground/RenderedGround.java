@@ -15,8 +15,10 @@ import org.opencv.core.Size;
 import org.opencv.core.TermCriteria;
 import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
+import weltwright.camera.lens.LensPrior;
 import weltwright.geometry.Point;
-import weltwright.photo.Photo;
+import weltwright.image.Photo;
+import weltwright.image.opencv.OpenCvLibraries;
 
 /**
  * A picture of a flat ground, rendered with OpenCV's camera model, which knows nothing of ours: where each of its
@@ -30,7 +32,7 @@ import weltwright.photo.Photo;
  * @param blurPx sigma of the blur
  * @param noise sigma of the noise, in grey levels
  */
-record RenderedGround(
+public record RenderedGround(
         double focalPx,
         double k1,
         double tiltDegrees,
@@ -38,14 +40,14 @@ record RenderedGround(
         double distanceMm,
         double blurPx,
         double noise) {
-    static final int WIDTH_PX = 1200;
-    static final int HEIGHT_PX = 900;
+    public static final int WIDTH_PX = 1200;
+    public static final int HEIGHT_PX = 900;
 
     /** Rendered larger by this, then averaged. */
     private static final int FINER = 2;
 
     /** What the ground looks like. */
-    interface Paint {
+    public interface Paint {
         /**
          * @param at a place in mm: x right, y up, seen from above
          * @param footprintMm of a sample; finer detail than that must be averaged
@@ -55,13 +57,13 @@ record RenderedGround(
     }
 
     /** How much of a sample lies within {@code halfWidthMm} of something that is {@code distanceMm} off. */
-    static double cover(double distanceMm, double halfWidthMm, double footprintMm) {
+    public static double cover(double distanceMm, double halfWidthMm, double footprintMm) {
         return Math.max(0, Math.min(1, (halfWidthMm - distanceMm) / footprintMm + 0.5));
     }
 
     /** The photo; {@code gamma} is the exponent of its tone curve: 1 where levels are in proportion to light. */
-    Photo photo(Paint paint, double gamma) {
-        Natives.load();
+    public Photo photo(Paint paint, double gamma) {
+        OpenCvLibraries.load();
         double footprint = distanceMm / focalPx / FINER;
         Mat fine = new Mat(HEIGHT_PX * FINER, WIDTH_PX * FINER, CvType.CV_32F);
         float[] row = new float[WIDTH_PX * FINER];
@@ -118,8 +120,8 @@ record RenderedGround(
     }
 
     /** Where places of the ground, in mm, are seen. */
-    List<Point> pixels(List<Point> places) {
-        Natives.load();
+    public List<Point> pixels(List<Point> places) {
+        OpenCvLibraries.load();
         MatOfPoint2f pixels = new MatOfPoint2f();
         Calib3d.projectPoints(
                 new MatOfPoint3f(
@@ -132,14 +134,14 @@ record RenderedGround(
         return pixels.toList().stream().map(p -> new Point(p.x, p.y)).toList();
     }
 
-    boolean shows(Point pixel, double marginPx) {
+    public boolean shows(Point pixel, double marginPx) {
         return pixel.x() > marginPx
                 && pixel.y() > marginPx
                 && pixel.x() < WIDTH_PX - 1 - marginPx
                 && pixel.y() < HEIGHT_PX - 1 - marginPx;
     }
 
-    LensPrior looseKnowledgeOfFocalLength() {
+    public LensPrior looseKnowledgeOfFocalLength() {
         return LensPrior.ofFocal(1.1 * focalPx, 0.3);
     }
 

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
 
 class AtomicFileTest {
     static final FileKind TEXT = FileKind.of("a text", "^[a-z ]*$");
@@ -42,7 +42,7 @@ class AtomicFileTest {
                     out.write(1);
                     throw new IOException("no space left on device");
                 }))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining(file.toString());
         assertThat(file).hasContent("old");
         assertThat(Files.list(folder)).containsExactly(file);
@@ -191,11 +191,11 @@ class AtomicFileTest {
     private static void assertRefused(Path file, String... words) {
         assertThatThrownBy(() -> AtomicFile.of(file, TEXT).check())
                 .as("before the work")
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContainingAll(words);
         assertThatThrownBy(() -> write(file, "new"))
                 .as("after it")
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContainingAll(words);
     }
 }

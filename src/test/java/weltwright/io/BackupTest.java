@@ -17,7 +17,7 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
 
 /** The version before, and files that somebody else changes meanwhile. */
 class BackupTest {
@@ -85,7 +85,9 @@ class BackupTest {
         write("first");
         byte[] picture = {(byte) 0xFF, (byte) 0xD8};
         Files.write(Backup.of(file), picture);
-        assertThatThrownBy(() -> write("second")).isInstanceOf(Trouble.class).hasMessageContaining("job.txt.bak");
+        assertThatThrownBy(() -> write("second"))
+                .isInstanceOf(UserFacingException.class)
+                .hasMessageContaining("job.txt.bak");
         assertThat(file).hasContent("first");
         assertThat(Backup.of(file)).hasBinaryContent(picture);
         assertThat(Files.list(folder)).hasSize(2);
@@ -95,7 +97,7 @@ class BackupTest {
     void whatSomebodyElseWroteMeanwhileStays() throws IOException {
         FileVersion opened = write("first");
         Files.writeString(file, "theirs");
-        assertThatThrownBy(() -> write(opened, "ours")).isInstanceOf(FileChanged.class);
+        assertThatThrownBy(() -> write(opened, "ours")).isInstanceOf(FileChangedException.class);
         assertThat(file).hasContent("theirs");
         assertThat(write(FileVersion.of(file), "ours after all")).isEqualTo(FileVersion.of(file));
         assertThat(Backup.of(file)).hasContent("theirs");
@@ -105,7 +107,7 @@ class BackupTest {
     void aFileThatCameMeanwhileStays() throws IOException {
         FileVersion none = FileVersion.of(file);
         Files.writeString(file, "theirs");
-        assertThatThrownBy(() -> write(none, "ours")).isInstanceOf(FileChanged.class);
+        assertThatThrownBy(() -> write(none, "ours")).isInstanceOf(FileChangedException.class);
         assertThat(file).hasContent("theirs");
     }
 
@@ -136,7 +138,7 @@ class BackupTest {
                     try {
                         write(before, text + "x");
                         written++;
-                    } catch (FileChanged e) {
+                    } catch (FileChangedException e) {
                         Thread.yield(); // and read it again
                     }
                 }

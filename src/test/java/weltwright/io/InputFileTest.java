@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
 
 class InputFileTest {
     @TempDir
@@ -24,7 +24,7 @@ class InputFileTest {
         Path file = Files.write(folder.resolve("a"), new byte[1000]);
         assertThat(InputFile.read(file, 1000, "b")).hasSize(1000);
         assertThatThrownBy(() -> InputFile.read(file, 999, "knife.jpg"))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining(file.toString())
                 .hasMessageContaining("knife.jpg");
     }
@@ -37,7 +37,7 @@ class InputFileTest {
             large.setLength(1L << 41);
         }
         assertThatThrownBy(() -> InputFile.read(file, 200_000_000, "knife.jpg"))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("200 MB");
     }
 
@@ -52,7 +52,7 @@ class InputFileTest {
             Assertions.assertTimeoutPreemptively(
                     Duration.ofSeconds(20),
                     () -> assertThatThrownBy(() -> InputFile.read(file, 1000, "knife.jpg"))
-                            .isInstanceOf(Trouble.class)
+                            .isInstanceOf(UserFacingException.class)
                             .hasMessageContaining(file.toString()));
         }
     }
@@ -62,6 +62,6 @@ class InputFileTest {
     @EnabledOnOs(OS.LINUX)
     void keepsItsBoundOnWhatIsRead() {
         assertThatThrownBy(() -> InputFile.read(Path.of("/proc/self/maps"), 100, "knife.jpg"))
-                .isInstanceOf(Trouble.class);
+                .isInstanceOf(UserFacingException.class);
     }
 }

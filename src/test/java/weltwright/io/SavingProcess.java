@@ -91,7 +91,7 @@ final class SavingProcess {
             try {
                 save(AtomicFile.of(file, NUMBERED).withBackup().expecting(before), version + 1);
                 saved++;
-            } catch (FileChanged e) {
+            } catch (FileChangedException e) {
                 Thread.yield(); // the other one was faster: once more
             }
         }

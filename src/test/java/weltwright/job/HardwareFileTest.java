@@ -9,10 +9,10 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weltwright.sheath.Fastener;
-import weltwright.sheath.Hardware;
-import weltwright.sheath.HardwareList;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.hardware.HardwareList;
 
 class HardwareFileTest {
     @TempDir
@@ -43,15 +43,15 @@ class HardwareFileTest {
             Path file = Files.writeString(folder.resolve("words.json"), text);
             assertThatThrownBy(() -> HardwareFile.read(file))
                     .as(text)
-                    .isInstanceOf(Trouble.class)
+                    .isInstanceOf(UserFacingException.class)
                     .hasMessageContaining("words.json is no list of hardware");
         }
         assertThatThrownBy(() -> HardwareFile.read(folder.resolve("none.json")))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("There is no file");
         Path wide = Files.writeString(folder.resolve("wide.json"), own("\"rivet\"", "5000"));
         assertThatThrownBy(() -> HardwareFile.read(wide))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("5000 mm");
     }
 

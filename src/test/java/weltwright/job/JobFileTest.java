@@ -36,30 +36,30 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import weltwright.geometry.Outline;
+import weltwright.camera.lens.CalibratedLens;
+import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
-import weltwright.ground.PhoneLens;
+import weltwright.geometry.curve.Outline;
+import weltwright.image.metadata.CameraIdentity;
+import weltwright.image.metadata.JpegWithExif;
+import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Guard;
-import weltwright.knife.Shaping;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
-import weltwright.photo.CameraModel;
-import weltwright.photo.ExifJpeg;
-import weltwright.sheath.BeltHold;
-import weltwright.sheath.Carry;
-import weltwright.sheath.Depth;
-import weltwright.sheath.Fastener;
-import weltwright.sheath.GuardOpening;
-import weltwright.sheath.HandleStrap;
-import weltwright.sheath.Hardware;
-import weltwright.sheath.StrapLeather;
-import weltwright.sheath.Throat;
-import weltwright.trace.ErrorBudget;
-import weltwright.trace.ErrorSource;
-import weltwright.trace.GroundChoice;
-import weltwright.trace.LandmarkError;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.spec.BeltAttachment;
+import weltwright.sheath.spec.CarryPosition;
+import weltwright.sheath.spec.GuardOpening;
+import weltwright.sheath.spec.HandleStrap;
+import weltwright.sheath.spec.InsertionDepth;
+import weltwright.sheath.spec.StrapLeather;
+import weltwright.sheath.spec.Throat;
 import weltwright.trace.Trace;
-import weltwright.trouble.Trouble;
+import weltwright.trace.ground.GroundChoice;
+import weltwright.trace.quality.LandmarkUncertainty;
+import weltwright.trace.report.ErrorBudget;
+import weltwright.trace.report.ErrorSource;
 
 class JobFileTest {
     @TempDir
@@ -75,7 +75,7 @@ class JobFileTest {
     /** Records compare doubles by {@code Double.compare}: to the last bit, and 0 apart from -0. */
     @Test
     void whatIsWrittenReadsBackTheSameToTheLastBit() {
-        Job job = Jobs.full();
+        Job job = TestJobs.full();
         JobFile.write(job, file);
         assertThat(JobFile.read(file)).isEqualTo(job);
     }
@@ -87,10 +87,10 @@ class JobFileTest {
         try {
             for (String language : List.of("en", "tr", "ar", "fa", "hi", "th-TH-u-nu-thai")) {
                 Locale.setDefault(Locale.forLanguageTag(language));
-                JobFile.write(Jobs.full(), file);
-                assertThat(JobFile.read(file)).as(language).isEqualTo(Jobs.full());
+                JobFile.write(TestJobs.full(), file);
+                assertThat(JobFile.read(file)).as(language).isEqualTo(TestJobs.full());
                 Locale.setDefault(Locale.ROOT);
-                assertThat(JobFile.read(file)).as(language).isEqualTo(Jobs.full());
+                assertThat(JobFile.read(file)).as(language).isEqualTo(TestJobs.full());
                 assertThat(documentOf(file)).as(language).contains("\"right\"").doesNotContain("ı");
             }
         } finally {
@@ -101,7 +101,7 @@ class JobFileTest {
     /** Earlier programs wrote a dotless i where the computer's language was Turkish. */
     @Test
     void aJobThatWasWrittenInTurkishOpens() throws IOException {
-        JobFile.write(Jobs.full(), file);
+        JobFile.write(TestJobs.full(), file);
         String turkish = documentOf(file).replace("\"right\"", "\"rıght\"").replace("\"strip\"", "\"strıp\"");
         assertThat(turkish).contains("rıght");
         Path old = folder.resolve("old.wwj");
@@ -112,7 +112,7 @@ class JobFileTest {
             to.putNextEntry(new ZipEntry("photo.png"));
             to.write(from.getInputStream(from.getEntry("photo.png")).readAllBytes());
         }
-        assertThat(JobFile.read(old)).isEqualTo(Jobs.full());
+        assertThat(JobFile.read(old)).isEqualTo(TestJobs.full());
     }
 
     private static String documentOf(Path job) throws IOException {
@@ -134,7 +134,7 @@ class JobFileTest {
         double y = (otherBits >>> 11) * 0x1p-73;
         Outline outline = Outline.polygon(List.of(new Point(x, y), new Point(0, -5), new Point(9, 0)));
         Job job = Job.begin(LocalDate.of(2024, 5, 6))
-                .withSilhouette(new Silhouette(outline, Jobs.silhouette().landmarks(), true));
+                .withSilhouette(new Silhouette(outline, TestJobs.silhouette().landmarks(), true));
         Path temporary = Files.createTempFile("job", JobFile.EXTENSION);
         try {
             JobFile.write(job, temporary);
@@ -146,19 +146,19 @@ class JobFileTest {
 
     @Test
     void keepsThePhotoAsAFileThatAnyoneCanTakeOut() throws IOException {
-        JobFile.write(Jobs.full(), file);
+        JobFile.write(TestJobs.full(), file);
         try (ZipFile zip = new ZipFile(file.toFile())) {
             assertThat(zip.stream().map(ZipEntry::getName)).containsExactly("job.json", "photo.png");
             assertThat(zip.getInputStream(zip.getEntry("photo.png")).readAllBytes())
-                    .isEqualTo(Jobs.photo().bytes());
+                    .isEqualTo(TestJobs.photo().bytes());
         }
     }
 
     @Test
     void isKnownByItsNameOrItsContent() throws IOException {
-        JobFile.write(Jobs.full(), file);
+        JobFile.write(TestJobs.full(), file);
         Path renamed = Files.copy(file, folder.resolve("anouk.zip"));
-        Path photo = Files.write(folder.resolve("knife.png"), Jobs.photo().bytes());
+        Path photo = Files.write(folder.resolve("knife.png"), TestJobs.photo().bytes());
         assertThat(JobFile.isJob(file)).isTrue();
         assertThat(JobFile.isJob(renamed)).isTrue();
         assertThat(JobFile.isJob(folder.resolve("MISSING.WWJ"))).isTrue();
@@ -176,7 +176,7 @@ class JobFileTest {
 
     @Test
     void aFileCutOffAnywhereIsRefused() throws IOException {
-        JobFile.write(Jobs.full(), file);
+        JobFile.write(TestJobs.full(), file);
         byte[] whole = Files.readAllBytes(file);
         for (int length = 1; length < whole.length; length += 97) {
             assertTrouble(Files.write(folder.resolve("cut.wwj"), Arrays.copyOf(whole, length)), "cut.wwj");
@@ -186,7 +186,7 @@ class JobFileTest {
     /** A changed byte is found by a checksum, or lies where it changes nothing. */
     @Test
     void aDamagedFileIsRefusedOrReadsTheSame() throws IOException {
-        Job job = Jobs.full();
+        Job job = TestJobs.full();
         JobFile.write(job, file);
         byte[] whole = Files.readAllBytes(file);
         Random random = new Random(1);
@@ -197,7 +197,7 @@ class JobFileTest {
             assertThatCode(() -> {
                         try {
                             assertThat(JobFile.read(path)).isEqualTo(job);
-                        } catch (Trouble trouble) {
+                        } catch (UserFacingException trouble) {
                             assertThat(trouble).hasMessageContaining("damaged.wwj");
                         }
                     })
@@ -241,7 +241,7 @@ class JobFileTest {
     @Test
     void readsWhatTheFifthVersionWrote() throws IOException {
         rewrite(json -> asVersionFiveWroteIt(json, 5));
-        assertThat(JobFile.read(file)).isEqualTo(Jobs.full());
+        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full());
         rewrite(json -> {
             asVersionFiveWroteIt(json, 5);
             ((ObjectNode) json.get("outline")).put("spine_side", "left");
@@ -259,12 +259,12 @@ class JobFileTest {
 
     @Test
     void keepsAGuardTheGiveOfLeatherAndADepthLeftToTheKnife() {
-        Job job = Jobs.full();
+        Job job = TestJobs.full();
         Point front = job.silhouette().orElseThrow().outline().nodes().get(0).at();
         Guard guard = new Guard(front, front.plus(new Point(-5 - 1 / 3.0, 0)));
         Job guarded = job.withSilhouette(job.silhouette().orElseThrow().withGuard(Optional.of(guard)))
                 .withSpec(job.spec()
-                        .with(Depth.AS_THE_KNIFE_WANTS.with(GuardOpening.OPEN_SIDE))
+                        .with(InsertionDepth.AS_THE_KNIFE_WANTS.with(GuardOpening.OPEN_SIDE))
                         .with(job.spec().leather().withGiveMm(1.7)));
         Path file = folder.resolve("guard.wwj");
         JobFile.write(guarded, file);
@@ -278,7 +278,7 @@ class JobFileTest {
     @Test
     void readsWhatTheSixthVersionWrote() throws IOException {
         rewrite(json -> asVersionSixWroteIt(json, 6));
-        assertThat(JobFile.read(file)).isEqualTo(Jobs.full());
+        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full());
     }
 
     private static ObjectNode asVersionSixWroteIt(ObjectNode json, int version) {
@@ -295,7 +295,7 @@ class JobFileTest {
     @Test
     void readsWhatTheSeventhVersionWrote() throws IOException {
         rewrite(json -> asVersionSevenWroteIt(json, 7));
-        assertThat(JobFile.read(file)).isEqualTo(Jobs.full());
+        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full());
         rewrite(json -> {
             asVersionSevenWroteIt(json, 7);
             ((ArrayNode) json.at("/trace/error_parts"))
@@ -338,7 +338,7 @@ class JobFileTest {
         StrapLeather belt = new StrapLeather(30 + 1 / 3.0, OptionalDouble.of(2.4));
         StrapLeather handle = new StrapLeather(18 - 1 / 7.0, OptionalDouble.empty());
         Job cut = job.withSpec(job.spec()
-                .with(BeltHold.USUAL.with(BeltHold.Style.SEWN_STRAP).withStrap(belt))
+                .with(BeltAttachment.USUAL.with(BeltAttachment.Style.SEWN_STRAP).withStrap(belt))
                 .withStrap(Optional.of(HandleStrap.USUAL.with(handle))));
         JobFile.write(cut, file);
         assertThat(JobFile.read(file)).isEqualTo(cut);
@@ -348,11 +348,12 @@ class JobFileTest {
     @Test
     void readsWhatTheFourthVersionWrote() throws IOException {
         rewrite(json -> asVersionFourWroteIt(json, 4));
-        Job full = Jobs.full();
+        Job full = TestJobs.full();
         Job job = JobFile.read(file);
         assertThat(job.silhouette()).isEqualTo(full.silhouette());
         assertThat(job.trace().orElseThrow().landmarkError())
-                .isEqualTo(new LandmarkError(full.trace().orElseThrow().error().error95Mm(), 1));
+                .isEqualTo(new LandmarkUncertainty(
+                        full.trace().orElseThrow().error().error95Mm(), 1));
         assertThat(job.asksForEdge()).isFalse();
     }
 
@@ -369,7 +370,7 @@ class JobFileTest {
             ((ObjectNode) json.get("measured")).remove("phone");
             ((ObjectNode) json.get("sheath")).remove(List.of("drain_eyelet", "hardware"));
         });
-        Job full = Jobs.full();
+        Job full = TestJobs.full();
         Job job = JobFile.read(file);
         assertThat(job.settings()).isEqualTo(full.settings().withPhone(Optional.empty()));
         assertThat(job.trace().map(Trace::silhouette)).isEqualTo(full.trace().map(Trace::silhouette));
@@ -384,18 +385,20 @@ class JobFileTest {
     @Test
     void readsWhatTheSecondVersionWrote() throws IOException {
         rewrite(JobFileTest::asVersionTwoWroteIt);
-        Job full = Jobs.full();
+        Job full = TestJobs.full();
         Job job = JobFile.read(file);
         assertThat(job.silhouette()).isEqualTo(full.silhouette());
         assertThat(job.calipers()).isEqualTo(full.calipers());
         assertThat(job.settings()).isEqualTo(full.settings().withPhone(Optional.empty()));
-        assertThat(job.shaping()).isEqualTo(Shaping.usual(full.shaping().edgeThicknessMm()));
+        assertThat(job.shaping())
+                .isEqualTo(CrossSectionShape.usual(full.shaping().edgeThicknessMm()));
         assertThat(job.spec().kind()).isEqualTo(full.spec().kind());
-        assertThat(job.spec().carry()).isEqualTo(new Carry(full.spec().carry().hand(), Carry.Edge.FORWARD, 0));
+        assertThat(job.spec().carry())
+                .isEqualTo(new CarryPosition(full.spec().carry().hand(), CarryPosition.Edge.FORWARD, 0));
         assertThat(job.spec().leather().thicknessMm())
                 .isEqualTo(full.spec().leather().thicknessMm());
         assertThat(job.spec().throat()).isEqualTo(new Throat(Throat.Shape.CURVED, 4));
-        assertThat(job.spec().belt().style()).isEqualTo(BeltHold.Style.TAIL);
+        assertThat(job.spec().belt().style()).isEqualTo(BeltAttachment.Style.TAIL);
         assertThat(job.spec().strap()).isEmpty();
         assertThat(job.spec().drain().eyelet()).isFalse();
         assertThat(job.spec().hardware().fasteners())
@@ -416,7 +419,7 @@ class JobFileTest {
         assertThat(job.settings().ground()).isEqualTo(new GroundChoice.Sheet());
         assertThat(job.unsure()).isEmpty();
         assertThat(job.trace().orElseThrow().unsure()).isEmpty();
-        assertThat(job.silhouette()).isEqualTo(Jobs.full().silhouette());
+        assertThat(job.silhouette()).isEqualTo(TestJobs.full().silhouette());
         assertThat(job.spec().strap()).isEmpty();
     }
 
@@ -537,7 +540,7 @@ class JobFileTest {
     void anOldJobLosesWhatItsPhotoTellsOfWhoTookIt() throws IOException {
         String owner = "Lighthouse Lane 7";
         BufferedImage picture = new BufferedImage(64, 48, BufferedImage.TYPE_INT_RGB);
-        byte[] photo = new ExifJpeg()
+        byte[] photo = new JpegWithExif()
                 .main(0x0112, 3, 6)
                 .words(0x0110, "Invented X 3")
                 .words(0x013B, owner)
@@ -555,11 +558,11 @@ class JobFileTest {
 
     @Test
     void doesNotTellWhichPhoneTookThePhoto() throws IOException {
-        Job job = Jobs.full();
-        PhoneLens lens = job.settings().phone().orElseThrow();
-        PhoneLens named = new PhoneLens(
+        Job job = TestJobs.full();
+        CalibratedLens lens = job.settings().phone().orElseThrow();
+        CalibratedLens named = new CalibratedLens(
                 lens.name(),
-                Optional.of(new CameraModel("Invented", "Invented X 3")),
+                Optional.of(new CameraIdentity("Invented", "Invented X 3")),
                 lens.exifFocal35mm(),
                 lens.longOverShort(),
                 lens.focal35mm(),
@@ -579,7 +582,7 @@ class JobFileTest {
 
     @Test
     void refusesAJobWhosePhotoIsMissing() throws IOException {
-        JobFile.write(Jobs.full(), file);
+        JobFile.write(TestJobs.full(), file);
         byte[] json;
         try (ZipFile zip = new ZipFile(file.toFile())) {
             json = zip.getInputStream(zip.getEntry("job.json")).readAllBytes();
@@ -608,13 +611,13 @@ class JobFileTest {
     @Test
     void aFailedWriteLeavesTheOldFileAsItWas() throws IOException {
         Path missing = folder.resolve("no such folder").resolve("anouk.wwj");
-        assertThatThrownBy(() -> JobFile.write(Jobs.full(), missing)).isInstanceOf(Trouble.class);
+        assertThatThrownBy(() -> JobFile.write(TestJobs.full(), missing)).isInstanceOf(UserFacingException.class);
         assertThat(folder).isEmptyDirectory();
     }
 
     private void assertTrouble(Path path, String message) {
         assertThatThrownBy(() -> JobFile.read(path))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining(message)
                 .message()
                 .doesNotContain("\n", "Exception");
@@ -622,11 +625,11 @@ class JobFileTest {
 
     /** Writes a full job, then its document again with something done to it. */
     private void rewrite(Consumer<ObjectNode> harm) throws IOException {
-        rewrite(harm, "photo.png", Jobs.photo().bytes());
+        rewrite(harm, "photo.png", TestJobs.photo().bytes());
     }
 
     private void rewrite(Consumer<ObjectNode> harm, String photo, byte[] picture) throws IOException {
-        JobFile.write(Jobs.full(), file);
+        JobFile.write(TestJobs.full(), file);
         ObjectMapper mapper = new ObjectMapper();
         ObjectNode json;
         try (ZipFile zip = new ZipFile(file.toFile())) {

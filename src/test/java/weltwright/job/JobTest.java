@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.LocalDate;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import weltwright.error.UserFacingException;
 import weltwright.knife.Silhouette;
-import weltwright.measure.PrintScale;
-import weltwright.trace.Progress;
+import weltwright.trace.ProgressListener;
 import weltwright.trace.Trace;
-import weltwright.trace.TraceSettings;
-import weltwright.trouble.Trouble;
+import weltwright.trace.capture.TraceSettings;
+import weltwright.units.PrintScale;
 
 class JobTest {
     private static final Job EMPTY = Job.begin(LocalDate.of(2024, 5, 6));
@@ -19,9 +19,9 @@ class JobTest {
 
     @Test
     void anOutlineDoesNotOutliveThePhotoAndTheMeasuresThatItCameFrom() {
-        Job full = Jobs.full();
-        assertThat(full.withPhoto(Jobs.photo()).trace()).isEmpty();
-        assertThat(full.withPhoto(Jobs.photo()).silhouette()).isEmpty();
+        Job full = TestJobs.full();
+        assertThat(full.withPhoto(TestJobs.photo()).trace()).isEmpty();
+        assertThat(full.withPhoto(TestJobs.photo()).silhouette()).isEmpty();
         assertThat(full.withSettings(OTHER).trace()).isEmpty();
         assertThat(full.withSettings(OTHER).silhouette()).isEmpty();
         assertThat(full.withSettings(full.settings())).isEqualTo(full);
@@ -29,13 +29,13 @@ class JobTest {
 
     @Test
     void knowsWhetherAHandCorrectedTheOutline() {
-        Job traced = EMPTY.withTrace(Jobs.full().trace().orElseThrow());
+        Job traced = EMPTY.withTrace(TestJobs.full().trace().orElseThrow());
         assertThat(EMPTY.isCorrected()).isFalse();
         assertThat(traced.isCorrected()).isFalse();
         Silhouette otherSide = new Silhouette(
-                Jobs.silhouette().outline(),
-                Jobs.silhouette().landmarks(),
-                !Jobs.silhouette().spineOnLeft());
+                TestJobs.silhouette().outline(),
+                TestJobs.silhouette().landmarks(),
+                !TestJobs.silhouette().spineOnLeft());
         assertThat(traced.withSilhouette(otherSide).isCorrected()).isTrue();
         assertThat(EMPTY.withSilhouette(otherSide).isCorrected()).isTrue();
     }
@@ -43,7 +43,7 @@ class JobTest {
     /** The invented trace proposes the spine on the left and says itself that it is not sure. */
     @Test
     void asksWhichSideIsTheEdgeUntilSomebodySaysItAndKeepsThatForTheSamePhoto() {
-        Trace trace = Jobs.full().trace().orElseThrow();
+        Trace trace = TestJobs.full().trace().orElseThrow();
         Job traced = EMPTY.withTrace(trace);
         assertThat(EMPTY.asksForEdge()).isFalse();
         assertThat(traced.asksForEdge()).isTrue();
@@ -55,22 +55,24 @@ class JobTest {
             Job again = told.withSettings(OTHER).withTrace(trace);
             assertThat(again.silhouette()).isEqualTo(told.silhouette());
             assertThat(again.asksForEdge()).isFalse();
-            assertThat(told.withPhoto(Jobs.photo()).withTrace(trace).asksForEdge())
+            assertThat(told.withPhoto(TestJobs.photo()).withTrace(trace).asksForEdge())
                     .isTrue();
         }
     }
 
     @Test
     void aJobWithAnOutlineIsNotTracedAgain() {
-        assertThat(Jobs.full().traced(Progress.NONE)).isEqualTo(Jobs.full());
+        assertThat(TestJobs.full().traced(ProgressListener.NONE)).isEqualTo(TestJobs.full());
     }
 
     @Test
     void saysWhatIsMissingForAPattern() {
-        assertThatThrownBy(() -> EMPTY.traced(Progress.NONE))
-                .isInstanceOf(Trouble.class)
+        assertThatThrownBy(() -> EMPTY.traced(ProgressListener.NONE))
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("photo");
-        assertThatThrownBy(EMPTY::pattern).isInstanceOf(Trouble.class).hasMessageContaining("outline");
+        assertThatThrownBy(EMPTY::pattern)
+                .isInstanceOf(UserFacingException.class)
+                .hasMessageContaining("outline");
     }
 
     /** What a new job begins with can be typed and saved. */

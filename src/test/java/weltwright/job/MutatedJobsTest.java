@@ -27,17 +27,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.LongRun;
 import weltwright.Mutation;
-import weltwright.photo.Photo;
-import weltwright.sheath.HardwareList;
+import weltwright.error.UserFacingException;
+import weltwright.image.Photo;
 import weltwright.sheath.MeasuredFaults;
-import weltwright.sheath.Pattern;
-import weltwright.trace.Progress;
-import weltwright.trouble.Trouble;
+import weltwright.sheath.hardware.HardwareList;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.trace.ProgressListener;
 
 /**
  * Job files that are damaged at random, and such as somebody edited: values that are others, of another kind, missing,
- * or there twice, under a right checksum. Each is refused by a {@link Trouble}, or is a job that is kept as it was read
- * and gives a {@link Trouble} or a pattern that {@link MeasuredFaults} finds sound.
+ * or there twice, under a right checksum. Each is refused by a {@link UserFacingException}, or is a job that is kept as
+ * it was read and gives a {@link UserFacingException} or a pattern that {@link MeasuredFaults} finds sound.
  */
 class MutatedJobsTest {
     /** A job takes some milliseconds; in a build, beside other work, a pause of the machine is no hang. */
@@ -104,9 +104,9 @@ class MutatedJobsTest {
      * One with every field filled in; one as it was traced from a photo; and that one with the choices of the first.
      */
     private static List<Original> originals() throws IOException {
-        Job full = Jobs.full();
+        Job full = TestJobs.full();
         Photo photo = Photo.read(Path.of("sample-images", "drop-point.jpg"));
-        Job traced = Job.begin(LocalDate.of(2024, 2, 29)).withPhoto(photo).traced(Progress.NONE);
+        Job traced = Job.begin(LocalDate.of(2024, 2, 29)).withPhoto(photo).traced(ProgressListener.NONE);
         List<Original> originals = new ArrayList<>();
         Job small = withSmallPhoto(traced);
         for (Job job : List.of(full, small, small.withSpec(full.spec().with(HardwareList.USUAL)))) {
@@ -125,7 +125,7 @@ class MutatedJobsTest {
                 job.begun(),
                 job.due(),
                 job.notes(),
-                Optional.of(Jobs.photo()),
+                Optional.of(TestJobs.photo()),
                 job.settings(),
                 job.trace(),
                 job.silhouette(),
@@ -140,7 +140,7 @@ class MutatedJobsTest {
         Job job;
         try {
             job = JobFile.read(file);
-        } catch (Trouble trouble) {
+        } catch (UserFacingException trouble) {
             return Outcome.REFUSED;
         }
         if (job.equals(original)) {
@@ -154,7 +154,7 @@ class MutatedJobsTest {
         Pattern pattern;
         try {
             pattern = job.pattern();
-        } catch (Trouble trouble) {
+        } catch (UserFacingException trouble) {
             return Outcome.READ_WITHOUT_PATTERN;
         }
         assertThat(MeasuredFaults.of(pattern, job.spec())).isEmpty();

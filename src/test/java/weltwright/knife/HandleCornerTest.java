@@ -20,7 +20,7 @@ class HandleCornerTest {
      */
     @Test
     void findsTheCornerThoughTheLineIsOff() {
-        Sides sides = sides(x -> -12 - Math.tan(Math.toRadians(20)) * Math.abs(x - CORNER_X), 0.03);
+        OutlineSides sides = sides(x -> -12 - Math.tan(Math.toRadians(20)) * Math.abs(x - CORNER_X), 0.03);
         for (double off : new double[] {-0.4, 0, 0.4}) {
             HandleCorner corner = HandleCorner.find(sides, false, end(CORNER_X + off, 0, 0.4));
             assertThat(corner.x()).isCloseTo(CORNER_X, within(Math.max(0.25, 0.75 * Math.abs(off))));
@@ -32,7 +32,7 @@ class HandleCornerTest {
     /** Where a side runs straight through, only the line tells, and it is no surer than the line. */
     @Test
     void keepsToTheLineWhereTheSideRunsThrough() {
-        Sides sides = sides(x -> -12 - 0.02 * (x - CORNER_X), 0);
+        OutlineSides sides = sides(x -> -12 - 0.02 * (x - CORNER_X), 0);
         HandleCorner corner = HandleCorner.find(sides, false, end(CORNER_X, 0.05, 0.3));
         assertThat(corner.x()).isCloseTo(CORNER_X - 12 * 0.05, within(0.1));
         assertThat(corner.sigmaMm()).isBetween(0.2, 0.6);
@@ -45,18 +45,18 @@ class HandleCornerTest {
      */
     @Test
     void doesNotTakeWhatAThickHandleHidesForTheLinesError() {
-        Sides sides = sides(x -> -12 - Math.tan(Math.toRadians(30)) * Math.abs(x - CORNER_X), 0.03);
+        OutlineSides sides = sides(x -> -12 - Math.tan(Math.toRadians(30)) * Math.abs(x - CORNER_X), 0.03);
         double bowMm = 12 * Math.tan(Math.toRadians(10));
-        HandleCorner corner = HandleCorner.find(sides, false, new HandleEnd(CORNER_X + 0.7, 0, 0.01, bowMm, 0.3));
+        HandleCorner corner = HandleCorner.find(sides, false, new HandleEndLine(CORNER_X + 0.7, 0, 0.01, bowMm, 0.3));
         assertThat(corner.x()).isCloseTo(CORNER_X + 0.7, within(0.2));
         assertThat(corner.sigmaMm()).isLessThan(0.4);
     }
 
-    private static HandleEnd end(double x, double slope, double sigma) {
-        return new HandleEnd(x, slope, 0.01, 0, sigma);
+    private static HandleEndLine end(double x, double slope, double sigma) {
+        return new HandleEndLine(x, slope, 0.01, 0, sigma);
     }
 
-    private static Sides sides(DoubleUnaryOperator lower, double noise) {
+    private static OutlineSides sides(DoubleUnaryOperator lower, double noise) {
         Random random = new Random(1);
         List<Point> points = new ArrayList<>();
         for (double x = 0; x <= 200; x += 0.16) {
@@ -65,6 +65,6 @@ class HandleCornerTest {
         for (double x = 200; x >= 0; x -= 0.16) {
             points.add(new Point(x, 12));
         }
-        return new Sides(Polyline.closed(points));
+        return new OutlineSides(Polyline.closed(points));
     }
 }

@@ -63,6 +63,6 @@ class ShouldersTest {
                 IntStream.range(0, back.size()).mapToObj(i -> back.get(back.size() - 1 - i)));
         Polyline ring =
                 Polyline.closed(Stream.concat(lowerSide, upperSide).toList()).resampled(0.16);
-        return new Shoulders(ring, new Sides(ring), 0);
+        return new Shoulders(ring, new OutlineSides(ring), 0);
     }
 }

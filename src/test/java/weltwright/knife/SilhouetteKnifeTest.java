@@ -3,8 +3,8 @@ package weltwright.knife;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
+import weltwright.geometry.curve.Outline;
 
 class SilhouetteKnifeTest {
 
@@ -13,7 +13,7 @@ class SilhouetteKnifeTest {
         Knife drop = TestKnives.dropPoint();
         Silhouette seen = new Silhouette(drop.outline(), drop.landmarks(), true);
 
-        assertThat(seen.knife(3.5, 18, Shaping.usual(0.4), ThicknessProfile.NONE))
+        assertThat(seen.knife(3.5, 18, CrossSectionShape.usual(0.4), ThicknessProfile.NONE))
                 .isEqualTo(drop);
     }
 
@@ -23,7 +23,7 @@ class SilhouetteKnifeTest {
         Silhouette right =
                 new Silhouette(mirrored(drop.outline()), drop.landmarks().map(SilhouetteKnifeTest::mirror), false);
 
-        Knife knife = right.knife(3.5, 18, Shaping.usual(0.4), ThicknessProfile.NONE);
+        Knife knife = right.knife(3.5, 18, CrossSectionShape.usual(0.4), ThicknessProfile.NONE);
 
         assertThat(knife.landmarks()).isEqualTo(drop.landmarks());
         assertThat(knife.outline().sampled(0.5).signedAreaMm2()).isPositive();

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
+import weltwright.geometry.curve.Outline;
 
 /** How knives of straight sides stand. Source of the figures: a right triangle. */
 class StandingPoseTest {
@@ -20,11 +20,11 @@ class StandingPoseTest {
         StandingPose.Place blade = pose.at(40);
         assertThat(blade.heightMm()).isCloseTo(0, within(1e-9));
         assertThat(blade.fromTipMm()).isCloseTo(60, within(0.5));
-        assertThat(blade.part()).isEqualTo(Section.Part.BLADE);
+        assertThat(blade.part()).isEqualTo(CrossSection.Part.BLADE);
         StandingPose.Place handle = pose.at(-40);
         assertThat(handle.heightMm()).isCloseTo(10, within(1e-9));
         assertThat(handle.halfWidthMm()).isCloseTo(10, within(1e-9));
-        assertThat(handle.part()).isEqualTo(Section.Part.HANDLE);
+        assertThat(handle.part()).isEqualTo(CrossSection.Part.HANDLE);
     }
 
     @Test
@@ -52,7 +52,7 @@ class StandingPoseTest {
                 new Landmarks(new Point(100, 10), new Point(0, -10), new Point(0, 10), new Point(-100, -10)),
                 4,
                 16,
-                Shaping.usual(0.4));
+                CrossSectionShape.usual(0.4));
         StandingPose pose = new StandingPose(knife, StandingPose.Foot.SPINE);
 
         double turn = Math.atan(10.0 / 100);

@@ -19,11 +19,11 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.RandomDistribution;
 import net.jqwik.api.Tuple;
-import weltwright.geometry.Node;
-import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
+import weltwright.geometry.curve.Outline;
+import weltwright.geometry.curve.OutlineNode;
 
 /** Invented knives of the usual shapes, random ones, and those of the photos with known truth. */
 public final class TestKnives {
@@ -59,7 +59,7 @@ public final class TestKnives {
                 new Landmarks(new Point(100, 10), new Point(0, -10), new Point(0, 10), new Point(-100, -10)),
                 spineThicknessMm,
                 16,
-                Shaping.usual(edgeThicknessMm));
+                CrossSectionShape.usual(edgeThicknessMm));
     }
 
     public static List<Knife> all() {
@@ -149,8 +149,13 @@ public final class TestKnives {
      * @param upper of a guard, on the spine's side
      * @param lower of a guard, on the edge's side
      */
-    private static Knife shaped(List<Node> edge, Node tip, List<Node> spine, List<Node> upper, List<Node> lower) {
-        List<Node> nodes =
+    private static Knife shaped(
+            List<OutlineNode> edge,
+            OutlineNode tip,
+            List<OutlineNode> spine,
+            List<OutlineNode> upper,
+            List<OutlineNode> lower) {
+        List<OutlineNode> nodes =
                 new ArrayList<>(List.of(sharp(-110, 0), smooth(-100, -12), smooth(-60, -11), smooth(-15, -11)));
         nodes.addAll(lower);
         nodes.addAll(edge);
@@ -161,11 +166,11 @@ public final class TestKnives {
         nodes.add(smooth(-100, 10));
         Landmarks at = new Landmarks(
                 tip.at(), edge.get(0).at(), spine.get(spine.size() - 1).at(), new Point(-110, 0));
-        return new Knife(new Outline(nodes), at, 4, 20, Shaping.usual(0.4));
+        return new Knife(new Outline(nodes), at, 4, 20, CrossSectionShape.usual(0.4));
     }
 
-    private static Node sharp(double x, double y) {
-        return new Node(new Point(x, y), true);
+    private static OutlineNode sharp(double x, double y) {
+        return new OutlineNode(new Point(x, y), true);
     }
 
     /** The knives of the photos, by their stated truth. */
@@ -200,7 +205,7 @@ public final class TestKnives {
                         knife.landmarks(),
                         knife.spineThicknessMm(),
                         knife.handleThicknessMm(),
-                        Shaping.usual(0.4).withGrind(g).withHandleExponent(s)));
+                        CrossSectionShape.usual(0.4).withGrind(g).withHandleExponent(s)));
     }
 
     /** Those with a guard of 3 to 10 mm along the knife, on the edge's side or on both. */
@@ -251,7 +256,11 @@ public final class TestKnives {
                 .as((knife, l, w, s, h, e, g, n) -> {
                     UnaryOperator<Point> sized = p -> new Point(l * p.x(), w * p.y());
                     return new Knife(
-                            knife.outline().map(sized), knife.landmarks().map(sized), s, h, new Shaping(e * s, g, n));
+                            knife.outline().map(sized),
+                            knife.landmarks().map(sized),
+                            s,
+                            h,
+                            new CrossSectionShape(e * s, g, n));
                 });
     }
 
@@ -286,10 +295,10 @@ public final class TestKnives {
             double length,
             double spine,
             double edge,
-            Node edgeMiddle,
-            Node edgeFront,
-            Node spineFront,
-            Node spineMiddle,
+            OutlineNode edgeMiddle,
+            OutlineNode edgeFront,
+            OutlineNode spineFront,
+            OutlineNode spineMiddle,
             double spineThickness,
             double handleThickness) {
         Point heel = new Point(0, edge);
@@ -297,17 +306,17 @@ public final class TestKnives {
         Point tip = new Point(length, (edgeFront.at().y() + spineFront.at().y()) / 3);
         Point butt = new Point(-110, 0);
         Outline outline = new Outline(List.of(
-                new Node(butt, true),
+                new OutlineNode(butt, true),
                 smooth(-100, -12),
                 smooth(-60, -11.5),
                 smooth(-15, -12),
-                new Node(heel, true),
+                new OutlineNode(heel, true),
                 edgeMiddle,
                 edgeFront,
-                new Node(tip, true),
+                new OutlineNode(tip, true),
                 spineFront,
                 spineMiddle,
-                new Node(spineStart, true),
+                new OutlineNode(spineStart, true),
                 smooth(-50, 10),
                 smooth(-100, 10)));
         return new Knife(
@@ -315,11 +324,11 @@ public final class TestKnives {
                 new Landmarks(tip, heel, spineStart, butt),
                 spineThickness,
                 handleThickness,
-                Shaping.usual(0.4));
+                CrossSectionShape.usual(0.4));
     }
 
-    private static Node smooth(double x, double y) {
-        return new Node(new Point(x, y), false);
+    private static OutlineNode smooth(double x, double y) {
+        return new OutlineNode(new Point(x, y), false);
     }
 
     private static Knife measured(Path file) {
@@ -344,7 +353,7 @@ public final class TestKnives {
                     new Landmarks(tip, heel, spineStart, butt),
                     truth.get("spine_thickness").asDouble(),
                     truth.get("handle_thickness").asDouble(),
-                    Shaping.usual(truth.get("edge_thickness").asDouble()));
+                    CrossSectionShape.usual(truth.get("edge_thickness").asDouble()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,9 +1,9 @@
 package weltwright.knife;
 
 import java.util.List;
-import weltwright.geometry.Node;
-import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
+import weltwright.geometry.curve.Outline;
+import weltwright.geometry.curve.OutlineNode;
 
 /** Invented silhouettes. */
 public final class TestSilhouettes {
@@ -32,11 +32,11 @@ public final class TestSilhouettes {
 
     private TestSilhouettes() {}
 
-    private static Node sharp(Point at) {
-        return new Node(at, true);
+    private static OutlineNode sharp(Point at) {
+        return new OutlineNode(at, true);
     }
 
-    private static Node smooth(double x, double y) {
-        return new Node(new Point(x, y), false);
+    private static OutlineNode smooth(double x, double y) {
+        return new OutlineNode(new Point(x, y), false);
     }
 }

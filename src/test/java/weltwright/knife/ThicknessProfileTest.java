@@ -7,8 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import weltwright.error.UserFacingException;
 import weltwright.knife.ThicknessProfile.Reading;
-import weltwright.trouble.Trouble;
 
 /**
  * Thicknesses along a knife whose blade is a plain rectangle, 100 mm long, 20 mm high and 4 mm thick, with a handle of
@@ -72,7 +72,7 @@ class ThicknessProfileTest {
                     WEDGE.landmarks(),
                     4,
                     16,
-                    Shaping.usual(0.4).withGrind(new Grind(kind, 12)));
+                    CrossSectionShape.usual(0.4).withGrind(new Grind(kind, 12)));
             Knife measured = knife.withThickness(new ThicknessProfile(List.of(new Reading(50, 2.6))));
             assertThat(measured.sectionAt(50).thicknessMm()).as("%s", kind).isCloseTo(2.6, within(1e-9));
         }
@@ -83,10 +83,10 @@ class ThicknessProfileTest {
         List<Reading> nine =
                 IntStream.range(0, 9).mapToObj(i -> new Reading(10 + 20 * i, 5)).toList();
         assertThatThrownBy(() -> new ThicknessProfile(nine))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("8");
         assertThatThrownBy(() -> new ThicknessProfile(List.of(new Reading(10, 3), new Reading(10.2, 4))))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("10.2 mm from the tip");
         ThicknessProfile one = new ThicknessProfile(List.of(new Reading(10, 3)));
         assertThat(one.with(new Reading(10.2, 4)).readings()).containsExactly(new Reading(10.2, 4));

@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.List;
 import weltwright.geometry.Point;
+import weltwright.sheath.pattern.Seam;
 
 /** The holes of a seam along the knife's edge. */
 final class EdgeHoles {

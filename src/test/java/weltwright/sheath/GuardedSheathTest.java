@@ -13,17 +13,27 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import weltwright.error.UserFacingException;
 import weltwright.fit.DrawCheck;
 import weltwright.geometry.Point;
 import weltwright.geometry.Region;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
-import weltwright.trouble.Trouble;
+import weltwright.sheath.pattern.Advice;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Severity;
+import weltwright.sheath.pattern.SheathDimension;
+import weltwright.sheath.planform.OutstandingGuard;
+import weltwright.sheath.spec.GuardOpening;
+import weltwright.sheath.spec.HandleStrap;
+import weltwright.sheath.spec.InsertionDepth;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
 
 /**
  * A sheath for a knife with a guard. Its guard is a cross of 6 mm from x = -6 to 0, 42 mm wide over a blade of 24 mm.
  */
-class GuardedSheathTest implements AnySheath {
+class GuardedSheathTest implements RandomSheaths {
     private static final Knife GUARDED = TestKnives.shapes().get("guard");
 
     /** A sheath cut to the guard's width was 75 mm wide, with ears. */
@@ -31,8 +41,8 @@ class GuardedSheathTest implements AnySheath {
     void theSheathIsNoWiderForTheGuard() {
         Pattern pattern = PatternMaker.make(GUARDED, SheathSpec.standard(SheathKind.PANELS));
         double width = pattern.sizes().stream()
-                .filter(size -> size.name().equals(Size.WIDTH))
-                .mapToDouble(Size::lengthMm)
+                .filter(size -> size.name().equals(SheathDimension.WIDTH))
+                .mapToDouble(SheathDimension::lengthMm)
                 .findFirst()
                 .orElseThrow();
         // Blade of 25 mm, its ease, and on both sides the welt's inner margin and the stitch margin.
@@ -48,7 +58,7 @@ class GuardedSheathTest implements AnySheath {
         PatternMaker.Made made;
         try {
             made = PatternMaker.madeUp(GUARDED, spec.with(spec.depth().with(GuardOpening.NONE)));
-        } catch (Trouble refused) {
+        } catch (UserFacingException refused) {
             return; // such as for its hardware; what is said of guards is tested below
         }
         assertThat(made.plan().outline().points())
@@ -60,7 +70,7 @@ class GuardedSheathTest implements AnySheath {
     void aPouchPastTheGuardIsRefusedInWords(@ForAll @DoubleRange(min = 1, max = 80) double depthMm) {
         SheathSpec pouch = SheathSpec.standard(SheathKind.FOLDED).withHandleDepthMm(depthMm);
         assertThatThrownBy(() -> PatternMaker.make(GUARDED, pouch))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("guard")
                 .hasMessageContaining("hold nothing of the handle");
     }
@@ -68,10 +78,10 @@ class GuardedSheathTest implements AnySheath {
     @Test
     void withoutAGuardAThirdOfTheHandleGoesIn() {
         Knife plain = TestKnives.dropPoint();
-        assertThat(Depth.AS_THE_KNIFE_WANTS.throatMm(plain)).isCloseTo(-110 / 3.0, within(1e-9));
-        assertThat(Depth.AS_THE_KNIFE_WANTS.throatMm(GUARDED)).isCloseTo(1, within(1e-9));
-        assertThat(Depth.ofHandle(0).throatMm(GUARDED)).isCloseTo(1, within(1e-9));
-        assertThat(Depth.ofHandle(0).throatMm(plain)).isZero();
+        assertThat(InsertionDepth.AS_THE_KNIFE_WANTS.throatMm(plain)).isCloseTo(-110 / 3.0, within(1e-9));
+        assertThat(InsertionDepth.AS_THE_KNIFE_WANTS.throatMm(GUARDED)).isCloseTo(1, within(1e-9));
+        assertThat(InsertionDepth.ofHandle(0).throatMm(GUARDED)).isCloseTo(1, within(1e-9));
+        assertThat(InsertionDepth.ofHandle(0).throatMm(plain)).isZero();
     }
 
     /** A strap lies behind the guard. */
@@ -99,8 +109,8 @@ class GuardedSheathTest implements AnySheath {
         PatternMaker.Made made;
         try {
             made = PatternMaker.madeUp(knife, spec);
-        } catch (Trouble refused) {
-            Assume.that(!refused.getMessage().matches(Made.NOT_FOR_THIS_KNIFE));
+        } catch (UserFacingException refused) {
+            Assume.that(!refused.getMessage().matches(MadeSheath.NOT_FOR_THIS_KNIFE));
             throw refused;
         }
         List<Advice> advice = made.pattern().advice();
@@ -139,7 +149,7 @@ class GuardedSheathTest implements AnySheath {
                 bare.shaping());
         Pattern plain = PatternMaker.make(
                 noGuard,
-                spec.with(Depth.ofHandle(
+                spec.with(InsertionDepth.ofHandle(
                         knife.landmarks().heel().x() - spec.depth().throatMm(knife))));
         assertThat(made.pattern().pieces().get(0).outline())
                 .as("cut as for the bare knife")
@@ -153,18 +163,18 @@ class GuardedSheathTest implements AnySheath {
 
     /** Of a depth that takes the guard in, with a strap. */
     private static SheathSpec opened(SheathSpec any) {
-        Depth depth = any.depth().with(GuardOpening.OPEN_SIDE);
+        InsertionDepth depth = any.depth().with(GuardOpening.OPEN_SIDE);
         return any.with(
                         depth.handleMm().orElse(40) < 25
-                                ? Depth.AS_THE_KNIFE_WANTS.with(GuardOpening.OPEN_SIDE)
+                                ? InsertionDepth.AS_THE_KNIFE_WANTS.with(GuardOpening.OPEN_SIDE)
                                 : depth)
                 .withStrap(any.strap().or(() -> Optional.of(HandleStrap.USUAL)));
     }
 
     @Test
     void anOpenSideWantsAStrap() {
-        SheathSpec spec =
-                SheathSpec.standard(SheathKind.PANELS).with(Depth.ofHandle(40).with(GuardOpening.OPEN_SIDE));
+        SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
+                .with(InsertionDepth.ofHandle(40).with(GuardOpening.OPEN_SIDE));
         assertThatThrownBy(() -> PatternMaker.make(GUARDED, spec)).hasMessageContaining("Choose a strap");
     }
 

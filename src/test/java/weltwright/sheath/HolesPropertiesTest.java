@@ -12,14 +12,25 @@ import org.locationtech.jts.geom.Geometry;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.DrainHole;
+import weltwright.sheath.spec.HandleStrap;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.WeltSpec;
+import weltwright.sheath.stitch.IronPlacement;
 
 /** What holds of the holes of every sheath, whatever the knife and the choices. */
-class HolesPropertiesTest implements AnySheath {
+class HolesPropertiesTest implements RandomSheaths {
     private static final int TRIES = 60;
 
     @Property(tries = TRIES)
     void everyStitchHoleKeepsItsMargin(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        for (Piece piece : Made.of(knife, spec).pieces()) {
+        for (Piece piece : MadeSheath.of(knife, spec).pieces()) {
             Geometry leather = piece.outline().polygon();
             for (Hole hole : piece.holes()) {
                 Geometry centre = leather.getFactory().createPoint(hole.centre().coordinate());
@@ -49,7 +60,7 @@ class HolesPropertiesTest implements AnySheath {
     @Property(tries = TRIES)
     void everyHoleHasItsPartnerAtTheSameArcLengthOnEveryLayer(
             @ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = Made.of(knife, spec);
+        Pattern pattern = MadeSheath.of(knife, spec);
         Seam seam = pattern.seams().get(0);
 
         assertThat(seam.layers().get(0).holes()).hasSize(seam.holeCount());
@@ -78,12 +89,12 @@ class HolesPropertiesTest implements AnySheath {
     /** Where the holes are struck from, each setting of an iron has its tick beside its first hole; and there alone. */
     @Property(tries = TRIES)
     void theIronsAreMarkedWhereTheyAreSet(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = Made.of(knife, spec);
+        Pattern pattern = MadeSheath.of(knife, spec);
         for (Piece piece : pattern.pieces()) {
             List<Point> firsts = pattern.seams().stream()
                     .flatMap(seam -> seam.layers().stream()
                             .filter(layer -> layer.piece().equals(piece.name()) && layer.chiselled())
-                            .flatMap(layer -> IronSteps.of(layer.holes(), seam.closed()).stream()
+                            .flatMap(layer -> IronPlacement.of(layer.holes(), seam.closed()).stream()
                                     .map(step -> layer.holes().get(step.first()))))
                     .toList();
             List<Polyline> ticks = piece.marks().stream()
@@ -104,7 +115,7 @@ class HolesPropertiesTest implements AnySheath {
     /** What is laid on another piece has its holes in the same places to one another: every hole has its partner. */
     @Property(tries = TRIES)
     void whatIsLaidOnHasTheSameHoles(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = Made.of(knife, spec);
+        Pattern pattern = MadeSheath.of(knife, spec);
         List<List<Seam.Layer>> patches = new ArrayList<>();
         pattern.seams().stream().skip(1).forEach(seam -> patches.add(seam.layers()));
         pattern.fastenings().stream()
@@ -126,7 +137,7 @@ class HolesPropertiesTest implements AnySheath {
 
     @Property(tries = TRIES)
     void theHolesOfThePiecesAreThoseOfTheSeams(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = Made.of(knife, spec);
+        Pattern pattern = MadeSheath.of(knife, spec);
         for (Piece piece : pattern.pieces()) {
             List<Point> sewn = pattern.seams().stream()
                     .flatMap(seam -> seam.layers().stream())
@@ -145,7 +156,7 @@ class HolesPropertiesTest implements AnySheath {
     /** Equal but where a corner parts the row; and then still of about the length of the iron. */
     @Property(tries = TRIES)
     void thePitchIsTheNearestThatDividesTheRow(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = Made.of(knife, spec);
+        Pattern pattern = MadeSheath.of(knife, spec);
         Seam seam = pattern.seams().get(0);
         double[] stations = stations(pattern, seam.layers().get(0));
         double wished = spec.stitching().pitchMm();
@@ -170,12 +181,12 @@ class HolesPropertiesTest implements AnySheath {
     @Property(tries = TRIES)
     void noStitchCutsACornerOff(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
         double innerMarginMm = 1.5;
-        WeltChoice narrow = new WeltChoice(
+        WeltSpec narrow = new WeltSpec(
                 spec.welt().layers(),
                 innerMarginMm,
                 spec.welt().leathersMm(),
                 spec.welt().inTwo());
-        Pattern pattern = Made.of(knife, spec.with(narrow));
+        Pattern pattern = MadeSheath.of(knife, spec.with(narrow));
         Seam.Layer layer = pattern.seams().get(0).layers().get(0);
         Polyline row = rowThrough(pattern, layer);
         for (int i = 1; i < layer.holes().size(); i++) {
@@ -186,12 +197,12 @@ class HolesPropertiesTest implements AnySheath {
 
     @Property(tries = TRIES)
     void waterCanLeaveAndCutsNoStitch(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = Made.of(knife, spec);
+        Pattern pattern = MadeSheath.of(knife, spec);
         for (Piece piece : pattern.pieces()) {
             List<Hole> drains = piece.holes().stream()
                     .filter(hole -> hole.use() == Hole.Use.DRAIN)
                     .toList();
-            boolean drained = !spec.drain().equals(Drain.NONE)
+            boolean drained = !spec.drain().equals(DrainHole.NONE)
                     && List.of("body", "face", "back").contains(piece.name());
             assertThat(drains).hasSize(!drained ? 0 : piece.name().equals("body") ? 2 : 1);
             for (Hole drain : drains) {
@@ -208,8 +219,8 @@ class HolesPropertiesTest implements AnySheath {
     /** Common practice: no hole so near another, or an edge, that the leather between would tear out. */
     @Property(tries = TRIES)
     void noHoleIsTornOut(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        for (Piece piece :
-                Made.of(knife, spec.withStrap(Optional.of(HandleStrap.USUAL))).pieces()) {
+        for (Piece piece : MadeSheath.of(knife, spec.withStrap(Optional.of(HandleStrap.USUAL)))
+                .pieces()) {
             Geometry leather = piece.outline().polygon();
             for (int i = 0; i < piece.holes().size(); i++) {
                 Hole hole = piece.holes().get(i);

@@ -7,6 +7,13 @@ import java.util.Locale;
 import java.util.Set;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.SheathSpec;
 import weltwright.wording.AdviceWording;
 
 /**

@@ -20,17 +20,25 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import weltwright.LongRun;
+import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
-import weltwright.trouble.Trouble;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.spec.CarryPosition;
+import weltwright.sheath.spec.DrainHole;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
 
 /**
  * What a knife can cut and leather bears: outlines without spurs and slits, and a drain hole clear of the blade's
  * point.
  */
-class OutlinePropertiesTest implements AnySheath {
+class OutlinePropertiesTest implements RandomSheaths {
     private static final int TRIES = 60;
 
     /** The disc that must roll along an outline, inside and outside, and how far the outline may be off its path. */
@@ -55,7 +63,7 @@ class OutlinePropertiesTest implements AnySheath {
             @ForAll("knives") Knife knife,
             @ForAll("specs") SheathSpec spec,
             @ForAll @DoubleRange(min = -30, max = 30) double tiltDeg) {
-        assertFair(Made.of(knife, tilted(spec, tiltDeg)), spec);
+        assertFair(MadeSheath.of(knife, tilted(spec, tiltDeg)), spec);
     }
 
     /** A thousand of them in a long run, a few in every build. */
@@ -74,7 +82,7 @@ class OutlinePropertiesTest implements AnySheath {
                     assertFair(pattern, spec);
                     assertDrained(pattern, spec);
                     made++;
-                } catch (Trouble refused) {
+                } catch (UserFacingException refused) {
                     continue;
                 }
             }
@@ -109,18 +117,18 @@ class OutlinePropertiesTest implements AnySheath {
 
     @Property(tries = TRIES)
     void theDrainHoleIsClearOfTheKnife(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        assertDrained(Made.of(knife, spec), spec);
+        assertDrained(MadeSheath.of(knife, spec), spec);
     }
 
     /** The room for a drain hole leaves the row as fair round the tip as a sheath without one has it. */
     @Property(tries = TRIES)
     void theDrainHoleLeavesNoHollowInTheRow(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        double without = hollowMm(Made.of(knife, spec.with(Drain.NONE)));
-        assertThat(hollowMm(Made.of(knife, spec))).isLessThan(without + OFF_MM);
+        double without = hollowMm(MadeSheath.of(knife, spec.with(DrainHole.NONE)));
+        assertThat(hollowMm(MadeSheath.of(knife, spec))).isLessThan(without + OFF_MM);
     }
 
     private static SheathSpec tilted(SheathSpec spec, double tiltDeg) {
-        return spec.with(new Carry(spec.carry().hand(), spec.carry().edge(), Math.toRadians(tiltDeg)));
+        return spec.with(new CarryPosition(spec.carry().hand(), spec.carry().edge(), Math.toRadians(tiltDeg)));
     }
 
     private static void assertFair(Pattern pattern, SheathSpec spec) {

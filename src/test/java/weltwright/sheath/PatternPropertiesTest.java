@@ -17,9 +17,21 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.fit.DrawCheck;
 import weltwright.geometry.Point;
 import weltwright.knife.Knife;
+import weltwright.sheath.attachment.RivetCover;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.BeltAttachment;
+import weltwright.sheath.spec.CarryPosition;
+import weltwright.sheath.spec.DrawHand;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.WeltSpec;
 
 /** What holds of every sheath, whatever the knife and the choices. */
-class PatternPropertiesTest implements AnySheath {
+class PatternPropertiesTest implements RandomSheaths {
     private static final int TRIES = 60;
 
     /** Arcs of up to 30 mm radius are chords, off by 0.016 mm at the most, and parallels are drawn thrice. */
@@ -31,7 +43,7 @@ class PatternPropertiesTest implements AnySheath {
     @Property(tries = TRIES)
     void piecesAreSimplePolygonsThatRunCounterClockwise(
             @ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        for (Piece piece : Made.of(knife, spec).pieces()) {
+        for (Piece piece : MadeSheath.of(knife, spec).pieces()) {
             assertThat(piece.outline().closed()).isTrue();
             assertThat(piece.outline().polygon().isValid()).as(piece.name()).isTrue();
             assertThat(piece.outline().polygon().isSimple()).as(piece.name()).isTrue();
@@ -42,7 +54,7 @@ class PatternPropertiesTest implements AnySheath {
     /** Between the edge and each stitch that it could reach there is all of the welt. */
     @Property(tries = TRIES)
     void theWeltRunsUnderEveryStitchOnTheEdgesSide(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = Made.of(knife, spec);
+        Pattern pattern = MadeSheath.of(knife, spec);
         Seam seam = pattern.seams().get(0);
         double leather = 2 * spec.leather().thicknessMm();
         double welt = pattern.pieces().stream()
@@ -72,14 +84,14 @@ class PatternPropertiesTest implements AnySheath {
     @Property(tries = TRIES)
     void theEdgeNeverComesNearerToAStitchThanTheWeltIsDeep(
             @ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        assertThat(Made.of(knife, spec).drawCheck().leastEdgeToStitchMm())
+        assertThat(MadeSheath.of(knife, spec).drawCheck().leastEdgeToStitchMm())
                 .isGreaterThanOrEqualTo(spec.welt().innerMarginMm() + spec.easeMm() - CHORDS_MM);
     }
 
     @Property(tries = TRIES)
     void theOtherHandGetsTheMirrorImage(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern right = Made.of(knife, spec.with(carriedIn(Hand.RIGHT, spec)));
-        Pattern left = Made.of(knife, spec.with(carriedIn(Hand.LEFT, spec)));
+        Pattern right = MadeSheath.of(knife, spec.with(carriedIn(DrawHand.RIGHT, spec)));
+        Pattern left = MadeSheath.of(knife, spec.with(carriedIn(DrawHand.LEFT, spec)));
 
         for (int i = 0; i < right.pieces().size(); i++) {
             Piece one = right.pieces().get(i);
@@ -104,7 +116,7 @@ class PatternPropertiesTest implements AnySheath {
 
     @Property(tries = 50)
     void theSameJobGivesTheSamePatternToTheLastBit(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        assertThat(Made.of(knife, spec)).isEqualTo(Made.of(knife, spec));
+        assertThat(MadeSheath.of(knife, spec)).isEqualTo(MadeSheath.of(knife, spec));
     }
 
     /** Each piece takes at least as much leather; the welt is a band of one width, no longer when it is bent wider. */
@@ -114,7 +126,7 @@ class PatternPropertiesTest implements AnySheath {
             @ForAll("specs") SheathSpec spec,
             @ForAll @DoubleRange(min = 0.1, max = 2) double more) {
         SheathSpec tight = onRivets(spec);
-        assertNoPieceIsLess(Made.of(knife, tight), Made.of(knife, tight.withEaseMm(tight.easeMm() + more)));
+        assertNoPieceIsLess(MadeSheath.of(knife, tight), MadeSheath.of(knife, tight.withEaseMm(tight.easeMm() + more)));
     }
 
     /** With a welt that stays as it is: a thicker one holds the leather off a knife that was thicker than it. */
@@ -124,9 +136,9 @@ class PatternPropertiesTest implements AnySheath {
             @ForAll("specs") SheathSpec spec,
             @ForAll @DoubleRange(min = 1.05, max = 1.5) double times) {
         Leather leather = spec.leather();
-        WeltChoice twoLayers = new WeltChoice(OptionalInt.of(2), spec.welt().innerMarginMm(), List.of(3.0), false);
+        WeltSpec twoLayers = new WeltSpec(OptionalInt.of(2), spec.welt().innerMarginMm(), List.of(3.0), false);
         SheathSpec sameWelt = onRivets(spec).with(twoLayers);
-        Pattern before = Made.of(knife, sameWelt);
+        Pattern before = MadeSheath.of(knife, sameWelt);
         Knife thicker = new Knife(
                 knife.outline(),
                 knife.landmarks(),
@@ -137,15 +149,15 @@ class PatternPropertiesTest implements AnySheath {
                 times * leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink(), leather.bulge()));
         SheathSpec formed = sameWelt.with(new Leather(
                 leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink() + 0.02, leather.bulge()));
-        assertNoPieceIsLess(before, Made.of(thicker, sameWelt));
-        assertNoPieceIsLess(before, Made.of(knife, inThicker));
-        assertNoPieceIsLess(before, Made.of(knife, formed));
+        assertNoPieceIsLess(before, MadeSheath.of(thicker, sameWelt));
+        assertNoPieceIsLess(before, MadeSheath.of(knife, inThicker));
+        assertNoPieceIsLess(before, MadeSheath.of(knife, formed));
     }
 
     /** A tail is as wide as there is room for it, in whole stitches; so it alone may lose one when it is given more. */
     private static SheathSpec onRivets(SheathSpec spec) {
-        return spec.belt().style() == BeltHold.Style.TAIL
-                ? spec.with(spec.belt().with(BeltHold.Style.RIVETED_STRAP))
+        return spec.belt().style() == BeltAttachment.Style.TAIL
+                ? spec.with(spec.belt().with(BeltAttachment.Style.RIVETED_STRAP))
                 : spec;
     }
 
@@ -171,7 +183,7 @@ class PatternPropertiesTest implements AnySheath {
      */
     @Property(tries = 40)
     void theSweptKnifeTouchesNoStitch(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = Made.of(knife, spec);
+        Pattern pattern = MadeSheath.of(knife, spec);
         DrawCheck check = pattern.drawCheck();
         Seam.Layer welt = pattern.seams().get(0).layers().get(1);
         // Pieces are laid tip down, the welt with its face up; back into the knife's frame.
@@ -214,9 +226,9 @@ class PatternPropertiesTest implements AnySheath {
     /** Common practice: the welt is as thick as the blade or thicker. */
     @Property(tries = TRIES)
     void theWeltIsAtLeastAsThickAsTheBlade(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        WeltChoice welt = spec.welt();
-        WeltChoice free = new WeltChoice(OptionalInt.empty(), welt.innerMarginMm(), welt.leathersMm(), false);
-        List<Piece> layers = Made.of(knife, spec.with(free)).pieces().stream()
+        WeltSpec welt = spec.welt();
+        WeltSpec free = new WeltSpec(OptionalInt.empty(), welt.innerMarginMm(), welt.leathersMm(), false);
+        List<Piece> layers = MadeSheath.of(knife, spec.with(free)).pieces().stream()
                 .filter(piece -> piece.name().startsWith("welt"))
                 .toList();
         double all = layers.stream()
@@ -233,7 +245,7 @@ class PatternPropertiesTest implements AnySheath {
         return new Point(0 - p.x(), p.y());
     }
 
-    private static Carry carriedIn(Hand hand, SheathSpec spec) {
-        return new Carry(hand, spec.carry().edge(), spec.carry().tiltRad());
+    private static CarryPosition carriedIn(DrawHand hand, SheathSpec spec) {
+        return new CarryPosition(hand, spec.carry().edge(), spec.carry().tiltRad());
     }
 }

@@ -16,17 +16,33 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import weltwright.error.UserFacingException;
 import weltwright.fit.DrawCheck;
 import weltwright.fit.TautStrip;
-import weltwright.geometry.Node;
-import weltwright.geometry.Outline;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.geometry.curve.Outline;
+import weltwright.geometry.curve.OutlineNode;
+import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Knife;
-import weltwright.knife.Shaping;
 import weltwright.knife.SuperEllipse;
 import weltwright.knife.TestKnives;
-import weltwright.trouble.Trouble;
+import weltwright.sheath.pattern.Advice;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.pattern.Severity;
+import weltwright.sheath.spec.BeltAttachment;
+import weltwright.sheath.spec.CarryPosition;
+import weltwright.sheath.spec.DrainHole;
+import weltwright.sheath.spec.DrawHand;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.Stitching;
+import weltwright.sheath.spec.WeltSpec;
 
 class PatternTest {
     private static final double NEUTRAL = 0.5 * 3.0;
@@ -53,12 +69,12 @@ class PatternTest {
 
     /** The edge looks forward on the hip of the hand that draws: to the right in the face of a right-handed sheath. */
     @ParameterizedTest
-    @EnumSource(Hand.class)
-    void theEdgeIsOnTheSideOfTheHand(Hand hand) {
+    @EnumSource(DrawHand.class)
+    void theEdgeIsOnTheSideOfTheHand(DrawHand hand) {
         // Of this knife the edge is straight and the spine falls to it: the tip lies on the edge's side.
         Pattern pattern = PatternMaker.make(
                 TestKnives.droppedSpine(),
-                TestSpecs.bladeAlone(SheathKind.PANELS).with(new Carry(hand, Carry.Edge.FORWARD, 0)));
+                TestSpecs.bladeAlone(SheathKind.PANELS).with(new CarryPosition(hand, CarryPosition.Edge.FORWARD, 0)));
         Piece face = pattern.pieces().get(0);
         Point tip = face.holes().stream()
                 .filter(hole -> hole.use() == Hole.Use.DRAIN)
@@ -67,7 +83,7 @@ class PatternTest {
                 .centre();
         double middle = face.outline().polygon().getEnvelopeInternal().centre().x;
 
-        assertThat(Math.signum(tip.x() - middle)).isEqualTo(hand == Hand.RIGHT ? 1 : -1);
+        assertThat(Math.signum(tip.x() - middle)).isEqualTo(hand == DrawHand.RIGHT ? 1 : -1);
         assertThat(tip.y())
                 .as("tip down")
                 .isLessThan(face.outline().polygon().getCentroid().getY());
@@ -193,12 +209,12 @@ class PatternTest {
     @Test
     void anOutlineThatCrossesItselfIsRefused() {
         Knife drop = TestKnives.dropPoint();
-        List<Node> nodes = new ArrayList<>(drop.outline().nodes());
+        List<OutlineNode> nodes = new ArrayList<>(drop.outline().nodes());
         Collections.swap(nodes, 5, 9);
-        Knife crossed = new Knife(new Outline(nodes), drop.landmarks(), 3, 18, Shaping.usual(0.3));
+        Knife crossed = new Knife(new Outline(nodes), drop.landmarks(), 3, 18, CrossSectionShape.usual(0.3));
 
         assertThatThrownBy(() -> PatternMaker.make(crossed, TestSpecs.bladeAlone(SheathKind.PANELS)))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("crosses itself");
     }
 
@@ -289,7 +305,7 @@ class PatternTest {
     void aThinWeltAndAThinMarginAreToldOf() {
         SheathSpec thin = TestSpecs.bladeAlone(SheathKind.PANELS)
                 .with(new Leather(2, 0.5, 0, Leather.Bulge.SHARED))
-                .with(new WeltChoice(OptionalInt.of(1), 2, List.of(), false));
+                .with(new WeltSpec(OptionalInt.of(1), 2, List.of(), false));
         Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), thin);
 
         assertThat(pattern.drawCheck().stitchesAreSafe()).isFalse();
@@ -338,7 +354,7 @@ class PatternTest {
     @MethodSource
     void absurdChoicesAreNamed(SheathSpec spec, String choice) {
         assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining(choice)
                 .hasMessageContaining("Give a");
     }
@@ -372,12 +388,12 @@ class PatternTest {
             double drain) {
         return TestSpecs.bladeAlone(SheathKind.FOLDED)
                 .with(new Leather(leather, k, 0, Leather.Bulge.SHARED))
-                .with(new WeltChoice(OptionalInt.empty(), inner, List.of(), false))
+                .with(new WeltSpec(OptionalInt.empty(), inner, List.of(), false))
                 .with(new Stitching(margin, pitch, 2))
-                .with(new BeltHold(BeltHold.Style.TAIL, beltWidth, beltThickness))
+                .with(new BeltAttachment(BeltAttachment.Style.TAIL, beltWidth, beltThickness))
                 .withEaseMm(ease)
                 .withHandleDepthMm(handleDepth)
-                .with(new Drain(drain, false));
+                .with(new DrainHole(drain, false));
     }
 
     private static double sharpestInwardCornerDeg(Polyline outline) {

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import weltwright.fit.TautStrip;
 import weltwright.geometry.Point;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
 
 /**
  * How wide leather must be at a station of a sheath: a strip of small links ({@link TautStrip}) pulled tight from

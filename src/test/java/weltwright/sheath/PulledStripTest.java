@@ -8,6 +8,8 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.geometry.Point;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
 
 /** The measure itself, before anything is measured by it. */
 class PulledStripTest {

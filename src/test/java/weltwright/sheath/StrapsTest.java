@@ -10,14 +10,30 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import weltwright.geometry.Node;
-import weltwright.geometry.Outline;
+import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
+import weltwright.geometry.curve.Outline;
+import weltwright.geometry.curve.OutlineNode;
+import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Knife;
 import weltwright.knife.Landmarks;
-import weltwright.knife.Shaping;
 import weltwright.knife.TestKnives;
-import weltwright.trouble.Trouble;
+import weltwright.sheath.attachment.StrapPiece;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.hardware.HardwareList;
+import weltwright.sheath.hardware.Ring;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.PlacedHardware;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.BeltAttachment;
+import weltwright.sheath.spec.HandleStrap;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.Stitching;
+import weltwright.sheath.spec.StrapLeather;
 
 class StrapsTest {
     private static final double INCH = 25.4;
@@ -26,7 +42,8 @@ class StrapsTest {
     @Test
     void aRivetedBeltStrapIsAsMakersCutIt() {
         StrapLeather narrow = new StrapLeather(INCH * 5 / 8, OptionalDouble.empty());
-        Pattern pattern = with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 1.75 * INCH, 4, narrow), Optional.empty());
+        Pattern pattern =
+                with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 1.75 * INCH, 4, narrow), Optional.empty());
         Piece strap = piece(pattern, "belt strap");
         var box = strap.outline().polygon().getEnvelopeInternal();
 
@@ -45,17 +62,19 @@ class StrapsTest {
     void aStrapHasHalfRoundEnds() {
         double width = INCH * 5 / 8;
 
-        assertThat(new Strap(160, width).outline().signedAreaMm2())
+        assertThat(new StrapPiece(160, width).outline().signedAreaMm2())
                 .isCloseTo(width * (160 - width) + Math.PI * width * width / 4, within(1.0));
     }
 
     /** A wider and a thicker belt each want a longer strap: by twice the width, and by the bend round the thickness. */
     @Test
     void theBeltDrivesTheStrapsLength() {
-        double usual = length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4), Optional.empty()), "belt strap");
-        double wider = length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 48, 4), Optional.empty()), "belt strap");
-        double thicker =
-                length(with(new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 6), Optional.empty()), "belt strap");
+        double usual = length(
+                with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4), Optional.empty()), "belt strap");
+        double wider = length(
+                with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 48, 4), Optional.empty()), "belt strap");
+        double thicker = length(
+                with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 6), Optional.empty()), "belt strap");
 
         assertThat(wider - usual).isCloseTo(20, within(0.1));
         // Half a turn on a radius 1 mm greater, less 1 mm on each leg, and the wedge below the belt.
@@ -66,11 +85,11 @@ class StrapsTest {
     /** Folded in the middle, each hole of one end lies on its partner of the other. */
     @ParameterizedTest
     @EnumSource(
-            value = BeltHold.Style.class,
+            value = BeltAttachment.Style.class,
             names = {"RIVETED_STRAP", "SEWN_STRAP"})
-    void theStrapsEndsLieOnEachOther(BeltHold.Style style) {
-        Pattern pattern = with(new BeltHold(style, 38, 4), Optional.empty());
-        List<Seam.Layer> layers = style == BeltHold.Style.SEWN_STRAP
+    void theStrapsEndsLieOnEachOther(BeltAttachment.Style style) {
+        Pattern pattern = with(new BeltAttachment(style, 38, 4), Optional.empty());
+        List<Seam.Layer> layers = style == BeltAttachment.Style.SEWN_STRAP
                 ? pattern.seams().get(1).layers()
                 : pattern.fastenings().get(0).layers();
         List<Point> inner = layers.get(1).holes();
@@ -86,9 +105,9 @@ class StrapsTest {
 
     @Test
     void aHangingSheathHasARingAndThreeLayersOnItsRivets() {
-        Pattern pattern = with(new BeltHold(BeltHold.Style.HANGING_RING, 38, 4), Optional.empty());
-        Fastening ring = fastening(pattern, "ring");
-        Fastening rivets = fastening(pattern, "belt strap rivets");
+        Pattern pattern = with(new BeltAttachment(BeltAttachment.Style.HANGING_RING, 38, 4), Optional.empty());
+        PlacedHardware ring = fastening(pattern, "ring");
+        PlacedHardware rivets = fastening(pattern, "belt strap rivets");
 
         assertThat(ring.kind()).isEqualTo(Hardware.Kind.RING);
         assertThat(((Ring) ring.hardware()).insideMm()).isGreaterThanOrEqualTo(StrapLeather.BELT.widthMm());
@@ -121,7 +140,8 @@ class StrapsTest {
         StrapLeather belt = new StrapLeather(20, OptionalDouble.of(2.5));
         StrapLeather handle = new StrapLeather(18, OptionalDouble.empty());
         Pattern pattern = with(
-                new BeltHold(BeltHold.Style.RIVETED_STRAP, 38, 4, belt), Optional.of(HandleStrap.USUAL.with(handle)));
+                new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4, belt),
+                Optional.of(HandleStrap.USUAL.with(handle)));
 
         assertThat(piece(pattern, "belt strap").thicknessMm()).isEqualTo(2.5);
         assertThat(piece(pattern, "belt strap")
@@ -147,7 +167,7 @@ class StrapsTest {
      */
     @Test
     void theSameIronFitsASewnStrap() {
-        Pattern pattern = with(new BeltHold(BeltHold.Style.SEWN_STRAP, 38, 4), Optional.empty());
+        Pattern pattern = with(new BeltAttachment(BeltAttachment.Style.SEWN_STRAP, 38, 4), Optional.empty());
         Seam seam = pattern.seams().get(1);
         List<Point> holes = seam.layers().get(2).holes();
 
@@ -161,11 +181,11 @@ class StrapsTest {
     @Test
     void aStrapTooNarrowForItsStitchesIsRefused() {
         SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
-                .with(BeltHold.USUAL.with(BeltHold.Style.SEWN_STRAP))
+                .with(BeltAttachment.USUAL.with(BeltAttachment.Style.SEWN_STRAP))
                 .with(new Stitching(12, 4, 2));
 
         assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
-                .isInstanceOf(Trouble.class)
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("25.0 mm wide")
                 .hasMessageContaining("strap at least 30.0 mm wide, a smaller stitch margin");
     }
@@ -178,7 +198,7 @@ class StrapsTest {
                 TestKnives.leaf(),
                 SheathSpec.standard(SheathKind.PANELS)
                         .withHandleDepthMm(60)
-                        .with(new BeltHold(BeltHold.Style.SEWN_STRAP, 38, 4, wide)));
+                        .with(new BeltAttachment(BeltAttachment.Style.SEWN_STRAP, 38, 4, wide)));
         Piece strap = piece(pattern, "belt strap");
         var cut = strap.outline().lineString();
 
@@ -208,9 +228,9 @@ class StrapsTest {
 
     /** The rivet behind the handle goes through leather of the back, a good margin from its edge. */
     @ParameterizedTest
-    @EnumSource(BeltHold.Style.class)
-    void theStrapIsRivetedToTheBack(BeltHold.Style style) {
-        Pattern pattern = with(new BeltHold(style, 38, 4), Optional.of(HandleStrap.USUAL));
+    @EnumSource(BeltAttachment.Style.class)
+    void theStrapIsRivetedToTheBack(BeltAttachment.Style style) {
+        Pattern pattern = with(new BeltAttachment(style, 38, 4), Optional.of(HandleStrap.USUAL));
         Seam.Layer onBack = fastening(pattern, "handle strap rivet").layers().get(1);
         Piece back = piece(pattern, onBack.piece());
         var rivet = back.outline()
@@ -242,7 +262,7 @@ class StrapsTest {
                         new Landmarks(new Point(100, 5), new Point(0, -5), new Point(0, 5), new Point(-110, -5)),
                         3,
                         12,
-                        Shaping.usual(0.4)),
+                        CrossSectionShape.usual(0.4)),
                 spec);
         Point rivet =
                 fastening(pattern, "handle strap rivet").layers().get(1).holes().get(0);
@@ -256,13 +276,14 @@ class StrapsTest {
 
     @Test
     void aStrapBesideTheHandleIsRefused() {
-        assertThatThrownBy(() -> with(BeltHold.USUAL, Optional.of(new HandleStrap(200, HandleStrap.Side.LEFT, 1))))
-                .isInstanceOf(Trouble.class)
+        assertThatThrownBy(
+                        () -> with(BeltAttachment.USUAL, Optional.of(new HandleStrap(200, HandleStrap.Side.LEFT, 1))))
+                .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("strap")
                 .hasMessageContaining("above the throat");
     }
 
-    private static Pattern with(BeltHold belt, Optional<HandleStrap> strap) {
+    private static Pattern with(BeltAttachment belt, Optional<HandleStrap> strap) {
         return PatternMaker.make(
                 TestKnives.dropPoint(),
                 TestSpecs.bladeAlone(SheathKind.PANELS).with(belt).withStrap(strap));
@@ -270,19 +291,19 @@ class StrapsTest {
 
     private static Knife roundHandle() {
         Outline box = new Outline(List.of(
-                new Node(new Point(-100, -10), true),
-                new Node(new Point(0, -10), true),
-                new Node(new Point(70, -8), false),
-                new Node(new Point(100, 0), true),
-                new Node(new Point(70, 8), false),
-                new Node(new Point(0, 10), true),
-                new Node(new Point(-100, 10), true)));
+                new OutlineNode(new Point(-100, -10), true),
+                new OutlineNode(new Point(0, -10), true),
+                new OutlineNode(new Point(70, -8), false),
+                new OutlineNode(new Point(100, 0), true),
+                new OutlineNode(new Point(70, 8), false),
+                new OutlineNode(new Point(0, 10), true),
+                new OutlineNode(new Point(-100, 10), true)));
         return new Knife(
                 box,
                 new Landmarks(new Point(100, 0), new Point(0, -10), new Point(0, 10), new Point(-100, -10)),
                 3,
                 20,
-                Shaping.usual(0.4).withHandleExponent(2));
+                CrossSectionShape.usual(0.4).withHandleExponent(2));
     }
 
     private static double length(Pattern pattern, String name) {
@@ -296,7 +317,7 @@ class StrapsTest {
                 .orElseThrow();
     }
 
-    private static Fastening fastening(Pattern pattern, String name) {
+    private static PlacedHardware fastening(Pattern pattern, String name) {
         return pattern.fastenings().stream()
                 .filter(fastening -> fastening.name().equals(name))
                 .findFirst()

@@ -7,6 +7,23 @@ import java.util.OptionalInt;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.hardware.HardwareList;
+import weltwright.sheath.hardware.Ring;
+import weltwright.sheath.spec.BeltAttachment;
+import weltwright.sheath.spec.CarryPosition;
+import weltwright.sheath.spec.DrainHole;
+import weltwright.sheath.spec.DrawHand;
+import weltwright.sheath.spec.GuardOpening;
+import weltwright.sheath.spec.HandleStrap;
+import weltwright.sheath.spec.InsertionDepth;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.Stitching;
+import weltwright.sheath.spec.Throat;
+import weltwright.sheath.spec.WeltSpec;
 
 /** Choices that a maker might make. */
 public final class TestSpecs {
@@ -57,24 +74,24 @@ public final class TestSpecs {
                                 hardware)));
     }
 
-    private static Arbitrary<Depth> depths() {
-        Arbitrary<Depth> depth = Arbitraries.of(
-                Depth.AS_THE_KNIFE_WANTS,
-                Depth.ofHandle(0),
-                Depth.ofHandle(12),
-                Depth.ofHandle(40),
-                Depth.ofHandle(70));
-        return Combinators.combine(depth, Arbitraries.of(GuardOpening.class)).as(Depth::with);
+    private static Arbitrary<InsertionDepth> depths() {
+        Arbitrary<InsertionDepth> depth = Arbitraries.of(
+                InsertionDepth.AS_THE_KNIFE_WANTS,
+                InsertionDepth.ofHandle(0),
+                InsertionDepth.ofHandle(12),
+                InsertionDepth.ofHandle(40),
+                InsertionDepth.ofHandle(70));
+        return Combinators.combine(depth, Arbitraries.of(GuardOpening.class)).as(InsertionDepth::with);
     }
 
-    private static Depth atMost40(Depth depth) {
+    private static InsertionDepth atMost40(InsertionDepth depth) {
         return depth.handleMm().orElse(0) > 40 ? depth.withHandleMm(OptionalDouble.of(40)) : depth;
     }
 
-    private static Arbitrary<Carry> carries() {
+    private static Arbitrary<CarryPosition> carries() {
         Arbitrary<Double> tilt = Arbitraries.of(0.0, 0.0, 0.15, -0.2);
-        return Combinators.combine(Arbitraries.of(Hand.class), Arbitraries.of(Carry.Edge.class), tilt)
-                .as(Carry::new);
+        return Combinators.combine(Arbitraries.of(DrawHand.class), Arbitraries.of(CarryPosition.Edge.class), tilt)
+                .as(CarryPosition::new);
     }
 
     private static Arbitrary<Leather> leathers() {
@@ -85,13 +102,13 @@ public final class TestSpecs {
                 .as(Leather::new);
     }
 
-    private static Arbitrary<WeltChoice> welts() {
+    private static Arbitrary<WeltSpec> welts() {
         Arbitrary<OptionalInt> layers =
                 Arbitraries.of(OptionalInt.empty(), OptionalInt.of(1), OptionalInt.of(2), OptionalInt.of(4));
         Arbitrary<Double> inner = Arbitraries.doubles().between(3, 6);
         Arbitrary<List<Double>> leathers = Arbitraries.of(List.of(), List.of(2.0, 3.2), List.of(1.6));
         return Combinators.combine(layers, inner, leathers, Arbitraries.of(true, false))
-                .as(WeltChoice::new);
+                .as(WeltSpec::new);
     }
 
     private static Arbitrary<Stitching> stitchings() {
@@ -107,11 +124,11 @@ public final class TestSpecs {
                 .as(Throat::new);
     }
 
-    private static Arbitrary<BeltHold> belts() {
+    private static Arbitrary<BeltAttachment> belts() {
         Arbitrary<Double> width = Arbitraries.doubles().between(25, 55);
         Arbitrary<Double> thickness = Arbitraries.doubles().between(3, 5);
-        return Combinators.combine(Arbitraries.of(BeltHold.Style.class), width, thickness)
-                .as(BeltHold::new);
+        return Combinators.combine(Arbitraries.of(BeltAttachment.Style.class), width, thickness)
+                .as(BeltAttachment::new);
     }
 
     private static Arbitrary<Optional<HandleStrap>> straps() {
@@ -122,7 +139,7 @@ public final class TestSpecs {
                 .optional();
     }
 
-    private static Arbitrary<Drain> drains() {
-        return Arbitraries.of(Drain.NONE, new Drain(3, false), new Drain(5, false), new Drain(4, true));
+    private static Arbitrary<DrainHole> drains() {
+        return Arbitraries.of(DrainHole.NONE, new DrainHole(3, false), new DrainHole(5, false), new DrainHole(4, true));
     }
 }

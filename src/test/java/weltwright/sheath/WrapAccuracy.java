@@ -10,12 +10,19 @@ import java.util.Random;
 import java.util.function.Predicate;
 import net.jqwik.api.sessions.JqwikSession;
 import weltwright.LongRun;
+import weltwright.error.UserFacingException;
 import weltwright.fit.DrawPath;
 import weltwright.geometry.Point;
+import weltwright.knife.CrossSections;
 import weltwright.knife.Knife;
-import weltwright.knife.Sections;
 import weltwright.knife.TestKnives;
-import weltwright.trouble.Trouble;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.BeltAttachment;
+import weltwright.sheath.spec.CarryPosition;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
 
 /**
  * How the width of the leather, from stitch to stitch across the pattern, agrees with a strip that is pulled tight
@@ -58,7 +65,7 @@ public final class WrapAccuracy {
                     List<Width> widths = widths(knife, spec, PatternMaker.make(knife, spec));
                     errors.computeIfAbsent(spec.kind(), kind -> new Errors()).add(tried, widths);
                     made++;
-                } catch (Trouble refused) {
+                } catch (UserFacingException refused) {
                     continue;
                 }
             }
@@ -76,10 +83,10 @@ public final class WrapAccuracy {
         SheathKind kind = knife.doubleEdged() ? SheathKind.PANELS : spec.kind();
         return spec.with(kind)
                 .with(new Leather(leather.thicknessMm(), leather.neutralFactor(), 0, leather.bulge()))
-                .with(Carry.USUAL)
+                .with(CarryPosition.USUAL)
                 .withStrap(Optional.empty())
-                .with(new BeltHold(
-                        BeltHold.Style.RIVETED_STRAP,
+                .with(new BeltAttachment(
+                        BeltAttachment.Style.RIVETED_STRAP,
                         spec.belt().beltWidthMm(),
                         4,
                         spec.belt().strap()));
@@ -236,7 +243,7 @@ public final class WrapAccuracy {
     }
 
     /** What of a knife passes a station on its way out: sweep and path are worked out here. */
-    private record Passing(Sections sections, DrawPath path) {
+    private record Passing(CrossSections sections, DrawPath path) {
         private static final double STEP_MM = 1.5;
         private static final double SHORT_OF_TIP_MM = 0.05;
 

@@ -17,15 +17,17 @@ import org.opencv.core.MatOfInt;
 import org.opencv.imgcodecs.Imgcodecs;
 import weltwright.LongRun;
 import weltwright.Mutation;
-import weltwright.ground.Natives;
-import weltwright.ground.Picture;
-import weltwright.photo.Photo;
-import weltwright.trouble.Trouble;
+import weltwright.error.UserFacingException;
+import weltwright.image.DecodedPhoto;
+import weltwright.image.Photo;
+import weltwright.image.opencv.OpenCvLibraries;
+import weltwright.trace.report.PhotoAdvice;
+import weltwright.trace.report.TraceNote;
 
 /**
  * Photos whose files are damaged at random, in every format. Each is read and decoded, and some of those that can be
- * decoded are traced: either a {@link Trouble} says why not, or the trace tells of the damage, or it is no farther off
- * than it claims. Truth: the scenes' own ({@code src/test/scenes}).
+ * decoded are traced: either a {@link UserFacingException} says why not, or the trace tells of the damage, or it is no
+ * farther off than it claims. Truth: the scenes' own ({@code src/test/scenes}).
  */
 class MutatedPhotosTest {
     /** A trace takes less than a second; in a build, beside other work, a pause of the machine is no hang. */
@@ -49,7 +51,7 @@ class MutatedPhotosTest {
         TRACED
     }
 
-    private record Original(KnownPhoto known, String kind, byte[] file, double p95Mm) {}
+    private record Original(GroundTruthPhoto known, String kind, byte[] file, double p95Mm) {}
 
     @Test
     void nothingIsWrongWithoutAWord() throws IOException {
@@ -84,21 +86,21 @@ class MutatedPhotosTest {
         Photo photo;
         try {
             photo = Photo.of("mutated" + original.kind(), file);
-        } catch (Trouble trouble) {
+        } catch (UserFacingException trouble) {
             return Outcome.REFUSED_UNREAD;
         }
         if (!traced) {
-            try (Picture picture = Picture.decode(photo)) {
+            try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
                 assertThat(picture.widthPx()).isEqualTo(photo.widthPx());
                 return Outcome.DECODED;
-            } catch (Trouble trouble) {
+            } catch (UserFacingException trouble) {
                 return Outcome.REFUSED_UNDECODED;
             }
         }
         Trace trace;
         try {
             trace = original.known().trace(photo, original.known().ground());
-        } catch (Trouble trouble) {
+        } catch (UserFacingException trouble) {
             return Outcome.REFUSED_UNTRACED;
         }
         double p95Mm = original.known().measure(trace).p95Mm();
@@ -118,10 +120,10 @@ class MutatedPhotosTest {
      * Scenes of each kind of ground as the renderer wrote them, and two of them in the other ways to store a picture.
      */
     private static List<Original> originals() throws IOException {
-        Natives.load();
+        OpenCvLibraries.load();
         List<Original> originals = new ArrayList<>();
         for (String name : List.of("recurve-sheet-a4", "hunter-sheet-letter", "recurve-mat-inch", "tanto-graph")) {
-            KnownPhoto known = KnownPhoto.read(KnownPhoto.SCENES, name);
+            GroundTruthPhoto known = GroundTruthPhoto.read(GroundTruthPhoto.SCENES, name);
             byte[] file = Files.readAllBytes(known.picture());
             double p95Mm = known.measure(known.trace(known.ground())).p95Mm();
             originals.add(new Original(known, ".jpg", file, p95Mm));

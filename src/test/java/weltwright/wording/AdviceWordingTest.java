@@ -11,11 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import weltwright.fit.DrawCheck;
-import weltwright.fit.Grip;
-import weltwright.knife.Section;
-import weltwright.sheath.Advice;
-import weltwright.sheath.Seam;
-import weltwright.sheath.WeltStack;
+import weltwright.fit.Retention;
+import weltwright.knife.CrossSection;
+import weltwright.sheath.pattern.Advice;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.pattern.WeltStack;
 
 class AdviceWordingTest {
 
@@ -80,8 +80,8 @@ class AdviceWordingTest {
         if (type == Optional.class) {
             return Optional.empty();
         }
-        if (type == Grip.Narrow.class) {
-            return new Grip.Narrow(Section.Part.HANDLE, -20, -4, 1.4, List.of());
+        if (type == Retention.Narrow.class) {
+            return new Retention.Narrow(CrossSection.Part.HANDLE, -20, -4, 1.4, List.of());
         }
         return type.isEnum() ? type.getEnumConstants()[0] : "welt seam";
     }

@@ -15,11 +15,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import weltwright.ground.GroundLabel;
-import weltwright.trace.ErrorBudget;
-import weltwright.trace.ErrorSource;
-import weltwright.trace.LensSource;
-import weltwright.trace.PhotoAdvice;
-import weltwright.trace.TraceNote;
+import weltwright.trace.report.ErrorBudget;
+import weltwright.trace.report.ErrorSource;
+import weltwright.trace.report.LensSource;
+import weltwright.trace.report.PhotoAdvice;
+import weltwright.trace.report.TraceNote;
 
 /** Word for word, what the program told when its sentences were still written where their values are computed. */
 class TraceWordingTest {

@@ -1,0 +1,208 @@
+package weltwright.app.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import weltwright.error.UserFacingException;
+import weltwright.job.Job;
+import weltwright.job.JobFields;
+import weltwright.knife.Guard;
+import weltwright.knife.Silhouette;
+import weltwright.knife.ThicknessProfile;
+import weltwright.trace.Trace;
+import weltwright.trace.capture.TraceSettings;
+import weltwright.trace.ground.GroundChoice;
+import weltwright.units.Length;
+
+/** What is told about the knife and its photo. */
+final class KnifeOptions {
+    @Option(
+            names = "--handle-thickness",
+            paramLabel = "LENGTH",
+            description =
+                    "Greatest thickness of the handle across its flats, by caliper. The knife rests on its handle,"
+                            + " so this says how high its outline lies over the sheet: give it if you can. Default: ${DEFAULT-VALUE}.")
+    private @Nullable String handleThickness;
+
+    @Option(
+            names = "--spine-thickness",
+            paramLabel = "LENGTH",
+            description =
+                    "Thickness of the blade at its back (the spine) next to the handle. Default: ${DEFAULT-VALUE}.")
+    private @Nullable String spineThickness;
+
+    @Option(
+            names = "--thickness-at",
+            paramLabel = "FROM_TIP:THICKNESS",
+            description =
+                    "How thick the knife is at a place, so far from its tip: 30mm:2.8mm. Give it up to eight times, on"
+                            + " blade and handle; in between, the knife is taken to be straight. none: nothing was measured but"
+                            + " spine and handle.")
+    private @Nullable List<String> thicknessAt;
+
+    @Option(
+            names = "--ground",
+            paramLabel = "GROUND",
+            description =
+                    "What the knife lies on. find: whichever of these the photo shows. sheet: the printed reference"
+                            + " sheet, which measures best. ruled:10mm, ruled:1in: a cutting mat or squared paper with lines so"
+                            + " far apart, counting fine ones. paper:a4, paper:letter: a blank sheet of white paper."
+                            + " rectangle:210x297mm: anything flat of that size, its corners given as --corners. Default: ${DEFAULT-VALUE}.")
+    private @Nullable String ground;
+
+    @Option(
+            names = "--corners",
+            paramLabel = "CORNERS",
+            description =
+                    "Where the upright photo shows the four corners of the rectangle, in the order of a walk round"
+                            + " it, the first two along its width: pixels from the left and from the top, such as"
+                            + " \"310,402 2811,390 2850,3900 280,3911\".")
+    private @Nullable String corners;
+
+    @Option(
+            names = "--tip-drop",
+            paramLabel = "LENGTH",
+            description = "How much lower the tip lies than the blade next to the handle, where the knife lies tilted."
+                    + " Default: ${DEFAULT-VALUE}.")
+    private @Nullable String tipDrop;
+
+    @Option(
+            names = "--focal-35mm",
+            paramLabel = "NUMBER",
+            description = "Focal length of the lens in 35 mm terms, such as 26. Only needed where the photo does not"
+                    + " tell it itself.")
+    private @Nullable String focal35mm;
+
+    @Option(
+            names = "--sheet-bars",
+            paramLabel = "ACROSS,DOWN",
+            description = "What the two bars on the printed reference sheet measure, such as 99.7mm,99.9mm: the one"
+                    + " across the page, then the one down it. Default: ${DEFAULT-VALUE}.")
+    private @Nullable String sheetBars;
+
+    @Option(names = "--other-side", description = "The edge is on the other side than the outline suggests.")
+    private boolean otherSide;
+
+    @Option(
+            names = "--guard",
+            paramLabel = "WHERE",
+            description = "A guard, a bolster or a finger guard between blade and handle, before which the sheath ends."
+                    + " FRONT,BACK: how far its front and its back are from the tip, along the knife, such as 118mm,125mm."
+                    + " find: where the outline shows one. none: there is none. Default: ${DEFAULT-VALUE}.")
+    private @Nullable String guard;
+
+    /** The trace with what was told of its sides and its guard. */
+    Trace told(Trace trace) {
+        Trace sided = otherSide ? trace.withOtherSide() : trace;
+        return sided.withGuard(guardOf(sided.silhouette()));
+    }
+
+    /** The job with what was told of its knife's sides and guard; corrections by hand stay. */
+    Job told(Job job) {
+        Job sided = sideOf(job);
+        return guard == null
+                ? sided
+                : sided.silhouette()
+                        .map(s -> sided.withSilhouette(s.withGuard(guardOf(s))))
+                        .orElse(sided);
+    }
+
+    private Optional<Guard> guardOf(Silhouette silhouette) {
+        if (guard == null) {
+            return silhouette.landmarks().guard();
+        }
+        return switch (guard.strip().toLowerCase(Locale.ROOT)) {
+            case "find" -> silhouette.withGuardFound().landmarks().guard();
+            case "none" -> Optional.empty();
+            default -> {
+                double[] fromTip = LengthPair.GUARD.readMm(guard);
+                yield silhouette
+                        .withGuardFromTip(fromTip[0], fromTip[1])
+                        .landmarks()
+                        .guard();
+            }
+        };
+    }
+
+    /**
+     * The job with edge and spine exchanged where that is told. Other than proposed it is other for good, however often
+     * that is said, or a command given again for what it made would turn it back.
+     */
+    private Job sideOf(Job job) {
+        return otherSide
+                ? job.silhouette()
+                        .filter(s -> isAsProposed(s, job))
+                        .map(s -> job.withSpine(!s.spineOnLeft()))
+                        .orElse(job)
+                : job;
+    }
+
+    /** An outline that was not traced proposes its own side, until somebody says which it is. */
+    private static boolean isAsProposed(Silhouette silhouette, Job job) {
+        return job.trace()
+                .map(trace -> trace.silhouette().spineOnLeft() == silhouette.spineOnLeft())
+                .orElse(job.spineOnLeft().isEmpty());
+    }
+
+    /** The settings with what was given in place of what was there. */
+    TraceSettings over(TraceSettings settings) {
+        return new TraceSettings(
+                handleThickness == null
+                        ? settings.handleThicknessMm()
+                        : JobFields.HANDLE_THICKNESS.readMm(handleThickness),
+                spineThickness == null ? settings.spineThicknessMm() : JobFields.SPINE_THICKNESS.readMm(spineThickness),
+                tipDrop == null ? settings.tipDropMm() : JobFields.TIP_DROP.readMm(tipDrop),
+                focal35mm == null ? settings.focal35mm() : OptionalDouble.of(JobFields.FOCAL_35MM.read(focal35mm)),
+                sheetBars == null ? settings.sheetScale() : LengthPair.SHEET_BARS.read(sheetBars),
+                ground(settings.ground()),
+                settings.phone(),
+                thickness(settings.thickness()));
+    }
+
+    private ThicknessProfile thickness(ThicknessProfile before) {
+        if (thicknessAt == null) {
+            return before;
+        }
+        if (thicknessAt.size() == 1 && thicknessAt.get(0).strip().equalsIgnoreCase("none")) {
+            return ThicknessProfile.NONE;
+        }
+        return new ThicknessProfile(
+                thicknessAt.stream().map(KnifeOptions::reading).toList());
+    }
+
+    private static ThicknessProfile.Reading reading(String typed) {
+        String[] parts = typed.split(":", -1);
+        if (parts.length != 2) {
+            throw new UserFacingException(
+                    "\"" + typed + "\" does not tell a place and a thickness.",
+                    "Give both with a colon between them, such as --thickness-at 30mm:2.8mm.");
+        }
+        return new ThicknessProfile.Reading(
+                JobFields.THICKNESS_PLACE.readMm(parts[0]), JobFields.THICKNESS.readMm(parts[1]));
+    }
+
+    private GroundChoice ground(GroundChoice before) {
+        if (corners == null) {
+            return ground == null ? before : GroundChoice.parse(ground);
+        }
+        String said = ground == null ? before.words() : ground;
+        if (!said.trim().toLowerCase(Locale.ROOT).startsWith("rectangle:")) {
+            throw new UserFacingException(
+                    "Corners are given, but not of a rectangle.",
+                    "Give its width and height too, as --ground rectangle:210x297mm.");
+        }
+        return GroundChoice.parse(said.replaceFirst("(?i) at .*", "") + " at " + corners);
+    }
+
+    /** A wrong thickness makes a wrong size, and nobody sees it in the picture. */
+    void remindOfHandleThickness(TraceSettings settings, PrintWriter say) {
+        if (handleThickness == null) {
+            say.println("The handle was taken to be " + new Length(settings.handleThicknessMm()).inMillimetres()
+                    + " thick. Measure it and give it as --handle-thickness, for the size depends on it.");
+        }
+    }
+}

@@ -1,0 +1,203 @@
+package weltwright.app.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import weltwright.assembly.AssemblyPlan;
+import weltwright.error.UserFacingException;
+import weltwright.image.Photo;
+import weltwright.io.Backup;
+import weltwright.io.FileVersion;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.job.PhoneLensStore;
+import weltwright.output.PageHeading;
+import weltwright.output.PaperSize;
+import weltwright.output.cutter.CutPlan;
+import weltwright.output.cutter.CutterBed;
+import weltwright.output.print.PatternPdf;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.trace.ProgressListener;
+import weltwright.trace.capture.TraceSettings;
+import weltwright.units.PrintScale;
+
+@Command(
+        name = "make",
+        description = "Makes a sheath pattern from a photo of a knife on the reference sheet or another ground of"
+                + " known size, or from a job: writes the job, the pattern as a PDF to print true to size, and as SVG and"
+                + " DXF in mm for a cutting machine.",
+        mixinStandardHelpOptions = true,
+        abbreviateSynopsis = true,
+        sortOptions = false,
+        footer = {
+            "",
+            "SVG and DXF have the same five layers. cut: outlines. punch: holes. mark-flesh: folds, starts and stops of"
+                    + " stitching, notches and the knife, drawn where they do not show. mark-grain: where other leather"
+                    + " is glued on, 1.5 mm within it, so that it is covered. text: names, beside the pieces. The layer"
+                    + " for the side that lies down is switched off. Each bed holds one thickness of leather, its"
+                    + " direction of least stretch along the longer side. Measure the cut square of 50 mm before you"
+                    + " trust the machine.",
+            "",
+            "Options given for a job take the place of what the job holds.",
+            "",
+            "A job or pattern that is in the folder already is replaced only by what is made from it, or from the same"
+                    + " photo with the same choices. The job as it was before is kept beside the new one, its name ending"
+                    + " in .wwj.bak, until the next change; open it as any job.",
+            "",
+            "spine: the back of the blade. heel: where the cutting edge begins, next to the handle. throat: the open end"
+                    + " of the sheath. welt: a strip of leather between the layers along the edge, which the edge meets"
+                    + " before the stitches. pitch: from one stitch to the next. ease: air round the knife. stitch"
+                    + " margin: leather between the stitches and the outer edge."
+        })
+final class MakeCommand implements Runnable {
+    private final TerminalProgress line;
+    private final PhoneLensStore phones;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "PHOTO|JOB", description = "A photo (JPEG, PNG, TIFF, BMP, WebP) or a job (.wwj).")
+    private Path file;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "DIR",
+            required = true,
+            description = "The folder for what is made; it is made too where it is missing.")
+    private Path folder;
+
+    @Option(
+            names = "--force",
+            description = "Replace what is in the folder under the same name even where it would be lost: a job from"
+                    + " another photo, with other choices, or with work done by hand in it.")
+    private boolean force;
+
+    @Mixin
+    private KnifeOptions knife;
+
+    @Mixin
+    private PhoneOption phone;
+
+    @Mixin
+    private KnifeCrossSectionOptions shaping;
+
+    @Mixin
+    private ThicknessPhotoOptions thickness;
+
+    @Mixin
+    private SheathOptions sheath;
+
+    @Mixin
+    private OrderOptions order;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            defaultValue = "a4",
+            description =
+                    "Paper to print on: a4, letter, a3, tabloid, or one_large_page for a print shop. Default: ${DEFAULT-VALUE}.")
+    private PaperSize paper;
+
+    @Option(
+            names = "--printed-square",
+            paramLabel = "ACROSS,DOWN",
+            description = "What the 50 mm square of a printed pattern measures, such as 49.6mm,49.8mm: the next print"
+                    + " makes up for it.")
+    private @Nullable String printedSquare;
+
+    @Mixin
+    private CutterOptions cutter;
+
+    MakeCommand(TerminalProgress line, PhoneLensStore phones) {
+        this.line = line;
+        this.phones = phones;
+    }
+
+    @Override
+    public void run() {
+        PrintScale printer = printedSquare == null ? PrintScale.TRUE : LengthPair.PRINTED_SQUARE.read(printedSquare);
+        MakeOutputFiles made = MakeOutputFiles.in(folder, file);
+        CutterBed bed = cutter.bed();
+        ExistingJob inPlace = ExistingJob.of(made.job(), file, force);
+        Job before = JobFile.isJob(file) ? JobFile.read(file) : begun(Photo.read(file), inPlace);
+        Job given = given(before);
+        inPlace.checkPhoto(given);
+        if (!force) {
+            made.checkNoForeignPattern();
+        }
+        Job job;
+        MakeOutputFiles.Drawn drawn;
+        FileVersion written;
+        try (line) {
+            ProgressListener progress = (step, done) -> line.at(step, 0.9 * done);
+            Job traced = given.traced(progress);
+            boolean anew = given.silhouette().isEmpty();
+            job = thickness.measured(knife.told(anew ? traced.withGuardOf(before) : traced), progress);
+            inPlace.checkReplaceableBy(job);
+            line.at("Making the pattern", 0.9);
+            drawn = drawn(job, given, bed, printer, made, inPlace.version());
+            line.at("Writing", 0.95);
+            written = made.write(job, inPlace.version());
+            made.write(drawn);
+        }
+        PrintWriter say = spec.commandLine().getOut();
+        TextReport.of(job, say);
+        ThicknessPhotoOptions.report(job.settings().thickness(), say);
+        TextReport.of(drawn.pattern(), say);
+        drawn.cut().advice().forEach(say::println);
+        PatternPdf.unprintable(drawn.heading()).ifPresent(say::println);
+        made.files().forEach(file -> say.println("Written: " + file));
+        if (inPlace.version().sha256().isPresent() && !inPlace.version().equals(written)) {
+            say.println("The job before is kept as: " + Backup.of(made.job()));
+        }
+    }
+
+    /**
+     * The pattern; where the choices make none, a photo that was just traced is not traced in vain: its job is kept.
+     */
+    private MakeOutputFiles.Drawn drawn(
+            Job job, Job untraced, CutterBed bed, PrintScale printer, MakeOutputFiles made, FileVersion inPlace) {
+        try {
+            Pattern pattern = job.pattern();
+            PageHeading heading = new PageHeading(job.customer(), job.knifeName(), job.begun(), job.notes());
+            CutPlan cut = CutPlan.of(pattern, bed, heading);
+            return new MakeOutputFiles.Drawn(pattern, AssemblyPlan.of(pattern), cut, heading, paper, printer);
+        } catch (UserFacingException refused) {
+            if (untraced.silhouette().isPresent()) {
+                throw refused;
+            }
+            made.write(job, inPlace);
+            throw new UserFacingException(
+                    refused.getMessage(),
+                    "The traced outline is saved: go on from there with make " + made.job()
+                            + " and what you choose instead.",
+                    refused);
+        }
+    }
+
+    private static Job begun(Photo photo, ExistingJob inPlace) {
+        return Job.begin(inPlace.begun(photo)).withPhoto(photo);
+    }
+
+    /** The job before its photo is traced, with all that was given on the command line. */
+    private Job given(Job job) {
+        TraceSettings told = knife.over(job.settings());
+        TraceSettings settings = JobFile.isJob(file)
+                ? phone.overIfNamed(told, phones)
+                : phone.over(told, job.photo().orElseThrow(), phones);
+        if (job.isCorrectedBesidesGuard() && !settings.equals(job.settings())) {
+            throw new UserFacingException(
+                    "The outline in " + file + " was corrected by hand, and other measures of the knife or sheet would"
+                            + " trace it anew without the corrections.",
+                    "Leave those options out, or open the job in the window.");
+        }
+        Job ordered = order.over(job.withSettings(settings));
+        return ordered.withSpec(sheath.over(ordered.spec())).withShaping(shaping.over(ordered.shaping()));
+    }
+}

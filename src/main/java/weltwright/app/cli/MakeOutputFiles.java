@@ -1,0 +1,144 @@
+package weltwright.app.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import weltwright.assembly.AssemblyPlan;
+import weltwright.error.UserFacingException;
+import weltwright.io.AtomicFile;
+import weltwright.io.Backup;
+import weltwright.io.FileKind;
+import weltwright.io.FileNames;
+import weltwright.io.FileVersion;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.output.PageHeading;
+import weltwright.output.PaperSize;
+import weltwright.output.cutter.CutPlan;
+import weltwright.output.cutter.CutterDxf;
+import weltwright.output.cutter.CutterSvg;
+import weltwright.output.print.PatternPdf;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.units.PrintScale;
+
+/**
+ * The files that {@code make} writes: a job, and the pattern once for each kind of file.
+ *
+ * @param job named after the photo or job that they are made from
+ * @param name the same without an ending; the names of the patterns begin with it
+ */
+record MakeOutputFiles(Path folder, Path job, String name) {
+    private static final List<PatternFile> PATTERNS = List.of(
+            new PatternFile(
+                    "-pattern.pdf",
+                    PatternPdf.KIND,
+                    (made, file) -> PatternPdf.write(
+                            made.pattern(), made.plan(), made.heading(), made.paper(), made.printer(), file)),
+            new PatternFile("-pattern.svg", CutterSvg.KIND, (made, file) -> CutterSvg.write(made.cut(), file)),
+            new PatternFile("-pattern.dxf", CutterDxf.KIND, (made, file) -> CutterDxf.write(made.cut(), file)));
+
+    /** A kind of file that holds the pattern, and how it is written. */
+    private record PatternFile(String ending, FileKind kind, Writer writer) {}
+
+    @FunctionalInterface
+    private interface Writer {
+        void write(Drawn made, Path file);
+    }
+
+    /**
+     * What there is to write of a pattern.
+     *
+     * @param cut the same pattern laid out for a cutter
+     */
+    record Drawn(
+            Pattern pattern,
+            AssemblyPlan plan,
+            CutPlan cut,
+            PageHeading heading,
+            PaperSize paper,
+            PrintScale printer) {}
+
+    /**
+     * The files, none of them written yet.
+     *
+     * @throws UserFacingException where the folder cannot take them, or where something is in their place that is never
+     *     replaced: which is better known before the long work than after
+     */
+    static MakeOutputFiles in(Path folder, Path source) {
+        Path there = folder.toAbsolutePath();
+        while (!Files.exists(there) && there.getParent() != null) {
+            there = there.getParent();
+        }
+        if (!Files.isDirectory(there)) {
+            throw new UserFacingException(there + " is not a folder.", "Give another folder for the files.");
+        }
+        if (!Files.isWritable(there)) {
+            throw unwritable(there, null);
+        }
+        String name = String.valueOf(source.getFileName()).replaceFirst("\\.[^.]*$", "");
+        List<String> endings = Stream.concat(
+                        Stream.of(JobFile.EXTENSION + Backup.ENDING),
+                        PATTERNS.stream().map(PatternFile::ending))
+                .toList();
+        String fitting = FileNames.beginning(name, endings);
+        MakeOutputFiles made = new MakeOutputFiles(folder, folder.resolve(fitting + JobFile.EXTENSION), fitting);
+        if (Files.isDirectory(folder)) {
+            AtomicFile.of(made.job, JobFile.KIND).check();
+            PATTERNS.forEach(p -> AtomicFile.of(made.file(p), p.kind()).check());
+        }
+        return made;
+    }
+
+    /**
+     * Throws {@link UserFacingException} where there is a pattern without the job that it came from: nobody knows whose
+     * it is.
+     */
+    void checkNoForeignPattern() {
+        Optional<Path> foreign = Files.exists(job)
+                ? Optional.empty()
+                : PATTERNS.stream().map(this::file).filter(Files::exists).findFirst();
+        if (foreign.isPresent()) {
+            throw new UserFacingException(
+                    "There is a pattern " + foreign.get() + " already, without the job that it came from.",
+                    "Give another folder, or say --force to replace it.");
+        }
+    }
+
+    List<Path> files() {
+        return Stream.concat(Stream.of(job), PATTERNS.stream().map(this::file)).toList();
+    }
+
+    private Path file(PatternFile pattern) {
+        return folder.resolve(name + pattern.ending());
+    }
+
+    /**
+     * Writes the job, from which the others can be made again; it goes first.
+     *
+     * @param before what was in its place when that was looked at
+     * @return what it holds now
+     */
+    FileVersion write(Job made, FileVersion before) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw unwritable(folder, e);
+        }
+        return JobFile.write(made, before);
+    }
+
+    void write(Drawn made) {
+        PATTERNS.forEach(p -> p.writer().write(made, file(p)));
+    }
+
+    private static UserFacingException unwritable(Path folder, @Nullable IOException cause) {
+        return new UserFacingException(
+                "The folder " + folder + " cannot be written.",
+                "Choose another, or have the right to write there given to you.",
+                cause);
+    }
+}

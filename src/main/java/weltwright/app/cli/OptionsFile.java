@@ -1,0 +1,125 @@
+package weltwright.app.cli;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import weltwright.error.UserFacingException;
+import weltwright.io.InputFile;
+
+/**
+ * A file of options, given as {@code @FILE}: one option, or one name of a file, to a line.
+ *
+ * <ul>
+ *   <li>Between an option and its value stands {@code =} or space. The value is all that follows, spaces and {@code #}
+ *       included; quotation marks round the value, or round the whole line, are taken off.
+ *   <li>Empty lines and lines that begin with {@code #} say nothing.
+ *   <li>The text is UTF-8, or UTF-16 with a byte-order mark, with line ends of any system.
+ * </ul>
+ */
+final class OptionsFile {
+    private static final int GREATEST_BYTES = 1_000_000;
+
+    private static final Pattern OPTION = Pattern.compile("(?<name>--?[^\\s=]+)(?:\\s*=\\s*|\\s+)(?<value>.*)");
+
+    /** What looks like one more option on the same line. */
+    private static final Pattern SECOND_OPTION = Pattern.compile("\\s--[a-z]");
+
+    private OptionsFile() {}
+
+    /** The words of a command line with each {@code @FILE} replaced by what the file holds. */
+    static String[] expanded(String[] words) {
+        List<String> expanded = new ArrayList<>();
+        for (String word : words) {
+            if (word.length() > 1 && word.charAt(0) == '@') {
+                expanded.addAll(read(path(word.substring(1))));
+            } else {
+                expanded.add(word);
+            }
+        }
+        return expanded.toArray(String[]::new);
+    }
+
+    private static Path path(String name) {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new UserFacingException(
+                    "\"" + name + "\" is no name of a file.", "Check the name of the file of options.", e);
+        }
+    }
+
+    private static List<String> read(Path file) {
+        String text = text(file, InputFile.read(file, GREATEST_BYTES, "knife.args"));
+        List<String> words = new ArrayList<>();
+        String[] lines = text.split("\\R", -1);
+        for (int i = 0; i < lines.length; i++) {
+            String line = lines[i].strip();
+            if (!line.isEmpty() && line.charAt(0) != '#') {
+                words.add(word(line, file, i + 1));
+            }
+        }
+        return words;
+    }
+
+    private static String word(String line, Path file, int number) {
+        String whole = unquoted(line);
+        Matcher option = OPTION.matcher(whole);
+        if (!option.matches()) {
+            return whole;
+        }
+        String value = option.group("value").strip();
+        if (whole.equals(line)
+                && unquoted(value).equals(value)
+                && SECOND_OPTION.matcher(" " + value).find()) {
+            throw new UserFacingException(
+                    "Line " + number + " of " + file + " holds more than one option.",
+                    "Write each on a line of its own, or set the value between quotation marks.");
+        }
+        return option.group("name") + "=" + unquoted(value);
+    }
+
+    private static String unquoted(String text) {
+        char first = text.isEmpty() ? 0 : text.charAt(0);
+        boolean quoted =
+                text.length() > 1 && (first == '"' || first == '\'') && text.charAt(text.length() - 1) == first;
+        return quoted ? text.substring(1, text.length() - 1).replace("\\" + first, String.valueOf(first)) : text;
+    }
+
+    /** The byte-order marks are those of the Unicode Standard, section 23.8. */
+    private static String text(Path file, byte[] bytes) {
+        if (begins(bytes, 0xFF, 0xFE)) {
+            return decoded(file, bytes, 2, StandardCharsets.UTF_16LE);
+        }
+        if (begins(bytes, 0xFE, 0xFF)) {
+            return decoded(file, bytes, 2, StandardCharsets.UTF_16BE);
+        }
+        return decoded(file, bytes, begins(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0, StandardCharsets.UTF_8);
+    }
+
+    private static boolean begins(byte[] bytes, int... mark) {
+        for (int i = 0; i < mark.length; i++) {
+            if (i >= bytes.length || (bytes[i] & 0xFF) != mark[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String decoded(Path file, byte[] bytes, int from, Charset charset) {
+        try {
+            return charset.newDecoder()
+                    .decode(ByteBuffer.wrap(bytes, from, bytes.length - from))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw new UserFacingException(
+                    file + " is no text in UTF-8.", "Save the file of options as plain text in UTF-8.", e);
+        }
+    }
+}

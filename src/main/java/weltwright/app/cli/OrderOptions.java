@@ -1,0 +1,46 @@
+package weltwright.app.cli;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import weltwright.error.UserFacingException;
+import weltwright.job.Job;
+import weltwright.job.JobFields;
+import weltwright.units.DigitNormalizer;
+
+/** Whose job it is. */
+final class OrderOptions {
+    @Option(names = "--customer", paramLabel = "NAME", description = "Whose knife it is.")
+    private @Nullable String customer;
+
+    @Option(names = "--knife", paramLabel = "NAME", description = "What you call the knife.")
+    private @Nullable String knife;
+
+    @Option(names = "--due", paramLabel = "DATE", description = "The day it is to be ready, such as 2026-03-31.")
+    private @Nullable String due;
+
+    @Option(names = "--notes", paramLabel = "TEXT", description = "Anything to remember.")
+    private @Nullable String notes;
+
+    /** The job with what was given in place of what was there. */
+    Job over(Job job) {
+        return job.withOrder(
+                customer == null ? job.customer() : JobFields.CUSTOMER.read(customer),
+                knife == null ? job.knifeName() : JobFields.KNIFE_NAME.read(knife),
+                due == null ? job.due() : Optional.of(date(due)),
+                notes == null ? job.notes() : JobFields.NOTES.read(notes));
+    }
+
+    private static LocalDate date(String typed) {
+        try {
+            return LocalDate.parse(DigitNormalizer.ascii(typed).strip());
+        } catch (DateTimeParseException e) {
+            throw new UserFacingException(
+                    "The day cannot be read from \"" + typed + "\".",
+                    "Write year, month and day, such as 2026-03-31.",
+                    e);
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package weltwright.app.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import weltwright.camera.lens.CalibratedLens;
+import weltwright.ground.sheet.LensCalibration;
+import weltwright.image.Photo;
+import weltwright.job.PhoneLensStore;
+import weltwright.units.PrintScale;
+
+@Command(
+        name = "phone",
+        description =
+                "Measures a phone's lens from photos of the reference sheet and keeps it, so that later photos from"
+                        + " that phone are measured better, on any ground.",
+        mixinStandardHelpOptions = true,
+        abbreviateSynopsis = true,
+        sortOptions = false,
+        footer = {
+            "",
+            "Photograph the bare sheet, flat, four to eight times, filling the picture: once from straight above, and then"
+                    + " tilted by 20 to 30 degrees to each side. Always the same lens, no zoom, and about as near as you"
+                    + " photograph knives."
+        })
+final class PhoneCommand implements Runnable {
+    private final TerminalProgress line;
+    private final PhoneLensStore shelf;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            paramLabel = "PHOTO",
+            arity = LensCalibration.FEWEST_PHOTOS + "..*",
+            description = "Photos of the reference sheet, of one phone.")
+    private List<Path> files;
+
+    @Option(
+            names = "--name",
+            paramLabel = "NAME",
+            description = "What to call the phone. Default: what the photos call it.")
+    private @Nullable String name;
+
+    @Option(
+            names = "--sheet-bars",
+            paramLabel = "ACROSS,DOWN",
+            description = "What the two bars on the printed reference sheet measure. Default: ${DEFAULT-VALUE}.")
+    private @Nullable String sheetBars;
+
+    PhoneCommand(TerminalProgress line, PhoneLensStore shelf) {
+        this.line = line;
+        this.shelf = shelf;
+    }
+
+    @Override
+    public void run() {
+        PrintScale scale = sheetBars == null ? PrintScale.TRUE : LengthPair.SHEET_BARS.read(sheetBars);
+        List<Photo> photos = files.stream().map(Photo::read).toList();
+        CalibratedLens lens;
+        try (line) {
+            line.at("Measuring the lens", 0.1);
+            lens = LensCalibration.of(photos, Optional.ofNullable(name), scale);
+        }
+        Path file = shelf.put(lens);
+        PrintWriter say = spec.commandLine().getOut();
+        say.printf(
+                Locale.ROOT,
+                "%s: focal length %.2f mm in 35 mm terms, to %.2f %%; distortion k1 %.4f to %.4f, k2 %.4f to %.4f.%n",
+                lens.name(),
+                lens.focal35mm(),
+                196 * lens.errors().focal(),
+                lens.k1(),
+                1.96 * lens.errors().k1(),
+                lens.k2(),
+                1.96 * lens.errors().k2());
+        say.println(
+                lens.camera().isPresent()
+                        ? "Later photos that name the same camera and lens are measured with it."
+                        : "These photos do not name their camera: say --phone \"" + lens.name()
+                                + "\" with later ones.");
+        say.println("Written: " + file);
+    }
+}

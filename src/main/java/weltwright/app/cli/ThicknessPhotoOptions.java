@@ -1,0 +1,64 @@
+package weltwright.app.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import weltwright.error.UserFacingException;
+import weltwright.image.Photo;
+import weltwright.job.Job;
+import weltwright.knife.StandingPose;
+import weltwright.knife.ThicknessProfile;
+import weltwright.trace.ProgressListener;
+import weltwright.trace.thickness.ThicknessTracer;
+import weltwright.units.Length;
+
+/** A second photo of the knife, standing upright, which shows how thick it is along its length. */
+final class ThicknessPhotoOptions {
+    @Option(
+            names = "--thickness-photo",
+            paramLabel = "PHOTO",
+            description =
+                    "A second photo, of the knife standing on its spine, seen from straight above: it tells how thick"
+                            + " the knife is along its length. Tape edge and point first. Hold the knife upright with one or two low"
+                            + " blocks at the handle, on the same ground as in the first photo.")
+    private @Nullable Path photo;
+
+    @Option(
+            names = "--stands-on",
+            paramLabel = "SIDE",
+            defaultValue = "spine",
+            description = "The side that it stands on in that photo: spine or edge. Default: ${DEFAULT-VALUE}.")
+    private StandingPose.Foot foot;
+
+    /** The job with what the second photo tells, and traced anew with it; the same job where there is none. */
+    Job measured(Job traced, ProgressListener progress) {
+        if (photo == null) {
+            return traced;
+        }
+        if (traced.isCorrectedBesidesGuard()) {
+            throw new UserFacingException(
+                    "The outline was corrected by hand, and a second photo would trace it anew without the corrections.",
+                    "Open the job in the window, and give it the second photo there.");
+        }
+        ThicknessProfile profile =
+                ThicknessTracer.trace(Photo.read(photo), traced.settings().elsewhere(), traced.knife(), foot, progress);
+        return traced.withSettings(traced.settings().withThickness(profile))
+                .traced(progress)
+                .withGuardOf(traced);
+    }
+
+    /** What was measured along the knife, by this photo or with a caliper. */
+    static void report(ThicknessProfile profile, PrintWriter say) {
+        if (!profile.isEmpty()) {
+            StringBuilder all = new StringBuilder("Thickness along the knife, from its tip:");
+            for (ThicknessProfile.Reading reading : profile.readings()) {
+                all.append(all.charAt(all.length() - 1) == ':' ? " " : ", ")
+                        .append(new Length(reading.thicknessMm()).inMillimetres())
+                        .append(" at ")
+                        .append(new Length(reading.fromTipMm()).inMillimetres());
+            }
+            say.println(all.append('.'));
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package weltwright.app.gui.outline;
+
+/** What the mouse does to an outline. */
+enum OutlineTool {
+    MARKS(
+            "Marks",
+            'M',
+            "Pull the marks where they belong. Keys: T, H, S, B, or F and K for a guard, take hold of one, the arrows move it."),
+    POINTS(
+            "Points",
+            'P',
+            "Pull the points of the outline. A double click on the line adds one; a right click removes it, makes it a"
+                    + " corner or smooth. Keys: , and . go from point to point, the arrows move it, Insert adds, Delete"
+                    + " removes, C turns corner and smooth, E pulls the line there to the edge."),
+    REDRAW(
+            "Redraw",
+            'R',
+            "Draw along the knife's edge, from where the outline is right to where it is right again: it follows the"
+                    + " edge that the photo shows nearest to your line. Zoom in where something else lies close by."),
+    WIDTH(
+            "Width",
+            'W',
+            "Click where you measured the width with a caliper, and type it at the left. Keys: the arrows move the line,"
+                    + " Enter takes it.");
+
+    private final String words;
+    private final char key;
+    private final String hint;
+
+    OutlineTool(String words, char key, String hint) {
+        this.words = words;
+        this.key = key;
+        this.hint = hint;
+    }
+
+    String words() {
+        return words;
+    }
+
+    /** The key that takes it up. */
+    char key() {
+        return key;
+    }
+
+    /** How it is used, in a sentence or two. */
+    String hint() {
+        return hint;
+    }
+}

@@ -1,0 +1,11 @@
+/**
+ * Forms and actions for printing and cutting.
+ *
+ * <p>In: Typed values.
+ *
+ * <p>Out: Files and preferences.
+ *
+ * <p>Uses: {@code assembly}, {@code error}, {@code ground.sheet}, {@code io}, {@code job}, {@code sheath.pattern},
+ * {@code units}, sub-packages of {@code app.gui}, {@code output} and its sub-packages; Swing.
+ */
+package weltwright.app.gui.paper;

@@ -1,0 +1,93 @@
+package weltwright.app.gui.pattern;
+
+import java.awt.geom.Path2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import weltwright.app.gui.drawing.AnnotationPainter;
+import weltwright.assembly.AssemblyPlan;
+import weltwright.assembly.LeatherEdge;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.output.print.EdgeStateLine;
+import weltwright.output.print.LineStyle;
+import weltwright.sheath.pattern.Piece;
+
+/**
+ * What is drawn at the edges of one piece, as on paper: lines beside the cut, and letters. In the frame of the piece.
+ *
+ * @param lines beside the cut
+ * @param letters outside it
+ * @param edges all of them, to be told of
+ */
+record EdgeAnnotations(List<Line> lines, List<Letter> letters, List<LeatherEdge> edges) {
+
+    /** A line inside the cut. */
+    record Line(LineStyle style, Path2D path) {}
+
+    /** @param outwards the direction in which there is no leather, of length 1 */
+    record Letter(LineStyle style, Point at, Point outwards) {}
+
+    static EdgeAnnotations none() {
+        return new EdgeAnnotations(List.of(), List.of(), List.of());
+    }
+
+    static EdgeAnnotations of(Piece piece, AssemblyPlan plan) {
+        List<LeatherEdge> edges = plan.edges().stream()
+                .filter(edge -> edge.piece().equals(piece.name()))
+                .toList();
+        List<Line> lines = new ArrayList<>();
+        for (LeatherEdge edge : edges) {
+            EdgeStateLine.beside(edge)
+                    .ifPresent(line -> lines.add(new Line(EdgeStateLine.style(edge), AnnotationPainter.path(line))));
+        }
+        List<Letter> letters = EdgeStateLine.lettered(edges).stream()
+                .map(EdgeAnnotations::letter)
+                .toList();
+        return new EdgeAnnotations(lines, letters, edges);
+    }
+
+    private static Letter letter(LeatherEdge edge) {
+        Polyline line = edge.line();
+        double half = line.lengthMm() / 2;
+        Point along = line.at(half + 0.5).minus(line.at(half - 0.5)).unit();
+        return new Letter(EdgeStateLine.style(edge), line.at(half), along.left().times(-1));
+    }
+
+    /** What is done to the edge near a place, in words; empty where there is none so near. */
+    Optional<String> told(Point at, double reachMm) {
+        LeatherEdge nearest = null;
+        double least = reachMm;
+        for (LeatherEdge edge : edges) {
+            double distance = edge.line().at(edge.line().stationOf(at)).distance(at);
+            if (distance < least) {
+                least = distance;
+                nearest = edge;
+            }
+        }
+        return Optional.ofNullable(nearest).map(EdgeAnnotations::told);
+    }
+
+    private static String told(LeatherEdge edge) {
+        String done = edge.treatments().stream()
+                .map(t -> String.format(
+                        Locale.ROOT,
+                        "%s, %s: %s %s",
+                        t.step().name().toLowerCase(Locale.ROOT),
+                        t.side().words(),
+                        t.tool(),
+                        t.size()))
+                .collect(Collectors.joining("<br>"));
+        LineStyle style = EdgeStateLine.style(edge);
+        return String.format(
+                Locale.ROOT,
+                "<html><b>%s: %s</b><br>%s – %s%s</html>",
+                edge.piece(),
+                edge.name(),
+                style.letter(),
+                style.meaning(),
+                done.isEmpty() ? "" : "<br>" + done);
+    }
+}

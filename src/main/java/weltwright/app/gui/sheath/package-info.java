@@ -1,0 +1,11 @@
+/**
+ * Forms for the sheath: kind, leather, welt, throat, stitches, straps.
+ *
+ * <p>In: Typed values.
+ *
+ * <p>Out: A changed {@code SheathSpec} in the job.
+ *
+ * <p>Uses: {@code app.gui.form}, {@code app.gui.model}, {@code job}, {@code knife}, {@code sheath.spec} and
+ * {@code units}; Swing.
+ */
+package weltwright.app.gui.sheath;

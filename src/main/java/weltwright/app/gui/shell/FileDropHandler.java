@@ -1,0 +1,45 @@
+package weltwright.app.gui.shell;
+
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.TransferHandler;
+
+/** Takes a photo or a job that is dropped on the window. */
+final class FileDropHandler extends TransferHandler {
+    private final transient Consumer<Path> open;
+    private final transient Consumer<String> notice;
+
+    FileDropHandler(Consumer<Path> open, Consumer<String> notice) {
+        this.open = open;
+        this.notice = notice;
+    }
+
+    @Override
+    public boolean canImport(TransferSupport support) {
+        return support.isDataFlavorSupported(DataFlavor.javaFileListFlavor);
+    }
+
+    @Override
+    public boolean importData(TransferSupport support) {
+        if (!canImport(support)) {
+            return false;
+        }
+        try {
+            List<?> files = (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
+            if (files.size() != 1) {
+                notice.accept("Drop one photo, or one job, at a time.");
+                return false;
+            }
+            open.accept(((File) files.get(0)).toPath());
+            return true;
+        } catch (UnsupportedFlavorException | IOException e) {
+            notice.accept("What was dropped could not be read. Save the photo to a folder and drop it from there.");
+            return false;
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package weltwright.app.gui.shell;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import javax.swing.Action;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import weltwright.app.gui.theme.ThemeColors;
+import weltwright.app.gui.widget.WrappedText;
+
+/** What an empty window says: the three things to do first. A photo can be dropped anywhere. */
+final class WelcomePanel extends JPanel {
+    private static final float[] DASHES = {8, 6};
+
+    WelcomePanel(Action saveSheet, Action printSheet, Action openPhoto, Action openJob) {
+        super(new MigLayout(
+                "insets 36 44 36 44, wrap 2, hidemode 3",
+                "[40!][180:480:560,grow,fill]",
+                "push[]18[top]18[top]18[top]push"));
+        setName("start page");
+        JLabel title = new JLabel("From a photo of the knife to a sheath pattern");
+        title.putClientProperty("FlatLaf.styleClass", "h2");
+        add(title, "span, wmin 0, gapbottom 10");
+        step(
+                "1",
+                "Print the reference sheet, at actual size (100 %).",
+                "Measure its two bars with a ruler; they should be 100 mm each.",
+                new JButton(saveSheet),
+                new JButton(printSheet));
+        step(
+                "2",
+                "Lay the knife on it and take a photo.",
+                "From straight above, from as far away as fits: zoom in rather than go near. Even light, no flash. The"
+                        + " whole knife inside the frame. No printer? A cutting mat, squared paper or a blank sheet does"
+                        + " too.");
+        step(
+                "3",
+                "Drop the photo here.",
+                "As the camera took it, not cropped. Then measure the handle and the spine with a caliper: the window asks"
+                        + " for both.",
+                new JButton(openPhoto),
+                new JButton(openJob));
+    }
+
+    private void step(String number, String what, String how, JButton... buttons) {
+        JLabel figure = new JLabel(number);
+        figure.putClientProperty("FlatLaf.styleClass", "h0");
+        JPanel words = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 4", "[grow,fill]"));
+        words.setOpaque(false);
+        JLabel heading = new JLabel(what);
+        heading.putClientProperty("FlatLaf.styleClass", "h4");
+        words.add(heading, "wmin 0");
+        WrappedText more = new WrappedText(ThemeColors::text);
+        more.say(how);
+        words.add(more, "wmin 0");
+        if (buttons.length > 0) {
+            JPanel row = new JPanel(new MigLayout("insets 4 0 0 0"));
+            row.setOpaque(false);
+            for (JButton button : buttons) {
+                row.add(button);
+            }
+            words.add(row);
+        }
+        add(figure);
+        add(words, "wmin 0");
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setColor(ThemeColors.canvas());
+        g.fillRect(0, 0, getWidth(), getHeight());
+        g.setColor(ThemeColors.markLine());
+        g.setStroke(new BasicStroke(2, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1, DASHES, 0));
+        g.drawRoundRect(14, 14, getWidth() - 29, getHeight() - 29, 18, 18);
+        g.dispose();
+    }
+}

@@ -1,0 +1,144 @@
+package weltwright.app.gui.theme;
+
+import java.awt.Color;
+import javax.swing.UIManager;
+
+/**
+ * The program's own colours in the theme that is set, read from the UI defaults. Their values stand in the properties
+ * files of the themes (see {@link Theme}); each is {@code null} before a theme is set.
+ */
+public final class ThemeColors {
+    private static final String PREFIX = "Weltwright.";
+
+    private ThemeColors() {}
+
+    /** Background of drawings. */
+    public static Color canvas() {
+        return color("canvas");
+    }
+
+    public static Color leather() {
+        return color("leather");
+    }
+
+    /** Section of the welt, a little darker than the leather beside it. */
+    public static Color welt() {
+        return color("welt");
+    }
+
+    /** Fill of the knife. */
+    public static Color steel() {
+        return color("steel");
+    }
+
+    public static Color thread() {
+        return color("thread");
+    }
+
+    /** The room inside a sheath. */
+    public static Color cavity() {
+        return color("cavity");
+    }
+
+    /** Line along which leather is cut. */
+    public static Color cutLine() {
+        return color("cutLine");
+    }
+
+    public static Color hole() {
+        return color("hole");
+    }
+
+    /** Line that is marked on leather but not cut. */
+    public static Color markLine() {
+        return color("markLine");
+    }
+
+    /** Contour of the knife. */
+    public static Color knifeLine() {
+        return color("knifeLine");
+    }
+
+    public static Color text() {
+        return color("text");
+    }
+
+    public static Color secondaryText() {
+        return color("secondaryText");
+    }
+
+    public static Color error() {
+        return color("error");
+    }
+
+    public static Color success() {
+        return color("success");
+    }
+
+    public static Color warning() {
+        return color("warning");
+    }
+
+    public static Color notificationBackground() {
+        return color("notificationBackground");
+    }
+
+    /** The edge's side of an outline over a photo. */
+    public static Color edgeOverlay() {
+        return color("overlay.edge");
+    }
+
+    /** The spine's side of an outline over a photo. */
+    public static Color spineOverlay() {
+        return color("overlay.spine");
+    }
+
+    /** The handle of an outline over a photo, and whatever is held by the mouse. */
+    public static Color handleOverlay() {
+        return color("overlay.handle");
+    }
+
+    /** Stretches of an outline at which the trace was not sure. */
+    public static Color uncertainOverlay() {
+        return color("overlay.uncertain");
+    }
+
+    /** Dimension lines over a photo. */
+    public static Color dimensionOverlay() {
+        return color("overlay.dimension");
+    }
+
+    /** The label that names a ground. */
+    public static Color groundOverlay() {
+        return color("overlay.ground");
+    }
+
+    /** The lines of a ground over a photo. */
+    public static Color groundLineOverlay() {
+        return color("overlay.groundLine");
+    }
+
+    /** The dark rim of a ground's lines. */
+    public static Color groundHaloOverlay() {
+        return color("overlay.groundHalo");
+    }
+
+    /** Inside of the circle that marks a landmark. */
+    public static Color landmarkFillOverlay() {
+        return color("overlay.landmarkFill");
+    }
+
+    /** The dark rim of a light line over a photo. */
+    public static Color haloOverlay() {
+        return color("overlay.halo");
+    }
+
+    /** Background of text over a photo. */
+    public static Color labelBackgroundOverlay() {
+        return color("overlay.labelBackground");
+    }
+
+    private static Color color(String name) {
+        return UIManager.getColor(PREFIX + name);
+    }
+}

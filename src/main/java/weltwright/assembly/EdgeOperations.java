@@ -1,0 +1,291 @@
+package weltwright.assembly;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import weltwright.sheath.pattern.CuttingSide;
+import weltwright.sheath.pattern.Piece;
+
+/** What is done to the edges: to those of single leather, and to those of a sewn stack as one. */
+final class EdgeOperations {
+    private static final String SEWN_EDGE = "sewn edge of the ";
+    private static final List<OperationKind> SINGLE =
+            List.of(OperationKind.GROOVE, OperationKind.BEVEL, OperationKind.SAND, OperationKind.BURNISH);
+
+    private final OperationCollector work;
+
+    EdgeOperations(OperationCollector work) {
+        this.work = work;
+    }
+
+    /** Grooves, bevels, sands, dyes and burnishes single leather, and grooves the rows that stitches lie in. */
+    List<Operation> singleEdges() {
+        Map<LeatherEdge, List<Operation>> done = new LinkedHashMap<>();
+        for (OperationKind step : SINGLE) {
+            groups(step).forEach((treatment, alike) -> {
+                Operation operation = work.add(onEdges(treatment, alike));
+                alike.forEach(edge -> {
+                    work.after(work.cut(edge.piece()), operation, "there is no edge before the cut");
+                    work.doneFlat(edge.piece(), operation);
+                    done.computeIfAbsent(edge, key -> new ArrayList<>()).add(operation);
+                });
+            });
+        }
+        done.forEach(this::constrainEdge);
+        List<Operation> all =
+                done.values().stream().flatMap(List::stream).distinct().toList();
+        dye(all);
+        return all;
+    }
+
+    /** Like treatments are one operation, whichever pieces the edges are of. */
+    private Map<EdgeTreatment, List<LeatherEdge>> groups(OperationKind step) {
+        Map<EdgeTreatment, List<LeatherEdge>> groups = new LinkedHashMap<>();
+        for (LeatherEdge edge : work.edges) {
+            if (edge.state() != LeatherEdgeState.SEWN || step == OperationKind.GROOVE) {
+                edge.treatments().stream()
+                        .filter(treatment -> treatment.step() == step)
+                        .forEach(treatment -> groups.computeIfAbsent(treatment, key -> new ArrayList<>())
+                                .add(edge));
+            }
+        }
+        return groups;
+    }
+
+    private Operation onEdges(EdgeTreatment treatment, List<LeatherEdge> on) {
+        Map<String, List<LeatherEdge>> byPiece =
+                on.stream().collect(Collectors.groupingBy(LeatherEdge::piece, LinkedHashMap::new, Collectors.toList()));
+        String where = byPiece.entrySet().stream()
+                .map(entry -> named(entry.getKey(), entry.getValue()))
+                .collect(Collectors.joining("; "));
+        double mm = on.stream().mapToDouble(edge -> edge.line().lengthMm()).sum();
+        String what = switch (treatment.step()) {
+            case GROOVE -> String.format(Locale.ROOT, "Groove %s, on the grain side", where);
+            case BEVEL ->
+                String.format(
+                        Locale.ROOT, "Bevel %s, %s", where, treatment.side().words());
+            case SAND ->
+                String.format(
+                        Locale.ROOT,
+                        "Sand the bevelled edges of %s smooth",
+                        AssemblyText.the(List.copyOf(byPiece.keySet())));
+            default -> String.format(Locale.ROOT, "Burnish %s", where);
+        };
+        double minutes = switch (treatment.step()) {
+            case GROOVE -> OperationTimes.groove(mm);
+            case BEVEL -> OperationTimes.bevel(mm);
+            case SAND -> OperationTimes.sand(mm);
+            default -> OperationTimes.burnish(mm);
+        };
+        WorkPhase phase = treatment.step() == OperationKind.GROOVE ? WorkPhase.HOLES : WorkPhase.EDGES;
+        Operation operation = Operation.of(phase, treatment.step(), List.copyOf(byPiece.keySet()), what)
+                .with(treatment.tool(), treatment.size())
+                .taking(minutes)
+                .beforeAssembly(on.stream().anyMatch(LeatherEdge::finishedBeforeAssembly));
+        return treatment.step() == OperationKind.SAND ? operation.noting("Wear a mask.") : operation;
+    }
+
+    private String named(String piece, List<LeatherEdge> on) {
+        boolean allRound = work.edges.stream()
+                .filter(edge -> edge.piece().equals(piece))
+                .allMatch(edge -> edge.state() != LeatherEdgeState.SEWN && on.contains(edge));
+        List<String> names = on.stream()
+                .map(LeatherEdge::name)
+                .distinct()
+                .map(name -> named(
+                        on.stream().filter(edge -> edge.name().equals(name)).toList()))
+                .toList();
+        return (allRound ? "the edges" : AssemblyText.and(names)) + " of the " + piece;
+    }
+
+    /** Edges of one name. What is worked on before a stack is sewn is not its edge but the line of its stitches. */
+    private static String named(List<LeatherEdge> alike) {
+        LeatherEdge first = alike.get(0);
+        List<String> parts = alike.stream().map(LeatherEdge::part).distinct().toList();
+        String name = first.state() == LeatherEdgeState.SEWN
+                ? "stitch row of the " + first.join().orElseThrow()
+                : first.name();
+        boolean onOnePart = parts.size() == 1 && first.part().endsWith("half");
+        return "the " + name + (onOnePart ? " (" + first.part() + ")" : "");
+    }
+
+    private void constrainEdge(LeatherEdge edge, List<Operation> done) {
+        for (int i = 0; i + 1 < done.size(); i++) {
+            work.after(
+                    done.get(i),
+                    done.get(i + 1),
+                    switch (done.get(i + 1).step()) {
+                        case BEVEL -> "the groover runs along a square edge";
+                        case SAND -> "sanding takes away what the edger leaves";
+                        default -> "only a smooth edge burnishes";
+                    });
+        }
+        Optional<Join> join = work.joins.stream()
+                .filter(candidate -> edge.join().equals(Optional.of(candidate.name())))
+                .findFirst();
+        boolean alongStitches = edge.state() == LeatherEdgeState.SEWN
+                || join.map(j -> !j.stack()).orElse(false);
+        for (Operation operation : done) {
+            if (operation.step() == OperationKind.GROOVE) {
+                work.after(work.prepared(edge.piece()), operation, "the row is marked first");
+                if (alongStitches) {
+                    work.punches(edge.piece())
+                            .forEach(punch -> work.after(operation, punch, "the chisel stands in the groove"));
+                }
+            }
+            join.map(j -> work.closings.get(j.name()))
+                    .ifPresent(closing -> work.after(
+                            operation,
+                            closing,
+                            "out of reach once the " + edge.join().get() + " is closed"));
+            if (work.folds.containsKey(edge.piece())) {
+                work.after(operation, work.folds.get(edge.piece()), "edges are worked while the leather lies flat");
+            }
+        }
+    }
+
+    /** Dyes what will be seen, while every part of it can be reached and before burnishing closes the edges. */
+    private void dye(List<Operation> edgeWork) {
+        List<Piece> seen = work.pattern.pieces().stream()
+                .filter(piece -> CuttingSide.of(work.pattern, piece) != CuttingSide.EITHER && !work.isCover(piece))
+                .toList();
+        if (seen.isEmpty()) {
+            return;
+        }
+        List<String> names = seen.stream().map(Piece::name).toList();
+        Operation dye = work.add(Operation.of(
+                        WorkPhase.EDGES,
+                        OperationKind.DYE,
+                        names,
+                        "Dye " + AssemblyText.the(names) + ", unless left natural")
+                .with("dye, wool dauber", "")
+                .noting("Keep it off what is glued. Gloves, open window.")
+                .taking(OperationTimes.dye(
+                        seen.stream().mapToDouble(EdgeOperations::areaMm2).sum()))
+                .thenWaiting(OperationTimes.DYE_DRIES_MIN));
+        for (String piece : names) {
+            work.after(work.prepared(piece), dye, "marks and skiving come first");
+            work.punches(piece).forEach(punch -> work.after(punch, dye, "it runs into the holes"));
+            if (work.folds.containsKey(piece)) {
+                work.after(dye, work.folds.get(piece), "it is dyed flat");
+            }
+            work.doneFlat(piece, dye);
+        }
+        edgeWork.forEach(operation -> {
+            if (operation.step() == OperationKind.BURNISH) {
+                work.after(dye, operation, "a burnished edge takes no dye");
+            } else {
+                work.after(operation, dye, "what is cut or sanded after dyeing is pale");
+            }
+        });
+        work.pattern
+                .fastenings()
+                .forEach(fastening -> fastening.layers().stream()
+                        .filter(layer -> names.contains(layer.piece()))
+                        .forEach(layer -> work.after(dye, work.fixing(fastening.name()), "no dye gets under a cap")));
+        work.joins.stream()
+                .filter(join -> join.pieceNames().stream().anyMatch(names::contains))
+                .forEach(join -> work.after(dye, work.closing(join.name()), "no dye gets between the layers"));
+    }
+
+    private static double areaMm2(Piece piece) {
+        return Math.abs(piece.outline().signedAreaMm2());
+    }
+
+    /** Trims, bevels, sands, dyes and burnishes the edge of a sewn stack, as one; the sheath is formed in between. */
+    SewnEdges sewnEdges(Join join) {
+        List<LeatherEdge> sewn = work.edges.stream()
+                .filter(edge ->
+                        edge.state() == LeatherEdgeState.SEWN && edge.join().equals(Optional.of(join.name())))
+                .toList();
+        double mm =
+                sewn.stream().mapToDouble(edge -> edge.line().lengthMm()).max().orElse(0);
+        List<Operation> square = new ArrayList<>();
+        List<Operation> smooth = new ArrayList<>();
+        String edge = "the " + SEWN_EDGE + join.name();
+        for (EdgeTreatment treatment : treatments(sewn)) {
+            Operation operation = switch (treatment.step()) {
+                case TRIM ->
+                    Operation.of(
+                                    WorkPhase.SHAPE,
+                                    OperationKind.TRIM,
+                                    join.pieceNames(),
+                                    "Trim and sand " + edge + " flush")
+                            .noting("Wear a mask.")
+                            .taking(OperationTimes.trim(mm));
+                case BEVEL ->
+                    Operation.of(
+                                    WorkPhase.SHAPE,
+                                    OperationKind.BEVEL,
+                                    join.pieceNames(),
+                                    "Bevel " + edge + ", face and back")
+                            .taking(OperationTimes.bevel(2 * mm));
+                case SAND ->
+                    Operation.of(
+                                    WorkPhase.FINISH,
+                                    OperationKind.SAND,
+                                    join.pieceNames(),
+                                    "Sand " + edge + " smooth and round")
+                            .noting("Wear a mask.")
+                            .taking(OperationTimes.sand(2 * mm));
+                default ->
+                    Operation.of(
+                                    WorkPhase.FINISH,
+                                    OperationKind.BURNISH,
+                                    join.pieceNames(),
+                                    "Burnish " + edge + ", all layers as one")
+                            .taking(OperationTimes.burnish(2 * mm));
+            };
+            if (treatment.step() == OperationKind.BURNISH) {
+                smooth.add(work.add(Operation.of(
+                                WorkPhase.FINISH,
+                                OperationKind.DYE,
+                                join.pieceNames(),
+                                "Dye " + edge + ", unless left natural")
+                        .with("edge dye, small brush", "")
+                        .taking(5)
+                        .thenWaiting(OperationTimes.EDGE_DYE_DRIES_MIN)));
+            }
+            boolean beforeForming = operation.phase() == WorkPhase.SHAPE;
+            (beforeForming ? square : smooth).add(work.add(operation.with(treatment.tool(), treatment.size())));
+        }
+        if (!square.isEmpty()) {
+            work.after(work.fixing(join.name()), square.get(0), "the layers are one only when sewn");
+        }
+        inThisOrder(square, "flush before round");
+        inThisOrder(smooth, "sanded, then dyed, then burnished");
+        return new SewnEdges(square, smooth);
+    }
+
+    /**
+     * The work on the edge of a stack.
+     *
+     * @param square what is done before the sheath is formed
+     * @param smooth what is done after, when water has raised the fibres of the edge
+     */
+    record SewnEdges(List<Operation> square, List<Operation> smooth) {}
+
+    private void inThisOrder(List<Operation> operations, String why) {
+        for (int i = 1; i < operations.size(); i++) {
+            work.after(operations.get(i - 1), operations.get(i), why);
+        }
+    }
+
+    private static List<EdgeTreatment> treatments(List<LeatherEdge> sewn) {
+        Set<EdgeTreatment> treatments = new LinkedHashSet<>();
+        for (OperationKind step :
+                List.of(OperationKind.TRIM, OperationKind.BEVEL, OperationKind.SAND, OperationKind.BURNISH)) {
+            sewn.stream()
+                    .flatMap(edge -> edge.treatments().stream())
+                    .filter(treatment -> treatment.step() == step)
+                    .forEach(treatments::add);
+        }
+        return List.copyOf(treatments);
+    }
+}

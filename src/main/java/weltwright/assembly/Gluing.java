@@ -1,0 +1,129 @@
+package weltwright.assembly;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import weltwright.sheath.pattern.Piece;
+
+/**
+ * How the layers of a seam are glued on one another before they are sewn, in words.
+ *
+ * <p>A stack is glued flesh to welt to flesh, as wide as its welt. A patch is laid grain on grain: a tail is folded
+ * back on its own piece's outside, and a strap lies on it with its outside.
+ */
+final class Gluing {
+    /** 10 to 15 minutes: from memory; what its maker says goes first. */
+    static final String HOW =
+            "On both faces; press when it no longer sticks to a finger, after 10 to 15 min. Open window,"
+                    + " no flame.";
+
+    private Gluing() {}
+
+    static String of(Join join) {
+        return join.stack() ? stack(join) : patch(join);
+    }
+
+    /** How far from the edge, or from the stitches. */
+    static String reach(Join join) {
+        if (!join.stack()) {
+            return AssemblyText.text("up to %.0f mm past the stitches", Math.ceil(join.fromEdgeMm()));
+        }
+        return IntStream.range(0, join.pieces().size())
+                .filter(join::isInside)
+                .boxed()
+                .findFirst()
+                .map(i -> AssemblyText.text("%.0f mm wide from the edge, as the welt", widthMm(join, i)))
+                .orElse(AssemblyText.text("%.0f mm wide from the edge", Math.ceil(join.fromEdgeMm())));
+    }
+
+    /** Of a strip: its area over its length. */
+    private static double widthMm(Join join, int layer) {
+        Piece welt = join.pieces().get(layer);
+        return Math.round(
+                Math.abs(welt.outline().signedAreaMm2()) / join.row(layer).lengthMm());
+    }
+
+    /** What of a join is glued with its grain side. */
+    static List<String> grainFaces(Join join) {
+        if (join.stack()) {
+            return insideNames(join).stream()
+                    .map(name -> "one side of each layer of the " + name)
+                    .toList();
+        }
+        String under = join.pieces().get(join.under()).name();
+        return List.of(
+                String.format(Locale.ROOT, "the place of the %s on the %s", join.name(), under),
+                String.format(Locale.ROOT, "the end of the %s that lies on it", join.name()));
+    }
+
+    static List<String> piecesWithGrainFaces(Join join) {
+        if (join.stack()) {
+            return insideNames(join);
+        }
+        int laid = nextTo(join.under(), join);
+        return Stream.of(join.under(), laid)
+                .map(i -> join.pieces().get(i).name())
+                .distinct()
+                .toList();
+    }
+
+    private static int nextTo(int under, Join join) {
+        return under + 1 < join.pieces().size() ? under + 1 : under - 1;
+    }
+
+    private static List<String> insideNames(Join join) {
+        return IntStream.range(0, join.pieces().size())
+                .filter(join::isInside)
+                .mapToObj(i -> join.pieces().get(i).name())
+                .distinct()
+                .toList();
+    }
+
+    private static String patch(Join join) {
+        List<String> names = join.pieceNames();
+        if (names.size() == 1) {
+            return String.format(
+                    Locale.ROOT, "Fold the %s back and glue its end down; the loop itself stays free", join.name());
+        }
+        String under = join.pieces().get(join.under()).name();
+        List<String> laid = names.stream().filter(name -> !name.equals(under)).toList();
+        boolean folded = join.layers().size() > names.size();
+        return (folded
+                        ? "Fold the " + AssemblyText.and(laid) + " and glue its ends, one on the other,"
+                        : "Glue the " + AssemblyText.and(laid))
+                + " to the " + under;
+    }
+
+    private static String stack(Join join) {
+        List<String> inside = new ArrayList<>();
+        for (int i = 0; i < join.pieces().size(); i++) {
+            if (join.isInside(i)) {
+                Piece piece = join.pieces().get(i);
+                inside.add((piece.count() == 1 ? "the " : "the " + piece.count() + " layers of ") + piece.name());
+            }
+        }
+        String face = join.pieces().get(0).name();
+        String back = join.pieces().get(join.pieces().size() - 1).name();
+        String close = face.equals(back) ? "fold the " + face + " over" : "lay the " + face + " on";
+        return inside.isEmpty()
+                ? String.format(Locale.ROOT, "Glue the edges of the %s, and %s, notch on notch", back, close)
+                : String.format(
+                                Locale.ROOT,
+                                "Glue %s to the %s, flesh side, and %s, notch on notch",
+                                AssemblyText.and(inside),
+                                back,
+                                close)
+                        + (barePart(join) ? "; where there is no welt, glue as far as the stitches" : "");
+    }
+
+    /** Whether some stitches go through the outer layers alone. */
+    private static boolean barePart(Join join) {
+        int holes = join.layers().get(0).holes().size();
+        return IntStream.range(0, holes)
+                .anyMatch(hole -> IntStream.range(0, join.layers().size())
+                        .filter(join::isInside)
+                        .noneMatch(i -> join.layers().get(i).reaches(hole)));
+    }
+}

@@ -1,0 +1,64 @@
+package weltwright.assembly;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.PlacedHardware;
+import weltwright.units.Length;
+
+/**
+ * Hardware of one kind in one place of a sheath.
+ *
+ * @param name what it is for: "belt strap rivets"
+ * @param hardware what to take
+ * @param count how many
+ * @param punchMm diameter of the punch, snug on its post; 0 for a ring
+ * @param throughMm of leather that it holds
+ * @param warnings plain sentences: too thick, too thin, too near
+ */
+public record HardwareRequirement(
+        String name, Hardware hardware, int count, double punchMm, double throughMm, List<String> warnings) {
+
+    public HardwareRequirement {
+        warnings = List.copyOf(warnings);
+    }
+
+    static List<HardwareRequirement> of(Pattern pattern) {
+        HoleSpacing spacing = new HoleSpacing(pattern);
+        return pattern.fastenings().stream()
+                .map(fastening -> of(fastening, spacing))
+                .toList();
+    }
+
+    private static HardwareRequirement of(PlacedHardware fastening, HoleSpacing spacing) {
+        double punch = 0;
+        List<String> warnings = new ArrayList<>();
+        if (fastening.hardware() instanceof Fastener fastener) {
+            punch = fastener.punchMm();
+            gripWarning(fastener, fastening.stackMm()).ifPresent(warnings::add);
+            warnings.addAll(spacing.warnings(fastening, fastener));
+        }
+        return new HardwareRequirement(
+                fastening.name(), fastening.hardware(), fastening.count(), punch, fastening.stackMm(), warnings);
+    }
+
+    /** A plain sentence where the leather is too thin or too thick for a fastener. */
+    static Optional<String> gripWarning(Fastener fastener, double stackMm) {
+        if (fastener.grips(stackMm)) {
+            return Optional.empty();
+        }
+        boolean thin = stackMm < fastener.gripFromMm();
+        return Optional.of(AssemblyText.text(
+                "The %s holds leather of %s to %s, and here it is %s: %s.",
+                fastener.name(),
+                new Length(fastener.gripFromMm()).inMillimetres(),
+                new Length(fastener.gripToMm()).inMillimetres(),
+                new Length(stackMm).inMillimetres(),
+                thin
+                        ? "too thin. Take a shorter post, or put a washer of leather under the cap"
+                        : "too thick. Take a longer post, or skive the leather there"));
+    }
+}

@@ -1,0 +1,98 @@
+package weltwright.assembly;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
+import weltwright.geometry.Point;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.PlacedHardware;
+import weltwright.sheath.pattern.Seam;
+
+/**
+ * Whether the holes for hardware leave enough leather to one another, to all other holes and to the edges of a piece.
+ *
+ * <p>Two fasteners alike want {@link Fastener#leastApartMm}; of two that are not alike the caps are not to touch, nor
+ * is a cap to lie on a stitch or another hole.
+ */
+final class HoleSpacing {
+    /** Leather that must be left beside a cap to lie flat. Common practice. */
+    private static final double AIR_MM = 1;
+
+    private final Pattern pattern;
+
+    HoleSpacing(Pattern pattern) {
+        this.pattern = pattern;
+    }
+
+    /** Plain sentences for one fastener: in each piece one for the nearest other hole and one for the nearest edge. */
+    List<String> warnings(PlacedHardware fastening, Fastener fastener) {
+        List<String> warnings = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            List<Point> own = centres(fastening, piece);
+            if (!own.isEmpty()) {
+                edge(piece, fastener, own).ifPresent(warnings::add);
+                nearest(piece, fastener, own).ifPresent(warnings::add);
+            }
+        }
+        return warnings;
+    }
+
+    private static List<Point> centres(PlacedHardware fastening, Piece piece) {
+        return fastening.layers().stream()
+                .filter(layer -> layer.piece().equals(piece.name()))
+                .map(Seam.Layer::holes)
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static Optional<String> edge(Piece piece, Fastener fastener, List<Point> own) {
+        Geometry cut = piece.outline().lineString();
+        double least = own.stream()
+                .mapToDouble(p -> cut.distance(cut.getFactory().createPoint(p.coordinate())))
+                .min()
+                .orElseThrow();
+        return least >= fastener.leastToEdgeMm() - 1e-6
+                ? Optional.empty()
+                : Optional.of(AssemblyText.text(
+                        "In the %s a hole for the %s is %.1f mm from the edge; it wants at least %.1f mm.",
+                        piece.name(), fastener.name(), least, fastener.leastToEdgeMm()));
+    }
+
+    private Optional<String> nearest(Piece piece, Fastener fastener, List<Point> own) {
+        double lacking = 0;
+        String words = null;
+        for (Point centre : own) {
+            for (Hole other : piece.holes()) {
+                double apart = other.centre().distance(centre);
+                boolean alike = own.stream().anyMatch(p -> p.distance(other.centre()) < 1e-6);
+                double wanted = alike ? fastener.leastApartMm() : fastener.capMm() / 2 + reachMm(piece, other) + AIR_MM;
+                if (apart > 1e-6 && wanted - apart > lacking + 1e-6) {
+                    lacking = wanted - apart;
+                    words = AssemblyText.text(
+                            alike
+                                    ? "In the %s two holes for the %s are %.1f mm apart; they want at least %.1f mm."
+                                    : "In the %s a hole for the %s is %.1f mm from another hole; it wants at least %.1f mm.",
+                            piece.name(),
+                            fastener.name(),
+                            apart,
+                            wanted);
+                }
+            }
+        }
+        return Optional.ofNullable(words);
+    }
+
+    /** How far what stands in a hole reaches over the leather. */
+    private double reachMm(Piece piece, Hole hole) {
+        return pattern.fastenings().stream()
+                .filter(fastening -> fastening.hardware() instanceof Fastener)
+                .filter(fastening -> centres(fastening, piece).stream().anyMatch(p -> p.distance(hole.centre()) < 1e-6))
+                .mapToDouble(fastening -> ((Fastener) fastening.hardware()).capMm() / 2)
+                .findFirst()
+                .orElse(hole.diameterMm() / 2);
+    }
+}

@@ -1,0 +1,231 @@
+package weltwright.assembly;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.pattern.PlacedHardware;
+import weltwright.sheath.pattern.Seam;
+
+/** How pieces come together: glue, stitches and hardware, and which of them has to be done before which. */
+final class JoinOperations {
+    private final OperationCollector work;
+
+    JoinOperations(OperationCollector work) {
+        this.work = work;
+    }
+
+    void all() {
+        work.joins.stream().filter(join -> join.seam().isPresent()).forEach(this::glueAndStitch);
+        work.pattern.fastenings().forEach(this::setHardware);
+        patchesBeforeWhatClosesOverThem();
+        work.pattern.fastenings().forEach(this::cover);
+    }
+
+    private void glueAndStitch(Join join) {
+        Seam seam = join.seam().orElseThrow();
+        SeamTools tools = new SeamTools(seam);
+        Operation glue = work.add(Operation.of(WorkPhase.JOIN, OperationKind.GLUE, join.pieceNames(), Gluing.of(join))
+                .with("contact cement", Gluing.reach(join))
+                .noting(Gluing.HOW)
+                .taking(8)
+                .thenWaiting(OperationTimes.CEMENT_DRIES_MIN));
+        int sewn = seam.stitchCount() + 2 * seam.backStitches();
+        Operation stitch = work.add(Operation.of(
+                        WorkPhase.JOIN,
+                        OperationKind.STITCH,
+                        join.pieceNames(),
+                        String.format(
+                                Locale.ROOT,
+                                "Sew the %s: %d stitches, and %d back at each end",
+                                join.name(),
+                                seam.stitchCount(),
+                                seam.backStitches()))
+                .with(
+                        AssemblyText.text("2 needles %s, awl %.1f mm", tools.needle(), tools.awlWidthMm()),
+                        AssemblyText.text(
+                                "%.1f m of %.1f mm thread", new SaddleStitch(seam).metresToCut(), tools.threadMm()))
+                .taking(OperationTimes.stitch(sewn)));
+        join(join.name(), join.pieceNames(), glue, "the holes are punched while the leather lies flat");
+        work.fixings.put(join.name(), stitch);
+        work.after(glue, stitch, "glue holds the holes over one another");
+    }
+
+    /** Glue holds on flesh and on roughened grain, not on a smooth one. */
+    void roughen() {
+        Set<String> pieces = new LinkedHashSet<>();
+        List<String> faces = new ArrayList<>();
+        for (Join join : work.joins) {
+            if (join.seam().isPresent()) {
+                faces.addAll(Gluing.grainFaces(join));
+                Gluing.piecesWithGrainFaces(join).forEach(pieces::add);
+            }
+        }
+        if (faces.isEmpty()) {
+            return;
+        }
+        Operation roughen = work.add(Operation.of(
+                        WorkPhase.JOIN,
+                        OperationKind.ROUGHEN,
+                        List.copyOf(pieces),
+                        "Roughen the grain where it is glued: "
+                                + AssemblyText.and(faces.stream().distinct().toList()))
+                .with("coarse paper", "grit 80")
+                .taking(2 + 2 * faces.size()));
+        for (String piece : pieces) {
+            work.after(work.prepared(piece), roughen, "the marks say where");
+            work.flat
+                    .getOrDefault(piece, Set.of())
+                    .forEach(done -> work.after(done, roughen, "a rough grain drinks dye and frays at the edger"));
+            if (work.folds.containsKey(piece)) {
+                work.after(work.folds.get(piece), roughen, "water smooths the grain again");
+            }
+        }
+        for (Join join : work.joins) {
+            if (join.seam().isPresent() && !Gluing.grainFaces(join).isEmpty()) {
+                work.after(roughen, work.closing(join.name()), "glue does not hold on smooth grain");
+            }
+        }
+    }
+
+    private void setHardware(PlacedHardware fastening) {
+        List<String> names =
+                fastening.layers().stream().map(Seam.Layer::piece).distinct().toList();
+        String on = AssemblyText.the(names);
+        Operation operation = work.add(
+                switch (fastening.kind()) {
+                    case RIVET ->
+                        Operation.of(
+                                        WorkPhase.JOIN,
+                                        OperationKind.RIVET,
+                                        names,
+                                        String.format(
+                                                Locale.ROOT,
+                                                "Set the %s through %s%s",
+                                                counted(fastening),
+                                                on,
+                                                fastening.cover().isPresent() ? ", their flat heads inside" : ""))
+                                .with("setter, anvil", AssemblyText.text("through %.1f mm", fastening.stackMm()))
+                                .noting("Wear glasses.")
+                                .taking(2 + 2.0 * fastening.count());
+                    case SNAP ->
+                        fastening.setOnTheKnife().isPresent()
+                                ? firstHalf(fastening)
+                                : Operation.of(
+                                                WorkPhase.JOIN,
+                                                OperationKind.RIVET,
+                                                names,
+                                                String.format(Locale.ROOT, "Set the %s in %s", fastening.name(), on))
+                                        .with("snap setter", "")
+                                        .taking(5);
+                    case EYELET ->
+                        Operation.of(
+                                        WorkPhase.JOIN,
+                                        OperationKind.RIVET,
+                                        names,
+                                        String.format(Locale.ROOT, "Set the %s in %s", counted(fastening), on))
+                                .with("eyelet setter", "")
+                                .taking(2 + 2.0 * fastening.count());
+                    case RING ->
+                        Operation.of(
+                                        WorkPhase.JOIN,
+                                        OperationKind.RIVET,
+                                        names,
+                                        String.format(Locale.ROOT, "Put the ring into %s", on))
+                                .with("by hand", fastening.hardware().name())
+                                .taking(1);
+                });
+        join(fastening.name(), names, operation, "the post needs its hole");
+        work.fixings.put(fastening.name(), operation);
+    }
+
+    private static Operation firstHalf(PlacedHardware snap) {
+        Seam.Layer stud = snap.layers().get(snap.layers().size() - 1);
+        return Operation.of(
+                        WorkPhase.JOIN,
+                        OperationKind.RIVET,
+                        List.of(stud.piece()),
+                        String.format(
+                                Locale.ROOT,
+                                "Set the stud of the %s in the end of the %s that goes under",
+                                snap.name(),
+                                stud.piece()))
+                .with("snap setter", "")
+                .taking(5);
+    }
+
+    private static String counted(PlacedHardware fastening) {
+        return fastening.count() == 1 ? fastening.name() : fastening.count() + " " + fastening.name();
+    }
+
+    private void join(String name, List<String> pieces, Operation closing, String whyPunched) {
+        work.closings.put(name, closing);
+        for (String piece : pieces) {
+            work.after(work.cut(piece), closing, "what is not cut cannot be joined");
+            work.after(work.prepared(piece), closing, "the marks say where it is laid");
+            work.punches(piece).forEach(punch -> work.after(punch, closing, whyPunched));
+            if (work.folds.containsKey(piece)) {
+                work.after(work.folds.get(piece), closing, "damp leather takes no glue, and joined leather no bend");
+            }
+        }
+    }
+
+    /**
+     * Neither needle nor anvil gets behind the outer layers of a closed stack, or between a piece and its own folded
+     * end; and a ring goes into a strap before the strap is closed.
+     */
+    private void patchesBeforeWhatClosesOverThem() {
+        for (PlacedHardware fastening : work.pattern.fastenings()) {
+            for (Join join : work.joins) {
+                boolean shared = fastening.layers().stream().anyMatch(layer -> join.joins(layer.piece()));
+                boolean closesOver =
+                        join.stack() || (join.seam().isPresent() && join.fold().isPresent());
+                if (shared && (closesOver || fastening.kind() == Hardware.Kind.RING)) {
+                    work.after(
+                            work.fixing(fastening.name()),
+                            work.closing(join.name()),
+                            "it cannot be got at once the " + join.name() + " is closed");
+                }
+            }
+        }
+        for (Join patch : work.joins) {
+            for (Join stack : work.joins) {
+                if (!patch.stack()
+                        && stack.stack()
+                        && patch.pieceNames().stream().anyMatch(stack::joins)) {
+                    work.after(
+                            work.fixing(patch.name()),
+                            work.closing(stack.name()),
+                            "no needle gets inside once the " + stack.name() + " is closed");
+                }
+            }
+        }
+    }
+
+    /** Thin leather over the heads inside, once they are set and before the sheath is closed. */
+    private void cover(PlacedHardware fastening) {
+        fastening.cover().ifPresent(cover -> {
+            Operation glue = work.add(Operation.of(
+                            WorkPhase.JOIN,
+                            OperationKind.GLUE,
+                            List.of(cover),
+                            String.format(
+                                    Locale.ROOT,
+                                    "Glue the %s over the heads of the %s, its grain to the blade",
+                                    cover,
+                                    fastening.name()))
+                    .with("contact cement", "both faces, all over")
+                    .taking(3)
+                    .thenWaiting(OperationTimes.CEMENT_DRIES_MIN));
+            work.after(work.prepared(cover), glue, "it is cut and skived first");
+            work.after(work.fixing(fastening.name()), glue, "it lies over the heads");
+            for (Join join : work.joins) {
+                if (join.stack() && join.joins(fastening.layers().get(0).piece())) {
+                    work.after(glue, work.closing(join.name()), "it lies inside");
+                }
+            }
+        });
+    }
+}

@@ -1,0 +1,322 @@
+package weltwright.assembly;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+
+/**
+ * The edges of a pattern, found by walking round each piece and asking what the joins do to it there:
+ *
+ * <ol>
+ *   <li>along the row of a stack, on its outer side, the edge is sewn;
+ *   <li>along the row of a patch, the patch's own edge lies on leather: its underside is out of reach;
+ *   <li>the strap of a folded-back patch, from where it leaves the piece, closes to a loop: its inside is out of reach;
+ *   <li>what is left of a piece whose row encloses the knife is the throat: it faces the other layer across the knife's
+ *       room, and its inside is out of reach. A gap in the row no longer than the stack is thick is no mouth, and goes
+ *       with the stack;
+ *   <li>what is left of a layer between others is enclosed;
+ *   <li>what is left of a strap is a loop where it is held at both ends; held at one place, it is out of reach where it
+ *       lies on what holds it, and free beyond; a piece that nothing joins is free all round;
+ *   <li>a cover over rivet heads is glued down inside the sheath, and nothing is done to its edge.
+ * </ol>
+ */
+final class LeatherEdgeFinder {
+    private static final double STEP_MM = 0.5;
+
+    /** How much farther than its row's distance an edge may be and still run along it: corners are rounded off. */
+    private static final double ALONG_MM = 0.6;
+
+    /** A stretch shorter than this is a corner, and goes with the one before it. */
+    private static final double LEAST_MM = 3;
+
+    /** Past the end of its row an edge still belongs to it while it keeps the row's direction within 45 degrees. */
+    private static final double SAME_WAY = Math.sqrt(0.5);
+
+    private final Piece piece;
+    private final boolean cover;
+    private final List<SewnRow> rows;
+    private final List<Hold> holds;
+    private final int samples;
+    private final double stepMm;
+    private final List<Point> points;
+
+    private LeatherEdgeFinder(Piece piece, List<Join> joins, boolean cover) {
+        this.piece = piece;
+        this.cover = cover;
+        rows = new ArrayList<>();
+        holds = new ArrayList<>();
+        for (Join join : joins) {
+            join.layersOf(piece)
+                    .filter(layer -> !join.stack() && layer != join.under())
+                    .forEach(layer -> holds.add(new Hold(join, layer)));
+            if (join.seam().isPresent()) {
+                join.layersOf(piece).forEach(layer -> rows.add(SewnRow.of(join, layer)));
+            }
+        }
+        points = piece.outline().resampled(STEP_MM).points();
+        samples = points.size();
+        stepMm = piece.outline().lengthMm() / samples;
+    }
+
+    static List<LeatherEdge> of(Pattern pattern, List<Join> joins) {
+        Set<String> covers = pattern.fastenings().stream()
+                .flatMap(fastening -> fastening.cover().stream())
+                .collect(Collectors.toSet());
+        return pattern.pieces().stream()
+                .flatMap(piece -> new LeatherEdgeFinder(piece, joins, covers.contains(piece.name())).walk().stream())
+                .toList();
+    }
+
+    /** Where a strap is held: one layer of a join that is laid upon another. */
+    private record Hold(Join join, int layer) {
+        /** Whether a point of the strap lies on what it is held to: no farther from the holes than that reaches. */
+        boolean covers(Point p) {
+            double reach = join.toCutMm().get(join.under());
+            return join.layers().get(layer).holes().stream().anyMatch(hole -> hole.distance(p) <= reach);
+        }
+    }
+
+    /**
+     * What a point of the cut belongs to.
+     *
+     * @param join empty where nothing joins the piece
+     * @param layer of the join, or -1 where the whole piece is meant
+     */
+    private record Owner(LeatherEdgeState state, String name, Optional<Join> join, int layer, boolean isThroat) {
+        Owner(LeatherEdgeState state, String name, Optional<Join> join, int layer) {
+            this(state, name, join, layer, false);
+        }
+
+        static Owner of(LeatherEdgeState state, String name, SewnRow row) {
+            return new Owner(state, name, Optional.of(row.join()), row.layer());
+        }
+
+        static Owner throat(SewnRow row) {
+            return new Owner(LeatherEdgeState.OUT_OF_REACH, "throat", Optional.of(row.join()), row.layer(), true);
+        }
+
+        boolean isInside() {
+            return join.isPresent() && join.get().isInside(layer);
+        }
+    }
+
+    private List<LeatherEdge> walk() {
+        Owner[] owners = new Owner[samples];
+        int[] nextNear = new int[rows.size()];
+        for (int i = 0; i < samples; i++) {
+            owners[i] = sewnOrLaid(i, nextNear);
+        }
+        ownTheRest(owners);
+        swallowCorners(owners);
+        List<LeatherEdge> edges = new ArrayList<>();
+        int start = firstChange(owners);
+        for (int from = start; from < start + samples; ) {
+            int to = from + 1;
+            while (to < start + samples && owners[to % samples].equals(owners[from % samples])) {
+                to++;
+            }
+            Owner owner = owners[from % samples];
+            boolean whole = to - from == samples;
+            Polyline line =
+                    whole ? piece.outline() : piece.outline().part(from % samples * stepMm, to % samples * stepMm);
+            edges.add(edge(owner, line));
+            from = to;
+        }
+        return edges;
+    }
+
+    /**
+     * @param nextNear of each row the first sample at which it may be near again: no step comes nearer than it is long
+     */
+    private @Nullable Owner sewnOrLaid(int i, int[] nextNear) {
+        Point p = points.get(i);
+        Point along = points.get((i + 1) % samples)
+                .minus(points.get((i + samples - 1) % samples))
+                .unit();
+        Owner nearest = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (int r = 0; r < rows.size(); r++) {
+            SewnRow row = rows.get(r);
+            if (row.layer() == row.join().under() || i < nextNear[r]) {
+                continue;
+            }
+            SewnRow.Foot foot = row.foot(p);
+            double beyond = foot.distanceMm() - row.join().fromEdgeMm() - ALONG_MM;
+            nextNear[r] = i + (int) Math.max(0, Math.floor(beyond / stepMm));
+            if (beyond > 0 || foot.distanceMm() >= least) {
+                continue;
+            }
+            boolean runsAlong = !foot.beyondEnd() || Math.abs(foot.along().dot(along)) > SAME_WAY;
+            if ((runsAlong || !row.join().stack()) && row.isOnSewnSide(p, foot)) {
+                least = foot.distanceMm();
+                nearest = row.join().stack()
+                        ? Owner.of(
+                                LeatherEdgeState.SEWN,
+                                "edge of the " + row.join().name(),
+                                row)
+                        : Owner.of(
+                                LeatherEdgeState.OUT_OF_REACH,
+                                "end of the " + row.join().name(),
+                                row);
+            }
+        }
+        return nearest;
+    }
+
+    private void ownTheRest(Owner[] owners) {
+        List<int[]> gaps = gaps(owners);
+        int longest = gaps.stream().mapToInt(gap -> gap[1] - gap[0]).max().orElse(0);
+        for (int[] gap : gaps) {
+            Owner before = gap[0] == gap[1] - samples ? null : owners[Math.floorMod(gap[0] - 1, samples)];
+            for (int i = gap[0]; i < gap[1]; i++) {
+                owners[i % samples] = rest(points.get(i % samples), gap[1] - gap[0], longest, before);
+            }
+        }
+    }
+
+    /** Stretches without an owner: first sample and the one after the last, which may be past the end. */
+    private List<int[]> gaps(Owner[] owners) {
+        int start = 0;
+        while (start < samples && owners[start] == null) {
+            start++;
+        }
+        if (start == samples) {
+            return List.<int[]>of(new int[] {0, samples});
+        }
+        List<int[]> gaps = new ArrayList<>();
+        for (int i = start; i < start + samples; i++) {
+            int from = i;
+            while (i < start + samples && owners[i % samples] == null) {
+                i++;
+            }
+            if (i > from) {
+                gaps.add(new int[] {from, i});
+            }
+        }
+        return gaps;
+    }
+
+    private Owner rest(Point p, int length, int longest, @Nullable Owner before) {
+        Optional<SewnRow> loop = rows.stream().filter(row -> isOnStrap(row, p)).findFirst();
+        if (loop.isPresent()) {
+            return Owner.of(LeatherEdgeState.OUT_OF_REACH, loop.get().join().name(), loop.get());
+        }
+        Optional<SewnRow> stack = rows.stream()
+                .filter(row -> row.join().stack())
+                .min((a, b) -> Double.compare(a.foot(p).distanceMm(), b.foot(p).distanceMm()));
+        if (stack.isEmpty()) {
+            return strap(p);
+        }
+        if (stack.get().join().isInside(stack.get().layer())) {
+            return Owner.of(LeatherEdgeState.OUT_OF_REACH, "inner edge", stack.get());
+        }
+        double noMouth = stack.get().join().stackMm() + 4 * stack.get().join().fromEdgeMm();
+        if (length < longest && length * stepMm < noMouth && before != null) {
+            return before;
+        }
+        return Owner.throat(stack.get());
+    }
+
+    /**
+     * A piece that is in no stack: a loop where it is held at both ends, so that its inside is out of reach; else free
+     * but where it lies on what holds it.
+     */
+    private Owner strap(Point p) {
+        if (cover) {
+            return new Owner(LeatherEdgeState.OUT_OF_REACH, "edges", Optional.empty(), -1);
+        }
+        return holds.stream()
+                .filter(hold -> holds.size() > 1 || hold.covers(p))
+                .findFirst()
+                .map(hold -> new Owner(
+                        LeatherEdgeState.OUT_OF_REACH,
+                        holds.size() > 1 ? "edges" : "edges where it is held",
+                        Optional.of(hold.join),
+                        -1))
+                .orElse(new Owner(
+                        LeatherEdgeState.FREE, holds.isEmpty() ? "edges" : "free edges", Optional.empty(), -1));
+    }
+
+    /** Whether the cut at this point is a side of the strap that is folded back: between the ends of its fold. */
+    private boolean isOnStrap(SewnRow row, Point p) {
+        if (row.fold().isEmpty()) {
+            return false;
+        }
+        List<Point> ends = row.fold().get().line().points();
+        Point across = ends.get(ends.size() - 1).minus(ends.get(0));
+        double along = p.minus(ends.get(0)).dot(across.unit());
+        return along > -ALONG_MM && along < across.norm() + ALONG_MM;
+    }
+
+    private void swallowCorners(Owner[] owners) {
+        int start = firstChange(owners);
+        for (int from = start; from < start + samples; ) {
+            int to = from + 1;
+            while (to < start + samples && Objects.equals(owners[to % samples], owners[from % samples])) {
+                to++;
+            }
+            if ((to - from) * stepMm < LEAST_MM) {
+                for (int i = from; i < to; i++) {
+                    owners[i % samples] = owners[Math.floorMod(from - 1, samples)];
+                }
+            }
+            from = to;
+        }
+    }
+
+    private int firstChange(Owner[] owners) {
+        for (int i = 0; i < samples; i++) {
+            if (!owners[i].equals(owners[Math.floorMod(i - 1, samples)])) {
+                return i;
+            }
+        }
+        return 0;
+    }
+
+    private LeatherEdge edge(Owner owner, Polyline line) {
+        boolean sewn = owner.state == LeatherEdgeState.SEWN;
+        double thickness = sewn ? owner.join.orElseThrow().stackMm() : piece.thicknessMm();
+        return new LeatherEdge(
+                piece.name(),
+                owner.layer < 0
+                        ? ""
+                        : owner.join.orElseThrow().layers().get(owner.layer).part(),
+                owner.name,
+                owner.state,
+                line,
+                thickness,
+                owner.join.map(Join::name),
+                treatments(owner, thickness));
+    }
+
+    private List<EdgeTreatment> treatments(Owner owner, double thicknessMm) {
+        if (owner.isInside() || cover) {
+            return List.of();
+        }
+        List<EdgeTreatment> treatments = new ArrayList<>();
+        boolean stack = owner.join.filter(Join::stack).isPresent();
+        if (!stack || owner.layer == 0) {
+            boolean stitches = owner.join.flatMap(Join::seam).isPresent() && !owner.isThroat;
+            treatments.add(EdgeTreatment.groove(
+                    stitches ? owner.join.orElseThrow().fromEdgeMm() : EdgeToolSizes.GROOVE_FROM_EDGE_MM));
+        }
+        if (owner.state == LeatherEdgeState.SEWN) {
+            treatments.add(EdgeTreatment.trim());
+            treatments.add(EdgeTreatment.bevel(EdgeTreatment.Side.OUTSIDE, piece.thicknessMm()));
+        } else {
+            treatments.add(EdgeTreatment.bevel(
+                    stack ? EdgeTreatment.Side.OUTSIDE : EdgeTreatment.Side.BOTH, piece.thicknessMm()));
+        }
+        treatments.add(EdgeTreatment.sand());
+        treatments.add(EdgeTreatment.burnish(thicknessMm));
+        return treatments;
+    }
+}

@@ -1,0 +1,71 @@
+package weltwright.assembly;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.PriorityQueue;
+import java.util.stream.Collectors;
+
+/**
+ * The operations in an order that respects all constraints.
+ *
+ * <p>It is Kahn's: of those operations that wait for nothing more, the next is always the one whose {@link WorkPhase},
+ * then whose {@link OperationKind} comes first, and of equals the one that was named first. So the same pattern gives
+ * the same card, and like work stays together. (A. B. Kahn, "Topological sorting of large networks", Communications of
+ * the ACM 5 (11), 1962.)
+ *
+ * @param operations first to last
+ * @param constraints all that the order respects
+ */
+public record OperationOrder(List<Operation> operations, List<OperationConstraint> constraints) {
+
+    public OperationOrder {
+        operations = List.copyOf(operations);
+        constraints = List.copyOf(constraints);
+    }
+
+    /** All together, estimated; waits one after another, as for somebody who works on one sheath alone. */
+    public OperationTime time() {
+        return operations.stream().map(Operation::time).reduce(OperationTime.NONE, OperationTime::plus);
+    }
+
+    /**
+     * Puts operations in order.
+     *
+     * @throws IllegalStateException where they wait for one another in a circle, which is a defect of the program
+     */
+    static OperationOrder of(List<Operation> named, Collection<OperationConstraint> constraints) {
+        Map<Operation, Integer> place = new HashMap<>();
+        named.forEach(operation -> place.put(operation, place.size()));
+        Map<Operation, Integer> waitsFor = new HashMap<>();
+        Map<Operation, List<Operation>> opens = new HashMap<>();
+        for (OperationConstraint constraint : constraints) {
+            waitsFor.merge(constraint.after(), 1, Integer::sum);
+            opens.computeIfAbsent(constraint.before(), key -> new ArrayList<>()).add(constraint.after());
+        }
+        PriorityQueue<Operation> ready = new PriorityQueue<>(Comparator.comparing(Operation::phase)
+                .thenComparing(Operation::step)
+                .thenComparing(place::get));
+        named.stream().filter(operation -> !waitsFor.containsKey(operation)).forEach(ready::add);
+        List<Operation> order = new ArrayList<>();
+        while (!ready.isEmpty()) {
+            Operation next = ready.remove();
+            order.add(next);
+            for (Operation opened : opens.getOrDefault(next, List.of())) {
+                if (waitsFor.merge(opened, -1, Integer::sum) == 0) {
+                    ready.add(opened);
+                }
+            }
+        }
+        if (order.size() < named.size()) {
+            throw new IllegalStateException(named.stream()
+                    .filter(operation -> !order.contains(operation))
+                    .map(Operation::work)
+                    .collect(Collectors.joining(" / ", "these wait for one another: ", "")));
+        }
+        return new OperationOrder(order, List.copyOf(constraints));
+    }
+}

@@ -1,0 +1,311 @@
+package weltwright.assembly;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import weltwright.geometry.Point;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.stitch.IronPlacement;
+
+/** What is done to each piece by itself before it is joined: cut, mark, skive, punch, fold. */
+final class PieceOperations {
+    /** From 7 oz on leather cracks at a fold unless it is cased. Common practice, from memory. */
+    private static final double CASED_FROM_MM = 7 * 25.4 / 64 - 0.01;
+
+    private final OperationCollector work;
+
+    PieceOperations(OperationCollector work) {
+        this.work = work;
+    }
+
+    void all() {
+        cut();
+        mark();
+        work.pattern.pieces().forEach(this::skive);
+        work.pattern.pieces().forEach(piece -> {
+            work.punches.put(piece.name(), new ArrayList<>());
+            stitchHoles(piece);
+        });
+        roundHoles();
+        fold();
+    }
+
+    /** Pieces of one leather are cut one after another. */
+    private void cut() {
+        Map<String, List<Piece>> leathers = work.pattern.pieces().stream()
+                .collect(Collectors.groupingBy(
+                        piece -> AssemblyText.text("leather of %.1f mm", piece.thicknessMm()),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
+        leathers.forEach((leather, pieces) -> {
+            double mm = pieces.stream()
+                    .mapToDouble(p -> p.count() * p.outline().lengthMm())
+                    .sum();
+            Operation cut = work.add(Operation.of(
+                            WorkPhase.PREPARE,
+                            OperationKind.CUT,
+                            names(pieces),
+                            "Cut "
+                                    + AssemblyText.and(pieces.stream()
+                                            .map(p -> p.count() == 1
+                                                    ? "the " + p.name()
+                                                    : p.count() + " of the " + p.name())
+                                            .toList()))
+                    .with("knife, on a board", leather)
+                    .taking(OperationTimes.cut(mm)));
+            pieces.forEach(piece -> {
+                work.cuts.put(piece.name(), cut);
+                work.prepared.put(piece.name(), cut);
+            });
+        });
+    }
+
+    private void mark() {
+        List<Piece> marked = work.pattern.pieces().stream()
+                .filter(piece -> !lines(List.of(piece)).isEmpty())
+                .toList();
+        if (!marked.isEmpty()) {
+            Operation mark = work.add(Operation.of(
+                            WorkPhase.PREPARE,
+                            OperationKind.MARK,
+                            names(marked),
+                            "Mark on the grain side: " + lines(marked))
+                    .with("scratch awl, folder", "")
+                    .taking(3.0 * marked.size()));
+            marked.forEach(piece -> next(piece.name(), mark, "the marks go on the cut leather"));
+        }
+        markForTheFleshSide();
+    }
+
+    /** The pattern lies on the grain; what is punched from the flesh side is pricked through, that it shows there. */
+    private void markForTheFleshSide() {
+        Set<String> pieces = new LinkedHashSet<>();
+        List<String> rows = new ArrayList<>();
+        int holes = 0;
+        for (Join join : work.joins) {
+            for (int i = 0; i < join.layers().size() && join.seam().isPresent(); i++) {
+                if (isPunchedFromTheFleshSide(join, i)) {
+                    Seam.Layer layer = join.layers().get(i);
+                    pieces.add(layer.piece());
+                    rows.add(String.format(Locale.ROOT, "of the %s in the %s", join.name(), where(layer)));
+                    holes += layer.holes().size();
+                }
+            }
+        }
+        if (pieces.isEmpty()) {
+            return;
+        }
+        Operation prick = work.add(Operation.of(
+                        WorkPhase.PREPARE,
+                        OperationKind.MARK,
+                        List.copyOf(pieces),
+                        "Prick the holes " + AssemblyText.and(rows)
+                                + " straight through, so that they show on the flesh side")
+                .with("fine awl", "")
+                .noting("Or make no holes there: once glued, pierce them with the awl through those already punched.")
+                .taking(OperationTimes.prick(holes)));
+        pieces.forEach(piece -> next(piece, prick, "the pattern lies on the grain side"));
+    }
+
+    private static boolean isPunchedFromTheFleshSide(Join join, int layer) {
+        return !join.isInside(layer) && !join.layers().get(layer).chiselled();
+    }
+
+    private static String where(Seam.Layer layer) {
+        return layer.piece() + (layer.part().isEmpty() ? "" : ", " + layer.part());
+    }
+
+    private void skive(Piece piece) {
+        String name = piece.name();
+        if (has(piece, Mark.Kind.SKIVE)) {
+            next(
+                    name,
+                    work.add(Operation.of(
+                                    WorkPhase.PREPARE,
+                                    OperationKind.SKIVE,
+                                    List.of(name),
+                                    "Skive the end of the " + name + " to nothing")
+                            .with("skiving knife", "")
+                            .taking(3.0 * piece.count())),
+                    "it is skived from the mark on");
+        }
+        if (work.isCover(piece)) {
+            next(
+                    name,
+                    work.add(Operation.of(
+                                    WorkPhase.PREPARE,
+                                    OperationKind.SKIVE,
+                                    List.of(name),
+                                    "Skive the " + name + " thin all round")
+                            .with("skiving knife", "")
+                            .taking(3)),
+                    "it is skived once it is cut");
+        }
+    }
+
+    private void next(String piece, Operation operation, String why) {
+        work.after(work.prepared(piece), operation, why);
+        work.prepared.put(piece, operation);
+    }
+
+    private static List<String> names(List<Piece> pieces) {
+        return pieces.stream().map(Piece::name).toList();
+    }
+
+    private static String lines(List<Piece> pieces) {
+        Map<Mark.Kind, String> words = new LinkedHashMap<>();
+        words.put(Mark.Kind.FOLD, "folds");
+        words.put(Mark.Kind.STITCH_ROW, "stitch rows");
+        words.put(Mark.Kind.IRON, "irons");
+        words.put(Mark.Kind.NOTCH, "notches");
+        words.put(Mark.Kind.SKIVE, "skiving");
+        words.put(Mark.Kind.PLACE, "what is laid on");
+        return AssemblyText.and(words.entrySet().stream()
+                .filter(entry -> pieces.stream().anyMatch(piece -> has(piece, entry.getKey())))
+                .map(Map.Entry::getValue)
+                .toList());
+    }
+
+    private static boolean has(Piece piece, Mark.Kind kind) {
+        return piece.marks().stream().anyMatch(mark -> mark.kind() == kind);
+    }
+
+    /** Irons lean; so a layer through which they come out is struck from its other side, that the slants meet. */
+    private void stitchHoles(Piece piece) {
+        for (Join join : work.joins) {
+            if (join.seam().isEmpty()) {
+                continue;
+            }
+            join.layersOf(piece).forEach(i -> {
+                Seam.Layer layer = join.layers().get(i);
+                String side = join.isInside(i)
+                        ? (piece.count() == 1 ? "" : ", each of them") + ", from the side towards the "
+                                + struckFrom(join)
+                        : layer.chiselled() ? ", from the grain side" : ", from the flesh side";
+                String irons = layer.chiselled()
+                        ? ": " + irons(layer.holes(), join.seam().get().closed())
+                        : "";
+                punched(
+                        piece,
+                        work.add(Operation.of(
+                                        WorkPhase.HOLES,
+                                        OperationKind.PUNCH,
+                                        List.of(piece.name()),
+                                        String.format(
+                                                Locale.ROOT,
+                                                "Punch %d holes of the %s in the %s%s%s",
+                                                layer.holes().size(),
+                                                join.name(),
+                                                where(layer),
+                                                side,
+                                                irons))
+                                .with(
+                                        "pricking iron or chisel",
+                                        pitch(join.seam().get().pitchMm()))
+                                .taking(OperationTimes.punch(
+                                        piece.count() * layer.holes().size()))));
+            });
+        }
+    }
+
+    /** The outer layer that the irons go in through, in a word: "face half". */
+    private static String struckFrom(Join join) {
+        Seam.Layer face =
+                join.layers().stream().filter(Seam.Layer::chiselled).findFirst().orElseThrow();
+        return face.part().isEmpty() ? face.piece() : face.part();
+    }
+
+    private void punched(Piece piece, Operation punch) {
+        work.after(work.prepared(piece.name()), punch, "the holes stand where they are marked");
+        work.punches(piece.name()).add(punch);
+        work.doneFlat(piece.name(), punch);
+    }
+
+    /** How often an iron of which number of teeth is set. */
+    private static String irons(List<Point> holes, boolean closed) {
+        Map<Integer, Long> settings = IronPlacement.of(holes, closed).stream()
+                .collect(Collectors.groupingBy(
+                        IronPlacement.Step::teeth,
+                        () -> new TreeMap<>(Comparator.reverseOrder()),
+                        Collectors.counting()));
+        return AssemblyText.and(settings.entrySet().stream()
+                .map(entry -> String.format(
+                        Locale.ROOT,
+                        "%d teeth %s",
+                        entry.getKey(),
+                        entry.getValue() == 1 ? "once" : entry.getValue() + " times"))
+                .toList());
+    }
+
+    /**
+     * Alike holes are punched one after another, in whichever piece; one that is found on the knife is left for later.
+     */
+    private void roundHoles() {
+        record Alike(Hole.Use use, double diameterMm) {}
+        Map<Alike, Map<Piece, Integer>> round = new LinkedHashMap<>();
+        for (Piece piece : work.pattern.pieces()) {
+            for (Hole hole : piece.holes()) {
+                if (hole.use() != Hole.Use.STITCH && !work.isSetOnTheKnife(piece, hole)) {
+                    round.computeIfAbsent(new Alike(hole.use(), hole.diameterMm()), key -> new LinkedHashMap<>())
+                            .merge(piece, 1, Integer::sum);
+                }
+            }
+        }
+        round.forEach((alike, pieces) -> {
+            int count = pieces.values().stream().mapToInt(Integer::intValue).sum();
+            String use = switch (alike.use()) {
+                case DRAIN -> "drain";
+                case RIVET -> "rivet";
+                case SNAP -> "snap";
+                case STITCH -> throw new IllegalStateException("a stitch is no round hole");
+            };
+            List<String> names = pieces.keySet().stream().map(Piece::name).toList();
+            Operation punch = work.add(Operation.of(
+                            WorkPhase.HOLES,
+                            OperationKind.PUNCH,
+                            names,
+                            (count == 1
+                                            ? "Punch the " + use + " hole in "
+                                            : "Punch the " + count + " " + use + " holes in ")
+                                    + AssemblyText.the(names))
+                    .with("round punch", EdgeToolSizes.both(alike.diameterMm()))
+                    .taking(1 + count / 2.0));
+            pieces.keySet().forEach(piece -> punched(piece, punch));
+        });
+    }
+
+    /** Thick leather is cased and bent while it lies alone, and dries in that shape before glue comes on it. */
+    private void fold() {
+        List<String> folded = work.pattern.pieces().stream()
+                .filter(piece -> has(piece, Mark.Kind.FOLD) && piece.thicknessMm() >= CASED_FROM_MM)
+                .map(Piece::name)
+                .toList();
+        if (folded.isEmpty()) {
+            return;
+        }
+        Operation fold = work.add(Operation.of(
+                        WorkPhase.JOIN,
+                        OperationKind.CASE,
+                        folded,
+                        "Case " + AssemblyText.the(folded) + " along the folds, bend round, and let dry so")
+                .with("sponge, water, folder", "")
+                .noting("Cased: damped, and left until its colour begins to come back.")
+                .taking(5.0 * folded.size())
+                .thenWaiting(OperationTimes.FOLD_DRIES_MIN));
+        folded.forEach(piece -> work.folds.put(piece, fold));
+    }
+
+    private static String pitch(double mm) {
+        return AssemblyText.text("%.2f mm (%.1f/in)", mm, 25.4 / mm);
+    }
+}

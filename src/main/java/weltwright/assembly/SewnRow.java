@@ -1,0 +1,133 @@
+package weltwright.assembly;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.locationtech.jts.linearref.LengthIndexedLine;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.sheath.pattern.Mark;
+
+/**
+ * The stitches of a seam in one of its layers, and on which side of them its edge is sewn.
+ *
+ * @param outside of a layer between others: 1 where its sewn edge lies on the left of the row, -1 on the right; else 0
+ * @param fold across which a patch was folded back onto its own piece
+ */
+record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> fold) {
+    /** Two distances to an edge that differ by less say nothing. */
+    private static final double ALIKE_MM = 0.15;
+
+    private static final double STEP_MM = 2;
+
+    static SewnRow of(Join join, int layer) {
+        Optional<Mark> fold = layer == join.under() ? Optional.empty() : join.fold();
+        return new SewnRow(join, layer, join.row(layer), join.isInside(layer) ? outside(join, layer) : 0, fold);
+    }
+
+    /** The point of the row that is nearest to another. */
+    Foot foot(Point p) {
+        return Foot.of(p, line);
+    }
+
+    /** Of a layer between others, whether a point lies where its edge is sewn; of any other, it always does. */
+    boolean isOnSewnSide(Point p, Foot foot) {
+        return outside == 0 || outside * foot.along.cross(p.minus(foot.at)) > 0;
+    }
+
+    /**
+     * On which side of its row a layer between others has its sewn edge, for it has an edge on both. It is that which
+     * is as far away as the sewn edge of the outer layers is; if both are, the answer of the first layer holds, turned
+     * over where this one is seen from its other face.
+     */
+    private static int outside(Join join, int layer) {
+        Polyline row = join.row(layer);
+        double left = Math.abs(middleDistance(join, layer, 1) - join.fromEdgeMm());
+        double right = Math.abs(middleDistance(join, layer, -1) - join.fromEdgeMm());
+        if (Math.abs(left - right) > ALIKE_MM) {
+            return left < right ? 1 : -1;
+        }
+        Polyline first = join.row(0);
+        Point p = join.pieces()
+                .get(0)
+                .outline()
+                .at(nearestOnCut(join.pieces().get(0).outline(), middle(first)));
+        Foot foot = Foot.of(p, first);
+        boolean onLeft = foot.along.cross(p.minus(foot.at)) > 0;
+        int from = join.layers().get(layer).firstHole();
+        boolean turnedOver =
+                sense(first.points().subList(from, from + row.points().size())) != sense(row.points());
+        return onLeft != turnedOver ? 1 : -1;
+    }
+
+    /** Between a row and the cut beside it on its left (1) or right (-1): the median. */
+    private static double middleDistance(Join join, int layer, int side) {
+        Polyline row = join.row(layer);
+        double[] distances = join.pieces().get(layer).outline().resampled(STEP_MM).points().stream()
+                .map(p -> Map.entry(p, Foot.of(p, row)))
+                .filter(entry -> !entry.getValue().beyondEnd)
+                .filter(entry ->
+                        side * entry.getValue().along.cross(entry.getKey().minus(entry.getValue().at)) > 0)
+                .mapToDouble(entry -> entry.getValue().distanceMm)
+                .sorted()
+                .toArray();
+        return distances.length == 0 ? Double.POSITIVE_INFINITY : distances[distances.length / 2];
+    }
+
+    private static Point middle(Polyline row) {
+        return row.points().get(row.points().size() / 2);
+    }
+
+    private static double nearestOnCut(Polyline cut, Point p) {
+        return new LengthIndexedLine(cut.lineString()).project(p.coordinate());
+    }
+
+    /** Which way round a row and the chord between its ends run. */
+    private static double sense(List<Point> row) {
+        return Math.signum(Polyline.closed(row).signedAreaMm2());
+    }
+
+    /**
+     * The point of a row that is nearest to another.
+     *
+     * @param beyondEnd whether it is an end of the row, and the other point lies past it
+     */
+    record Foot(Point at, Point along, double distanceMm, boolean beyondEnd) {
+        /** In plain numbers, for this is asked at each half millimetre of every cut. */
+        static Foot of(Point p, Polyline row) {
+            List<Point> points = row.points();
+            int last = points.size() - 1;
+            int nearest = 0;
+            double share = 0;
+            double least = Double.POSITIVE_INFINITY;
+            // Segment i ends at point i; the first is there in a closed row only.
+            Point a = points.get(last);
+            for (int i = 0; i <= last; i++) {
+                Point b = points.get(i);
+                if (i > 0 || row.closed()) {
+                    double x = b.x() - a.x();
+                    double y = b.y() - a.y();
+                    double t = ((p.x() - a.x()) * x + (p.y() - a.y()) * y) / (x * x + y * y);
+                    double on = Math.max(0, Math.min(1, t));
+                    double offX = a.x() + on * x - p.x();
+                    double offY = a.y() + on * y - p.y();
+                    double square = offX * offX + offY * offY;
+                    if (square < least) {
+                        least = square;
+                        nearest = i;
+                        share = t;
+                    }
+                }
+                a = b;
+            }
+            Point from = points.get(Math.floorMod(nearest - 1, points.size()));
+            Point to = points.get(nearest);
+            boolean beyond = !row.closed() && ((share < 0 && nearest == 1) || (share > 1 && nearest == last));
+            return new Foot(
+                    from.towards(to, Math.max(0, Math.min(1, share))),
+                    to.minus(from).unit(),
+                    Math.sqrt(least),
+                    beyond);
+        }
+    }
+}

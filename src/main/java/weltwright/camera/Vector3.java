@@ -1,0 +1,45 @@
+package weltwright.camera;
+
+/** A point of space, or a vector in it. In mm, unless it is said to be an axis times an angle. */
+public record Vector3(double x, double y, double z) {
+
+    public Vector3 plus(Vector3 other) {
+        return new Vector3(x + other.x, y + other.y, z + other.z);
+    }
+
+    public Vector3 minus(Vector3 other) {
+        return new Vector3(x - other.x, y - other.y, z - other.z);
+    }
+
+    public Vector3 times(double factor) {
+        return new Vector3(factor * x, factor * y, factor * z);
+    }
+
+    public double dot(Vector3 other) {
+        return x * other.x + y * other.y + z * other.z;
+    }
+
+    public Vector3 cross(Vector3 other) {
+        return new Vector3(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
+    }
+
+    /** Its length, in the unit of its coordinates. */
+    public double norm() {
+        return Math.sqrt(dot(this));
+    }
+
+    /**
+     * This vector turned about an axis.
+     *
+     * @param rodrigues the axis, its length the angle in radians (Rodrigues' rotation formula)
+     */
+    public Vector3 turned(Vector3 rodrigues) {
+        double angle = rodrigues.norm();
+        if (angle == 0) {
+            return this;
+        }
+        Vector3 axis = rodrigues.times(1 / angle);
+        double c = Math.cos(angle);
+        return times(c).plus(axis.cross(this).times(Math.sin(angle))).plus(axis.times(axis.dot(this) * (1 - c)));
+    }
+}

@@ -1,0 +1,43 @@
+package weltwright.camera.adjustment;
+
+import java.util.List;
+import org.opencv.calib3d.Calib3d;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfDouble;
+import org.opencv.core.MatOfPoint2f;
+import org.opencv.core.MatOfPoint3f;
+import org.opencv.core.Point3;
+import weltwright.camera.CameraView;
+import weltwright.camera.ControlPoint;
+import weltwright.camera.PinholeCamera;
+import weltwright.camera.Vector3;
+
+/** A first pose of a plane from points of it, for a camera without distortion: OpenCV's solver for planes. */
+final class PlanarPoseEstimator {
+    private PlanarPoseEstimator() {}
+
+    static CameraView of(List<ControlPoint> references, PinholeCamera camera) {
+        MatOfPoint3f places = new MatOfPoint3f(references.stream()
+                .map(r -> new Point3(r.onGround().x(), r.onGround().y(), 0))
+                .toArray(Point3[]::new));
+        MatOfPoint2f pixels = new MatOfPoint2f(references.stream()
+                .map(r -> new org.opencv.core.Point(r.pixel().x(), r.pixel().y()))
+                .toArray(org.opencv.core.Point[]::new));
+        Mat matrix = Mat.eye(3, 3, CvType.CV_64F);
+        matrix.put(0, 0, camera.focalPx());
+        matrix.put(1, 1, camera.focalPx());
+        matrix.put(0, 2, camera.centreXPx());
+        matrix.put(1, 2, camera.centreYPx());
+        Mat rotation = new Mat();
+        Mat translation = new Mat();
+        // EPnP and its kin take a wrong turn on planes now and then; IPPE is made for them (Collins and Bartoli 2014).
+        Calib3d.solvePnP(
+                places, pixels, matrix, new MatOfDouble(), rotation, translation, false, Calib3d.SOLVEPNP_IPPE);
+        return new CameraView(camera, vector(rotation), vector(translation));
+    }
+
+    private static Vector3 vector(Mat column) {
+        return new Vector3(column.get(0, 0)[0], column.get(1, 0)[0], column.get(2, 0)[0]);
+    }
+}

@@ -1,0 +1,143 @@
+package weltwright.camera.rectification;
+
+import java.util.List;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Scalar;
+import org.opencv.imgproc.Imgproc;
+import weltwright.camera.CameraView;
+import weltwright.camera.Plane;
+import weltwright.geometry.Point;
+import weltwright.geometry.RigidMotion;
+import weltwright.image.DecodedPhoto;
+import weltwright.image.parallel.RowBands;
+
+/**
+ * A raster laid over a part of a plane: which place each of its pixels has, and the picture as seen through it. Columns
+ * run along x, rows down y; the centre of pixel (0, 0) lies at the upper left place.
+ *
+ * @param topLeft place of the upper left pixel's centre, in mm
+ * @param mmPerPx size of a pixel
+ */
+public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) {
+    /** Between the pixels whose place in the picture is computed, it is interpolated: a lens bends far more slowly. */
+    private static final int EXACT_EVERY_PX = 16;
+
+    /** Of an even number of columns and rows, so that it can be halved. */
+    public static PlaneRaster covering(Point bottomLeft, Point topRight, double mmPerPx) {
+        return new PlaneRaster(
+                new Point(bottomLeft.x(), topRight.y()),
+                mmPerPx,
+                2 * (int) Math.ceil((topRight.x() - bottomLeft.x()) / mmPerPx / 2 + 0.5),
+                2 * (int) Math.ceil((topRight.y() - bottomLeft.y()) / mmPerPx / 2 + 0.5));
+    }
+
+    /** Some of its rows, up to the one before the last given. */
+    public PlaneRaster rows(int from, int to) {
+        return new PlaneRaster(place(0, from), mmPerPx, columns, to - from);
+    }
+
+    /** With a pixel for four, its middle between theirs. */
+    public PlaneRaster halved() {
+        return new PlaneRaster(place(0.5, 0.5), 2 * mmPerPx, columns / 2, rows / 2);
+    }
+
+    public Point place(double column, double row) {
+        return new Point(topLeft.x() + column * mmPerPx, topLeft.y() - row * mmPerPx);
+    }
+
+    /** Column and row of a place, in fractions. */
+    public Point pixel(Point place) {
+        return new Point((place.x() - topLeft.x()) / mmPerPx, (topLeft.y() - place.y()) / mmPerPx);
+    }
+
+    /** Whether the nearest pixel to a column and row is one of the raster's. */
+    public boolean covers(Point pixel) {
+        long column = Math.round(pixel.x());
+        long row = Math.round(pixel.y());
+        return column >= 0 && row >= 0 && column < columns && row < rows;
+    }
+
+    /** Which pixel that is, counted row by row, where it is one of the raster's. */
+    public int index(Point pixel) {
+        return (int) Math.round(pixel.y()) * columns + (int) Math.round(pixel.x());
+    }
+
+    /**
+     * The picture rectified: what is seen at each place of the raster, where it is laid on the given plane by a motion.
+     * A picture finer than the raster is halved, so that all of its pixels have a say.
+     */
+    public Mat rectified(DecodedPhoto picture, CameraView view, Plane plane, RigidMotion onGround) {
+        if (view.pxPerMm() * mmPerPx >= 2) {
+            return rectified(picture.half(), view.halved(), plane, onGround);
+        }
+        RowBands.Size size = new RowBands.Size(columns, rows, CvType.CV_8UC3);
+        return RowBands.of(size, 0, (from, to) -> rows(from, to).seen(picture, view, plane, onGround));
+    }
+
+    private Mat seen(DecodedPhoto picture, CameraView view, Plane plane, RigidMotion onGround) {
+        Mat[] map = map(view, plane, onGround);
+        Mat seen = picture.seen(map[0], map[1], Imgproc.INTER_LINEAR, Core.BORDER_CONSTANT);
+        map[0].release();
+        map[1].release();
+        return seen;
+    }
+
+    /** 255 where a place of the ground lies outside the picture, so that nothing is known of it; else 0. */
+    public Mat outside(DecodedPhoto picture, CameraView view) {
+        Mat[] map = map(view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
+        Mat inside = new Mat();
+        Core.inRange(map[0], Scalar.all(0), Scalar.all(picture.widthPx() - 1), inside);
+        Mat outside = new Mat();
+        Core.inRange(map[1], Scalar.all(0), Scalar.all(picture.heightPx() - 1), outside);
+        Core.bitwise_and(inside, outside, outside);
+        Core.bitwise_not(outside, outside);
+        for (Mat used : List.of(map[0], map[1], inside)) {
+            used.release();
+        }
+        return outside;
+    }
+
+    /** Column and row in the picture of each place. */
+    private Mat[] map(CameraView view, Plane plane, RigidMotion onGround) {
+        int coarseColumns = (columns - 1) / EXACT_EVERY_PX + 2;
+        int coarseRows = (rows - 1) / EXACT_EVERY_PX + 2;
+        float[] xs = new float[coarseColumns * coarseRows];
+        float[] ys = new float[xs.length];
+        for (int r = 0; r < coarseRows; r++) {
+            for (int c = 0; c < coarseColumns; c++) {
+                Point at = onGround.apply(place(c * EXACT_EVERY_PX, r * EXACT_EVERY_PX));
+                Point px = view.pixel(plane.over(at));
+                xs[r * coarseColumns + c] = (float) px.x();
+                ys[r * coarseColumns + c] = (float) px.y();
+            }
+        }
+        return new Mat[] {fine(xs, coarseColumns), fine(ys, coarseColumns)};
+    }
+
+    /** Values at every sixteenth column and row made dense. */
+    private Mat fine(float[] coarse, int coarseColumns) {
+        Mat fine = new Mat(rows, columns, CvType.CV_32F);
+        float[] row = new float[columns];
+        float[] line = new float[coarseColumns];
+        for (int y = 0; y < rows; y++) {
+            int above = y / EXACT_EVERY_PX * coarseColumns;
+            float down = (float) (y % EXACT_EVERY_PX) / EXACT_EVERY_PX;
+            for (int c = 0; c < coarseColumns; c++) {
+                line[c] = between(coarse[above + c], coarse[above + coarseColumns + c], down);
+            }
+            for (int x = 0; x < columns; x++) {
+                int left = x / EXACT_EVERY_PX;
+                float across = (float) (x % EXACT_EVERY_PX) / EXACT_EVERY_PX;
+                row[x] = between(line[left], line[left + 1], across);
+            }
+            fine.put(y, 0, row);
+        }
+        return fine;
+    }
+
+    private static float between(float from, float to, float part) {
+        return from + (to - from) * part;
+    }
+}

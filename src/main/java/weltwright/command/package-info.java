@@ -1,2 +1,0 @@
-/** The command line: every step without a window. */
-package weltwright.command;

@@ -1,0 +1,140 @@
+package weltwright.fit;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import weltwright.geometry.Point;
+
+/**
+ * A convex hull: the path of a thread pulled tight round points.
+ *
+ * @param corners counter-clockwise, no three of them in line
+ */
+public record ConvexHull(List<Point> corners) {
+    /** A rounded corner is drawn with a tangent at least every so far: 0.3 % too long, on the safe side. */
+    private static final double ARC_STEP_RAD = Math.toRadians(10);
+
+    private static final Comparator<Point> LEFT_TO_RIGHT =
+            Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y);
+
+    /** Of points over one another the highest is to come last, for only a later one can lift the thread. */
+    private static final Comparator<Point> BACK_TO_FRONT_RISING =
+            Comparator.comparingDouble(Point::x).reversed().thenComparingDouble(Point::y);
+
+    public ConvexHull {
+        corners = List.copyOf(corners);
+    }
+
+    /** The hull of at least three points that are not all in one line. Andrew's monotone chain. */
+    public static ConvexHull of(List<Point> points) {
+        List<Point> sorted = new ArrayList<>(points);
+        sorted.sort(LEFT_TO_RIGHT);
+        List<Point> corners = chain(sorted);
+        sorted.sort(LEFT_TO_RIGHT.reversed());
+        List<Point> upper = chain(sorted);
+        corners.remove(corners.size() - 1);
+        corners.addAll(upper.subList(0, upper.size() - 1));
+        if (corners.size() < 3) {
+            throw new IllegalArgumentException("points in one line have no hull");
+        }
+        return new ConvexHull(corners);
+    }
+
+    /**
+     * A thread pulled tight from one end to the other over whatever points stand up between them.
+     *
+     * @param from its end at the least first coordinate
+     * @param to its end at the greatest
+     * @param over points that the thread may not pass under; those that are not between the ends do not count
+     * @return the thread's corners, both ends among them
+     */
+    public static List<Point> thread(Point from, Point to, List<Point> over) {
+        List<Point> points = new ArrayList<>();
+        points.add(to);
+        over.stream()
+                .filter(p -> p.x() > from.x() && p.x() <= to.x())
+                .sorted(BACK_TO_FRONT_RISING)
+                .forEach(points::add);
+        points.add(from);
+        List<Point> thread = chain(points);
+        Collections.reverse(thread);
+        return thread;
+    }
+
+    /** Everything within {@code byMm} of this hull. */
+    public ConvexHull grown(double byMm) {
+        if (byMm == 0) {
+            return this;
+        }
+        List<Point> grown = new ArrayList<>();
+        int n = corners.size();
+        for (int i = 0; i < n; i++) {
+            Point corner = corners.get(i);
+            double before = outward(corners.get((i + n - 1) % n), corner);
+            double turn = Math.IEEEremainder(outward(corner, corners.get((i + 1) % n)) - before, 2 * Math.PI);
+            int steps = (int) Math.max(1, Math.ceil(turn / ARC_STEP_RAD));
+            double reach = byMm / Math.cos(turn / steps / 2);
+            for (int k = 0; k < steps; k++) {
+                double angle = before + turn * (k + 0.5) / steps;
+                grown.add(corner.plus(new Point(reach * Math.cos(angle), reach * Math.sin(angle))));
+            }
+        }
+        return of(grown);
+    }
+
+    /** The hull of this and more points. */
+    public ConvexHull with(List<Point> more) {
+        List<Point> all = new ArrayList<>(corners);
+        all.addAll(more);
+        return of(all);
+    }
+
+    /** The greatest second coordinate. */
+    public double highestMm() {
+        return corners.stream().mapToDouble(Point::y).max().orElseThrow();
+    }
+
+    /** Moved along the second coordinate. */
+    public ConvexHull lifted(double byMm) {
+        return new ConvexHull(
+                corners.stream().map(p -> new Point(p.x(), p.y() + byMm)).toList());
+    }
+
+    /** The length of its boundary, in mm. */
+    public double perimeterMm() {
+        double sum = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            sum += corners.get(i).distance(corners.get((i + 1) % corners.size()));
+        }
+        return sum;
+    }
+
+    /**
+     * Length of the parallel curve at a distance outside. Steiner's formula: a closed convex curve turns by 2π in all,
+     * so its parallel at distance d is longer by 2πd, whatever its shape.
+     */
+    public double parallelLengthMm(double atMm) {
+        return perimeterMm() + 2 * Math.PI * atMm;
+    }
+
+    private static double outward(Point from, Point to) {
+        return Math.atan2(from.x() - to.x(), to.y() - from.y());
+    }
+
+    /** Points in order, less those at which the chain through the rest would not turn left. */
+    private static List<Point> chain(List<Point> ordered) {
+        List<Point> kept = new ArrayList<>();
+        for (Point p : ordered) {
+            while (kept.size() > 1 && !turnsLeft(kept.get(kept.size() - 2), kept.get(kept.size() - 1), p)) {
+                kept.remove(kept.size() - 1);
+            }
+            kept.add(p);
+        }
+        return kept;
+    }
+
+    private static boolean turnsLeft(Point a, Point b, Point c) {
+        return b.minus(a).cross(c.minus(b)) > 0;
+    }
+}

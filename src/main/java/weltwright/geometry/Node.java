@@ -1,9 +1,0 @@
-package weltwright.geometry;
-
-/**
- * A point that an {@link Outline} passes through.
- *
- * @param at where, in mm
- * @param sharp whether the curve may turn a corner here; else it passes smoothly
- */
-public record Node(Point at, boolean sharp) {}

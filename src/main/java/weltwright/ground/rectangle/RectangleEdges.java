@@ -1,0 +1,77 @@
+package weltwright.ground.rectangle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.opencv.core.MatOfPoint2f;
+import org.opencv.imgproc.Imgproc;
+import weltwright.camera.ControlPoint;
+import weltwright.camera.Homography;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.ground.ContrastEdge;
+import weltwright.ground.GroundLabel;
+import weltwright.ground.GroundLines;
+import weltwright.ground.GroundObservation;
+
+/** Points seen on the four edges of a rectangle, each with its place on the rectangle, to a few mm along its edge. */
+public final class RectangleEdges {
+    /** How far to either side of an edge its sharpness is looked for; paper throws a shadow of its own. */
+    private static final double LOOK_MM = 1.5;
+
+    private static final double HALF_LENGTH_MM = 2;
+
+    private RectangleEdges() {}
+
+    /** The corners of a rectangle about the origin, anticlockwise from the lower left one. */
+    public static List<Point> corners(double sizeXMm, double sizeYMm) {
+        return List.of(
+                new Point(-sizeXMm / 2, -sizeYMm / 2),
+                new Point(sizeXMm / 2, -sizeYMm / 2),
+                new Point(sizeXMm / 2, sizeYMm / 2),
+                new Point(-sizeXMm / 2, sizeYMm / 2));
+    }
+
+    /**
+     * @param corners where its corners are seen, roughly, anticlockwise from the lower left one
+     * @param sides points seen on each side, the first from the first corner to the second
+     */
+    public static List<ControlPoint> of(List<Point> corners, List<List<Point>> sides, double sizeXMm, double sizeYMm) {
+        List<Point> places = corners(sizeXMm, sizeYMm);
+        Homography toSheet = Homography.of(Imgproc.getPerspectiveTransform(cv(corners), cv(places)));
+        List<ControlPoint> edges = new ArrayList<>();
+        for (int k = 0; k < 4; k++) {
+            Point from = places.get(k);
+            Point along = places.get((k + 1) % 4).minus(from).unit();
+            for (Point pixel : sides.get(k)) {
+                Point rough = toSheet.apply(pixel);
+                Point place = from.plus(along.times(along.dot(rough.minus(from))));
+                edges.add(new ControlPoint(place, pixel, Optional.of(along)));
+            }
+        }
+        return edges;
+    }
+
+    public static GroundLines sketch(double sizeXMm, double sizeYMm) {
+        return new GroundLines(
+                List.of(Polyline.closed(corners(sizeXMm, sizeYMm))), new GroundLabel.Rectangle(sizeXMm, sizeYMm));
+    }
+
+    /** What a rectangle shows of itself; points of its edges are few of all where something hides much of them. */
+    public static GroundObservation facts(List<ControlPoint> references) {
+        List<ContrastEdge> edges = references.stream()
+                .flatMap(r -> r.edge().stream().map(along -> {
+                    Point across = along.left().times(2 * LOOK_MM);
+                    return new ContrastEdge(r.onGround().minus(across.times(0.5)), across, HALF_LENGTH_MM, false);
+                }))
+                .toList();
+        return new GroundObservation(
+                edges, references.size(), edges.isEmpty() ? references.size() : 4 * StraightEdgeFollower.PLACES);
+    }
+
+    public static MatOfPoint2f cv(List<Point> points) {
+        return new MatOfPoint2f(points.stream()
+                .map(p -> new org.opencv.core.Point(p.x(), p.y()))
+                .toArray(org.opencv.core.Point[]::new));
+    }
+}

@@ -1,0 +1,135 @@
+package weltwright.image.opencv;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.JarURLConnection;
+import java.net.URL;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.jar.JarEntry;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import java.util.zip.CRC32;
+import org.bytedeco.javacpp.Loader;
+import org.bytedeco.opencv.opencv_java;
+import weltwright.error.UserFacingException;
+
+/**
+ * OpenCV's native libraries, loaded once, when first needed: a run that never looks at a photo does without.
+ *
+ * <p>JavaCPP unpacks them from their jars. Left to itself it takes any folder that it can write, at last one in the
+ * common directory for temporary files, and trusts a file of the right size and time. So it is given a
+ * {@link PrivateCacheDirectory}, and before it loads anything all that lies there is compared with the jars: what is
+ * not in them, to its size and CRC-32, is deleted and unpacked anew. A CRC finds what is damaged or of another version;
+ * that nobody forges one is what the folder's permissions are for.
+ */
+public final class OpenCvLibraries {
+    /** What the libraries take on the disk once they are unpacked, in megabytes; measured on Linux, x86-64. */
+    static final int UNPACKED_MB = 160;
+
+    private static final String JAVACPP_FOLDER = "org.bytedeco.javacpp.cachedir";
+    private static final String LOCK = "weltwright.lock";
+
+    private static boolean loaded;
+
+    private OpenCvLibraries() {}
+
+    /**
+     * Returns once the libraries are there, whichever thread asks first.
+     *
+     * @throws UserFacingException where they cannot be unpacked safely, or not loaded
+     */
+    public static synchronized void load() {
+        if (loaded) {
+            return;
+        }
+        Path folder = PrivateCacheDirectory.secured(PrivateCacheDirectory.usual());
+        System.setProperty(JAVACPP_FOLDER, folder.toString());
+        // Another process may be unpacking: what it has half written must not be taken for damaged.
+        try (FileChannel channel =
+                FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+            channel.lock(); // until the channel is closed
+            deleteWhatIsNotGenuine(folder);
+            Loader.load(opencv_java.class);
+        } catch (IOException | LinkageError e) {
+            throw unusable(folder, e);
+        }
+        loaded = true;
+    }
+
+    /**
+     * Deletes each file in the folder that is not, byte for byte, one of the libraries in the program's jars, and each
+     * link that leads out of it.
+     */
+    static void deleteWhatIsNotGenuine(Path folder) throws IOException {
+        Set<Content> genuine = genuine();
+        List<Path> there;
+        try (Stream<Path> all = Files.walk(folder)) {
+            there = all.filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
+                    .filter(path -> !folder.equals(path.getParent())) // where the locks are, and nothing is loaded from
+                    .collect(Collectors.toList());
+        }
+        for (Path path : there) {
+            if (!isGenuine(path, folder, genuine)) {
+                Files.delete(path);
+            }
+        }
+    }
+
+    private static boolean isGenuine(Path path, Path folder, Set<Content> genuine) throws IOException {
+        if (Files.isSymbolicLink(path)) {
+            Path target = path.resolveSibling(Files.readSymbolicLink(path)).normalize();
+            return target.startsWith(folder);
+        }
+        return genuine.contains(new Content(Files.size(path), crc(path)));
+    }
+
+    /** What is known of a library's content. */
+    private record Content(long bytes, long crc) {}
+
+    /** That of all files in the jars of OpenCV and what it needs. */
+    private static Set<Content> genuine() throws IOException {
+        Set<Content> genuine = new HashSet<>();
+        for (URL manifest : Collections.list(opencv_java.class.getClassLoader().getResources("META-INF/MANIFEST.MF"))) {
+            if (manifest.openConnection() instanceof JarURLConnection connection) {
+                for (JarEntry entry : Collections.list(connection.getJarFile().entries())) {
+                    if (entry.getName().startsWith("org/bytedeco/")) {
+                        genuine.add(new Content(entry.getSize(), entry.getCrc()));
+                    }
+                }
+            }
+        }
+        return genuine;
+    }
+
+    private static long crc(Path file) throws IOException {
+        CRC32 crc = new CRC32();
+        byte[] buffer = new byte[1 << 16];
+        try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+            for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
+                crc.update(buffer, 0, n);
+            }
+        }
+        return crc.getValue();
+    }
+
+    private static UserFacingException unusable(Path folder, Throwable cause) {
+        if (folder.toFile().getUsableSpace() < UNPACKED_MB * 1_000_000L) {
+            return new UserFacingException(
+                    "There is no room in " + folder + " to unpack OpenCV, which looks at photos.",
+                    PrivateCacheDirectory.wayOut("Make room for " + UNPACKED_MB + " MB there"),
+                    cause);
+        }
+        return new UserFacingException(
+                "OpenCV, which looks at photos, could not be unpacked into " + folder + " and loaded from there.",
+                PrivateCacheDirectory.wayOut("See that programs may be run from that folder"),
+                cause);
+    }
+}

@@ -1,0 +1,197 @@
+package weltwright.image.opencv;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
+import weltwright.error.UserFacingException;
+
+/**
+ * The folder for what the program can make anew at any time, which nobody but its user may write to: code is loaded
+ * from it.
+ *
+ * <p>On Unix the folder is made with the permissions 700. One that is there already must belong to the user and not be
+ * a symbolic link; where others may write to it, it is emptied and made anew. No folder above it may let others
+ * exchange it: each belongs to the user or to root, and is writable by them alone, but for folders such as /tmp, whose
+ * sticky bit keeps strangers from renaming what is not theirs. A folder writable by a group of its owner's name counts
+ * as the owner's alone: that is how systems with a group for each user set them up.
+ *
+ * <p>On Windows a user's own folders are kept from other users by the system, and only links are refused.
+ */
+final class PrivateCacheDirectory {
+    private static final int STICKY = 01000;
+    private static final int WRITABLE_BY_GROUP = 0020;
+    private static final int WRITABLE_BY_OTHERS = 0002;
+
+    private PrivateCacheDirectory() {}
+
+    /** Where this system keeps such things, for this user. */
+    static Path usual() {
+        return directory(System.getProperty("os.name"), System.getProperty("user.home"), System::getenv);
+    }
+
+    /**
+     * On Windows %LOCALAPPDATA% (Known Folders), on macOS ~/Library/Caches (File System Programming Guide), elsewhere
+     * $XDG_CACHE_HOME or ~/.cache (XDG Base Directory Specification 0.8).
+     */
+    static Path directory(String system, String home, UnaryOperator<String> environment) {
+        String name = system.toLowerCase(Locale.ROOT);
+        if (name.startsWith("windows")) {
+            String local = environment.apply("LOCALAPPDATA");
+            Path data = local == null ? Path.of(home, "AppData", "Local") : Path.of(local);
+            return data.resolve("Weltwright").resolve("Cache");
+        }
+        if (name.startsWith("mac")) {
+            return Path.of(home, "Library", "Caches", "Weltwright");
+        }
+        String cache = environment.apply("XDG_CACHE_HOME");
+        boolean set = cache != null && Path.of(cache).isAbsolute();
+        return (set ? Path.of(cache) : Path.of(home, ".cache")).resolve("weltwright");
+    }
+
+    /**
+     * Makes sure that the folder is there, and that nobody but the user can write to it.
+     *
+     * @return the folder, free of symbolic links
+     * @throws UserFacingException where it cannot be made, is not the user's, or could be exchanged by others
+     */
+    static Path secured(Path wished) {
+        try {
+            Path parent = Objects.requireNonNull(wished.getParent());
+            Files.createDirectories(parent);
+            Path above = parent.toRealPath();
+            Path folder = above.resolve(wished.getFileName());
+            if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+                Files.createDirectory(folder, forTheUserAlone(folder));
+            }
+            if (Files.isSymbolicLink(folder) || !Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+                throw unsafe(folder, "is not a folder but a file or a link");
+            }
+            if (isUnix(folder)) {
+                int user = user(folder);
+                checkAbove(above, user);
+                check(folder, user);
+            } else {
+                user(folder);
+            }
+            return folder;
+        } catch (IOException e) {
+            throw new UserFacingException(
+                    "The folder " + wished
+                            + " cannot be written: OpenCV, which looks at photos, must be unpacked there.",
+                    wayOut("See that the folder can be made and has room for " + OpenCvLibraries.UNPACKED_MB + " MB"),
+                    e);
+        }
+    }
+
+    /** What the user can do about a folder that is of no use, beside what is told first. */
+    static String wayOut(String first) {
+        return isUnix(Path.of("")) && !System.getProperty("os.name").startsWith("Mac")
+                ? first + ", or set XDG_CACHE_HOME to a folder of your own elsewhere."
+                : first + ".";
+    }
+
+    /** The user's number, as a file shows it that is made in the folder: so it is known to be writable, too. */
+    private static int user(Path folder) throws IOException {
+        Path probe = Files.createTempFile(folder, "probe", null);
+        try {
+            return isUnix(folder) ? unix(probe).owner() : 0;
+        } finally {
+            Files.delete(probe);
+        }
+    }
+
+    private static void checkAbove(Path real, int user) throws IOException {
+        for (Path each = real; each != null; each = each.getParent()) {
+            Access is = unix(each);
+            boolean sticky = (is.mode() & STICKY) != 0;
+            if ((is.owner() != user && is.owner() != 0) || (is.writableByOthers() && !sticky)) {
+                throw unsafe(each, "can be changed by other users of this computer");
+            }
+        }
+    }
+
+    private static void check(Path folder, int user) throws IOException {
+        Access is = unix(folder);
+        if (is.owner() != user) {
+            throw unsafe(folder, "belongs to another user of this computer");
+        }
+        if (is.writableByOthers()) {
+            // Closed to others first: nothing can be added any more while it is emptied.
+            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+            empty(folder);
+        }
+    }
+
+    /**
+     * Who may do what with a file under Unix.
+     *
+     * @param owner the number of the user that it belongs to
+     * @param mode its permission bits
+     * @param groupOfOne whether its group is called as its owner, who is then its only member
+     */
+    private record Access(int owner, int mode, boolean groupOfOne) {
+        boolean writableByOthers() {
+            return (mode & WRITABLE_BY_OTHERS) != 0 || ((mode & WRITABLE_BY_GROUP) != 0 && !groupOfOne);
+        }
+    }
+
+    /** Deletes all that is in a folder; links are deleted, not followed. */
+    private static void empty(Path folder) throws IOException {
+        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes is) throws IOException {
+                Files.delete(file);
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult postVisitDirectory(Path directory, IOException failed) throws IOException {
+                if (failed != null) {
+                    throw failed;
+                }
+                if (!directory.equals(folder)) {
+                    Files.delete(directory);
+                }
+                return FileVisitResult.CONTINUE;
+            }
+        });
+    }
+
+    private static FileAttribute<?>[] forTheUserAlone(Path folder) {
+        return isUnix(folder)
+                ? new FileAttribute<?>[] {
+                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------"))
+                }
+                : new FileAttribute<?>[0];
+    }
+
+    private static boolean isUnix(Path path) {
+        return path.getFileSystem().supportedFileAttributeViews().contains("unix");
+    }
+
+    private static Access unix(Path path) throws IOException {
+        Map<String, Object> is = Files.readAttributes(path, "unix:mode,uid,owner,group", LinkOption.NOFOLLOW_LINKS);
+        Object owner = Objects.requireNonNull(is.get("owner"));
+        Object group = Objects.requireNonNull(is.get("group"));
+        return new Access(
+                (int) Objects.requireNonNull(is.get("uid")),
+                (int) Objects.requireNonNull(is.get("mode")),
+                group.toString().equals(owner.toString()));
+    }
+
+    private static UserFacingException unsafe(Path path, String why) {
+        return new UserFacingException(
+                path + " " + why + ", and the program would load its image library from there.",
+                wayOut("Have it made yours alone"));
+    }
+}

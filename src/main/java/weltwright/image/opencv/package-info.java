@@ -1,0 +1,10 @@
+/**
+ * Loads OpenCV and converts between its types and ours.
+ *
+ * <p>In: The natives in the program's jars.
+ *
+ * <p>Out: A loaded library.
+ *
+ * <p>Uses: {@code error} and {@code geometry}; OpenCV.
+ */
+package weltwright.image.opencv;

@@ -1,0 +1,35 @@
+package weltwright.job;
+
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
+import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import weltwright.trace.report.ErrorBudget;
+import weltwright.trace.report.ErrorSource;
+
+/**
+ * A part of a trace's error as a job file has it: by its source, or, where that is null, in the words of an earlier
+ * version.
+ */
+@JsonNaming(SnakeCaseStrategy.class)
+record ErrorTermJson(
+        @JsonSetter(nulls = Nulls.SET) ErrorSource.Known source,
+        double error95,
+        @JsonSetter(nulls = Nulls.SET) FreeText freeText) {
+
+    record FreeText(String cause, String remedy) {}
+
+    static ErrorTermJson of(ErrorBudget.Part part) {
+        return part.source() instanceof ErrorSource.FreeText words
+                ? new ErrorTermJson(null, part.error95Mm(), new FreeText(words.cause(), words.remedy()))
+                : new ErrorTermJson((ErrorSource.Known) part.source(), part.error95Mm(), null);
+    }
+
+    ErrorBudget.Part part() {
+        if ((source == null) == (freeText == null)) {
+            throw new IllegalArgumentException("a part of the error with not one source");
+        }
+        return new ErrorBudget.Part(
+                source == null ? new ErrorSource.FreeText(freeText.cause, freeText.remedy) : source, error95);
+    }
+}

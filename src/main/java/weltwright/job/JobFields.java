@@ -1,0 +1,96 @@
+package weltwright.job;
+
+import java.util.Locale;
+import weltwright.sheath.spec.SpecFields;
+import weltwright.units.LengthField;
+import weltwright.units.LengthUnit;
+import weltwright.units.NumberField;
+import weltwright.units.TextField;
+
+/**
+ * The measures that a job is asked for: what makers call them, and between which bounds they make sense. The bounds are
+ * wide: they keep out slips of the hand and the wrong unit, not odd knives.
+ */
+public final class JobFields {
+    public static final TextField CUSTOMER = TextField.ofOneLine("customer", 120);
+    public static final TextField KNIFE_NAME = TextField.ofOneLine("knife", 120);
+    /** Some eight printed pages. */
+    public static final TextField NOTES = TextField.ofManyLines("notes", 20_000);
+
+    public static final LengthField HANDLE_THICKNESS = SpecFields.HANDLE_THICKNESS;
+    public static final LengthField SPINE_THICKNESS = SpecFields.SPINE_THICKNESS;
+    public static final LengthField EDGE_THICKNESS = LengthField.of("edge thickness", 0, 15);
+    public static final LengthField GRIND_HEIGHT = LengthField.of("height of the grind", 0, 150);
+    public static final NumberField HANDLE_SQUARENESS = SpecFields.HANDLE_SQUARENESS;
+    public static final LengthField TIP_DROP = LengthField.of("tip drop", 0, 40);
+
+    public static final LengthField BLADE_LENGTH = LengthField.of("length of the blade", 10, 1500);
+    public static final LengthField WIDTH = LengthField.of("width of the knife", 1, 300);
+    public static final LengthField WIDTH_PLACE = LengthField.of("place of the width, from the tip", 1, 1500);
+
+    public static final LengthField THICKNESS = LengthField.of("thickness of the knife", 0.2, 60);
+    public static final LengthField THICKNESS_PLACE = LengthField.of("place of the thickness, from the tip", 0.5, 1500);
+
+    public static final LengthField GUARD_FRONT = LengthField.of("place of the guard's front, from the tip", 1, 1500);
+    public static final LengthField GUARD_BACK = LengthField.of("place of the guard's back, from the tip", 1, 1500);
+
+    public static final LengthField LINE_PITCH = LengthField.of("distance of the ground's lines", 2, 60);
+
+    /** The sheet's bars are 100 mm where the printer prints true, and no printer is a tenth off. */
+    public static final LengthField SHEET_BAR_ACROSS = LengthField.of("bar across the sheet", 90, 110);
+
+    public static final LengthField SHEET_BAR_DOWN = LengthField.of("bar down the sheet", 90, 110);
+
+    public static final LengthField PRINTED_SQUARE_ACROSS = LengthField.of("width of the printed square", 45, 55);
+    public static final LengthField PRINTED_SQUARE_DOWN = LengthField.of("height of the printed square", 45, 55);
+
+    public static final LengthField LEATHER_THICKNESS = SpecFields.LEATHER_THICKNESS;
+    public static final LengthField STITCH_MARGIN = SpecFields.STITCH_MARGIN;
+    public static final LengthField WELT_INNER_MARGIN = SpecFields.WELT_INNER_MARGIN;
+    public static final LengthField EASE = SpecFields.EASE;
+    public static final LengthField PITCH = SpecFields.PITCH;
+    public static final LengthField BELT_WIDTH = SpecFields.BELT_WIDTH;
+    public static final LengthField BELT_THICKNESS = SpecFields.BELT_THICKNESS;
+    public static final LengthField THROAT_DEPTH = SpecFields.THROAT_DEPTH;
+    public static final LengthField STRAP_HEIGHT = LengthField.of("height of the strap above the throat", 5, 300);
+    public static final LengthField BELT_STRAP_WIDTH = SpecFields.BELT_STRAP_WIDTH;
+    public static final LengthField BELT_STRAP_LEATHER = SpecFields.BELT_STRAP_LEATHER;
+    public static final LengthField STRAP_WIDTH = SpecFields.STRAP_WIDTH;
+    public static final LengthField STRAP_LEATHER = SpecFields.STRAP_LEATHER;
+    public static final LengthField STRAP_ALLOWANCE = SpecFields.STRAP_ALLOWANCE;
+    public static final LengthField HANDLE_DEPTH = LengthField.of("depth of the handle in the sheath", 0, 200);
+    /** Where a sheath is cut through to be looked at. */
+    public static final LengthField STATION = LengthField.of("place, from the throat", 0, 1500);
+
+    public static final LengthField DRAIN_HOLE = LengthField.of("drain hole", 0, 10);
+
+    public static final LengthField POST = LengthField.of("diameter of the post", 0.5, 15);
+    public static final LengthField CAP = LengthField.of("diameter of the cap", 1, 40);
+    public static final LengthField GRIP_FROM = LengthField.of("thinnest leather that it holds", 0, 40);
+    public static final LengthField GRIP_TO = LengthField.of("thickest leather that it holds", 0.5, 60);
+    public static final LengthField RING_INSIDE = LengthField.of("clear width of the ring", 5, 100);
+    public static final LengthField RING_WIRE = LengthField.of("wire of the ring", 1, 12);
+    public static final NumberField FOCAL_35MM = NumberField.of("focal length in 35 mm terms", 5, 2000);
+    /** What {@code SHEET_BAR_ACROSS} and {@code SHEET_BAR_DOWN} leave room for. */
+    public static final NumberField SHEET_SCALE = NumberField.of("scale of the printed sheet", 0.9, 1.1);
+
+    public static final NumberField WELT_LAYERS = SpecFields.WELT_LAYERS;
+    public static final NumberField NEUTRAL_FACTOR = SpecFields.NEUTRAL_FACTOR;
+
+    public static final NumberField STITCHES_PER_INCH = NumberField.of("stitches per inch", 2.2, 16);
+    public static final NumberField BACK_STITCHES = SpecFields.BACK_STITCHES;
+    public static final NumberField FORMING_SHRINK = SpecFields.FORMING_SHRINK;
+    public static final LengthField FORMING_GIVE = SpecFields.FORMING_GIVE;
+    public static final NumberField TILT = SpecFields.TILT;
+
+    private JobFields() {}
+
+    /**
+     * Irons are named by their pitch, or by how many stitches they make on an inch: "4 mm", "6 spi", "6 to the inch".
+     */
+    public static double readPitchMm(String typed) {
+        String text = typed.strip().toLowerCase(Locale.ROOT);
+        String count = text.replaceFirst("(spi|to the inch)$", "");
+        return count.equals(text) ? PITCH.readMm(typed) : LengthUnit.INCH.inMm() / STITCHES_PER_INCH.read(count);
+    }
+}

@@ -1,0 +1,145 @@
+package weltwright.job;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import weltwright.camera.lens.CalibratedLens;
+import weltwright.error.UserFacingException;
+import weltwright.image.Photo;
+import weltwright.io.AtomicFile;
+import weltwright.io.FileKind;
+import weltwright.io.InputFile;
+
+/**
+ * The lenses of the user's phones, each measured once from photos of the sheet: a small file of JSON for each, in the
+ * user's own settings.
+ *
+ * @param folder where they are; comes into being with the first
+ */
+public record PhoneLensStore(Path folder) {
+    private static final String ENDING = ".json";
+    private static final String FORMAT = "weltwright phone";
+    private static final FileKind KIND = FileKind.of("a phone's lens", "\"" + FORMAT + "\"");
+    private static final int VERSION = 1;
+    private static final int GREATEST_BYTES = 64_000;
+
+    /** Where programs of this system keep their settings. */
+    public static PhoneLensStore usual() {
+        return new PhoneLensStore(folder(System.getProperty("os.name"), System.getProperty("user.home"), System::getenv)
+                .resolve("phones"));
+    }
+
+    /**
+     * The directory for a program's settings: on Windows %APPDATA% (Known Folders), on macOS ~/Library/Application
+     * Support (File System Programming Guide), elsewhere $XDG_CONFIG_HOME or ~/.config (XDG Base Directory
+     * Specification 0.8).
+     */
+    static Path folder(String system, String home, UnaryOperator<String> environment) {
+        String name = system.toLowerCase(Locale.ROOT);
+        if (name.startsWith("windows")) {
+            String roaming = environment.apply("APPDATA");
+            return (roaming == null ? Path.of(home, "AppData", "Roaming") : Path.of(roaming)).resolve("Weltwright");
+        }
+        if (name.startsWith("mac")) {
+            return Path.of(home, "Library", "Application Support", "Weltwright");
+        }
+        String config = environment.apply("XDG_CONFIG_HOME");
+        boolean set = config != null && Path.of(config).isAbsolute();
+        return (set ? Path.of(config) : Path.of(home, ".config")).resolve("weltwright");
+    }
+
+    /** All that can be read, by name. */
+    public List<CalibratedLens> all() {
+        List<CalibratedLens> lenses = new ArrayList<>();
+        if (Files.isDirectory(folder)) {
+            try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*" + ENDING)) {
+                for (Path file : files) {
+                    read(file).ifPresent(lenses::add);
+                }
+            } catch (IOException e) {
+                return List.of(); // a trace does without
+            }
+        }
+        lenses.sort(Comparator.comparing(CalibratedLens::name));
+        return lenses;
+    }
+
+    /** The lens that a photo says it was taken through; empty where none was measured. */
+    public Optional<CalibratedLens> of(Photo photo) {
+        return all().stream().filter(lens -> lens.tookIt(photo)).findFirst();
+    }
+
+    /**
+     * The phone of a name.
+     *
+     * @throws UserFacingException where there is none of that name
+     */
+    public CalibratedLens named(String name) {
+        List<CalibratedLens> all = all();
+        return all.stream()
+                .filter(lens -> lens.name().equalsIgnoreCase(name.strip()))
+                .findFirst()
+                .orElseThrow(() -> new UserFacingException(
+                        "No phone called \"" + name + "\" has been measured.",
+                        all.isEmpty()
+                                ? "Measure it first, from photos of the reference sheet."
+                                : "Name one of these: "
+                                        + all.stream().map(CalibratedLens::name).collect(Collectors.joining(", "))
+                                        + "."));
+    }
+
+    /**
+     * Keeps a lens, in place of an older one of that name.
+     *
+     * @return its file
+     */
+    public Path put(CalibratedLens lens) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UserFacingException(
+                    "The folder " + folder + " cannot be made.", "Check that you may write there.", e);
+        }
+        Path file = folder.resolve(fileName(lens.name()));
+        ObjectNode json = JobFile.JSON.createObjectNode().put("format", FORMAT).put("version", VERSION);
+        json.setAll((ObjectNode) JobFile.JSON.valueToTree(PhoneLensJson.of(lens)));
+        byte[] bytes = (json.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8);
+        AtomicFile.of(file, KIND).write(out -> out.write(bytes));
+        return file;
+    }
+
+    /** Letters and figures alone, for a user's own words may be no file name; what tells two names apart is kept. */
+    private static String fileName(String name) {
+        String plain = name.strip().toLowerCase(Locale.ROOT);
+        String safe = plain.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        boolean whole = safe.replace("-", "").equals(plain.replaceAll("[\\s-]", ""));
+        return (whole ? safe : safe + "-" + Integer.toHexString(plain.hashCode())) + ENDING;
+    }
+
+    /** Empty where the file is none of ours, damaged, or of a newer version. */
+    private static Optional<CalibratedLens> read(Path file) {
+        try {
+            byte[] bytes = InputFile.read(file, GREATEST_BYTES, "phone" + ENDING);
+            if (!(JobFile.JSON.readTree(bytes) instanceof ObjectNode json)
+                    || !FORMAT.equals(json.path("format").asText())
+                    || json.path("version").asInt() != VERSION) {
+                return Optional.empty();
+            }
+            json.remove(List.of("format", "version"));
+            return Optional.of(
+                    JobFile.JSON.treeToValue(json, PhoneLensJson.class).lens());
+        } catch (IOException | IllegalArgumentException | UserFacingException damaged) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package weltwright.job;
+
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
+import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import weltwright.sheath.spec.BeltAttachment;
+import weltwright.sheath.spec.CarryPosition;
+import weltwright.sheath.spec.DrainHole;
+import weltwright.sheath.spec.DrawHand;
+import weltwright.sheath.spec.GuardOpening;
+import weltwright.sheath.spec.HandleStrap;
+import weltwright.sheath.spec.InsertionDepth;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.Stitching;
+import weltwright.sheath.spec.StrapLeather;
+import weltwright.sheath.spec.Throat;
+import weltwright.sheath.spec.WeltSpec;
+import weltwright.units.LengthField;
+
+/** The sheath's choices in {@link JobDocument}, under the same rules. */
+@JsonNaming(SnakeCaseStrategy.class)
+record SheathSpecJson(
+        SheathKind kind,
+        DrawHand hand,
+        CarryPosition.Edge edge,
+        double tilt,
+        double leatherThickness,
+        double neutralFactor,
+        double formingShrink,
+        double formingGive,
+        Leather.Bulge bulge,
+        @JsonSetter(nulls = Nulls.SET) @Nullable Integer weltLayers,
+        double weltInnerMargin,
+        List<Double> weltLeathers,
+        boolean weltInTwo,
+        double stitchMargin,
+        double pitch,
+        int backStitches,
+        Throat.Shape throat,
+        double throatDepth,
+        BeltAttachment.Style beltHold,
+        double beltWidth,
+        double beltThickness,
+        double beltStrapWidth,
+        @JsonSetter(nulls = Nulls.SET) @Nullable Double beltStrapLeather,
+        @JsonSetter(nulls = Nulls.SET) @Nullable StrapEntry strap,
+        double ease,
+        @JsonSetter(nulls = Nulls.SET) @Nullable Double handleDepth,
+        GuardOpening guardOpening,
+        double drainHole,
+        boolean drainEyelet,
+        HardwareJson hardware) {
+
+    static SheathSpecJson of(SheathSpec spec) {
+        return new SheathSpecJson(
+                spec.kind(),
+                spec.carry().hand(),
+                spec.carry().edge(),
+                spec.carry().tiltRad(),
+                spec.leather().thicknessMm(),
+                spec.leather().neutralFactor(),
+                spec.leather().formingShrink(),
+                spec.leather().giveMm(),
+                spec.leather().bulge(),
+                spec.welt().layers().isPresent() ? spec.welt().layers().getAsInt() : null,
+                spec.welt().innerMarginMm(),
+                spec.welt().leathersMm(),
+                spec.welt().inTwo(),
+                spec.stitching().marginMm(),
+                spec.stitching().pitchMm(),
+                spec.stitching().backStitches(),
+                spec.throat().shape(),
+                spec.throat().depthMm(),
+                spec.belt().style(),
+                spec.belt().beltWidthMm(),
+                spec.belt().beltThicknessMm(),
+                spec.belt().strap().widthMm(),
+                orNull(spec.belt().strap()),
+                spec.strap().map(StrapEntry::of).orElse(null),
+                spec.easeMm(),
+                spec.depth().handleMm().isPresent() ? spec.depth().handleMm().getAsDouble() : null,
+                spec.depth().guard(),
+                spec.drain().diameterMm(),
+                spec.drain().eyelet(),
+                HardwareJson.of(spec.hardware()));
+    }
+
+    SheathSpec spec() {
+        return new SheathSpec(
+                kind,
+                new CarryPosition(hand, edge, checkedTilt()),
+                new Leather(
+                        JobFields.LEATHER_THICKNESS.checkedMm(leatherThickness),
+                        JobFields.NEUTRAL_FACTOR.checked(neutralFactor),
+                        checkedShrink(),
+                        bulge,
+                        JobFields.FORMING_GIVE.checkedMm(formingGive)),
+                new WeltSpec(
+                        weltLayers == null
+                                ? OptionalInt.empty()
+                                : OptionalInt.of(JobFields.WELT_LAYERS.checked(weltLayers)),
+                        JobFields.WELT_INNER_MARGIN.checkedMm(weltInnerMargin),
+                        weltLeathers.stream()
+                                .map(JobFields.LEATHER_THICKNESS::checkedMm)
+                                .toList(),
+                        weltInTwo),
+                new Stitching(
+                        JobFields.STITCH_MARGIN.checkedMm(stitchMargin),
+                        JobFields.PITCH.checkedMm(pitch),
+                        JobFields.BACK_STITCHES.checked(backStitches)),
+                new Throat(throat, JobFields.THROAT_DEPTH.checkedMm(throatDepth)),
+                new BeltAttachment(
+                        beltHold,
+                        JobFields.BELT_WIDTH.checkedMm(beltWidth),
+                        JobFields.BELT_THICKNESS.checkedMm(beltThickness),
+                        new StrapLeather(
+                                JobFields.BELT_STRAP_WIDTH.checkedMm(beltStrapWidth),
+                                leather(beltStrapLeather, JobFields.BELT_STRAP_LEATHER))),
+                Optional.ofNullable(strap).map(StrapEntry::strap),
+                JobFields.EASE.checkedMm(ease),
+                new InsertionDepth(
+                        handleDepth == null
+                                ? OptionalDouble.empty()
+                                : OptionalDouble.of(JobFields.HANDLE_DEPTH.checkedMm(handleDepth)),
+                        guardOpening),
+                new DrainHole(JobFields.DRAIN_HOLE.checkedMm(drainHole), drainEyelet),
+                hardware.list());
+    }
+
+    private static @Nullable Double orNull(StrapLeather strap) {
+        return strap.thicknessMm().isPresent() ? strap.thicknessMm().getAsDouble() : null;
+    }
+
+    private static OptionalDouble leather(@Nullable Double thickness, LengthField field) {
+        return thickness == null ? OptionalDouble.empty() : OptionalDouble.of(field.checkedMm(thickness));
+    }
+
+    /** Kept in radians, to its last bit; its bounds are told in degrees. */
+    private double checkedTilt() {
+        JobFields.TILT.checked(Math.toDegrees(tilt));
+        return tilt;
+    }
+
+    private double checkedShrink() {
+        JobFields.FORMING_SHRINK.checked(100 * formingShrink);
+        return formingShrink;
+    }
+
+    /** The strap round the handle. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record StrapEntry(
+            double aboveThroat,
+            HandleStrap.Side opens,
+            double allowance,
+            double width,
+            @JsonSetter(nulls = Nulls.SET) @Nullable Double leather) {
+
+        static StrapEntry of(HandleStrap strap) {
+            return new StrapEntry(
+                    strap.aboveThroatMm(),
+                    strap.opens(),
+                    strap.allowanceMm(),
+                    strap.leather().widthMm(),
+                    orNull(strap.leather()));
+        }
+
+        HandleStrap strap() {
+            return new HandleStrap(
+                    JobFields.STRAP_HEIGHT.checkedMm(aboveThroat),
+                    opens,
+                    JobFields.STRAP_ALLOWANCE.checkedMm(allowance),
+                    new StrapLeather(
+                            JobFields.STRAP_WIDTH.checkedMm(width),
+                            SheathSpecJson.leather(leather, JobFields.STRAP_LEATHER)));
+        }
+    }
+}

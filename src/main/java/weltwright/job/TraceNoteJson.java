@@ -1,0 +1,65 @@
+package weltwright.job;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonSubTypes.Type;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
+import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import weltwright.trace.report.LensSource;
+import weltwright.trace.report.PhotoAdvice;
+import weltwright.trace.report.TraceNote;
+
+/**
+ * How the notes of a trace stand in a job file: an object with its {@code kind} and its values under their names.
+ * Whoever adds a kind or changes a value raises {@link JobDocument#VERSION}.
+ */
+final class TraceNoteJson {
+    private TraceNoteJson() {}
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+    @JsonNaming(SnakeCaseStrategy.class)
+    @JsonSubTypes({
+        @Type(name = "sheet_found", value = TraceNote.SheetFound.class),
+        @Type(name = "ruling_found", value = TraceNote.RulingFound.class),
+        @Type(name = "paper_found", value = TraceNote.PaperFound.class),
+        @Type(name = "paper_size_from_proportions", value = TraceNote.PaperSizeFromProportions.class),
+        @Type(name = "rectangle_by_edges", value = TraceNote.RectangleByEdges.class),
+        @Type(name = "rectangle_by_corners", value = TraceNote.RectangleByCorners.class),
+        @Type(name = "focal_length", value = TraceNote.FocalLength.class),
+        @Type(name = "camera_position", value = TraceNote.CameraPosition.class),
+        @Type(name = "advised", value = TraceNote.Advised.class),
+        @Type(name = "free_text", value = TraceNote.FreeText.class)
+    })
+    interface Note {}
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+    @JsonNaming(SnakeCaseStrategy.class)
+    @JsonSubTypes({
+        @Type(name = "too_near", value = PhotoAdvice.TooNear.class),
+        @Type(name = "too_slanted", value = PhotoAdvice.TooSlanted.class),
+        @Type(name = "blurred", value = PhotoAdvice.Blurred.class),
+        @Type(name = "blurred_at_unknown_scale", value = PhotoAdvice.BlurredAtUnknownScale.class),
+        @Type(name = "too_dark", value = PhotoAdvice.TooDark.class),
+        @Type(name = "overexposed", value = PhotoAdvice.Overexposed.class),
+        @Type(name = "hazy", value = PhotoAdvice.Hazy.class),
+        @Type(name = "faint_print", value = PhotoAdvice.FaintPrint.class),
+        @Type(name = "ground_hidden", value = PhotoAdvice.GroundHidden.class),
+        @Type(name = "knife_reaches_over", value = PhotoAdvice.KnifeReachesOver.class),
+        @Type(name = "too_coarse", value = PhotoAdvice.TooCoarse.class),
+        @Type(name = "lens_contradicted", value = PhotoAdvice.LensContradicted.class),
+        @Type(name = "cut_out", value = PhotoAdvice.CutOut.class),
+        @Type(name = "part_damaged", value = PhotoAdvice.PartDamaged.class),
+        @Type(name = "damaged_somewhere", value = PhotoAdvice.DamagedSomewhere.class)
+    })
+    interface Advice {}
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+    @JsonNaming(SnakeCaseStrategy.class)
+    @JsonSubTypes({
+        @Type(name = "ground_alone", value = LensSource.GroundAlone.class),
+        @Type(name = "typed", value = LensSource.Typed.class),
+        @Type(name = "picture_data", value = LensSource.PictureData.class),
+        @Type(name = "phone", value = LensSource.Phone.class)
+    })
+    interface Source {}
+}

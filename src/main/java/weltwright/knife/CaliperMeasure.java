@@ -1,0 +1,198 @@
+package weltwright.knife;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
+import weltwright.geometry.curve.Outline;
+import weltwright.geometry.curve.OutlineEdit;
+import weltwright.geometry.curve.OutlineNode;
+import weltwright.units.Length;
+
+/**
+ * A measure taken with a caliper on the knife itself, which is surer than any photo: the outline is bent to agree with
+ * it.
+ *
+ * <ul>
+ *   <li>The length of the blade: the blade is drawn out between heel and tip, most half-way, where its sides run along
+ *       it, and not at all at either end (smoothstep 3u² − 2u³). The tip keeps its shape, the handle its place.
+ *   <li>A width: the outline is scaled across the knife at that place, the less the farther from it, and not at all
+ *       beyond a reach that ends at the heel, the tip and the next place measured: (1 − u²)³, smooth to the second
+ *       derivative at its rim.
+ * </ul>
+ *
+ * @param fromTipMm where a width was measured, along the knife from its tip; empty for the length of the blade
+ * @param mm what the caliper said
+ * @param outlineMm what the outline said before it was bent
+ */
+public record CaliperMeasure(OptionalDouble fromTipMm, double mm, double outlineMm) {
+    private static final double REACH_MM = 20;
+    private static final double LEAST_REACH_MM = 5;
+    private static final double STEP_MM = 0.1;
+
+    /** Where the curve is held, in reaches from the place: within its reach, at its end, and once more beyond. */
+    private static final double[] NODES_AT = {0, 0.5, 1, 1.5, -0.5, -1, -1.5};
+
+    private static final double AGREES_MM = 1e-7;
+    private static final int MOST_ROUNDS = 60;
+
+    /**
+     * More than this part of a measure, and a millimetre, is no error of the outline but one of the photo or the
+     * typing.
+     */
+    private static final double MOST_PART = 0.06;
+
+    private static final double MOST_MM = 1;
+
+    /** The length of the blade; throws {@link UserFacingException} where the outline is too far from it. */
+    public static CaliperMeasure bladeLength(double mm, Silhouette outlined) {
+        return checked(new CaliperMeasure(OptionalDouble.empty(), mm, 0), outlined);
+    }
+
+    /**
+     * The width so far from the tip; throws {@link UserFacingException} where the outline is too far from it, or ends
+     * before.
+     */
+    public static CaliperMeasure width(double fromTipMm, double mm, Silhouette outlined) {
+        return checked(new CaliperMeasure(OptionalDouble.of(fromTipMm), mm, 0), outlined);
+    }
+
+    private static CaliperMeasure checked(CaliperMeasure typed, Silhouette outlined) {
+        double now = typed.on(outlined);
+        if (!(now > 0)) {
+            throw new UserFacingException(
+                    "The knife has no width " + said(typed.fromTipMm.orElse(0)) + " from its tip.",
+                    "Give a place between tip and butt.");
+        }
+        if (Math.abs(typed.mm - now) > MOST_MM + MOST_PART * now) {
+            throw new UserFacingException(
+                    "The outline says " + said(now) + " there, too far from " + said(typed.mm) + " to be bent to it.",
+                    "Measure again; check the handle's thickness and the sheet's bars, or take another photo.");
+        }
+        return new CaliperMeasure(typed.fromTipMm, typed.mm, now);
+    }
+
+    private static String said(double mm) {
+        return new Length(Math.round(mm * 10) / 10.0).inMillimetres();
+    }
+
+    /** Whether both say how wide the knife is in the same place, or both how long its blade is. */
+    public boolean sameAs(CaliperMeasure other) {
+        return fromTipMm.equals(other.fromTipMm);
+    }
+
+    /** The same measure as an outline has it; NaN where it does not reach to the place. */
+    public double on(Silhouette silhouette) {
+        if (fromTipMm.isEmpty()) {
+            return silhouette.bladeLengthMm();
+        }
+        return widthAt(silhouette, station(silhouette));
+    }
+
+    /** How wide an outline is at x, in mm; NaN where it does not reach to it. */
+    public static double widthAt(Silhouette silhouette, double x) {
+        double[] ys = silhouette.outline().sampled(STEP_MM).crossings(x);
+        return ys.length < 2 ? Double.NaN : ys[ys.length - 1] - ys[0];
+    }
+
+    /** x of the place where a width was measured, in the silhouette's frame, in mm. */
+    public double station(Silhouette silhouette) {
+        return silhouette.landmarks().tip().x() - fromTipMm.orElseThrow();
+    }
+
+    /** What the outline was before it was bent to {@code one} of these. */
+    public static Silhouette released(Silhouette silhouette, CaliperMeasure one, List<CaliperMeasure> all) {
+        List<CaliperMeasure> before = new ArrayList<>(all);
+        before.replaceAll(c -> c.equals(one) ? new CaliperMeasure(c.fromTipMm, c.outlineMm, c.outlineMm) : c);
+        return honoured(silhouette, before);
+    }
+
+    /** The outline bent to agree with all of these; the same to the last bit where it does already. */
+    public static Silhouette honoured(Silhouette silhouette, List<CaliperMeasure> all) {
+        Silhouette bent = silhouette;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            boolean agrees = true;
+            for (CaliperMeasure one : all) {
+                double off = one.mm - one.on(bent);
+                if (Math.abs(off) > AGREES_MM) {
+                    agrees = false;
+                    bent = one.fromTipMm.isEmpty() ? drawnOut(bent, off) : one.scaled(bent, all);
+                }
+            }
+            if (agrees) {
+                break;
+            }
+        }
+        return bent;
+    }
+
+    private static Silhouette drawnOut(Silhouette s, double byMm) {
+        double heel = s.landmarks().heel().x();
+        double length = s.bladeLengthMm();
+        return moved(s, p -> {
+            double u = Math.max(0, Math.min(1, (p.x() - heel) / length));
+            return p.plus(new Point(byMm * u * u * (3 - 2 * u), 0));
+        });
+    }
+
+    private Silhouette scaled(Silhouette s, List<CaliperMeasure> all) {
+        double x = station(s);
+        double toTip = reach(x, s.landmarks().tip().x(), 1, s, all);
+        double toButt = reach(x, s.landmarks().tip().x(), -1, s, all);
+        Silhouette fine = withNodes(s, x, toTip, toButt);
+        double[] ys = fine.outline().sampled(STEP_MM).crossings(x);
+        double middle = (ys[0] + ys[ys.length - 1]) / 2;
+        double factor = mm / (ys[ys.length - 1] - ys[0]);
+        return moved(fine, p -> {
+            double u = (p.x() - x) / (p.x() > x ? toTip : toButt);
+            double share = Math.abs(u) < 1 ? Math.pow(1 - u * u, 3) : 0;
+            return new Point(p.x(), middle + (p.y() - middle) * (1 + share * (factor - 1)));
+        });
+    }
+
+    /** How far to one side a width is felt. */
+    private double reach(double x, double tipX, int side, Silhouette s, List<CaliperMeasure> all) {
+        double reach = REACH_MM;
+        for (double end : new double[] {
+            tipX, s.landmarks().heel().x(), s.landmarks().spineStart().x()
+        }) {
+            double away = side * (end - x);
+            reach = away > 0 ? Math.min(reach, Math.max(LEAST_REACH_MM, away)) : reach;
+        }
+        for (CaliperMeasure other : all) {
+            if (other.fromTipMm.isPresent() && !other.sameAs(this)) {
+                double away = side * (other.station(s) - x);
+                reach = away > 0 ? Math.min(reach, away) : reach;
+            }
+        }
+        return reach;
+    }
+
+    /** Nodes on both sides at the place and about it, or a curve of few nodes would swing elsewhere. */
+    private static Silhouette withNodes(Silhouette s, double x, double toTip, double toButt) {
+        Outline outline = s.outline();
+        for (double part : NODES_AT) {
+            double reach = part > 0 ? toTip : toButt;
+            double at = x + part * reach;
+            double apart = reach / 5;
+            double[] ys = outline.sampled(STEP_MM).crossings(at);
+            if (ys.length >= 2) {
+                outline = withNode(outline, new Point(at, ys[0]), apart);
+                outline = withNode(outline, new Point(at, ys[ys.length - 1]), apart);
+            }
+        }
+        return s.withOutline(outline);
+    }
+
+    private static Outline withNode(Outline outline, Point at, double apart) {
+        boolean there = outline.nodes().stream().map(OutlineNode::at).anyMatch(p -> p.distance(at) < apart);
+        return there ? outline : OutlineEdit.added(outline, at);
+    }
+
+    private static Silhouette moved(Silhouette s, UnaryOperator<Point> motion) {
+        Silhouette moved = new Silhouette(s.outline().map(motion), s.landmarks().map(motion), s.spineOnLeft());
+        return moved.withOutline(moved.outline());
+    }
+}

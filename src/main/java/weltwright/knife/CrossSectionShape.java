@@ -1,0 +1,31 @@
+package weltwright.knife;
+
+/**
+ * How a knife is shaped across its flats, which no photo from above shows.
+ *
+ * @param edgeThicknessMm thickness of the blade behind the edge; from 0 to the spine's
+ * @param grind how the blade is ground
+ * @param handleExponent how square the handle is in section: 2 is an ellipse, more is a slab with rounded corners, as
+ *     in {@link SuperEllipse}
+ */
+public record CrossSectionShape(double edgeThicknessMm, Grind grind, double handleExponent) {
+    /** Between an ellipse and a rounded slab, as handles of wood mostly are. Common practice; no source. */
+    public static final double USUAL_HANDLE = 2.5;
+
+    /** A full flat grind, and a handle of the usual roundness. */
+    public static CrossSectionShape usual(double edgeThicknessMm) {
+        return new CrossSectionShape(edgeThicknessMm, Grind.FULL_FLAT, USUAL_HANDLE);
+    }
+
+    public CrossSectionShape withEdgeThicknessMm(double other) {
+        return new CrossSectionShape(other, grind, handleExponent);
+    }
+
+    public CrossSectionShape withGrind(Grind other) {
+        return new CrossSectionShape(edgeThicknessMm, other, handleExponent);
+    }
+
+    public CrossSectionShape withHandleExponent(double other) {
+        return new CrossSectionShape(edgeThicknessMm, grind, other);
+    }
+}

@@ -1,0 +1,152 @@
+package weltwright.knife;
+
+import java.util.List;
+import java.util.Optional;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.fit.LineFit;
+
+/**
+ * A step in a knife's outline where the handle ends: a handle that stands proud of the blade, a guard, or the blade's
+ * heel that stands below the handle.
+ *
+ * <p>Made for a step that is steep, at least a millimetre high and between sides that run about straight for a few
+ * millimetres. A notch or a kink is no step.
+ *
+ * @param onHandle index of the outline's point at its corner next to the handle
+ * @param onBlade index of the point at its corner next to the blade
+ */
+public record HandleFrontStep(int onHandle, int onBlade) {
+    private static final double LEAST_HEIGHT_MM = 1.0;
+
+    /** The rise of a step is spread over this much along the knife by blur, at the most. */
+    private static final double SPREAD_MM = 0.7;
+
+    /** Sides are taken to run straight for so far beside a step. */
+    private static final double STRAIGHT_MM = 3.3;
+
+    /** The handle is as wide as its front so far behind it. */
+    private static final double BEHIND_MM = 2;
+
+    /** So much of a step's height is passed within its spread. */
+    private static final double STEEP_PART = 0.6;
+
+    /** One that is spread by a rim is so many times as high as what a kink there feigns. */
+    private static final double CLEAR_OF_KINK = 2;
+
+    /** Whether a point of an outline of n points belongs to the step, its two corners included. */
+    public boolean has(int index, int n) {
+        int width = Math.floorMod(onBlade - onHandle, n);
+        return width <= n / 2
+                ? Math.floorMod(index - onHandle, n) <= width
+                : Math.floorMod(index - onBlade, n) <= n - width;
+    }
+
+    /**
+     * @param ring as {@link LandmarkProposal} takes it
+     * @param sides of the ring
+     * @param above whether on the side of positive y
+     * @param x where it is looked for
+     * @param searchMm how far to either side
+     * @param bowMm how far the rim of the handle's front is bowed, as {@link HandleEndLine} has it
+     */
+    static Optional<HandleFrontStep> find(
+            Polyline ring, OutlineSides sides, boolean above, double x, double searchMm, double bowMm) {
+        Rise sharp = Rise.find(sides, above, x, searchMm, SPREAD_MM);
+        if (sharp.isStep()) {
+            return Optional.of(sharp.in(ring, above));
+        }
+        // The rim of a thick front that stands proud of the blade, seen aslant, passes from one level to the other
+        // slowly.
+        // Where that is seen lying rather than upright, or half of the height is not where the side rises, it is a
+        // notch; a
+        // mere kink feigns no more height than the sides' slopes make over the spread.
+        double rim = sharp.rimMm(sides, above, bowMm);
+        double spread = SPREAD_MM + rim;
+        Rise bowed = Rise.find(sides, above, x, searchMm, spread);
+        double height = bowed.handleMm() - bowed.bladeMm();
+        boolean isStep = rim > 0
+                && bowed.isStep()
+                && height > Math.max(rim, CLEAR_OF_KINK * bowed.kink() * spread)
+                && Math.abs(bowed.middleX() - bowed.x()) < spread / 2;
+        return isStep ? Optional.of(bowed.in(ring, above)) : Optional.empty();
+    }
+
+    /**
+     * Where one side rises or falls most within a spread.
+     *
+     * @param x the middle of that
+     * @param mostMm by how much
+     * @param handleMm how far out the handle's side is there, drawn on straight
+     * @param bladeMm the same of the blade's
+     * @param kink between the two
+     * @param middleX where the side passes half-way from one to the other
+     */
+    private record Rise(double x, double mostMm, double handleMm, double bladeMm, double kink, double middleX) {
+        static Rise find(OutlineSides sides, boolean above, double near, double searchMm, double spread) {
+            double at = near;
+            double most = 0;
+            for (double u = near - searchMm; u <= near + searchMm; u += 0.1) {
+                double rise = Math.abs(sides.outward(above, u + spread / 2) - sides.outward(above, u - spread / 2));
+                if (rise > most) {
+                    most = rise;
+                    at = u;
+                }
+            }
+            LineFit handle = side(sides, above, at - spread - STRAIGHT_MM, at - spread);
+            LineFit blade = side(sides, above, at + spread, at + spread + STRAIGHT_MM);
+            double kink = Math.abs(handle.slope() - blade.slope());
+            double middle = middleX(sides, above, at, spread, handle.at(at), blade.at(at));
+            return new Rise(at, most, handle.at(at), blade.at(at), kink, middle);
+        }
+
+        boolean isStep() {
+            double height = Math.abs(handleMm - bladeMm);
+            return Math.min(height, mostMm) >= LEAST_HEIGHT_MM && mostMm >= STEEP_PART * height;
+        }
+
+        /**
+         * Over how much of the length an elliptic rim that is bowed by so much in its middle passes the step's height.
+         */
+        double rimMm(OutlineSides sides, boolean above, double bowMm) {
+            double middle = (above ? 1 : -1) * sides.middle(x - BEHIND_MM);
+            double part = (bladeMm - middle) / (handleMm - middle);
+            return handleMm > bladeMm ? bowMm * Math.sqrt(Math.max(0, 1 - part * part)) : 0;
+        }
+
+        HandleFrontStep in(Polyline ring, boolean above) {
+            double sign = above ? 1 : -1;
+            return new HandleFrontStep(
+                    nearest(ring, new Point(middleX, sign * handleMm)),
+                    nearest(ring, new Point(middleX, sign * bladeMm)));
+        }
+
+        private static double middleX(
+                OutlineSides sides, boolean above, double at, double spread, double handle, double blade) {
+            double middle = (handle + blade) / 2;
+            for (double u = at - spread; u <= at + spread; u += 0.02) {
+                if (sides.outward(above, u) > middle == blade > middle) {
+                    return u;
+                }
+            }
+            return at;
+        }
+
+        private static LineFit side(OutlineSides sides, boolean above, double from, double to) {
+            LineFit line = new LineFit();
+            for (double u = from; u <= to; u += 0.1) {
+                line.add(u, sides.outward(above, u));
+            }
+            return line;
+        }
+    }
+
+    private static int nearest(Polyline ring, Point p) {
+        List<Point> points = ring.points();
+        int best = 0;
+        for (int i = 1; i < points.size(); i++) {
+            best = points.get(i).distance(p) < points.get(best).distance(p) ? i : best;
+        }
+        return best;
+    }
+}

@@ -1,0 +1,82 @@
+package weltwright.knife;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.locationtech.jts.linearref.LengthIndexedLine;
+import weltwright.geometry.Point;
+
+/** A landmark that the user can pull along the outline. */
+public enum MovableLandmark implements MovablePoint {
+    TIP("tip", Landmarks::tip, Landmarks::withTip),
+    HEEL("heel", Landmarks::heel, Landmarks::withHeel),
+    SPINE("spine meets handle", Landmarks::spineStart, Landmarks::withSpineStart),
+    BUTT("butt", Landmarks::butt, Landmarks::withButt),
+    GUARD_FRONT(
+            "guard's front",
+            l -> l.guard().orElseThrow().front(),
+            (l, p) -> l.withGuard(l.guard().map(g -> new Guard(p, g.back())))),
+    GUARD_BACK(
+            "guard's back",
+            l -> l.guard().orElseThrow().back(),
+            (l, p) -> l.withGuard(l.guard().map(g -> new Guard(g.front(), p))));
+
+    private static final double STEP_MM = 0.1;
+
+    private final String words;
+    private final Function<Landmarks, Point> get;
+    private final BiFunction<Landmarks, Point, Landmarks> with;
+
+    MovableLandmark(String words, Function<Landmarks, Point> get, BiFunction<Landmarks, Point, Landmarks> with) {
+        this.words = words;
+        this.get = get;
+        this.with = with;
+    }
+
+    /** Those that a knife has: all, but for the guard's where it has none. */
+    public static List<MovableLandmark> on(Silhouette silhouette) {
+        return Stream.of(values()).filter(place -> place.isOn(silhouette)).toList();
+    }
+
+    /** Whether the knife has it. */
+    public boolean isOn(Silhouette silhouette) {
+        return (this != GUARD_FRONT && this != GUARD_BACK)
+                || silhouette.landmarks().guard().isPresent();
+    }
+
+    /** What a maker calls it. */
+    public String words() {
+        return words;
+    }
+
+    @Override
+    public Point of(Silhouette silhouette) {
+        return get.apply(silhouette.landmarks());
+    }
+
+    /** Moved to the point of the outline that lies nearest to {@code to}. */
+    @Override
+    public Silhouette pulled(Silhouette silhouette, Point to) {
+        LengthIndexedLine line = line(silhouette);
+        return at(silhouette, line, line.project(to.coordinate()));
+    }
+
+    /** Moved along the outline, counter-clockwise where {@code mm} is positive. */
+    public Silhouette nudged(Silhouette silhouette, double mm) {
+        LengthIndexedLine line = line(silhouette);
+        double length = line.getEndIndex();
+        double to = line.project(of(silhouette).coordinate()) + mm;
+        return at(silhouette, line, to - length * Math.floor(to / length));
+    }
+
+    private Silhouette at(Silhouette silhouette, LengthIndexedLine line, double index) {
+        Point point = Point.of(line.extractPoint(index));
+        return new Silhouette(
+                silhouette.outline(), with.apply(silhouette.landmarks(), point), silhouette.spineOnLeft());
+    }
+
+    private static LengthIndexedLine line(Silhouette silhouette) {
+        return new LengthIndexedLine(silhouette.outline().sampled(STEP_MM).lineString());
+    }
+}

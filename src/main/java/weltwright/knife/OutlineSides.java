@@ -1,0 +1,80 @@
+package weltwright.knife;
+
+import java.util.Arrays;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/**
+ * The two sides of an outline that lies along the x axis: how far up and how far down it reaches at each x. Tabulated
+ * once, in one walk round the outline, so that it can be asked many times.
+ *
+ * <p>Where an outline crosses an upright line more than twice, the outermost crossings count.
+ */
+public final class OutlineSides {
+    private static final double STEP_MM = 0.05;
+
+    private final double fromX;
+    private final double[] upper;
+    private final double[] lower;
+
+    /** @param outline closed, x along the knife, in mm */
+    public OutlineSides(Polyline outline) {
+        var xs = outline.points().stream().mapToDouble(Point::x).summaryStatistics();
+        fromX = xs.getMin();
+        int n = (int) Math.floor((xs.getMax() - fromX) / STEP_MM) + 1;
+        upper = new double[n];
+        lower = new double[n];
+        Arrays.fill(upper, Double.NEGATIVE_INFINITY);
+        Arrays.fill(lower, Double.POSITIVE_INFINITY);
+        Point before = outline.points().get(outline.points().size() - 1);
+        for (Point p : outline.points()) {
+            enter(before, p);
+            before = p;
+        }
+    }
+
+    private void enter(Point a, Point b) {
+        Point left = a.x() < b.x() ? a : b;
+        Point right = a.x() < b.x() ? b : a;
+        int first = (int) Math.ceil((left.x() - fromX) / STEP_MM);
+        int last = (int) Math.min(upper.length - 1, Math.floor((right.x() - fromX) / STEP_MM));
+        for (int i = first; i <= last; i++) {
+            double width = right.x() - left.x();
+            double t = width == 0 ? 0 : (fromX + i * STEP_MM - left.x()) / width;
+            double y = left.y() + t * (right.y() - left.y());
+            upper[i] = Math.max(upper[i], y);
+            lower[i] = Math.min(lower[i], y);
+        }
+    }
+
+    /** The greatest y at this x; beyond the ends, as at the nearest end. */
+    public double upper(double x) {
+        return at(upper, x);
+    }
+
+    /** The least y at this x. */
+    public double lower(double x) {
+        return at(lower, x);
+    }
+
+    /** Half way between both sides, in mm over the axis. */
+    public double middle(double x) {
+        return (upper(x) + lower(x)) / 2;
+    }
+
+    /** From side to side, in mm. */
+    public double width(double x) {
+        return upper(x) - lower(x);
+    }
+
+    /** Distance from the axis on one side, outward positive. */
+    public double outward(boolean above, double x) {
+        return above ? upper(x) : -lower(x);
+    }
+
+    private double at(double[] side, double x) {
+        double i = Math.max(0, Math.min(side.length - 1, (x - fromX) / STEP_MM));
+        int below = (int) Math.min(side.length - 2, Math.floor(i));
+        return side[below] + (i - below) * (side[below + 1] - side[below]);
+    }
+}

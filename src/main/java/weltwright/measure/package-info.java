@@ -1,2 +1,0 @@
-/** Lengths as makers write them (mm, inches, ounces of leather) and as the program keeps them (mm). */
-package weltwright.measure;

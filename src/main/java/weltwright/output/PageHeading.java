@@ -1,0 +1,32 @@
+package weltwright.output;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Whose pattern it is; printed on each page.
+ *
+ * @param customer may be empty
+ * @param knifeName may be empty
+ * @param date the day the job was begun
+ * @param notes free text, printed once; may be empty
+ */
+public record PageHeading(String customer, String knifeName, LocalDate date, String notes) {
+
+    /** Knife, customer and date, in a form that reads the same on both sides of the Atlantic (ISO 8601). */
+    public String line() {
+        return String.join(
+                " · ",
+                Stream.of(knifeName, customer, date.toString())
+                        .filter(s -> !s.isBlank())
+                        .toList());
+    }
+
+    /** The name of a document. */
+    public String title() {
+        List<String> known =
+                Stream.of(knifeName, customer).filter(s -> !s.isBlank()).toList();
+        return known.isEmpty() ? "Sheath pattern" : "Sheath pattern: " + String.join(", ", known);
+    }
+}

@@ -1,0 +1,85 @@
+package weltwright.output;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import weltwright.geometry.Point;
+import weltwright.geometry.RigidMotion;
+
+/**
+ * Looks for a place for a shape in an area: the first in which it lies wholly inside, direction by direction, from the
+ * top down and from the left to the right, on a grid of a few millimetres that always includes the area's rims.
+ */
+public final class ShapePacking {
+    private static final double STEP_MM = 3;
+
+    /** As it is drawn, then turned by quarters. */
+    public static final List<Double> QUARTERS =
+            IntStream.range(0, 4).mapToObj(i -> i * Math.PI / 2).toList();
+
+    /** By steps of 7.5°, without the quarters: a long piece may fit along the diagonal. */
+    public static final List<Double> ASLANT = IntStream.range(0, 48)
+            .filter(i -> i % 12 != 0)
+            .mapToObj(i -> i * Math.PI / 24)
+            .toList();
+
+    private ShapePacking() {}
+
+    public static Optional<RigidMotion> find(Geometry shape, Geometry area, List<Double> directions) {
+        if (area.isEmpty()) {
+            return Optional.empty();
+        }
+        PreparedGeometry inside = PreparedGeometryFactory.prepare(area);
+        Envelope room = area.getEnvelopeInternal();
+        for (double direction : directions) {
+            Geometry turned = AffineTransformation.rotationInstance(direction).transform(shape);
+            Envelope box = turned.getEnvelopeInternal();
+            double slackX = room.getWidth() - box.getWidth();
+            double slackY = room.getHeight() - box.getHeight();
+            if (slackX < 0 || slackY < 0) {
+                continue;
+            }
+            Geometry moved = turned.copy();
+            Point at = new Point(0, 0);
+            for (double down : steps(slackY)) {
+                for (double right : steps(slackX)) {
+                    Point to = new Point(room.getMinX() - box.getMinX() + right, room.getMaxY() - box.getMaxY() - down);
+                    shift(moved, to.minus(at));
+                    at = to;
+                    if (inside.covers(moved)) {
+                        return Optional.of(new RigidMotion(direction, to));
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The shape where a placement puts it. */
+    public static Geometry moved(Geometry shape, RigidMotion place) {
+        return AffineTransformation.rotationInstance(place.angleRad())
+                .translate(place.shift().x(), place.shift().y())
+                .transform(shape);
+    }
+
+    private static void shift(Geometry geometry, Point by) {
+        geometry.apply((Coordinate c) -> {
+            c.x += by.x();
+            c.y += by.y();
+        });
+        geometry.geometryChanged();
+    }
+
+    private static double[] steps(double slack) {
+        int n = (int) Math.ceil(slack / STEP_MM);
+        return IntStream.rangeClosed(0, n)
+                .mapToDouble(i -> n == 0 ? 0 : slack * i / n)
+                .toArray();
+    }
+}

@@ -1,0 +1,402 @@
+package weltwright.output.card;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import weltwright.assembly.AssemblyPlan;
+import weltwright.assembly.HardwareRequirement;
+import weltwright.assembly.LeatherEdge;
+import weltwright.assembly.Operation;
+import weltwright.assembly.OperationKind;
+import weltwright.assembly.OperationTime;
+import weltwright.assembly.SaddleStitch;
+import weltwright.assembly.SeamTools;
+import weltwright.assembly.WorkPhase;
+import weltwright.geometry.Point;
+import weltwright.output.PageFrame;
+import weltwright.output.PageHeading;
+import weltwright.output.SafetyCautions;
+import weltwright.output.card.CardRow.Column;
+import weltwright.output.card.CardRow.Kind;
+import weltwright.output.pdf.BlankBlock;
+import weltwright.output.pdf.PageBlock;
+import weltwright.output.pdf.PdfCanvas;
+import weltwright.output.pdf.PdfTypeface;
+import weltwright.output.pdf.SideBySideBlock;
+import weltwright.sheath.pattern.CuttingSide;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.Seam;
+import weltwright.units.Length;
+import weltwright.units.LengthUnit;
+import weltwright.units.PrintScale;
+import weltwright.wording.AdviceWording;
+
+/**
+ * The pages that lie on the bench beside the leather: the sheath as it will be, what goes into it, which edges to
+ * finish before it is assembled, what to do in which order, and what to beware of.
+ */
+public final class BenchCard {
+    private static final double MARGIN_MM = 14;
+    private static final double FOOT_MM = 6;
+    private static final double FOOT_SIZE_MM = 2.5;
+    private static final double VIEW_HEIGHT_MM = 104;
+    private static final double AIR_MM = 3;
+    private static final double MM2_IN_CM2 = 100;
+    private static final double MM2_IN_SQUARE_FOOT = 304.8 * 304.8;
+
+    private final Pattern pattern;
+    private final AssemblyPlan plan;
+    private final PageHeading heading;
+    private final PdfTypeface lettering;
+    private final PageFrame frame;
+    private final double widthMm;
+    private final List<List<CardFlow.Placed>> pages;
+
+    /** @param frame a page of the card */
+    public BenchCard(PdfTypeface lettering, Pattern pattern, AssemblyPlan plan, PageHeading heading, PageFrame frame) {
+        this.pattern = pattern;
+        this.plan = plan;
+        this.heading = heading;
+        this.lettering = lettering;
+        this.frame = frame;
+        this.widthMm = frame.widthMm() - 2 * MARGIN_MM;
+        this.pages = laid(frame.heightMm() - 2 * MARGIN_MM - FOOT_MM);
+    }
+
+    public int pageCount() {
+        return pages.size();
+    }
+
+    /** Draws the card as the last pages of a document, numbered on. */
+    public void draw(PDDocument document, PrintScale scale) throws IOException {
+        int before = document.getNumberOfPages();
+        double top = frame.heightMm() - MARGIN_MM;
+        for (int i = 0; i < pages.size(); i++) {
+            try (PdfCanvas ink = PdfCanvas.onNewPage(document, lettering, frame.widthMm(), frame.heightMm(), scale)) {
+                for (CardFlow.Placed placed : pages.get(i)) {
+                    placed.block().draw(ink, lettering, new Point(MARGIN_MM, top - placed.downMm()));
+                }
+                foot(ink, "Bench card, page " + (before + i + 1) + " of " + (before + pages.size()));
+            }
+        }
+    }
+
+    private void foot(PdfCanvas ink, String page) throws IOException {
+        double width = lettering.widthMm(page, FOOT_SIZE_MM);
+        ink.write(page, new Point(MARGIN_MM + widthMm - width, MARGIN_MM), 0, FOOT_SIZE_MM, Color.BLACK);
+        String job = lettering.cut(heading.line(), widthMm - width - 10, FOOT_SIZE_MM);
+        ink.write(job, new Point(MARGIN_MM, MARGIN_MM), 0, FOOT_SIZE_MM, Color.BLACK);
+    }
+
+    /** In as few pages as can be, and none for the cautions alone; if that goes, with them last and no table parted. */
+    private List<List<CardFlow.Placed>> laid(double heightMm) {
+        return Stream.of(
+                        laid(new CardFlow(heightMm, true), false),
+                        laid(new CardFlow(heightMm, true), true),
+                        laid(new CardFlow(heightMm, false), false),
+                        laid(new CardFlow(heightMm, false), true))
+                .min(Comparator.<List<List<CardFlow.Placed>>>comparingInt(List::size)
+                        .thenComparing(this::endsWithCautionsAlone))
+                .orElseThrow();
+    }
+
+    private boolean endsWithCautionsAlone(List<List<CardFlow.Placed>> pages) {
+        return pages.get(pages.size() - 1).get(0).block().equals(cautions().get(0));
+    }
+
+    private List<List<CardFlow.Placed>> laid(CardFlow flow, boolean cautionsBeforeTheWork) {
+        flow.addTogether(List.of(
+                CardTitle.of(lettering, "Bench card", heading.line() + ". Not to scale.", widthMm),
+                new BlankBlock(AIR_MM),
+                overview()));
+        if (!heading.notes().isBlank()) {
+            flow.addProse(CardTitle.of(lettering, "Notes", "", widthMm), notes());
+        }
+        table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
+        table(
+                flow,
+                "Thread",
+                "Saddle stitch: one thread for each seam, a needle at each of its ends. Thickness, needle and awl by rule of thumb.",
+                threadColumns(),
+                thread());
+        table(
+                flow,
+                "Hardware",
+                "Sizes as the list of hardware has them: compare with what you have.",
+                hardwareColumns(),
+                hardware());
+        warnings(flow);
+        table(
+                flow,
+                "Finish these edges before assembly",
+                "They are out of reach once the sheath is sewn. On the pattern: B, and an unbroken line inside the cut."
+                        + " Sand between edger and slicker.",
+                edgeColumns(),
+                edges());
+        if (cautionsBeforeTheWork) {
+            flow.addTogether(cautions());
+        }
+        table(flow, "The work, in order", workInAll(), stepColumns(), steps());
+        flow.addTogether(checks());
+        if (!cautionsBeforeTheWork) {
+            flow.addTogether(cautions());
+        }
+        return flow.pages();
+    }
+
+    private void table(CardFlow flow, String title, String below, List<Column> columns, List<CardRow> rows) {
+        if (!rows.isEmpty()) {
+            flow.addTable(CardTitle.of(lettering, title, below, widthMm), CardRow.head(lettering, columns), rows);
+        }
+    }
+
+    private CardRow row(List<Column> columns, Kind kind, String... cells) {
+        return CardRow.of(lettering, columns, List.of(cells), kind);
+    }
+
+    /** The finished sheath, and its sizes beside it. */
+    private PageBlock overview() {
+        List<Column> columns = List.of(
+                Column.words("when it is sewn", widthMm * 0.29),
+                Column.numbers("mm", widthMm * 0.10),
+                Column.numbers("in", widthMm * 0.13));
+        List<PageBlock> beside = new ArrayList<>(List.of(CardRow.head(lettering, columns)));
+        pattern.sizes()
+                .forEach(size -> beside.add(row(
+                        columns,
+                        Kind.PLAIN,
+                        size.name(),
+                        number("%.1f", size.lengthMm()),
+                        new Length(size.lengthMm()).inSixteenths().replace(" in", ""))));
+        List<Column> one = List.of(Column.words("what to watch for", widthMm * 0.52));
+        beside.add(new BlankBlock(AIR_MM));
+        beside.add(CardRow.head(lettering, one));
+        pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, AdviceWording.line(advice))));
+        double left = widthMm * 0.45;
+        double height = Math.max(
+                VIEW_HEIGHT_MM, beside.stream().mapToDouble(PageBlock::heightMm).sum());
+        return new SideBySideBlock(
+                FinishedSheath.of(pattern).map(shape -> new FinishedView(shape, left, height)),
+                widthMm - columns.stream().mapToDouble(Column::widthMm).sum(),
+                beside,
+                widthMm);
+    }
+
+    /** Line by line, for people paste whole letters here. */
+    private List<CardRow> notes() {
+        List<Column> one = List.of(Column.words("", widthMm));
+        return lettering.wrap(heading.notes(), widthMm, CardRow.SIZE_MM).stream()
+                .map(line -> row(one, Kind.PROSE, line))
+                .toList();
+    }
+
+    private List<Column> pieceColumns() {
+        return columns(
+                Column.words("piece", 0.2),
+                Column.numbers("cut", 0.06),
+                Column.numbers("leather, mm", 0.12),
+                Column.numbers("oz", 0.07),
+                Column.numbers("each, cm²", 0.1),
+                Column.numbers("together, cm²", 0.13),
+                Column.words("which side is up", 0.32));
+    }
+
+    private List<CardRow> pieces() {
+        return pattern.pieces().stream()
+                .map(piece -> row(
+                        pieceColumns(),
+                        Kind.PLAIN,
+                        piece.name(),
+                        String.valueOf(piece.count()),
+                        number("%.1f", piece.thicknessMm()),
+                        number("%.1f", piece.thicknessMm() / LengthUnit.OUNCE.inMm()),
+                        number("%.0f", areaMm2(piece) / MM2_IN_CM2),
+                        number("%.0f", piece.count() * areaMm2(piece) / MM2_IN_CM2),
+                        CuttingSide.of(pattern, piece).words()))
+                .toList();
+    }
+
+    private String leatherInAll() {
+        double all = pattern.pieces().stream()
+                .mapToDouble(piece -> piece.count() * areaMm2(piece))
+                .sum();
+        return number("Leather in the pieces: %.0f cm²", all / MM2_IN_CM2)
+                + number(" (%.2f square feet), offcuts not counted.", all / MM2_IN_SQUARE_FOOT);
+    }
+
+    private static double areaMm2(Piece piece) {
+        return Math.abs(piece.outline().signedAreaMm2());
+    }
+
+    private List<Column> threadColumns() {
+        return columns(
+                Column.words("seam", 0.17),
+                Column.numbers("stitches", 0.09),
+                Column.numbers("pitch, mm", 0.1),
+                Column.numbers("to the inch", 0.11),
+                Column.numbers("through, mm", 0.12),
+                Column.numbers("thread, m", 0.1),
+                Column.numbers("thick, mm", 0.1),
+                Column.numbers("needles", 0.09),
+                Column.numbers("awl, mm", 0.12));
+    }
+
+    private List<CardRow> thread() {
+        return pattern.seams().stream().map(this::thread).toList();
+    }
+
+    private CardRow thread(Seam seam) {
+        SeamTools tools = new SeamTools(seam);
+        return row(
+                threadColumns(),
+                Kind.PLAIN,
+                seam.name(),
+                String.valueOf(seam.stitchCount()),
+                number("%.2f", seam.pitchMm()),
+                number("%.1f", LengthUnit.INCH.inMm() / seam.pitchMm()),
+                number("%.1f", seam.thickestStackMm()),
+                number("%.1f", new SaddleStitch(seam).metresToCut()),
+                number("%.1f", tools.threadMm()),
+                "2, " + tools.needle(),
+                number("%.1f", tools.awlWidthMm()) + number(" × %.0f", tools.awlLengthMm()));
+    }
+
+    private List<Column> hardwareColumns() {
+        return columns(
+                Column.words("what for", 0.28),
+                Column.numbers("count", 0.1),
+                Column.words("take", 0.34),
+                Column.numbers("punch, mm", 0.14),
+                Column.numbers("through, mm", 0.14));
+    }
+
+    private List<CardRow> hardware() {
+        return plan.hardware().stream()
+                .map(need -> row(
+                        hardwareColumns(),
+                        Kind.PLAIN,
+                        need.name(),
+                        String.valueOf(need.count()),
+                        need.hardware().name(),
+                        need.punchMm() == 0 ? "" : number("%.1f", need.punchMm()),
+                        number("%.1f", need.throughMm())))
+                .toList();
+    }
+
+    /** What is wrong with the hardware, called out under its table. */
+    private void warnings(CardFlow flow) {
+        List<Column> one = List.of(Column.words("", widthMm));
+        for (HardwareRequirement need : plan.hardware()) {
+            need.warnings().forEach(warning -> flow.addTogether(List.of(row(one, Kind.CALLED_OUT, warning))));
+        }
+    }
+
+    private List<Column> edgeColumns() {
+        return columns(
+                Column.words("edge", 0.3),
+                Column.words("groove, from the edge", 0.24),
+                Column.words("bevel", 0.22),
+                Column.words("burnish", 0.24));
+    }
+
+    /** Stretches of one name and with the same treatments are one row. */
+    private List<CardRow> edges() {
+        return plan.edges().stream()
+                .filter(LeatherEdge::finishedBeforeAssembly)
+                .map(edge -> List.of(
+                        edge.piece() + ": " + edge.name() + (edge.part().endsWith("half") ? ", " + edge.part() : ""),
+                        treatment(edge, OperationKind.GROOVE),
+                        treatment(edge, OperationKind.BEVEL),
+                        treatment(edge, OperationKind.BURNISH)))
+                .distinct()
+                .map(cells -> CardRow.of(lettering, edgeColumns(), cells, Kind.CALLED_OUT))
+                .toList();
+    }
+
+    private static String treatment(LeatherEdge edge, OperationKind step) {
+        String treatments = edge.treatments().stream()
+                .filter(treatment -> treatment.step() == step)
+                .map(treatment -> switch (step) {
+                    case BEVEL -> treatment.size() + ", " + treatment.side().words();
+                    default -> treatment.size();
+                })
+                .collect(Collectors.joining("; "));
+        return treatments.isEmpty() ? "none" : treatments;
+    }
+
+    private String workInAll() {
+        OperationTime time = plan.order().time();
+        return "Tick what is done. A bar beside a step: an edge that has to be finished before assembly. Times are estimates,"
+                + " for one who has made a few: " + time.inAll() + ".";
+    }
+
+    private List<Column> stepColumns() {
+        return columns(
+                Column.words("", 0.033),
+                Column.numbers("", 0.043),
+                Column.words("what", 0.424),
+                Column.words("with", 0.175),
+                Column.words("size", 0.175),
+                Column.numbers("time", 0.075),
+                Column.numbers("wait", 0.075));
+    }
+
+    private List<CardRow> steps() {
+        List<CardRow> rows = new ArrayList<>();
+        WorkPhase phase = null;
+        int number = 0;
+        for (Operation operation : plan.order().operations()) {
+            if (operation.phase() != phase) {
+                phase = operation.phase();
+                rows.add(row(columns(Column.words("", 1)), Kind.PART, phase.words()));
+            }
+            number++;
+            rows.add(row(
+                            stepColumns(),
+                            operation.edgeBeforeAssembly() ? Kind.CALLED_OUT : Kind.PLAIN,
+                            "□",
+                            String.valueOf(number),
+                            operation.work(),
+                            operation.tool(),
+                            operation.size(),
+                            operation.time().benchWords(),
+                            operation.time().waitWords())
+                    .noting(lettering, operation.note(), 2));
+        }
+        return rows;
+    }
+
+    private List<PageBlock> checks() {
+        List<PageBlock> blocks = new ArrayList<>(
+                List.of(CardTitle.of(lettering, "Last check", "Before the sheath is handed over.", widthMm)));
+        List<Column> columns = columns(Column.words("", 0.033), Column.words("", 0.967));
+        plan.finalChecks().forEach(check -> blocks.add(row(columns, Kind.PLAIN, "□", check)));
+        return blocks;
+    }
+
+    private List<PageBlock> cautions() {
+        List<PageBlock> blocks = new ArrayList<>(List.of(CardTitle.of(lettering, "Take care", "", widthMm)));
+        List<Column> one = List.of(Column.words("", widthMm));
+        blocks.add(new BlankBlock(AIR_MM / 2));
+        SafetyCautions.WHOLE.forEach(caution -> blocks.add(row(one, Kind.PLAIN, caution)));
+        return blocks;
+    }
+
+    /** Columns whose widths are given as shares of the card's. */
+    private List<Column> columns(Column... shares) {
+        return List.of(shares).stream()
+                .map(share -> new Column(share.name(), share.widthMm() * widthMm, share.numbers()))
+                .toList();
+    }
+
+    private static String number(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+}

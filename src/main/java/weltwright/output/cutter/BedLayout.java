@@ -1,0 +1,298 @@
+package weltwright.output.cutter;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.RigidMotion;
+import weltwright.output.PageHeading;
+import weltwright.output.ShapePacking;
+import weltwright.output.cutter.CutElement.Chain;
+import weltwright.output.cutter.CutElement.Words;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+
+/**
+ * Lays pieces out on beds, as {@link CutPlan} says: the largest first, each at the first place that has room for it.
+ */
+final class BedLayout {
+    private static final double GAP_MM = 5;
+    private static final double BETWEEN_BEDS_MM = 40;
+    private static final double CAPITAL_MM = 3;
+
+    /** A generous width of one letter over the height of a capital, for typefaces that are not known here. */
+    private static final double LETTER = 0.95;
+
+    private final CutterBed bed;
+    private final PageHeading heading;
+    private final List<String> advice = new ArrayList<>();
+    private final Set<String> ids = new HashSet<>();
+
+    BedLayout(CutterBed bed, PageHeading heading) {
+        this.bed = bed;
+        this.heading = heading;
+    }
+
+    CutPlan of(Pattern pattern) {
+        Map<Double, List<ToPlace>> byLeather = new TreeMap<>(Comparator.reverseOrder());
+        for (Piece piece : pattern.pieces()) {
+            byLeather
+                    .computeIfAbsent(toTenths(piece.thicknessMm()), mm -> new ArrayList<>())
+                    .addAll(copies(piece));
+        }
+        byLeather
+                .values()
+                .forEach(pieces -> pieces.sort(Comparator.comparingDouble(
+                                (ToPlace piece) -> piece.outline().getArea())
+                        .reversed()));
+        byLeather.values().iterator().next().add(checkSquare());
+        List<Filling> fillings = new ArrayList<>();
+        byLeather.forEach((mm, pieces) -> fillings.addAll(filled(mm, pieces)));
+        List<CutSheet> sheets = new ArrayList<>();
+        double left = 0;
+        for (int i = 0; i < fillings.size(); i++) {
+            CutSheet sheet = fillings.get(i).sheet(i + 1, fillings.size(), left);
+            sheets.add(sheet);
+            left += sheet.widthMm() + BETWEEN_BEDS_MM;
+        }
+        return new CutPlan(sheets, bed.sideUp(), heading.title(), advice);
+    }
+
+    /** The pieces on as many beds as they need: each on the first that has room. */
+    private List<Filling> filled(double leatherMm, List<ToPlace> pieces) {
+        List<Filling> beds = new ArrayList<>();
+        for (ToPlace piece : pieces) {
+            if (!place(piece, piece.along(), beds, leatherMm)) {
+                if (place(piece, piece.across(), beds, leatherMm)) {
+                    advice.add("The " + piece.id()
+                            + " finds room on the cutter's bed only across the direction of least" + " stretch.");
+                } else {
+                    beds.add(largeEnough(leatherMm, piece));
+                }
+            }
+        }
+        return beds;
+    }
+
+    /** On the first bed that has room for it, or on a new one; or nowhere. */
+    private boolean place(ToPlace piece, List<Double> directions, List<Filling> beds, double leatherMm) {
+        if (beds.stream().anyMatch(each -> each.takes(piece, directions))) {
+            return true;
+        }
+        Filling next = new Filling(leatherMm, bed.widthMm(), bed.heightMm());
+        return next.takes(piece, directions) && beds.add(next);
+    }
+
+    private Filling largeEnough(double leatherMm, ToPlace piece) {
+        Spot spot = piece.turned(piece.along().get(0));
+        Envelope needs = spot.footprint().getEnvelopeInternal();
+        Filling large = new Filling(leatherMm, needs.getWidth() + GAP_MM + 1, needs.getHeight() + GAP_MM + 1);
+        if (!large.takes(piece, piece.along())) {
+            throw new IllegalStateException(piece.id() + " finds no room on a bed of its own size");
+        }
+        advice.add(String.format(
+                Locale.ROOT,
+                "The %s is larger than the cutter's bed: it lies on one of %.0f × %.0f mm.",
+                piece.id(),
+                large.width,
+                large.height));
+        return large;
+    }
+
+    private List<ToPlace> copies(Piece piece) {
+        List<CutElement> elements = PieceElements.of(piece, bed.sideUp());
+        double along = along(piece);
+        List<ToPlace> copies = new ArrayList<>();
+        for (int i = 1; i <= piece.count(); i++) {
+            String name = piece.count() == 1 ? piece.name() : piece.name() + " " + i;
+            String words = String.format(
+                    Locale.ROOT,
+                    "%s%s, %.1f mm",
+                    piece.name(),
+                    piece.count() == 1 ? "" : " " + i + " of " + piece.count(),
+                    piece.thicknessMm());
+            copies.add(new ToPlace(id(name), words, elements, along));
+        }
+        return copies;
+    }
+
+    private ToPlace checkSquare() {
+        double side = CutPlan.SQUARE_MM;
+        Polyline square = Polyline.closed(
+                List.of(new Point(0, 0), new Point(side, 0), new Point(side, side), new Point(0, side)));
+        return new ToPlace(
+                id(CutPlan.SQUARE_ID),
+                "50 mm: measure it",
+                List.of(new CutElement(CutLayer.CUT, new Chain(square), "is this square 50 mm each way?")),
+                0);
+    }
+
+    /** How far to turn a piece for its direction of least stretch to lie along the bed's longer side. */
+    private double along(Piece piece) {
+        double longer = bed.widthMm() >= bed.heightMm() ? 0 : Math.PI / 2;
+        return piece.marks().stream()
+                .filter(mark -> mark.kind() == Mark.Kind.GRAIN)
+                .findFirst()
+                .map(mark -> {
+                    List<Point> points =
+                            mark.line().map(PieceElements.seen(bed.sideUp())).points();
+                    Point arrow = points.get(points.size() - 1).minus(points.get(0));
+                    return longer - Math.atan2(arrow.y(), arrow.x());
+                })
+                .orElse(0.0);
+    }
+
+    /**
+     * Small letters, digits and hyphens, as an XML name begins and goes on (XML 1.0, production 5); never given twice.
+     */
+    private String id(String name) {
+        String plain =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-$", "");
+        String first = plain.isEmpty() ? "piece" : plain;
+        String id = first;
+        for (int i = 2; !ids.add(id); i++) {
+            id = first + "-" + i;
+        }
+        return id;
+    }
+
+    private static double toTenths(double mm) {
+        return Math.round(10 * mm) / 10.0;
+    }
+
+    private static double widthMm(String text) {
+        return text.length() * LETTER * CAPITAL_MM;
+    }
+
+    /**
+     * A piece that looks for its place.
+     *
+     * @param elements in a frame of its own
+     * @param alongRad how far it is best turned, counter-clockwise
+     */
+    private record ToPlace(String id, String words, List<CutElement> elements, double alongRad) {
+        List<Double> along() {
+            return List.of(alongRad, alongRad + Math.PI);
+        }
+
+        List<Double> across() {
+            return List.of(alongRad + Math.PI / 2, alongRad - Math.PI / 2);
+        }
+
+        /** That of the first element, which is the cut. */
+        Geometry outline() {
+            return ((Chain) elements.get(0).shape()).line().polygon();
+        }
+
+        /** Turned, with its name below it. */
+        Spot turned(double direction) {
+            RigidMotion turn = new RigidMotion(direction, new Point(0, 0));
+            List<CutElement> all = new ArrayList<>();
+            elements.forEach(element -> all.add(element.moved(turn::apply)));
+            Geometry outline = ((Chain) all.get(0).shape()).line().polygon();
+            Envelope box = outline.getEnvelopeInternal();
+            Point from = new Point(box.getMinX(), box.getMinY() - CAPITAL_MM - GAP_MM / 2);
+            all.add(new CutElement(CutLayer.TEXT, new Words(words, from, CAPITAL_MM), ""));
+            Geometry name = outline.getFactory()
+                    .toGeometry(new Envelope(
+                            from.x(), from.x() + widthMm(words), from.y() - CAPITAL_MM / 3, from.y() + CAPITAL_MM));
+            // Half of the gap belongs to each of two neighbours; corners are simplified on the outside only.
+            Geometry room = OverlayNGRobust.union(
+                    List.of(TopologyPreservingSimplifier.simplify(outline.buffer(GAP_MM / 2 + 0.1), 0.1), name));
+            return new Spot(all, room);
+        }
+    }
+
+    /**
+     * A piece turned, in a frame that is yet to be shifted.
+     *
+     * @param footprint what it needs of the bed
+     */
+    private record Spot(List<CutElement> elements, Geometry footprint) {}
+
+    /** A bed and what lies on it. */
+    private final class Filling {
+        private final double leatherMm;
+        private final double width;
+        private final double height;
+        private final List<CutPiece> pieces = new ArrayList<>();
+        private Geometry free;
+
+        Filling(double leatherMm, double widthMm, double heightMm) {
+            this.leatherMm = leatherMm;
+            width = widthMm;
+            height = heightMm;
+            double rim = GAP_MM / 2;
+            free = Polyline.closed(List.of(
+                            new Point(rim, rim),
+                            new Point(widthMm - rim, rim),
+                            new Point(widthMm - rim, heightMm - rim),
+                            new Point(rim, heightMm - rim)))
+                    .polygon();
+        }
+
+        boolean takes(ToPlace piece, List<Double> directions) {
+            for (double direction : directions) {
+                Spot spot = piece.turned(direction);
+                Optional<RigidMotion> found = ShapePacking.find(spot.footprint(), free, List.of(0.0));
+                if (found.isPresent()) {
+                    RigidMotion place = found.get();
+                    pieces.add(new CutPiece(
+                            piece.id(),
+                            piece.words(),
+                            spot.elements().stream()
+                                    .map(element -> element.moved(place::apply))
+                                    .toList()));
+                    free = OverlayNGRobust.overlay(
+                            free, ShapePacking.moved(spot.footprint(), place), OverlayNG.DIFFERENCE);
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        CutSheet sheet(int number, int of, double leftMm) {
+            Point shift = new Point(leftMm, 0);
+            List<CutElement> notes = List.of(
+                    note(
+                            2,
+                            String.format(
+                                    Locale.ROOT,
+                                    "%s%.1f mm leather, %s up",
+                                    of == 1 ? "" : "Bed " + number + " of " + of + ": ",
+                                    leatherMm,
+                                    bed.sideUp().words())),
+                    note(2 + 2 * CAPITAL_MM, heading.line()));
+            return new CutSheet(
+                    leftMm,
+                    width,
+                    height,
+                    pieces.stream()
+                            .map(piece -> new CutPiece(
+                                    piece.id(),
+                                    piece.name(),
+                                    piece.elements().stream()
+                                            .map(element -> element.moved(shift::plus))
+                                            .toList()))
+                            .toList(),
+                    notes.stream().map(note -> note.moved(shift::plus)).toList());
+        }
+
+        private CutElement note(double aboveMm, String words) {
+            return new CutElement(CutLayer.TEXT, new Words(words, new Point(0, height + aboveMm), CAPITAL_MM), "");
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package weltwright.output.cutter;
+
+import java.util.function.UnaryOperator;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/**
+ * One line, hole or word for a cutter.
+ *
+ * @param layer what the machine does with it
+ * @param shape where, in mm, y up
+ * @param label a few words on what it is for, or empty
+ */
+public record CutElement(CutLayer layer, Shape shape, String label) {
+
+    /** What cutters can draw. */
+    public sealed interface Shape permits Chain, Circle, Words {
+        /** The same where a motion of the plane puts it; words stay level. */
+        Shape moved(UnaryOperator<Point> motion);
+    }
+
+    /** A chain of straight segments. */
+    public record Chain(Polyline line) implements Shape {
+        @Override
+        public Chain moved(UnaryOperator<Point> motion) {
+            return new Chain(line.map(motion));
+        }
+    }
+
+    /** A circle. */
+    public record Circle(Point centre, double radiusMm) implements Shape {
+        @Override
+        public Circle moved(UnaryOperator<Point> motion) {
+            return new Circle(motion.apply(centre), radiusMm);
+        }
+    }
+
+    /**
+     * A level line of words.
+     *
+     * @param from where its base line begins
+     * @param capitalMm the height of its capitals
+     */
+    public record Words(String text, Point from, double capitalMm) implements Shape {
+        @Override
+        public Words moved(UnaryOperator<Point> motion) {
+            return new Words(text, motion.apply(from), capitalMm);
+        }
+    }
+
+    CutElement moved(UnaryOperator<Point> motion) {
+        return new CutElement(layer, shape.moved(motion), label);
+    }
+}

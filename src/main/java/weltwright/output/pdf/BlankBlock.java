@@ -1,0 +1,15 @@
+package weltwright.output.pdf;
+
+import weltwright.geometry.Point;
+
+/** Nothing, between one block and the next. */
+public record BlankBlock(double heightMm) implements PageBlock {
+
+    @Override
+    public double widthMm() {
+        return 0;
+    }
+
+    @Override
+    public void draw(PdfCanvas ink, PdfTypeface lettering, Point upperLeft) {}
+}

@@ -1,0 +1,122 @@
+package weltwright.output.print;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import weltwright.geometry.Point;
+import weltwright.output.PageFrame;
+import weltwright.output.PageHeading;
+import weltwright.output.pdf.LineStroke;
+import weltwright.output.pdf.PdfCanvas;
+import weltwright.output.pdf.PdfTypeface;
+import weltwright.units.PrintScale;
+
+/**
+ * The square to measure in the corner of each page, and in it, where it takes no room from the pieces, how to print, on
+ * the first page what to do about a square that is not true, and what page this is: the job, the number, the pieces,
+ * and for a part of a large piece which part, with a map of all.
+ */
+final class CheckSquare {
+    private static final double SIZE_MM = 2.6;
+    private static final double LARGE_MM = 3.4;
+    private static final double INSET_MM = 2;
+    private static final double CELL_MM = 6;
+    private static final LineStroke LINE = LineStroke.unbroken(0.25, Color.BLACK);
+    private static final LineStroke MAP = LineStroke.unbroken(0.12, Color.BLACK);
+    private static final Color HERE = new Color(0xD0D0D0);
+
+    private final PdfCanvas ink;
+    private final PdfTypeface lettering;
+    private final Point corner;
+    /** The upper edge of the next line of words. */
+    private double y;
+
+    CheckSquare(PdfCanvas ink, PdfTypeface lettering, PageFrame frame) {
+        this.ink = ink;
+        this.lettering = lettering;
+        this.corner = frame.squareCorner();
+        this.y = corner.y() + PageFrame.SQUARE_MM - INSET_MM;
+    }
+
+    void draw(PlannedPage page, int number, int of, PageHeading heading, PrintScale scale) throws IOException {
+        ink.rectangle(LINE, corner, corner.plus(new Point(PageFrame.SQUARE_MM, PageFrame.SQUARE_MM)));
+        write("50 mm each way", LARGE_MM, 1);
+        if (number == 1) {
+            write(
+                    "Print at 100\u00a0%, not \"fit to page\", and measure this square. If it is not 50.0\u00a0mm both ways,"
+                            + " tell the program what it measures, and print again.",
+                    SIZE_MM, 5);
+        } else {
+            write("Print at 100\u00a0% (actual size), then measure this square.", SIZE_MM, 2);
+        }
+        if (!scale.equals(PrintScale.TRUE)) {
+            write(
+                    String.format(
+                            Locale.ROOT,
+                            "Corrected for a printer that prints %.2f\u00a0%% across and %.2f\u00a0%% up.",
+                            100 * scale.x(),
+                            100 * scale.y()),
+                    SIZE_MM,
+                    2);
+        }
+        y -= 1;
+        write(heading.line(), SIZE_MM, 2);
+        write("Page " + number + " of " + of, SIZE_MM, 1);
+        List<String> pieces = new ArrayList<>();
+        page.pieces().forEach(laid -> pieces.add(named(laid.drawing())));
+        if (!pieces.isEmpty()) {
+            write(String.join(", ", pieces), SIZE_MM, page.share().isPresent() ? 1 : 4);
+        }
+        if (page.share().isPresent()) {
+            PlannedPage.Share share = page.share().get();
+            y -= 1;
+            write(named(share.drawing()) + ": page " + share.tile().spot().name(), LARGE_MM, 1);
+            drawMap(share.tile());
+        }
+    }
+
+    private static String named(PieceDrawing drawing) {
+        return drawing.piece().name() + " (cut\u00a0" + drawing.piece().count() + ")";
+    }
+
+    private void write(String text, double size, int mostLines) throws IOException {
+        double width = PageFrame.SQUARE_MM - 2 * INSET_MM;
+        List<String> lines = lettering.wrap(text, width, size);
+        for (int i = 0; i < Math.min(mostLines, lines.size()); i++) {
+            boolean leftOut = i == mostLines - 1 && lines.size() > mostLines;
+            String line = leftOut ? lettering.cut(lines.get(i) + " " + lines.get(i + 1), width, size) : lines.get(i);
+            ink.write(line, new Point(corner.x() + INSET_MM, y - size * PdfTypeface.CAPITAL), 0, size, Color.BLACK);
+            y -= size * PdfTypeface.LINE;
+        }
+    }
+
+    /** All parts side by side, this one grey; beside them, what joins where. */
+    private void drawMap(Tile tile) throws IOException {
+        double room = Math.min(y - corner.y() - INSET_MM, PageFrame.SQUARE_MM - 2 * INSET_MM);
+        double cell = Math.min(CELL_MM, room / Math.max(tile.rows(), tile.columns()));
+        Point upperLeft = new Point(corner.x() + INSET_MM, y - 0.5);
+        for (Tile.Spot spot : tile.all()) {
+            Point lowerLeft = upperLeft.plus(new Point(spot.column() * cell, -(spot.row() + 1) * cell));
+            Point upperRight = lowerLeft.plus(new Point(cell, cell));
+            if (spot.equals(tile.spot())) {
+                ink.fill(HERE, List.of(PdfCanvas.box(lowerLeft, upperRight)));
+            }
+            ink.rectangle(MAP, lowerLeft, upperRight);
+            double size = cell * 0.42;
+            Point name = lowerLeft
+                    .towards(upperRight, 0.5)
+                    .minus(new Point(lettering.widthMm(spot.name(), size) / 2, size * PdfTypeface.CAPITAL / 2));
+            ink.write(spot.name(), name, 0, size, Color.BLACK);
+        }
+        double left = upperLeft.x() + tile.columns() * cell + 2;
+        double leading = SIZE_MM * PdfTypeface.LINE;
+        double base = upperLeft.y() - SIZE_MM * PdfTypeface.CAPITAL;
+        for (Tile.Side side : tile.joins()) {
+            String words = side.words() + ": " + tile.spot().neighbour(side).name();
+            ink.write(words, new Point(left, base), 0, SIZE_MM, Color.BLACK);
+            base -= leading;
+        }
+    }
+}

@@ -1,0 +1,251 @@
+package weltwright.output.print;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.locationtech.jts.geom.Envelope;
+import weltwright.assembly.AssemblyPlan;
+import weltwright.assembly.LeatherEdge;
+import weltwright.geometry.Point;
+import weltwright.geometry.RigidMotion;
+import weltwright.io.FileKind;
+import weltwright.output.PageFrame;
+import weltwright.output.PageHeading;
+import weltwright.output.PaperSize;
+import weltwright.output.SafetyCautions;
+import weltwright.output.card.BenchCard;
+import weltwright.output.pdf.Label;
+import weltwright.output.pdf.PdfCanvas;
+import weltwright.output.pdf.PdfTypeface;
+import weltwright.output.pdf.PrintPages;
+import weltwright.output.pdf.TextBlock;
+import weltwright.output.pdf.TrueSizePdf;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
+import weltwright.units.PrintScale;
+import weltwright.wording.AdviceWording;
+
+/**
+ * A pattern as a PDF, true to size. Each page carries a square of 50 mm to check, bars in millimetres and inches along
+ * two margins, the job, and its number. The meaning of the lines stands on the first page; the job's notes and the
+ * cautions on the bench card, or without one beside the pieces or on pages of their own.
+ *
+ * <p>For a printer that does not print true, measure a print's square, and say by {@link PrintScale} what 1 mm came out
+ * as: the next print is then true on that printer.
+ */
+public final class PatternPdf {
+    /** What may be replaced by such a file. */
+    public static final FileKind KIND = TrueSizePdf.KIND;
+
+    private static final String JOINING =
+            "A piece that is larger than a page runs over several. Cut one page along the dotted"
+                    + " line, lay it over the other, cross on cross, and stick them together. The map in the square tells which page"
+                    + " goes where.";
+
+    /** So many unprintable characters are told by name. */
+    private static final int MISSING_NAMED = 8;
+
+    private PatternPdf() {}
+
+    /**
+     * Writes the PDF.
+     *
+     * @param plan of the same pattern: its edges are marked on the pieces, and a bench card follows
+     * @throws weltwright.error.UserFacingException where the file cannot be written
+     */
+    public static void write(
+            Pattern pattern, AssemblyPlan plan, PageHeading heading, PaperSize paper, PrintScale scale, Path file) {
+        TrueSizePdf.write(bytes(pattern, Optional.of(plan), heading, paper, scale), file);
+    }
+
+    /** Writes the pattern alone. */
+    public static void write(Pattern pattern, PageHeading heading, PaperSize paper, PrintScale scale, Path file) {
+        TrueSizePdf.write(bytes(pattern, Optional.empty(), heading, paper, scale), file);
+    }
+
+    /** What of the heading cannot be printed, in a sentence for the user: a box stands for it. Empty where all can. */
+    public static Optional<String> unprintable(PageHeading heading) {
+        try (PDDocument document = new PDDocument()) {
+            PdfTypeface lettering = PdfTypeface.in(document);
+            Set<String> missing = new LinkedHashSet<>();
+            for (String text : List.of(heading.customer(), heading.knifeName(), heading.notes())) {
+                missing.addAll(lettering.missing(text));
+            }
+            return missing.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(missing.stream()
+                            .limit(MISSING_NAMED)
+                            .map(PatternPdf::named)
+                            .collect(Collectors.joining(
+                                    ", ",
+                                    "No font here can print ",
+                                    (missing.size() > MISSING_NAMED ? " and others" : "")
+                                            + ": a box stands in the PDF instead. Write it in other letters, or install"
+                                            + " a font that has it.")));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // no file of the user's is read
+        }
+    }
+
+    /** The character and its number in Unicode, for terminals lack fonts too. */
+    private static String named(String cluster) {
+        return cluster
+                + cluster.codePoints()
+                        .mapToObj(c -> String.format(Locale.ROOT, "U+%04X", c))
+                        .collect(Collectors.joining(" ", " (", ")"));
+    }
+
+    /** The pattern for a printer, at actual size, with its bench card. */
+    public static PrintPages pages(
+            Pattern pattern, AssemblyPlan plan, PageHeading heading, PaperSize paper, PrintScale scale) {
+        return new PrintPages(bytes(pattern, Optional.of(plan), heading, paper, scale));
+    }
+
+    private static byte[] bytes(
+            Pattern pattern, Optional<AssemblyPlan> plan, PageHeading heading, PaperSize paper, PrintScale scale) {
+        return TrueSizePdf.bytes(heading.title(), Optional.of(heading.date()), (document, lettering) -> {
+            List<PieceDrawing> pieces = pattern.pieces().stream()
+                    .map(piece -> PieceDrawing.of(
+                            piece,
+                            plan.map(p -> p.edgesOf(piece)).orElse(List.of()),
+                            PieceCaption.of(pattern, piece, heading),
+                            lettering))
+                    .toList();
+            PagePlan laid = laid(paper, scale, pieces, legend(pattern, plan, lettering));
+            if (laid.hasParts()) {
+                TextBlock.columns(lettering, "Pieces in parts", List.of(JOINING))
+                        .forEach(laid::add);
+            }
+            List<List<TextBlock>> cautions = TextBlock.columns(lettering, "Take care", SafetyCautions.SHORT);
+            if (plan.isPresent()) {
+                cautions.forEach(laid::addBesideOthers); // the card has them in any case
+            } else {
+                TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading))
+                        .forEach(laid::add);
+                cautions.forEach(laid::add);
+            }
+            Optional<BenchCard> card = plan.map(p ->
+                    new BenchCard(lettering, pattern, p, heading, paper.ofCard().frame(scale)));
+            List<PlannedPage> pages = laid.pages();
+            int inAll = pages.size() + card.map(BenchCard::pageCount).orElse(0);
+            for (int i = 0; i < pages.size(); i++) {
+                draw(document, lettering, pages.get(i), i + 1, inAll, heading, scale);
+            }
+            if (card.isPresent()) {
+                card.get().draw(document, scale);
+            }
+        });
+    }
+
+    private static PagePlan laid(
+            PaperSize paper, PrintScale scale, List<PieceDrawing> pieces, List<List<LegendBlock>> legend) {
+        return paper == PaperSize.ONE_LARGE_PAGE
+                ? onOnePage(scale, pieces, legend)
+                : PagePlan.of(paper.frame(scale), pieces, legend);
+    }
+
+    /** From A3 on, each size of ISO 216 as long as two of the one before are wide. */
+    private static PagePlan onOnePage(PrintScale scale, List<PieceDrawing> pieces, List<List<LegendBlock>> legend) {
+        PagePlan plan = PagePlan.of(PageFrame.of(297, 420, scale), pieces, legend);
+        for (PageFrame size :
+                List.of(PageFrame.of(420, 594, scale), PageFrame.of(594, 841, scale), PageFrame.of(841, 1189, scale))) {
+            if (plan.pages().size() == 1) {
+                return plan;
+            }
+            plan = PagePlan.of(size, pieces, legend);
+        }
+        return plan;
+    }
+
+    private static List<List<LegendBlock>> legend(Pattern pattern, Optional<AssemblyPlan> plan, PdfTypeface lettering) {
+        return LegendBlock.ways(
+                lettering, styles(pattern, plan.map(AssemblyPlan::edges).orElse(List.of())));
+    }
+
+    /** What a bench card says at greater length. */
+    private static List<String> aboutTheSheath(Pattern pattern, PageHeading heading) {
+        List<String> job = new ArrayList<>();
+        job.add(heading.line());
+        for (Piece piece : pattern.pieces()) {
+            job.add(String.format(
+                    Locale.ROOT,
+                    "%s: cut %d from leather of %s mm.",
+                    piece.name(),
+                    piece.count(),
+                    PieceDrawing.millimetres(piece.thicknessMm())));
+        }
+        if (!pattern.sizes().isEmpty()) {
+            job.add(pattern.sizes().stream()
+                    .map(size -> String.format(
+                            Locale.ROOT, "%s %s\u00a0mm", size.name(), PieceDrawing.millimetres(size.lengthMm())))
+                    .collect(Collectors.joining("; ", "When it is sewn: ", ".")));
+        }
+        pattern.advice().forEach(advice -> job.add(AdviceWording.line(advice)));
+        if (!heading.notes().isBlank()) {
+            job.add("Notes: " + heading.notes());
+        }
+        return job;
+    }
+
+    private static List<LineStyle> styles(Pattern pattern, List<LeatherEdge> edges) {
+        Set<LineStyle> used = EnumSet.of(LineStyle.CUT);
+        for (Piece piece : pattern.pieces()) {
+            piece.marks().forEach(mark -> used.add(LineStyle.of(mark.kind())));
+            if (piece.holes().stream().anyMatch(hole -> hole.use() != Hole.Use.STITCH)) {
+                used.add(LineStyle.HOLE);
+            }
+        }
+        edges.forEach(edge -> used.add(EdgeStateLine.style(edge)));
+        return List.copyOf(used);
+    }
+
+    private static void draw(
+            PDDocument document,
+            PdfTypeface lettering,
+            PlannedPage page,
+            int number,
+            int of,
+            PageHeading heading,
+            PrintScale scale)
+            throws IOException {
+        PageFrame frame = page.frame();
+        try (PdfCanvas ink = PdfCanvas.onNewPage(document, lettering, frame.widthMm(), frame.heightMm(), scale)) {
+            new CheckSquare(ink, lettering, frame).draw(page, number, of, heading, scale);
+            new Rulers(ink, lettering).draw(frame);
+            for (PlannedPage.Laid laid : page.pieces()) {
+                laid.drawing().draw(ink, laid.placement());
+                for (Label label : laid.drawing().labels()) {
+                    label.placed(laid.placement()).draw(ink, lettering);
+                }
+            }
+            if (page.share().isPresent()) {
+                draw(ink, lettering, page.share().get());
+            }
+            for (PlannedPage.LaidBlock laid : page.blocks()) {
+                laid.block().draw(ink, lettering, laid.upperLeft());
+            }
+        }
+    }
+
+    private static void draw(PdfCanvas ink, PdfTypeface lettering, PlannedPage.Share share) throws IOException {
+        Envelope window = share.window();
+        RigidMotion placement = share.placement();
+        ink.clip(new Point(window.getMinX(), window.getMinY()), new Point(window.getMaxX(), window.getMaxY()));
+        share.drawing().draw(ink, placement);
+        for (Label label : share.labels()) {
+            label.draw(ink, lettering);
+        }
+        RegisterMarks.draw(ink, share);
+        ink.unclip();
+    }
+}

@@ -1,0 +1,74 @@
+package weltwright.output.print;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One page's share of a piece that is larger than a page.
+ *
+ * @param piece its name
+ * @param spot which of the shares
+ * @param all the shares that have something on them
+ */
+record Tile(String piece, Spot spot, Set<Spot> all) {
+
+    /**
+     * A place in the grid of shares.
+     *
+     * @param row from the top, from 0
+     * @param column from the left, from 0
+     */
+    record Spot(int row, int column) {
+        /** A letter for the row and a number for the column: B2. */
+        String name() {
+            return letters(row) + (column + 1);
+        }
+
+        private static String letters(int row) {
+            return (row < 26 ? "" : letters(row / 26 - 1)) + (char) ('A' + row % 26);
+        }
+
+        Spot neighbour(Side side) {
+            return switch (side) {
+                case LEFT -> new Spot(row, column - 1);
+                case RIGHT -> new Spot(row, column + 1);
+                case UPPER -> new Spot(row - 1, column);
+                case LOWER -> new Spot(row + 1, column);
+            };
+        }
+    }
+
+    /** A side of a page that another joins. */
+    enum Side {
+        LEFT("left"),
+        RIGHT("right"),
+        UPPER("above"),
+        LOWER("below");
+
+        private final String words;
+
+        Side(String words) {
+            this.words = words;
+        }
+
+        String words() {
+            return words;
+        }
+    }
+
+    boolean joins(Side side) {
+        return all.contains(spot.neighbour(side));
+    }
+
+    List<Side> joins() {
+        return List.of(Side.values()).stream().filter(this::joins).toList();
+    }
+
+    int rows() {
+        return all.stream().mapToInt(Spot::row).max().orElseThrow() + 1;
+    }
+
+    int columns() {
+        return all.stream().mapToInt(Spot::column).max().orElseThrow() + 1;
+    }
+}

@@ -1,0 +1,224 @@
+package weltwright.sheath.attachment;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import weltwright.error.UserFacingException;
+import weltwright.fit.ConvexHull;
+import weltwright.geometry.Point;
+import weltwright.geometry.Region;
+import weltwright.knife.Guard;
+import weltwright.knife.Knife;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.PieceOrientation;
+import weltwright.sheath.pattern.PlacedHardware;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.HandleStrap;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathSpec;
+
+/**
+ * The strap round the handle, worked out: riveted behind the handle to the tail or, where there is none that is tall
+ * and wide enough, to a tongue of the back; one arm goes under with the snap's stud, the other over it with the cap.
+ *
+ * <p>Pulled tight, its neutral fibre is the parallel of the handle's section at K · thickness (Steiner's formula), and
+ * where one arm lies over the other that one is a thickness farther out.
+ */
+public final class HandleStrapDraft {
+    /** Room for a strap between throat and strap, and between strap and butt. Common practice. */
+    private static final double CLEAR_MM = 2;
+
+    /** A tongue is so much wider than the strap that is riveted to it. Common practice. */
+    private static final double TONGUE_WIDER_MM = 6;
+
+    private static final double FILLET_STEP_MM = 0.5;
+
+    /** How far the snap lies off the middle of the face, as a share of the handle's width. Common practice. */
+    private static final double OFF_MIDDLE = 0.2;
+
+    private final HandleStrap choice;
+    private final Leather leather;
+    private final double backThicknessMm;
+    private final BackArea room;
+    private final Fastener rivet;
+    private final Fastener snap;
+    private final Point onBack;
+    private final Optional<BackExtension> tongue;
+    private final double underMm;
+    private final double overMm;
+
+    public HandleStrapDraft(Knife knife, SheathSpec spec, HandleStrap choice, BackArea room, BeltLoopDraft fitting) {
+        this.choice = choice;
+        this.room = room;
+        leather = choice.leather().in(spec.leather());
+        backThicknessMm = spec.leather().thicknessMm();
+        rivet = spec.hardware().fastener(Hardware.Kind.RIVET, leather.thicknessMm() + backThicknessMm);
+        snap = spec.hardware().fastener(Hardware.Kind.SNAP, leather.thicknessMm());
+        double half = choice.leather().widthMm() / 2;
+        double throat = spec.depth().throatMm(knife);
+        double pastGuard = throat
+                - Math.min(throat, knife.landmarks().guard().map(Guard::backMm).orElse(throat));
+        double shortest = pastGuard + half + CLEAR_MM;
+        double longest = throat - knife.landmarks().butt().x() - half - CLEAR_MM;
+        if (choice.aboveThroatMm() < shortest || choice.aboveThroatMm() > longest) {
+            throw new UserFacingException(
+                    "The strap round the handle does not lie on the handle.",
+                    String.format(
+                            Locale.ROOT,
+                            "Place it from %.0f to %.0f mm above the throat.",
+                            Math.ceil(shortest),
+                            Math.floor(longest)));
+        }
+        Point inTail = new Point(room.throatMm() - choice.aboveThroatMm(), room.middleMm());
+        Optional<BackExtension> tail = fitting.upstand();
+        if (tail.isPresent() && holds(tail.get().standing(), inTail)) {
+            onBack = inTail;
+            tongue = Optional.empty();
+        } else {
+            BackExtension own = tongue();
+            onBack = new Point(inTail.x(), own.region().extent().centre().y);
+            tongue = Optional.of(own);
+            if (tail.isPresent() && meets(own, tail.get())) {
+                throw new UserFacingException(
+                        "The tail for the belt is folded back where the strap round the handle is riveted on: it is too short.",
+                        "Place the strap lower, or choose a riveted strap for the belt.");
+            }
+        }
+        ConvexHull handle = handle(knife, throat - choice.aboveThroatMm(), half);
+        double tight = handle.parallelLengthMm(leather.neutralMm()) + choice.allowanceMm();
+        double off = OFF_MIDDLE
+                * (handle.corners().stream().mapToDouble(Point::x).max().orElseThrow()
+                        - handle.corners().stream().mapToDouble(Point::x).min().orElseThrow());
+        underMm = tight / 2 - off;
+        // It climbs on the other arm, which turns there by a quarter at the most.
+        overMm = tight / 2 + off + Math.PI / 2 * leather.thicknessMm();
+    }
+
+    /** The greatest of the sections under the strap. */
+    private static ConvexHull handle(Knife knife, double middle, double half) {
+        return DoubleStream.of(middle - half, middle, middle + half)
+                .mapToObj(x -> ConvexHull.of(knife.sectionAt(x).boundary()))
+                .max(Comparator.comparingDouble(ConvexHull::perimeterMm))
+                .orElseThrow();
+    }
+
+    public Piece piece() {
+        StrapPiece strap = new StrapPiece(lengthMm(), choice.leather().widthMm());
+        List<Hole> holes = List.of(
+                new Hole(under(), snap.punchMm(), Hole.Use.SNAP),
+                new Hole(middle(), rivet.punchMm(), Hole.Use.RIVET),
+                new Hole(over(), snap.punchMm(), Hole.Use.SNAP));
+        return new Piece(
+                "handle strap",
+                1,
+                leather.thicknessMm(),
+                strap.outline(),
+                holes,
+                List.of(
+                        strap.across(middle().y(), Mark.Kind.PLACE, "behind the handle"),
+                        strap.grain((middle().y() + over().y()) / 2)));
+    }
+
+    /** Whether leather that stands up behind the handle holds the rivet, and reaches past the strap above it. */
+    private boolean holds(Region standing, Point at) {
+        double past = choice.leather().widthMm() / 2 + CLEAR_MM;
+        return standing.keeps(at, rivet.leastToEdgeMm()) && standing.keeps(at.minus(new Point(past, 0)), 0);
+    }
+
+    /** Whether a tongue stands in the way of a tail where that is folded back. */
+    private static boolean meets(BackExtension tongue, BackExtension tail) {
+        Region foldedBack = tail.region().minus(tail.standing());
+        return tongue.region().grown(tongue.filletMm()).area().intersects(foldedBack.area());
+    }
+
+    /** A tongue to rivet the strap to: as wide as there is room on the throat for it and its fillets. */
+    private BackExtension tongue() {
+        for (double half = (choice.leather().widthMm() + TONGUE_WIDER_MM) / 2;
+                half >= rivet.leastToEdgeMm();
+                half -= FILLET_STEP_MM) {
+            for (double fillet = BackExtension.FILLET_MM;
+                    fillet >= BackExtension.LEAST_FILLET_MM;
+                    fillet -= FILLET_STEP_MM) {
+                Point middle = new Point(room.throatMm(), room.middleMm());
+                Point side = new Point(0, half);
+                double before = room.upright().footMm(middle.minus(side), -1, fillet) - room.fromMm();
+                double past = room.toMm() - room.upright().footMm(middle.plus(side), 1, fillet);
+                if (-before <= past) {
+                    return tongue(middle.y() + Math.max(-before, Math.min(past, 0)), half, fillet);
+                }
+            }
+        }
+        throw new UserFacingException(
+                "The knife is too slim for a tongue that holds the strap round its handle.",
+                "Choose a smaller rivet for the strap, or leave the strap out.");
+    }
+
+    private BackExtension tongue(double middle, double half, double filletMm) {
+        double top = room.throatMm() - choice.aboveThroatMm() - choice.leather().widthMm() / 2 - CLEAR_MM;
+        Region tongue = Region.box(top, middle - half, room.throatMm() + 3, middle + half)
+                .withCornersRounded(half / 2);
+        return new BackExtension(tongue, tongue, filletMm);
+    }
+
+    public Optional<BackExtension> upstand() {
+        return tongue;
+    }
+
+    public Hole holeInBack() {
+        return new Hole(onBack, rivet.punchMm(), Hole.Use.RIVET);
+    }
+
+    public List<PlacedHardware> fastenings(PieceOrientation back, String name) {
+        double thickness = leather.thicknessMm();
+        return List.of(
+                new PlacedHardware(
+                        "handle strap rivet",
+                        rivet,
+                        List.of(
+                                new Seam.Layer("handle strap", "", thickness, 0, true, List.of(middle())),
+                                back.lay(new Seam.Layer(
+                                        name,
+                                        tongue.isPresent() ? "tongue" : "tail",
+                                        backThicknessMm,
+                                        0,
+                                        false,
+                                        List.of(onBack))))),
+                new PlacedHardware(
+                        "handle strap snap",
+                        snap,
+                        List.of(
+                                new Seam.Layer("handle strap", "over", thickness, 0, true, List.of(over())),
+                                new Seam.Layer("handle strap", "under", thickness, 0, false, List.of(under())))));
+    }
+
+    double lengthMm() {
+        return underMm + overMm + 2 * StrapPiece.beyondMm(snap);
+    }
+
+    /**
+     * Laid upright with its grain up, as one sees it from behind the sheath; turned a quarter, its upper arm is on the
+     * left.
+     */
+    private boolean overIsUp() {
+        return choice.opens() == HandleStrap.Side.LEFT;
+    }
+
+    private Point under() {
+        return new Point(0, overIsUp() ? StrapPiece.beyondMm(snap) : lengthMm() - StrapPiece.beyondMm(snap));
+    }
+
+    private Point middle() {
+        double fromUnder = StrapPiece.beyondMm(snap) + underMm;
+        return new Point(0, overIsUp() ? fromUnder : lengthMm() - fromUnder);
+    }
+
+    private Point over() {
+        return new Point(0, overIsUp() ? lengthMm() - StrapPiece.beyondMm(snap) : StrapPiece.beyondMm(snap));
+    }
+}

@@ -1,0 +1,138 @@
+package weltwright.sheath.attachment;
+
+import java.util.ArrayList;
+import java.util.List;
+import weltwright.fit.LeatherBend;
+import weltwright.geometry.Point;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.hardware.Ring;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.PieceOrientation;
+import weltwright.sheath.pattern.PlacedHardware;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathSpec;
+
+/**
+ * A sheath that hangs from the belt by a ring: a short strap on its back holds the ring, and a strap over the belt
+ * hangs in it.
+ *
+ * <p>The belt's strap is one length of leather. From its short end it goes down round the ring, up, over the belt, and
+ * down behind to the same two rivets, which so hold three layers.
+ */
+public final class RingHanger implements BeltLoopDraft {
+
+    private static final double CLEAR_MM = 8;
+
+    private final double widthMm;
+    private final Leather leather;
+    private final Ring ring;
+    private final Fastener rivet;
+    private final StrapLoop ringStrap;
+    private final FoldedLoop belt;
+
+    public RingHanger(SheathSpec spec, BackArea room) {
+        widthMm = spec.belt().strap().widthMm();
+        leather = spec.belt().strap().in(spec.leather());
+        ring = spec.hardware().ringFor(widthMm);
+        rivet = spec.hardware().fastener(Hardware.Kind.RIVET, 3 * leather.thicknessMm());
+        ringStrap = StrapLoop.overRing(spec, room, CLEAR_MM, ring.wireMm());
+        // The short end stands up between the two legs, so the belt begins above it.
+        belt = FoldedLoop.belt(spec.belt(), leather).longerBy(StrapPiece.beyondMm(rivet));
+    }
+
+    @Override
+    public List<Hole> holesInBack() {
+        return ringStrap.holesInBack();
+    }
+
+    @Override
+    public List<Mark> marksOnBack() {
+        return ringStrap.marksOnBack();
+    }
+
+    @Override
+    public List<Piece> pieces() {
+        List<Point> holes = new ArrayList<>(shortEnd());
+        holes.addAll(front());
+        holes.addAll(longEnd());
+        StrapPiece strap = new StrapPiece(lengthMm(), widthMm);
+        double ringFold = StrapPiece.beyondMm(rivet) + StrapPiece.rivetsApartMm(rivet) + roundRingMm() / 2;
+        Piece hanger = new Piece(
+                "belt strap",
+                1,
+                leather.thicknessMm(),
+                strap.outline(),
+                StrapPiece.rivetHoles(holes, rivet),
+                List.of(
+                        strap.across(ringFold, Mark.Kind.FOLD, "fold round the ring"),
+                        strap.across(front().get(0).y() + belt.foldMm(), Mark.Kind.FOLD, "fold over the belt"),
+                        strap.grain(front().get(0).y() + 25)));
+        return List.of(ringStrap.pieces().get(0), hanger);
+    }
+
+    @Override
+    public List<Seam> seams(PieceOrientation back, String name) {
+        return List.of();
+    }
+
+    @Override
+    public List<PlacedHardware> fastenings(PieceOrientation back, String name) {
+        double thickness = leather.thicknessMm();
+        List<PlacedHardware> fastenings = new ArrayList<>(ringStrap.fastenings(back, name));
+        fastenings.add(new PlacedHardware(
+                "belt strap rivets",
+                rivet,
+                List.of(
+                        new Seam.Layer("belt strap", "long end", thickness, 0, false, longEnd()),
+                        new Seam.Layer("belt strap", "short end", thickness, 0, false, shortEnd()),
+                        new Seam.Layer("belt strap", "front", thickness, 0, true, front()))));
+        fastenings.add(new PlacedHardware(
+                "ring",
+                ring,
+                List.of(
+                        new Seam.Layer("ring strap", "fold", thickness, 0, false, List.of()),
+                        new Seam.Layer("belt strap", "fold", thickness, 0, false, List.of()))));
+        return fastenings;
+    }
+
+    @Override
+    public double aboveThroatMm() {
+        double leg = CLEAR_MM + ring.wireMm() / 2 + StrapPiece.rivetsApartMm(rivet) + belt.openingMm();
+        return ringStrap.aboveThroatMm() + ring.insideMm() + leg;
+    }
+
+    @Override
+    public double widthMm() {
+        return widthMm;
+    }
+
+    private double lengthMm() {
+        return longEnd().get(1).y() + StrapPiece.beyondMm(rivet);
+    }
+
+    /** From the lower rivet round the ring and back to it. */
+    private double roundRingMm() {
+        LeatherBend bend = new LeatherBend(Math.PI, ring.wireMm() / 2, leather.thicknessMm(), leather.neutralFactor());
+        return 2 * CLEAR_MM + bend.allowanceMm();
+    }
+
+    /** Upper rivet first, each time. */
+    private List<Point> shortEnd() {
+        double upper = StrapPiece.beyondMm(rivet);
+        return List.of(new Point(0, upper), new Point(0, upper + StrapPiece.rivetsApartMm(rivet)));
+    }
+
+    private List<Point> front() {
+        double lower = shortEnd().get(1).y() + roundRingMm();
+        return List.of(new Point(0, lower + StrapPiece.rivetsApartMm(rivet)), new Point(0, lower));
+    }
+
+    private List<Point> longEnd() {
+        double upper = front().get(0).y() + belt.lengthMm();
+        return List.of(new Point(0, upper), new Point(0, upper + StrapPiece.rivetsApartMm(rivet)));
+    }
+}

@@ -1,0 +1,236 @@
+package weltwright.sheath.attachment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.RigidMotion;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.PieceOrientation;
+import weltwright.sheath.pattern.PlacedHardware;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.Stitching;
+import weltwright.sheath.stitch.StitchBox;
+import weltwright.sheath.stitch.StitchRow;
+
+/**
+ * A strap of its own, folded over the belt, or over a ring, both ends on each other on the back below the throat: held
+ * there by two rivets, or by a box of stitches.
+ */
+public final class StrapLoop implements BeltLoopDraft {
+    private final SheathSpec spec;
+    private final double widthMm;
+    private final Leather leather;
+    private final String piece;
+    private final String foldLabel;
+    private final FoldedLoop loop;
+    private final Fastener rivet;
+
+    /** The stitches, where it is sewn and not riveted. */
+    private final Optional<StitchBox> box;
+
+    private final BackArea room;
+    private final double belowThroatMm;
+    private final double top;
+    private final RigidMotion lean;
+
+    /** A strap over the belt. */
+    public static StrapLoop overBelt(SheathSpec spec, BackArea room, boolean sewn) {
+        return new StrapLoop(
+                spec, "belt strap", "fold over the belt", FoldedLoop.belt(spec.belt(), leather(spec)), sewn, room);
+    }
+
+    /** A short strap over a ring that stands clear of the throat. */
+    static StrapLoop overRing(SheathSpec spec, BackArea room, double clearMm, double wireMm) {
+        double opening = belowThroatMm(spec, rivet(spec)) + clearMm + wireMm;
+        return new StrapLoop(
+                spec,
+                "ring strap",
+                "fold over the ring",
+                FoldedLoop.wire(opening, wireMm, leather(spec)),
+                false,
+                room.upright());
+    }
+
+    private StrapLoop(SheathSpec spec, String piece, String foldLabel, FoldedLoop loop, boolean sewn, BackArea room) {
+        this.spec = spec;
+        this.piece = piece;
+        this.foldLabel = foldLabel;
+        this.loop = loop;
+        this.room = room;
+        widthMm = spec.belt().strap().widthMm();
+        leather = leather(spec);
+        box = sewn ? Optional.of(box(room, widthMm, spec.stitching())) : Optional.empty();
+        rivet = rivet(spec);
+        belowThroatMm = belowThroatMm(spec, rivet);
+        top = room.throatMm() + belowThroatMm;
+        lean = room.leaning(new Point(top + heightMm() / 2, room.middleMm()));
+        if (box.isEmpty() && rivet.punchMm() > room.widthBesideMm(heightMm())) {
+            throw tooSlim();
+        }
+        if (belowThroatMm + heightMm() + beyondMm() > room.lengthMm()) {
+            throw new UserFacingException(
+                    "The sheath is too short for its belt strap.", "Let the sheath hold more of the handle.");
+        }
+    }
+
+    private static StitchBox box(BackArea room, double widthMm, Stitching stitching) {
+        double widest = widthMm - 2 * stitching.marginMm();
+        if (widest < StitchBox.LEAST_WIDTH_MM) {
+            throw new UserFacingException(
+                    String.format(
+                            Locale.ROOT,
+                            "A belt strap %.1f mm wide has no room for stitches %.1f mm from its sides.",
+                            widthMm,
+                            stitching.marginMm()),
+                    String.format(
+                            Locale.ROOT,
+                            "Choose a strap at least %.1f mm wide, a smaller stitch margin, or a riveted strap.",
+                            Math.ceil(10 * (2 * stitching.marginMm() + StitchBox.LEAST_WIDTH_MM)) / 10));
+        }
+        return Stream.of(
+                        StitchBox.ofWholePitches(widest, stitching.pitchMm()),
+                        StitchBox.ofAnyPitch(widest, stitching.pitchMm()))
+                .flatMap(List::stream)
+                .flatMap(List::stream)
+                .filter(box -> box.widthMm() <= room.widthBesideMm(box.heightMm()))
+                .findFirst()
+                .orElseThrow(StrapLoop::tooSlim);
+    }
+
+    private static UserFacingException tooSlim() {
+        return new UserFacingException(
+                "The knife is too slim for a belt strap that the edge cannot reach.",
+                "Choose a tail for a belt loop, less tilt, or leather and welt that are thicker.");
+    }
+
+    private static Leather leather(SheathSpec spec) {
+        return spec.belt().strap().in(spec.leather());
+    }
+
+    /** For both ends of the strap on the back. */
+    private static Fastener rivet(SheathSpec spec) {
+        return spec.hardware()
+                .fastener(
+                        Hardware.Kind.RIVET,
+                        spec.leather().thicknessMm() + 2 * leather(spec).thicknessMm());
+    }
+
+    private static double belowThroatMm(SheathSpec spec, Fastener rivet) {
+        return Math.max(2 * spec.stitching().marginMm(), 2 * StrapPiece.capRoomMm(rivet));
+    }
+
+    @Override
+    public List<Hole> holesInBack() {
+        return holes(onBack());
+    }
+
+    @Override
+    public List<Mark> marksOnBack() {
+        StrapPiece end = new StrapPiece(4 * widthMm, widthMm);
+        double low = top + heightMm() + beyondMm();
+        List<Point> points = end.outline().points().stream()
+                .filter(p -> p.y() <= low - room.throatMm())
+                .map(p -> new Point(low - p.y(), room.middleMm() + p.x()))
+                .map(lean::apply)
+                .toList();
+        return List.of(new Mark(Polyline.open(points), Mark.Kind.PLACE, "end of the " + piece));
+    }
+
+    @Override
+    public List<Piece> pieces() {
+        StrapPiece strap = new StrapPiece(lengthMm(), widthMm);
+        List<Hole> holes = new ArrayList<>(holes(lowerEnd()));
+        holes.addAll(holes(upperEnd()));
+        double fold = beyondMm() + heightMm() + loop.foldMm();
+        List<Mark> marks =
+                new ArrayList<>(List.of(strap.across(fold, Mark.Kind.FOLD, foldLabel), strap.grain(lengthMm() / 3)));
+        if (box.isPresent()) {
+            marks.addAll(StitchBox.ironMarks(upperEnd()));
+        }
+        return List.of(new Piece(piece, 1, leather.thicknessMm(), strap.outline(), holes, marks));
+    }
+
+    @Override
+    public List<Seam> seams(PieceOrientation back, String name) {
+        return box.stream()
+                .map(b -> new Seam(piece, b.pitchMm(), true, spec.stitching().backStitches(), layers(back, name)))
+                .toList();
+    }
+
+    @Override
+    public List<PlacedHardware> fastenings(PieceOrientation back, String name) {
+        return box.isPresent() ? List.of() : List.of(new PlacedHardware(piece + " rivets", rivet, layers(back, name)));
+    }
+
+    @Override
+    public double aboveThroatMm() {
+        return loop.openingMm() - belowThroatMm;
+    }
+
+    @Override
+    public double widthMm() {
+        return widthMm;
+    }
+
+    double lengthMm() {
+        return 2 * (beyondMm() + heightMm()) + loop.lengthMm();
+    }
+
+    private List<Seam.Layer> layers(PieceOrientation back, String name) {
+        double thickness = leather.thicknessMm();
+        return List.of(
+                back.lay(new Seam.Layer(name, "below the throat", spec.leather().thicknessMm(), 0, false, onBack())),
+                new Seam.Layer(piece, "inner end", thickness, 0, false, lowerEnd()),
+                new Seam.Layer(piece, "outer end", thickness, 0, true, upperEnd()));
+    }
+
+    /** From the first hole below the throat to the last. */
+    private double heightMm() {
+        return box.map(StitchBox::heightMm).orElse(StrapPiece.rivetsApartMm(rivet));
+    }
+
+    /** From the last hole to the end of the strap. */
+    private double beyondMm() {
+        return box.map(b ->
+                        StrapPiece.beyondStitchMm(widthMm, b, spec.stitching().marginMm()))
+                .orElse(StrapPiece.beyondMm(rivet));
+    }
+
+    private List<Point> onBack() {
+        List<Point> upright = box.map(b -> b.holes(top, room.middleMm(), 1))
+                .orElse(List.of(new Point(top, room.middleMm()), new Point(top + heightMm(), room.middleMm())));
+        return upright.stream().map(lean::apply).toList();
+    }
+
+    /** The strap is laid with this end down; the other one is its mirror image across the fold. */
+    private List<Point> lowerEnd() {
+        double first = beyondMm() + heightMm();
+        return box.map(b -> upright(b.holes(first, 0, -1)))
+                .orElse(new StrapPiece(lengthMm(), widthMm).rivets(rivet, first, -1));
+    }
+
+    private List<Point> upperEnd() {
+        double first = lengthMm() - beyondMm() - heightMm();
+        return box.map(b -> upright(b.holes(first, 0, 1)))
+                .orElse(new StrapPiece(lengthMm(), widthMm).rivets(rivet, first, 1));
+    }
+
+    private static List<Point> upright(List<Point> along) {
+        return along.stream().map(p -> new Point(p.y(), p.x())).toList();
+    }
+
+    private List<Hole> holes(List<Point> centres) {
+        return box.isPresent() ? StitchRow.holes(centres, spec.stitching()) : StrapPiece.rivetHoles(centres, rivet);
+    }
+}

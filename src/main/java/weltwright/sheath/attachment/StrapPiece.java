@@ -1,0 +1,92 @@
+package weltwright.sheath.attachment;
+
+import java.util.ArrayList;
+import java.util.List;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.stitch.StitchBox;
+
+/**
+ * A straight strap with half-round ends, laid upright, its lower end at the origin and its middle line on x = 0.
+ *
+ * @param lengthMm from end to end
+ * @param widthMm across
+ */
+public record StrapPiece(double lengthMm, double widthMm) {
+    /** A strap is cut so far beyond its last hole: 1/2 in. Common practice. */
+    private static final double BEYOND_HOLE_MM = 25.4 / 2;
+
+    /** From rivet to rivet, 3/4 in: caps of 3/8 in leave as much between them. Common practice. */
+    private static final double RIVETS_APART_MM = 25.4 * 3 / 4;
+
+    /** Of leather round a rivet's cap. Common practice. */
+    private static final double ROUND_CAP_MM = 1;
+
+    private static final int ROUND = 24;
+
+    public Polyline outline() {
+        double r = widthMm / 2;
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i <= ROUND; i++) {
+            double t = Math.PI + Math.PI * i / ROUND;
+            points.add(new Point(r * Math.cos(t), r + r * Math.sin(t)));
+        }
+        for (int i = 0; i <= ROUND; i++) {
+            double t = Math.PI * i / ROUND;
+            points.add(new Point(r * Math.cos(t), lengthMm - r + r * Math.sin(t)));
+        }
+        return Polyline.closed(points);
+    }
+
+    Point at(double mm) {
+        return new Point(0, mm);
+    }
+
+    /** Two rivets, one beyond the other. */
+    List<Point> rivets(Fastener rivet, double firstMm, int away) {
+        return List.of(at(firstMm), at(firstMm + away * rivetsApartMm(rivet)));
+    }
+
+    /** From the last stitches of a box to the end of a strap, whose round end leaves them their margin, too. */
+    static double beyondStitchMm(double widthMm, StitchBox box, double marginMm) {
+        double radius = widthMm / 2;
+        double square = Math.pow(radius - marginMm, 2) - Math.pow(box.widthMm() / 2, 2);
+        return Math.max(BEYOND_HOLE_MM, radius - Math.sqrt(Math.max(0, square)));
+    }
+
+    /** From the middle of a strap's last hole to its end. */
+    static double beyondMm(Fastener fastener) {
+        return Math.max(BEYOND_HOLE_MM, fastener.leastToEdgeMm());
+    }
+
+    static double rivetsApartMm(Fastener rivet) {
+        return Math.max(RIVETS_APART_MM, rivet.leastApartMm());
+    }
+
+    /** From the middle of a rivet to where the leather must not be needed for anything else. */
+    static double capRoomMm(Fastener rivet) {
+        return rivet.capMm() / 2 + ROUND_CAP_MM;
+    }
+
+    /** A line across. */
+    Mark across(double mm, Mark.Kind kind, String label) {
+        double half = widthMm / 2;
+        return new Mark(Polyline.open(List.of(new Point(-half, mm), new Point(half, mm))), kind, label);
+    }
+
+    /** Straps are cut along the direction of least stretch. */
+    Mark grain(double middleMm) {
+        double x = widthMm / 4;
+        return new Mark(
+                Polyline.open(List.of(new Point(x, middleMm - 10), new Point(x, middleMm + 10))), Mark.Kind.GRAIN, "");
+    }
+
+    static List<Hole> rivetHoles(List<Point> centres, Fastener rivet) {
+        return centres.stream()
+                .map(p -> new Hole(p, rivet.punchMm(), Hole.Use.RIVET))
+                .toList();
+    }
+}

@@ -1,0 +1,261 @@
+package weltwright.sheath.attachment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import weltwright.error.UserFacingException;
+import weltwright.fit.DrawCheck;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.Region;
+import weltwright.geometry.RigidMotion;
+import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.Mark;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.PieceOrientation;
+import weltwright.sheath.pattern.PlacedHardware;
+import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.stitch.StitchBox;
+import weltwright.sheath.stitch.StitchRow;
+
+/**
+ * A tail that runs up from the back, is folded down behind it, and is sewn to it below the throat in a box of stitches.
+ * The belt passes between tail and back. Where the sheath is to lean, tail and box are turned together about the box's
+ * middle; box and foot then keep within the back all the same.
+ */
+public final class TailLoop implements BeltLoopDraft {
+    /** Greatest width of the box of stitches. Common practice. */
+    private static final double BOX_WIDTH_MM = 28;
+
+    /** A box of stitches of this width holds any belt knife; up to it the foot's fillet gives way. Common practice. */
+    private static final double GOOD_BOX_WIDTH_MM = 14;
+
+    private static final double FILLET_STEP_MM = 0.5;
+
+    private final SheathSpec spec;
+    private final BackArea room;
+    private final FoldedLoop loop;
+    private final double margin;
+    private final double belowThroatMm;
+    private final StitchBox box;
+    private final double filletMm;
+    private final double top;
+    private final double middle;
+    private final RigidMotion lean;
+
+    public TailLoop(SheathSpec spec, BackArea room) {
+        this.spec = spec;
+        this.room = room;
+        loop = FoldedLoop.belt(spec.belt(), spec.leather());
+        margin = spec.stitching().marginMm();
+        belowThroatMm = Math.min(2 * margin, loop.openingMm() / 3);
+        Fit fit = widest();
+        box = fit.box;
+        filletMm = fit.filletMm;
+        middle = (fit.lowMm + fit.highMm) / 2;
+        top = boxMiddleMm(box) - box.heightMm() / 2;
+        lean = room.leaning(new Point(boxMiddleMm(box), middle));
+        if (belowThroatMm + 2 * alongMm(box) + 2 * margin > room.lengthMm()) {
+            throw new UserFacingException(
+                    "The sheath is too short for the stitches of its belt loop.",
+                    "Let the sheath hold more of the handle, or choose a smaller stitch margin or pitch.");
+        }
+    }
+
+    /**
+     * A box that there is room for.
+     *
+     * @param filletMm of the tail's foot
+     * @param lowMm the least y that its middle may have
+     * @param highMm the greatest
+     */
+    private record Fit(StitchBox box, double filletMm, double lowMm, double highMm) {}
+
+    /**
+     * The widest box of whole pitches, of the height wanted if that leaves it wide enough; a good one has a fillet as
+     * large as there is room. Where there is no room for any, the pitch gives.
+     */
+    private Fit widest() {
+        double pitch = spec.stitching().pitchMm();
+        return widest(StitchBox.ofWholePitches(BOX_WIDTH_MM, pitch))
+                .or(() -> widest(StitchBox.ofAnyPitch(BOX_WIDTH_MM, pitch)))
+                .orElseThrow(
+                        () -> new UserFacingException(
+                                "The knife is too slim for a belt loop whose stitches the edge cannot reach.",
+                                "Choose a riveted strap, less tilt, a smaller stitch margin, or leather and welt that are thicker."));
+    }
+
+    private Optional<Fit> widest(List<List<StitchBox>> byHeight) {
+        for (List<StitchBox> boxes : byHeight) {
+            Optional<Fit> fit = Optional.empty();
+            for (double fillet = BackExtension.FILLET_MM;
+                    fillet >= BackExtension.LEAST_FILLET_MM;
+                    fillet -= FILLET_STEP_MM) {
+                Optional<Fit> next = widest(boxes, fillet);
+                boolean wider = next.isPresent()
+                        && (fit.isEmpty()
+                                || next.get().box.widthMm() > fit.get().box.widthMm());
+                fit = wider ? next : fit;
+                if (fit.isPresent() && fit.get().box.widthMm() >= GOOD_BOX_WIDTH_MM) {
+                    break;
+                }
+            }
+            if (fit.isPresent()) {
+                return fit;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Fit> widest(List<StitchBox> widestFirst, double filletMm) {
+        return widestFirst.stream()
+                .map(box -> fit(box, filletMm))
+                .filter(fit -> fit.lowMm <= fit.highMm)
+                .findFirst();
+    }
+
+    /**
+     * Where a box may lie: its stitches in the room, the end of its tail on the back, the tail's foot on the throat.
+     */
+    private Fit fit(StitchBox box, double filletMm) {
+        double across = acrossMm(box.widthMm(), box.heightMm());
+        double endAcross = acrossMm(box.widthMm() + 2 * margin, box.heightMm() + 2 * margin);
+        Point at = new Point(boxMiddleMm(box), room.middleMm());
+        Point half = new RigidMotion(room.leanRad(), new Point(0, 0)).rotate(new Point(0, box.widthMm() / 2 + margin));
+        double beforeFoot = room.footMm(at.minus(half), -1, filletMm) - room.fromMm();
+        double pastFoot = room.toMm() - room.footMm(at.plus(half), 1, filletMm);
+        return new Fit(
+                box,
+                filletMm,
+                Math.max(Math.max(room.lowMm() + across, room.fromMm() + endAcross), at.y() - beforeFoot),
+                Math.min(Math.min(room.highMm() - across, room.toMm() - endAcross), at.y() + pastFoot));
+    }
+
+    /** How far a leaning rectangle reaches to either side of its middle. */
+    private double acrossMm(double widthMm, double heightMm) {
+        return (widthMm * Math.cos(room.leanRad()) + heightMm * Math.abs(Math.sin(room.leanRad()))) / 2;
+    }
+
+    /** x of a box's middle. */
+    private double boxMiddleMm(StitchBox box) {
+        return room.throatMm() + belowThroatMm + alongMm(box);
+    }
+
+    /** From the middle of a box that leans to its lowest stitch. */
+    private double alongMm(StitchBox box) {
+        return box.heightMm() / 2 * Math.cos(room.leanRad()) + box.widthMm() / 2 * Math.abs(Math.sin(room.leanRad()));
+    }
+
+    /** How far below the throat the lowest stitch of a loop comes, for any sheath of these choices. */
+    public static double reachMm(SheathSpec spec) {
+        double lean = Math.abs(spec.carry().tiltRad());
+        return 2 * spec.stitching().marginMm()
+                + StitchBox.HEIGHT_MM
+                + 1.5 * spec.stitching().pitchMm()
+                + BOX_WIDTH_MM * Math.sin(lean);
+    }
+
+    /**
+     * How far a stitch on the back must stay from the swept edge across the knife: the edge runs in the mid-plane, half
+     * the welt in front of the stitch.
+     */
+    public static double safeAcrossMm(double weltMm) {
+        double safe = DrawCheck.SAFE_EDGE_TO_STITCH_MM;
+        return Math.sqrt(Math.max(0, safe * safe - weltMm * weltMm / 4));
+    }
+
+    @Override
+    public double aboveThroatMm() {
+        return loop.openingMm() - (top - room.throatMm());
+    }
+
+    @Override
+    public double widthMm() {
+        return box.widthMm() + 2 * margin;
+    }
+
+    @Override
+    public Optional<BackExtension> upstand() {
+        double half = widthMm() / 2;
+        Region tail =
+                Region.box(top - tailMm(), middle - half, top, middle + half).withCornersRounded(margin);
+        Region standing = Region.box(top - loop.foldMm(), middle - half, top, middle + half);
+        return Optional.of(new BackExtension(leaning(tail), leaning(standing), filletMm));
+    }
+
+    private Region leaning(Region upright) {
+        return Region.of(upright.boundary().map(lean::apply));
+    }
+
+    @Override
+    public List<Hole> holesInBack() {
+        List<Hole> holes = new ArrayList<>(StitchRow.holes(onBack(), spec.stitching()));
+        holes.addAll(StitchRow.holes(inTail(), spec.stitching()));
+        return holes;
+    }
+
+    @Override
+    public List<Mark> marksOnBack() {
+        double half = widthMm() / 2;
+        double fold = top - loop.foldMm();
+        double end = top + box.heightMm() + margin;
+        List<Mark> marks = new ArrayList<>(List.of(
+                mark(
+                        Mark.Kind.FOLD,
+                        "fold back for the belt loop",
+                        new Point(fold, middle - half),
+                        new Point(fold, middle + half)),
+                mark(
+                        Mark.Kind.PLACE,
+                        "end of the belt loop",
+                        new Point(top, middle - half),
+                        new Point(end, middle - half),
+                        new Point(end, middle + half),
+                        new Point(top, middle + half))));
+        marks.addAll(StitchBox.ironMarks(inTail()));
+        return marks;
+    }
+
+    @Override
+    public List<Piece> pieces() {
+        return List.of();
+    }
+
+    @Override
+    public List<Seam> seams(PieceOrientation back, String name) {
+        double thickness = spec.leather().thicknessMm();
+        return List.of(new Seam(
+                "belt loop",
+                box.pitchMm(),
+                true,
+                spec.stitching().backStitches(),
+                List.of(
+                        back.lay(new Seam.Layer(name, "below the throat", thickness, 0, false, onBack())),
+                        back.lay(new Seam.Layer(name, "tail", thickness, 0, true, inTail())))));
+    }
+
+    @Override
+    public List<PlacedHardware> fastenings(PieceOrientation back, String name) {
+        return List.of();
+    }
+
+    /** From the top of the box to the end of the tail, flat. */
+    private double tailMm() {
+        return loop.lengthMm() + box.heightMm() + margin;
+    }
+
+    private List<Point> onBack() {
+        return box.holes(top, middle, 1).stream().map(lean::apply).toList();
+    }
+
+    private List<Point> inTail() {
+        return box.holes(top - loop.lengthMm(), middle, -1).stream()
+                .map(lean::apply)
+                .toList();
+    }
+
+    private Mark mark(Mark.Kind kind, String label, Point... points) {
+        return new Mark(Polyline.open(List.of(points)).map(lean::apply), kind, label);
+    }
+}

@@ -1,0 +1,72 @@
+package weltwright.sheath.hardware;
+
+import static weltwright.sheath.hardware.Hardware.Kind.EYELET;
+import static weltwright.sheath.hardware.Hardware.Kind.RIVET;
+import static weltwright.sheath.hardware.Hardware.Kind.SNAP;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import weltwright.error.UserFacingException;
+
+/**
+ * The rivets, snaps, eyelets and rings that a maker has at hand. A sheath's holes are punched for what is taken from
+ * it.
+ *
+ * @param fasteners of all kinds, those liked best first
+ * @param rings the same
+ */
+public record HardwareList(List<Fastener> fasteners, List<Ring> rings) {
+    /** Usual sizes of the trade, from memory. */
+    public static final HardwareList USUAL = new HardwareList(
+            List.of(
+                    new Fastener("double-cap rivet, 7 mm, short post", RIVET, 2.8, 7, 2.5, 4),
+                    new Fastener("double-cap rivet, 9 mm, short post", RIVET, 3.1, 9, 3, 5),
+                    new Fastener("double-cap rivet, 9 mm, medium post", RIVET, 3.1, 9, 5, 7),
+                    new Fastener("double-cap rivet, 9 mm, long post", RIVET, 3.1, 9, 7, 9.5),
+                    new Fastener("copper rivet with burr, no. 12", RIVET, 2.8, 8, 3, 9),
+                    new Fastener("copper rivet with burr, no. 9", RIVET, 3.8, 10.5, 4, 14),
+                    new Fastener("screw post, 5 mm", RIVET, 5, 10, 5, 7),
+                    new Fastener("screw post, 8 mm", RIVET, 5, 10, 8, 10),
+                    new Fastener("snap, line 20", SNAP, 3.4, 12.5, 1.2, 2.6),
+                    new Fastener("snap, line 24", SNAP, 3.9, 15, 1.6, 3.4),
+                    new Fastener("snap, line 24, long post", SNAP, 3.9, 15, 3, 5),
+                    new Fastener("eyelet, 5 mm", EYELET, 4.9, 8.5, 1.5, 3),
+                    new Fastener("eyelet, 6 mm", EYELET, 6.4, 11, 2, 3.5)),
+            List.of(
+                    new Ring("ring for a strap of 16 mm (5/8 in)", 17, 3),
+                    new Ring("ring for a strap of 20 mm (3/4 in)", 21, 3.5),
+                    new Ring("ring for a strap of 25 mm (1 in)", 26, 4),
+                    new Ring("ring for a strap of 32 mm (1 1/4 in)", 33, 4.5)));
+
+    public HardwareList {
+        fasteners = List.copyOf(fasteners);
+        rings = List.copyOf(rings);
+    }
+
+    /**
+     * The fastener for leather of a thickness: the first of its kind that grips it, or that which comes nearest to it.
+     * Throws {@link UserFacingException} where the list has none of the kind.
+     */
+    public Fastener fastener(Hardware.Kind kind, double stackMm) {
+        return fasteners.stream()
+                .filter(fastener -> fastener.kind() == kind)
+                .min(Comparator.comparingDouble(
+                        fastener -> fastener.grips(stackMm) ? 0 : fastener.besideGripMm(stackMm)))
+                .orElseThrow(() -> none(kind.name().toLowerCase(Locale.ROOT)));
+    }
+
+    /** The narrowest ring that a strap goes through; throws {@link UserFacingException} where there is none. */
+    public Ring ringFor(double strapMm) {
+        return rings.stream()
+                .filter(ring -> ring.takes(strapMm))
+                .min(Comparator.comparingDouble(Ring::insideMm))
+                .orElseThrow(() -> none("ring that is wide enough for the strap"));
+    }
+
+    private static UserFacingException none(String what) {
+        return new UserFacingException(
+                "The list of hardware has no " + what + ", and this sheath needs one.",
+                "Put one on the list, or choose a sheath that does without.");
+    }
+}

@@ -1,0 +1,61 @@
+package weltwright.sheath.pattern;
+
+import java.util.List;
+import java.util.Optional;
+import weltwright.sheath.hardware.Hardware;
+
+/**
+ * A rivet, snap, eyelet or ring, or a few of them alike in one place.
+ *
+ * @param name what it is for: "belt strap rivets", "strap snap"
+ * @param hardware which is taken for it
+ * @param layers what it holds together, from the face to the back: as many holes in each as there are of it. Of a snap
+ *     each half holds its own layer alone, and so does an eyelet; through a ring they only pass, and have no holes for
+ *     it.
+ * @param cover the name of the piece that is glued over its heads inside the sheath, if there is one
+ */
+public record PlacedHardware(String name, Hardware hardware, List<Seam.Layer> layers, Optional<String> cover) {
+
+    public PlacedHardware {
+        layers = List.copyOf(layers);
+    }
+
+    /** One that nothing is glued over. */
+    public PlacedHardware(String name, Hardware hardware, List<Seam.Layer> layers) {
+        this(name, hardware, layers, Optional.empty());
+    }
+
+    public PlacedHardware coveredBy(String piece) {
+        return new PlacedHardware(name, hardware, layers, Optional.of(piece));
+    }
+
+    /** Of a snap on one strap, the half whose place is found on the knife: that on the outermost arm. */
+    public Optional<Seam.Layer> setOnTheKnife() {
+        return kind() == Hardware.Kind.SNAP && layers.size() > 1 ? Optional.of(layers.get(0)) : Optional.empty();
+    }
+
+    /** What it does. */
+    public Hardware.Kind kind() {
+        return hardware.kind();
+    }
+
+    /** How many of it are needed. */
+    public int count() {
+        return kind() == Hardware.Kind.EYELET
+                ? layers.stream().mapToInt(layer -> layer.holes().size()).sum()
+                : Math.max(1, layers.get(0).holes().size());
+    }
+
+    /**
+     * The thickness that one of it has to go through: of a snap or eyelet, the thickest of the layers that they are set
+     * in.
+     */
+    public double stackMm() {
+        return switch (kind()) {
+            case RIVET, RING ->
+                layers.stream().mapToDouble(Seam.Layer::thicknessMm).sum();
+            case SNAP, EYELET ->
+                layers.stream().mapToDouble(Seam.Layer::thicknessMm).max().orElseThrow();
+        };
+    }
+}

@@ -1,0 +1,170 @@
+package weltwright.sheath.pattern;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import weltwright.error.UserFacingException;
+import weltwright.sheath.spec.WeltSpec;
+
+/**
+ * The layers of a welt: of all that can be laid of the leather at hand, the thinnest that is at least as thick as the
+ * blade, and of those the one with the fewest layers. Where none is, the thickest. Common practice: the welt is as
+ * thick as the blade or thicker.
+ *
+ * @param sheets from the thickest to the thinnest
+ */
+public record WeltStack(List<Sheets> sheets) {
+    private static final int MOST_LAYERS = 12;
+
+    /** Leathers that differ by less are one. */
+    private static final double SAME_MM = 0.001;
+
+    private static final int MOST_DECIMALS = 4;
+
+    private static final double ROUNDING_MM = 1e-9;
+
+    /** Thicknesses that leather for welts is sold in: 2/3, 4, 5, 6 and 7/8 oz. From memory. */
+    private static final List<Double> SOLD_MM = List.of(1.0, 1.6, 2.0, 2.4, 3.0);
+
+    /** Another stack is worth naming if it comes nearer to the blade by so much. */
+    private static final double WORTHWHILE_MM = 0.5;
+
+    /** It may have so many layers in any case, and else no more than the stack that it is named beside. */
+    private static final int FEW_LAYERS = 2;
+
+    public WeltStack {
+        sheets = List.copyOf(sheets);
+    }
+
+    /** Layers of one thickness. */
+    public record Sheets(int count, double thicknessMm) {}
+
+    public static WeltStack of(double bladeMm, WeltSpec choice, double ownLeatherMm) {
+        return of(bladeMm, atHand(choice, ownLeatherMm), choice.layers().orElse(0))
+                .orElseThrow(() -> new UserFacingException(
+                        "The leather at hand is too thin for a welt as thick as the blade.",
+                        "Name thicker leather for the welt."));
+    }
+
+    /**
+     * A stack that comes nearer to the blade's thickness than this one, if leather of one more thickness is bought: the
+     * nearest of no more layers.
+     */
+    public Optional<WeltStack> nearer(double bladeMm, WeltSpec choice, double ownLeatherMm) {
+        WeltStack nearest = this;
+        for (double sold : SOLD_MM) {
+            List<Double> leathers = new ArrayList<>(atHand(choice, ownLeatherMm));
+            leathers.add(ownLeatherMm);
+            leathers.add(sold);
+            WeltStack stack = of(bladeMm, leathers, 0).orElse(this);
+            boolean few = stack.layers() <= Math.max(FEW_LAYERS, layers());
+            boolean enough = stack.thicknessMm() >= bladeMm - ROUNDING_MM;
+            nearest = few && enough && (nearest.thicknessMm() < bladeMm - ROUNDING_MM || stack.isBefore(nearest))
+                    ? stack
+                    : nearest;
+        }
+        return Math.abs(nearest.thicknessMm() - thicknessMm()) < WORTHWHILE_MM
+                ? Optional.empty()
+                : Optional.of(nearest);
+    }
+
+    private boolean isBefore(WeltStack other) {
+        double thinner = other.thicknessMm() - thicknessMm();
+        return thinner > ROUNDING_MM || (Math.abs(thinner) <= ROUNDING_MM && layers() < other.layers());
+    }
+
+    private static List<Double> atHand(WeltSpec choice, double ownLeatherMm) {
+        return choice.leathersMm().isEmpty() ? List.of(ownLeatherMm) : choice.leathersMm();
+    }
+
+    /** @param layers how many there must be, or 0 for any number */
+    private static Optional<WeltStack> of(double bladeMm, List<Double> atHand, int layers) {
+        List<Double> leathers = new ArrayList<>(atHand.stream().distinct().toList());
+        leathers.sort(Collections.reverseOrder());
+        leathers.removeIf(mm -> leathers.stream().anyMatch(other -> other > mm && other - mm < SAME_MM));
+        Search search = new Search(leathers, bladeMm - ROUNDING_MM, layers);
+        search.from(0, new int[leathers.size()], 0, 0);
+        if (search.best == null) {
+            return Optional.empty();
+        }
+        List<Sheets> sheets = new ArrayList<>();
+        for (int i = 0; i < leathers.size(); i++) {
+            if (search.best[i] > 0) {
+                sheets.add(new Sheets(search.best[i], leathers.get(i)));
+            }
+        }
+        return Optional.of(new WeltStack(sheets));
+    }
+
+    /** A thickness in mm with as many decimals as tell it from the others, one at least. */
+    public String told(Sheets which) {
+        for (int decimals = 1; ; decimals++) {
+            String format = "%." + decimals + "f";
+            String told = String.format(Locale.ROOT, format, which.thicknessMm());
+            boolean alone = sheets.stream()
+                            .filter(other -> String.format(Locale.ROOT, format, other.thicknessMm())
+                                    .equals(told))
+                            .count()
+                    == 1;
+            if (alone || decimals == MOST_DECIMALS) {
+                return told;
+            }
+        }
+    }
+
+    /** How many layers there are in all. */
+    public int layers() {
+        return sheets.stream().mapToInt(Sheets::count).sum();
+    }
+
+    /** Of all layers together. */
+    public double thicknessMm() {
+        return sheets.stream().mapToDouble(s -> s.count() * s.thicknessMm()).sum();
+    }
+
+    private static final class Search {
+        private final List<Double> leathers;
+        private final double wantedMm;
+        private final int layers;
+        private int @Nullable [] best;
+        private double bestMm;
+        private int bestLayers;
+
+        /** @param layers how many there must be, or 0 for any number */
+        Search(List<Double> leathers, double wantedMm, int layers) {
+            this.leathers = leathers;
+            this.wantedMm = wantedMm;
+            this.layers = layers;
+        }
+
+        void from(int next, int[] counts, int laid, double thick) {
+            boolean enough = layers == 0 ? thick >= wantedMm : laid == layers;
+            if (enough) {
+                take(counts, laid, thick);
+                return;
+            }
+            if (laid < MOST_LAYERS) {
+                for (int i = next; i < leathers.size(); i++) {
+                    counts[i]++;
+                    from(i, counts, laid + 1, thick + leathers.get(i));
+                    counts[i]--;
+                }
+            }
+        }
+
+        private void take(int[] counts, int laid, double thick) {
+            boolean fits = thick >= wantedMm;
+            boolean bestFits = best != null && bestMm >= wantedMm;
+            boolean nearer = fits ? thick < bestMm - 1e-9 : thick > bestMm + 1e-9;
+            boolean asNear = Math.abs(thick - bestMm) <= 1e-9 && laid < bestLayers;
+            if (best == null || (fits && !bestFits) || (fits == bestFits && (nearer || asNear))) {
+                best = counts.clone();
+                bestMm = thick;
+                bestLayers = laid;
+            }
+        }
+    }
+}

@@ -1,0 +1,456 @@
+package weltwright.sheath.planform;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import weltwright.error.UserFacingException;
+import weltwright.fit.Cavity;
+import weltwright.fit.ConvexHull;
+import weltwright.fit.LeatherWrap;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.Region;
+import weltwright.sheath.hardware.Fastener;
+import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.Throat;
+
+/**
+ * A sheath in the knife's own plane, as the welt lies in it: cavity, stitch row and outer edge, each the parallel of
+ * the one before. All of them are fair because the cavity is: the room that the knife sweeps, with its hollows filled
+ * to a wide radius.
+ *
+ * <p>A folded sheath is worked out together with its mirror image across the fold. So its edge meets the fold square,
+ * and runs on smoothly into the other half when it is laid flat.
+ */
+public final class Planform {
+    /** A hollow of the outer edge is no tighter than this: a knife can follow it, and the eye too. */
+    private static final double FAIR_RADIUS_MM = 25;
+
+    /** Stations of the cavity, about 1 mm apart, to either side of one that its sides are faired with. */
+    private static final int FAIRED_OVER = 6;
+
+    /** How far back from the knife's tip the sheath draws together to its own. */
+    private static final double NOSE_MM = 30;
+
+    /** The cavity is rounded no tighter than this at its tip: an awl's point starts a tear in a sharper corner. */
+    private static final double LEAST_NOSE_MM = 1.6;
+
+    /** Of leather between the rim of the drain hole and the cavity's side. */
+    private static final double ROUND_DRAIN_MM = 0.5;
+
+    /** By so much the two halves of a folded cavity overlap at the fold, that they become one. */
+    private static final double OVERLAP_MM = 0.01;
+
+    /** A welt along the edge alone runs on round the tip, so far past it. Common practice; no source. */
+    private static final double WELT_PAST_TIP_MM = 10;
+
+    /** Stations, about 1 mm apart, over which the strip's direction is taken where it is cut off. */
+    private static final int CUT_ALONG = 5;
+
+    /** The same in points of the row, to either side. */
+    private static final int CUT_ALONG_ROW = 3;
+
+    /** From where two panels meet to the row that sews them together. Common practice; no source. */
+    private static final double CLOSE_MM = 1.5;
+
+    /** A throat falls off by no more than this on 1 mm across. */
+    private static final double STEEPEST_THROAT = 0.6;
+
+    private static final double SPARE_MM = 0.1;
+    private static final double ROW_STEP_MM = 0.5;
+    private static final double FAR_MM = 1000;
+
+    private final SheathSpec spec;
+    /** What two sides of the cavity that cross at a slim tip are joined by: less than any knife cuts true to. */
+    private static final double HAIR_MM = 0.01;
+
+    private final double throatMm;
+    private final double weltMm;
+    private final double foldMm;
+    private final Optional<Fastener> eyelet;
+    /** Radius of the room round the drain hole's middle, or round the tip where there is none, before ease is added. */
+    private final double bayMm;
+
+    private final Point drain;
+    private final Region cavity;
+    private final ThroatCut throat;
+    private final Polyline row;
+    /** The point of the row at which the welt is cut off. */
+    private final int lastOfWelt;
+
+    private final Region outer;
+    private final Region welt;
+    private final double sewnMm;
+    private final double weltedMm;
+    private final OpenSides openSides;
+
+    /**
+     * @param weltMm thickness of all layers of the welt together
+     * @param guard that the sheath is opened for
+     */
+    public Planform(Cavity cavity, SheathSpec spec, double weltMm, Optional<OutstandingGuard> guard) {
+        this.spec = spec;
+        this.weltMm = weltMm;
+        throatMm = cavity.stationMm(0);
+        foldMm = folded() ? cavity.highestSpineMm() + spec.easeMm() : Double.POSITIVE_INFINITY;
+        eyelet = spec.drain().eyelet()
+                ? Optional.of(spec.hardware()
+                        .fastener(Hardware.Kind.EYELET, spec.leather().thicknessMm()))
+                : Optional.empty();
+        double drainRadius = eyelet.map(Fastener::capMm).orElse(spec.drain().diameterMm()) / 2;
+        bayMm = Math.max(
+                0.1, Math.max(LEAST_NOSE_MM, drainRadius == 0 ? 0 : drainRadius + ROUND_DRAIN_MM) - spec.easeMm());
+        drain = drain(cavity, drainRadius);
+        this.cavity = fairCavity(cavity);
+        Region rows = this.cavity.grown(spec.welt().innerMarginMm());
+        throat = throat(rows);
+        row = rowToItsEnd(rows).resampled(ROW_STEP_MM);
+        lastOfWelt = folded() ? lastOfWelt() : row.points().size() - 1;
+        if (lastOfWelt == 0
+                || weltEndMm() - spec.stitching().marginMm()
+                        <= row.points().get(0).y()) {
+            throw new UserFacingException(
+                    String.format(
+                            Locale.ROOT,
+                            "A welt %.1f mm thick keeps the two halves of the body too far apart to be folded round this knife.",
+                            weltMm),
+                    "Choose fewer layers or thinner leather for the welt, or a sheath of two panels.");
+        }
+        outer = this.cavity
+                .grown(spec.welt().innerMarginMm() + spec.stitching().marginMm())
+                .within(throat.below(0))
+                .withCornersRounded(spec.stitching().marginMm());
+        Region band = outer.minus(this.cavity);
+        openSides = guard.map(g -> OpenSides.past(g, row, spec, weltMm)).orElse(OpenSides.none(row));
+        sewnMm = folded() ? sewnLength() : openSides.toMm();
+        if (spec.kind() == SheathKind.PANELS_EDGE_WELT) {
+            welt = openSides.cutOff(band.minus(spineSide(cavity)));
+            weltedMm = weltedLength();
+        } else {
+            welt = openSides.cutOff(folded() ? cutOffBeforeFold(band) : band);
+            weltedMm = sewnMm;
+        }
+        double sewn = Math.min(weltedMm, sewnMm) - openSides.fromMm();
+        if (sewn < 4 * spec.stitching().pitchMm()) {
+            throw new UserFacingException(
+                    "The stitch row would be only " + Math.round(Math.max(0, sewn)) + " mm long.",
+                    "Choose a smaller pitch, or let the sheath hold more of the knife.");
+        }
+    }
+
+    public boolean folded() {
+        return spec.kind() == SheathKind.FOLDED;
+    }
+
+    /** The cut at the throat. */
+    public ThroatCut throat() {
+        return throat;
+    }
+
+    /** y of the inside of the fold; infinite where there is none. */
+    public double foldMm() {
+        return foldMm;
+    }
+
+    public double weltMm() {
+        return weltMm;
+    }
+
+    /** Middle of the drain hole, in a bay of the cavity of its own; the tip where there is none. */
+    public Point drain() {
+        return drain;
+    }
+
+    /** Diameter of the drain hole; 0 where there is none. */
+    public double drainHoleMm() {
+        return eyelet.map(Fastener::punchMm).orElse(spec.drain().diameterMm());
+    }
+
+    /** What the drain hole is lined with. */
+    public Optional<Fastener> eyelet() {
+        return eyelet;
+    }
+
+    private Point drain(Cavity swept, double radius) {
+        if (radius == 0) {
+            return swept.tip();
+        }
+        return folded()
+                ? DrainPosition.inFold(swept, radius, bayMm, nosePoints(swept), foldMm, weltEndMm())
+                : DrainPosition.pastTip(swept.tip(), radius);
+    }
+
+    /** The knife's room, up to the throat and a good way out of it; for a folded sheath with its mirror image. */
+    Region cavity() {
+        return cavity;
+    }
+
+    /**
+     * The row, from the throat on the edge's side to the throat on the spine's side, or to the fold. It is cut into
+     * short pieces of equal length; its outside is on its right.
+     */
+    public Polyline row() {
+        return row;
+    }
+
+    /** Where the row is left open for a guard. */
+    public OpenSides openSides() {
+        return openSides;
+    }
+
+    /**
+     * Up to where the row is sewn, counted from its first point. A folded sheath is sewn as far as its welt reaches
+     * towards the fold.
+     */
+    public double sewnMm() {
+        return sewnMm;
+    }
+
+    /** How much of the row, from its first point, runs over the welt. */
+    public double weltedMm() {
+        return weltedMm;
+    }
+
+    /** One half of a folded body, pulled tight over what passes a station; {@code edgeMm} is the row's y there. */
+    LeatherWrap half(double edgeMm, ConvexHull section, Leather leather) {
+        return LeatherWrap.folded(new Point(edgeMm, weltMm / 2), foldMm, section, leather.neutralMm());
+    }
+
+    /**
+     * A panel pulled tight over what passes a station.
+     *
+     * @param edgeMm y of the row there, on the edge's side
+     * @param spineMm the same on the spine's side
+     * @param alone whether the other panel lies flat, and this one goes round all of the knife
+     */
+    LeatherWrap panel(double edgeMm, double spineMm, ConvexHull section, Leather leather, boolean alone) {
+        double half = weltMm / 2;
+        // A knife that is thicker than the welt rests on the flat panel, so all of what stands out stands out here.
+        double lift = alone ? Math.max(0, section.highestMm() - half) : 0;
+        double spineUp = spec.kind() == SheathKind.PANELS ? half : alone ? -half : 0;
+        return LeatherWrap.panel(
+                new Point(edgeMm, half), new Point(spineMm, spineUp), section.lifted(lift), leather.neutralMm());
+    }
+
+    /** The sewn sheath's extent, without what holds it on the belt. */
+    public Envelope extent() {
+        Envelope extent = new Envelope(outer.extent());
+        return folded() ? extent.intersection(new Envelope(-FAR_MM, FAR_MM, -FAR_MM, foldMm)) : extent;
+    }
+
+    /** The sewn sheath from above: from its outer edge to the fold or to the outer edge on the spine's side. */
+    public Region sewn() {
+        return folded() ? outer.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm)) : outer;
+    }
+
+    /**
+     * From the cavity to the outer edge. In a folded sheath it stops where the leather draws together to the fold, in
+     * one without a welt at its spine just past the tip.
+     */
+    public Region welt() {
+        return welt;
+    }
+
+    private double weltEndMm() {
+        return foldMm - weltMm / 2;
+    }
+
+    private Region fairCavity(Cavity swept) {
+        List<Point> round = new ArrayList<>(faired(swept.sweptEdge(), -1));
+        boolean meet = spec.kind() == SheathKind.PANELS_EDGE_WELT;
+        List<Point> spine = new ArrayList<>(faired(meet ? meetingLine(swept) : swept.sweptSpine(), 1));
+        Collections.reverse(spine);
+        round.add(swept.tip());
+        round.addAll(spine);
+        // Straight on out of the throat, so that all that is parallel to the cavity crosses the throat square.
+        round.add(new Point(throatMm - FAR_MM / 5, spine.get(spine.size() - 1).y()));
+        round.add(new Point(throatMm - FAR_MM / 5, round.get(0).y()));
+        Region room = Region.ofCrossing(Polyline.closed(round), HAIR_MM);
+        room = room.union(nose(swept));
+        if (!folded()) {
+            return room.grown(spec.easeMm() + FAIR_RADIUS_MM).grown(-FAIR_RADIUS_MM);
+        }
+        Region half = room.grown(spec.easeMm() + OVERLAP_MM);
+        Region mirrored = Region.of(half.boundary().map(p -> new Point(p.x(), 2 * foldMm - p.y())));
+        // Between the two tips the sheath ends straight across, as a fold does, and not in a hollow.
+        List<Point> ends = new ArrayList<>();
+        for (Region side : List.of(half, mirrored)) {
+            side.boundary().points().stream()
+                    .filter(p -> p.x() > drain.x() - spec.easeMm())
+                    .forEach(ends::add);
+        }
+        return half.union(mirrored).union(Region.hull(ends)).withNotchesFilled(FAIR_RADIUS_MM);
+    }
+
+    /**
+     * The side of the knife from which the spine's row is a parallel at the margins of the edge's: where two panels
+     * that come together at half a right angle from over the spine meet, and the row a little beyond. Near the tip,
+     * where the welt still runs, the spine itself. Nowhere nearer than the tip and the edge behind it pass on their way
+     * out: they too must stay a margin away from the stitches there.
+     */
+    private Polyline meetingLine(Cavity swept) {
+        List<Point> spine = swept.sweptSpine().points();
+        List<Point> meeting = new ArrayList<>();
+        double margin = spec.welt().innerMarginMm();
+        for (int i = 0; i < swept.size(); i++) {
+            double lift = spec.leather().bulge() == Leather.Bulge.FACE
+                    ? swept.section(i).highestMm()
+                    : 0;
+            double meet = swept.section(i).corners().stream()
+                    .mapToDouble(p -> p.x() + p.y())
+                    .max()
+                    .orElseThrow();
+            double own = spine.get(i).y();
+            double fromTip = (swept.tip().x() - spine.get(i).x() - WELT_PAST_TIP_MM) / NOSE_MM;
+            double under = Math.max(0, Math.min(1, fromTip)) * Math.max(0, margin - CLOSE_MM);
+            meeting.add(new Point(
+                    spine.get(i).x(),
+                    Math.max(
+                            swept.highestEdgeMm(i),
+                            Math.max(meet + lift + CLOSE_MM - spec.easeMm() - margin, own - under))));
+        }
+        meeting.add(swept.tip());
+        return Polyline.open(meeting);
+    }
+
+    /** What of the sheath lies on the spine's side of the knife's middle, short of the welt's end past the tip. */
+    private Region spineSide(Cavity swept) {
+        double end = swept.tip().x() - WELT_PAST_TIP_MM;
+        List<Point> edge = swept.sweptEdge().points();
+        List<Point> spine = swept.sweptSpine().points();
+        List<Point> round = new ArrayList<>();
+        round.add(new Point(-FAR_MM, (edge.get(0).y() + spine.get(0).y()) / 2));
+        int i = 0;
+        while (i + 1 < edge.size() && edge.get(i).x() < end) {
+            round.add(edge.get(i).towards(spine.get(i), 0.5));
+            i++;
+        }
+        // Square across the strip, which runs down to the tip there.
+        Point across = spine.get(i).minus(spine.get(Math.max(0, i - CUT_ALONG))).left();
+        round.add(spine.get(i));
+        round.add(spine.get(i).plus(across.unit().times(FAR_MM)));
+        round.add(new Point(-FAR_MM, FAR_MM));
+        return Region.of(Polyline.closed(round));
+    }
+
+    /** One side of the cavity, its stations in line, without the tip; {@code outwards} is the sign of y outside it. */
+    private static List<Point> faired(Polyline side, int outwards) {
+        List<Point> points = side.points().subList(0, side.points().size() - 1);
+        double[] y = Fairing.faired(
+                points.stream().mapToDouble(p -> outwards * p.y()).toArray(), FAIRED_OVER);
+        List<Point> fair = new ArrayList<>();
+        for (int i = 0; i < y.length; i++) {
+            fair.add(new Point(points.get(i).x(), outwards * y[i]));
+        }
+        return fair;
+    }
+
+    /**
+     * The last of the knife drawn together with the bay of the drain hole, so that the tip of the sheath has no neck.
+     */
+    private Region nose(Cavity swept) {
+        List<Point> points = nosePoints(swept);
+        points.addAll(Region.disc(drain, bayMm).boundary().points());
+        return Region.hull(points);
+    }
+
+    private static List<Point> nosePoints(Cavity swept) {
+        List<Point> points = new ArrayList<>();
+        for (Polyline side : List.of(swept.sweptEdge(), swept.sweptSpine())) {
+            side.points().stream()
+                    .filter(p -> p.x() > swept.tip().x() - NOSE_MM)
+                    .forEach(points::add);
+        }
+        return points;
+    }
+
+    private ThroatCut throat(Region rows) {
+        ThroatCut square = ThroatCut.straight(throatMm, foldMm);
+        if (spec.throat().shape() == Throat.Shape.STRAIGHT || spec.throat().shape() == Throat.Shape.CURVED) {
+            return square;
+        }
+        Polyline ends = rowToItsEnd(rows, square);
+        Point edge = new Point(throatMm, ends.points().get(0).y());
+        Point spine = new Point(
+                throatMm,
+                folded() ? foldMm : ends.points().get(ends.points().size() - 1).y());
+        double depth = Math.min(spec.throat().depthMm(), STEEPEST_THROAT * (spine.y() - edge.y()));
+        Point down = new Point(depth, 0);
+        return spec.throat().shape() == Throat.Shape.SLANTED_TO_EDGE
+                ? new ThroatCut(edge.plus(down), spine, foldMm)
+                : new ThroatCut(edge, spine.plus(down), foldMm);
+    }
+
+    private Polyline rowToItsEnd(Region rows) {
+        return rowToItsEnd(rows, throat);
+    }
+
+    private Polyline rowToItsEnd(Region rows, ThroatCut cut) {
+        Region sewn = cut.below(cut.alongMm(spec.stitching().marginMm()));
+        if (folded()) {
+            sewn = sewn.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm));
+        }
+        Polyline part = rows.boundaryWithin(sewn);
+        Point a = part.points().get(0);
+        Point b = part.points().get(part.points().size() - 1);
+        boolean startsAtEdge = folded() ? a.x() < b.x() : a.y() < b.y();
+        return startsAtEdge ? part : part.reversed();
+    }
+
+    private double sewnLength() {
+        return Math.max(0, row.stationsMm()[lastOfWelt] - spec.stitching().marginMm());
+    }
+
+    /** The last point of the row at which a cut square across the welt is clear of where the leather draws together. */
+    private int lastOfWelt() {
+        int k = row.points().size() - 1;
+        while (k > 0 && highestOfCutMm(k) > weltEndMm()) {
+            k--;
+        }
+        return k;
+    }
+
+    private double highestOfCutMm(int k) {
+        Point across = alongRow(k).left();
+        double outside = -spec.stitching().marginMm() * across.y();
+        double inside = spec.welt().innerMarginMm() * across.y();
+        return row.points().get(k).y() + Math.max(outside, inside);
+    }
+
+    private Point alongRow(int k) {
+        List<Point> points = row.points();
+        Point before = points.get(Math.max(0, k - CUT_ALONG_ROW));
+        return points.get(Math.min(points.size() - 1, k + CUT_ALONG_ROW))
+                .minus(before)
+                .unit();
+    }
+
+    /** Square to the row, so that the welt's end has no thin corner. */
+    private Region cutOffBeforeFold(Region band) {
+        Region half = band.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm));
+        List<Region> parts =
+                half.cutInTwo(row.points().get(lastOfWelt), alongRow(lastOfWelt).left());
+        Point first = row.points().get(0);
+        return parts.get(0).distanceTo(first) <= parts.get(1).distanceTo(first) ? parts.get(0) : parts.get(1);
+    }
+
+    /** Up to where the welt's end is a stitch margin away. */
+    private double weltedLength() {
+        double[] s = row.stationsMm();
+        int kept = 0;
+        while (s[kept] < openSides.fromMm()) {
+            kept++;
+        }
+        double margin = Math.min(spec.stitching().marginMm(), spec.welt().innerMarginMm());
+        while (kept < row.points().size() && welt.keeps(row.points().get(kept), margin - SPARE_MM)) {
+            kept++;
+        }
+        return kept == 0 ? 0 : s[kept - 1];
+    }
+}

@@ -1,0 +1,15 @@
+package weltwright.sheath.spec;
+
+/**
+ * The hole at the tip that lets water out.
+ *
+ * @param diameterMm of the hole, or 0 for none; of no account where it is lined
+ * @param eyelet whether it is lined with an eyelet, whose post then gives the hole its size
+ */
+public record DrainHole(double diameterMm, boolean eyelet) {
+    /** A plain hole of 4 mm. Common practice. */
+    public static final DrainHole USUAL = new DrainHole(4, false);
+
+    /** A tip without a hole. */
+    public static final DrainHole NONE = new DrainHole(0, false);
+}

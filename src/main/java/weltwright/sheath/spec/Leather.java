@@ -1,0 +1,58 @@
+package weltwright.sheath.spec;
+
+/**
+ * The leather of body, face and back.
+ *
+ * @param thicknessMm of one layer
+ * @param neutralFactor K: the neutral fibre of a bend lies K times the thickness from its inside; from 0 to 1
+ * @param formingShrink by what share leather that was formed wet draws together over the knife as it dries; from 0,
+ *     where nothing is allowed for that. Every sheath is formed wet.
+ * @param bulge which panel goes round the knife
+ * @param giveMm by how much leather that was formed to the knife gives where a wider part of it passes, measured as
+ *     half of the difference in girth
+ */
+public record Leather(double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge, double giveMm) {
+    /** Between 1.5 and 2.5 mm: common practice. */
+    public static final double USUAL_GIVE_MM = 2;
+
+    /** Of 7/8 oz (7.5/64 in), firm and vegetable tanned, which hardly shrinks: common practice for a belt knife. */
+    public static final Leather USUAL = new Leather(3, 0.5, 0, Bulge.SHARED);
+
+    /** Leather that gives as formed leather mostly does. */
+    public Leather(double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge) {
+        this(thicknessMm, neutralFactor, formingShrink, bulge, USUAL_GIVE_MM);
+    }
+
+    public Leather withThicknessMm(double other) {
+        return new Leather(other, neutralFactor, formingShrink, bulge, giveMm);
+    }
+
+    public Leather withNeutralFactor(double other) {
+        return new Leather(thicknessMm, other, formingShrink, bulge, giveMm);
+    }
+
+    public Leather withFormingShrink(double other) {
+        return new Leather(thicknessMm, neutralFactor, other, bulge, giveMm);
+    }
+
+    public Leather with(Bulge other) {
+        return new Leather(thicknessMm, neutralFactor, formingShrink, other, giveMm);
+    }
+
+    public Leather withGiveMm(double other) {
+        return new Leather(thicknessMm, neutralFactor, formingShrink, bulge, other);
+    }
+
+    /** Which of two panels goes round the knife where it is thicker than the welt. A folded body shares it always. */
+    public enum Bulge {
+        /** Face and back alike. */
+        SHARED,
+        /** The face alone; the back lies flat on the hip. */
+        FACE
+    }
+
+    /** From the inside of a bend to its neutral fibre. */
+    public double neutralMm() {
+        return neutralFactor * thicknessMm;
+    }
+}

@@ -1,0 +1,11 @@
+package weltwright.sheath.spec;
+
+/** How the body of a sheath is built. */
+public enum SheathKind {
+    /** One piece folded round the spine, with a welt along the edge. */
+    FOLDED,
+    /** A face and a back, with a welt all round but for the throat. */
+    PANELS,
+    /** A face and a back, with a welt along the edge; along the spine they are sewn to each other. */
+    PANELS_EDGE_WELT
+}

@@ -1,0 +1,145 @@
+package weltwright.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import weltwright.camera.CameraView;
+import weltwright.camera.Plane;
+import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.ground.GroundLabel;
+import weltwright.ground.GroundLines;
+import weltwright.image.DecodedPhoto;
+import weltwright.image.Photo;
+import weltwright.trace.capture.LensEvidence;
+import weltwright.trace.capture.PhotoQualityCheck;
+import weltwright.trace.capture.SolvedView;
+import weltwright.trace.capture.TraceSettings;
+import weltwright.trace.ground.GroundDetector;
+import weltwright.trace.ground.TraceableGround;
+import weltwright.trace.quality.DamagedImageArea;
+import weltwright.trace.report.PhotoAdvice;
+import weltwright.trace.report.TraceNote;
+
+/**
+ * What a photo shows at first sight, before its knife is traced: the ground, where the camera was, and what would make
+ * a better photo.
+ *
+ * @param ground the ground's lines as the picture shows them, in pixels, and what they are; empty where none was found
+ * @param notes what was found and how sure it is
+ * @param advice what to do better; empty where there is nothing to say
+ * @param question what has to be told or changed before the photo can be traced; empty where it can be traced
+ * @param pitchAsked whether that is how far apart the lines of the ground are
+ */
+public record PhotoAssessment(
+        Optional<SeenGround> ground,
+        List<TraceNote> notes,
+        List<PhotoAdvice> advice,
+        Optional<String> question,
+        boolean pitchAsked) {
+    /** A line of the ground is drawn in pieces this long, so that it bends as the lens bends it. */
+    private static final double PIECE_MM = 8;
+
+    /**
+     * The ground as seen in the photo, to be drawn over it.
+     *
+     * @param lines in pixels of the upright picture
+     * @param label what they show
+     */
+    public record SeenGround(List<Polyline> lines, GroundLabel label) {}
+
+    /** Never fails for what a photo may be like; that is what it tells. */
+    public static PhotoAssessment at(Photo photo, TraceSettings settings, ProgressListener progress) {
+        progress.at("Reading the picture", 0);
+        try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
+            PhotoAssessment look = at(picture, LensEvidence.of(photo, settings), settings, progress);
+            return DamagedImageArea.of(photo).advice().map(look::withFirst).orElse(look);
+        } catch (UserFacingException unreadable) {
+            return refused(List.of(), unreadable);
+        }
+    }
+
+    private static PhotoAssessment at(
+            DecodedPhoto picture, LensEvidence lens, TraceSettings settings, ProgressListener progress) {
+        progress.at("Looking for what the knife lies on", 0.2);
+        try {
+            GroundDetector.Seen seen = settings.ground().find(picture, settings.sheetScale(), lens.prior());
+            return seen.ofUnknownPitch()
+                    .map(ruling -> atRuling(picture, ruling, lens))
+                    .orElseGet(() -> at(picture, seen.known(), lens, progress));
+        } catch (UserFacingException notFound) {
+            return refused(PhotoQualityCheck.ofLight(picture), notFound);
+        }
+    }
+
+    private PhotoAssessment withFirst(PhotoAdvice first) {
+        List<PhotoAdvice> all = new ArrayList<>(advice);
+        all.add(0, first);
+        return new PhotoAssessment(ground, notes, all, question, pitchAsked);
+    }
+
+    private static PhotoAssessment refused(List<PhotoAdvice> advice, UserFacingException why) {
+        return new PhotoAssessment(Optional.empty(), List.of(), advice, Optional.of(why.getMessage()), false);
+    }
+
+    private static PhotoAssessment at(
+            DecodedPhoto picture, TraceableGround ground, LensEvidence lens, ProgressListener progress) {
+        SolvedView solved = lens.over(ground, picture);
+        CameraView view = solved.view();
+        List<PhotoAdvice> advice = new ArrayList<>(PhotoQualityCheck.of(picture, ground, solved));
+        progress.at("Looking for the knife", 0.6);
+        Optional<String> question = Optional.empty();
+        try {
+            advice.addAll(PhotoQualityCheck.ofKnife(
+                    picture, view, ground.cover(picture, view).contour()));
+        } catch (UserFacingException trouble) {
+            question = Optional.of(trouble.getMessage());
+        }
+        progress.at("Looked at", 1);
+        return new PhotoAssessment(
+                Optional.of(seen(view, ground.located().sketch())),
+                Tracer.notes(picture, ground, solved),
+                advice,
+                question,
+                false);
+    }
+
+    /** Its lines are known, but not how far apart they are: what does not hang on that can be told. */
+    private static PhotoAssessment atRuling(DecodedPhoto picture, TraceableGround ground, LensEvidence lens) {
+        CameraView view = ground.located().solve(picture, lens.prior()).view();
+        GroundLines asked = new GroundLines(ground.located().sketch().lines(), new GroundLabel.UnknownRuling());
+        return new PhotoAssessment(
+                Optional.of(seen(view, asked)),
+                List.of(),
+                PhotoQualityCheck.ofUnknownSize(picture, ground, view),
+                Optional.of(GroundDetector.WHICH_PITCH.getMessage()),
+                true);
+    }
+
+    private static SeenGround seen(CameraView view, GroundLines sketch) {
+        List<Polyline> lines = sketch.lines().stream()
+                .map(line -> inPieces(line).map(p -> view.pixel(Plane.GROUND.over(p))))
+                .toList();
+        return new SeenGround(lines, sketch.label());
+    }
+
+    /** The same chain, its corners kept, with more points between them. */
+    private static Polyline inPieces(Polyline line) {
+        List<Point> corners = line.points();
+        List<Point> points = new ArrayList<>();
+        int sides = line.closed() ? corners.size() : corners.size() - 1;
+        for (int i = 0; i < sides; i++) {
+            Point from = corners.get(i);
+            Point to = corners.get((i + 1) % corners.size());
+            int pieces = (int) Math.ceil(from.distance(to) / PIECE_MM);
+            for (int k = 0; k < pieces; k++) {
+                points.add(from.towards(to, (double) k / pieces));
+            }
+        }
+        if (!line.closed()) {
+            points.add(corners.get(corners.size() - 1));
+        }
+        return new Polyline(points, line.closed());
+    }
+}

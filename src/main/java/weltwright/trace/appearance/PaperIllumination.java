@@ -1,0 +1,187 @@
+package weltwright.trace.appearance;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.camera.rectification.PlaneRaster;
+import weltwright.geometry.Point;
+import weltwright.geometry.fit.OrderStatistic;
+import weltwright.geometry.fit.SymmetricSystem;
+
+/**
+ * How bright lit paper is over a raster: for each colour channel a smooth surface, of second degree in the logarithm,
+ * fitted to the paper's brightness cell by cell, so robustly that a knife and its shadow on a good part of the cells
+ * leave no mark on it.
+ *
+ * <p>Assumes that more of the paper is lit than shaded, and that light falls off gently, as it does everywhere but
+ * under a spotlight's rim.
+ */
+public final class PaperIllumination {
+    private static final double CELL_MM = 5;
+    private static final int TERMS = 6;
+
+    /** Places are given to the surface in this unit, so that its terms are of like size. */
+    private static final double UNIT_MM = 100;
+
+    /** Steel in a picture is seldom darker than this. */
+    private static final double STEEL_LEVEL = 80;
+
+    /** Grey things seldom have more of a tint than this, by the lamp or the camera's idea of white. */
+    private static final double STEEL_TINT = 0.25;
+
+    private final double[][] surfaces;
+
+    private PaperIllumination(double[][] surfaces) {
+        this.surfaces = surfaces;
+    }
+
+    /**
+     * @param seen the rectified picture, 8 bits, three channels
+     * @param paper 255 where the sheet is plain paper
+     * @param raster on which both lie
+     */
+    public static PaperIllumination fit(Mat seen, Mat paper, PlaneRaster raster) {
+        List<Cell> cells = cells(seen, paper, raster);
+        return new PaperIllumination(new double[][] {fit(cells, 0), fit(cells, 1), fit(cells, 2)});
+    }
+
+    /** Whether the ground, lit as it is, is as grey and as bright as steel may be. */
+    public boolean isSteelGrey() {
+        double[] middle = new double[3];
+        for (int k = 0; k < 3; k++) {
+            middle[k] = Math.exp(surfaces[k][0]);
+        }
+        double mean = (middle[0] + middle[1] + middle[2]) / 3;
+        double most = Math.max(middle[0], Math.max(middle[1], middle[2]));
+        double least = Math.min(middle[0], Math.min(middle[1], middle[2]));
+        return mean > STEEL_LEVEL && most - least < STEEL_TINT * mean;
+    }
+
+    /** The brightness of lit paper at each pixel of a raster, float, three channels. */
+    public Mat over(PlaneRaster raster) {
+        List<Mat> channels = new ArrayList<>();
+        for (double[] surface : surfaces) {
+            channels.add(over(raster, surface));
+        }
+        Mat light = new Mat();
+        Core.merge(channels, light);
+        channels.forEach(Mat::release);
+        return light;
+    }
+
+    /** Median brightness of a cell's paper. */
+    private record Cell(Point at, double[] logLevel) {}
+
+    private static List<Cell> cells(Mat seen, Mat paper, PlaneRaster raster) {
+        int size = (int) Math.max(4, Math.round(CELL_MM / raster.mmPerPx()));
+        int columns = seen.cols();
+        int rows = seen.rows();
+        byte[] bgr = new byte[columns * rows * 3];
+        byte[] mask = new byte[columns * rows];
+        seen.get(0, 0, bgr);
+        paper.get(0, 0, mask);
+        List<Cell> cells = new ArrayList<>();
+        int[][] histogram = new int[3][256];
+        for (int top = 0; top + size <= rows; top += size) {
+            for (int left = 0; left + size <= columns; left += size) {
+                for (int[] channel : histogram) {
+                    Arrays.fill(channel, 0);
+                }
+                int count = 0;
+                for (int y = top; y < top + size; y++) {
+                    for (int x = left; x < left + size; x++) {
+                        int at = y * columns + x;
+                        if (mask[at] != 0) {
+                            count++;
+                            for (int k = 0; k < 3; k++) {
+                                histogram[k][bgr[3 * at + k] & 255]++;
+                            }
+                        }
+                    }
+                }
+                if (count > size * size / 5) {
+                    double[] log = new double[3];
+                    for (int k = 0; k < 3; k++) {
+                        log[k] = Math.log(Math.max(1, median(histogram[k], count)));
+                    }
+                    cells.add(new Cell(raster.place(left + size / 2.0, top + size / 2.0), log));
+                }
+            }
+        }
+        return cells;
+    }
+
+    private static int median(int[] histogram, int count) {
+        int sum = 0;
+        for (int level = 0; level < 256; level++) {
+            sum += histogram[level];
+            if (2 * sum >= count) {
+                return level;
+            }
+        }
+        return 255;
+    }
+
+    private static double[] terms(Point at) {
+        double u = at.x() / UNIT_MM;
+        double v = at.y() / UNIT_MM;
+        return new double[] {1, u, v, u * u, u * v, v * v};
+    }
+
+    /** Weighted least squares, the weights by Cauchy's function of ever smaller scale. */
+    private static double[] fit(List<Cell> cells, int channel) {
+        double[] levels = cells.stream().mapToDouble(c -> c.logLevel()[channel]).toArray();
+        double[] surface = new double[TERMS];
+        // The upper half of the cells is lit paper even where knife and shadow take a third of the sheet.
+        surface[0] = OrderStatistic.quantile(levels, 0.65);
+        for (double scale : new double[] {0.2, 0.1, 0.06, 0.04, 0.03, 0.03, 0.03}) {
+            double[][] matrix = new double[TERMS][TERMS];
+            double[] right = new double[TERMS];
+            for (Cell cell : cells) {
+                double[] t = terms(cell.at());
+                double off = (cell.logLevel()[channel] - value(surface, t)) / scale;
+                double weight = 1 / (1 + off * off);
+                for (int i = 0; i < TERMS; i++) {
+                    right[i] += weight * t[i] * cell.logLevel()[channel];
+                    for (int j = 0; j < TERMS; j++) {
+                        matrix[i][j] += weight * t[i] * t[j];
+                    }
+                }
+            }
+            surface = new SymmetricSystem(matrix).solve(right);
+        }
+        return surface;
+    }
+
+    private static double value(double[] surface, double[] terms) {
+        double sum = 0;
+        for (int i = 0; i < TERMS; i++) {
+            sum += surface[i] * terms[i];
+        }
+        return sum;
+    }
+
+    private static Mat over(PlaneRaster raster, double[] surface) {
+        // A surface of second degree needs no more than a few dozen supports; OpenCV fills in between.
+        int coarse = 33;
+        float[] values = new float[coarse * coarse];
+        for (int r = 0; r < coarse; r++) {
+            for (int c = 0; c < coarse; c++) {
+                Point at = raster.place(
+                        (c + 0.5) / coarse * raster.columns() - 0.5, (r + 0.5) / coarse * raster.rows() - 0.5);
+                values[r * coarse + c] = (float) Math.exp(value(surface, terms(at)));
+            }
+        }
+        Mat small = new Mat(coarse, coarse, CvType.CV_32F);
+        small.put(0, 0, values);
+        Mat full = new Mat();
+        Imgproc.resize(small, full, new Size(raster.columns(), raster.rows()), 0, 0, Imgproc.INTER_LINEAR);
+        small.release();
+        return full;
+    }
+}

@@ -1,0 +1,64 @@
+package weltwright.trace.appearance;
+
+import java.util.Arrays;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfPoint;
+import org.opencv.core.Scalar;
+import org.opencv.imgproc.Imgproc;
+import weltwright.camera.rectification.PlaneRaster;
+import weltwright.geometry.Point;
+import weltwright.geometry.Region;
+import weltwright.image.opencv.MaskedFill;
+import weltwright.image.opencv.OpenCvPoints;
+
+/**
+ * The lines of a ruled ground.
+ *
+ * @param pitchMm from one line to the next, a line of either family through the origin
+ * @param extent where the lines were seen
+ * @param lineHalfMm half the width of a line
+ */
+public record RulingPattern(double pitchMm, Region extent, double lineHalfMm) {
+    /** What a pixel's blur adds. */
+    private static final double BLUR_MM = 0.15;
+
+    /** Half the width of what a line and its blur spoil. */
+    public double zoneMm() {
+        return lineHalfMm + BLUR_MM;
+    }
+
+    /** What the bare ground would look like on a raster. */
+    public PrintPattern on(PlaneRaster raster) {
+        Mat lines = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
+        Point topLeft = raster.place(0, 0);
+        Point bottomRight = raster.place(raster.columns() - 1, raster.rows() - 1);
+        int thickness = 2 * (int) Math.ceil(zoneMm() / raster.mmPerPx()) + 1;
+        for (double x = Math.ceil(topLeft.x() / pitchMm) * pitchMm; x <= bottomRight.x(); x += pitchMm) {
+            line(lines, raster, new Point(x, topLeft.y()), new Point(x, bottomRight.y()), thickness);
+        }
+        for (double y = Math.ceil(bottomRight.y() / pitchMm) * pitchMm; y <= topLeft.y(); y += pitchMm) {
+            line(lines, raster, new Point(topLeft.x(), y), new Point(bottomRight.x(), y), thickness);
+        }
+        Mat paper = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
+        MatOfPoint ground =
+                OpenCvPoints.all(Arrays.stream(extent.area().getExteriorRing().getCoordinates())
+                        .map(c -> raster.pixel(Point.of(c)))
+                        .toList());
+        Imgproc.fillConvexPoly(paper, ground, new Scalar(255));
+        MaskedFill.where(lines, paper, 0);
+        Mat black = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
+        byte[] prints = new byte[raster.columns() * raster.rows()];
+        Core.multiply(lines, new Scalar(GroundPrint.LINE.code() / 255.0), lines);
+        lines.get(0, 0, prints);
+        lines.release();
+        ground.release();
+        return new PrintPattern(raster, paper, black, prints);
+    }
+
+    private static void line(Mat on, PlaneRaster raster, Point from, Point to, int thickness) {
+        Imgproc.line(
+                on, OpenCvPoints.of(raster.pixel(from)), OpenCvPoints.of(raster.pixel(to)), new Scalar(255), thickness);
+    }
+}

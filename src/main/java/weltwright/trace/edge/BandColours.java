@@ -1,0 +1,135 @@
+package weltwright.trace.edge;
+
+import java.util.List;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.geometry.Point;
+import weltwright.image.DecodedPhoto;
+import weltwright.trace.appearance.GroundPrint;
+
+/**
+ * The colours that a picture shows along a band, to be averaged along and across it. Averages go on from the last row
+ * to the first where the band is closed.
+ */
+final class BandColours implements AutoCloseable {
+    /** Width of the smoothing across the edge, in pixels: about that of the blur of a sharp photo. */
+    private static final double ACROSS_SIGMA_PX = 1.0;
+
+    /**
+     * An average takes in what is within so many standard deviations: what lies farther off has three thousandths of
+     * the weight.
+     */
+    private static final double REACH_SIGMAS = 3;
+
+    /** What a printed line's own colour counts for, so that it stands where nothing else is near. */
+    private static final double LINE_WEIGHT = 1e-3;
+
+    private final EdgeBand band;
+    private final int wrap;
+    private final Mat seen;
+
+    /** @param mostRows the greatest standard deviation, in rows, of an average that will be asked for */
+    BandColours(DecodedPhoto picture, EdgeBand band, double mostRows) {
+        this.band = band;
+        wrap = (int) Math.ceil(REACH_SIGMAS * mostRows);
+        seen = seen(picture);
+    }
+
+    /** The colours of the band's rows, and of as many more at either end as an average takes in. */
+    private Mat seen(DecodedPhoto picture) {
+        int rows = band.rows() + 2 * wrap;
+        int width = band.width();
+        Mat mapX = new Mat(rows, width, CvType.CV_32F);
+        Mat mapY = new Mat(rows, width, CvType.CV_32F);
+        float[] xs = new float[width];
+        float[] ys = new float[width];
+        for (int r = 0; r < rows; r++) {
+            int i = band.row(r - wrap);
+            Point inmost = band.inmost(i);
+            Point step = band.step(i);
+            for (int k = 0; k < width; k++) {
+                xs[k] = (float) (inmost.x() + k * step.x());
+                ys[k] = (float) (inmost.y() + k * step.y());
+            }
+            mapX.put(r, 0, xs);
+            mapY.put(r, 0, ys);
+        }
+        Mat colours = picture.seen(mapX, mapY, Imgproc.INTER_CUBIC, Core.BORDER_REPLICATE);
+        colours.convertTo(colours, CvType.CV_32F);
+        mapX.release();
+        mapY.release();
+        return colours;
+    }
+
+    /**
+     * Averaged with a normal distribution's weights.
+     *
+     * @param alongRows standard deviation along the band, in rows
+     * @return for each place, row by row: blue, green, red, in grey levels
+     */
+    float[] averaged(double alongRows) {
+        Mat averaged = new Mat();
+        blur(seen, averaged, alongRows);
+        float[] values = values(averaged);
+        averaged.release();
+        return values;
+    }
+
+    /**
+     * The same, what lies on printed lines left out as long as there is anything else (normalised convolution: Knutsson
+     * and Westin 1993).
+     *
+     * @param print at each place, row by row
+     */
+    float[] averagedBesideLines(GroundPrint[] print, double alongRows) {
+        Mat weight = besideLines(print);
+        Mat averaged = seen.mul(weight);
+        blur(averaged, averaged, alongRows);
+        blur(weight, weight, alongRows);
+        Core.divide(averaged, weight, averaged);
+        float[] values = values(averaged);
+        weight.release();
+        averaged.release();
+        return values;
+    }
+
+    /** What each place counts for, alike for all three channels. */
+    private Mat besideLines(GroundPrint[] print) {
+        int width = band.width();
+        Mat plain = new Mat(seen.rows(), width, CvType.CV_32F);
+        float[] row = new float[width];
+        for (int r = 0; r < plain.rows(); r++) {
+            int from = band.row(r - wrap) * width;
+            for (int k = 0; k < width; k++) {
+                row[k] = print[from + k] == GroundPrint.LINE ? 0 : 1;
+            }
+            plain.put(r, 0, row);
+        }
+        Mat weight = new Mat();
+        Core.merge(List.of(plain, plain, plain), weight);
+        Core.max(weight, Scalar.all(LINE_WEIGHT), weight);
+        plain.release();
+        return weight;
+    }
+
+    private void blur(Mat from, Mat to, double alongRows) {
+        Imgproc.GaussianBlur(from, to, new Size(0, 0), ACROSS_SIGMA_PX * band.perPx(), alongRows);
+    }
+
+    private float[] values(Mat colours) {
+        Mat inner = colours.rowRange(wrap, wrap + band.rows());
+        float[] values = new float[band.rows() * band.width() * 3];
+        inner.get(0, 0, values);
+        inner.release();
+        return values;
+    }
+
+    @Override
+    public void close() {
+        seen.release();
+    }
+}

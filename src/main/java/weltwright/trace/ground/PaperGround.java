@@ -1,0 +1,112 @@
+package weltwright.trace.ground;
+
+import java.util.List;
+import java.util.Optional;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Scalar;
+import weltwright.camera.CameraView;
+import weltwright.camera.Plane;
+import weltwright.camera.adjustment.ViewSolver;
+import weltwright.camera.rectification.PlaneRaster;
+import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
+import weltwright.geometry.RigidMotion;
+import weltwright.ground.LocatedGround;
+import weltwright.ground.paper.PaperSheetFinder;
+import weltwright.image.DecodedPhoto;
+import weltwright.image.ExposureStatistics;
+import weltwright.trace.appearance.PrintPattern;
+import weltwright.trace.report.TraceNote;
+import weltwright.trace.segment.DarkRegion;
+import weltwright.trace.segment.KnifeMask;
+import weltwright.trace.segment.SharpContourFinder;
+import weltwright.trace.segment.SharpnessMap;
+import weltwright.trace.visibility.PrintVisibility;
+import weltwright.trace.visibility.PrintedLineEnds;
+
+/**
+ * A blank sheet of paper as a ground. It has no print, so hard shadows may be taken for the knife on it.
+ *
+ * @param isSizeInferred whether its size follows from its proportions and was not told
+ */
+record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, LocatedGround located)
+        implements TraceableGround {
+    PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred) {
+        this(found, isSizeInferred, found.located());
+    }
+
+    /** A knife floats several millimetres up, and so far beside it falls a hard shadow's edge. Common practice. */
+    private static final double HARD_SHADOW_MM = 4;
+
+    /**
+     * Right beside the knife even a soft shadow is narrow, and its rim may pass for the knife's where steel is grey.
+     */
+    private static final double SOFT_SHADOW_MM = 0.25;
+
+    private static final double ROUGH_MM = 0.9;
+
+    /** The very rim of the paper is left out: it curls, and the table shows beside it. */
+    private static final double RIM_MM = 3;
+
+    /** The knife and its shade hide less than half of what is looked at. */
+    private static final double BURNT_PART = 0.5;
+
+    @Override
+    public List<TraceNote> notes(ViewSolver.Solution solution) {
+        TraceNote size = new TraceNote.PaperFound(
+                found.sizeXMm(), found.sizeYMm(), found.edges().size(), solution.used(), solution.pixelSigma());
+        return isSizeInferred ? List.of(size, new TraceNote.PaperSizeFromProportions()) : List.of(size);
+    }
+
+    @Override
+    public Cover cover(DecodedPhoto picture, CameraView view) {
+        Point half = new Point(found.sizeXMm() / 2 - RIM_MM, found.sizeYMm() / 2 - RIM_MM);
+        PlaneRaster whole = PlaneRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
+        PlaneRaster part = DarkRegion.of(half, picture, view)
+                .map(box -> PlaneRaster.covering(box.low(), box.high(), KnifeMask.MM_PER_PX))
+                .orElse(whole);
+        return TraceableGround.cover(part, whole, raster -> coverOn(raster, picture, view));
+    }
+
+    private static Optional<Cover> coverOn(PlaneRaster raster, DecodedPhoto picture, CameraView view) {
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
+        try (PrintPattern pattern = blank(raster)) {
+            checkNotBurntOut(seen);
+            return new SharpContourFinder(SharpnessMap.of(seen, pattern.paper(), raster))
+                    .find()
+                    .map(found -> new Cover(
+                            found.contour(),
+                            ROUGH_MM,
+                            pattern,
+                            new PrintVisibility(List.of(), List.of(), new double[3]),
+                            PrintedLineEnds.none(),
+                            true,
+                            found.hasRival() ? HARD_SHADOW_MM : SOFT_SHADOW_MM));
+        } finally {
+            seen.release();
+        }
+    }
+
+    /** Steel that is as bright as paper, or brighter, shows beside it by less than a camera's range is then left. */
+    private static void checkNotBurntOut(Mat seen) {
+        Mat burnt = new Mat();
+        Core.inRange(seen, Scalar.all(ExposureStatistics.BURNT), Scalar.all(255), burnt);
+        double part = Core.countNonZero(burnt) / (double) burnt.total();
+        burnt.release();
+        if (part > BURNT_PART) {
+            throw new UserFacingException(
+                    "The paper is burnt out to plain white, so what is as bright as it does not show on it.",
+                    "Photograph it again with less light or a lower exposure, or on the printed sheet.");
+        }
+    }
+
+    private static PrintPattern blank(PlaneRaster raster) {
+        return new PrintPattern(
+                raster,
+                new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(255)),
+                new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0)),
+                new byte[raster.columns() * raster.rows()]);
+    }
+}

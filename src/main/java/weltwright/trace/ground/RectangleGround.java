@@ -1,0 +1,38 @@
+package weltwright.trace.ground;
+
+import java.util.List;
+import weltwright.camera.CameraView;
+import weltwright.camera.adjustment.ViewSolver;
+import weltwright.ground.LocatedGround;
+import weltwright.ground.paper.PaperSheetFinder;
+import weltwright.ground.rectangle.RectangleFinder;
+import weltwright.image.DecodedPhoto;
+import weltwright.trace.report.TraceNote;
+
+/** A rectangle of known size whose corners were set by hand. Of what lies on it, it tells no more than blank paper. */
+record RectangleGround(RectangleFinder.Found found, LocatedGround located) implements TraceableGround {
+    RectangleGround(RectangleFinder.Found found) {
+        this(found, found.located());
+    }
+
+    @Override
+    public List<TraceNote> notes(ViewSolver.Solution solution) {
+        return List.of(
+                found.byEdges()
+                        ? new TraceNote.RectangleByEdges(
+                                found.sizeXMm(), found.sizeYMm(), solution.used(), solution.pixelSigma())
+                        : new TraceNote.RectangleByCorners(
+                                found.sizeXMm(),
+                                found.sizeYMm(),
+                                solution.view().mmPerPx()));
+    }
+
+    @Override
+    public Cover cover(DecodedPhoto picture, CameraView view) {
+        return blank().cover(picture, view);
+    }
+
+    private PaperGround blank() {
+        return new PaperGround(new PaperSheetFinder.Found(found.references(), found.sizeXMm(), found.sizeYMm()), false);
+    }
+}

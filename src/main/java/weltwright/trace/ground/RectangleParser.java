@@ -1,0 +1,68 @@
+package weltwright.trace.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
+
+/** Reads a rectangle as a user writes it: "210x297mm at 310,402 2811,390 2850,3900 280,3911". */
+final class RectangleParser {
+    private static final Pattern SIDES = Pattern.compile("(.+?)\\s*x\\s*(.+)");
+
+    /** A length's number, whole, decimal or a fraction; what stands behind it is its unit. */
+    private static final Pattern NUMBER = Pattern.compile("[\\d.,/\\s-]*\\d");
+
+    private static final String PIXELS = "(-?\\d{1,6}(?:\\.\\d{0,20})?(?:e-\\d{1,3})?)";
+    private static final Pattern CORNER = Pattern.compile(PIXELS + "," + PIXELS);
+    private static final String AT = " at ";
+
+    private RectangleParser() {}
+
+    static GroundChoice.Rectangle read(String said) {
+        int at = said.indexOf(AT);
+        if (at < 0) {
+            throw new UserFacingException(
+                    "The four corners of the rectangle are missing.",
+                    "Give where the upright photo shows them, in pixels, as --corners \"x,y x,y x,y x,y\", or set them in"
+                            + " the window.");
+        }
+        Matcher sides = SIDES.matcher(said.substring(0, at));
+        if (!sides.matches()) {
+            throw new UserFacingException(
+                    "\"" + said.substring(0, at) + "\" is no size of a rectangle.",
+                    "Give its width and its height, such as 210x297mm.");
+        }
+        String width = sides.group(1);
+        String height = sides.group(2);
+        // One unit behind both is that of both.
+        if (NUMBER.matcher(width).matches()) {
+            width += height.replaceFirst(NUMBER.pattern(), "");
+        }
+        return new GroundChoice.Rectangle(
+                GroundChoice.Rectangle.SIDE.readMm(width),
+                GroundChoice.Rectangle.SIDE.readMm(height),
+                corners(said.substring(at + AT.length())));
+    }
+
+    private static List<Point> corners(String said) {
+        List<Point> corners = new ArrayList<>();
+        for (String corner : said.trim().split("[;\\s]+", 0)) {
+            Matcher pair = CORNER.matcher(corner);
+            if (!pair.matches()) {
+                throw new UserFacingException(
+                        "\"" + corner + "\" is no place in a photo.",
+                        "Give each corner as two numbers with a comma between them: pixels from the left and from the"
+                                + " top, such as 310,402.");
+            }
+            corners.add(new Point(Double.parseDouble(pair.group(1)), Double.parseDouble(pair.group(2))));
+        }
+        if (corners.size() != GroundChoice.Rectangle.CORNER_NAMES.size()) {
+            throw new UserFacingException(
+                    "A rectangle has four corners, and " + corners.size() + " are given.",
+                    "Give four, in the order of a walk round it.");
+        }
+        return corners;
+    }
+}

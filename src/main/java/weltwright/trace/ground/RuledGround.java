@@ -1,0 +1,147 @@
+package weltwright.trace.ground;
+
+import java.util.List;
+import java.util.Optional;
+import org.opencv.core.Mat;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.camera.CameraView;
+import weltwright.camera.Plane;
+import weltwright.camera.adjustment.ViewSolver;
+import weltwright.camera.rectification.PlaneRaster;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.RigidMotion;
+import weltwright.ground.LocatedGround;
+import weltwright.ground.ruled.RuledGroundFinder;
+import weltwright.image.DecodedPhoto;
+import weltwright.image.parallel.ParallelPair;
+import weltwright.trace.appearance.PaperIllumination;
+import weltwright.trace.appearance.PrintPattern;
+import weltwright.trace.appearance.RelativeReflectance;
+import weltwright.trace.appearance.RulingPattern;
+import weltwright.trace.report.TraceNote;
+import weltwright.trace.segment.KnifeMask;
+import weltwright.trace.segment.SharpnessMap;
+import weltwright.trace.visibility.PrintVisibility;
+import weltwright.trace.visibility.PrintedLineEnds;
+import weltwright.trace.visibility.RulingVisibility;
+
+/**
+ * A ruled ground, such as a cutting mat or squared paper.
+ *
+ * @param pitchMm from line to line
+ */
+record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround located) implements TraceableGround {
+    RuledGround(RuledGroundFinder.Found found, double pitchMm) {
+        this(found, pitchMm, found.located(pitchMm));
+    }
+
+    /** Fine enough for the light over the whole ground, where lines leave room between them. */
+    private static final double COARSE_MM_PER_PX = 0.5;
+
+    /** The finder measures a line with its blur; ink covers about this part of that. */
+    private static final double INK_PART = 0.7;
+
+    /** Between lines the mask keeps to the knife, and strays by a little where it crosses one. */
+    private static final double ROUGH_MM = 1.2;
+
+    @Override
+    public List<TraceNote> notes(ViewSolver.Solution solution) {
+        return List.of(
+                new TraceNote.RulingFound(pitchMm, found.crossings().size(), solution.used(), solution.pixelSigma()));
+    }
+
+    @Override
+    public Cover cover(DecodedPhoto picture, CameraView view) {
+        var box = found.extent().area().getEnvelopeInternal();
+        Point low = new Point(box.getMinX(), box.getMinY());
+        Point high = new Point(box.getMaxX(), box.getMaxY());
+        RulingPattern ruling = new RulingPattern(pitchMm, found.extent(), lineHalfMm(view));
+        PlaneRaster coarse = PlaneRaster.covering(low, high, Math.min(COARSE_MM_PER_PX, pitchMm / 16));
+        ParallelPair<PaperIllumination, PrintVisibility> both = ParallelPair.of(
+                () -> light(picture, view, ruling, coarse),
+                () -> new RulingVisibility(ruling, picture, view).look().consistent());
+        PrintVisibility look = both.second();
+        PlaneRaster part = KnifeMask.around(look.sights(), low, high, pitchMm);
+        PlaneRaster whole = PlaneRaster.covering(low, high, KnifeMask.MM_PER_PX);
+        PaperIllumination light = both.first();
+        return TraceableGround.cover(
+                part, whole, raster -> Optional.of(coverOn(raster, picture, view, ruling, light, look)));
+    }
+
+    private Cover coverOn(
+            PlaneRaster raster,
+            DecodedPhoto picture,
+            CameraView view,
+            RulingPattern ruling,
+            PaperIllumination light,
+            PrintVisibility look) {
+        try (PrintPattern pattern = ruling.on(raster)) {
+            Polyline contour = contour(pattern, picture, view, ruling, light, look);
+            return new Cover(
+                    contour,
+                    ROUGH_MM,
+                    pattern,
+                    look,
+                    PrintedLineEnds.near(contour, located.sketch().lines(), ruling.zoneMm(), raster, picture, view),
+                    light.isSteelGrey(),
+                    0);
+        }
+    }
+
+    private static Polyline contour(
+            PrintPattern pattern,
+            DecodedPhoto picture,
+            CameraView view,
+            RulingPattern ruling,
+            PaperIllumination light,
+            PrintVisibility look) {
+        try (PrintPattern half = pattern.halved()) {
+            if (!light.isSteelGrey()) {
+                Mat ratio = ratio(half, picture, view, ruling, light);
+                Polyline contour = new KnifeMask(ratio, half, ruling.zoneMm()).contour(look.sights());
+                ratio.release();
+                return contour;
+            }
+            Mat ratio = ratio(pattern, picture, view, ruling, light);
+            Mat halfRatio = new Mat();
+            Size size = new Size(half.raster().columns(), half.raster().rows());
+            Imgproc.resize(ratio, halfRatio, size, 0, 0, Imgproc.INTER_AREA);
+            Polyline contour = new KnifeMask(halfRatio, half, ruling.zoneMm())
+                    .contourAmongLines(look.sights(), () -> SharpnessMap.of(ratio, pattern.paper(), pattern.raster()));
+            ratio.release();
+            halfRatio.release();
+            return contour;
+        }
+    }
+
+    private static Mat ratio(
+            PrintPattern pattern,
+            DecodedPhoto picture,
+            CameraView view,
+            RulingPattern ruling,
+            PaperIllumination light) {
+        return RelativeReflectance.of(pattern, ruling.zoneMm(), part -> {
+            PlaneRaster raster = part.raster();
+            return new RelativeReflectance.Look(
+                    raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0))),
+                    light.over(raster));
+        });
+    }
+
+    /** Half the width of its lines on the ground. */
+    private double lineHalfMm(CameraView view) {
+        return INK_PART * found.lineWidthPx() / 2 / view.pxPerMm();
+    }
+
+    private static PaperIllumination light(
+            DecodedPhoto picture, CameraView view, RulingPattern ruling, PlaneRaster raster) {
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
+        try (PrintPattern pattern = ruling.on(raster)) {
+            return PaperIllumination.fit(seen, pattern.paper(), raster);
+        } finally {
+            seen.release();
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package weltwright.trace.ground;
+
+import java.util.List;
+import java.util.Optional;
+import org.opencv.core.Mat;
+import weltwright.camera.CameraView;
+import weltwright.camera.Plane;
+import weltwright.camera.adjustment.ViewSolver;
+import weltwright.camera.rectification.PlaneRaster;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.RigidMotion;
+import weltwright.ground.LocatedGround;
+import weltwright.ground.sheet.ReferenceSheet;
+import weltwright.ground.sheet.ReferenceSheetFinder;
+import weltwright.image.DecodedPhoto;
+import weltwright.image.parallel.ParallelPair;
+import weltwright.trace.appearance.PrintPattern;
+import weltwright.trace.appearance.RelativeReflectance;
+import weltwright.trace.appearance.SheetAppearance;
+import weltwright.trace.appearance.SheetPrintPattern;
+import weltwright.trace.report.TraceNote;
+import weltwright.trace.segment.KnifeMask;
+import weltwright.trace.visibility.PrintVisibility;
+import weltwright.trace.visibility.PrintedLineEnds;
+import weltwright.trace.visibility.SheetPrintVisibility;
+import weltwright.units.PrintScale;
+
+/**
+ * The printed reference sheet as a ground.
+ *
+ * @param scale what its bars measure
+ */
+record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGround located)
+        implements TraceableGround {
+    SheetGround(ReferenceSheetFinder.Found found, PrintScale scale) {
+        this(found, scale, found.located(scale));
+    }
+
+    /** Fine enough for the light over the whole sheet. */
+    private static final double COARSE_MM_PER_PX = 0.6;
+
+    /** Paper is smooth and the sheet's lines are far apart: the mask strays beside a line only. */
+    private static final double ROUGH_MM = 1.2;
+
+    @Override
+    public List<TraceNote> notes(ViewSolver.Solution solution) {
+        return List.of(new TraceNote.SheetFound(
+                found.sheet().pageName(), found.corners().size(), solution.used(), solution.pixelSigma()));
+    }
+
+    @Override
+    public boolean hasBlackPrint() {
+        return true;
+    }
+
+    @Override
+    public Cover cover(DecodedPhoto picture, CameraView view) {
+        ReferenceSheet sheet = found.sheet();
+        // The very rim of the paper is left out: it curls, and throws a shadow of its own.
+        Point half = new Point(sheet.pageWidthMm() / 2 * scale.x() - 1, sheet.pageHeightMm() / 2 * scale.y() - 1);
+        PlaneRaster coarse = PlaneRaster.covering(half.times(-1), half, COARSE_MM_PER_PX);
+        ParallelPair<SheetAppearance, PrintVisibility> both = ParallelPair.of(
+                () -> SheetAppearance.of(picture, view, sheet, scale, coarse),
+                () -> new SheetPrintVisibility(sheet, scale, picture, view)
+                        .look()
+                        .consistent());
+        PrintVisibility look = both.second();
+        PlaneRaster part = KnifeMask.around(look.sights(), half.times(-1), half, sheet.squareMm());
+        PlaneRaster whole = PlaneRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
+        return TraceableGround.cover(
+                part, whole, raster -> Optional.of(coverOn(raster, picture, view, both.first(), look)));
+    }
+
+    private Cover coverOn(
+            PlaneRaster raster, DecodedPhoto picture, CameraView view, SheetAppearance bare, PrintVisibility look) {
+        try (PrintPattern pattern = SheetPrintPattern.of(found.sheet(), scale, raster);
+                PrintPattern half = pattern.halved()) {
+            Mat ratio = ratio(half, picture, view, bare);
+            Polyline contour = new KnifeMask(ratio, half, SheetPrintPattern.LINE_ZONE_MM).contour(look.sights());
+            ratio.release();
+            List<Polyline> lines = SheetPrintPattern.lines(found.sheet(), scale);
+            return new Cover(
+                    contour,
+                    ROUGH_MM,
+                    pattern,
+                    look,
+                    PrintedLineEnds.near(contour, lines, SheetPrintPattern.LINE_ZONE_MM, raster, picture, view),
+                    false,
+                    0);
+        }
+    }
+
+    private static Mat ratio(PrintPattern pattern, DecodedPhoto picture, CameraView view, SheetAppearance bare) {
+        return RelativeReflectance.of(pattern, SheetPrintPattern.LINE_ZONE_MM, part -> {
+            PlaneRaster raster = part.raster();
+            Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
+            Mat expected = bare.expected(raster, part);
+            showBare(seen, expected, raster.outside(picture, view));
+            return new RelativeReflectance.Look(seen, expected);
+        });
+    }
+
+    /**
+     * Outside the picture nothing speaks against the bare sheet: a knife that goes on there ends at the picture's rim.
+     */
+    private static void showBare(Mat seen, Mat expected, Mat outside) {
+        Mat bare = new Mat();
+        expected.convertTo(bare, seen.type());
+        bare.copyTo(seen, outside);
+        bare.release();
+        outside.release();
+    }
+}

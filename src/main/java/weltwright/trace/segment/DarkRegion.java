@@ -1,0 +1,70 @@
+package weltwright.trace.segment;
+
+import java.util.List;
+import java.util.Optional;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Rect;
+import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.camera.CameraView;
+import weltwright.camera.Plane;
+import weltwright.camera.rectification.PlaneRaster;
+import weltwright.geometry.Point;
+import weltwright.geometry.RigidMotion;
+import weltwright.image.DecodedPhoto;
+import weltwright.trace.appearance.PaperIllumination;
+
+/**
+ * The part of a blank sheet on which something lies: the box round all that is darker than the lit paper, things and
+ * their shadows, and room beside it. What is as bright as paper may lie outside; who looks closer finds it going on
+ * there.
+ *
+ * @param low its corner of least x and y, on the ground, in mm
+ * @param high the opposite one
+ */
+public record DarkRegion(Point low, Point high) {
+    private static final double MM_PER_PX = 0.8;
+
+    /** Paper's own unevenness and a gentle shade stay above this part of what the light makes of it. */
+    private static final double DARKER = 0.88;
+
+    /** Grain is no thing. */
+    private static final int SPECK_PX = 3;
+
+    /** Farther from what is dark than this nothing is looked for. */
+    private static final double ROOM_MM = 20;
+
+    /** @param half of the sheet, from its middle; empty where nothing on it is dark */
+    public static Optional<DarkRegion> of(Point half, DecodedPhoto picture, CameraView view) {
+        PlaneRaster raster = PlaneRaster.covering(half.times(-1), half, MM_PER_PX);
+        Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
+        Mat all = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(255));
+        Mat light = PaperIllumination.fit(seen, all, raster).over(raster);
+        Mat dark = new Mat();
+        Core.multiply(light, Scalar.all(DARKER), light);
+        seen.convertTo(seen, CvType.CV_32F);
+        Core.compare(seen, light, dark, Core.CMP_LT);
+        Mat any = new Mat();
+        Core.transform(dark, any, Mat.ones(1, 3, CvType.CV_32F));
+        Imgproc.morphologyEx(
+                any,
+                any,
+                Imgproc.MORPH_OPEN,
+                Imgproc.getStructuringElement(Imgproc.MORPH_RECT, new Size(SPECK_PX, SPECK_PX)));
+        Rect box = Imgproc.boundingRect(any);
+        for (Mat used : List.of(seen, all, light, dark, any)) {
+            used.release();
+        }
+        if (box.width == 0) {
+            return Optional.empty();
+        }
+        Point low = raster.place(box.x, box.y + box.height - 1.0);
+        Point high = raster.place(box.x + box.width - 1.0, box.y);
+        return Optional.of(new DarkRegion(
+                new Point(Math.max(-half.x(), low.x() - ROOM_MM), Math.max(-half.y(), low.y() - ROOM_MM)),
+                new Point(Math.min(half.x(), high.x() + ROOM_MM), Math.min(half.y(), high.y() + ROOM_MM))));
+    }
+}

@@ -1,0 +1,330 @@
+package weltwright.trace.segment;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfInt;
+import org.opencv.core.MatOfPoint;
+import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import weltwright.camera.rectification.PlaneRaster;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.fit.OrderStatistic;
+import weltwright.image.opencv.OpenCvPoints;
+
+/**
+ * The rough outline of a knife on a ground without print, which tells of it by nothing but the sharpness of its edges.
+ * A soft shadow fades and leaves no trace; a hard one does. Where steel is as bright as the paper the edge may be
+ * missing for a stretch.
+ *
+ * <p>The steps: find the largest group of sharp edges; run a line along its middle, which is knife for sure; take the
+ * closed path round that line that keeps best to what is sharp ({@link MinimumCostLoop}).
+ *
+ * <p>Assumes that midway between its outermost edges the knife is solid, as all but the most curved are.
+ */
+public final class SharpContourFinder {
+    /** What is so many times as sharp as grain, over the length below, is an edge. */
+    private static final double EDGE = 3.3;
+
+    private static final double EDGE_MM = 5;
+
+    /** Edges nearer to each other than twice this are of the same thing. */
+    private static final double TOGETHER_MM = 4;
+
+    /** The sharp edges of a knife and its fittings make many more pixels than this. */
+    private static final int FEWEST_PIXELS = 300;
+
+    /** The middle line keeps so far from the knife's ends, and has a place every so often. */
+    private static final double FROM_END_MM = 5;
+
+    private static final double STATION_MM = 2;
+
+    /**
+     * A line's place is the middle one of so many to either side: a pin or a pattern on the handle throws single ones
+     * off.
+     */
+    private static final int STEADY_STATIONS = 3;
+
+    /** The path keeps within so much of the edges' convex hull. */
+    private static final double ROOM_MM = 8;
+
+    /** Sharpness at which a step costs half of what it costs on plain ground. */
+    private static final double HALF_COST = 3;
+
+    /** On the clearest edge a step still costs this, or it would wind. */
+    private static final double LEAST_COST = 0.01;
+
+    /** So many places, the sharpest ones, are tried at which a path might cross the cut. */
+    private static final int CROSSINGS_TRIED = 6;
+
+    /** A second line so sharp beside the first is a hard shadow's, or the knife's. */
+    private static final double RIVAL = 6;
+
+    /** Outside the path for so much of its length. */
+    private static final double OUTER_PART = 0.15;
+
+    /** Inside it: the line of a grind runs along the blade alone, a shadow's along all of one side. */
+    private static final double INNER_PART = 0.35;
+
+    /** It begins beyond the blur of the first, and a line is so wide. */
+    private static final double BLUR_MM = 1.6;
+
+    private static final double LINE_MM = 1.4;
+
+    /** Farther in than this it is not beside the first. */
+    private static final double BESIDE_MM = 9;
+
+    private final SharpnessMap sharpness;
+    private final PlaneRaster raster;
+
+    public SharpContourFinder(SharpnessMap sharpness) {
+        this.sharpness = sharpness;
+        this.raster = sharpness.raster();
+    }
+
+    /**
+     * @param contour closed and counter-clockwise, on the ground's plane, in mm
+     * @param hasRival whether another line beside it is so sharp that it might be the knife's
+     */
+    public record Found(Polyline contour, boolean hasRival) {}
+
+    /** Empty where it goes on beyond the raster. */
+    public Optional<Found> find() {
+        List<Point> edges = largestGroup();
+        if (edges.stream().anyMatch(this::isAtRim)) {
+            return Optional.empty();
+        }
+        List<Point> middle = middle(edges);
+        Polyline path = path(edges, middle);
+        Polyline contour = path.map(p -> raster.place(p.x(), p.y()));
+        return Optional.of(
+                new Found(contour.signedAreaMm2() > 0 ? contour : contour.reversed(), hasRival(edges, path)));
+    }
+
+    private boolean isAtRim(Point px) {
+        return Math.min(px.x(), px.y()) < 2 || px.x() > raster.columns() - 3 || px.y() > raster.rows() - 3;
+    }
+
+    /** The pixels at edges of the largest thing. */
+    private List<Point> largestGroup() {
+        byte[] sharp = new byte[sharpness.values().length];
+        for (int i = 0; i < sharp.length; i++) {
+            sharp[i] = (byte) (sharpness.values()[i] > EDGE ? 255 : 0);
+        }
+        Mat edges = new Mat(raster.rows(), raster.columns(), CvType.CV_8U);
+        edges.put(0, 0, sharp);
+        dropShort(edges);
+        edges.get(0, 0, sharp);
+        Mat grown = new Mat();
+        Imgproc.dilate(edges, grown, disc(TOGETHER_MM));
+        Mat labels = new Mat();
+        int count = Imgproc.connectedComponents(grown, labels);
+        int[] label = new int[sharp.length];
+        labels.get(0, 0, label);
+        for (Mat used : List.of(edges, grown, labels)) {
+            used.release();
+        }
+        int[] size = new int[count];
+        for (int i = 0; i < sharp.length; i++) {
+            size[label[i]] += sharp[i] != 0 ? 1 : 0;
+        }
+        int largest = IntStream.range(1, count).reduce(0, (a, b) -> size[b] > size[a] ? b : a);
+        if (size[largest] < FEWEST_PIXELS) {
+            throw KnifeMask.noKnife();
+        }
+        return IntStream.range(0, sharp.length)
+                .filter(i -> sharp[i] != 0 && label[i] == largest)
+                .mapToObj(i -> new Point(i % raster.columns(), Math.floorDiv(i, raster.columns())))
+                .toList();
+    }
+
+    /** Leaves out what is too short to be more than a chance run of grain. */
+    private void dropShort(Mat edges) {
+        Mat labels = new Mat();
+        Mat boxes = new Mat();
+        Mat centres = new Mat();
+        int count = Imgproc.connectedComponentsWithStats(edges, labels, boxes, centres);
+        boolean[] isLong = new boolean[count];
+        for (int l = 1; l < count; l++) {
+            double width = boxes.get(l, Imgproc.CC_STAT_WIDTH)[0];
+            double height = boxes.get(l, Imgproc.CC_STAT_HEIGHT)[0];
+            isLong[l] = Math.hypot(width, height) * raster.mmPerPx() >= EDGE_MM;
+        }
+        int[] label = new int[edges.cols() * edges.rows()];
+        labels.get(0, 0, label);
+        byte[] kept = new byte[label.length];
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = (byte) (isLong[label[i]] ? 255 : 0);
+        }
+        edges.put(0, 0, kept);
+        for (Mat used : List.of(labels, boxes, centres)) {
+            used.release();
+        }
+    }
+
+    /** Midway between the outermost edges, from one end of the thing to the other, in pixels. */
+    private List<Point> middle(List<Point> edges) {
+        List<Point> corners =
+                hull(edges).toList().stream().map(p -> new Point(p.x, p.y)).toList();
+        Point start = corners.get(0);
+        Point end = start;
+        for (Point a : corners) {
+            for (Point b : corners) {
+                if (a.distance(b) > start.distance(end)) {
+                    start = a;
+                    end = b;
+                }
+            }
+        }
+        Point along = end.minus(start).unit();
+        double step = STATION_MM / raster.mmPerPx();
+        int stations = (int) Math.ceil(start.distance(end) / step) + 1;
+        double[] low = new double[stations];
+        double[] high = new double[stations];
+        Arrays.fill(low, Double.POSITIVE_INFINITY);
+        Arrays.fill(high, Double.NEGATIVE_INFINITY);
+        for (Point p : edges) {
+            Point off = p.minus(start);
+            int station = (int) Math.max(0, Math.min(stations - 1, Math.round(off.dot(along) / step)));
+            low[station] = Math.min(low[station], along.cross(off));
+            high[station] = Math.max(high[station], along.cross(off));
+        }
+        List<Point> middle = new ArrayList<>();
+        int atEnd = (int) Math.ceil(FROM_END_MM / STATION_MM);
+        for (int s = atEnd; s < stations - atEnd; s++) {
+            double[] near = IntStream.rangeClosed(s - STEADY_STATIONS, s + STEADY_STATIONS)
+                    .filter(k -> k >= 0 && k < stations && high[k] >= low[k])
+                    .mapToDouble(k -> (high[k] + low[k]) / 2)
+                    .toArray();
+            if (near.length > 0) {
+                middle.add(start.plus(along.times(s * step)).plus(along.left().times(OrderStatistic.median(near))));
+            }
+        }
+        if (middle.size() < 2 * STEADY_STATIONS) {
+            throw KnifeMask.noKnife();
+        }
+        return middle;
+    }
+
+    /** The cheapest way round the middle line, in pixels. */
+    private Polyline path(List<Point> edges, List<Point> middle) {
+        Point along = middle.get(middle.size() - 1).minus(middle.get(0));
+        // The cut runs up from the knife; of one that stands upright the raster is laid on its side.
+        boolean upright = Math.abs(along.y()) > Math.abs(along.x());
+        Point from = middle.get(middle.size() / 2);
+        int columns = upright ? raster.rows() : raster.columns();
+        int cutColumn = (int) Math.round(upright ? from.y() : from.x());
+        int cutRow = (int) Math.round(upright ? from.x() : from.y());
+        float[] cost = cost(edges, middle);
+        float[] laid = upright ? transposed(cost) : cost;
+        MinimumCostLoop round = new MinimumCostLoop(laid, columns, cutColumn, cutRow);
+        int[] rows = crossings(laid, columns, cutColumn, cutRow);
+        // The sharpest place is mostly the right one, and then the others are soon given up.
+        MinimumCostLoop.Path first =
+                rows.length == 0 ? MinimumCostLoop.NONE : round.through(rows[0], MinimumCostLoop.NONE.cost());
+        MinimumCostLoop.Path best = Arrays.stream(rows)
+                .skip(1)
+                .parallel()
+                .mapToObj(row -> round.through(row, first.cost()))
+                .reduce(first, (a, b) -> b.cost() < a.cost() ? b : a);
+        if (best.pixels().length == 0) {
+            throw KnifeMask.noKnife();
+        }
+        List<Point> places = new ArrayList<>();
+        for (int pixel : best.pixels()) {
+            Point at = new Point(pixel % columns, Math.floorDiv(pixel, columns));
+            places.add(upright ? new Point(at.y(), at.x()) : at);
+        }
+        return Polyline.closed(places);
+    }
+
+    private float[] cost(List<Point> edges, List<Point> middle) {
+        Mat open = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
+        Imgproc.fillConvexPoly(open, hull(edges), new Scalar(255));
+        Imgproc.dilate(open, open, disc(ROOM_MM));
+        // So wide that no path slips through between two of its pixels.
+        Imgproc.polylines(open, List.of(OpenCvPoints.all(middle)), false, new Scalar(0), 3);
+        byte[] mayGo = new byte[sharpness.values().length];
+        open.get(0, 0, mayGo);
+        open.release();
+        float[] cost = new float[mayGo.length];
+        for (int i = 0; i < cost.length; i++) {
+            double edge = sharpness.values()[i] / HALF_COST;
+            cost[i] = (float) (mayGo[i] == 0 ? Double.POSITIVE_INFINITY : LEAST_COST + 1 / (1 + edge * edge));
+        }
+        return cost;
+    }
+
+    private float[] transposed(float[] of) {
+        float[] transposed = new float[of.length];
+        for (int y = 0; y < raster.rows(); y++) {
+            for (int x = 0; x < raster.columns(); x++) {
+                transposed[x * raster.rows() + y] = of[y * raster.columns() + x];
+            }
+        }
+        return transposed;
+    }
+
+    /** Where a path may cross the cut: the sharpest places on it. */
+    private static int[] crossings(float[] cost, int columns, int cutColumn, int cutRow) {
+        return IntStream.range(1, cutRow - 1)
+                .filter(y -> cost[y * columns + cutColumn] < 1
+                        && cost[y * columns + cutColumn] <= cost[(y - 1) * columns + cutColumn]
+                        && cost[y * columns + cutColumn] < cost[(y + 1) * columns + cutColumn])
+                .boxed()
+                .sorted(Comparator.comparingDouble(y -> cost[y * columns + cutColumn]))
+                .limit(CROSSINGS_TRIED)
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private boolean hasRival(List<Point> edges, Polyline path) {
+        Mat inside = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
+        Imgproc.fillPoly(inside, List.of(OpenCvPoints.all(path.points())), new Scalar(255));
+        byte[] beyond = changed(inside, Imgproc.MORPH_DILATE, BLUR_MM);
+        byte[] within = changed(inside, Imgproc.MORPH_ERODE, BLUR_MM);
+        byte[] deep = changed(inside, Imgproc.MORPH_ERODE, BESIDE_MM);
+        inside.release();
+        int outer = 0;
+        int inner = 0;
+        for (Point p : edges) {
+            int i = ((int) p.y()) * raster.columns() + ((int) p.x());
+            if (sharpness.values()[i] > RIVAL) {
+                outer += beyond[i] == 0 ? 1 : 0;
+                inner += within[i] != 0 && deep[i] == 0 ? 1 : 0;
+            }
+        }
+        double lineLengthPx = raster.mmPerPx() / LINE_MM;
+        return outer * lineLengthPx > OUTER_PART * path.lengthMm()
+                || inner * lineLengthPx > INNER_PART * path.lengthMm();
+    }
+
+    private byte[] changed(Mat mask, int operation, double radiusMm) {
+        Mat changed = new Mat();
+        Imgproc.morphologyEx(mask, changed, operation, disc(radiusMm));
+        byte[] pixels = new byte[raster.columns() * raster.rows()];
+        changed.get(0, 0, pixels);
+        changed.release();
+        return pixels;
+    }
+
+    private static MatOfPoint hull(List<Point> of) {
+        MatOfPoint points = OpenCvPoints.all(of);
+        MatOfInt indices = new MatOfInt();
+        Imgproc.convexHull(points, indices);
+        List<org.opencv.core.Point> all = points.toList();
+        return new MatOfPoint(indices.toList().stream().map(all::get).toArray(org.opencv.core.Point[]::new));
+    }
+
+    private Mat disc(double radiusMm) {
+        int r = (int) Math.ceil(radiusMm / raster.mmPerPx());
+        return Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(2 * r + 1, 2 * r + 1));
+    }
+}

@@ -1,0 +1,178 @@
+package weltwright.units;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import weltwright.error.UserFacingException;
+
+/** Reads one typed length, before its bounds are looked at. The forms it takes are those of {@link LengthField}. */
+final class LengthParser {
+    private static final int LONGEST_QUOTED = 40;
+
+    private static final Map<String, LengthUnit> UNITS = Map.ofEntries(
+            Map.entry("mm", LengthUnit.MILLIMETRE),
+            Map.entry("millimetre", LengthUnit.MILLIMETRE),
+            Map.entry("millimetres", LengthUnit.MILLIMETRE),
+            Map.entry("millimeter", LengthUnit.MILLIMETRE),
+            Map.entry("millimeters", LengthUnit.MILLIMETRE),
+            Map.entry("cm", LengthUnit.CENTIMETRE),
+            Map.entry("in", LengthUnit.INCH),
+            Map.entry("in.", LengthUnit.INCH),
+            Map.entry("inch", LengthUnit.INCH),
+            Map.entry("inches", LengthUnit.INCH),
+            Map.entry("\"", LengthUnit.INCH),
+            Map.entry("oz", LengthUnit.OUNCE),
+            Map.entry("oz.", LengthUnit.OUNCE),
+            Map.entry("ounce", LengthUnit.OUNCE),
+            Map.entry("ounces", LengthUnit.OUNCE));
+
+    /** Bounded digits and no exponent: no reading can overflow, and no length of leather needs more. */
+    private static final String DECIMAL = "\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15}";
+
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("(?<number>[\\d.,/\\-\\s]*[\\d.,])\\s*(?<unit>\\D*)");
+    private static final Pattern PLAIN = Pattern.compile(DECIMAL);
+    private static final Pattern FRACTION =
+            Pattern.compile("(?:(?<whole>\\d{1,9})(?:\\s*-\\s*|\\s+))?(?<top>\\d{1,9})\\s*/\\s*(?<bottom>\\d{1,9})");
+    private static final Pattern RANGE = Pattern.compile("(?<from>" + DECIMAL + ")\\s*[/-]\\s*(?<to>" + DECIMAL + ")");
+    /** A side of leather is sold by its thinnest and thickest place, no more than so far apart. Common practice. */
+    private static final double WIDEST_RANGE_OZ = 2;
+
+    private static final Pattern GLUED_FRACTION = Pattern.compile("(\\d)(?=[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])");
+
+    private final LengthField field;
+    private final String typed;
+
+    LengthParser(LengthField field, String typed) {
+        this.field = field;
+        this.typed = typed;
+    }
+
+    double mm(LengthUnit bare) {
+        String text = plainLetters();
+        if (text.isEmpty()) {
+            throw new UserFacingException("The " + field.name() + " is empty.", example());
+        }
+        if (text.startsWith("-")) {
+            throw new UserFacingException(
+                    "The " + field.name() + " is given as " + quoted(typed) + ", which is less than nothing.",
+                    example());
+        }
+        Matcher split = NUMBER_AND_UNIT.matcher(text);
+        if (!split.matches()) {
+            throw unreadable();
+        }
+        String number = split.group("number").strip();
+        String unitName = split.group("unit").strip();
+        LengthUnit unit = unitName.isEmpty() ? bare : UNITS.get(unitName);
+        if (unit == null) {
+            throw unreadable();
+        }
+        if (unit == LengthUnit.OUNCE && !field.leather()) {
+            throw new UserFacingException(
+                    "The " + field.name() + " is given as " + quoted(typed)
+                            + ", but ounces measure the thickness of leather alone.",
+                    example());
+        }
+        if (field.leather() && unitName.isEmpty() && number.contains("/")) {
+            throw ambiguous(number);
+        }
+        return unit.inMm() * (unit == LengthUnit.OUNCE ? ounces(number) : plainOrFraction(number));
+    }
+
+    private double plainOrFraction(String number) {
+        if (PLAIN.matcher(number).matches()) {
+            return decimal(number);
+        }
+        Matcher fraction = FRACTION.matcher(number);
+        if (!fraction.matches()) {
+            throw unreadable();
+        }
+        double bottom = decimal(fraction.group("bottom"));
+        if (bottom == 0) {
+            throw new UserFacingException(
+                    "The " + field.name() + " is given as " + quoted(typed) + ", which divides by nothing.", example());
+        }
+        double whole = fraction.group("whole") == null ? 0 : decimal(fraction.group("whole"));
+        double top = decimal(fraction.group("top"));
+        return (whole * bottom + top) / bottom;
+    }
+
+    private double ounces(String number) {
+        if (PLAIN.matcher(number).matches()) {
+            return decimal(number);
+        }
+        Matcher range = RANGE.matcher(number);
+        if (!range.matches()) {
+            throw unreadable();
+        }
+        double from = decimal(range.group("from"));
+        double to = decimal(range.group("to"));
+        if (from >= to) {
+            throw unreadable();
+        }
+        if (to - from > WIDEST_RANGE_OZ) {
+            throw ambiguous(number);
+        }
+        return (from + to) / 2;
+    }
+
+    /** Of a fraction that may be a range of ounces or a part of an inch: proposes what would be taken. */
+    private UserFacingException ambiguous(String number) {
+        List<String> proposals = new ArrayList<>();
+        if (isRangeWithinBounds(number)) {
+            proposals.add(number + " oz");
+        }
+        if (FRACTION.matcher(number).matches() && field.within(LengthUnit.INCH.inMm() * plainOrFraction(number))) {
+            proposals.add(number + " in");
+        }
+        return new UserFacingException(
+                "The " + field.name() + " is given as " + quoted(typed)
+                        + ", which could be ounces or a part of an inch.",
+                proposals.isEmpty() ? example() : "Write " + String.join(" or ", proposals) + ".");
+    }
+
+    private boolean isRangeWithinBounds(String number) {
+        Matcher range = RANGE.matcher(number);
+        if (!range.matches()) {
+            return false;
+        }
+        double span = decimal(range.group("to")) - decimal(range.group("from"));
+        return span > 0 && span <= WIDEST_RANGE_OZ && field.within(LengthUnit.OUNCE.inMm() * ounces(number));
+    }
+
+    /** As typed on any keyboard, in one spelling: lower case, plain digits, dashes, fractions and inch marks. */
+    private String plainLetters() {
+        String spaced = GLUED_FRACTION
+                .matcher(typed == null ? "" : DigitNormalizer.ascii(typed))
+                .replaceAll("$1 ");
+        String text = Normalizer.normalize(spaced.replaceAll("[″”“]|''|′′|’’", "\""), Normalizer.Form.NFKC);
+        return text.toLowerCase(Locale.ROOT)
+                .replace('⁄', '/') // what a single-character fraction comes apart with
+                .replaceAll("[‐‑‒–—−]", "-")
+                .strip();
+    }
+
+    private static double decimal(String number) {
+        return Double.parseDouble(number.replace(',', '.'));
+    }
+
+    private UserFacingException unreadable() {
+        return new UserFacingException(
+                "The " + field.name() + " cannot be read from " + quoted(typed) + ".", example());
+    }
+
+    private String example() {
+        return field.leather() ? "Write it like 3 mm, 1/8 in or 7/8 oz." : "Write it like 12.5 mm, 0.5 in or 1 3/8 in.";
+    }
+
+    /** What was typed, between quotes, on one line and not longer than a line. */
+    static String quoted(String typed) {
+        String line = typed.replaceAll("\\p{Cntrl}+", " ");
+        return '"' + (line.length() <= LONGEST_QUOTED ? line : line.substring(0, LONGEST_QUOTED) + "...") + '"';
+    }
+}

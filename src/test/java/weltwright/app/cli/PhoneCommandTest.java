@@ -1,0 +1,94 @@
+package weltwright.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weltwright.camera.lens.CalibratedLens;
+import weltwright.job.JobFile;
+import weltwright.job.PhoneLensStore;
+
+/**
+ * Phones on the command line; the scene was rendered through a lens of 35.5 mm in 35 mm terms, as its Exif data say.
+ */
+class PhoneCommandTest {
+    private static final Path SCENES = Path.of("src/test/resources/scenes");
+    private static final Path SHEET = SCENES.resolve("skinner-sheet-a4.jpg");
+    private static final Path OTHER_SHEET = SCENES.resolve("hunter-sheet-letter.jpg");
+
+    @TempDir
+    Path folder;
+
+    private PhoneLensStore shelf;
+
+    @BeforeEach
+    void shelf() {
+        shelf = new PhoneLensStore(folder.resolve("phones"));
+    }
+
+    @Test
+    void usesThePhoneThatIsNamedAndSaysHowSureItIs() {
+        shelf.put(lens("Trial phone", 35.5));
+        String out = CommandLineRun.with(shelf, "look", SHEET, "--phone", "trial phone")
+                .succeeds()
+                .out();
+        assertThat(out).contains("from 6 photos of the sheet taken with \"Trial phone\"");
+        assertThat(out).containsPattern("Focal length 35\\.[456] mm in 35 mm terms, to 0\\.\\d %");
+        assertThat(CommandLineRun.with(shelf, "look", SHEET, "--phone", "none")
+                        .succeeds()
+                        .out())
+                .doesNotContain("Trial phone");
+    }
+
+    @Test
+    void saysWhereThePhoneIsNotTheOneThatTookIt() {
+        shelf.put(lens("Other phone", 26));
+        assertThat(CommandLineRun.with(shelf, "look", SHEET, "--phone", "Other phone")
+                        .succeeds()
+                        .out())
+                .contains(
+                        "what was measured of \"Other phone\" says 26.0 mm, but the ground looks as seen through 35.");
+    }
+
+    @Test
+    void theJobKeepsThePhone() {
+        CalibratedLens lens = lens("Trial phone", 35.5);
+        shelf.put(lens);
+        CommandLineRun.with(shelf, "make", SHEET, "--phone", "Trial phone", "-o", folder.resolve("made"))
+                .succeeds();
+        assertThat(JobFile.read(folder.resolve("made/skinner-sheet-a4.wwj"))
+                        .settings()
+                        .phone())
+                .contains(lens);
+    }
+
+    @Test
+    void refusesWhatTellsNoLens() throws IOException {
+        CommandLineRun.with(shelf, "phone", SHEET, SHEET).fails(CommandLineApplication.MISUSE, "PHOTO");
+        CommandLineRun.with(shelf, "phone", SHEET, OTHER_SHEET, SHEET)
+                .fails(CommandLineApplication.TROUBLE, "another camera, lens or zoom");
+        CommandLineRun.with(shelf, "phone", SHEET, SHEET, SHEET)
+                .fails(CommandLineApplication.TROUBLE, "name of your own");
+        CommandLineRun.with(shelf, "look", SHEET, "--phone", "none such")
+                .fails(CommandLineApplication.TROUBLE, "none such");
+        assertThat(shelf.all()).isEmpty();
+    }
+
+    private static CalibratedLens lens(String name, double focal35mm) {
+        return new CalibratedLens(
+                name,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                4 / 3.0,
+                focal35mm,
+                0,
+                0,
+                new CalibratedLens.Errors(0.002, 0.01, 0.01, 0, 0, 0),
+                6);
+    }
+}

@@ -1,0 +1,30 @@
+package weltwright.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+
+class TerminalProgressTest {
+    @Test
+    void writesOneLineOverAndOverAndWipesItAtTheEnd() {
+        StringWriter terminal = new StringWriter();
+        try (TerminalProgress line = TerminalProgress.on(new PrintWriter(terminal))) {
+            line.at("Finding the sheet", 0.05);
+            line.at("Tracing", 0.5);
+        }
+        assertThat(terminal.toString())
+                .isEqualTo("\r  5 %  Finding the sheet"
+                        + "\r 50 %  Tracing" + " ".repeat(10)
+                        + "\r" + " ".repeat(14)
+                        + "\r");
+    }
+
+    @Test
+    void leavesATerminalAloneThatItNeverWroteOn() {
+        StringWriter terminal = new StringWriter();
+        TerminalProgress.on(new PrintWriter(terminal)).close();
+        assertThat(terminal.toString()).isEmpty();
+    }
+}

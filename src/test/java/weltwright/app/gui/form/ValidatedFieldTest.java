@@ -1,0 +1,74 @@
+package weltwright.app.gui.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import weltwright.job.JobFields;
+
+/** The line to type on, without a window: Enter is sent to it as the keyboard would. */
+class ValidatedFieldTest {
+    private final List<Double> taken = new ArrayList<>();
+    private ValidatedField<Double> entry;
+
+    @BeforeEach
+    void makeLine() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            entry = ValidatedFields.slowLength(JobFields.LEATHER_THICKNESS, 3);
+            entry.onTaken(() -> taken.add(entry.value()));
+        });
+    }
+
+    @Test
+    void takesWhatIsTypedInAnyUnitAndLeavesItAsTyped() throws Exception {
+        type("1/8 in");
+        // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
+        assertThat(taken).containsExactly(25.4 / 8);
+        assertThat(entry.field().getText()).isEqualTo("1/8 in");
+        assertThat(entry.wrong().isVisible()).isFalse();
+    }
+
+    @Test
+    void saysWhatIsWrongAndKeepsTheLastGoodValue() throws Exception {
+        type("4 mm");
+        type("7/0 in");
+        assertThat(entry.value()).isEqualTo(4);
+        assertThat(taken).containsExactly(4.0);
+        assertThat(entry.wrong().isVisible()).isTrue();
+        assertThat(entry.wrong().getText()).contains("leather thickness", "7/0 in");
+        assertThat(entry.field().getAccessibleContext().getAccessibleDescription())
+                .contains("7/0 in");
+    }
+
+    @Test
+    void aGoodValueTakesTheMessageAway() throws Exception {
+        type("-3mm");
+        type("3.5");
+        assertThat(entry.wrong().isVisible()).isFalse();
+        assertThat(entry.value()).isEqualTo(3.5);
+    }
+
+    @Test
+    void theSameValueInOtherWordsIsNoChange() throws Exception {
+        type("0.3 cm");
+        assertThat(taken).isEmpty();
+    }
+
+    @Test
+    void aValueFromElsewhereReplacesWhatIsTyped() throws Exception {
+        type("4 mm");
+        SwingUtilities.invokeAndWait(() -> entry.show(2.0));
+        assertThat(entry.field().getText()).isEqualTo("2 mm");
+        assertThat(taken).containsExactly(4.0);
+    }
+
+    private void type(String text) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            entry.field().setText(text);
+            entry.field().postActionEvent();
+        });
+    }
+}

@@ -1,0 +1,33 @@
+package weltwright.app.gui.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ValidatedFieldsTest {
+
+    @ParameterizedTest
+    @ValueSource(strings = {"24 Mar 2027", "24 march 2027", "2027-03-24", "24.3.2027", " 24 Mar 2027 "})
+    void readsADayTheWaysItIsWritten(String typed) {
+        ValidatedField<Optional<LocalDate>> day = typed(typed);
+        assertThat(day.value()).contains(LocalDate.of(2027, 3, 24));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"31 Feb 2027", "3/24", "soon", "2027-13-01"})
+    void refusesWhatIsNoDayAndShowsHowToWriteOne(String typed) {
+        ValidatedField<Optional<LocalDate>> day = typed(typed);
+        assertThat(day.value()).isEmpty();
+        assertThat(day.wrong().getText()).contains(typed, "24 Mar 2027");
+    }
+
+    private static ValidatedField<Optional<LocalDate>> typed(String text) {
+        ValidatedField<Optional<LocalDate>> day = ValidatedFields.dayIfAny("day to be ready", Optional.empty());
+        day.field().setText(text);
+        day.field().postActionEvent();
+        return day;
+    }
+}

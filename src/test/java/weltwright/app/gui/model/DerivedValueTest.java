@@ -1,0 +1,122 @@
+package weltwright.app.gui.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import weltwright.app.gui.testing.OutlinedJobs;
+import weltwright.error.UserFacingException;
+import weltwright.job.Job;
+
+/**
+ * What follows from the job is made beside the window, once for each question, and never shown where it is overtaken.
+ */
+class DerivedValueTest {
+    private final JobModel bench = execute(() -> new JobModel(OutlinedJobs.empty()));
+    private final TaskQueue work = execute(() -> new TaskQueue(message -> {}));
+    private final List<String> asked = Collections.synchronizedList(new ArrayList<>());
+    private final List<DerivedValue.State<String>> shown = new ArrayList<>();
+    private final CountDownLatch gate = new CountDownLatch(1);
+
+    @AfterEach
+    void end() {
+        gate.countDown();
+        execute(work::close);
+    }
+
+    @Test
+    void itIsMadeBesideTheWindowAndOnlyWhereTheQuestionIsAnother() throws InterruptedException {
+        live(question -> {
+            assertThat(SwingUtilities.isEventDispatchThread()).isFalse();
+            return "sheath for " + question;
+        });
+        become("first");
+        settle();
+        become("first");
+        execute(() -> bench.change(job -> job.withOrder(job.customer(), job.knifeName(), job.due(), "other notes")));
+        settle();
+        assertThat(asked).containsExactly("first");
+        assertThat(last()).isEqualTo(new DerivedValue.State<>(Optional.of("sheath for first"), "", false));
+    }
+
+    @Test
+    void whatIsOvertakenIsNeverShownAndThatBetweenNeverMade() throws InterruptedException {
+        CountDownLatch begun = new CountDownLatch(1);
+        live(question -> {
+            if (question.equals("first")) {
+                begun.countDown();
+                gate.await(10, TimeUnit.SECONDS);
+            }
+            return question;
+        });
+        become("first");
+        // Overtaken before it is begun, it would leave the way free for the second.
+        assertThat(begun.await(10, TimeUnit.SECONDS)).isTrue();
+        become("second");
+        become("third");
+        gate.countDown();
+        settle();
+        assertThat(last().made()).contains("third");
+        assertThat(shown).noneMatch(state -> state.made().equals(Optional.of("first")));
+        assertThat(asked).doesNotContain("second");
+    }
+
+    @Test
+    void whyThereIsNoneIsSaid() throws InterruptedException {
+        live(question -> {
+            throw new UserFacingException("No sheath can be made so.", "Choose another.");
+        });
+        become("first");
+        settle();
+        assertThat(last().made()).isEmpty();
+        assertThat(last().trouble()).contains("No sheath can be made so.");
+        assertThat(last().inWork()).isFalse();
+    }
+
+    private void live(Maker maker) {
+        execute(() -> {
+            new DerivedValue<String, String>(
+                    bench,
+                    work,
+                    "Trying",
+                    (Job job) -> Optional.of(job.knifeName()).filter(name -> !name.isEmpty()),
+                    question -> {
+                        asked.add(question);
+                        try {
+                            return maker.made(question);
+                        } catch (InterruptedException e) {
+                            throw new IllegalStateException(e);
+                        }
+                    },
+                    shown::add);
+        });
+    }
+
+    private void become(String knife) {
+        execute(() -> bench.change(job -> job.withOrder("", knife, job.due(), job.notes())));
+    }
+
+    /** Until nothing waits, neither beside the window nor in it. */
+    private void settle() throws InterruptedException {
+        while (execute(() -> !work.waiting().isEmpty())) {
+            Thread.sleep(5);
+        }
+    }
+
+    private DerivedValue.State<String> last() {
+        return execute(() -> shown.get(shown.size() - 1));
+    }
+
+    /** May wait for something. */
+    private interface Maker {
+        String made(String question) throws InterruptedException;
+    }
+}

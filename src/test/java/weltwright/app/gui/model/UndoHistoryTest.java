@@ -1,0 +1,62 @@
+package weltwright.app.gui.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+
+class UndoHistoryTest {
+
+    @Property
+    void undoingAllStepsAndDoingThemAgainGoesThroughTheSameValues(@ForAll @Size(max = 20) List<Integer> values) {
+        UndoHistory<Integer> history = UndoHistory.of(-1);
+        for (int value : values) {
+            history = history.then(value);
+        }
+        List<Integer> forwards = new ArrayList<>(history.states());
+        List<Integer> back = new ArrayList<>(List.of(history.present()));
+        while (history.canUndo()) {
+            history = history.undone();
+            back.add(0, history.present());
+        }
+        assertThat(back).isEqualTo(forwards);
+        assertThat(history.present()).isEqualTo(-1);
+        while (history.canRedo()) {
+            history = history.redone();
+        }
+        assertThat(history.present()).isEqualTo(forwards.get(forwards.size() - 1));
+    }
+
+    @Test
+    void aNewStepForgetsWhatWasUndone() {
+        UndoHistory<String> history =
+                UndoHistory.of("a").then("b").then("c").undone().then("d");
+        assertThat(history.canRedo()).isFalse();
+        assertThat(history.undone().present()).isEqualTo("b");
+    }
+
+    @Test
+    void theSameValueAgainIsNoStep() {
+        assertThat(UndoHistory.of("a").then("a").canUndo()).isFalse();
+    }
+
+    @Test
+    void amendingIsNoStepAndKeepsWhatCanBeDoneAgain() {
+        UndoHistory<String> history =
+                UndoHistory.of("a").then("b").then("c").undone().amended("B");
+        assertThat(history.present()).isEqualTo("B");
+        assertThat(history.undone().present()).isEqualTo("a");
+        assertThat(history.redone().present()).isEqualTo("c");
+    }
+
+    @Test
+    void atItsEndsItStaysWhereItIs() {
+        UndoHistory<String> history = UndoHistory.of("a");
+        assertThat(history.undone()).isEqualTo(history);
+        assertThat(history.redone()).isEqualTo(history);
+    }
+}

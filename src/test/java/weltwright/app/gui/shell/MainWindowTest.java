@@ -1,0 +1,284 @@
+package weltwright.app.gui.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JFileChooser;
+import javax.swing.JTextField;
+import javax.swing.TransferHandler;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.assertj.swing.finder.JFileChooserFinder;
+import org.assertj.swing.finder.JOptionPaneFinder;
+import org.assertj.swing.fixture.JOptionPaneFixture;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weltwright.app.gui.outline.OutlineCanvas;
+import weltwright.app.gui.testing.MainWindowTestBase;
+import weltwright.app.gui.testing.OutlinedJobs;
+import weltwright.geometry.Point;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.knife.Silhouette;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.trace.Trace;
+import weltwright.trace.ground.GroundChoice;
+
+/** The window as a user works it: with mouse and keys, on a real display. */
+class MainWindowTest extends MainWindowTestBase {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void anEmptyWindowSaysWhatToDoFirst() {
+        frame.panel("start page").requireVisible();
+        assertThat(frame.textBox("next step").text()).contains("print the sheet", "drop the photo here");
+    }
+
+    @Test
+    void anEmptyWindowClosesWithoutAsking() {
+        execute(window::close);
+        assertThat(execute(() -> window.frame().isDisplayable())).isFalse();
+    }
+
+    @Test
+    void thePatternFollowsTheChoicesAndABadLengthChangesNothing() {
+        lay(OutlinedJobs.outlined());
+        frame.toggleButton("stage Sheath").click();
+        awaitPattern();
+        frame.textBox("leather thickness").deleteText().enterText("1/8 in\n");
+        awaitPattern();
+        // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
+        assertThat(pattern().pieces().get(0).thicknessMm()).isCloseTo(25.4 / 8, within(1e-12));
+
+        frame.textBox("leather thickness").deleteText().enterText("7/0 in\n");
+        robot.waitForIdle();
+        assertThat(job().spec().leather().thicknessMm()).isCloseTo(25.4 / 8, within(1e-12));
+        frame.textBox("leather thickness").requireText("7/0 in");
+        assertThat(execute(() -> frame.textBox("leather thickness").target().getClientProperty("JComponent.outline")))
+                .isEqualTo("error");
+    }
+
+    @Test
+    void whatTheKnifeLayOnIsToldAndKeptWhenOtherMeasuresChange() {
+        lay(OutlinedJobs.outlined());
+        frame.comboBox("ground").selectItem("Ruled mat or paper");
+        frame.textBox("distance of the ground's lines").deleteText().enterText("1/2 in\n");
+        frame.textBox("handle thickness").deleteText().enterText("20\n");
+        robot.waitForIdle();
+        // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
+        assertThat(job().settings().ground()).isEqualTo(new GroundChoice.Ruled(12.7));
+        assertThat(execute(() -> robot.finder()
+                        .findByName("bar across the sheet", JTextField.class, false)
+                        .isVisible()))
+                .isFalse();
+    }
+
+    @Test
+    void undoAndRedoGoThroughTheChoicesByTheUsualKeys() {
+        lay(OutlinedJobs.outlined());
+        frame.toggleButton("stage Sheath").click();
+        frame.comboBox("drawn with").selectItem("Left hand");
+        assertThat(job()).isNotEqualTo(OutlinedJobs.outlined());
+        Job left = job();
+        frame.textBox("ease").focus();
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        assertThat(job()).isEqualTo(OutlinedJobs.outlined());
+        frame.comboBox("drawn with").requireSelection("Right hand");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
+        assertThat(job()).isEqualTo(left);
+    }
+
+    @Test
+    void aLandmarkIsPulledAlongTheOutlineWithTheMouse() {
+        lay(OutlinedJobs.outlined());
+        OutlineCanvas view = (OutlineCanvas) robot.finder().findByName("outline drawing");
+        pull(view, OutlinedJobs.KNIFE.landmarks().heel(), new Point(20, -40));
+        Silhouette pulled = job().silhouette().orElseThrow();
+        assertThat(pulled.landmarks().heel().x()).isCloseTo(20, within(3.0));
+        assertThat(pulled.landmarks().heel().y()).isCloseTo(-13, within(1.5)); // on the edge, not under the mouse
+        assertThat(pulled.outline()).isEqualTo(OutlinedJobs.KNIFE.outline());
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        assertThat(job().silhouette()).contains(OutlinedJobs.KNIFE);
+    }
+
+    @Test
+    void aLandmarkIsMovedWithTheKeys() {
+        lay(OutlinedJobs.outlined());
+        robot.focus(robot.finder().findByName("outline drawing"));
+        press(KeyEvent.VK_H);
+        press(KeyEvent.VK_LEFT);
+        assertThat(job().silhouette().orElseThrow().landmarks().heel())
+                .isNotEqualTo(OutlinedJobs.KNIFE.landmarks().heel());
+    }
+
+    @Test
+    void theOtherSideIsTheEdge() {
+        lay(OutlinedJobs.outlined());
+        frame.toggleButton("other side").click();
+        assertThat(job().silhouette()).contains(OutlinedJobs.KNIFE.withOtherSide());
+    }
+
+    @Test
+    void thePatternIsSavedAsAPdfOnThePaperChosen() throws IOException {
+        lay(OutlinedJobs.outlined());
+        frame.toggleButton("stage Paper").click();
+        frame.comboBox("paper size").selectItem("Letter");
+        awaitPattern();
+        frame.button("onward").requireText("Save as PDF…").click();
+        Path file = folder.resolve("pattern.pdf");
+        choose(file);
+        await("the PDF", () -> Files.exists(file));
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            PDRectangle page = pdf.getPage(0).getMediaBox();
+            // US Letter, 8.5 in by 11 in (ANSI/ASME Y14.1), at 72 points an inch
+            assertThat(page.getWidth()).isCloseTo(612, within(0.1f));
+            assertThat(page.getHeight()).isCloseTo(792, within(0.1f));
+        }
+    }
+
+    @Test
+    void aJobIsSavedAndOpenedAgainAsItWas() {
+        lay(OutlinedJobs.empty());
+        frame.toggleButton("stage Order").click();
+        frame.textBox("customer").enterText("A. Customer");
+        frame.textBox("notes").enterText("brown thread");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+        Path file = folder.resolve("trial"); // the ending is added
+        choose(file);
+        Path written = folder.resolve("trial" + JobFile.EXTENSION);
+        await(
+                "the job's file",
+                () -> Files.exists(written) && !execute(() -> window.bench().unsaved()));
+        Job saved = job();
+        assertThat(saved.customer()).isEqualTo("A. Customer");
+        assertThat(saved.notes()).isEqualTo("brown thread");
+        assertThat(JobFile.read(written)).isEqualTo(saved);
+
+        lay(OutlinedJobs.empty());
+        frame.menuItemWithPath("File", "Open job…").click();
+        choose(written);
+        await("the job", () -> job().equals(saved));
+    }
+
+    @Test
+    void anUnsavedJobIsNotLostByClosing() {
+        lay(OutlinedJobs.outlined());
+        frame.toggleButton("other side").click();
+        Job changed = job();
+        frame.close();
+        answer("Cancel");
+        assertThat(execute(() -> window.frame().isDisplayable())).isTrue();
+        assertThat(job()).isEqualTo(changed);
+
+        frame.close();
+        answer("Do not save");
+        await("the end", () -> execute(() -> !window.frame().isDisplayable()));
+    }
+
+    @Test
+    void aFileThatIsNoPhotoIsRefusedInPlainWordsAndTheJobStays() throws IOException {
+        lay(OutlinedJobs.outlined());
+        Path file = Files.writeString(folder.resolve("letter.jpg"), "Dear customer");
+        frame.menuItemWithPath("File", "Open photo…").click();
+        choose(file);
+        NotificationBar notice = (NotificationBar) robot.finder().findByName("notice", false);
+        await("the message", () -> execute(notice::isShowing));
+        assertThat(execute(notice::said)).contains("letter.jpg").doesNotContain("Exception");
+        assertThat(job()).isEqualTo(OutlinedJobs.outlined());
+    }
+
+    @Test
+    void aPhotoBecomesAPatternAndOtherMeasuresAnotherOutline() {
+        drop(Path.of("sample-images", "drop-point.jpg"));
+        await("the photo", () -> job().photo().isPresent());
+        frame.textBox("handle thickness").deleteText().enterText("19 mm\n");
+        frame.textBox("spine thickness").deleteText().enterText("3.5\n");
+        frame.button("onward").requireText("Find the outline").click();
+        await("the outline", () -> job().trace().isPresent());
+        Job traced = job();
+        assertThat(traced.silhouette()).isEqualTo(traced.trace().map(Trace::silhouette));
+        frame.button("onward").requireText("To the sheath").click();
+        awaitPattern();
+
+        frame.toggleButton("stage Knife").click();
+        frame.textBox("handle thickness").deleteText().enterText("25 mm\n");
+        await("the outline anew", () -> job().trace().isPresent());
+        // A higher blade is nearer to the camera, so the same picture is that of a smaller knife (similar triangles).
+        assertThat(job().silhouette().orElseThrow().overallLengthMm())
+                .isLessThan(traced.silhouette().orElseThrow().overallLengthMm() - 1);
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        assertThat(job()).isEqualTo(traced);
+    }
+
+    @Test
+    void aFileThatIsNoPhotoDroppedOnTheWindowIsRefused() throws IOException {
+        drop(Files.writeString(folder.resolve("letter.txt"), "Dear customer"));
+        NotificationBar notice = (NotificationBar) robot.finder().findByName("notice", false);
+        await("the message", () -> execute(notice::isShowing));
+        assertThat(execute(notice::said)).contains("letter.txt");
+        assertThat(execute(() -> window.bench().unsaved())).isFalse();
+    }
+
+    /** As the desktop hands a dropped file over. */
+    private void drop(Path file) {
+        Transferable dropped = new Transferable() {
+            @Override
+            public DataFlavor[] getTransferDataFlavors() {
+                return new DataFlavor[] {DataFlavor.javaFileListFlavor};
+            }
+
+            @Override
+            public boolean isDataFlavorSupported(DataFlavor flavor) {
+                return flavor.equals(DataFlavor.javaFileListFlavor);
+            }
+
+            @Override
+            public Object getTransferData(DataFlavor flavor) {
+                return List.of(file.toFile());
+            }
+        };
+        execute(() -> {
+            JComponent root = window.frame().getRootPane();
+            root.getTransferHandler().importData(new TransferHandler.TransferSupport(root, dropped));
+        });
+        robot.waitForIdle();
+    }
+
+    private Pattern pattern() {
+        return execute(() -> window.pattern().orElseThrow());
+    }
+
+    private void awaitPattern() {
+        await("the pattern", () -> execute(() -> window.pattern().isPresent()));
+    }
+
+    /**
+     * Presses a button of the question that is asked. Not with the mouse: without a window manager a dialog may still
+     * be on its way to its place when it is there.
+     */
+    private void answer(String button) {
+        JOptionPaneFixture question = JOptionPaneFinder.findOptionPane().using(robot);
+        execute(() -> question.buttonWithText(button).target().doClick());
+        await("the question to go", () -> execute(() -> !question.target().isShowing()));
+    }
+
+    private void choose(Path file) {
+        JFileChooser chooser = JFileChooserFinder.findFileChooser().using(robot).target();
+        execute(() -> {
+            chooser.setSelectedFile(file.toFile());
+            chooser.approveSelection();
+        });
+        robot.waitForIdle();
+    }
+}

@@ -1,0 +1,62 @@
+package weltwright.app.gui.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import weltwright.app.gui.model.WorkflowStage;
+import weltwright.app.gui.testing.OutlinedJobs;
+
+class NextStepPromptTest {
+
+    @ParameterizedTest
+    @EnumSource(WorkflowStage.class)
+    void anEmptyJobBeginsWithAPhotoWhereverOneLooks(WorkflowStage stage) {
+        NextStepPrompt step = NextStepPrompt.of(OutlinedJobs.empty(), stage, false, "");
+        assertThat(step.words()).contains("print the sheet", "drop the photo here");
+        assertThat(step.deed()).contains(NextStepPrompt.Deed.OPEN_PHOTO);
+    }
+
+    @ParameterizedTest
+    @EnumSource(WorkflowStage.class)
+    void whileTheOutlineIsLookedForThereIsNothingToPress(WorkflowStage stage) {
+        assertThat(NextStepPrompt.of(OutlinedJobs.empty(), stage, true, "").deed())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(WorkflowStage.class)
+    void withAnOutlineEachStageLeadsToTheNextAndThePaperToTheFile(WorkflowStage stage) {
+        NextStepPrompt.Deed expected = switch (stage) {
+            case ORDER -> NextStepPrompt.Deed.GO_TO_KNIFE;
+            case KNIFE -> NextStepPrompt.Deed.GO_TO_SHEATH;
+            case SHEATH -> NextStepPrompt.Deed.GO_TO_PAPER;
+            case PAPER -> NextStepPrompt.Deed.SAVE_PDF;
+        };
+        assertThat(NextStepPrompt.of(OutlinedJobs.outlined(), stage, false, "").deed())
+                .contains(expected);
+    }
+
+    @Test
+    void whereItIsNotSureWhichSideIsTheEdgeTheKnifeStageBeginsWithThat() {
+        assertThat(NextStepPrompt.of(OutlinedJobs.traced(0.75), WorkflowStage.KNIFE, false, "")
+                        .words())
+                .startsWith("Look which side is the edge: the outline does not tell for sure. ");
+        assertThat(NextStepPrompt.of(OutlinedJobs.traced(0.95), WorkflowStage.KNIFE, false, "")
+                        .words())
+                .doesNotContain("which side is the edge");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = WorkflowStage.class,
+            names = {"SHEATH", "PAPER"})
+    void whereNoPatternCanBeMadeItSaysWhyAndOffersNoPaper(WorkflowStage stage) {
+        NextStepPrompt step =
+                NextStepPrompt.of(OutlinedJobs.outlined(), stage, false, "The welt is too thin. Choose more layers.");
+        assertThat(step.words()).isEqualTo("The welt is too thin. Choose more layers.");
+        assertThat(step.deed()).isNotEqualTo(java.util.Optional.of(NextStepPrompt.Deed.SAVE_PDF));
+        assertThat(step.deed()).isNotEqualTo(java.util.Optional.of(NextStepPrompt.Deed.GO_TO_PAPER));
+    }
+}

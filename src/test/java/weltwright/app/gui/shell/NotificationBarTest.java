@@ -1,0 +1,27 @@
+package weltwright.app.gui.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.junit.jupiter.api.Test;
+
+class NotificationBarTest {
+    /** A line of words at the height of a button, not the room that they would take one under another. */
+    @Test
+    void aShortNoticeIsAsHighAsItsButtonWhenItFirstAppears() {
+        int[] heights = execute(() -> {
+            NotificationBar notice = new NotificationBar();
+            JPanel top = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]"));
+            top.add(notice, "wmin 0");
+            top.setSize(1024, 300);
+            top.doLayout();
+            int button = notice.getComponent(1).getPreferredSize().height;
+            notice.say("Saved. The pattern is as it was, and can be printed.");
+            return new int[] {button, notice.getPreferredSize().height};
+        });
+
+        assertThat(heights[1]).isBetween(heights[0], 2 * heights[0]);
+    }
+}

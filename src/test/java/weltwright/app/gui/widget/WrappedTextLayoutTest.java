@@ -1,0 +1,54 @@
+package weltwright.app.gui.widget;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import org.junit.jupiter.api.Test;
+import weltwright.app.gui.testing.VirtualDisplay;
+import weltwright.app.gui.theme.ThemeColors;
+
+/** Text that appears, changes or is given another width has its height at once: nothing below it jumps later. */
+class WrappedTextLayoutTest {
+    private static final String LONG =
+            "Draw along the knife's edge, from where the outline is right to where it is right"
+                    + " again: it follows the edge that the photo shows nearest to your line.";
+
+    @Test
+    void whatLiesBelowTextIsInItsPlaceAtTheFirstLayout() {
+        VirtualDisplay.assumeThere();
+        execute(() -> {
+            WrappedText text = new WrappedText(ThemeColors::text);
+            text.say("");
+            JPanel below = new JPanel();
+            JPanel pane = new JPanel(new WrappedTextLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
+            pane.add(text, "wmin 0");
+            pane.add(below, "push, grow, wmin 0, hmin 0");
+            JFrame frame = new JFrame();
+            frame.setContentPane(pane);
+            frame.addNotify();
+            frame.setSize(new Dimension(900, 600));
+            settled(frame, below);
+            text.say(LONG);
+            settled(frame, below);
+            frame.setSize(new Dimension(300, 600));
+            settled(frame, below);
+            text.say("Short.");
+            settled(frame, below);
+            frame.dispose();
+        });
+    }
+
+    /** Laid out once it is where it stays when it is laid out again. */
+    private static void settled(JFrame frame, JPanel below) {
+        frame.getContentPane().invalidate();
+        frame.validate();
+        Rectangle first = below.getBounds();
+        frame.getContentPane().invalidate();
+        frame.validate();
+        assertThat(first).isEqualTo(below.getBounds());
+    }
+}

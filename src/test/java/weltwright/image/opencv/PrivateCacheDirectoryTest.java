@@ -1,0 +1,132 @@
+package weltwright.image.opencv;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weltwright.error.UserFacingException;
+
+/**
+ * Who may write to the folder that code is loaded from, by the rules of POSIX.1 (chmod, sticky bit, symbolic links).
+ */
+class PrivateCacheDirectoryTest {
+    @TempDir
+    Path home;
+
+    @BeforeEach
+    void onUnix() {
+        assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("unix"));
+    }
+
+    @Test
+    void liesWhereEachSystemKeepsSuchThings() {
+        Map<String, String> environment = Map.of("XDG_CACHE_HOME", "/fast/cache", "LOCALAPPDATA", "/local");
+        assertThat(PrivateCacheDirectory.directory("Linux", "/home/ylva", name -> null))
+                .isEqualTo(Path.of("/home/ylva/.cache/weltwright"));
+        assertThat(PrivateCacheDirectory.directory("Linux", "/home/ylva", environment::get))
+                .isEqualTo(Path.of("/fast/cache/weltwright"));
+        // A path that is not absolute is to be ignored: XDG Base Directory Specification 0.8.
+        assertThat(PrivateCacheDirectory.directory("Linux", "/home/ylva", name -> "cache"))
+                .isEqualTo(Path.of("/home/ylva/.cache/weltwright"));
+        assertThat(PrivateCacheDirectory.directory("Mac OS X", "/Users/ylva", environment::get))
+                .isEqualTo(Path.of("/Users/ylva/Library/Caches/Weltwright"));
+        assertThat(PrivateCacheDirectory.directory("Windows 11", "/Users/ylva", environment::get))
+                .isEqualTo(Path.of("/local/Weltwright/Cache"));
+    }
+
+    @Test
+    void isMadeForTheUserAlone() throws IOException {
+        Path folder = PrivateCacheDirectory.secured(home.resolve("cache/weltwright"));
+        assertThat(permissions(folder)).isEqualTo("rwx------");
+        assertThat(Files.list(folder)).isEmpty();
+    }
+
+    @Test
+    void keepsWhatIsInIt() throws IOException {
+        Path folder = PrivateCacheDirectory.secured(home.resolve("weltwright"));
+        Path library = Files.writeString(folder.resolve("library"), "kept");
+        assertThat(PrivateCacheDirectory.secured(folder)).isEqualTo(folder);
+        assertThat(library).hasContent("kept");
+    }
+
+    @Test
+    void aFolderThatOthersCouldWriteToIsEmptiedAndClosed() throws IOException {
+        Path outside = Files.writeString(home.resolve("outside"), "not in it");
+        Path folder = Files.createDirectories(home.resolve("weltwright"));
+        Path deep = Files.createDirectories(folder.resolve("opencv.jar/org"));
+        Files.writeString(deep.resolve("planted.so"), "planted");
+        Files.createSymbolicLink(deep.resolve("link.so"), outside);
+        permit(folder, "rwxrwxrwx");
+        PrivateCacheDirectory.secured(folder);
+        assertThat(permissions(folder)).isEqualTo("rwx------");
+        assertThat(Files.list(folder)).isEmpty();
+        assertThat(outside).hasContent("not in it");
+    }
+
+    @Test
+    void aLinkInItsPlaceIsRefused() throws IOException {
+        Path elsewhere = Files.createDirectory(home.resolve("elsewhere"));
+        Path link = Files.createSymbolicLink(home.resolve("weltwright"), elsewhere);
+        assertThatThrownBy(() -> PrivateCacheDirectory.secured(link))
+                .isInstanceOf(UserFacingException.class)
+                .hasMessageContaining("a link")
+                .hasMessageContaining("Have it made yours alone");
+        assertThat(Files.list(elsewhere)).isEmpty();
+    }
+
+    /** The whole cache may be moved to another disk. */
+    @Test
+    void aLinkAboveItIsFollowed() throws IOException {
+        Path disk = Files.createDirectory(home.resolve("disk"));
+        Path link = Files.createSymbolicLink(home.resolve("cache"), disk);
+        assertThat(PrivateCacheDirectory.secured(link.resolve("weltwright")))
+                .isEqualTo(disk.toRealPath().resolve("weltwright"));
+    }
+
+    @Test
+    void aFolderAboveItThatOthersCouldExchangeItInIsRefused() throws IOException {
+        Path open = Files.createDirectory(home.resolve("open"));
+        permit(open, "rwxrwxrwx");
+        assertThatThrownBy(() -> PrivateCacheDirectory.secured(open.resolve("weltwright")))
+                .isInstanceOf(UserFacingException.class)
+                .hasMessageContaining(open + " can be changed by other users");
+        Files.setAttribute(open, "unix:mode", 01777); // as /tmp
+        PrivateCacheDirectory.secured(open.resolve("weltwright"));
+    }
+
+    @Test
+    void anotherUsersFolderIsRefused() throws IOException {
+        assumeTrue("root".equals(System.getProperty("user.name")), "only root can give a folder away");
+        Path folder = Files.createDirectory(home.resolve("weltwright"));
+        Files.setAttribute(folder, "unix:uid", 12345);
+        assertThatThrownBy(() -> PrivateCacheDirectory.secured(folder))
+                .isInstanceOf(UserFacingException.class)
+                .hasMessageContaining("belongs to another user");
+    }
+
+    @Test
+    void whereItCannotBeMadeTheMessageSaysWhereItMayBe() throws IOException {
+        Path file = Files.writeString(home.resolve("cache"), "no folder");
+        assertThatThrownBy(() -> PrivateCacheDirectory.secured(file.resolve("weltwright")))
+                .isInstanceOf(UserFacingException.class)
+                .hasMessageContaining("cannot be written")
+                .hasMessageContaining("160 MB");
+    }
+
+    private static void permit(Path path, String permissions) throws IOException {
+        Files.setPosixFilePermissions(path, PosixFilePermissions.fromString(permissions));
+    }
+
+    private static String permissions(Path path) throws IOException {
+        return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
+    }
+}

@@ -1,0 +1,47 @@
+package weltwright.image.parallel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Test;
+import weltwright.error.UserFacingException;
+
+class ParallelPairTest {
+    private static final UserFacingException TROUBLE = new UserFacingException("No lamp is on.", "Switch one on.");
+
+    @Test
+    void givesBoth() {
+        assertThat(ParallelPair.of(() -> "edge", () -> 7)).isEqualTo(new ParallelPair<>("edge", 7));
+    }
+
+    @Test
+    void throwsWhatTheFirstThrew() {
+        assertThatThrownBy(() -> ParallelPair.of(ParallelPairTest::trouble, () -> 7))
+                .isSameAs(TROUBLE);
+    }
+
+    @Test
+    void throwsWhatTheSecondThrewWhenTheFirstIsDone() {
+        AtomicBoolean done = new AtomicBoolean();
+
+        assertThatThrownBy(() -> ParallelPair.of(() -> slowly(done), ParallelPairTest::trouble))
+                .isSameAs(TROUBLE);
+
+        assertThat(done).isTrue();
+    }
+
+    private static int trouble() {
+        throw TROUBLE;
+    }
+
+    private static int slowly(AtomicBoolean done) {
+        try {
+            Thread.sleep(50);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+        done.set(true);
+        return 7;
+    }
+}

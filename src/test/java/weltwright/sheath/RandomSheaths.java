@@ -1,0 +1,20 @@
+package weltwright.sheath;
+
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Provide;
+import weltwright.knife.Knife;
+import weltwright.knife.TestKnives;
+import weltwright.sheath.spec.SheathSpec;
+
+/** For properties of any sheath for any knife: where the values of "knives" and "specs" come from. */
+public interface RandomSheaths {
+    @Provide
+    default Arbitrary<Knife> knives() {
+        return TestKnives.any();
+    }
+
+    @Provide
+    default Arbitrary<SheathSpec> specs() {
+        return TestSpecs.any();
+    }
+}

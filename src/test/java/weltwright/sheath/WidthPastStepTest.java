@@ -1,0 +1,80 @@
+package weltwright.sheath;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import weltwright.error.UserFacingException;
+import weltwright.knife.Knife;
+import weltwright.knife.TestKnives;
+import weltwright.sheath.pattern.Advice;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+
+/** Where leather stays wide past a step the maker is told so, measured against a strip pulled tight round the knife. */
+class WidthPastStepTest implements RandomSheaths {
+    private static final int TRIES = 20;
+
+    /** Between the stations of the cavity and the stitches, and between the wrap and the strip of links. */
+    private static final double NEAR_MM = 2.5;
+
+    private static final double AGREES_MM = 0.5;
+
+    @Property(tries = TRIES)
+    void whatStaysWideIsTold(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec any) {
+        SheathSpec spec = WrapAccuracy.plain(knife, any);
+        Pattern pattern;
+        try {
+            pattern = PatternMaker.make(knife, spec);
+        } catch (UserFacingException refused) {
+            return;
+        }
+        double limit = spec.kind() == SheathKind.FOLDED ? 1 : 1.5;
+        List<WrapAccuracy.Width> widths = WrapAccuracy.widths(knife, spec, pattern);
+        Optional<Advice.StaysWide> told = told(pattern);
+        for (WrapAccuracy.Width width : widths) {
+            if (!width.nearStep() && width.wideMm() > limit + AGREES_MM) {
+                assertThat(told).as("%s of %s", width, spec).isPresent();
+                assertThat(width.xMm())
+                        .isBetween(told.get().fromMm() - NEAR_MM, told.get().toMm() + NEAR_MM);
+                assertThat(width.wideMm()).isLessThan(told.get().byMm() + AGREES_MM + 2 * NEAR_MM);
+            }
+        }
+        told.ifPresent(wide -> assertThat(widths)
+                .as("%s of %s", wide, spec)
+                .anyMatch(width -> width.xMm() > wide.fromMm() && width.wideMm() > limit - AGREES_MM));
+    }
+
+    /** The bulge of a handle that is shared by two panels comes in on four rows in place of two. */
+    @Test
+    void panelsThatShareTheBulgeStayWideForLess() {
+        SheathSpec panels = SheathSpec.standard(SheathKind.PANELS);
+        Optional<Advice.StaysWide> alone =
+                told(PatternMaker.make(TestKnives.dropPoint(), with(panels, Leather.Bulge.FACE)));
+        Optional<Advice.StaysWide> shared =
+                told(PatternMaker.make(TestKnives.dropPoint(), with(panels, Leather.Bulge.SHARED)));
+
+        assertThat(lengthMm(shared)).isLessThanOrEqualTo(lengthMm(alone));
+    }
+
+    private static SheathSpec with(SheathSpec spec, Leather.Bulge bulge) {
+        Leather leather = spec.leather();
+        return spec.with(new Leather(leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink(), bulge));
+    }
+
+    private static double lengthMm(Optional<Advice.StaysWide> wide) {
+        return wide.map(w -> w.toMm() - w.fromMm()).orElse(0.0);
+    }
+
+    private static Optional<Advice.StaysWide> told(Pattern pattern) {
+        return pattern.advice().stream()
+                .filter(Advice.StaysWide.class::isInstance)
+                .map(Advice.StaysWide.class::cast)
+                .findFirst();
+    }
+}

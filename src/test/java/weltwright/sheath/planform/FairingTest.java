@@ -1,0 +1,89 @@
+package weltwright.sheath.planform;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+
+class FairingTest {
+
+    @Property(tries = 200)
+    void nothingIsMadeLess(
+            @ForAll @Size(min = 30, max = 120) List<@DoubleRange(min = -20, max = 20) Double> list,
+            @ForAll @DoubleRange(min = 0.01, max = 2) double slope) {
+        double[] values = list.stream().mapToDouble(Double::doubleValue).toArray();
+
+        for (double[] fair :
+                List.of(Fairing.faired(values, 6), Fairing.sloped(values, slope), Fairing.hollowsRounded(values, 2))) {
+            for (int i = 0; i < values.length; i++) {
+                assertThat(fair[i]).isGreaterThanOrEqualTo(values[i] - 1e-9);
+            }
+        }
+    }
+
+    @Test
+    void aStraightSlopeStaysAsItIs() {
+        double[] slope = new double[50];
+        for (int i = 0; i < slope.length; i++) {
+            slope[i] = 3 - 0.4 * i;
+        }
+
+        assertThat(Fairing.faired(slope, 6)).containsExactly(slope, within(1e-9));
+        assertThat(Fairing.sloped(slope, 0.4)).containsExactly(slope, within(1e-9));
+    }
+
+    /** A step of 6 at a slope of 0.5 reaches 12 places out, and no farther. */
+    @Test
+    void aStepFallsOffAtTheSlope() {
+        double[] step = new double[40];
+        Arrays.fill(step, 0, 10, 6);
+
+        double[] sloped = Fairing.sloped(step, 0.5);
+
+        assertThat(sloped[9]).isEqualTo(6);
+        assertThat(sloped[15]).isCloseTo(3, within(1e-9));
+        assertThat(sloped[21]).isCloseTo(0, within(1e-9));
+        assertThat(sloped[39]).isZero();
+    }
+
+    /**
+     * Worked by hand: the mean of three, taken twice, weighs (1, 2, 3, 2, 1) / 9; the foot of a slope of 1 rises by
+     * 4/9.
+     */
+    @Test
+    void theFootOfASlopeIsRoundedAndItsBrinkStays() {
+        double[] slope = new double[40];
+        for (int i = 0; i < slope.length; i++) {
+            slope[i] = Math.max(0, Math.min(10, 20 - i));
+        }
+
+        double[] rounded = Fairing.hollowsRounded(slope, 1);
+
+        assertThat(rounded[10]).isEqualTo(10);
+        assertThat(rounded[11]).isEqualTo(9);
+        assertThat(rounded[19]).isCloseTo(1 + 1 / 9.0, within(1e-9));
+        assertThat(rounded[20]).isCloseTo(4 / 9.0, within(1e-9));
+        assertThat(rounded[22]).isZero();
+    }
+
+    @Test
+    void aCornerIsRounded() {
+        double[] corner = new double[60];
+        for (int i = 0; i < corner.length; i++) {
+            corner[i] = i < 30 ? 0 : -(i - 30);
+        }
+        double[] fair = Fairing.faired(corner, 6);
+        double sharpest = 0;
+        for (int i = 1; i + 1 < fair.length; i++) {
+            sharpest = Math.max(sharpest, Math.abs(fair[i - 1] - 2 * fair[i] + fair[i + 1]));
+        }
+
+        assertThat(sharpest).isLessThan(0.15);
+    }
+}

@@ -1,0 +1,88 @@
+package weltwright.sheath.planform;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.knife.Knife;
+import weltwright.knife.TestKnives;
+import weltwright.sheath.PatternMaker;
+import weltwright.sheath.TestSpecs;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.WeltSpec;
+
+class SheathSectionsTest {
+
+    /** Wherever it is cut: the knife lies in its room, the leather outside it, the welt between the leather. */
+    @ParameterizedTest
+    @EnumSource(SheathKind.class)
+    void theKnifeLiesInItsRoomAndTheLeatherRoundThat(SheathKind kind) {
+        for (Knife knife : TestKnives.all()) {
+            SheathSpec spec = TestSpecs.bladeAlone(kind).withHandleDepthMm(30);
+            SheathSections sections = PatternMaker.sections(knife, spec);
+            for (double x = sections.fromMm(); x < sections.toMm() - 3; x += 2.7) {
+                SheathSection cut = sections.at(x);
+                var room = Polyline.closed(cut.room()).polygon().buffer(0.05);
+                assertThat(room.covers(Polyline.closed(cut.knife().boundary()).polygon()))
+                        .as("at %s", x)
+                        .isTrue();
+                for (Point p : cut.room()) {
+                    assertThat(p.y()).isLessThanOrEqualTo(heightAt(cut.face(), p.x()) + 1e-6);
+                }
+            }
+        }
+    }
+
+    /**
+     * Worked by hand: 3.5 mm of blade wants 2 × 3 mm of welt, from the cavity at 10.8 mm to the edge 4 + 3.175 mm on.
+     */
+    @Test
+    void theWeltIsCutInItsLayers() {
+        SheathSection cut = PatternMaker.sections(TestKnives.wedge(3.5, 0.4), TestSpecs.bladeAlone(SheathKind.PANELS))
+                .at(50);
+
+        assertThat(cut.welt()).hasSize(4);
+        SheathSection.Layer layer = cut.welt().get(0);
+        assertThat(layer.fromY()).isCloseTo(-10.8 - 4 - 3.175, within(0.05));
+        assertThat(layer.toY()).isCloseTo(-10.8, within(0.05));
+        assertThat(layer.fromZ()).isCloseTo(-3, within(1e-9));
+        assertThat(layer.toZ()).isCloseTo(0, within(1e-9));
+        assertThat(cut.stitches()).hasSize(2);
+        assertThat(cut.stitches().get(0)).isCloseTo(-14.8, within(0.05));
+    }
+
+    /** On a flat back a handle of 16 mm and 0.8 mm of ease rests half of both above it, the welt's middle 1.5 mm. */
+    @Test
+    void onAFlatBackTheKnifeIsLifted() {
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
+                .with(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
+                .with(new WeltSpec(OptionalInt.of(1), 4, List.of(), false))
+                .withHandleDepthMm(60);
+        SheathSection cut =
+                PatternMaker.sections(TestKnives.wedge(2, 0.4), spec).at(-30);
+
+        assertThat(cut.knifeLiftMm()).isCloseTo(8 + 0.8 - 1.5, within(0.03));
+        assertThat(cut.back()).allMatch(p -> p.y() == -1.5);
+    }
+
+    private static double heightAt(List<Point> path, double y) {
+        for (int i = 0; i + 1 < path.size(); i++) {
+            Point a = path.get(i);
+            Point b = path.get(i + 1);
+            if (a.x() <= y && y <= b.x()) {
+                return a.x() == b.x()
+                        ? Math.max(a.y(), b.y())
+                        : a.towards(b, (y - a.x()) / (b.x() - a.x())).y();
+            }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+}

@@ -1,0 +1,39 @@
+package weltwright.trace.appearance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class ColourDistributionTest {
+    /** Eight corners of a cube of side 4: each channel has the variance 4, and none goes with another. */
+    @Test
+    void independentChannelsGiveTheDensityThatTheFormulaGives() {
+        ColourDistribution.Sums sums = new ColourDistribution.Sums();
+        for (int k = 0; k < 8; k++) {
+            sums.add(100 + 4 * (k & 1), 100 + 2 * (k & 2), 100 + (k & 4));
+        }
+        ColourDistribution normal = sums.normal(5);
+
+        assertThat(sums.count()).isEqualTo(8);
+        assertThat(normal.mean()).containsExactly(new double[] {102, 102, 102}, within(1e-9));
+        // With noise each variance is 9, so 3 off is one standard deviation.
+        assertThat(normal.squaredDistance(105, 102, 102)).isCloseTo(1, within(1e-9));
+        assertThat(normal.squaredDistance(105, 99, 105)).isCloseTo(3, within(1e-9));
+        // The density of the normal distribution but for (2 pi)^(3/2): exp(-square / 2) / sqrt(determinant).
+        assertThat(normal.logLikelihood(105, 102, 102)).isCloseTo(-0.5 - Math.log(27), within(1e-9));
+    }
+
+    /** Grey that gets brighter: far along brightness is near, the same in one channel is far. */
+    @Test
+    void whatGoesTogetherIsNear() {
+        ColourDistribution.Sums sums = new ColourDistribution.Sums();
+        for (int level = 50; level <= 150; level++) {
+            sums.add(level, level, level);
+        }
+        ColourDistribution normal = sums.normal(1);
+
+        assertThat(normal.squaredDistance(130, 130, 130)).isLessThan(2);
+        assertThat(normal.squaredDistance(130, 100, 100)).isGreaterThan(100);
+    }
+}
