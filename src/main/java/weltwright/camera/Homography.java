@@ -9,7 +9,11 @@ import weltwright.geometry.Point;
  * @param h its matrix, row by row
  */
 public record Homography(double[] h) {
-    /** @param matrix 3 by 3, released */
+    /**
+     * Makes a homography of a matrix of OpenCV.
+     *
+     * @param matrix 3 by 3, released
+     */
     public static Homography of(Mat matrix) {
         double[] h = new double[9];
         matrix.get(0, 0, h);

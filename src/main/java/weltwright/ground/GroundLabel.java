@@ -3,10 +3,18 @@ package weltwright.ground;
 /** What the lines of a {@link GroundLines} show, with the length that was taken for true. */
 public sealed interface GroundLabel {
 
-    /** @param page name of the printed sheet's size */
+    /**
+     * Squares of the printed reference sheet.
+     *
+     * @param page name of the printed sheet's size
+     */
     record SheetSquares(String page, double squareMm) implements GroundLabel {}
 
-    /** @param pitchMm from line to line of a ruled ground */
+    /**
+     * Lines of a ruled ground.
+     *
+     * @param pitchMm from line to line of a ruled ground
+     */
     record Ruling(double pitchMm) implements GroundLabel {}
 
     /** How far apart the lines of a ruled ground are is not known. */

@@ -33,6 +33,8 @@ public final class RectangleEdges {
     }
 
     /**
+     * Makes control points of points seen on the sides of a rectangle.
+     *
      * @param corners where its corners are seen, roughly, anticlockwise from the lower left one
      * @param sides points seen on each side, the first from the first corner to the second
      */

@@ -125,7 +125,11 @@ public final class RuledGroundFinder {
             return new Found(doubled, extent, linesLighter, 2 * lineWidthPx);
         }
 
-        /** @param pitchMm from line to line; the same along x and y */
+        /**
+         * Gives the crossings found their places on the ground.
+         *
+         * @param pitchMm from line to line; the same along x and y
+         */
         public LocatedGround located(double pitchMm) {
             return new LocatedGround(
                     crossings,

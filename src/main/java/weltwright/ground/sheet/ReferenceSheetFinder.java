@@ -86,7 +86,11 @@ public final class ReferenceSheetFinder {
         /** Edges run straight so far to either side of their middle, as a part of a square. */
         private static final double HALF_EDGE = 0.3;
 
-        /** @param scale as in {@link ReferenceSheetFinder#find} */
+        /**
+         * Gives the corners found their places on the sheet.
+         *
+         * @param scale as in {@link ReferenceSheetFinder#find}
+         */
         public LocatedGround located(PrintScale scale) {
             return new LocatedGround(
                     corners, ViewSolver.LEAST_PIXEL_SIGMA, SCALE_SIGMA, SCALE_SIGMA, facts(scale), sketch(scale));

@@ -8,12 +8,20 @@ import weltwright.geometry.Point;
 public final class OpenCvPoints {
     private OpenCvPoints() {}
 
-    /** @param p in pixels */
+    /**
+     * Rounds a point to a whole pixel.
+     *
+     * @param p in pixels
+     */
     public static org.opencv.core.Point of(Point p) {
         return new org.opencv.core.Point(Math.round(p.x()), Math.round(p.y()));
     }
 
-    /** @param points in pixels */
+    /**
+     * Rounds points to whole pixels.
+     *
+     * @param points in pixels
+     */
     public static MatOfPoint all(List<Point> points) {
         return new MatOfPoint(points.stream().map(OpenCvPoints::of).toArray(org.opencv.core.Point[]::new));
     }

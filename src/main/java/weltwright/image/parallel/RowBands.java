@@ -27,6 +27,8 @@ public final class RowBands {
     }
 
     /**
+     * Makes a raster in bands of rows, several at once.
+     *
      * @param size columns and rows, and the type of its values
      * @param marginRows what lies so far from a row has a say in it; not beyond the raster
      */
@@ -50,6 +52,10 @@ public final class RowBands {
         return whole;
     }
 
-    /** @param type as OpenCV numbers them */
+    /**
+     * Size and type of a raster.
+     *
+     * @param type as OpenCV numbers them
+     */
     public record Size(int columns, int rows, int type) {}
 }

@@ -47,6 +47,8 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
     public record Stroke(LineStyle style, Polyline line) {}
 
     /**
+     * Draws a piece with its words, in the frame of the piece.
+     *
      * @param edges those of this piece; none where nothing is known of them
      * @param caption the words on it
      */

@@ -17,6 +17,8 @@ public final class SectionLeather {
     private SectionLeather() {}
 
     /**
+     * Gives the leather of a section as closed chains in (y, z).
+     *
      * @param outerEdgeMm y of the outer edge on the edge's side
      * @param outerSpineMm the same on the spine's side; of no account where the body is folded
      */

@@ -48,7 +48,11 @@ public record ColourDistribution(double[] mean, double[][] information, double l
             return count;
         }
 
-        /** @param noise variance of a channel that is always there, besides what was seen */
+        /**
+         * Gives the normal distribution of the colours that were added.
+         *
+         * @param noise variance of a channel that is always there, besides what was seen
+         */
         public ColourDistribution normal(double noise) {
             double[] mean = new double[3];
             for (int k = 0; k < 3; k++) {

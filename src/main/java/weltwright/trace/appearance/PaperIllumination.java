@@ -41,6 +41,8 @@ public final class PaperIllumination {
     }
 
     /**
+     * Fits the illumination of the paper to where it is plain.
+     *
      * @param seen the rectified picture, 8 bits, three channels
      * @param paper 255 where the sheet is plain paper
      * @param raster on which both lie

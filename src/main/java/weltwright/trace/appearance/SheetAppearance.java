@@ -23,7 +23,11 @@ import weltwright.units.PrintScale;
  */
 public record SheetAppearance(PaperIllumination light, Scalar blackness) {
 
-    /** @param raster over the whole page; half a millimetre is fine enough */
+    /**
+     * Measures how the printed sheet looks in a photo.
+     *
+     * @param raster over the whole page; half a millimetre is fine enough
+     */
     public static SheetAppearance of(
             DecodedPhoto picture, CameraView view, ReferenceSheet sheet, PrintScale scale, PlaneRaster raster) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));

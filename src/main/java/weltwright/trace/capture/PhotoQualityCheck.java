@@ -148,7 +148,11 @@ public final class PhotoQualityCheck {
         return advice;
     }
 
-    /** @param contour of what lies on the ground, on the ground's plane */
+    /**
+     * Tells what of the knife would make a better photo.
+     *
+     * @param contour of what lies on the ground, on the ground's plane
+     */
     public static List<PhotoAdvice> ofKnife(DecodedPhoto picture, CameraView view, Polyline contour) {
         boolean inside = contour.map(p -> view.pixel(Plane.GROUND.over(p))).points().stream()
                 .allMatch(px -> Math.min(px.x(), px.y()) > RIM_PX

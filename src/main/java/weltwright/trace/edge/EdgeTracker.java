@@ -100,6 +100,8 @@ public final class EdgeTracker {
     }
 
     /**
+     * Follows the edge near a rough contour.
+     *
      * @param rough in pixels, closed round the knife; or a stretch of such a contour that has the knife on its left as
      *     the picture is seen, and to which the edge then keeps the nearer the better
      */

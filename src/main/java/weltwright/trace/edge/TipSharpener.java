@@ -50,7 +50,11 @@ public final class TipSharpener {
         this.pxPerMm = pxPerMm;
     }
 
-    /** @param contour closed, in pixels */
+    /**
+     * Gives the contour with its tip drawn out to where the knife ends.
+     *
+     * @param contour closed, in pixels
+     */
     public Polyline sharpened(Polyline contour) {
         Polyline even = contour.resampled(0.3 * pxPerMm);
         int[] ends = ends(even.points());

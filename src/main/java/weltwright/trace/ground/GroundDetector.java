@@ -137,6 +137,8 @@ public final class GroundDetector {
     }
 
     /**
+     * Finds what the knife lies on, the surest kind of ground first.
+     *
      * @param scale what the reference sheet's bars measure, should it be one
      * @param lens what is known of the lens
      * @throws UserFacingException where it is the reference sheet, but too little of it is to be seen

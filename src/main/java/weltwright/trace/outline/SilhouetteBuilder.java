@@ -77,6 +77,8 @@ public final class SilhouetteBuilder {
     }
 
     /**
+     * A silhouette with what is known of each of its points.
+     *
      * @param silhouette in its own frame, the heel on x = 0
      * @param midPlane in the ground frame
      * @param onGround the motion from the silhouette's frame to the ground frame
@@ -101,6 +103,8 @@ public final class SilhouetteBuilder {
             double heelSigmaMm) {}
 
     /**
+     * Builds the silhouette in the mid-plane of the knife as it lies.
+     *
      * @param tipDropMm how much lower the tip was said to lie than the heel; where nothing was said, the handle's
      *     measured thicknesses tell how the knife lay
      */

@@ -226,6 +226,8 @@ public final class BladeReflectionDetector {
     }
 
     /**
+     * Tells whether the blade mirrors lines of the ground.
+     *
      * @param blade its outline, as seen on the ground's plane, in mm
      * @param lines of the ground, each a straight one
      * @param lineColour the colour of the ground less that of its lines: blue, green, red; zero where there are none

@@ -37,7 +37,11 @@ public record DarkRegion(Point low, Point high) {
     /** Farther from what is dark than this nothing is looked for. */
     private static final double ROOM_MM = 20;
 
-    /** @param half of the sheet, from its middle; empty where nothing on it is dark */
+    /**
+     * Finds the dark region on a part of the sheet.
+     *
+     * @param half of the sheet, from its middle; empty where nothing on it is dark
+     */
     public static Optional<DarkRegion> of(Point half, DecodedPhoto picture, CameraView view) {
         PlaneRaster raster = PlaneRaster.covering(half.times(-1), half, MM_PER_PX);
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));

@@ -90,6 +90,8 @@ public final class SharpContourFinder {
     }
 
     /**
+     * The contour that was found.
+     *
      * @param contour closed and counter-clockwise, on the ground's plane, in mm
      * @param hasRival whether another line beside it is so sharp that it might be the knife's
      */

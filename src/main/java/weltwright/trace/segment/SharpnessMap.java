@@ -44,6 +44,8 @@ public record SharpnessMap(PlaneRaster raster, float[] values) {
     private static final int LINE_PX = 9;
 
     /**
+     * Measures how sharp a rectified picture is at each place.
+     *
      * @param picture rectified, 8 bits, three channels
      * @param plain 255 where the ground is plain; where it is not, what is beside it tells
      */

@@ -13,6 +13,8 @@ import weltwright.geometry.Point;
 public record PrintVisibility(List<Sight> sights, List<Point> unclear, double[] lineColour) {
 
     /**
+     * A point of the ground at which the print was looked for.
+     *
      * @param at a point of the ground, in mm
      * @param visible whether the print at it is seen; else something hides it
      */

@@ -58,6 +58,8 @@ public final class PrintedLineEnds {
     private record Look(Point at, Point along, boolean outside, double[] step, double[] aside) {}
 
     /**
+     * Finds where printed lines end at the knife.
+     *
      * @param contour of the knife on the ground's plane, in mm, off by no more than a few millimetres
      * @param lines that are printed on the ground; each a straight one
      * @param halfWidthMm of a line with its blur

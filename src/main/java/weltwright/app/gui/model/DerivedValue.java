@@ -78,6 +78,8 @@ public final class DerivedValue<Q, A> {
     }
 
     /**
+     * What there is of a derived value at a moment.
+     *
      * @param made the newest that there is; while another is being made, the one before it
      * @param trouble why there is none, for the user; or empty
      * @param inWork whether another is being made
