@@ -38,7 +38,7 @@ class MutatedPhotosTest {
 
     /**
      * Farther off than this many times what is claimed is wrong; within it, claims are for 95 of 100 points
-     * (CoverageTest).
+     * (ErrorCoverageTest).
      */
     private static final double SILENTLY_WRONG = 2;
 

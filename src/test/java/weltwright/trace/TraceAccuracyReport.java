@@ -28,7 +28,7 @@ public final class TraceAccuracyReport {
                 # How far a trace is off
 
                 Made by `weltwright.trace.TraceAccuracyReport` (DEVELOPERS.md says how to run it). The ruler is
-                `OutlineRuler`: best rigid fit without scale, distances both ways every 0.5 mm, the last 10 mm at the
+                `OutlineDistance`: best rigid fit without scale, distances both ways every 0.5 mm, the last 10 mm at the
                 butt left out. The program was told the two thicknesses, how much lower the tip lies, and what the
                 knife lies on; nothing else. All lengths are mm. *Claimed* is the error that the program states for 95
                 of 100 points; *covered* is the share of the sampled errors that lie within it; *marked* is the length
