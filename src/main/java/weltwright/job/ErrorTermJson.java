@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import org.jspecify.annotations.Nullable;
 import weltwright.trace.report.ErrorBudget;
 import weltwright.trace.report.ErrorSource;
 
@@ -13,9 +14,9 @@ import weltwright.trace.report.ErrorSource;
  */
 @JsonNaming(SnakeCaseStrategy.class)
 record ErrorTermJson(
-        @JsonSetter(nulls = Nulls.SET) ErrorSource.Known source,
+        @JsonSetter(nulls = Nulls.SET) ErrorSource.@Nullable Known source,
         double error95,
-        @JsonSetter(nulls = Nulls.SET) FreeText freeText) {
+        @JsonSetter(nulls = Nulls.SET) @Nullable FreeText freeText) {
 
     record FreeText(String cause, String remedy) {}
 
@@ -26,10 +27,12 @@ record ErrorTermJson(
     }
 
     ErrorBudget.Part part() {
-        if ((source == null) == (freeText == null)) {
-            throw new IllegalArgumentException("a part of the error with not one source");
+        if (source != null && freeText == null) {
+            return new ErrorBudget.Part(source, error95);
         }
-        return new ErrorBudget.Part(
-                source == null ? new ErrorSource.FreeText(freeText.cause, freeText.remedy) : source, error95);
+        if (source == null && freeText != null) {
+            return new ErrorBudget.Part(new ErrorSource.FreeText(freeText.cause, freeText.remedy), error95);
+        }
+        throw new IllegalArgumentException("a part of the error with not one source");
     }
 }

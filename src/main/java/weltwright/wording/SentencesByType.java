@@ -2,6 +2,7 @@ package weltwright.wording;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 
 /**
@@ -18,6 +19,8 @@ final class SentencesByType<T> {
     }
 
     String of(T value) {
-        return byKind.get(value.getClass()).apply(value);
+        Function<T, String> sentence =
+                Objects.requireNonNull(byKind.get(value.getClass()), () -> "no sentence for " + value.getClass());
+        return sentence.apply(value);
     }
 }

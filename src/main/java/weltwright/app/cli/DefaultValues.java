@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.IDefaultValueProvider;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -45,7 +46,7 @@ final class DefaultValues implements IDefaultValueProvider {
     }
 
     @Override
-    public String defaultValue(ArgSpec argument) {
+    public @Nullable String defaultValue(ArgSpec argument) {
         return argument instanceof OptionSpec option ? values.get(option.longestName()) : null;
     }
 
