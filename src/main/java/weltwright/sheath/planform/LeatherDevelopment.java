@@ -126,7 +126,7 @@ public final class LeatherDevelopment {
      */
     public Optional<Advice.StaysWide> staysWide(SheathKind kind) {
         double limit = form.folded() ? WIDE_FOLDED_MM : WIDE_PANEL_MM;
-        int start = -1;
+        int start = 0;
         double most = 0;
         for (int i = 0; i < cavity.size(); i++) {
             double wide = wideMm(i);
@@ -136,7 +136,7 @@ public final class LeatherDevelopment {
                             kind, leather.bulge(), most, cavity.stationMm(start), cavity.stationMm(i)));
                 }
                 start = i;
-            } else if (cavity.stationMm(i) - cavity.stationMm(Math.max(0, start)) > BY_A_STEP_MM) {
+            } else if (cavity.stationMm(i) - cavity.stationMm(start) > BY_A_STEP_MM) {
                 most = Math.max(most, wide);
             }
         }

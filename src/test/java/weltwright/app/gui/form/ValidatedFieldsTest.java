@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -25,9 +26,11 @@ class ValidatedFieldsTest {
     }
 
     private static ValidatedField<Optional<LocalDate>> typed(String text) {
-        ValidatedField<Optional<LocalDate>> day = ValidatedFields.dayIfAny("day to be ready", Optional.empty());
-        day.field().setText(text);
-        day.field().postActionEvent();
-        return day;
+        return GuiActionRunner.execute(() -> {
+            ValidatedField<Optional<LocalDate>> day = ValidatedFields.dayIfAny("day to be ready", Optional.empty());
+            day.field().setText(text);
+            day.field().postActionEvent();
+            return day;
+        });
     }
 }
