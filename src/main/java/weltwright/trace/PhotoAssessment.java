@@ -113,7 +113,7 @@ public record PhotoAssessment(
                 Optional.of(seen(view, asked)),
                 List.of(),
                 PhotoQualityCheck.ofUnknownSize(picture, ground, view),
-                Optional.of(GroundDetector.WHICH_PITCH.getMessage()),
+                Optional.of(GroundDetector.unknownPitch().getMessage()),
                 true);
     }
 

@@ -36,20 +36,6 @@ public final class GroundDetector {
     /** A ruling of unknown pitch is found in this unit; any will do. */
     private static final double NOMINAL_PITCH_MM = 10;
 
-    public static final GroundSizeUnknownException WHICH_PITCH = new GroundSizeUnknownException(
-            "The knife lies on a ruled ground, and no photo tells how far apart its lines are.",
-            "Say it, counting fine lines too, such as 10 mm or 1/2 in. If it is the printed sheet that it lies on,"
-                    + " photograph it again with its frame in view, sharp.");
-
-    private static final GroundSizeUnknownException WHICH_PAPER = new GroundSizeUnknownException(
-            "The knife lies on a sheet of paper, and this photo does not tell its size.",
-            "Say whether it is A4 or Letter; for another size set its four corners by hand.");
-
-    private static final UserFacingException WHAT = new UserFacingException(
-            "Neither the printed sheet nor a ruled ground nor a blank sheet of paper is to be seen in the picture.",
-            "Photograph the knife again on the printed sheet, its whole frame in view, sharp and evenly lit; or set the"
-                    + " four corners of something of known size by hand.");
-
     private GroundDetector() {}
 
     /** What the knife lies on, as far as the picture or the user tells. */
@@ -91,7 +77,7 @@ public final class GroundDetector {
     public record Ruling(RuledGroundFinder.Found found, double nominalPitchMm) implements Seen {
         @Override
         public TraceableGround known() {
-            throw WHICH_PITCH;
+            throw unknownPitch();
         }
 
         @Override
@@ -116,7 +102,7 @@ public final class GroundDetector {
     public record UnsizedPaper() implements Seen {
         @Override
         public TraceableGround known() {
-            throw WHICH_PAPER;
+            throw unknownPaperSize();
         }
     }
 
@@ -132,7 +118,7 @@ public final class GroundDetector {
     public record Nothing() implements Seen {
         @Override
         public TraceableGround known() {
-            throw WHAT;
+            throw unknownGround();
         }
     }
 
@@ -166,5 +152,26 @@ public final class GroundDetector {
 
     private static double misfit(PaperSheetFinder.Unsized paper, GroundChoice.Paper size) {
         return paper.misfit(size.widthMm(), size.heightMm());
+    }
+
+    /** Returns the error of a ruled ground whose pitch nobody gave. */
+    public static GroundSizeUnknownException unknownPitch() {
+        return new GroundSizeUnknownException(
+                "The knife lies on a ruled ground, and no photo tells how far apart its lines are.",
+                "Say it, counting fine lines too, such as 10 mm or 1/2 in. If it is the printed sheet that it lies on,"
+                        + " photograph it again with its frame in view, sharp.");
+    }
+
+    private static GroundSizeUnknownException unknownPaperSize() {
+        return new GroundSizeUnknownException(
+                "The knife lies on a sheet of paper, and this photo does not tell its size.",
+                "Say whether it is A4 or Letter; for another size set its four corners by hand.");
+    }
+
+    private static UserFacingException unknownGround() {
+        return new UserFacingException(
+                "Neither the printed sheet nor a ruled ground nor a blank sheet of paper is to be seen in the picture.",
+                "Photograph the knife again on the printed sheet, its whole frame in view, sharp and evenly lit; or set the"
+                        + " four corners of something of known size by hand.");
     }
 }
