@@ -42,13 +42,13 @@ public final class PatternMaker {
      */
     public static Pattern make(Knife knife, SheathSpec wished) {
         Fit fit = Fit.of(knife, wished);
-        return pattern(knife, wished, fit, draft(knife, fit));
+        return pattern(knife, wished, fit, draft(fit));
     }
 
     /** The pattern, and with it the sewn sheath to look at; throws as {@link #make} does. */
     public static Made madeUp(Knife knife, SheathSpec wished) {
         Fit fit = Fit.of(knife, wished);
-        SheathDraft draft = draft(knife, fit);
+        SheathDraft draft = draft(fit);
         return new Made(
                 pattern(knife, wished, fit, draft),
                 new SheathSections(knife, fit.spec, fit.cavity, fit.form, fit.welt),
@@ -58,7 +58,7 @@ public final class PatternMaker {
     /** A pattern and the sheath that is sewn from it, both from the same steps. */
     public record Made(Pattern pattern, SheathSections sections, SewnPlanView plan) {}
 
-    private static SheathDraft draft(Knife knife, Fit fit) {
+    private static SheathDraft draft(Fit fit) {
         return new SheathDraft(fit.enclosed, fit.spec, fit.cavity, fit.form, fit.welt);
     }
 
