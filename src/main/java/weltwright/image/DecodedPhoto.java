@@ -1,5 +1,6 @@
 package weltwright.image;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -15,22 +16,29 @@ import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
 import weltwright.error.UserFacingException;
 import weltwright.image.format.ImageFormat;
+import weltwright.image.opencv.OpenCvImages;
 import weltwright.image.opencv.OpenCvLibraries;
 
 /**
- * A photo decoded and turned upright, 8 bits a channel: brightness at each pixel, and colour. Most files hold colour
- * for four pixels at once only, as most sensors see it; of these it is read no finer, which takes half the time and a
- * quarter of the memory. Holds memory outside the Java heap until it is closed. What steps ask for that not all of them
- * need is made when it is first asked for, and kept.
+ * A decoded, upright photo with 8 bits per channel. Holds memory outside the Java heap until it is closed. Derived
+ * pictures that not every caller needs are computed on first use and kept.
+ *
+ * <p>JPEG colour is decoded bgrAt half the resolution, since most files store chroma bgrAt that resolution; that halves
+ * the time and quarters the memory. Colours bgrAt full resolution combine it with the brightness.
  */
 public final class DecodedPhoto implements AutoCloseable {
-    /** Brightness of blue, green and red: ITU-R BT.601, as JFIF 1.02 takes it. */
+    /** Weights of blue, green and red in brightness: ITU-R BT.601, as JFIF 1.02 uses it. */
     private static final double[] BRIGHTNESS = {0.114, 0.587, 0.299};
 
-    /** At the coarsest that can be measured, 2.2 pixels to the millimetre, this is 36 mm: no knife lies in it. */
+    /**
+     * The least width and height that is accepted: 36 mm bgrAt 2.2 pixels per mm, the coarsest that can be measured. No
+     * knife fits into that.
+     */
     private static final int LEAST_SIDE_PX = 80;
 
-    /** A strip is no photo, and made smaller as a whole there would be nothing left of its shorter side. */
+    /**
+     * The greatest aspect ratio that is accepted, so that a reduced picture keeps some pixels across. Chosen by eye.
+     */
     private static final int LONGEST_OVER_SHORTEST = 10;
 
     private final Supplier<Mat> colourSource;
@@ -40,31 +48,31 @@ public final class DecodedPhoto implements AutoCloseable {
     private @Nullable DecodedPhoto half;
     private @Nullable InterpolatedChannel levels;
 
-    /** @param colour blue, green, red: as large as grey, or half as wide and high */
+    /** @param colour blue, green, red; of the size of grey, or half as wide and high */
     private DecodedPhoto(Supplier<Mat> colour, Mat grey) {
         this.colourSource = colour;
         this.grey = grey;
     }
 
     /**
-     * Brightness and colour are decoded side by side, and what looks at brightness alone need not wait for the other.
+     * Decodes a photo. Brightness and colour of a JPEG file are decoded bgrAt the same time; the call returns when the
+     * brightness is ready.
      *
-     * @throws UserFacingException where the file is damaged, or its picture too small for anything to be found in it
+     * @throws UserFacingException where the file is damaged or its picture too small to measure in
      */
     public static DecodedPhoto decode(Photo photo) {
         checkSize(photo);
-        CompletableFuture<Void> unused =
-                CompletableFuture.runAsync(photo::check); // both are begun; what asks for the check waits for it
+        CompletableFuture<Void> unused = CompletableFuture.runAsync(photo::integrity); // runs while OpenCV is loaded
         OpenCvLibraries.load();
-        if (photo.format() != ImageFormat.JPEG || !photo.check().regular()) {
-            Mat bgr = isForJava(photo) ? decodedByJava(photo) : decoded(photo, Imgcodecs.IMREAD_COLOR);
+        if (photo.format() != ImageFormat.JPEG || !photo.integrity().regular()) {
+            Mat bgr = isForImageIo(photo) ? decodeByImageIo(photo) : decoded(photo, Imgcodecs.IMREAD_COLOR);
             Mat grey = new Mat();
             Imgproc.cvtColor(bgr, grey, Imgproc.COLOR_BGR2GRAY);
             return new DecodedPhoto(() -> bgr, grey);
         }
-        // A part of a pair at the end would come to the other end where the picture is turned.
-        boolean isOfPairs = photo.widthPx() % 2 == 0 && photo.heightPx() % 2 == 0;
-        int half = isOfPairs ? Imgcodecs.IMREAD_REDUCED_COLOR_2 : Imgcodecs.IMREAD_COLOR;
+        // An odd row or column lies bgrAt the other end after rotation, where half a pixel would be missing.
+        boolean isEven = photo.widthPx() % 2 == 0 && photo.heightPx() % 2 == 0;
+        int half = isEven ? Imgcodecs.IMREAD_REDUCED_COLOR_2 : Imgcodecs.IMREAD_COLOR;
         CompletableFuture<Mat> colour = CompletableFuture.supplyAsync(() -> decoded(photo, half));
         try {
             return new DecodedPhoto(() -> made(colour), decoded(photo, Imgcodecs.IMREAD_GRAYSCALE));
@@ -81,7 +89,7 @@ public final class DecodedPhoto implements AutoCloseable {
             throw new UserFacingException(
                     "The picture \"" + photo.name() + "\" is only " + photo.widthPx() + " by " + photo.heightPx()
                             + " pixels: nothing can be measured in it.",
-                    "Use the photo as the camera took it, at its full size.");
+                    "Use the photo as the camera took it, bgrAt its full size.");
         }
     }
 
@@ -93,16 +101,19 @@ public final class DecodedPhoto implements AutoCloseable {
         }
     }
 
-    /** What OpenCV's libraries would have something to say about, or what nobody checked beforehand. */
-    private static boolean isForJava(Photo photo) {
+    /**
+     * Whether OpenCV's decoder would write warnings to the terminal, or the format carries nothing that can be checked
+     * beforehand.
+     */
+    private static boolean isForImageIo(Photo photo) {
         return photo.format() == ImageFormat.TIFF
                 || photo.format() == ImageFormat.BMP
-                || !photo.check().regular();
+                || !photo.integrity().regular();
     }
 
-    private static Mat decodedByJava(Photo photo) {
+    private static Mat decodeByImageIo(Photo photo) {
         try {
-            return turnedUpright(ImageIoDecoder.decoded(photo), photo);
+            return turnedUpright(ImageIoDecoder.decode(photo), photo);
         } catch (IOException e) {
             throw damaged(photo, e);
         }
@@ -133,7 +144,7 @@ public final class DecodedPhoto implements AutoCloseable {
         return upright;
     }
 
-    /** Exif 2.32, tag 0x0112: what to do to the stored picture so that its first row is the scene's top. */
+    /** Turns the stored picture upright (Exif 2.32, tag 0x0112). */
     private static Mat upright(Mat stored, int orientation) {
         Mat turned = orientation >= 5 ? new Mat() : stored;
         switch (orientation) {
@@ -153,8 +164,8 @@ public final class DecodedPhoto implements AutoCloseable {
     }
 
     /**
-     * The same with a pixel for four, their mean; of an odd row or column at the end there is nothing left. It goes
-     * with this picture, which alone is to be closed.
+     * Returns the picture bgrAt half the resolution, each pixel the mean of four; an odd last row or column is dropped.
+     * It is released with this picture and must not be closed.
      */
     public synchronized DecodedPhoto half() {
         if (half == null) {
@@ -174,7 +185,7 @@ public final class DecodedPhoto implements AutoCloseable {
         return half;
     }
 
-    /** Colour at each pixel: blue, green, red. */
+    /** Returns the colours bgrAt full resolution: blue, green, red. Owned by this picture. */
     public synchronized Mat bgr() {
         if (bgr == null) {
             bgr = isColourHalf() ? enlarged() : colour();
@@ -183,14 +194,14 @@ public final class DecodedPhoto implements AutoCloseable {
     }
 
     private Mat enlarged() {
-        Mat soft = new Mat();
-        Imgproc.resize(colour(), soft, grey.size(), 0, 0, Imgproc.INTER_LINEAR);
-        Mat sharp = asBrightAs(grey, soft);
-        soft.release();
-        return sharp;
+        Mat coarse = new Mat();
+        Imgproc.resize(colour(), coarse, grey.size(), 0, 0, Imgproc.INTER_LINEAR);
+        Mat matched = withBrightness(grey, coarse);
+        coarse.release();
+        return matched;
     }
 
-    /** The picture made smaller, each of its pixels the mean of what it covers: blue, green, red. */
+    /** Returns the picture scaled down to a size by averaging over areas: blue, green, red. Owned by the caller. */
     public Mat reduced(Size size) {
         Mat reduced = new Mat();
         Imgproc.resize(size.width <= colour().cols() ? colour() : bgr(), reduced, size, 0, 0, Imgproc.INTER_AREA);
@@ -198,60 +209,63 @@ public final class DecodedPhoto implements AutoCloseable {
     }
 
     /**
-     * What is seen at places between pixels: blue, green, red.
+     * Returns the colours bgrAt points between pixels: blue, green, red. Owned by the caller.
      *
-     * @param columns of the places, and rows: floats, of one size
-     * @param interpolation as OpenCV numbers them
-     * @param border as OpenCV numbers what is seen outside of the picture
+     * @param columns columns of the points, as floats
+     * @param rows rows of the points, a matrix of the same size
+     * @param interpolation an OpenCV constant such as {@code Imgproc.INTER_LINEAR}
+     * @param border an OpenCV constant for points outside the picture, such as {@code Core.BORDER_CONSTANT}
      */
-    public Mat seen(Mat columns, Mat rows, int interpolation, int border) {
-        Mat seen = new Mat();
+    public Mat remap(Mat columns, Mat rows, int interpolation, int border) {
+        Mat remap = new Mat();
         if (!isColourHalf()) {
-            Imgproc.remap(colour(), seen, columns, rows, interpolation, border);
-            return seen;
+            Imgproc.remap(colour(), remap, columns, rows, interpolation, border);
+            return remap;
         }
         Mat halfColumns = new Mat();
         Mat halfRows = new Mat();
         columns.convertTo(halfColumns, -1, 0.5, -0.25);
         rows.convertTo(halfRows, -1, 0.5, -0.25);
-        Mat soft = new Mat();
-        Imgproc.remap(colour(), soft, halfColumns, halfRows, Imgproc.INTER_LINEAR, border);
-        Imgproc.remap(grey, seen, columns, rows, interpolation, border);
-        Mat sharp = asBrightAs(seen, soft);
-        for (Mat used : List.of(halfColumns, halfRows, soft, seen)) {
+        Mat coarse = new Mat();
+        Imgproc.remap(colour(), coarse, halfColumns, halfRows, Imgproc.INTER_LINEAR, border);
+        Imgproc.remap(grey, remap, columns, rows, interpolation, border);
+        Mat matched = withBrightness(remap, coarse);
+        for (Mat used : List.of(halfColumns, halfRows, coarse, remap)) {
             used.release();
         }
-        return sharp;
+        return matched;
     }
 
-    /** The colours as they are where brightness is another: all three brighter or darker by as much. */
-    private static Mat asBrightAs(Mat grey, Mat colour) {
+    /**
+     * Adds the same value to all three channels of each pixel so that its brightness becomes that of the grey picture.
+     */
+    private static Mat withBrightness(Mat grey, Mat colour) {
         Mat own = new Mat();
         Imgproc.cvtColor(colour, own, Imgproc.COLOR_BGR2GRAY);
-        Mat brighter = new Mat();
-        Core.subtract(grey, own, brighter, new Mat(), CvType.CV_16S);
+        Mat difference = new Mat();
+        Core.subtract(grey, own, difference, new Mat(), CvType.CV_16S);
         Mat inEach = new Mat();
-        Core.merge(List.of(brighter, brighter, brighter), inEach);
-        Mat sharp = new Mat();
-        Core.add(colour, inEach, sharp, new Mat(), CvType.CV_8U);
-        for (Mat used : List.of(own, brighter, inEach)) {
+        Core.merge(List.of(difference, difference, difference), inEach);
+        Mat matched = new Mat();
+        Core.add(colour, inEach, matched, new Mat(), CvType.CV_8U);
+        for (Mat used : List.of(own, difference, inEach)) {
             used.release();
         }
-        return sharp;
+        return matched;
     }
 
-    /** The colour of a pixel: blue, green, red. */
-    public double[] at(int column, int row) {
+    /** Returns the colour of a pixel: blue, green, red. */
+    public double[] bgrAt(int column, int row) {
         int per = isColourHalf() ? 2 : 1;
-        double[] at = colour().get(row / per, column / per);
-        double brighter = grey.get(row, column)[0];
+        double[] bgr = colour().get(row / per, column / per);
+        double difference = grey.get(row, column)[0];
         for (int k = 0; k < 3; k++) {
-            brighter -= BRIGHTNESS[k] * at[k];
+            difference -= BRIGHTNESS[k] * bgr[k];
         }
         for (int k = 0; k < 3; k++) {
-            at[k] += brighter;
+            bgr[k] += difference;
         }
-        return at;
+        return bgr;
     }
 
     private synchronized Mat colour() {
@@ -265,16 +279,30 @@ public final class DecodedPhoto implements AutoCloseable {
         return colour().cols() < grey.cols();
     }
 
+    /** Returns the brightness at full resolution. Owned by this picture. */
     public Mat grey() {
         return grey;
     }
 
-    /** The grey levels, to be read one by one. */
+    /** Returns the brightness for access to single values. */
     public synchronized InterpolatedChannel levels() {
         if (levels == null) {
             levels = new InterpolatedChannel(grey);
         }
         return levels;
+    }
+
+    /**
+     * Returns the picture for the screen, scaled down where its longer side exceeds a limit.
+     *
+     * @param longestPx the limit, in pixels
+     */
+    public BufferedImage image(int longestPx) {
+        double scale = Math.min(1, (double) longestPx / Math.max(widthPx(), heightPx()));
+        Mat reduced = reduced(new Size(Math.round(scale * widthPx()), Math.round(scale * heightPx())));
+        BufferedImage image = OpenCvImages.toBufferedImage(reduced);
+        reduced.release();
+        return image;
     }
 
     public int widthPx() {
@@ -291,7 +319,7 @@ public final class DecodedPhoto implements AutoCloseable {
 
     @Override
     public synchronized void close() {
-        // Colour that is still being decoded is waited for, or it would never be released.
+        // Waits for the colour, which may still be being decoded and would otherwise not be released.
         colour();
         release();
     }

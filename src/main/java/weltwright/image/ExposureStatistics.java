@@ -8,21 +8,23 @@ import org.opencv.core.MatOfInt;
 import org.opencv.imgproc.Imgproc;
 
 /**
- * How well lit a picture is, whatever it shows.
+ * Statistics of a picture's exposure.
  *
- * @param whiteLevel grey level, 0 to 255, that the lightest fiftieth of it reaches
- * @param blackLevel grey level that its darkest fiftieth stays below
- * @param burntPart part of it that is as white as can be
+ * @param whiteLevel grey level, 0 to 255, that the brightest 2 % reach
+ * @param blackLevel grey level that the darkest 2 % stay below
+ * @param clippedPart part of the pixels that are clipped at white
  */
-public record ExposureStatistics(double whiteLevel, double blackLevel, double burntPart) {
-    /** The level beyond which a camera records nothing. */
-    public static final int BURNT = 253;
+public record ExposureStatistics(double whiteLevel, double blackLevel, double clippedPart) {
+    /** The least grey level that counts as clipped. Chosen by eye. */
+    public static final int CLIPPED_LEVEL = 253;
 
-    private static final int EVERY = 4;
+    /** One row in this number is counted. */
+    private static final int ROW_STEP = 4;
 
+    /** Part of the pixels above the white level and below the black level. Chosen by eye. */
     private static final double EXTREME_PART = 0.02;
 
-    /** Measured on every fourth row. */
+    /** Measures a picture. */
     public static ExposureStatistics of(DecodedPhoto picture) {
         double[] histogram = histogram(picture.grey());
         int white = 255;
@@ -34,13 +36,13 @@ public record ExposureStatistics(double whiteLevel, double blackLevel, double bu
             black++;
         }
         return new ExposureStatistics(
-                white, black, Arrays.stream(histogram, BURNT, 256).sum());
+                white, black, Arrays.stream(histogram, CLIPPED_LEVEL, 256).sum());
     }
 
-    /** Parts of the picture that have each level. */
+    /** Returns the part of the pixels that has each level. */
     private static double[] histogram(Mat grey) {
-        // Every fourth row tells as much: four rows taken as one, and the first quarter of that.
-        int every = Math.min(EVERY, grey.rows());
+        // Four rows are reshaped into one, of which the first quarter is used.
+        int every = Math.min(ROW_STEP, grey.rows());
         int rows = grey.rows() / every;
         Mat whole = grey.rowRange(0, rows * every);
         Mat fours = whole.reshape(1, rows);

@@ -2,29 +2,29 @@ package weltwright.image;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferByte;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Iterator;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.MemoryCacheImageInputStream;
-import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import weltwright.image.opencv.OpenCvImages;
 
 /**
- * Decodes photos with Java's own readers: slower than OpenCV's, but whatever a file holds, they keep their words to
- * themselves, where OpenCV's libraries write on the terminal.
+ * Decodes photos with the readers of {@code javax.imageio}. They are slower than OpenCV's but never write to the
+ * terminal.
  */
 final class ImageIoDecoder {
     private ImageIoDecoder() {}
 
     /**
-     * The picture as it is stored: blue, green, red, 8 bits each.
+     * Decodes the picture as it is stored.
      *
-     * @throws IOException where it cannot be decoded
+     * @return blue, green, red, 8 bits each
+     * @throws IOException where it cannot be decode
      */
-    static Mat decoded(Photo photo) throws IOException {
+    static Mat decode(Photo photo) throws IOException {
         BufferedImage image = read(photo);
         if (image.getType() != BufferedImage.TYPE_3BYTE_BGR) {
             BufferedImage plain = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_3BYTE_BGR);
@@ -33,9 +33,7 @@ final class ImageIoDecoder {
             copy.dispose();
             image = plain;
         }
-        Mat bgr = new Mat(image.getHeight(), image.getWidth(), CvType.CV_8UC3);
-        bgr.put(0, 0, ((DataBufferByte) image.getRaster().getDataBuffer()).getData());
-        return bgr;
+        return OpenCvImages.toMat(image);
     }
 
     private static BufferedImage read(Photo photo) throws IOException {
@@ -49,7 +47,7 @@ final class ImageIoDecoder {
                 new MemoryCacheImageInputStream(new ByteArrayInputStream(photo.bytes()))) {
             reader.setInput(in, true, true);
             return reader.read(0);
-        } catch (RuntimeException damaged) { // of many kinds, where a file contradicts itself
+        } catch (RuntimeException damaged) { // the readers throw many kinds for inconsistent files
             throw new IOException(damaged);
         } finally {
             reader.dispose();

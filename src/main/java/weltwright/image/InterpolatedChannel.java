@@ -3,13 +3,20 @@ package weltwright.image;
 import org.opencv.core.Mat;
 import weltwright.geometry.Point;
 
-/** Levels of one channel of a picture, from 0 to 255, copied out of OpenCV's memory to be read between its pixels. */
+/**
+ * One 8-bit channel of a picture, copied from OpenCV's memory, with values between pixels. Pixel centres are whole
+ * numbers.
+ */
 public final class InterpolatedChannel {
     private final int columns;
     private final int rows;
     private final byte[] levels;
 
-    /** @param channel one channel, 8 bits */
+    /**
+     * Copies a channel.
+     *
+     * @param channel one channel of 8 bits
+     */
     public InterpolatedChannel(Mat channel) {
         columns = channel.cols();
         rows = channel.rows();
@@ -25,6 +32,7 @@ public final class InterpolatedChannel {
         return rows;
     }
 
+    /** Whether a point lies in the picture and at least a margin away from its border. */
     public boolean contains(Point p, double marginPx) {
         return p.x() >= marginPx
                 && p.y() >= marginPx
@@ -32,7 +40,10 @@ public final class InterpolatedChannel {
                 && p.y() <= rows - 1 - marginPx;
     }
 
-    /** Bilinear between pixel centres; outside, the nearest pixel of the rim. */
+    /**
+     * Returns the level at a point by bilinear interpolation, 0 to 255; outside the picture, that of the nearest border
+     * pixel.
+     */
     public double at(double x, double y) {
         return inside(Math.max(0, Math.min(columns - 1.001, x)), Math.max(0, Math.min(rows - 1.001, y)));
     }
@@ -50,14 +61,14 @@ public final class InterpolatedChannel {
     }
 
     /**
-     * Means along strips that lie beside each other: the profile across a line or an edge.
+     * Returns the means along parallel strips, which form the profile across a line or an edge.
      *
-     * @param middle the middle of the middle strip
-     * @param along of length 1, the strips' direction; the strips follow each other along its {@link Point#left}
-     * @param halfLengthPx half a strip's length
-     * @param alongStepPx between the samples of a strip
-     * @param reach how many strips there are on either side of the middle one
-     * @param stepPx between the strips
+     * @param middle centre of the middle strip, in pixels
+     * @param along unit direction of the strips; they follow each other in the direction of its {@link Point#left}
+     * @param halfLengthPx half the length of a strip
+     * @param alongStepPx distance of the samples of a strip
+     * @param reach number of strips on either side of the middle one
+     * @param stepPx distance of the strips
      */
     public double[] profile(
             Point middle, Point along, double halfLengthPx, double alongStepPx, int reach, double stepPx) {

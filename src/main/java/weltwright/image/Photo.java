@@ -15,19 +15,22 @@ import weltwright.image.metadata.PhotoHeader;
 import weltwright.io.InputFile;
 
 /**
- * A picture as its file holds it, known to be of a kind and size that can be read, without what the file told of the
- * person who took it. Value semantics: the bytes are never changed. Only the file's header has been read, so the
- * picture itself may still turn out to be cut off.
+ * A photo file, checked to be of a readable format and size, without the metadata that {@link MetadataStripper}
+ * removes. Immutable; equal photos have equal names and bytes. Only the header has been read, so the coded picture may
+ * still be damaged.
  */
 public final class Photo {
-    /** Greater than any camera's file; less than what fits into memory beside its pixels. */
+    /**
+     * The greatest file size that is accepted: larger than a camera's files, small enough for the memory beside the
+     * decoded picture. Chosen by eye.
+     */
     private static final int GREATEST_BYTES = 200_000_000;
 
     private final String name;
     private final byte[] bytes;
     private final PhotoHeader header;
     private final Optional<CameraIdentity> camera;
-    private @Nullable ImageDataIntegrity check;
+    private @Nullable ImageDataIntegrity integrity;
 
     private Photo(String name, byte[] file) {
         this.name = Objects.requireNonNull(name);
@@ -40,87 +43,88 @@ public final class Photo {
         this.camera = stripped.camera();
     }
 
-    /** Reads a JPEG, PNG, TIFF, BMP or WebP file; throws {@link UserFacingException} where it cannot be used. */
+    /**
+     * Reads a JPEG, PNG, TIFF, BMP or WebP file.
+     *
+     * @throws UserFacingException where the file cannot be read or used
+     */
     public static Photo read(Path file) {
         return new Photo(String.valueOf(file.getFileName()), InputFile.read(file, GREATEST_BYTES, "knife.jpg"));
     }
 
-    /** The same from the bytes of such a file. {@code name} is what the user calls it. */
+    /**
+     * Makes a photo of a file's bytes.
+     *
+     * @param name name of the photo, for messages
+     * @throws UserFacingException where the bytes cannot be used
+     */
     public static Photo of(String name, byte[] file) {
         return new Photo(name, file.clone());
     }
 
-    /** What the user calls it, for messages: mostly the name of its file. */
+    /** Returns the name for messages, as a rule the file's name. */
     public String name() {
         return name;
     }
 
-    /**
-     * The file's bytes, without what it told of the person who took it ({@link MetadataStripper}); a copy. The same
-     * file gives the same bytes, and these give themselves.
-     */
+    /** Returns a copy of the stripped file's bytes. {@link #of} gives an equal photo for them. */
     public byte[] bytes() {
         return bytes.clone();
     }
 
-    /** How the file stores the picture. */
+    /** Returns the file format. */
     public ImageFormat format() {
         return header.format();
     }
 
-    /** Width upright, after the Exif orientation, in pixels. */
+    /** Returns the width of the upright picture, in pixels. */
     public int widthPx() {
-        return header.upright() ? header.storedWidthPx() : header.storedHeightPx();
+        return header.isTransposed() ? header.storedHeightPx() : header.storedWidthPx();
     }
 
-    /** Height upright, after the Exif orientation, in pixels. */
+    /** Returns the height of the upright picture, in pixels. */
     public int heightPx() {
-        return header.upright() ? header.storedHeightPx() : header.storedWidthPx();
+        return header.isTransposed() ? header.storedWidthPx() : header.storedHeightPx();
     }
 
-    /**
-     * The Exif orientation, 1 to 8: how the stored rows and columns lie in the upright picture. 1 where the file says
-     * nothing.
-     */
+    /** Returns the Exif orientation, 1 to 8; 1 where the file states none. */
     public int orientation() {
         return header.orientation();
     }
 
     /**
-     * The focal length in 35 mm terms, by the diagonal, that the Exif data tell. Empty where they do not, and where the
-     * picture was cropped since it was taken, for then what they tell no longer holds.
+     * Returns the focal length in 35 mm terms, by the diagonal, from the Exif data. Empty where they do not state it,
+     * and where the picture was cropped, since the value then no longer applies.
      */
     public OptionalDouble focal35mm() {
         return header.focal35mm();
     }
 
     /**
-     * Whether it is a part of a larger photo, as far as its file and shape tell: then its middle is not where the lens
-     * looked. A part of the shape that the whole had is not known for one.
+     * Whether the picture is known or suspected to be cropped, so that its centre is not the lens's. A crop that keeps
+     * the aspect ratio is not noticed where Exif does not state the original size.
      */
     public boolean isCutOut() {
         return header.cutOut();
     }
 
     /**
-     * The camera that took it, where the file that was read names one. It is known to this object only, so that a
-     * measured phone's lens can be found when a photo comes in: it is not among {@link #bytes}, nor in any file that is
-     * made of them.
+     * Returns the camera named by the file that was read. Only this object holds it, to find a calibrated lens: neither
+     * {@link #bytes} nor any saved file contains it.
      */
     public Optional<CameraIdentity> camera() {
         return camera;
     }
 
     /**
-     * What reading through the file's coded data finds, made when it is first asked for: a tenth of a second for 12
-     * megapixels.
+     * Returns the result of checking the coded data, computed on the first call. That takes 0.1 s for 12 megapixels.
      *
-     * @throws UserFacingException where nothing can be decoded from them
+     * @throws UserFacingException where nothing can be decoded
      */
-    public synchronized ImageDataIntegrity check() {
-        if (check == null) {
+    public synchronized ImageDataIntegrity integrity() {
+        if (integrity == null) {
             try {
-                check = ImageDataIntegrity.of(format(), bytes, orientation());
+                integrity = ImageDataIntegrity.of(format(), bytes, orientation());
             } catch (IllegalArgumentException e) {
                 throw new UserFacingException(
                         "The picture \"" + name + "\" is damaged and cannot be decoded.",
@@ -128,7 +132,7 @@ public final class Photo {
                         e);
             }
         }
-        return check;
+        return integrity;
     }
 
     @Override

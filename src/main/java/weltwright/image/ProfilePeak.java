@@ -1,20 +1,20 @@
 package weltwright.image;
 
-/** A rise and fall in a row of values: a line's profile, or the slope of an edge's. */
+/** Locates the peak of a sampled profile, such as that across a line or of the gradient across an edge. */
 public final class ProfilePeak {
     private ProfilePeak() {}
 
     /**
-     * The middle of a bump: its centroid under a window that tapers off, which is moved to the centroid until it stays.
-     * A symmetric bump has it in its middle wherever the samples fall.
+     * Returns the centre of a peak: the centroid under a parabolic window, which is moved to the centroid six times.
+     * The centroid of a symmetric peak is its middle wherever the samples lie.
      *
-     * @param values none negative; not all 0 near the top
-     * @param top the place to start from, such as that of the greatest value
-     * @param halfWindow in samples
-     * @return a place between samples, from 0
+     * @param values none negative; not all 0 near the start
+     * @param start index to start from, such as that of the greatest value
+     * @param halfWindow half the window's width, in samples
+     * @return the centre in samples from the first one, with a fraction
      */
-    public static double centre(double[] values, int top, double halfWindow) {
-        double centre = top;
+    public static double centre(double[] values, int start, double halfWindow) {
+        double centre = start;
         for (int i = 0; i < 6; i++) {
             double sum = 0;
             double moment = 0;

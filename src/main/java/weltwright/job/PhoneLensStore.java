@@ -76,7 +76,7 @@ public record PhoneLensStore(Path folder) {
 
     /** The lens that a photo says it was taken through; empty where none was measured. */
     public Optional<CalibratedLens> of(Photo photo) {
-        return all().stream().filter(lens -> lens.tookIt(photo)).findFirst();
+        return all().stream().filter(lens -> lens.isLensOf(photo)).findFirst();
     }
 
     /**

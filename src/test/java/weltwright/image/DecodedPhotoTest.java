@@ -15,7 +15,7 @@ import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
 import weltwright.image.opencv.OpenCvLibraries;
 
-/** Against the whole file as OpenCV decodes it, colour at every pixel. */
+/** Compares with OpenCV's own decoding at full resolution. */
 class DecodedPhotoTest {
     /** Grey levels; a file's colour is interpolated one way or the other, and rounded more than once. */
     private static final double MEAN_OFF = 1.5;
@@ -30,7 +30,7 @@ class DecodedPhotoTest {
     /** With an even and an odd number of columns or rows, and as a file without loss. */
     @ParameterizedTest
     @CsvSource({"640, 480, .jpg", "641, 480, .jpg", "640, 481, .jpg", "640, 480, .png"})
-    void showsTheColoursOfTheFile(int columns, int rows, String kind) {
+    void decodesTheColoursOfTheFile(int columns, int rows, String kind) {
         MatOfByte file = file(columns, rows, kind);
         Mat whole = Imgcodecs.imdecode(file, Imgcodecs.IMREAD_COLOR);
         try (DecodedPhoto picture = DecodedPhoto.decode(Photo.of("blobs" + kind, file.toArray()))) {
@@ -46,7 +46,7 @@ class DecodedPhotoTest {
     /** Between pixels as OpenCV interpolates, and at single ones. */
     @ParameterizedTest
     @CsvSource({".jpg", ".png"})
-    void seesBetweenPixels(String kind) {
+    void interpolatesBetweenPixels(String kind) {
         MatOfByte file = file(640, 480, kind);
         Mat whole = Imgcodecs.imdecode(file, Imgcodecs.IMREAD_COLOR);
         Mat columns = new Mat(400, 300, CvType.CV_32F);
@@ -56,10 +56,10 @@ class DecodedPhotoTest {
         Mat expected = new Mat();
         Imgproc.remap(whole, expected, columns, rows, Imgproc.INTER_LINEAR);
         try (DecodedPhoto picture = DecodedPhoto.decode(Photo.of("blobs" + kind, file.toArray()))) {
-            assertClose(picture.seen(columns, rows, Imgproc.INTER_LINEAR, Core.BORDER_CONSTANT), expected);
+            assertClose(picture.remap(columns, rows, Imgproc.INTER_LINEAR, Core.BORDER_CONSTANT), expected);
             for (int at = 10; at < 470; at += 23) {
                 double[] truth = whole.get(at, at + 3);
-                double[] seen = picture.at(at + 3, at);
+                double[] seen = picture.bgrAt(at + 3, at);
                 for (int k = 0; k < 3; k++) {
                     assertThat(seen[k]).isCloseTo(truth[k], within(MOST_OFF));
                 }

@@ -46,7 +46,7 @@ class PhotoTest {
         assertThat(photo.heightPx()).isEqualTo(48);
         assertThat(photo.orientation()).isEqualTo(1);
         assertThat(photo.focal35mm()).isEmpty();
-        if (format != ImageFormat.TIFF) { // laid out anew
+        if (format != ImageFormat.TIFF) { // rewritten
             assertThat(photo.bytes()).isEqualTo(Files.readAllBytes(file));
         }
         assertThat(photo).isEqualTo(Photo.of("knife." + extension, photo.bytes()));
@@ -67,9 +67,12 @@ class PhotoTest {
         assertThat(photo.heightPx()).isEqualTo(48);
     }
 
-    /** Exif 2.32, tags 40962 and 40963, tell the size when taken; without them a shape that no camera has is feared. */
+    /**
+     * Exif 2.32, tags 40962 and 40963, state the size as taken; without them an aspect ratio that no camera has counts
+     * as cropped.
+     */
     @Test
-    void knowsAPartOfALargerPhoto() throws IOException {
+    void recognizesACroppedPhoto() throws IOException {
         JpegWithExif taken = new JpegWithExif().sub(0xA002, 4, 4000).sub(0xA003, 4, 3000);
         assertThat(Photo.of("a.jpg", taken.bytes(picture(160, 120))).isCutOut()).isFalse();
         assertThat(Photo.of("a.jpg", taken.bytes(picture(120, 160))).isCutOut())
@@ -86,7 +89,7 @@ class PhotoTest {
 
     /** Exif 2.32, tags 271 and 272. */
     @Test
-    void knowsWhichCameraTookIt() throws IOException {
+    void readsMakeAndModel() throws IOException {
         JpegWithExif file = new JpegWithExif().words(0x010F, "Invented").words(0x0110, "Invented X 3 ");
         Photo photo = Photo.of("knife.jpg", file.bytes(picture(8, 8)));
         assertThat(photo.camera()).contains(new CameraIdentity("Invented", "Invented X 3"));
@@ -97,7 +100,7 @@ class PhotoTest {
     }
 
     @Test
-    void doesNotBelieveTheNameOfAFile() throws IOException {
+    void recognizesTheFormatByContent() throws IOException {
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         ImageIO.write(picture(8, 8), "png", png);
         assertThat(Photo.of("knife.jpg", png.toByteArray()).format()).isEqualTo(ImageFormat.PNG);
@@ -106,7 +109,7 @@ class PhotoTest {
     /** Orientations 5 to 8 exchange rows and columns: Exif 2.32, tag 0x0112. */
     @ParameterizedTest
     @CsvSource({"1, 64, 48", "2, 64, 48", "3, 64, 48", "4, 64, 48", "5, 48, 64", "6, 48, 64", "7, 48, 64", "8, 48, 64"})
-    void standsUprightByItsExifOrientation(int orientation, int width, int height) throws IOException {
+    void appliesTheExifOrientation(int orientation, int width, int height) throws IOException {
         Photo photo = Photo.of(
                 "knife.jpg", new JpegWithExif().main(0x0112, 3, orientation).bytes(picture(64, 48)));
         assertThat(photo.orientation()).isEqualTo(orientation);
@@ -116,14 +119,14 @@ class PhotoTest {
 
     @ParameterizedTest
     @ValueSource(ints = {0, 9, 65535})
-    void takesAnOrientationThatExifDoesNotKnowAsUpright(int orientation) throws IOException {
+    void treatsAnUnknownOrientationAsUpright(int orientation) throws IOException {
         Photo photo = Photo.of(
                 "knife.jpg", new JpegWithExif().main(0x0112, 3, orientation).bytes(picture(64, 48)));
         assertThat(photo.orientation()).isEqualTo(1);
     }
 
     @Test
-    void takesTheFocalLengthIn35mmTerms() throws IOException {
+    void readsTheFocalLengthIn35mmTerms() throws IOException {
         Photo photo =
                 Photo.of("knife.jpg", new JpegWithExif().sub(0xA405, 3, 26).bytes(picture(64, 48)));
         assertThat(photo.focal35mm()).hasValue(26);
@@ -131,7 +134,7 @@ class PhotoTest {
 
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 60000})
-    void doesNotTakeAFocalLengthThatNoLensHas(int focal) throws IOException {
+    void ignoresAnImplausibleFocalLength(int focal) throws IOException {
         Photo photo =
                 Photo.of("knife.jpg", new JpegWithExif().sub(0xA405, 3, focal).bytes(picture(64, 48)));
         assertThat(photo.focal35mm()).isEmpty();
@@ -143,7 +146,7 @@ class PhotoTest {
      */
     @ParameterizedTest
     @CsvSource({"3, 2500", "2, 6350", "4, 250"})
-    void derivesTheFocalLengthFromTheSensor(int unit, int resolution) throws IOException {
+    void derivesTheFocalLengthFromTheSensorSize(int unit, int resolution) throws IOException {
         JpegWithExif file = new JpegWithExif()
                 .sub(0x920A, 5, 50)
                 .sub(0xA002, 4, 6000)
@@ -156,7 +159,7 @@ class PhotoTest {
     }
 
     @Test
-    void doesNotTakeTheFocalLengthOfACroppedPicture() throws IOException {
+    void ignoresTheFocalLengthOfACroppedPicture() throws IOException {
         JpegWithExif file =
                 new JpegWithExif().sub(0xA405, 3, 26).sub(0xA002, 4, 4000).sub(0xA003, 4, 3000);
         assertThat(Photo.of("whole.jpg", file.bytes(picture(400, 300))).focal35mm())
@@ -168,7 +171,7 @@ class PhotoTest {
     }
 
     @Test
-    void keepsItsBytesToItself() throws IOException {
+    void copiesItsBytes() throws IOException {
         byte[] bytes = new JpegWithExif().bytes(picture(8, 8));
         Photo photo = Photo.of("knife.jpg", bytes);
         byte first = bytes[0];
@@ -193,7 +196,7 @@ class PhotoTest {
     }
 
     @Test
-    void refusesWhatIsNoPicture() {
+    void refusesAFileThatIsNoPicture() {
         for (String content : new String[] {"x", "Dear sir or madam", "%PDF-1.4\n%", "GIF89a\1\0\1\0\0\0\0"}) {
             assertThatThrownBy(() -> Photo.of("letter.jpg", content.getBytes(StandardCharsets.ISO_8859_1)))
                     .isInstanceOf(UserFacingException.class)
@@ -203,7 +206,7 @@ class PhotoTest {
 
     /** The brand of an ISO base media file that holds HEVC pictures: ISO/IEC 23008-12. */
     @Test
-    void saysHowToSaveAHeicPhoto() {
+    void refusesHeicWithAdvice() {
         byte[] heic = "\0\0\0\30ftypheic\0\0\0\0mif1heic".getBytes(StandardCharsets.ISO_8859_1);
         assertThatThrownBy(() -> Photo.of("knife.heic", heic))
                 .isInstanceOf(UserFacingException.class)
@@ -233,7 +236,7 @@ class PhotoTest {
                 .hasMessageContaining("film.jpg is larger than 200 MB");
     }
 
-    /** Whatever a stranger's file holds, it is read or refused, and nothing else happens. */
+    /** Any content is either read or refused with a user-facing message. */
     @Test
     void damagedFilesAreReadOrRefused() throws IOException {
         byte[] whole = new JpegWithExif()

@@ -12,6 +12,7 @@ import weltwright.camera.CameraView;
 import weltwright.camera.ControlPoint;
 import weltwright.camera.PinholeCamera;
 import weltwright.camera.Vector3;
+import weltwright.image.opencv.OpenCvPoints;
 
 /** A first pose of a plane from points of it, for a camera without distortion: OpenCV's solver for planes. */
 final class PlanarPoseEstimator {
@@ -21,9 +22,8 @@ final class PlanarPoseEstimator {
         MatOfPoint3f places = new MatOfPoint3f(references.stream()
                 .map(r -> new Point3(r.onGround().x(), r.onGround().y(), 0))
                 .toArray(Point3[]::new));
-        MatOfPoint2f pixels = new MatOfPoint2f(references.stream()
-                .map(r -> new org.opencv.core.Point(r.pixel().x(), r.pixel().y()))
-                .toArray(org.opencv.core.Point[]::new));
+        MatOfPoint2f pixels =
+                OpenCvPoints.exact(references.stream().map(ControlPoint::pixel).toList());
         Mat matrix = Mat.eye(3, 3, CvType.CV_64F);
         matrix.put(0, 0, camera.focalPx());
         matrix.put(1, 1, camera.focalPx());

@@ -87,7 +87,7 @@ public record CalibratedLens(
     }
 
     /** Whether a photo says of itself that it was taken through this lens, and not cropped since. */
-    public boolean tookIt(Photo photo) {
+    public boolean isLensOf(Photo photo) {
         return camera.isPresent()
                 && camera.equals(photo.camera())
                 && hasShapeOf(photo)

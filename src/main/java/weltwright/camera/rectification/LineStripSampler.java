@@ -157,7 +157,7 @@ public final class LineStripSampler {
         }
 
         private Mat seen(Mat columns, Mat rows) {
-            Mat seen = picture.seen(columns, rows, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
+            Mat seen = picture.remap(columns, rows, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
             columns.release();
             rows.release();
             return seen;

@@ -78,7 +78,7 @@ public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) 
 
     private Mat seen(DecodedPhoto picture, CameraView view, Plane plane, RigidMotion onGround) {
         Mat[] map = map(view, plane, onGround);
-        Mat seen = picture.seen(map[0], map[1], Imgproc.INTER_LINEAR, Core.BORDER_CONSTANT);
+        Mat seen = picture.remap(map[0], map[1], Imgproc.INTER_LINEAR, Core.BORDER_CONSTANT);
         map[0].release();
         map[1].release();
         return seen;

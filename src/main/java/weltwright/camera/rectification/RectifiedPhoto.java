@@ -1,7 +1,6 @@
 package weltwright.camera.rectification;
 
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferByte;
 import org.opencv.core.Mat;
 import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
@@ -9,6 +8,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
+import weltwright.image.opencv.OpenCvImages;
 
 /**
  * The photo as if taken from straight above, true to size in the knife's mid-plane and turned with the knife: the tip
@@ -37,8 +37,7 @@ public record RectifiedPhoto(BufferedImage image, Point topLeft, double mmPerPx)
         PlaneRaster raster = PlaneRaster.covering(bottomLeft, topRight, mmPerPx);
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
             Mat seen = raster.rectified(picture, seenFrom, midPlane, onSheet);
-            BufferedImage image = new BufferedImage(raster.columns(), raster.rows(), BufferedImage.TYPE_3BYTE_BGR);
-            seen.get(0, 0, ((DataBufferByte) image.getRaster().getDataBuffer()).getData());
+            BufferedImage image = OpenCvImages.toBufferedImage(seen);
             seen.release();
             return new RectifiedPhoto(image, raster.topLeft(), mmPerPx);
         }

@@ -20,8 +20,8 @@ public record SignedDistanceField(PlaneRaster raster, float[] mm) {
     /** By distances over a raster (Borgefors 1986), which are off by 2 % at most. */
     public static SignedDistanceField in(Polyline outline, PlaneRaster raster) {
         Mat within = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, Scalar.all(0));
-        MatOfPoint rim =
-                OpenCvPoints.all(outline.points().stream().map(raster::pixel).toList());
+        MatOfPoint rim = OpenCvPoints.rounded(
+                outline.points().stream().map(raster::pixel).toList());
         Imgproc.fillPoly(within, List.of(rim), Scalar.all(255));
         Mat inward = new Mat();
         Imgproc.distanceTransform(within, inward, Imgproc.DIST_L2, Imgproc.DIST_MASK_5);

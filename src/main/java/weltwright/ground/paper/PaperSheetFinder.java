@@ -19,6 +19,7 @@ import weltwright.ground.rectangle.StraightEdgeFollower;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.ExposureStatistics;
 import weltwright.image.InterpolatedChannel;
+import weltwright.image.opencv.OpenCvPoints;
 
 /**
  * Finds a blank sheet of white paper in a picture, and its four edges to a fraction of a pixel.
@@ -149,7 +150,7 @@ public final class PaperSheetFinder {
                 Point at = corner[0].towards(corner[1], across).towards(corner[3].towards(corner[2], across), up);
                 int column = (int) Math.max(0, Math.min(picture.widthPx() - 1, at.x()));
                 int row = (int) Math.max(0, Math.min(picture.heightPx() - 1, at.y()));
-                double[] bgr = picture.at(column, row);
+                double[] bgr = picture.bgrAt(column, row);
                 double most = Math.max(1, Math.max(bgr[0], Math.max(bgr[1], bgr[2])));
                 pale[i] = Math.min(bgr[0], Math.min(bgr[1], bgr[2])) / most;
                 level[i] = most;
@@ -185,8 +186,8 @@ public final class PaperSheetFinder {
      */
     private static Unsized unsized(List<Side> sides, DecodedPhoto picture, LensPrior lens) {
         double[] h = Homography.of(Imgproc.getPerspectiveTransform(
-                        RectangleEdges.cv(RectangleEdges.corners(1, 1)),
-                        RectangleEdges.cv(sides.stream().map(Side::from).toList())))
+                        OpenCvPoints.exact(RectangleEdges.corners(1, 1)),
+                        OpenCvPoints.exact(sides.stream().map(Side::from).toList())))
                 .h();
         double roughRatio = side(h, 0, picture, lens.focalPx()) / side(h, 1, picture, lens.focalPx());
         List<ControlPoint> edges =

@@ -3,7 +3,6 @@ package weltwright.ground.rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.opencv.core.MatOfPoint2f;
 import org.opencv.imgproc.Imgproc;
 import weltwright.camera.ControlPoint;
 import weltwright.camera.Homography;
@@ -13,6 +12,7 @@ import weltwright.ground.ContrastEdge;
 import weltwright.ground.GroundLabel;
 import weltwright.ground.GroundLines;
 import weltwright.ground.GroundObservation;
+import weltwright.image.opencv.OpenCvPoints;
 
 /** Points seen on the four edges of a rectangle, each with its place on the rectangle, to a few mm along its edge. */
 public final class RectangleEdges {
@@ -40,7 +40,8 @@ public final class RectangleEdges {
      */
     public static List<ControlPoint> of(List<Point> corners, List<List<Point>> sides, double sizeXMm, double sizeYMm) {
         List<Point> places = corners(sizeXMm, sizeYMm);
-        Homography toSheet = Homography.of(Imgproc.getPerspectiveTransform(cv(corners), cv(places)));
+        Homography toSheet =
+                Homography.of(Imgproc.getPerspectiveTransform(OpenCvPoints.exact(corners), OpenCvPoints.exact(places)));
         List<ControlPoint> edges = new ArrayList<>();
         for (int k = 0; k < 4; k++) {
             Point from = places.get(k);
@@ -69,11 +70,5 @@ public final class RectangleEdges {
                 .toList();
         return new GroundObservation(
                 edges, references.size(), edges.isEmpty() ? references.size() : 4 * StraightEdgeFollower.PLACES);
-    }
-
-    public static MatOfPoint2f cv(List<Point> points) {
-        return new MatOfPoint2f(points.stream()
-                .map(p -> new org.opencv.core.Point(p.x(), p.y()))
-                .toArray(org.opencv.core.Point[]::new));
     }
 }

@@ -5,41 +5,49 @@ import java.util.OptionalInt;
 import weltwright.geometry.fit.OrderStatistic;
 
 /**
- * Finds the place in a JPEG scan from which on one component is shifted in level. The first coefficients of blocks are
- * stored as differences (ITU-T T.81, section F.1.1.5.1), so damage that leaves valid codes shifts all that follows by
- * the same amount. What is seen of it is a step along the border of a row of groups, the same over nearly all of the
- * width.
+ * Finds the row of a JPEG picture from which on the levels of a component are shifted by damage.
  *
- * <p>An edge in what was photographed is no such step: it would have to run along the border of the groups to within a
- * block, over three quarters of the width, with the same step everywhere.
+ * <p>DC coefficients are stored as differences (ITU-T T.81, section F.1.1.5.1). Damage that leaves valid codes
+ * therefore shifts all following blocks by the same amount, which shows as a step between two rows of MCUs over most of
+ * the width. An edge in the scene is no such step: it would have to follow the border of the blocks to within a block,
+ * over three quarters of the width, with the same step everywhere.
+ *
+ * <p>The steps:
+ *
+ * <ol>
+ *   <li>for each row of MCUs and {@value #PLACES} columns where the damage may start, compute the step of each block
+ *       against the block above it;
+ *   <li>take the median step as the shift; skip it where it is too small to matter;
+ *   <li>report the row where most blocks have the same step.
+ * </ol>
  */
 final class DcShiftDetector {
-    /** A smaller shift moves no edge. Chosen by eye. */
+    /** Smaller shifts, in grey levels, do not move an edge. Chosen by eye. */
     private static final double LEAST_LEVELS = 6;
 
-    /** Blocks differ from those above them by less than this where nothing but light changes, rounding left out. */
+    /** Steps that differ from the median by less than this, in grey levels, count as equal to it. Chosen by eye. */
     private static final double EVEN_LEVELS = 3;
 
+    /** Part of the blocks of a row that must have the median step. Chosen by eye. */
     private static final double LEAST_PART = 0.75;
 
-    /** Places in a row of groups at which the damage is tried to lie. */
+    /** Number of columns, evenly spaced, where the damage is assumed to start. Chosen by eye. */
     private static final int PLACES = 8;
 
-    /** Of levels in first coefficients: T.81, section A.3.3, for a block of one level. */
+    /** DC coefficient of a block that is uniformly one level bright: T.81, section A.3.3. */
     private static final double DC_PER_LEVEL = 8;
 
     private DcShiftDetector() {}
 
     /**
-     * Finds where the levels of a picture are shifted from one row of groups to the next.
+     * Returns the first row of MCUs whose levels are shifted; empty where there is none.
      *
-     * @param dc first coefficient of each block, in units of 1, row by row
-     * @param stride blocks from row to row
-     * @param across how many of them the picture has
-     * @param down how many rows of blocks the picture has
-     * @param v rows of blocks in a row of groups
-     * @param step quantization step
-     * @return the first row of groups that is shifted; empty where there is none
+     * @param dc dequantized DC coefficient of each block, row by row
+     * @param stride number of blocks stored per row
+     * @param across columns of blocks that hold picture
+     * @param down rows of blocks that hold picture
+     * @param v rows of blocks in an MCU
+     * @param step quantization step of the DC coefficients
      */
     static OptionalInt firstRow(int[] dc, int stride, int across, int down, int v, int step) {
         double even = EVEN_LEVELS * DC_PER_LEVEL + step;

@@ -2,24 +2,25 @@ package weltwright.image.format;
 
 import java.util.Arrays;
 
-/** A table of Huffman codes of a JPEG file: ITU-T T.81, annex C and section F.2.2.3. */
+/** A Huffman table of a JPEG file, expanded to a lookup by 16 bits: ITU-T T.81, annex C and section F.2.2.3. */
 final class HuffmanTable {
     private static final int LONGEST = 16;
 
-    /** Of no codes. */
+    /** A table without codes. */
     static final HuffmanTable EMPTY = new HuffmanTable(new int[LONGEST], new byte[0]);
 
     /**
-     * For each 16 bits that may come: the symbol, and the length of its code above it; 0 where there is no such code.
+     * For each value of the next 16 bits: the symbol in the low byte and the length of its code in the high byte; 0
+     * where no code matches.
      */
     private final short[] byBits = new short[1 << LONGEST];
 
     private final int shortest;
 
     /**
-     * @param counts how many codes there are of each length, from 1 to 16
-     * @param symbols what they stand for, in the order of the codes
-     * @throws IllegalArgumentException where there are more codes than fit
+     * @param counts number of codes of each length, from 1 to 16 bits
+     * @param symbols the symbols in the order of their codes
+     * @throws IllegalArgumentException where there are more codes than the lengths allow
      */
     HuffmanTable(int[] counts, byte[] symbols) {
         int code = 0;
@@ -30,7 +31,7 @@ final class HuffmanTable {
                 int from = code << (LONGEST - length);
                 int to = (code + 1) << (LONGEST - length);
                 if (to > byBits.length || next >= symbols.length) {
-                    throw new IllegalArgumentException("a table of codes that are none");
+                    throw new IllegalArgumentException("too many Huffman codes");
                 }
                 Arrays.fill(byBits, from, to, (short) (length << 8 | (symbols[next] & 0xFF)));
                 first = first == 0 ? length : first;
@@ -42,12 +43,12 @@ final class HuffmanTable {
         shortest = first;
     }
 
-    /** The length of its shortest code; 0 where it has none. */
+    /** Returns the length of the shortest code in bits; 0 for a table without codes. */
     int shortest() {
         return shortest;
     }
 
-    /** Takes the next symbol; -1 where the bits are no code. */
+    /** Reads the next symbol; -1 where the bits match no code. */
     int next(JpegBitReader bits) {
         int entry = byBits[bits.peek(LONGEST)];
         if (entry == 0) {

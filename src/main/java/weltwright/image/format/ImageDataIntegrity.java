@@ -3,19 +3,22 @@ package weltwright.image.format;
 import java.util.Optional;
 
 /**
- * What reading through a picture file's coded data found, before the picture is decoded. Decoders make something of
- * damaged data, too, and say so only on the terminal, if at all.
+ * The result of checking the coded data of an image file before decoding it. Decoders decode damaged data as well and
+ * report damage at most on the terminal.
  *
- * @param regular whether the data are as the standard has them to the last bit, so that a decoder has nothing to say;
- *     many a camera adds some bytes that harm nothing
- * @param damaged where the picture is not as it was taken, in pixels of the upright picture; empty where it is sound
+ * @param regular whether the data follow the standard to the last bit, so that a decoder prints no warning; some
+ *     cameras append harmless bytes
+ * @param damaged the smallest rectangle that holds all damage found, in pixels of the upright picture; empty where none
+ *     was found
  */
 public record ImageDataIntegrity(boolean regular, Optional<PixelRectangle> damaged) {
     private static final ImageDataIntegrity SOUND = new ImageDataIntegrity(true, Optional.empty());
 
     /**
-     * TIFF, BMP and WebP have nothing in them by which damage could be told.
+     * Checks JPEG and PNG data. TIFF, BMP and WebP carry no checksum or code that shows damage, so they are reported as
+     * sound.
      *
+     * @param orientation Exif orientation, 1 to 8
      * @throws IllegalArgumentException where nothing can be decoded
      */
     public static ImageDataIntegrity of(ImageFormat format, byte[] file, int orientation) {

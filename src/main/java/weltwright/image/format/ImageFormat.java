@@ -1,6 +1,6 @@
 package weltwright.image.format;
 
-/** A way to store a picture that the program can read. */
+/** The file formats that a photo can be read from. */
 public enum ImageFormat {
     JPEG("jpg"),
     PNG("png"),
@@ -14,7 +14,7 @@ public enum ImageFormat {
         this.extension = extension;
     }
 
-    /** The usual ending of such a file's name, without the dot. */
+    /** Returns the usual file name extension, without the dot. */
     public String extension() {
         return extension;
     }

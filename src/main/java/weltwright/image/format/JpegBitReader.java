@@ -1,15 +1,16 @@
 package weltwright.image.format;
 
 /**
- * The bits of one stretch of a JPEG scan, between markers: ITU-T T.81, sections F.1.2.3 (stuffed bytes) and F.2.2.5.
+ * Reads the bits of an entropy-coded segment, which is the part of a JPEG scan between two markers. Removes stuffed
+ * bytes. ITU-T T.81, sections B.1.1.5 and F.2.2.5.
  */
 final class JpegBitReader {
     private final byte[] file;
     private final int end;
     private int at;
     private long buffer;
-    private int held;
-    private int beyond;
+    private int bufferedBits;
+    private int paddingBits;
 
     JpegBitReader(byte[] file, int from, int end) {
         this.file = file;
@@ -17,33 +18,37 @@ final class JpegBitReader {
         this.end = end;
     }
 
-    /** The next so many bits, at most 16, as a number; 0 in place of bits beyond the end. */
+    /**
+     * Reads the next bits as an unsigned number.
+     *
+     * @param count number of bits, at most 16; bits beyond the end of the segment are 0
+     */
     int take(int count) {
         int bits = peek(count);
-        held -= count;
+        bufferedBits -= count;
         return bits;
     }
 
-    /** The same, left where they are. */
+    /** Returns the next bits as {@link #take} does, without consuming them. */
     int peek(int count) {
-        if (held < count) {
-            fill();
+        if (bufferedBits < count) {
+            refill();
         }
-        return (int) (buffer >>> (held - count)) & (1 << count) - 1;
+        return (int) (buffer >>> (bufferedBits - count)) & (1 << count) - 1;
     }
 
     void skip(int count) {
-        held -= count;
+        bufferedBits -= count;
     }
 
-    /** Whether more bits were taken than there are. */
+    /** Whether more bits were consumed than the segment holds. */
     boolean isOverrun() {
-        return beyond > held;
+        return paddingBits > bufferedBits;
     }
 
-    /** How many bits are left. */
-    long left() {
-        long bits = (long) held - beyond;
+    /** Consumes the rest of the segment and returns its number of bits. */
+    long remaining() {
+        long bits = (long) bufferedBits - paddingBits;
         while (at < end) {
             nextByte();
             bits += 8;
@@ -51,23 +56,23 @@ final class JpegBitReader {
         return bits;
     }
 
-    private void fill() {
-        while (held <= 40) {
+    private void refill() {
+        while (bufferedBits <= 40) {
             int next = 0;
             if (at < end) {
                 next = nextByte();
             } else {
-                beyond += 8;
+                paddingBits += 8;
             }
             buffer = buffer << 8 | next;
-            held += 8;
+            bufferedBits += 8;
         }
     }
 
     private int nextByte() {
         int next = file[at++] & 0xFF;
         if (next == 0xFF) {
-            // A byte of ones is followed by one of zeros, and may be preceded by more ones that say nothing.
+            // A byte 0xFF of data is followed by a stuffed 0; fill bytes 0xFF may come before a marker.
             while (at < end && file[at] == (byte) 0xFF) {
                 at++;
             }

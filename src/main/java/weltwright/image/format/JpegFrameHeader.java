@@ -3,25 +3,39 @@ package weltwright.image.format;
 import java.util.List;
 
 /**
- * How a JPEG file's picture is laid out: ITU-T T.81, sections A.1 and B.2.2.
+ * The frame header of a JPEG file: size and components of the picture. ITU-T T.81, sections A.1 and B.2.2.
  *
- * @param progressive whether it comes in several scans, each finer
- * @param components brightness and colours
+ * @param progressive whether the coefficients come in several scans (SOF2)
+ * @param width columns of the stored picture, in pixels
+ * @param height rows of the stored picture, in pixels
  */
 record JpegFrameHeader(boolean progressive, int width, int height, List<Component> components) {
 
     /**
-     * @param id its number in the file
-     * @param h blocks beside each other in a group
-     * @param v blocks below each other in a group
-     * @param quantization number of its table
-     * @param nonzero for each block, which coefficients are not 0; as wide and high as whole groups need
+     * A component of the frame: brightness or one of the colours.
+     *
+     * @param id component identifier
+     * @param h horizontal sampling factor: blocks beside each other in an MCU
+     * @param v vertical sampling factor: blocks below each other in an MCU
+     * @param quantization number of its quantization table
+     * @param blocksAcross columns of blocks that hold picture
+     * @param blocksDown rows of blocks that hold picture
+     * @param nonzero for each block of a progressive picture, a bit for each coefficient that is not 0; as wide and
+     *     high as whole MCUs need
      */
     record Component(int id, int h, int v, int quantization, int blocksAcross, int blocksDown, long[] nonzero) {}
 
     private static final int BLOCK = 8;
 
-    /** @throws IllegalArgumentException where such a frame is damaged, or none that photos are stored in */
+    /**
+     * Parses a frame header.
+     *
+     * @param marker second byte of the marker, such as 0xC0
+     * @param from offset of the header's first byte after its length
+     * @param to offset of the byte after the header
+     * @throws IllegalArgumentException where the header is damaged, or the frame is not baseline, extended sequential
+     *     or progressive with 8-bit samples
+     */
     static JpegFrameHeader of(int marker, byte[] file, int from, int to) {
         int count = to - from < 6 ? 0 : file[from + 5] & 0xFF;
         boolean isKnown = marker >= 0xC0 && marker <= 0xC2;
@@ -30,19 +44,19 @@ record JpegFrameHeader(boolean progressive, int width, int height, List<Componen
         }
         int height = JpegMarkers.length(file, from + 1);
         int width = JpegMarkers.length(file, from + 3);
-        int mostH = 1;
-        int mostV = 1;
+        int maxH = 1;
+        int maxV = 1;
         for (int i = 0; i < count; i++) {
             int h = file[from + 7 + 3 * i] >> 4 & 15;
             int v = file[from + 7 + 3 * i] & 15;
             if (h < 1 || h > 4 || v < 1 || v > 4 || width == 0 || height == 0) {
                 throw new IllegalArgumentException("a frame without size");
             }
-            mostH = Math.max(mostH, h);
-            mostV = Math.max(mostV, v);
+            maxH = Math.max(maxH, h);
+            maxV = Math.max(maxV, v);
         }
-        int groupsAcross = ceil(width, BLOCK * mostH);
-        int groupsDown = ceil(height, BLOCK * mostV);
+        int mcusAcross = ceil(width, BLOCK * maxH);
+        int mcusDown = ceil(height, BLOCK * maxV);
         Component[] components = new Component[count];
         for (int i = 0; i < count; i++) {
             int at = from + 6 + 3 * i;
@@ -54,27 +68,27 @@ record JpegFrameHeader(boolean progressive, int width, int height, List<Componen
                     h,
                     v,
                     file[at + 2] & 0xFF,
-                    ceil(ceil(width * h, mostH), BLOCK),
-                    ceil(ceil(height * v, mostV), BLOCK),
-                    new long[isProgressive ? groupsAcross * h * groupsDown * v : 0]);
+                    ceil(ceil(width * h, maxH), BLOCK),
+                    ceil(ceil(height * v, maxV), BLOCK),
+                    new long[isProgressive ? mcusAcross * h * mcusDown * v : 0]);
         }
         return new JpegFrameHeader(marker == 0xC2, width, height, List.of(components));
     }
 
-    int mostH() {
+    int maxH() {
         return components.stream().mapToInt(Component::h).max().orElseThrow();
     }
 
-    int mostV() {
+    int maxV() {
         return components.stream().mapToInt(Component::v).max().orElseThrow();
     }
 
-    int groupsAcross() {
-        return ceil(width, BLOCK * mostH());
+    int mcusAcross() {
+        return ceil(width, BLOCK * maxH());
     }
 
-    int groupsDown() {
-        return ceil(height, BLOCK * mostV());
+    int mcusDown() {
+        return ceil(height, BLOCK * maxV());
     }
 
     static int ceil(int a, int b) {

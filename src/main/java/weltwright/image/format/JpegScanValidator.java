@@ -5,55 +5,73 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * One scan of a JPEG file, read through without decoding its picture: whether each code is one, each coefficient has
- * its place, and the data end where the picture does. ITU-T T.81, annexes F (sequential) and G (progressive).
+ * Reads the entropy-coded data of one scan of a JPEG file without decoding the picture. Checks that each Huffman code
+ * is defined, that each coefficient lies inside its block, and that the data end with the last block.
+ *
+ * <p>Follows ITU-T T.81, annex F (sequential) and annex G (progressive). An MCU is the minimum coded unit of section
+ * A.2: a group of blocks of all components in an interleaved scan, a single block in a scan of one component.
  */
 final class JpegScanValidator {
-    /** Eight times the greatest difference from middle grey, and some more for what rounding may add. */
+    /**
+     * The greatest absolute value of a DC coefficient: 8 times 128 levels (T.81, section A.3.3). The rest allows for
+     * rounding by the encoder and is chosen by eye.
+     */
     private static final int GREATEST_DC = 1400;
 
-    private static final int DC_SYMBOLS = 12;
-
     /**
-     * @param dc its table for first coefficients; empty where the scan has none
-     * @param ac its table for the others; empty likewise
-     * @param step the quantization step of its first coefficients
+     * The greatest category of a DC difference that is accepted. Table F.1 of T.81 ends at 11 for 8-bit samples; one
+     * more is accepted, since a picture may still be decoded.
      */
-    record Part(JpegFrameHeader.Component component, HuffmanTable dc, HuffmanTable ac, int step) {}
+    private static final int GREATEST_DC_CATEGORY = 12;
 
     /**
-     * What one stretch of data came to.
+     * A component of the scan with the tables that its data refer to.
      *
-     * @param groups how many were read without fault
-     * @param ranOut whether the data ended before the next one did
-     * @param bitsLeft how many are left over behind the last one
+     * @param dc table of the DC coefficients; empty where the scan has none
+     * @param ac table of the AC coefficients; empty where the scan has none
+     * @param step quantization step of the DC coefficients
      */
-    record Read(int groups, boolean ranOut, long bitsLeft) {}
+    record ScanComponent(JpegFrameHeader.Component component, HuffmanTable dc, HuffmanTable ac, int step) {}
+
+    /**
+     * The result of reading the data between two restart markers.
+     *
+     * @param mcus how many MCUs were read without a fault
+     * @param ranOut whether the data ended inside an MCU
+     * @param bitsLeft number of bits after the last MCU
+     */
+    record SegmentResult(int mcus, boolean ranOut, long bitsLeft) {}
 
     private final JpegFrameHeader frame;
-    private final List<Part> parts;
-    private final int first;
-    private final int last;
-    private final boolean refines;
-    private final int shift;
-    private final int[] dcBefore;
+    private final List<ScanComponent> parts;
+    private final int spectralStart;
+    private final int spectralEnd;
+    private final boolean isRefinement;
+    private final int pointTransform;
+    private final int[] dcPredictors;
     private final int[][] dcOfBlocks;
-    private int endRun;
+    private int eobRun;
 
-    JpegScanValidator(JpegFrameHeader frame, List<Part> parts, int first, int last, int high, int low) {
+    JpegScanValidator(
+            JpegFrameHeader frame,
+            List<ScanComponent> parts,
+            int spectralStart,
+            int spectralEnd,
+            int highBit,
+            int lowBit) {
         this.frame = frame;
         this.parts = parts;
-        this.first = first;
-        this.last = last;
-        this.refines = high > 0;
-        this.shift = low;
-        this.dcBefore = new int[parts.size()];
+        this.spectralStart = spectralStart;
+        this.spectralEnd = spectralEnd;
+        this.isRefinement = highBit > 0;
+        this.pointTransform = lowBit;
+        this.dcPredictors = new int[parts.size()];
         this.dcOfBlocks = parts.stream()
                 .map(part -> new int
                         [hasDc()
-                                ? frame.groupsAcross()
+                                ? frame.mcusAcross()
                                         * part.component().h()
-                                        * frame.groupsDown()
+                                        * frame.mcusDown()
                                         * part.component().v()
                                 : 0])
                 .toArray(int[][]::new);
@@ -64,10 +82,13 @@ final class JpegScanValidator {
     }
 
     private boolean hasDc() {
-        return first == 0 && !refines;
+        return spectralStart == 0 && !isRefinement;
     }
 
-    /** The first row of groups from which on a component is shifted in level, once all of the scan was read. */
+    /**
+     * Returns the first row of MCUs from which the levels of a component are shifted; empty where there is none. To be
+     * called after the whole scan was read.
+     */
     OptionalInt shiftedRow() {
         int row = Integer.MAX_VALUE;
         for (int p = 0; p < parts.size() && hasDc(); p++) {
@@ -76,67 +97,74 @@ final class JpegScanValidator {
                     row,
                     DcShiftDetector.firstRow(
                                     dcOfBlocks[p],
-                                    frame.groupsAcross() * component.h(),
+                                    frame.mcusAcross() * component.h(),
                                     component.blocksAcross(),
                                     component.blocksDown(),
-                                    isOfOne() ? 1 : component.v(),
-                                    parts.get(p).step() << shift)
+                                    isNonInterleaved() ? 1 : component.v(),
+                                    parts.get(p).step() << pointTransform)
                             .orElse(row));
         }
         return row == Integer.MAX_VALUE ? OptionalInt.empty() : OptionalInt.of(row);
     }
 
-    /** A scan of one component is in its own blocks, any other in groups of all components' blocks. */
-    private boolean isOfOne() {
+    /** Whether the scan holds one component; its MCUs are then single blocks (T.81, section A.2.2). */
+    private boolean isNonInterleaved() {
         return parts.size() == 1;
     }
 
-    int groupsAcross() {
-        return isOfOne() ? parts.get(0).component().blocksAcross() : frame.groupsAcross();
+    int mcusAcross() {
+        return isNonInterleaved() ? parts.get(0).component().blocksAcross() : frame.mcusAcross();
     }
 
-    int groupsDown() {
-        return isOfOne() ? parts.get(0).component().blocksDown() : frame.groupsDown();
+    int mcusDown() {
+        return isNonInterleaved() ? parts.get(0).component().blocksDown() : frame.mcusDown();
     }
 
-    int groupWidthPx() {
-        return isOfOne() ? 8 * frame.mostH() / parts.get(0).component().h() : 8 * frame.mostH();
+    int mcuWidthPx() {
+        return isNonInterleaved() ? 8 * frame.maxH() / parts.get(0).component().h() : 8 * frame.maxH();
     }
 
-    int groupHeightPx() {
-        return isOfOne() ? 8 * frame.mostV() / parts.get(0).component().v() : 8 * frame.mostV();
+    int mcuHeightPx() {
+        return isNonInterleaved() ? 8 * frame.maxV() / parts.get(0).component().v() : 8 * frame.maxV();
     }
 
-    /** Fewer bits than this hold no group: what is left over behind the last group and is shorter is filling. */
-    int leastGroupBits() {
+    /** Returns the least number of bits that an MCU can take, at least 8. Fewer bits after the last MCU are padding. */
+    int leastMcuBits() {
         int bits = 0;
-        for (Part part : parts) {
-            int blocks = isOfOne() ? 1 : part.component().h() * part.component().v();
+        for (ScanComponent part : parts) {
+            int blocks = isNonInterleaved()
+                    ? 1
+                    : part.component().h() * part.component().v();
             bits += blocks * (part.dc().shortest() + part.ac().shortest());
         }
         return Math.max(8, bits);
     }
 
-    /** Reads a stretch that begins anew, as behind a restart marker, as far as it is without fault. */
-    Read read(JpegBitReader bits, int fromGroup, int toGroup) {
-        Arrays.fill(dcBefore, 0);
-        endRun = 0;
-        for (int group = fromGroup; group < toGroup; group++) {
-            boolean isRight = group(bits, group);
+    /**
+     * Reads MCUs after a start or restart marker, up to the first fault.
+     *
+     * @param fromMcu number of the first MCU
+     * @param toMcu number of the MCU after the last one
+     */
+    SegmentResult read(JpegBitReader bits, int fromMcu, int toMcu) {
+        Arrays.fill(dcPredictors, 0);
+        eobRun = 0;
+        for (int mcu = fromMcu; mcu < toMcu; mcu++) {
+            boolean isRight = mcu(bits, mcu);
             if (!isRight || bits.isOverrun()) {
-                return new Read(group - fromGroup, bits.isOverrun(), 0);
+                return new SegmentResult(mcu - fromMcu, bits.isOverrun(), 0);
             }
         }
-        return new Read(toGroup - fromGroup, false, bits.left());
+        return new SegmentResult(toMcu - fromMcu, false, bits.remaining());
     }
 
-    private boolean group(JpegBitReader bits, int group) {
-        int column = group % groupsAcross();
-        int row = group / groupsAcross();
+    private boolean mcu(JpegBitReader bits, int mcu) {
+        int column = mcu % mcusAcross();
+        int row = mcu / mcusAcross();
         for (int p = 0; p < parts.size(); p++) {
             JpegFrameHeader.Component component = parts.get(p).component();
-            int stride = frame.groupsAcross() * component.h();
-            if (isOfOne()) {
+            int stride = frame.mcusAcross() * component.h();
+            if (isNonInterleaved()) {
                 if (!block(bits, p, row * stride + column)) {
                     return false;
                 }
@@ -154,33 +182,33 @@ final class JpegScanValidator {
     }
 
     private boolean block(JpegBitReader bits, int p, int index) {
-        Part part = parts.get(p);
+        ScanComponent part = parts.get(p);
         if (!frame.progressive()) {
             return dc(bits, p, index) && ac(bits, part.ac());
         }
-        if (first == 0) {
-            if (refines) {
+        if (spectralStart == 0) {
+            if (isRefinement) {
                 bits.take(1);
                 return true;
             }
             return dc(bits, p, index);
         }
         long[] nonzero = part.component().nonzero();
-        return refines ? acFiner(bits, part.ac(), nonzero, index) : acFirst(bits, part.ac(), nonzero, index);
+        return isRefinement ? acRefined(bits, part.ac(), nonzero, index) : acFirst(bits, part.ac(), nonzero, index);
     }
 
     private boolean dc(JpegBitReader bits, int p, int index) {
         int size = parts.get(p).dc().next(bits);
-        if (size < 0 || size > DC_SYMBOLS) {
+        if (size < 0 || size > GREATEST_DC_CATEGORY) {
             return false;
         }
         if (size > 0) {
             int value = bits.take(size);
-            dcBefore[p] += value < 1 << (size - 1) ? value - (1 << size) + 1 : value;
+            dcPredictors[p] += value < 1 << (size - 1) ? value - (1 << size) + 1 : value;
         }
-        int step = parts.get(p).step() << shift;
-        dcOfBlocks[p][index] = dcBefore[p] * step;
-        return Math.abs(dcBefore[p]) * step <= GREATEST_DC + step;
+        int step = parts.get(p).step() << pointTransform;
+        dcOfBlocks[p][index] = dcPredictors[p] * step;
+        return Math.abs(dcPredictors[p]) * step <= GREATEST_DC + step;
     }
 
     private static boolean ac(JpegBitReader bits, HuffmanTable table) {
@@ -208,11 +236,11 @@ final class JpegScanValidator {
     }
 
     private boolean acFirst(JpegBitReader bits, HuffmanTable table, long[] nonzero, int index) {
-        if (endRun > 0) {
-            endRun--;
+        if (eobRun > 0) {
+            eobRun--;
             return true;
         }
-        for (int k = first; k <= last; k++) {
+        for (int k = spectralStart; k <= spectralEnd; k++) {
             int symbol = table.next(bits);
             if (symbol < 0) {
                 return false;
@@ -220,11 +248,11 @@ final class JpegScanValidator {
             int size = symbol & 15;
             int run = symbol >> 4;
             if (size == 0 && run < 15) {
-                endRun = (1 << run) - 1 + (run > 0 ? bits.take(run) : 0);
+                eobRun = (1 << run) - 1 + (run > 0 ? bits.take(run) : 0);
                 return true;
             }
             k += run;
-            if (k > last) {
+            if (k > spectralEnd) {
                 return false;
             }
             if (size > 0) {
@@ -235,11 +263,11 @@ final class JpegScanValidator {
         return true;
     }
 
-    private boolean acFiner(JpegBitReader bits, HuffmanTable table, long[] nonzero, int index) {
+    private boolean acRefined(JpegBitReader bits, HuffmanTable table, long[] nonzero, int index) {
         long before = nonzero[index];
-        int k = first;
-        if (endRun == 0) {
-            for (; k <= last; k++) {
+        int k = spectralStart;
+        if (eobRun == 0) {
+            for (; k <= spectralEnd; k++) {
                 int symbol = table.next(bits);
                 if (symbol < 0 || (symbol & 15) > 1) {
                     return false;
@@ -247,13 +275,13 @@ final class JpegScanValidator {
                 int run = symbol >> 4;
                 boolean isNew = (symbol & 15) == 1;
                 if (!isNew && run < 15) {
-                    endRun = (1 << run) + (run > 0 ? bits.take(run) : 0);
+                    eobRun = (1 << run) + (run > 0 ? bits.take(run) : 0);
                     break;
                 }
                 if (isNew) {
                     bits.take(1);
                 }
-                for (; k <= last; k++) {
+                for (; k <= spectralEnd; k++) {
                     if ((before >> k & 1) != 0) {
                         bits.take(1);
                     } else if (--run < 0) {
@@ -261,20 +289,20 @@ final class JpegScanValidator {
                     }
                 }
                 if (isNew) {
-                    if (k > last) {
+                    if (k > spectralEnd) {
                         return false;
                     }
                     nonzero[index] |= 1L << k;
                 }
             }
         }
-        if (endRun > 0) {
-            for (; k <= last; k++) {
+        if (eobRun > 0) {
+            for (; k <= spectralEnd; k++) {
                 if ((before >> k & 1) != 0) {
                     bits.take(1);
                 }
             }
-            endRun--;
+            eobRun--;
         }
         return true;
     }

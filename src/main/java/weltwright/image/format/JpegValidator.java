@@ -5,24 +5,23 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import weltwright.image.metadata.JpegMetadataStripper;
 
 /**
- * Reads through a JPEG file as a decoder does, without making a picture of it, and finds where its data are damaged.
+ * Reads a JPEG file as a decoder does, without computing the picture, and finds where its data are damaged.
  *
- * <p>Codes come one after the other without a gap, so behind damage all is read at the wrong place until the next
- * restart marker, if there is any. A code that is none shows that, but maybe long behind the damage; where codes fall
- * into step again, the data end too early or too late. So the damage may be anywhere between two restart markers; only
- * where a file is cut off, all before its end is right. Damage that leaves valid codes shifts the levels of all that
- * follows, which {@link DcShiftDetector} finds where it is large; what it does within one block stays unseen.
+ * <p>Huffman codes follow each other without a gap, so after damage all codes are misread up to the next restart marker
+ * or the end of the scan. An undefined code, or data that end too early or too late, show that there is damage, but not
+ * where it begins. The damaged area therefore reaches over all MCUs between two restart markers; where the file is cut
+ * off, only over those after the cut. Damage that leaves valid codes shifts the levels of all following blocks, which
+ * {@link DcShiftDetector} finds where the shift is large. Damage that changes a single block only is not found.
  */
 final class JpegValidator {
     private final byte[] file;
     private final int orientation;
     private final HuffmanTable[] dcTables = new HuffmanTable[4];
     private final HuffmanTable[] acTables = new HuffmanTable[4];
-    private final int[] firstSteps = new int[4];
-    private final int[][] bitsKnown = new int[256][];
+    private final int[] dcSteps = new int[4];
+    private final int[][] codedTo = new int[256][];
     private @Nullable JpegFrameHeader frame;
     private int restartInterval;
     private int scans;
@@ -35,8 +34,11 @@ final class JpegValidator {
     }
 
     /**
-     * @param file without what {@link JpegMetadataStripper} takes out
-     * @throws IllegalArgumentException where what says how the picture is stored is damaged
+     * Checks a JPEG file.
+     *
+     * @param file the file without the segments that {@code JpegMetadataStripper} removes
+     * @param orientation Exif orientation, 1 to 8
+     * @throws IllegalArgumentException where a header or a table is damaged
      */
     static ImageDataIntegrity of(byte[] file, int orientation) {
         JpegValidator check = new JpegValidator(file, orientation);
@@ -89,7 +91,7 @@ final class JpegValidator {
             if (table > 3 || at + 1 + 64 * bytes > to) {
                 throw new IllegalArgumentException("a damaged table of steps");
             }
-            firstSteps[table] = bytes == 1 ? file[at + 1] & 0xFF : JpegMarkers.length(file, at + 1);
+            dcSteps[table] = bytes == 1 ? file[at + 1] & 0xFF : JpegMarkers.length(file, at + 1);
             at += 1 + 64 * bytes;
         }
     }
@@ -114,7 +116,11 @@ final class JpegValidator {
         }
     }
 
-    /** @return the place behind the scan's data */
+    /**
+     * Reads a scan's header and data.
+     *
+     * @return the offset after the scan's data
+     */
     private int scan(int from, int to) {
         int count = file[from] & 0xFF;
         JpegFrameHeader frame = this.frame;
@@ -124,23 +130,24 @@ final class JpegValidator {
                 || count > frame.components().size()) {
             throw new IllegalArgumentException("a damaged scan");
         }
-        int first = file[from + 1 + 2 * count] & 0xFF;
-        int last = file[from + 2 + 2 * count] & 0xFF;
-        int high = file[from + 3 + 2 * count] >> 4 & 15;
-        int low = file[from + 3 + 2 * count] & 15;
+        int spectralStart = file[from + 1 + 2 * count] & 0xFF;
+        int spectralEnd = file[from + 2 + 2 * count] & 0xFF;
+        int highBit = file[from + 3 + 2 * count] >> 4 & 15;
+        int lowBit = file[from + 3 + 2 * count] & 15;
         if (frame.progressive()) {
-            boolean isDc = first == 0 && last == 0;
-            if ((!isDc && (first == 0 || last < first || last > 63 || count > 1)) || low > 13) {
+            boolean isDc = spectralStart == 0 && spectralEnd == 0;
+            if ((!isDc && (spectralStart == 0 || spectralEnd < spectralStart || spectralEnd > 63 || count > 1))
+                    || lowBit > 13) {
                 throw new IllegalArgumentException("a damaged scan");
             }
         } else {
-            regular &= first == 0 && last == 63 && high == 0 && low == 0;
-            first = 0;
-            last = 63;
-            high = 0;
-            low = 0;
+            regular &= spectralStart == 0 && spectralEnd == 63 && highBit == 0 && lowBit == 0;
+            spectralStart = 0;
+            spectralEnd = 63;
+            highBit = 0;
+            lowBit = 0;
         }
-        List<JpegScanValidator.Part> parts = new ArrayList<>();
+        List<JpegScanValidator.ScanComponent> parts = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             int id = file[from + 1 + 2 * i] & 0xFF;
             JpegFrameHeader.Component component = frame.components().stream()
@@ -148,25 +155,28 @@ final class JpegValidator {
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException("a scan of nothing"));
             parts.add(part(
-                    component, file[from + 2 + 2 * i], first > 0 || !frame.progressive(), first == 0 && high == 0));
+                    component,
+                    file[from + 2 + 2 * i],
+                    spectralStart > 0 || !frame.progressive(),
+                    spectralStart == 0 && highBit == 0));
             if (frame.progressive()) {
-                checkProgression(id, first, last, high, low);
+                checkProgression(id, spectralStart, spectralEnd, highBit, lowBit);
             }
         }
         scans++;
         int end = JpegMarkers.endOfScan(file, to);
-        read(new JpegScanValidator(frame, parts, first, last, high, low), to, end);
+        read(new JpegScanValidator(frame, parts, spectralStart, spectralEnd, highBit, lowBit), to, end);
         return end;
     }
 
-    private JpegScanValidator.Part part(
+    private JpegScanValidator.ScanComponent part(
             JpegFrameHeader.Component component, int tables, boolean needsAc, boolean needsDc) {
         HuffmanTable dc = needsDc ? table(dcTables, (tables >> 4) & 15) : HuffmanTable.EMPTY;
         HuffmanTable ac = needsAc ? table(acTables, tables & 15) : HuffmanTable.EMPTY;
         if (component.quantization() > 3) {
             throw new IllegalArgumentException("a scan without its table");
         }
-        return new JpegScanValidator.Part(component, dc, ac, firstSteps[component.quantization()]);
+        return new JpegScanValidator.ScanComponent(component, dc, ac, dcSteps[component.quantization()]);
     }
 
     private static HuffmanTable table(HuffmanTable[] tables, int index) {
@@ -177,58 +187,59 @@ final class JpegValidator {
     }
 
     /**
-     * Each bit of a coefficient comes once, from the highest down: T.81, section G.1.1.1.2. Decoders go on where not.
+     * Checks that each bit of a coefficient is coded once, from the highest down (T.81, section G.1.1.1.2). Decoders
+     * accept other orders, with a warning.
      */
-    private void checkProgression(int component, int first, int last, int high, int low) {
-        if (bitsKnown[component] == null) {
-            bitsKnown[component] = new int[64];
-            Arrays.fill(bitsKnown[component], -1);
+    private void checkProgression(int component, int spectralStart, int spectralEnd, int highBit, int lowBit) {
+        if (codedTo[component] == null) {
+            codedTo[component] = new int[64];
+            Arrays.fill(codedTo[component], -1);
         }
-        int[] known = bitsKnown[component];
-        regular &= first == 0 || known[0] >= 0;
-        for (int k = first; k <= last; k++) {
-            regular &= high == Math.max(0, known[k]) && (high == 0 || high == low + 1);
-            known[k] = low;
+        int[] known = codedTo[component];
+        regular &= spectralStart == 0 || known[0] >= 0;
+        for (int k = spectralStart; k <= spectralEnd; k++) {
+            regular &= highBit == Math.max(0, known[k]) && (highBit == 0 || highBit == lowBit + 1);
+            known[k] = lowBit;
         }
     }
 
-    /** Reads a scan's data from restart marker to restart marker. */
+    /** Reads a scan's data segment by segment, between restart markers. */
     private void read(JpegScanValidator scan, int from, int end) {
-        int groups = scan.groupsAcross() * scan.groupsDown();
-        int each = restartInterval > 0 ? restartInterval : groups;
+        int mcus = scan.mcusAcross() * scan.mcusDown();
+        int each = restartInterval > 0 ? restartInterval : mcus;
         int at = from;
         int restart = 0;
-        for (int group = 0; group < groups; group += each) {
-            int to = endOfStretch(at, end);
-            int until = Math.min(groups, group + each);
-            JpegScanValidator.Read read = scan.read(new JpegBitReader(file, at, to), group, until);
-            boolean isLast = until == groups;
+        for (int mcu = 0; mcu < mcus; mcu += each) {
+            int to = endOfSegment(at, end);
+            int until = Math.min(mcus, mcu + each);
+            JpegScanValidator.SegmentResult read = scan.read(new JpegBitReader(file, at, to), mcu, until);
+            boolean isLast = until == mcus;
             boolean markerIsRight = isLast ? to == end : to < end && (file[to + 1] & 0xFF) == 0xD0 + restart % 8;
-            boolean complete = read.groups() == until - group;
-            if (!complete || (read.bitsLeft() >= scan.leastGroupBits() && !isFilling(at, to, read.bitsLeft()))) {
+            boolean complete = read.mcus() == until - mcu;
+            if (!complete || (read.bitsLeft() >= scan.leastMcuBits() && !isPadding(at, to, read.bitsLeft()))) {
                 regular = false;
-                damage(scan, group, read, until, to == file.length);
+                damage(scan, mcu, read, until, to == file.length);
             } else if (read.bitsLeft() >= 8) {
                 regular = false;
             }
             if (!markerIsRight) {
                 regular = false;
                 if (!isLast || to != end) {
-                    damage(scan, until, groups);
+                    damage(scan, until, mcus);
                 }
                 return;
             }
             at = to + 2;
             restart++;
         }
-        // Behind a restart marker levels begin anew, so what is shifted ends there; then only its codes can tell.
-        if (damaged.isEmpty() && each == groups) {
-            scan.shiftedRow().ifPresent(row -> damage(scan, row * scan.groupsAcross(), groups));
+        // DC prediction starts anew at a restart marker, so a shift ends there and is too short to be found.
+        if (damaged.isEmpty() && each == mcus) {
+            scan.shiftedRow().ifPresent(row -> damage(scan, row * scan.mcusAcross(), mcus));
         }
     }
 
-    /** Some cameras fill up the data with bytes of zeros or ones; damage leaves other things. */
-    private boolean isFilling(int from, int to, long bits) {
+    /** Whether the last bits are bytes of zeros or ones, as some cameras append them. */
+    private boolean isPadding(int from, int to, long bits) {
         int bytes = (int) (bits / 8);
         for (int at = Math.max(from, to - bytes); at < to; at++) {
             if (file[at] != 0 && file[at] != (byte) 0xFF) {
@@ -238,8 +249,8 @@ final class JpegValidator {
         return true;
     }
 
-    /** The place of the next restart marker, or the end. */
-    private int endOfStretch(int from, int end) {
+    /** Returns the offset of the next restart marker, or the end. */
+    private int endOfSegment(int from, int end) {
         for (int at = from; at + 1 < end; at++) {
             int second = file[at + 1] & 0xFF;
             if (file[at] == (byte) 0xFF && second >= 0xD0 && second <= 0xD7) {
@@ -249,22 +260,26 @@ final class JpegValidator {
         return end;
     }
 
-    private void damage(JpegScanValidator scan, int from, JpegScanValidator.Read read, int until, boolean cutOff) {
-        damage(scan, read.ranOut() && cutOff ? from + read.groups() : from, until);
+    private void damage(
+            JpegScanValidator scan, int from, JpegScanValidator.SegmentResult read, int until, boolean cutOff) {
+        damage(scan, read.ranOut() && cutOff ? from + read.mcus() : from, until);
     }
 
-    /** The rows from the first damaged group to the last one; of one row, from its first group on. */
+    /**
+     * Adds a range of MCUs to the damaged area: the rows from the first MCU to the last one; within a single row, only
+     * the columns of the range.
+     */
     private void damage(JpegScanValidator scan, int from, int until) {
         if (from >= until) {
             return;
         }
         JpegFrameHeader frame = scan.frame();
-        int across = scan.groupsAcross();
-        int top = from / across * scan.groupHeightPx();
-        int bottom = Math.min(frame.height(), ((until - 1) / across + 1) * scan.groupHeightPx());
+        int across = scan.mcusAcross();
+        int top = from / across * scan.mcuHeightPx();
+        int bottom = Math.min(frame.height(), ((until - 1) / across + 1) * scan.mcuHeightPx());
         boolean oneRow = from / across == (until - 1) / across;
-        int left = oneRow ? from % across * scan.groupWidthPx() : 0;
-        int right = oneRow ? Math.min(frame.width(), ((until - 1) % across + 1) * scan.groupWidthPx()) : frame.width();
+        int left = oneRow ? from % across * scan.mcuWidthPx() : 0;
+        int right = oneRow ? Math.min(frame.width(), ((until - 1) % across + 1) * scan.mcuWidthPx()) : frame.width();
         PixelRectangle area =
                 new PixelRectangle(left, top, right, bottom).upright(orientation, frame.width(), frame.height());
         damaged = Optional.of(damaged.map(area::with).orElse(area));

@@ -8,21 +8,24 @@ import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 
 /**
- * Reads through a PNG file: its chunks' checksums, the order of its chunks, and whether its data unpack to a picture of
- * its size. PNG 1.2, sections 2 to 4 and 9. What is damaged is found for certain, so there is no more to it than yes or
- * no.
+ * Checks a PNG file: the checksums and order of its chunks, and that its data decompress to a picture of the stated
+ * size. PNG 1.2, sections 2 to 4 and 9.
  */
 final class PngValidator {
     private static final int SIGNATURE = 8;
-    private static final int AROUND = 12;
+    /** Bytes of a chunk besides its data: length, type and checksum. */
+    private static final int CHUNK_OVERHEAD = 12;
+
     private static final int COLOUR_PALETTE = 3;
 
-    /** First row and column, and distance of rows and columns, of the seven passes of an interlaced picture. */
-    private static final int[][] PASSES = {
+    /**
+     * First row, first column, row step and column step of the seven passes of Adam7 interlacing: PNG 1.2, section 2.6.
+     */
+    private static final int[][] ADAM7_PASSES = {
         {0, 0, 8, 8}, {0, 4, 8, 8}, {4, 0, 8, 4}, {0, 2, 4, 4}, {2, 0, 4, 2}, {0, 1, 2, 2}, {1, 0, 2, 1}
     };
 
-    private static final int[][] WHOLE = {{0, 0, 1, 1}};
+    private static final int[][] SINGLE_PASS = {{0, 0, 1, 1}};
 
     private final byte[] file;
     private final ByteBuffer chunks;
@@ -30,19 +33,23 @@ final class PngValidator {
     private final byte[] unpacked = new byte[1 << 16];
     private int pass;
     private int row;
-    private long leftInRow;
+    private long bytesLeftInRow;
 
     private int width;
     private int height;
     private int bitsPerPixel;
-    private int[][] passes = WHOLE;
+    private int[][] passes = SINGLE_PASS;
 
     private PngValidator(byte[] file) {
         this.file = file;
         this.chunks = ByteBuffer.wrap(file);
     }
 
-    /** @throws IllegalArgumentException where it is damaged */
+    /**
+     * Checks a file.
+     *
+     * @throws IllegalArgumentException where it is damaged
+     */
     static void check(byte[] file) {
         PngValidator check = new PngValidator(file);
         try {
@@ -62,7 +69,7 @@ final class PngValidator {
             int length = chunks.getInt(at);
             String kind = new String(file, at + 4, 4, StandardCharsets.ISO_8859_1);
             CRC32 checksum = new CRC32();
-            require(length >= 0 && length <= file.length - at - AROUND, "a chunk beyond the end");
+            require(length >= 0 && length <= file.length - at - CHUNK_OVERHEAD, "a chunk beyond the end");
             checksum.update(file, at + 4, 4 + length);
             require((int) checksum.getValue() == chunks.getInt(at + 8 + length), "a checksum");
             switch (kind) {
@@ -72,7 +79,7 @@ final class PngValidator {
                     hasPalette = true;
                 }
                 case "IDAT" -> {
-                    require(!before.isEmpty() && (hasPalette || !isOfPalette()), "no palette");
+                    require(!before.isEmpty() && (hasPalette || !usesPalette()), "no palette");
                     data(at + 8, length);
                 }
                 case "IEND" -> {
@@ -82,11 +89,11 @@ final class PngValidator {
                 default -> {}
             }
             before = kind;
-            at += AROUND + length;
+            at += CHUNK_OVERHEAD + length;
         }
     }
 
-    private boolean isOfPalette() {
+    private boolean usesPalette() {
         return file[SIGNATURE + 8 + 9] == COLOUR_PALETTE;
     }
 
@@ -105,7 +112,7 @@ final class PngValidator {
         require(width > 0 && height > 0 && depths.contains(depth), "the kind of colours");
         require(file[at + 10] == 0 && file[at + 11] == 0 && file[at + 12] >= 0 && file[at + 12] <= 1, "the packing");
         bitsPerPixel = depth * (colour == 2 ? 3 : colour == 4 ? 2 : colour == 6 ? 4 : 1);
-        passes = file[at + 12] == 1 ? PASSES : WHOLE;
+        passes = file[at + 12] == 1 ? ADAM7_PASSES : SINGLE_PASS;
         row = -1;
         nextRow();
     }
@@ -119,20 +126,20 @@ final class PngValidator {
         require(!inflater.needsDictionary(), "a dictionary");
     }
 
-    /** Each row begins with the number of its filter, 0 to 4. */
+    /** Counts decompressed bytes row by row. The first byte of a row is its filter type, 0 to 4. */
     private void rows(int count) {
         int at = 0;
         while (at < count) {
             require(pass < passes.length, "too much data");
-            if (leftInRow < 0) {
+            if (bytesLeftInRow < 0) {
                 require(unpacked[at] >= 0 && unpacked[at] <= 4, "a filter");
                 at++;
-                leftInRow = (rowPixels() * bitsPerPixel + 7) / 8;
+                bytesLeftInRow = (rowPixels() * bitsPerPixel + 7) / 8;
             }
-            long taken = Math.min(leftInRow, count - at);
+            long taken = Math.min(bytesLeftInRow, count - at);
             at += (int) taken;
-            leftInRow -= taken;
-            if (leftInRow == 0) {
+            bytesLeftInRow -= taken;
+            if (bytesLeftInRow == 0) {
                 nextRow();
             }
         }
@@ -143,7 +150,7 @@ final class PngValidator {
     }
 
     private void nextRow() {
-        leftInRow = -1;
+        bytesLeftInRow = -1;
         row++;
         while (pass < passes.length && (rowPixels() == 0 || row >= pixels(height, passes[pass][0], passes[pass][2]))) {
             pass++;

@@ -1,15 +1,15 @@
 package weltwright.image.metadata;
 
 /**
- * Which camera took a photo, as its Exif data name it.
+ * Make and model of a camera, from Exif data.
  *
- * @param make its maker; may be empty
- * @param model its model; may be empty, but not both
+ * @param make may be empty
+ * @param model may be empty, but not both
  */
 public record CameraIdentity(String make, String model) {
     @Override
     public String toString() {
-        // Many a model repeats its maker.
+        // Many cameras repeat the make in the model.
         return model.startsWith(make) ? model : (make + " " + model).strip();
     }
 }

@@ -6,11 +6,12 @@ import java.util.Arrays;
 import weltwright.image.format.JpegMarkers;
 
 /**
- * A JPEG file's parts that its picture is decoded from, and no others. Markers: ITU-T T.81, annex B; JFIF 1.02; the
- * "Adobe" segment, which tells how colours are stored: Adobe Technical Note 5116.
+ * Removes all segments of a JPEG file that its picture is not decoded from. Keeps tables, frames, scans, the JFIF
+ * segment without its thumbnail, and the Adobe segment, which states the colour transform. Sources: ITU-T T.81, annex
+ * B; JFIF 1.02; Adobe Technical Note 5116.
  *
- * <p>What stands between segments, and behind the end of the image, is dropped, as decoders skip it. A file that is cut
- * off stays cut off.
+ * <p>Bytes between segments and after the end of the image are dropped, as decoders skip them. A file that is cut off
+ * is copied up to where it ends.
  */
 public final class JpegMetadataStripper {
     private static final int START_OF_IMAGE = 0xD8;
@@ -24,7 +25,7 @@ public final class JpegMetadataStripper {
     private static final byte[] EXIF_NAME = "Exif\0\0".getBytes(StandardCharsets.US_ASCII);
     private static final byte[] ADOBE_NAME = "Adobe".getBytes(StandardCharsets.US_ASCII);
 
-    /** A JFIF segment without its thumbnail: the name, version, unit, densities, and 0 by 0 pixels. */
+    /** Length of a JFIF segment without thumbnail: name, version, unit, densities, and a thumbnail size of 0 by 0. */
     private static final int JFIF_LENGTH = 14;
 
     private static final int ADOBE_LENGTH = 12;
@@ -37,7 +38,11 @@ public final class JpegMetadataStripper {
         this.kept = new ByteArrayOutputStream(file.length);
     }
 
-    /** @param exif the Exif block to put in; empty for none */
+    /**
+     * Returns a copy of the file without the other segments.
+     *
+     * @param exif the Exif block to insert, empty for none
+     */
     static byte[] strip(byte[] file, byte[] exif) {
         JpegMetadataStripper stripper = new JpegMetadataStripper(file);
         stripper.marker(START_OF_IMAGE);
@@ -62,7 +67,7 @@ public final class JpegMetadataStripper {
             }
             int length = JpegMarkers.length(file, at + 1);
             if (length < 2 || at + 1 + length > file.length) {
-                return; // cut off
+                return; // the file is cut off
             }
             int from = at + 3;
             int to = at + 1 + length;

@@ -4,16 +4,17 @@ import com.drew.metadata.Metadata;
 import weltwright.image.format.ImageFormat;
 
 /**
- * Takes out of a picture file what tells of the person who took it: place, time, camera, owner, the camera's notes,
- * comments, thumbnails, colour profiles, and whatever stands behind the picture, such as a short film. The picture
- * itself is not encoded anew; its bytes stay as they are. {@link RetainedExif} says what stays. The same file gives the
- * same bytes, and what has been stripped stays as it is.
+ * Removes personal data from an image file: place, time, camera, owner, maker notes, comments, thumbnails, colour
+ * profiles, and anything appended to the picture, such as a short film. The coded picture is copied unchanged.
+ * {@link RetainedExif} lists the tags that are kept. Stripping is deterministic and idempotent.
  */
 public final class MetadataStripper {
     private MetadataStripper() {}
 
     /**
-     * @param metadata what the file tells of itself
+     * Returns a stripped copy of a file.
+     *
+     * @param metadata the metadata of the file
      * @throws IllegalArgumentException where the file's structure is damaged
      */
     static byte[] strip(ImageFormat format, byte[] file, Metadata metadata) {
@@ -24,7 +25,7 @@ public final class MetadataStripper {
             case PNG -> PngMetadataStripper.strip(file, kept);
             case WEBP -> WebpMetadataStripper.strip(file, kept);
             case TIFF -> TiffMetadataStripper.strip(file, metadata);
-            case BMP -> file; // it has no place for them
+            case BMP -> file; // the format has no metadata
         };
     }
 }

@@ -24,12 +24,14 @@ import weltwright.error.UserFacingException;
 import weltwright.image.format.ImageFormat;
 
 /**
- * What the first bytes and the Exif data of a picture file tell, without decoding the picture.
+ * The header of an image file: format, stored size, and the Exif tags that measuring needs. The picture is not decoded.
+ * Exif tags by their numbers: CIPA DC-008 (Exif 2.32), tables 4 to 8.
  *
- * <p>Exif tags by their numbers: CIPA DC-008 (Exif 2.32), tables 4 to 8.
- *
- * @param orientation 1 to 8, as Exif numbers them
- * @param cutOut whether the picture is known, or must be feared, to be a part of a larger one
+ * @param storedWidthPx columns as stored, before the orientation is applied
+ * @param storedHeightPx rows as stored
+ * @param orientation Exif orientation, 1 to 8; 1 where the file has none
+ * @param focal35mm focal length in 35 mm terms, by the diagonal; empty where unknown or the picture was cropped
+ * @param cutOut whether the picture is known or suspected to be a part of a larger one
  */
 public record PhotoHeader(
         ImageFormat format,
@@ -38,36 +40,52 @@ public record PhotoHeader(
         int orientation,
         OptionalDouble focal35mm,
         boolean cutOut) {
+    /** The greatest number of pixels that is accepted, so that the decoded picture fits into memory. Chosen by eye. */
     private static final long GREATEST_PIXELS = 200_000_000;
 
-    /** The diagonal of the 36 mm by 24 mm frame that a 35 mm film camera exposes. */
+    /** Diagonal of the 36 mm by 24 mm frame of 35 mm film. */
     private static final double FILM_DIAGONAL_MM = Math.hypot(36, 24);
 
-    /** What any lens that photographs a knife has; outside of it the tag is not to be believed. */
+    /** The range of focal lengths that is believed. Chosen by eye to hold any lens that photographs a knife. */
     private static final double LEAST_FOCAL_35MM = 5;
 
     private static final double GREATEST_FOCAL_35MM = 2000;
 
+    /** Longer names of make or model are cut off. Chosen by eye. */
     private static final int LONGEST_NAME = 60;
 
+    /** Greatest relative difference of two aspect ratios that count as equal. Chosen by eye. */
     private static final double SAME_SHAPE = 0.01;
 
     /**
-     * Longer side over shorter of what phones and cameras take: square, 5:4, 4:3, 3:2, 16:9 and longer. From memory.
+     * Aspect ratios, longer side over shorter, of pictures that phones and cameras take: square, 5:4, 4:3, 3:2, 16:9
+     * and longer. From memory.
      */
     private static final List<Double> SHAPES =
             List.of(1.0, 5 / 4.0, 4 / 3.0, 3 / 2.0, 16 / 9.0, 2.0, 19.5 / 9, 20 / 9.0);
 
-    /** The file without what {@link MetadataStripper} takes out, and what it tells then; it names no camera. */
+    /**
+     * A stripped file.
+     *
+     * @param bytes the file without what {@link MetadataStripper} removes
+     * @param header the header of these bytes
+     * @param camera the camera named by the original file
+     */
     public record Stripped(byte[] bytes, PhotoHeader header, Optional<CameraIdentity> camera) {}
 
+    /**
+     * Reads the header of an image file and strips the file.
+     *
+     * @param name name of the file, for messages
+     * @throws UserFacingException where the file is empty, not a picture of a known format, damaged or too large
+     */
     public static Stripped stripped(String name, byte[] bytes) {
         if (bytes.length == 0) {
             throw new UserFacingException(name + " is empty.", "Copy the photo from the camera or phone again.");
         }
         ImageFormat format = format(name, bytes);
         Metadata metadata = metadata(name, bytes);
-        of(name, format, metadata); // more pixels than can be handled are not copied
+        of(name, format, metadata); // rejects pictures that are too large before they are copied
         try {
             byte[] stripped = MetadataStripper.strip(format, bytes, metadata);
             return new Stripped(stripped, of(name, format, metadata(name, stripped)), camera(metadata));
@@ -105,9 +123,9 @@ public record PhotoHeader(
                 cutOut(metadata, width, height));
     }
 
-    /** Whether the stored rows are rows of the upright picture, and not its columns. */
-    public boolean upright() {
-        return orientation <= 4;
+    /** Whether the stored rows are columns of the upright picture. */
+    public boolean isTransposed() {
+        return orientation > 4;
     }
 
     private static ImageFormat format(String name, byte[] bytes) {
@@ -189,15 +207,15 @@ public record PhotoHeader(
         if (main == null) {
             return Optional.empty();
         }
-        String make = words(main, ExifIFD0Directory.TAG_MAKE);
-        String model = words(main, ExifIFD0Directory.TAG_MODEL);
+        String make = text(main, ExifIFD0Directory.TAG_MAKE);
+        String model = text(main, ExifIFD0Directory.TAG_MODEL);
         return make.isEmpty() && model.isEmpty() ? Optional.empty() : Optional.of(new CameraIdentity(make, model));
     }
 
-    /** A tag's text without what some cameras pad it with; a stranger's file may hold much of it. */
-    private static String words(Directory directory, int tag) {
-        String words = directory.getString(tag);
-        String plain = words == null ? "" : words.replaceAll("\\p{Cntrl}", "").strip();
+    /** Returns a tag's text without control characters, which some cameras pad it with, cut to a limited length. */
+    private static String text(Directory directory, int tag) {
+        String raw = directory.getString(tag);
+        String plain = raw == null ? "" : raw.replaceAll("\\p{Cntrl}", "").strip();
         return plain.substring(0, Math.min(LONGEST_NAME, plain.length()));
     }
 
@@ -206,24 +224,25 @@ public record PhotoHeader(
         if (exif == null || cropped(exif, width, height)) {
             return OptionalDouble.empty();
         }
-        double told = number(exif, ExifSubIFDDirectory.TAG_35MM_FILM_EQUIV_FOCAL_LENGTH); // 0 means unknown
-        double focal = told > 0 ? told : focalFromSensor(exif, width, height);
+        double equivalent = number(exif, ExifSubIFDDirectory.TAG_35MM_FILM_EQUIV_FOCAL_LENGTH); // 0 means unknown
+        double focal = equivalent > 0 ? equivalent : focalFromSensor(exif, width, height);
         return focal >= LEAST_FOCAL_35MM && focal <= GREATEST_FOCAL_35MM
                 ? OptionalDouble.of(focal)
                 : OptionalDouble.empty();
     }
 
     /**
-     * The true focal length, enlarged as the film's diagonal is larger than the sensor's; NaN where a tag is missing.
+     * Returns the focal length in 35 mm terms from the true focal length and the size of the sensor; NaN where a tag is
+     * missing.
      */
     private static double focalFromSensor(Directory exif, int width, int height) {
         double unitMm = switch ((int) number(exif, ExifSubIFDDirectory.TAG_FOCAL_PLANE_RESOLUTION_UNIT)) {
             case 3 -> 10;
-            case 4 -> 1; // 4 and 5 are not of Exif but of TIFF/EP, and some cameras write them
+            case 4 -> 1; // 4 and 5 come from TIFF/EP; some cameras write them
             case 5 -> 0.001;
             default -> 25.4;
         };
-        // The resolution is that of the picture as taken, which may since have been made smaller.
+        // The resolution refers to the picture as taken, before it was scaled down.
         double takenWidth = taken(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_WIDTH, width);
         double takenHeight = taken(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_HEIGHT, height);
         double sensorWidthMm = takenWidth / number(exif, ExifSubIFDDirectory.TAG_FOCAL_PLANE_X_RESOLUTION) * unitMm;
@@ -233,7 +252,7 @@ public record PhotoHeader(
                 / Math.hypot(sensorWidthMm, sensorHeightMm);
     }
 
-    /** Whether the picture has another shape than when it was taken; a picture made smaller as a whole has the same. */
+    /** Whether the aspect ratio differs from that of the picture as taken. Scaling keeps it. */
     private static boolean cropped(Directory exif, int width, int height) {
         double takenWidth = taken(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_WIDTH, width);
         double takenHeight = taken(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_HEIGHT, height);
@@ -243,15 +262,16 @@ public record PhotoHeader(
     }
 
     /**
-     * Known where the Exif data say how large it was when taken; feared where they do not, and no camera has its shape.
+     * Whether the picture was cropped. Where Exif does not state the size as taken, an aspect ratio that no camera has
+     * counts as cropped.
      */
     private static boolean cutOut(Metadata metadata, int width, int height) {
         Directory exif = metadata.getFirstDirectoryOfType(ExifSubIFDDirectory.class);
-        boolean told = exif != null
+        boolean isSizeKnown = exif != null
                 && number(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_WIDTH) > 0
                 && number(exif, ExifSubIFDDirectory.TAG_EXIF_IMAGE_HEIGHT) > 0;
         double shape = (double) Math.max(width, height) / Math.min(width, height);
-        return told
+        return isSizeKnown
                 ? cropped(exif, width, height)
                 : SHAPES.stream().noneMatch(usual -> Math.abs(shape / usual - 1) < SAME_SHAPE);
     }
@@ -261,7 +281,7 @@ public record PhotoHeader(
         return taken > 0 ? taken : now;
     }
 
-    /** A tag's value; NaN where it is missing or no number. */
+    /** Returns a tag's value; NaN where it is missing or not a number. */
     private static double number(Directory exif, int tag) {
         Double value = exif.getDoubleObject(tag);
         return value == null ? Double.NaN : value;

@@ -7,15 +7,16 @@ import com.drew.metadata.exif.ExifIFD0Directory;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
 
 /**
- * What stays of a photo's Exif data: how the picture is to be turned, and what its focal length and its size when taken
- * follow from. All else, such as place, time, camera, owner and the camera's own notes, is left out.
+ * Selects the Exif tags that are kept of a photo: the orientation, and the tags that its focal length and its size as
+ * taken follow from.
  */
 final class RetainedExif {
-    private static final long GREATEST = 0xFFFF_FFFFL;
+    /** The greatest number that a TIFF LONG or a part of a RATIONAL holds. */
+    private static final long GREATEST_LONG = 0xFFFF_FFFFL;
 
     private RetainedExif() {}
 
-    /** Adds the tags, of their usual types; where a photo lacks one, or it is no number, there is none. */
+    /** Adds the tags with their standard types. Skips tags that the photo lacks or that are not numbers. */
     static TiffWriter addTo(TiffWriter tiff, Metadata metadata) {
         Directory main = metadata.getFirstDirectoryOfType(ExifIFD0Directory.class);
         Integer orientation = main == null ? null : main.getInteger(ExifIFD0Directory.TAG_ORIENTATION);
@@ -46,9 +47,9 @@ final class RetainedExif {
         Rational value = exif.getRational(tag);
         if (value != null
                 && value.getNumerator() >= 0
-                && value.getNumerator() <= GREATEST
+                && value.getNumerator() <= GREATEST_LONG
                 && value.getDenominator() > 0
-                && value.getDenominator() <= GREATEST) {
+                && value.getDenominator() <= GREATEST_LONG) {
             tiff.exif(tag, TiffWriter.RATIONAL, value.getNumerator(), value.getDenominator());
         }
     }

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A TIFF file's first picture, laid out anew with the tags that it is decoded from, and no others. Tags by their
- * numbers: TIFF 6.0, appendix A; 347: TIFF Technical Note 2.
+ * Rewrites the first picture of a TIFF file with only the tags that it is decoded from. Tag numbers: TIFF 6.0, appendix
+ * A; 347: TIFF Technical Note 2.
  */
 final class TiffMetadataStripper {
     private static final int STRIP_OFFSETS = 273;
@@ -18,7 +18,7 @@ final class TiffMetadataStripper {
     private static final int TILE_OFFSETS = 324;
     private static final int TILE_LENGTHS = 325;
 
-    /** How samples are stored, packed and coloured; not where, by whom or when. */
+    /** Tags that state how samples are stored, compressed and coloured. */
     private static final Set<Integer> KEPT = Set.of(
             254,
             256,
@@ -48,21 +48,26 @@ final class TiffMetadataStripper {
             531,
             532);
 
-    /** Bytes of a value, by its type's number. */
+    /** Bytes of a value by its type's number: TIFF 6.0, section 2. */
     private static final int[] SIZES = {0, 1, 1, 2, 4, 8, 1, 1, 2, 4, 8, 4, 8};
 
+    /** The greatest number of strips or tiles that is accepted. Chosen by eye. */
     private static final int MOST_BLOCKS = 1_000_000;
 
     private TiffMetadataStripper() {}
 
-    /** @throws IllegalArgumentException where the file is damaged, or stores its picture in a way that is out of use */
+    /**
+     * Returns the rewritten file.
+     *
+     * @throws IllegalArgumentException where the file is damaged, or its picture lies in neither strips nor tiles
+     */
     static byte[] strip(byte[] file, Metadata metadata) {
         try {
             ByteBuffer tiff = ByteBuffer.wrap(file);
             tiff.order(file[0] == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
             return stripped(tiff, metadata);
         } catch (IndexOutOfBoundsException | BufferUnderflowException e) {
-            throw new IllegalArgumentException("a directory or data out of the file", e);
+            throw new IllegalArgumentException("a directory or data beyond the end of the file", e);
         }
     }
 
@@ -114,7 +119,7 @@ final class TiffMetadataStripper {
         }
     }
 
-    /** A tag's whole numbers; of a type one byte long, its bytes. */
+    /** Reads the integers of a tag. */
     private static long[] values(ByteBuffer tiff, int entry, int type) {
         int count = tiff.getInt(entry + 4);
         int size = type < SIZES.length ? SIZES[type] : 0;
@@ -143,7 +148,7 @@ final class TiffMetadataStripper {
         for (int i = 0; i < offsets.length; i++) {
             all += lengths[i];
             if (offsets[i] + lengths[i] > tiff.limit() || all > tiff.limit()) {
-                throw new IllegalArgumentException("a part of the picture out of the file");
+                throw new IllegalArgumentException("a part of the picture beyond the end of the file");
             }
             byte[] block = new byte[(int) lengths[i]];
             tiff.get((int) offsets[i], block);

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Lays out a TIFF structure, big-endian: a header, a main directory, an Exif directory, and the data of both. TIFF 6.0,
- * section 2; so is an Exif block (Exif 2.32, section 4.5).
+ * Writes a big-endian TIFF structure: a header, a main directory, an Exif directory, and the data of both. An Exif
+ * block has the same structure. TIFF 6.0, section 2; Exif 2.32, section 4.5.
  */
 final class TiffWriter {
     static final int BYTE = 1;
@@ -27,25 +27,41 @@ final class TiffWriter {
 
     private record Value(int type, int count, byte[] data) {}
 
-    /** A tag of the main directory; of a type that is a whole number. */
+    /**
+     * Adds a tag to the main directory.
+     *
+     * @param type an integer type, or {@link #RATIONAL} with two numbers per value
+     */
     TiffWriter main(int tag, int type, long... values) {
         main.put(tag, value(type, values));
         return this;
     }
 
-    /** A tag of the main directory that is plain bytes, of a type one byte long. */
+    /**
+     * Adds a tag of bytes to the main directory.
+     *
+     * @param type a type of one byte per value
+     */
     TiffWriter main(int tag, int type, byte[] data) {
         main.put(tag, new Value(type, data.length, data));
         return this;
     }
 
-    /** A tag of the Exif directory; a {@link #RATIONAL} has two numbers. */
+    /**
+     * Adds a tag to the Exif directory.
+     *
+     * @param type an integer type, or {@link #RATIONAL} with two numbers per value
+     */
     TiffWriter exif(int tag, int type, long... values) {
         exif.put(tag, value(type, values));
         return this;
     }
 
-    /** Strips or tiles of a picture, and the tag of the main directory that says where each of them begins. */
+    /**
+     * Sets the strips or tiles of the picture.
+     *
+     * @param tag the tag of the main directory for their offsets
+     */
     TiffWriter blocks(int tag, List<byte[]> blocks) {
         this.blocksTag = tag;
         this.blocks = blocks;
@@ -57,6 +73,7 @@ final class TiffWriter {
         return main.isEmpty() && exif.isEmpty();
     }
 
+    /** Returns the whole structure. */
     byte[] bytes() {
         if (!exif.isEmpty()) {
             main.put(EXIF_DIRECTORY, value(LONG, 0));
@@ -108,7 +125,7 @@ final class TiffWriter {
         tiff.putInt(0).position(dataAt);
     }
 
-    /** Of a directory and the data that its entries do not hold themselves. */
+    /** Returns the bytes of a directory and of the values that do not fit into its entries. */
     private static int size(Map<Integer, Value> tags) {
         int data = tags.values().stream()
                 .mapToInt(value -> value.data().length <= 4 ? 0 : even(value.data().length))
@@ -129,7 +146,7 @@ final class TiffWriter {
         return new Value(type, type == RATIONAL ? values.length / 2 : values.length, data.array());
     }
 
-    /** TIFF wants data to begin at even places. */
+    /** Rounds up to an even number: TIFF requires values to begin at even offsets. */
     private static int even(int length) {
         return length + (length & 1);
     }

@@ -6,13 +6,13 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
 
-/** A WebP file's chunks that its picture is decoded from, and no others: RFC 9649, section 2. */
+/** Removes all chunks of a WebP file that its picture is not decoded from. RFC 9649, section 2. */
 final class WebpMetadataStripper {
     private static final int HEADER = 12;
     private static final int CHUNK_HEADER = 8;
     private static final Set<String> KEPT = Set.of("VP8 ", "VP8L", "VP8X", "ALPH", "ANIM", "ANMF");
 
-    /** Of the flags of the chunk VP8X: a colour profile, Exif, XMP. */
+    /** Flag of the chunk VP8X for a colour profile. */
     private static final int PROFILE = 0x20;
 
     private static final int EXIF = 0x08;
@@ -20,7 +20,12 @@ final class WebpMetadataStripper {
 
     private WebpMetadataStripper() {}
 
-    /** @param exif the Exif block to put in; empty for none. A file of one chunk has no place for it, and had none. */
+    /**
+     * Returns a copy of the file without the other chunks. A file in the simple format, which has a single chunk, has
+     * no place for Exif data and gets none.
+     *
+     * @param exif the Exif block to insert, empty for none
+     */
     static byte[] strip(byte[] file, byte[] exif) {
         ByteArrayOutputStream kept = new ByteArrayOutputStream(file.length);
         ByteBuffer chunks = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN);

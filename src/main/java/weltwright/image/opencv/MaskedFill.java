@@ -3,17 +3,17 @@ package weltwright.image.opencv;
 import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
 
-/** Writes one value where a mask is set. */
+/** Sets the elements of a matrix that a mask selects. */
 public final class MaskedFill {
     private MaskedFill() {}
 
     /**
-     * Sets values to one value where a mask is set.
+     * Sets elements to a value.
      *
-     * @param mask 8 bits, of the same size; set where it is not 0
+     * @param mask 8 bits, of the size of the values; an element is set where it is not 0
      */
     public static void where(Mat mask, Mat values, double value) {
-        // What comes back holds the values' memory, too, and would keep it until it is collected.
+        // setTo returns a second Mat on the same memory, which would keep it until garbage collection.
         values.setTo(Scalar.all(value), mask).release();
     }
 }

@@ -22,16 +22,15 @@ import org.bytedeco.opencv.opencv_java;
 import weltwright.error.UserFacingException;
 
 /**
- * OpenCV's native libraries, loaded once, when first needed: a run that never looks at a photo does without.
+ * Loads OpenCV's native libraries once, on first use, so that a run without photos does not load them.
  *
- * <p>JavaCPP unpacks them from their jars. Left to itself it takes any folder that it can write, at last one in the
- * common directory for temporary files, and trusts a file of the right size and time. So it is given a
- * {@link PrivateCacheDirectory}, and before it loads anything all that lies there is compared with the jars: what is
- * not in them, to its size and CRC-32, is deleted and unpacked anew. A CRC finds what is damaged or of another version;
- * that nobody forges one is what the folder's permissions are for.
+ * <p>JavaCPP unpacks the libraries from their jars. By default it unpacks into any writable folder, at last one in the
+ * shared directory for temporary files, and trusts files of the right size and time. This class gives it a
+ * {@link PrivateCacheDirectory}, and before loading deletes every file there whose size and CRC-32 differ from the
+ * jars'. The CRC detects damage and other versions; the folder's permissions keep others from forging a file.
  */
 public final class OpenCvLibraries {
-    /** What the libraries take on the disk once they are unpacked, in megabytes; measured on Linux, x86-64. */
+    /** Size of the unpacked libraries, in megabytes. Measured on Linux, x86-64. */
     static final int UNPACKED_MB = 160;
 
     private static final String JAVACPP_FOLDER = "org.bytedeco.javacpp.cachedir";
@@ -42,7 +41,7 @@ public final class OpenCvLibraries {
     private OpenCvLibraries() {}
 
     /**
-     * Returns once the libraries are there, whichever thread asks first.
+     * Loads the libraries, or waits until another thread has loaded them.
      *
      * @throws UserFacingException where they cannot be unpacked safely, or not loaded
      */
@@ -52,11 +51,11 @@ public final class OpenCvLibraries {
         }
         Path folder = PrivateCacheDirectory.secured(PrivateCacheDirectory.usual());
         System.setProperty(JAVACPP_FOLDER, folder.toString());
-        // Another process may be unpacking: what it has half written must not be taken for damaged.
+        // Another process may be unpacking; its half-written files must not be deleted.
         try (FileChannel channel =
                 FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
             channel.lock(); // until the channel is closed
-            deleteWhatIsNotGenuine(folder);
+            deleteForeignFiles(folder);
             Loader.load(opencv_java.class);
         } catch (IOException | LinkageError e) {
             throw unusable(folder, e);
@@ -65,15 +64,15 @@ public final class OpenCvLibraries {
     }
 
     /**
-     * Deletes each file in the folder that is not, byte for byte, one of the libraries in the program's jars, and each
-     * link that leads out of it.
+     * Deletes each file in the folder's sub-folders that is not identical to a library in the program's jars, and each
+     * link that leads out of the folder. Files directly in the folder are locks.
      */
-    static void deleteWhatIsNotGenuine(Path folder) throws IOException {
+    static void deleteForeignFiles(Path folder) throws IOException {
         Set<Content> genuine = genuine();
         List<Path> there;
         try (Stream<Path> all = Files.walk(folder)) {
             there = all.filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
-                    .filter(path -> !folder.equals(path.getParent())) // where the locks are, and nothing is loaded from
+                    .filter(path -> !folder.equals(path.getParent()))
                     .collect(Collectors.toList());
         }
         for (Path path : there) {
@@ -91,10 +90,10 @@ public final class OpenCvLibraries {
         return genuine.contains(new Content(Files.size(path), crc(path)));
     }
 
-    /** What is known of a library's content. */
+    /** Size and checksum of a library. */
     private record Content(long bytes, long crc) {}
 
-    /** That of all files in the jars of OpenCV and what it needs. */
+    /** Returns the contents of all native libraries in the jars of OpenCV and its dependencies. */
     private static Set<Content> genuine() throws IOException {
         Set<Content> genuine = new HashSet<>();
         for (URL manifest : Collections.list(opencv_java.class.getClassLoader().getResources("META-INF/MANIFEST.MF"))) {
@@ -124,12 +123,12 @@ public final class OpenCvLibraries {
         if (folder.toFile().getUsableSpace() < UNPACKED_MB * 1_000_000L) {
             return new UserFacingException(
                     "There is no room in " + folder + " to unpack OpenCV, which looks at photos.",
-                    PrivateCacheDirectory.wayOut("Make room for " + UNPACKED_MB + " MB there"),
+                    PrivateCacheDirectory.remedy("Make room for " + UNPACKED_MB + " MB there"),
                     cause);
         }
         return new UserFacingException(
                 "OpenCV, which looks at photos, could not be unpacked into " + folder + " and loaded from there.",
-                PrivateCacheDirectory.wayOut("See that programs may be run from that folder"),
+                PrivateCacheDirectory.remedy("See that programs may be run from that folder"),
                 cause);
     }
 }

@@ -16,16 +16,15 @@ import java.util.function.UnaryOperator;
 import weltwright.error.UserFacingException;
 
 /**
- * The folder for what the program can make anew at any time, which nobody but its user may write to: code is loaded
- * from it.
+ * The cache directory of the user, which code is loaded from, so that no other user may write to it.
  *
- * <p>On Unix the folder is made with the permissions 700. One that is there already must belong to the user and not be
- * a symbolic link; where others may write to it, it is emptied and made anew. No folder above it may let others
- * exchange it: each belongs to the user or to root, and is writable by them alone, but for folders such as /tmp, whose
- * sticky bit keeps strangers from renaming what is not theirs. A folder writable by a group of its owner's name counts
- * as the owner's alone: that is how systems with a group for each user set them up.
+ * <p>On Unix the directory is created with the permissions 700. An existing one must belong to the user and not be a
+ * symbolic link; where others may write to it, it is closed to them and emptied. Each directory above it must belong to
+ * the user or to root and be writable by the owner only, unless its sticky bit keeps others from renaming foreign
+ * files, as in /tmp. Write access for a group that has the owner's name counts as the owner's, since many systems give
+ * each user such a group.
  *
- * <p>On Windows a user's own folders are kept from other users by the system, and only links are refused.
+ * <p>On Windows the system keeps other users out of a user's own directories; only links are refused.
  */
 final class PrivateCacheDirectory {
     private static final int STICKY = 01000;
@@ -34,14 +33,19 @@ final class PrivateCacheDirectory {
 
     private PrivateCacheDirectory() {}
 
-    /** Where this system keeps such things, for this user. */
+    /** Returns the system's cache directory for this user. */
     static Path usual() {
         return directory(System.getProperty("os.name"), System.getProperty("user.home"), System::getenv);
     }
 
     /**
-     * On Windows %LOCALAPPDATA% (Known Folders), on macOS ~/Library/Caches (File System Programming Guide), elsewhere
-     * $XDG_CACHE_HOME or ~/.cache (XDG Base Directory Specification 0.8).
+     * Returns the cache directory by the conventions of a system: on Windows %LOCALAPPDATA% (Known Folders), on macOS
+     * ~/Library/Caches (File System Programming Guide), elsewhere $XDG_CACHE_HOME or ~/.cache (XDG Base Directory
+     * Specification 0.8).
+     *
+     * @param system the system property os.name
+     * @param home the user's home directory
+     * @param environment returns the value of an environment variable, or null
      */
     static Path directory(String system, String home, UnaryOperator<String> environment) {
         String name = system.toLowerCase(Locale.ROOT);
@@ -59,10 +63,10 @@ final class PrivateCacheDirectory {
     }
 
     /**
-     * Makes sure that the folder is there, and that nobody but the user can write to it.
+     * Creates the directory where it is missing, and makes sure that only the user can write to it.
      *
-     * @return the folder, free of symbolic links
-     * @throws UserFacingException where it cannot be made, is not the user's, or could be exchanged by others
+     * @return the directory, free of symbolic links
+     * @throws UserFacingException where it cannot be created, is not the user's, or can be replaced by others
      */
     static Path secured(Path wished) {
         try {
@@ -88,19 +92,22 @@ final class PrivateCacheDirectory {
             throw new UserFacingException(
                     "The folder " + wished
                             + " cannot be written: OpenCV, which looks at photos, must be unpacked there.",
-                    wayOut("See that the folder can be made and has room for " + OpenCvLibraries.UNPACKED_MB + " MB"),
+                    remedy("See that the folder can be made and has room for " + OpenCvLibraries.UNPACKED_MB + " MB"),
                     e);
         }
     }
 
-    /** What the user can do about a folder that is of no use, beside what is told first. */
-    static String wayOut(String first) {
+    /** Completes a sentence of advice with the setting that moves the directory, where the system has one. */
+    static String remedy(String first) {
         return isUnix(Path.of("")) && !System.getProperty("os.name").startsWith("Mac")
                 ? first + ", or set XDG_CACHE_HOME to a folder of your own elsewhere."
                 : first + ".";
     }
 
-    /** The user's number, as a file shows it that is made in the folder: so it is known to be writable, too. */
+    /**
+     * Returns the user's number, read from a new file in the directory, which also shows that the directory is
+     * writable. 0 on Windows.
+     */
     private static int user(Path folder) throws IOException {
         Path probe = Files.createTempFile(folder, "probe", null);
         try {
@@ -126,18 +133,18 @@ final class PrivateCacheDirectory {
             throw unsafe(folder, "belongs to another user of this computer");
         }
         if (is.writableByOthers()) {
-            // Closed to others first: nothing can be added any more while it is emptied.
+            // Closed to others first, so that nothing can be added while it is emptied.
             Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
             empty(folder);
         }
     }
 
     /**
-     * Who may do what with a file under Unix.
+     * Owner and permissions of a file under Unix.
      *
-     * @param owner the number of the user that it belongs to
-     * @param mode its permission bits
-     * @param groupOfOne whether its group is called as its owner, who is then its only member
+     * @param owner number of the owning user
+     * @param mode permission bits
+     * @param groupOfOne whether the group has the owner's name and therefore no other member
      */
     private record Access(int owner, int mode, boolean groupOfOne) {
         boolean writableByOthers() {
@@ -145,7 +152,7 @@ final class PrivateCacheDirectory {
         }
     }
 
-    /** Deletes all that is in a folder; links are deleted, not followed. */
+    /** Deletes all files and sub-directories; deletes links without following them. */
     private static void empty(Path folder) throws IOException {
         Files.walkFileTree(folder, new SimpleFileVisitor<>() {
             @Override
@@ -192,6 +199,6 @@ final class PrivateCacheDirectory {
     private static UserFacingException unsafe(Path path, String why) {
         return new UserFacingException(
                 path + " " + why + ", and the program would load its image library from there.",
-                wayOut("Have it made yours alone"));
+                remedy("Have it made yours alone"));
     }
 }

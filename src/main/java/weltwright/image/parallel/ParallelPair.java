@@ -6,34 +6,35 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 
-/** Two things that do not need each other, made at the same time where there is a processor free for it. */
+/** The results of two independent computations that may run at the same time. */
 public record ParallelPair<A, B>(A first, B second) {
     /**
-     * Comes back, or throws what one of them threw, when neither is being made any more: what they read may then go.
+     * Computes two values, the first on another thread where one is free. Returns, or throws the exception of one of
+     * them, only when both computations have ended, so that their inputs may then be released.
      */
     public static <A, B> ParallelPair<A, B> of(Supplier<A> first, Supplier<B> second) {
-        CompletableFuture<A> aside = new CompletableFuture<>();
-        AtomicBoolean begun = new AtomicBoolean();
-        Runnable make = () -> {
-            if (begun.compareAndSet(false, true)) {
+        CompletableFuture<A> firstResult = new CompletableFuture<>();
+        AtomicBoolean started = new AtomicBoolean();
+        Runnable computeFirst = () -> {
+            if (started.compareAndSet(false, true)) {
                 try {
-                    aside.complete(first.get());
+                    firstResult.complete(first.get());
                 } catch (RuntimeException | Error thrown) {
-                    aside.completeExceptionally(thrown);
+                    firstResult.completeExceptionally(thrown);
                 }
             }
         };
-        ForkJoinPool.commonPool().execute(make);
-        B made;
+        ForkJoinPool.commonPool().execute(computeFirst);
+        B secondResult;
         try {
-            made = second.get();
+            secondResult = second.get();
         } finally {
-            // Where nobody has begun with it, it is made here.
-            make.run();
-            aside.handle((given, failure) -> given).join();
+            // Runs here where no other thread has started it.
+            computeFirst.run();
+            firstResult.handle((given, failure) -> given).join();
         }
         try {
-            return new ParallelPair<>(aside.join(), made);
+            return new ParallelPair<>(firstResult.join(), secondResult);
         } catch (CompletionException e) {
             throw e.getCause() instanceof RuntimeException cause ? cause : e;
         }

@@ -3,49 +3,51 @@ package weltwright.image.parallel;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.opencv.core.Mat;
-import weltwright.camera.rectification.PlaneRaster;
 
 /**
- * A raster worked out in bands of rows, several at the same time: what a step makes for the next one is small enough to
- * stay in a processor's cache, and the memory for it is used again.
+ * Computes a raster in bands of rows, several at the same time. The intermediate results of a band stay in the
+ * processor's cache, and their memory is used again for the next band.
  */
 public final class RowBands {
-    /** A multiple of what {@link PlaneRaster} computes exactly, so that bands meet where it does. */
+    /**
+     * Rows of a band: a multiple of the spacing of the rows that {@code PlaneRaster} computes without interpolation, so
+     * that neighbouring bands agree at their border.
+     */
     private static final int ROWS = 96;
 
     private RowBands() {}
 
-    /** The values of some rows. */
+    /** Computes some rows of a raster. */
     public interface Rows {
         /**
-         * Makes the rows of one band.
+         * Computes the rows of one band.
          *
-         * @param from the first row
-         * @param to the row after the last one
+         * @param from first row
+         * @param to row after the last one
          */
-        Mat made(int from, int to);
+        Mat compute(int from, int to);
     }
 
     /**
-     * Makes a raster in bands of rows, several at once.
+     * Computes a raster.
      *
-     * @param size columns and rows, and the type of its values
-     * @param marginRows what lies so far from a row has a say in it; not beyond the raster
+     * @param size columns, rows and element type
+     * @param marginRows number of rows above and below a band that its values depend on
      */
     public static Mat of(Size size, int marginRows, Rows rows) {
         if (size.rows() <= 2 * ROWS) {
-            return rows.made(0, size.rows());
+            return rows.compute(0, size.rows());
         }
         Mat whole = new Mat(size.rows(), size.columns(), size.type());
-        IntStream.range(0, (size.rows() + ROWS - 1) / ROWS).parallel().forEach(band -> {
-            int from = band * ROWS;
+        IntStream.range(0, (size.rows() + ROWS - 1) / ROWS).parallel().forEach(i -> {
+            int from = i * ROWS;
             int to = Math.min(size.rows(), from + ROWS);
             int low = Math.max(0, from - marginRows);
-            Mat made = rows.made(low, Math.min(size.rows(), to + marginRows));
-            Mat own = made.rowRange(from - low, to - low);
-            Mat place = whole.rowRange(from, to);
-            own.copyTo(place);
-            for (Mat used : List.of(made, own, place)) {
+            Mat band = rows.compute(low, Math.min(size.rows(), to + marginRows));
+            Mat inner = band.rowRange(from - low, to - low);
+            Mat target = whole.rowRange(from, to);
+            inner.copyTo(target);
+            for (Mat used : List.of(band, inner, target)) {
                 used.release();
             }
         });
@@ -53,9 +55,9 @@ public final class RowBands {
     }
 
     /**
-     * Size and type of a raster.
+     * Size and element type of a raster.
      *
-     * @param type as OpenCV numbers them
+     * @param type an OpenCV type such as {@code CvType.CV_8UC3}
      */
     public record Size(int columns, int rows, int type) {}
 }

@@ -42,8 +42,8 @@ public record RulingPattern(double pitchMm, Region extent, double lineHalfMm) {
             line(lines, raster, new Point(topLeft.x(), y), new Point(bottomRight.x(), y), thickness);
         }
         Mat paper = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        MatOfPoint ground =
-                OpenCvPoints.all(Arrays.stream(extent.area().getExteriorRing().getCoordinates())
+        MatOfPoint ground = OpenCvPoints.rounded(
+                Arrays.stream(extent.area().getExteriorRing().getCoordinates())
                         .map(c -> raster.pixel(Point.of(c)))
                         .toList());
         Imgproc.fillConvexPoly(paper, ground, new Scalar(255));
@@ -59,6 +59,10 @@ public record RulingPattern(double pitchMm, Region extent, double lineHalfMm) {
 
     private static void line(Mat on, PlaneRaster raster, Point from, Point to, int thickness) {
         Imgproc.line(
-                on, OpenCvPoints.of(raster.pixel(from)), OpenCvPoints.of(raster.pixel(to)), new Scalar(255), thickness);
+                on,
+                OpenCvPoints.rounded(raster.pixel(from)),
+                OpenCvPoints.rounded(raster.pixel(to)),
+                new Scalar(255),
+                thickness);
     }
 }

@@ -95,7 +95,7 @@ public final class SheetPrintPattern {
         for (Polyline line : lines(sheet, scale)) {
             Point from = raster.pixel(line.points().get(0));
             Point to = raster.pixel(line.points().get(1));
-            Imgproc.line(edges, OpenCvPoints.of(from), OpenCvPoints.of(to), new Scalar(255), thickness);
+            Imgproc.line(edges, OpenCvPoints.rounded(from), OpenCvPoints.rounded(to), new Scalar(255), thickness);
         }
         return edges;
     }
@@ -121,7 +121,7 @@ public final class SheetPrintPattern {
             Mat on, PlaneRaster raster, PrintScale scale, Point topLeft, double width, double height, int value) {
         Point a = raster.pixel(scaled(topLeft, scale));
         Point b = raster.pixel(scaled(topLeft.plus(new Point(width, -height)), scale));
-        MatOfPoint quad = OpenCvPoints.all(List.of(a, new Point(b.x(), a.y()), b, new Point(a.x(), b.y())));
+        MatOfPoint quad = OpenCvPoints.rounded(List.of(a, new Point(b.x(), a.y()), b, new Point(a.x(), b.y())));
         Imgproc.fillConvexPoly(on, quad, new Scalar(value));
         quad.release();
     }

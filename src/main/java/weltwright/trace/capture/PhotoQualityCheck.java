@@ -96,8 +96,8 @@ public final class PhotoQualityCheck {
         if (light.whiteLevel() < DARK_LEVEL) {
             advice.add(new PhotoAdvice.TooDark(light.whiteLevel()));
         }
-        if (light.burntPart() > BURNT_PART) {
-            advice.add(new PhotoAdvice.Overexposed(light.burntPart()));
+        if (light.clippedPart() > BURNT_PART) {
+            advice.add(new PhotoAdvice.Overexposed(light.clippedPart()));
         }
         if (light.blackLevel() > HAZE * light.whiteLevel()) {
             advice.add(new PhotoAdvice.Hazy(light.blackLevel(), light.whiteLevel()));

@@ -58,7 +58,7 @@ final class BandColours implements AutoCloseable {
             mapX.put(r, 0, xs);
             mapY.put(r, 0, ys);
         }
-        Mat colours = picture.seen(mapX, mapY, Imgproc.INTER_CUBIC, Core.BORDER_REPLICATE);
+        Mat colours = picture.remap(mapX, mapY, Imgproc.INTER_CUBIC, Core.BORDER_REPLICATE);
         colours.convertTo(colours, CvType.CV_32F);
         mapX.release();
         mapY.release();

@@ -2,7 +2,7 @@ package weltwright.trace.edge;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
-import weltwright.image.FloatMedian;
+import weltwright.geometry.fit.FloatMedian;
 import weltwright.trace.appearance.ColourStatistics;
 import weltwright.trace.appearance.GroundAppearance;
 import weltwright.trace.appearance.GroundPrint;
@@ -121,7 +121,7 @@ record BandContrast(float[] path, float[] slope, double perPx) {
                 }
             }
         }
-        double sigma = FloatMedian.sigma(Arrays.copyOf(bends, count)) / Math.sqrt(6);
+        double sigma = FloatMedian.normalSigma(Arrays.copyOf(bends, count)) / Math.sqrt(6);
         return Math.max(ColourStatistics.NOISE, sigma * sigma);
     }
 

@@ -1,6 +1,6 @@
 package weltwright.trace.edge;
 
-import weltwright.image.FloatMedian;
+import weltwright.geometry.fit.FloatMedian;
 
 /**
  * How much the hue changes across each place of a band along a knife's outline. A shadow darkens paper and hardly tints
@@ -65,7 +65,7 @@ final class HueContrast {
             int at = 2 * (j / side * width + width - 1 - j % side) + which;
             off[j] = Math.abs(hue[at] - hue[at + 2 * APART_ROWS * width]);
         }
-        return Math.hypot(LEAST_SIGMA, FloatMedian.sigma(off));
+        return Math.hypot(LEAST_SIGMA, FloatMedian.normalSigma(off));
     }
 
     private double at(int sample) {

@@ -254,7 +254,7 @@ final class TipRecovery {
         }
         columns.put(0, 0, x);
         rows.put(0, 0, y);
-        Mat seen = picture.seen(columns, rows, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
+        Mat seen = picture.remap(columns, rows, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
         Imgproc.blur(seen, seen, new Size(3, 3));
         seen.convertTo(seen, CvType.CV_32F);
         columns.release();

@@ -156,6 +156,6 @@ public final class TipSharpener {
     private double[] colour(Point px) {
         int x = (int) Math.max(0, Math.min(picture.widthPx() - 1, Math.round(px.x())));
         int y = (int) Math.max(0, Math.min(picture.heightPx() - 1, Math.round(px.y())));
-        return picture.at(x, y);
+        return picture.bgrAt(x, y);
     }
 }

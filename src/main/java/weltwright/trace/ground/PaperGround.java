@@ -92,7 +92,7 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
     /** Steel that is as bright as paper, or brighter, shows beside it by less than a camera's range is then left. */
     private static void checkNotBurntOut(Mat seen) {
         Mat burnt = new Mat();
-        Core.inRange(seen, Scalar.all(ExposureStatistics.BURNT), Scalar.all(255), burnt);
+        Core.inRange(seen, Scalar.all(ExposureStatistics.CLIPPED_LEVEL), Scalar.all(255), burnt);
         double part = Core.countNonZero(burnt) / (double) burnt.total();
         burnt.release();
         if (part > BURNT_PART) {

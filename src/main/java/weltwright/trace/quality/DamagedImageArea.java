@@ -35,7 +35,7 @@ public final class DamagedImageArea {
 
     /** Of a photo whose file has been checked; throws {@link UserFacingException} where nothing can be decoded. */
     public static DamagedImageArea of(Photo photo) {
-        Optional<PixelRectangle> area = photo.check().damaged();
+        Optional<PixelRectangle> area = photo.integrity().damaged();
         double pixels = area.map(a -> (double) (a.right() - a.left()) * (a.bottom() - a.top()))
                 .orElse(0.0);
         return new DamagedImageArea(area, pixels / ((double) photo.widthPx() * photo.heightPx()));

@@ -10,7 +10,7 @@ import org.opencv.core.Point;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
-import weltwright.image.FloatMedian;
+import weltwright.geometry.fit.FloatMedian;
 
 /**
  * Parts a picture in two from seeds, after Grady (2006), "Random walks for image segmentation": a pixel belongs to the

@@ -252,7 +252,7 @@ public final class SharpContourFinder {
         Imgproc.fillConvexPoly(open, hull(edges), new Scalar(255));
         Imgproc.dilate(open, open, disc(ROOM_MM));
         // So wide that no path slips through between two of its pixels.
-        Imgproc.polylines(open, List.of(OpenCvPoints.all(middle)), false, new Scalar(0), 3);
+        Imgproc.polylines(open, List.of(OpenCvPoints.rounded(middle)), false, new Scalar(0), 3);
         byte[] mayGo = new byte[sharpness.values().length];
         open.get(0, 0, mayGo);
         open.release();
@@ -289,7 +289,7 @@ public final class SharpContourFinder {
 
     private boolean hasRival(List<Point> edges, Polyline path) {
         Mat inside = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        Imgproc.fillPoly(inside, List.of(OpenCvPoints.all(path.points())), new Scalar(255));
+        Imgproc.fillPoly(inside, List.of(OpenCvPoints.rounded(path.points())), new Scalar(255));
         byte[] beyond = changed(inside, Imgproc.MORPH_DILATE, BLUR_MM);
         byte[] within = changed(inside, Imgproc.MORPH_ERODE, BLUR_MM);
         byte[] deep = changed(inside, Imgproc.MORPH_ERODE, BESIDE_MM);
@@ -318,7 +318,7 @@ public final class SharpContourFinder {
     }
 
     private static MatOfPoint hull(List<Point> of) {
-        MatOfPoint points = OpenCvPoints.all(of);
+        MatOfPoint points = OpenCvPoints.rounded(of);
         MatOfInt indices = new MatOfInt();
         Imgproc.convexHull(points, indices);
         List<org.opencv.core.Point> all = points.toList();

@@ -9,7 +9,7 @@ import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import weltwright.camera.rectification.PlaneRaster;
-import weltwright.image.FloatMedian;
+import weltwright.geometry.fit.FloatMedian;
 import weltwright.image.parallel.ParallelPair;
 
 /**

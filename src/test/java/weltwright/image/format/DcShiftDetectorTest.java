@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** Levels of 60 rows of 80 blocks, eight units of first coefficient to a level: ITU-T T.81, section A.3.3. */
+/** Levels of 60 rows of 80 blocks, eight units of DC coefficient to a level: ITU-T T.81, section A.3.3. */
 class DcShiftDetectorTest {
     private static final int ACROSS = 80;
     private static final int DOWN = 60;
     private static final int STEP = 4;
 
     @Test
-    void findsTheRowOfGroupsInWhichAShiftBegins() {
+    void findsTheFirstShiftedRow() {
         int[] dc = light();
         shift(dc, 20 * ACROSS + 33, dc.length, 10 * 8);
 
@@ -20,14 +20,14 @@ class DcShiftDetectorTest {
     }
 
     @Test
-    void lightThatFallsOffIsNoShift() {
+    void ignoresGradualShading() {
         assertThat(DcShiftDetector.firstRow(light(), ACROSS, ACROSS, DOWN, 1, STEP))
                 .isEmpty();
     }
 
     /** As the edge of a sheet that lies straight in the picture, with the table to both sides of it. */
     @Test
-    void anEdgeOverTwoThirdsOfTheWidthIsNoShift() {
+    void ignoresAnEdgeOverTwoThirdsOfTheWidth() {
         int[] dc = light();
         for (int row = 20; row < DOWN; row++) {
             shift(dc, row * ACROSS + 13, row * ACROSS + 67, 90 * 8);

@@ -42,7 +42,7 @@ class JpegValidatorTest {
         picture = Imgcodecs.imread(SCENE.toString());
     }
 
-    static Stream<byte[]> storedInEveryWay() throws IOException {
+    static Stream<byte[]> encodings() throws IOException {
         read();
         return Stream.of(
                 Files.readAllBytes(SCENE),
@@ -57,9 +57,9 @@ class JpegValidatorTest {
     }
 
     @ParameterizedTest
-    @MethodSource("storedInEveryWay")
-    void findsNothingWrongInSoundFiles(byte[] file) {
-        assertThat(Photo.of("sound.jpg", file).check()).isEqualTo(new ImageDataIntegrity(true, Optional.empty()));
+    @MethodSource("encodings")
+    void acceptsSoundFiles(byte[] file) {
+        assertThat(Photo.of("sound.jpg", file).integrity()).isEqualTo(new ImageDataIntegrity(true, Optional.empty()));
     }
 
     /**
@@ -67,22 +67,22 @@ class JpegValidatorTest {
      * lost.
      */
     @Test
-    void takesHarmlessOddities() throws IOException {
+    void acceptsHarmlessDeviations() throws IOException {
         byte[] file = Files.readAllBytes(SCENE);
         int end = file.length - 2;
-        assertThat(Photo.of("a.jpg", with(file, end, new byte[0], 2)).check())
+        assertThat(Photo.of("a.jpg", with(file, end, new byte[0], 2)).integrity())
                 .as("no end")
                 .isEqualTo(new ImageDataIntegrity(false, Optional.empty()));
-        assertThat(Photo.of("a.jpg", with(file, end, new byte[] {0, 0, 0}, 0)).check())
+        assertThat(Photo.of("a.jpg", with(file, end, new byte[] {0, 0, 0}, 0)).integrity())
                 .as("filled up")
                 .isEqualTo(new ImageDataIntegrity(false, Optional.empty()));
         assertThat(Photo.of("a.jpg", with(file, file.length, new byte[5000], 0))
-                        .check()
+                        .integrity()
                         .regular())
                 .as("something hung on")
                 .isTrue();
         assertThat(Photo.of("a.jpg", with(file, 2, new byte[] {-1, -1, -1, -1}, 0))
-                        .check()
+                        .integrity()
                         .regular())
                 .as("filled up before a marker")
                 .isTrue();
@@ -90,10 +90,10 @@ class JpegValidatorTest {
 
     /** Cut off, all before the end is right, in rows of 16 pixels; the rest is not known. */
     @Test
-    void knowsWhereAFileIsCutOff() throws IOException {
+    void locatesTheCutOfATruncatedFile() throws IOException {
         byte[] file = Files.readAllBytes(SCENE);
         PixelRectangle half = Photo.of("a.jpg", Arrays.copyOf(file, file.length / 2))
-                .check()
+                .integrity()
                 .damaged()
                 .orElseThrow();
         assertThat(half.bottom()).isEqualTo(picture.rows());
@@ -106,15 +106,15 @@ class JpegValidatorTest {
         }
         PixelRectangle turned = Photo.of(
                         "a.jpg", new JpegWithExif().main(0x0112, 3, 6).bytes(Arrays.copyOf(file, file.length / 2)))
-                .check()
+                .integrity()
                 .damaged()
                 .orElseThrow();
         assertThat(turned).isEqualTo(new PixelRectangle(0, 0, picture.rows() - half.top(), picture.cols()));
     }
 
-    /** Between restart markers 37 groups of 16 pixels apart damage stays where it is. */
+    /** Between restart markers 37 MCUs of 16 pixels apart damage stays where it is. */
     @Test
-    void knowsBetweenWhichRestartMarkersTheDamageLies() throws IOException {
+    void locatesDamageBetweenRestartMarkers() throws IOException {
         byte[] file = encoded(Imgcodecs.IMWRITE_JPEG_RST_INTERVAL, 37);
         int found = 0;
         int inTwoRows = 0;
@@ -123,22 +123,22 @@ class JpegValidatorTest {
             byte[] damaged = file.clone();
             int at = 700 + random.nextInt(file.length - 800);
             Arrays.fill(damaged, at, at + 3, (byte) 0x5A);
-            Optional<PixelRectangle> area = Photo.of("a.jpg", damaged).check().damaged();
+            Optional<PixelRectangle> area =
+                    Photo.of("a.jpg", damaged).integrity().damaged();
             if (area.isPresent()) {
                 found++;
-                inTwoRows += area.get().bottom() - area.get().top() <= 32
-                        ? 1
-                        : 0; // 37 groups end on the same row or the next
+                inTwoRows +=
+                        area.get().bottom() - area.get().top() <= 32 ? 1 : 0; // 37 MCUs end on the same row or the next
             }
         }
         assertThat(found).isGreaterThan(80);
         assertThat(inTwoRows).as("where no restart marker was hit").isGreaterThan(found * 9 / 10);
     }
 
-    /** What the JDK's decoder warns of, or cannot decode, is found or refused; it was traced without a word. */
+    /** What the JDK's decoder warns of, or cannot decode, is found or refused; none is traced silently. */
     @ParameterizedTest
-    @MethodSource("storedInEveryWay")
-    void findsWhateverADecoderWarnsOf(byte[] file) throws IOException {
+    @MethodSource("encodings")
+    void findsAllDamageThatTheDecoderWarnsOf(byte[] file) throws IOException {
         Random random = new Random(11);
         int warned = 0;
         for (int i = 0; i < 25; i++) {
@@ -150,7 +150,7 @@ class JpegValidatorTest {
             }
             warned++;
             try {
-                assertThat(Photo.of("a.jpg", damaged).check().regular())
+                assertThat(Photo.of("a.jpg", damaged).integrity().regular())
                         .as("byte %d", at)
                         .isFalse();
             } catch (UserFacingException refused) {
@@ -162,9 +162,9 @@ class JpegValidatorTest {
 
     /** One wrong bit that leaves all codes valid: what follows is shifted, as OpenCV's own decoder shows. */
     @Test
-    void seesWhereLevelsAreShifted() throws IOException {
+    void locatesAShiftOfLevels() throws IOException {
         byte[] file = Files.readAllBytes(Path.of("src/test/resources/scenes/recurve-mat-inch.jpg"));
-        assertThat(Photo.of("a.jpg", file).check().damaged()).isEmpty();
+        assertThat(Photo.of("a.jpg", file).integrity().damaged()).isEmpty();
         Mat sound = Imgcodecs.imdecode(new MatOfByte(file), Imgcodecs.IMREAD_COLOR);
         file[231_409] ^= 4; // found by trying
         Mat shifted = Imgcodecs.imdecode(new MatOfByte(file), Imgcodecs.IMREAD_COLOR);
@@ -172,17 +172,17 @@ class JpegValidatorTest {
         while (Arrays.equals(sound.get(row, 700), shifted.get(row, 700))) {
             row++;
         }
-        PixelRectangle area = Photo.of("a.jpg", file).check().damaged().orElseThrow();
+        PixelRectangle area = Photo.of("a.jpg", file).integrity().damaged().orElseThrow();
         assertThat(area.top()).isBetween(row - 16, row + 16);
         assertThat(area.bottom()).isEqualTo(sound.rows());
     }
 
     @Test
-    void refusesTablesThatAreNone() throws IOException {
+    void refusesInvalidTables() throws IOException {
         byte[] file = Files.readAllBytes(SCENE);
         int table = indexOf(file, 0xC4);
         Arrays.fill(file, table + 4, table + 20, (byte) 0xFF);
-        assertThatThrownBy(() -> Photo.of("a.jpg", file).check())
+        assertThatThrownBy(() -> Photo.of("a.jpg", file).integrity())
                 .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("a.jpg");
     }

@@ -16,19 +16,20 @@ import org.junit.jupiter.api.io.TempDir;
 import weltwright.error.UserFacingException;
 
 /**
- * Who may write to the folder that code is loaded from, by the rules of POSIX.1 (chmod, sticky bit, symbolic links).
+ * Checks who may write to the directory that code is loaded from, by the rules of POSIX.1 (chmod, sticky bit, symbolic
+ * links).
  */
 class PrivateCacheDirectoryTest {
     @TempDir
     Path home;
 
     @BeforeEach
-    void onUnix() {
+    void assumeUnix() {
         assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("unix"));
     }
 
     @Test
-    void liesWhereEachSystemKeepsSuchThings() {
+    void followsTheConventionsOfEachSystem() {
         Map<String, String> environment = Map.of("XDG_CACHE_HOME", "/fast/cache", "LOCALAPPDATA", "/local");
         assertThat(PrivateCacheDirectory.directory("Linux", "/home/ylva", name -> null))
                 .isEqualTo(Path.of("/home/ylva/.cache/weltwright"));
@@ -44,14 +45,14 @@ class PrivateCacheDirectoryTest {
     }
 
     @Test
-    void isMadeForTheUserAlone() throws IOException {
+    void isCreatedWithPermissionsForTheUserOnly() throws IOException {
         Path folder = PrivateCacheDirectory.secured(home.resolve("cache/weltwright"));
         assertThat(permissions(folder)).isEqualTo("rwx------");
         assertThat(Files.list(folder)).isEmpty();
     }
 
     @Test
-    void keepsWhatIsInIt() throws IOException {
+    void keepsItsContent() throws IOException {
         Path folder = PrivateCacheDirectory.secured(home.resolve("weltwright"));
         Path library = Files.writeString(folder.resolve("library"), "kept");
         assertThat(PrivateCacheDirectory.secured(folder)).isEqualTo(folder);
@@ -59,7 +60,7 @@ class PrivateCacheDirectoryTest {
     }
 
     @Test
-    void aFolderThatOthersCouldWriteToIsEmptiedAndClosed() throws IOException {
+    void emptiesAndClosesADirectoryThatOthersCanWriteTo() throws IOException {
         Path outside = Files.writeString(home.resolve("outside"), "not in it");
         Path folder = Files.createDirectories(home.resolve("weltwright"));
         Path deep = Files.createDirectories(folder.resolve("opencv.jar/org"));
@@ -73,7 +74,7 @@ class PrivateCacheDirectoryTest {
     }
 
     @Test
-    void aLinkInItsPlaceIsRefused() throws IOException {
+    void refusesALinkInItsPlace() throws IOException {
         Path elsewhere = Files.createDirectory(home.resolve("elsewhere"));
         Path link = Files.createSymbolicLink(home.resolve("weltwright"), elsewhere);
         assertThatThrownBy(() -> PrivateCacheDirectory.secured(link))
@@ -85,7 +86,7 @@ class PrivateCacheDirectoryTest {
 
     /** The whole cache may be moved to another disk. */
     @Test
-    void aLinkAboveItIsFollowed() throws IOException {
+    void followsALinkAboveIt() throws IOException {
         Path disk = Files.createDirectory(home.resolve("disk"));
         Path link = Files.createSymbolicLink(home.resolve("cache"), disk);
         assertThat(PrivateCacheDirectory.secured(link.resolve("weltwright")))
@@ -93,7 +94,7 @@ class PrivateCacheDirectoryTest {
     }
 
     @Test
-    void aFolderAboveItThatOthersCouldExchangeItInIsRefused() throws IOException {
+    void refusesAParentThatOthersCanWriteTo() throws IOException {
         Path open = Files.createDirectory(home.resolve("open"));
         permit(open, "rwxrwxrwx");
         assertThatThrownBy(() -> PrivateCacheDirectory.secured(open.resolve("weltwright")))
@@ -104,7 +105,7 @@ class PrivateCacheDirectoryTest {
     }
 
     @Test
-    void anotherUsersFolderIsRefused() throws IOException {
+    void refusesAnotherUsersDirectory() throws IOException {
         assumeTrue("root".equals(System.getProperty("user.name")), "only root can give a folder away");
         Path folder = Files.createDirectory(home.resolve("weltwright"));
         Files.setAttribute(folder, "unix:uid", 12345);
@@ -114,7 +115,7 @@ class PrivateCacheDirectoryTest {
     }
 
     @Test
-    void whereItCannotBeMadeTheMessageSaysWhereItMayBe() throws IOException {
+    void namesTheSettingWhereItCannotBeCreated() throws IOException {
         Path file = Files.writeString(home.resolve("cache"), "no folder");
         assertThatThrownBy(() -> PrivateCacheDirectory.secured(file.resolve("weltwright")))
                 .isInstanceOf(UserFacingException.class)

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import weltwright.error.UserFacingException;
 
 class ParallelPairTest {
-    private static final UserFacingException TROUBLE = new UserFacingException("No lamp is on.", "Switch one on.");
+    private static final UserFacingException LAMP_OFF = new UserFacingException("No lamp is on.", "Switch one on.");
 
     @Test
     void givesBoth() {
@@ -17,22 +17,22 @@ class ParallelPairTest {
 
     @Test
     void throwsWhatTheFirstThrew() {
-        assertThatThrownBy(() -> ParallelPair.of(ParallelPairTest::trouble, () -> 7))
-                .isSameAs(TROUBLE);
+        assertThatThrownBy(() -> ParallelPair.of(ParallelPairTest::failing, () -> 7))
+                .isSameAs(LAMP_OFF);
     }
 
     @Test
     void throwsWhatTheSecondThrewWhenTheFirstIsDone() {
         AtomicBoolean done = new AtomicBoolean();
 
-        assertThatThrownBy(() -> ParallelPair.of(() -> slowly(done), ParallelPairTest::trouble))
-                .isSameAs(TROUBLE);
+        assertThatThrownBy(() -> ParallelPair.of(() -> slowly(done), ParallelPairTest::failing))
+                .isSameAs(LAMP_OFF);
 
         assertThat(done).isTrue();
     }
 
-    private static int trouble() {
-        throw TROUBLE;
+    private static int failing() {
+        throw LAMP_OFF;
     }
 
     private static int slowly(AtomicBoolean done) {

@@ -8,7 +8,7 @@ import java.awt.image.BufferedImage;
 import weltwright.app.gui.drawing.Viewport;
 import weltwright.camera.rectification.RectifiedPhoto;
 import weltwright.geometry.Point;
-import weltwright.image.DisplayImage;
+import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
 import weltwright.trace.Trace;
 
@@ -46,9 +46,11 @@ public record BackgroundImage(BufferedImage image, Point topLeft, double mmPerPx
 
     /** The photo as it was taken, upright. */
     public static BackgroundImage asTaken(Photo photo) {
-        BufferedImage upright = DisplayImage.image(photo, (int) GREATEST_PX);
-        double mmPerPx = TAKEN_WIDTH_MM / upright.getWidth();
-        return new BackgroundImage(upright, new Point(0, upright.getHeight() * mmPerPx), mmPerPx, false);
+        try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
+            BufferedImage upright = picture.image((int) GREATEST_PX);
+            double mmPerPx = TAKEN_WIDTH_MM / upright.getWidth();
+            return new BackgroundImage(upright, new Point(0, upright.getHeight() * mmPerPx), mmPerPx, false);
+        }
     }
 
     public Rectangle2D extent() {

@@ -63,7 +63,7 @@ public final class LensCalibrationAction {
     }
 
     private void use(CalibratedLens lens) {
-        boolean tookIt = bench.job().photo().map(lens::tookIt).orElse(false);
+        boolean tookIt = bench.job().photo().map(lens::isLensOf).orElse(false);
         if (tookIt) {
             bench.change(job -> job.withSettings(job.settings().withPhone(Optional.of(lens))));
         }

@@ -1,27 +1,30 @@
-package weltwright.image;
+package weltwright.geometry.fit;
 
-/** The middle one of many values, without sorting them. */
+/** Computes the median of many non-negative floats by counting, without sorting or copying them. */
 public final class FloatMedian {
     private static final int HALF_BITS = 16;
 
-    /** Median of the absolute value of a normal variable with standard deviation 1. */
-    private static final double OF_NORMAL = 0.6745;
+    /** Median of the absolute value of a standard normal variable. */
+    private static final double NORMAL_MEDIAN = 0.6745;
 
     private FloatMedian() {}
 
     /**
-     * The standard deviation of what is normally distributed about 0 but for some that lies far off, from the sizes of
-     * its values; 0 where there are none.
+     * Estimates the standard deviation of normally distributed values with mean 0, some of which may be outliers. 0
+     * where there are no values.
+     *
+     * @param sizes absolute values
      */
-    public static double sigma(float[] sizes) {
-        return sizes.length == 0 ? 0 : of(sizes) / OF_NORMAL;
+    public static double normalSigma(float[] sizes) {
+        return sizes.length == 0 ? 0 : of(sizes) / NORMAL_MEDIAN;
     }
 
     /**
-     * The value at half of the count when they are sorted. Numbers that are not negative are ordered as their bits are,
-     * so it is found by counting their upper halves, and then the lower halves of those with the right upper one.
+     * Returns the value at half of the count in sorted order. The bit patterns of non-negative floats have the order of
+     * the numbers (IEEE 754), so the upper half of the bits is found by counting, then the lower half among the values
+     * that share it.
      *
-     * @param values at least one; none negative, nor not a number
+     * @param values at least one; none negative or NaN
      */
     public static float of(float[] values) {
         int[] counts = new int[1 << HALF_BITS];

@@ -1,4 +1,4 @@
-package weltwright.image;
+package weltwright.geometry.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
