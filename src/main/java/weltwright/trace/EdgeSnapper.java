@@ -40,13 +40,13 @@ public final class EdgeSnapper {
     private final Photo photo;
     private final Trace trace;
     private final TraceSettings settings;
-    private final TraceableGround.Cover cover;
+    private final TraceableGround.HiddenArea hidden;
 
-    private EdgeSnapper(Photo photo, Trace trace, TraceSettings settings, TraceableGround.Cover cover) {
+    private EdgeSnapper(Photo photo, Trace trace, TraceSettings settings, TraceableGround.HiddenArea hidden) {
         this.photo = photo;
         this.trace = trace;
         this.settings = settings;
-        this.cover = cover;
+        this.hidden = hidden;
     }
 
     /**
@@ -58,14 +58,14 @@ public final class EdgeSnapper {
     public static EdgeSnapper on(Photo photo, Trace trace, TraceSettings settings) {
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
             CameraView view = trace.seenFrom();
-            TraceableGround.Cover cover = settings.ground()
+            TraceableGround.HiddenArea hidden = settings.ground()
                     .find(
                             picture,
                             settings.sheetScale(),
                             LensEvidence.of(photo, settings).prior())
                     .known()
-                    .cover(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view));
-            return new EdgeSnapper(photo, trace, settings, cover);
+                    .hiddenArea(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view));
+            return new EdgeSnapper(photo, trace, settings, hidden);
         }
     }
 
@@ -86,7 +86,7 @@ public final class EdgeSnapper {
             Polyline drawn = stroke.smoothed(DRAWN_SIGMA_MM, KnifeEdgeFollower.STEP_MM)
                     .map(p -> view.pixel(trace.midPlane().over(trace.onSheet().apply(p))));
             checkInside(picture, drawn, reachMm * view.pxPerMm());
-            edge = trusted(new KnifeEdgeFollower(picture, view, cover).along(drawn, reachMm));
+            edge = trusted(new KnifeEdgeFollower(picture, view, hidden).along(drawn, reachMm));
         }
         return thinned(
                 Polyline.open(edge.stream()

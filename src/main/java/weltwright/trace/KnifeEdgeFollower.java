@@ -51,17 +51,17 @@ public final class KnifeEdgeFollower {
 
     private final DecodedPhoto picture;
     private final CameraView view;
-    private final TraceableGround.Cover cover;
+    private final TraceableGround.HiddenArea hidden;
     private final double pxPerMm;
 
     /**
      * @param picture as {@link #fine(DecodedPhoto, CameraView)} gives it
      * @param view of that picture
      */
-    public KnifeEdgeFollower(DecodedPhoto picture, CameraView view, TraceableGround.Cover cover) {
+    public KnifeEdgeFollower(DecodedPhoto picture, CameraView view, TraceableGround.HiddenArea hidden) {
         this.picture = picture;
         this.view = view;
-        this.cover = cover;
+        this.hidden = hidden;
         this.pxPerMm = view.pxPerMm();
     }
 
@@ -81,7 +81,7 @@ public final class KnifeEdgeFollower {
 
     /** The edge all round what lies on the ground. */
     public List<EdgePoint> round() {
-        Polyline contour = cover.contour().smoothed(cover.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
+        Polyline contour = hidden.contour().smoothed(hidden.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
         TipSharpener tips = new TipSharpener(picture, pxPerMm);
         return followed(contour, Double.POSITIVE_INFINITY, tips::sharpened);
     }
@@ -121,28 +121,28 @@ public final class KnifeEdgeFollower {
     private GroundAppearance appearance() {
         return new GroundAppearance() {
             @Override
-            public Point place(Point pixel) {
+            public Point groundPoint(Point pixel) {
                 return view.meets(pixel, Plane.GROUND);
             }
 
             @Override
             public GroundPrint printAt(Point place) {
-                return cover.pattern().printAt(place);
+                return hidden.pattern().printAt(place);
             }
 
             @Override
-            public double shownAt(Point place) {
-                return cover.ends().shownAt(place);
+            public double lineVisibilityAt(Point place) {
+                return hidden.ends().lineVisibilityAt(place);
             }
 
             @Override
             public double[] lineColour() {
-                return cover.look().lineColour();
+                return hidden.visibility().lineColour();
             }
 
             @Override
             public boolean isSteelGrey() {
-                return cover.isSteelGrey();
+                return hidden.isSteelGrey();
             }
         };
     }

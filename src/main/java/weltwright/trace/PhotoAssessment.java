@@ -92,7 +92,7 @@ public record PhotoAssessment(
         Optional<String> question = Optional.empty();
         try {
             advice.addAll(PhotoQualityCheck.ofKnife(
-                    picture, view, ground.cover(picture, view).contour()));
+                    picture, view, ground.hiddenArea(picture, view).contour()));
         } catch (UserFacingException trouble) {
             question = Optional.of(trouble.getMessage());
         }

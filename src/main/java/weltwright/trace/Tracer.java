@@ -85,14 +85,14 @@ public final class Tracer {
             CameraView view = solved.view();
             checkFine(view);
             progress.at("Looking for the knife", 0.4);
-            TraceableGround.Cover cover =
-                    ground.cover(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view));
+            TraceableGround.HiddenArea hidden =
+                    ground.hiddenArea(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view));
             // Looks at the ground alone, so there is time for it while the edge is followed, which keeps one processor
             // busy.
             CompletableFuture<List<PhotoAdvice>> advice =
                     CompletableFuture.supplyAsync(() -> PhotoQualityCheck.of(picture, ground, solved));
             try {
-                return traced(picture, settings, ground, cover, solved, damaged, advice, progress);
+                return traced(picture, settings, ground, hidden, solved, damaged, advice, progress);
             } finally {
                 // The picture's memory must not go away under it.
                 advice.handle((given, failure) -> given).join();
@@ -104,7 +104,7 @@ public final class Tracer {
             DecodedPhoto picture,
             TraceSettings settings,
             TraceableGround ground,
-            TraceableGround.Cover cover,
+            TraceableGround.HiddenArea hidden,
             SolvedView solved,
             DamagedImageArea damaged,
             CompletableFuture<List<PhotoAdvice>> advice,
@@ -113,13 +113,13 @@ public final class Tracer {
                 KnifeEdgeFollower.fine(picture, solved.view()),
                 KnifeEdgeFollower.fine(solved.view()),
                 settings,
-                cover,
+                hidden,
                 progress);
         damaged.check(solved.view(), built);
         // A mirror's trouble is told rather than those that it brings about, so what throws it comes second.
         Judged judged = ParallelPair.of(
-                        () -> judged(ground, cover, solved, built, damaged),
-                        () -> notMirroring(picture, solved.view(), ground, cover, built))
+                        () -> judged(ground, hidden, solved, built, damaged),
+                        () -> notMirroring(picture, solved.view(), ground, hidden, built))
                 .first();
         List<TraceNote> notes = new ArrayList<>(notes(picture, ground, solved));
         damaged.advice().map(TraceNote.Advised::new).ifPresent(notes::add);
@@ -140,16 +140,16 @@ public final class Tracer {
 
     private static Judged judged(
             TraceableGround ground,
-            TraceableGround.Cover cover,
+            TraceableGround.HiddenArea hidden,
             SolvedView solved,
             SilhouetteBuilder.Built built,
             DamagedImageArea damaged) {
         List<UncertainStretch> unsure = UncertainStretch.of(built.ring(), built.certainty());
         BladeCheck.check(built.silhouette(), unsure);
-        if (cover.isBlank() && built.frontMissing()) {
+        if (hidden.isBlank() && built.frontMissing()) {
             throw BladeCheck.oneColoured();
         }
-        ErrorBudget error = ErrorEstimator.of(solved.solution(), ground, cover, built, unsure, damaged);
+        ErrorBudget error = ErrorEstimator.of(solved.solution(), ground, hidden, built, unsure, damaged);
         BladeCheck.checkUse(error);
         // What a leap leads to may be as clear as the edge, and yet wants a look.
         return new Judged(UncertainStretch.of(built.ring(), EdgeJump.doubted(built.certainty(), built.leaps())), error);
@@ -160,7 +160,7 @@ public final class Tracer {
             DecodedPhoto picture,
             CameraView view,
             TraceableGround ground,
-            TraceableGround.Cover cover,
+            TraceableGround.HiddenArea hidden,
             SilhouetteBuilder.Built built) {
         double fromX = built.silhouette().landmarks().heel().x() + PAST_FRONT_MM;
         Polyline blade = Polyline.closed(built.silhouette().outline().sampled(BLADE_STEP_MM).points().stream()
@@ -168,7 +168,7 @@ public final class Tracer {
                 .map(p -> view.pixel(built.midPlane().over(built.onGround().apply(p))))
                 .map(px -> view.meets(px, Plane.GROUND))
                 .toList());
-        double[] lineColour = cover.look().lineColour();
+        double[] lineColour = hidden.visibility().lineColour();
         if (BladeReflectionDetector.isIn(
                 picture, view, blade, ground.located().sketch().lines(), lineColour)) {
             throw BladeCheck.mirrorsTheGround();
@@ -180,12 +180,12 @@ public final class Tracer {
             DecodedPhoto picture,
             CameraView view,
             TraceSettings settings,
-            TraceableGround.Cover cover,
+            TraceableGround.HiddenArea hidden,
             ProgressListener progress) {
         progress.at("Following its edge", 0.6);
-        List<EdgePoint> edge = new KnifeEdgeFollower(picture, view, cover).round();
+        List<EdgePoint> edge = new KnifeEdgeFollower(picture, view, hidden).round();
         checkInside(picture, edge);
-        checkAgainstPrint(view, edge, cover.look().sights());
+        checkAgainstPrint(view, edge, hidden.visibility().observations());
         progress.at("Building the outline", 0.8);
         return new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
     }
@@ -225,7 +225,8 @@ public final class Tracer {
      * The ground's print must be hidden inside the outline and seen outside it. The mask began from that, but may have
      * gone astray since; an outline that contradicts it is none.
      */
-    private static void checkAgainstPrint(CameraView view, List<EdgePoint> edge, List<PrintVisibility.Sight> sights) {
+    private static void checkAgainstPrint(
+            CameraView view, List<EdgePoint> edge, List<PrintVisibility.Observation> observations) {
         Polyline onGround = Polyline.closed(edge.stream()
                 .map(point -> view.meets(point.pixel(), Plane.GROUND))
                 .toList());
@@ -233,11 +234,11 @@ public final class Tracer {
         IndexedFacetDistance rim = new IndexedFacetDistance(onGround.lineString());
         int inside = 0;
         int wrong = 0;
-        for (PrintVisibility.Sight sight : sights) {
-            Coordinate at = sight.at().coordinate();
+        for (PrintVisibility.Observation observation : observations) {
+            Coordinate at = observation.at().coordinate();
             boolean isInside = area.locate(at) == Location.INTERIOR;
             inside += isInside ? 1 : 0;
-            if (sight.visible() == isInside) {
+            if (observation.visible() == isInside) {
                 double fromRim = rim.distance(GEOMETRY.createPoint(at));
                 wrong += fromRim > NEAR_RIM_MM && (isInside || fromRim < OUTSIDE_MM) ? 1 : 0;
             }

@@ -3,14 +3,15 @@ package weltwright.trace.appearance;
 import weltwright.geometry.fit.SymmetricSystem;
 
 /**
- * What colours a thing has, as a normal distribution of blue, green and red in grey levels.
+ * A trivariate normal distribution of the colours of one material: blue, green and red, in grey levels.
  *
+ * @param mean blue, green, red
  * @param information the inverse of the covariance
  * @param logRootDeterminant half the logarithm of the covariance's determinant
  */
 public record ColourDistribution(double[] mean, double[][] information, double logRootDeterminant) {
 
-    /** The square of how far a colour is from the mean, in standard deviations that way (Mahalanobis 1936). */
+    /** Returns the squared Mahalanobis distance of a colour from the mean (Mahalanobis 1936). */
     public double squaredDistance(double blue, double green, double red) {
         double[] off = {blue - mean[0], green - mean[1], red - mean[2]};
         double square = 0;
@@ -22,12 +23,12 @@ public record ColourDistribution(double[] mean, double[][] information, double l
         return square;
     }
 
-    /** Logarithm of the likelihood of a colour, but for a term that all distributions share. */
+    /** Returns the logarithm of the density at a colour, without the constant that all distributions share. */
     public double logLikelihood(double blue, double green, double red) {
         return -squaredDistance(blue, green, red) / 2 - logRootDeterminant;
     }
 
-    /** Sums of the colours that were seen. */
+    /** Accumulates sample colours. */
     public static final class Sums {
         private int count;
         private final double[] sum = new double[3];
@@ -49,9 +50,9 @@ public record ColourDistribution(double[] mean, double[][] information, double l
         }
 
         /**
-         * Gives the normal distribution of the colours that were added.
+         * Returns the normal distribution with the mean and covariance of the colours added.
          *
-         * @param noise variance of a channel that is always there, besides what was seen
+         * @param noise variance added to each channel, in grey levels squared; keeps the covariance regular
          */
         public ColourDistribution normal(double noise) {
             double[] mean = new double[3];

@@ -3,25 +3,27 @@ package weltwright.trace.appearance;
 import weltwright.geometry.fit.SymmetricSystem;
 
 /**
- * Sums over colours of one kind, from which their mean and how they scatter follow.
+ * First and second moments of the colours of one material, in grey levels.
  *
- * @param sums how many; blue, green, red; and the products of two channels each
+ * @param sums the count; the sums of blue, green, red; the sums of the products b², bg, br, g², gr, r²
  */
 public record ColourStatistics(double[] sums) {
-    /** Length of the sums. */
+    /** Length of {@code sums}. */
     public static final int SIZE = 10;
 
-    /** Where the sum of the products of two channels stands. */
+    /** Index in {@code sums} of the product of two channels. */
     private static final int[][] PRODUCT = {{4, 5, 6}, {5, 7, 8}, {6, 8, 9}};
 
-    /** Variance of a smoothed pixel's noise, in grey levels squared, that is always there. */
+    /**
+     * Least variance of a smoothed pixel's channel, in grey levels squared: a standard deviation of 2; chosen by eye.
+     */
     public static final double NOISE = 4;
 
     /**
      * Adds a colour.
      *
-     * @param at where in {@code sums} they begin
-     * @param from where in {@code colour} its blue stands
+     * @param at index in {@code sums} of the count
+     * @param from index in {@code colour} of blue
      */
     public static void add(double[] sums, int at, float[] colour, int from) {
         double b = colour[from];
@@ -49,15 +51,16 @@ public record ColourStatistics(double[] sums) {
     }
 
     /**
-     * Which mixture of the channels tells two kinds of colour best apart: Fisher's linear discriminant (1936). It
-     * weighs the difference of the means against how much each kind scatters in itself, so wood grain, a shadow's
-     * falling off or a printed line on either side count for little.
+     * Fisher's linear discriminant (1936): the mixture of channels that separates two materials best. It divides the
+     * difference of the means by the scatter within each, so that wood grain, the slope of a shadow or a printed line
+     * on either side count little.
      *
-     * @param weights of blue, green and red; the mixture of the other kind less that of this one is {@code square}
-     * @param square how far the two are apart, in standard deviations of the mixture within them, squared
+     * @param weights of blue, green and red; the means of the mixtures differ by {@code square}
+     * @param square squared difference of the means, in variances of the mixture within the materials
      */
     public record Discriminant(double[] weights, double square) {}
 
+    /** Returns the discriminant from this material to another one; the other's mixture is the greater. */
     public Discriminant against(ColourStatistics other) {
         double[][] within = new double[3][3];
         double[] step = new double[3];

@@ -2,20 +2,20 @@ package weltwright.trace.appearance;
 
 import weltwright.geometry.Point;
 
-/** What a ground looks like round the knife that lies on it, in one picture. */
+/** The appearance of a ground around the knife in one photo: its print, and where the print is visible. */
 public interface GroundAppearance {
-    /** The place of the ground that is seen at a pixel, in mm. */
-    Point place(Point pixel);
+    /** Returns the point of the ground plane that projects to a pixel, in mm. */
+    Point groundPoint(Point pixel);
 
-    /** What is printed at a place of the ground. */
+    /** Returns what is printed at a point of the ground. */
     GroundPrint printAt(Point place);
 
-    /** From 1, where a line is seen, to −1, where it is hidden; 0 where there is none, or where it cannot be told. */
-    double shownAt(Point place);
+    /** Returns 1 where a printed line is visible, −1 where it is hidden, 0 where there is none or it is undecided. */
+    double lineVisibilityAt(Point place);
 
-    /** The colour of paper less that of its lines: blue, green, red, in grey levels. */
+    /** Returns the colour of the paper minus that of its lines: blue, green, red, in grey levels. */
     double[] lineColour();
 
-    /** Whether the ground is as grey and as bright as steel may be. */
+    /** Returns whether the ground is as grey and as bright as steel may be. */
     boolean isSteelGrey();
 }

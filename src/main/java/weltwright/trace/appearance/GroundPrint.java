@@ -1,6 +1,6 @@
 package weltwright.trace.appearance;
 
-/** What is printed at a place of a ground, and may be mistaken for the knife's edge. */
+/** The kind of print at a point of a ground. Its edges may be mistaken for the knife's. */
 public enum GroundPrint {
     NONE(0),
     LINE(1),
@@ -12,7 +12,7 @@ public enum GroundPrint {
         this.code = code;
     }
 
-    /** How it is written in a raster of bytes. */
+    /** Its value in a raster of bytes. */
     int code() {
         return code;
     }

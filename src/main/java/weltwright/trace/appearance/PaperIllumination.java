@@ -14,25 +14,41 @@ import weltwright.geometry.fit.OrderStatistic;
 import weltwright.geometry.fit.SymmetricSystem;
 
 /**
- * How bright lit paper is over a raster: for each colour channel a smooth surface, of second degree in the logarithm,
- * fitted to the paper's brightness cell by cell, so robustly that a knife and its shadow on a good part of the cells
- * leave no mark on it.
+ * The brightness of lit paper over a ground: for each colour channel a quadratic surface in the logarithm of the grey
+ * level, fitted robustly to the median brightness of square cells, so that a knife and its shadow do not bias it.
  *
- * <p>Assumes that more of the paper is lit than shaded, and that light falls off gently, as it does everywhere but
- * under a spotlight's rim.
+ * <p>Assumes that more of the paper is lit than shaded, and that light falls off smoothly. The border of a spotlight
+ * violates this.
  */
 public final class PaperIllumination {
+    /** Side of a cell: large enough for a stable median beside printed lines, small against a knife; chosen by eye. */
     private static final double CELL_MM = 5;
+
+    /** The least part of a cell that must be plain paper; chosen by eye. */
+    private static final double MIN_PAPER_PART = 0.2;
+
+    /** Coefficients of a quadratic surface. */
     private static final int TERMS = 6;
 
-    /** Places are given to the surface in this unit, so that its terms are of like size. */
+    /** Unit of the surface's coordinates: half a page, so that all its terms are of similar size. */
     private static final double UNIT_MM = 100;
 
-    /** Steel in a picture is seldom darker than this. */
+    /** Steel in a photo is seldom darker than this grey level; chosen by eye. */
     private static final double STEEL_LEVEL = 80;
 
-    /** Grey things seldom have more of a tint than this, by the lamp or the camera's idea of white. */
+    /**
+     * Largest range of the channels of something grey, as a part of its brightness, by lamp or white balance; by eye.
+     */
     private static final double STEEL_TINT = 0.25;
+
+    /**
+     * Quantile of the cells' brightness from which the fit begins. It is lit paper as long as knife and shadow take
+     * less than two thirds of the sheet; chosen by eye.
+     */
+    private static final double LIT_QUANTILE = 0.65;
+
+    /** Scales of the Cauchy weights from round to round, in logarithms of brightness; chosen by eye. */
+    private static final double[] SCALES = {0.2, 0.1, 0.06, 0.04, 0.03, 0.03, 0.03};
 
     private final double[][] surfaces;
 
@@ -41,18 +57,18 @@ public final class PaperIllumination {
     }
 
     /**
-     * Fits the illumination of the paper to where it is plain.
+     * Fits the illumination to the plain parts of the paper.
      *
-     * @param seen the rectified picture, 8 bits, three channels
-     * @param paper 255 where the sheet is plain paper
-     * @param raster on which both lie
+     * @param seen the rectified photo, 8 bits, three channels
+     * @param paper 255 where the sheet is plain paper, 0 elsewhere
+     * @param raster of both
      */
     public static PaperIllumination fit(Mat seen, Mat paper, PlaneRaster raster) {
         List<Cell> cells = cells(seen, paper, raster);
         return new PaperIllumination(new double[][] {fit(cells, 0), fit(cells, 1), fit(cells, 2)});
     }
 
-    /** Whether the ground, lit as it is, is as grey and as bright as steel may be. */
+    /** Returns whether the lit ground is as grey and as bright as steel may be. */
     public boolean isSteelGrey() {
         double[] middle = new double[3];
         for (int k = 0; k < 3; k++) {
@@ -64,7 +80,7 @@ public final class PaperIllumination {
         return mean > STEEL_LEVEL && most - least < STEEL_TINT * mean;
     }
 
-    /** The brightness of lit paper at each pixel of a raster, float, three channels. */
+    /** Returns the brightness of lit paper at each pixel of a raster: float, three channels, grey levels. */
     public Mat over(PlaneRaster raster) {
         List<Mat> channels = new ArrayList<>();
         for (double[] surface : surfaces) {
@@ -76,7 +92,7 @@ public final class PaperIllumination {
         return light;
     }
 
-    /** Median brightness of a cell's paper. */
+    /** @param logLevel logarithm of the median brightness of the cell's paper: blue, green, red */
     private record Cell(Point at, double[] logLevel) {}
 
     private static List<Cell> cells(Mat seen, Mat paper, PlaneRaster raster) {
@@ -106,7 +122,7 @@ public final class PaperIllumination {
                         }
                     }
                 }
-                if (count > size * size / 5) {
+                if (count > (int) (size * size * MIN_PAPER_PART)) {
                     double[] log = new double[3];
                     for (int k = 0; k < 3; k++) {
                         log[k] = Math.log(Math.max(1, median(histogram[k], count)));
@@ -135,13 +151,12 @@ public final class PaperIllumination {
         return new double[] {1, u, v, u * u, u * v, v * v};
     }
 
-    /** Weighted least squares, the weights by Cauchy's function of ever smaller scale. */
+    /** Fits by iteratively reweighted least squares with Cauchy weights of decreasing scale. */
     private static double[] fit(List<Cell> cells, int channel) {
         double[] levels = cells.stream().mapToDouble(c -> c.logLevel()[channel]).toArray();
         double[] surface = new double[TERMS];
-        // The upper half of the cells is lit paper even where knife and shadow take a third of the sheet.
-        surface[0] = OrderStatistic.quantile(levels, 0.65);
-        for (double scale : new double[] {0.2, 0.1, 0.06, 0.04, 0.03, 0.03, 0.03}) {
+        surface[0] = OrderStatistic.quantile(levels, LIT_QUANTILE);
+        for (double scale : SCALES) {
             double[][] matrix = new double[TERMS][TERMS];
             double[] right = new double[TERMS];
             for (Cell cell : cells) {
@@ -169,7 +184,7 @@ public final class PaperIllumination {
     }
 
     private static Mat over(PlaneRaster raster, double[] surface) {
-        // A surface of second degree needs no more than a few dozen supports; OpenCV fills in between.
+        // A quadratic surface is as good as linear between 33 supports a side.
         int coarse = 33;
         float[] values = new float[coarse * coarse];
         for (int r = 0; r < coarse; r++) {

@@ -8,9 +8,8 @@ import weltwright.camera.rectification.PlaneRaster;
 import weltwright.geometry.Point;
 
 /**
- * What a bare ground would look like on a raster: which pixels are plain, which are printed black, and which lie so
- * near to a printed edge or line that their colour is not to be relied on. Its masks are gone once it is closed; what
- * is printed where it still tells.
+ * The print of a bare ground on a raster: which pixels are plain, which are printed black, and which lie so near to a
+ * printed edge or line that their colour is mixed. Closing it releases the masks; {@link #printAt} still works.
  */
 public final class PrintPattern implements AutoCloseable {
 
@@ -20,9 +19,11 @@ public final class PrintPattern implements AutoCloseable {
     private final byte[] prints;
 
     /**
+     * Creates the pattern, which then owns the masks.
+     *
      * @param paper 255 where the ground is plain
      * @param black 255 where it is printed black
-     * @param prints for each pixel the ordinal of the {@link GroundPrint} there
+     * @param prints for each pixel the code of the {@link GroundPrint} there
      */
     public PrintPattern(PlaneRaster raster, Mat paper, Mat black, byte[] prints) {
         this.raster = raster;
@@ -31,7 +32,7 @@ public final class PrintPattern implements AutoCloseable {
         this.prints = prints;
     }
 
-    /** The same on a raster half as fine; plain or black where that is more than what is spoilt. To be closed. */
+    /** Returns the pattern on a raster of half the resolution, plain or black where more than half is. To be closed. */
     public PrintPattern halved() {
         PlaneRaster half = raster.halved();
         byte[] every = new byte[half.columns() * half.rows()];
@@ -41,7 +42,7 @@ public final class PrintPattern implements AutoCloseable {
         return new PrintPattern(half, halved(paper, half), halved(black, half), every);
     }
 
-    /** The same on some of the raster's rows, up to the one before the last given. To be closed, before this one is. */
+    /** Returns the pattern on the rows {@code from} to {@code to} − 1. To be closed before this one. */
     PrintPattern rows(int from, int to) {
         return new PrintPattern(
                 raster.rows(from, to),
@@ -61,18 +62,18 @@ public final class PrintPattern implements AutoCloseable {
         return raster;
     }
 
-    /** What is printed at a place of the ground, or so near it that it shows there. */
+    /** Returns what is printed at a point of the ground, or so near it that its blur reaches it. */
     public GroundPrint printAt(Point place) {
         Point px = raster.pixel(place);
         return raster.covers(px) ? GroundPrint.ofCode(prints[raster.index(px)]) : GroundPrint.NONE;
     }
 
-    /** 255 where the ground is plain, well away from print; 0 elsewhere. */
+    /** Returns a mask: 255 where the ground is plain, away from the blur of print; 0 elsewhere. */
     public Mat paper() {
         return paper;
     }
 
-    /** 255 where it is printed black, well away from its edge; 0 elsewhere. */
+    /** Returns a mask: 255 where it is printed black, away from the blur of its edge; 0 elsewhere. */
     public Mat black() {
         return black;
     }

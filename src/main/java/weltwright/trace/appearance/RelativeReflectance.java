@@ -13,71 +13,74 @@ import weltwright.image.opencv.MaskedFill;
 import weltwright.image.parallel.RowBands;
 
 /**
- * What is seen over what the bare lit ground would show, colour by colour: {@link #LIT} where they agree, less in a
- * shadow. What print leaves unknown is filled in from beside it, and noise is averaged.
+ * Divides the observed colour by that expected of the bare lit ground, channel by channel: {@link #LIT} where they
+ * agree, less in a shadow. Pixels spoilt by print are filled in from beside them; noise is averaged.
  */
 public final class RelativeReflectance {
-    /** What lit ground has. */
+    /** The value of lit ground: leaves room for twice its brightness in a byte. */
     public static final double LIT = 110;
 
-    /** Ratios are cut off here: how much brighter than black print a knife is does not matter. */
+    /** Ratios are clipped here, the range of a byte: how much brighter than black print a knife is does not matter. */
     private static final double BRIGHTEST = 255;
 
-    /** So far beyond its gap a line's place is filled in from. */
-    private static final double FILL_MM = 0.55;
+    /** Width beyond a gap from which the gap is filled in; chosen by eye. */
+    private static final double SUPPORT_MM = 0.55;
 
-    /** Standard deviation of what noise is averaged over, as far as half a millimetre of a mask's border allows. */
+    /** Standard deviation of the blur against noise: about half of the mask's accuracy of half a millimetre. */
     private static final double BLUR_MM = 0.28;
 
-    /** OpenCV's blur of floats ends so many standard deviations away. */
+    /**
+     * Radius of OpenCV's Gaussian kernel for floats, in standard deviations (OpenCV's {@code createGaussianKernels}).
+     */
     private static final double BLUR_TAIL = 4;
 
     private RelativeReflectance() {}
 
     /**
-     * A part of the ground, as it is seen and as it would be.
+     * The observed and the expected picture of the same part of the ground.
      *
-     * @param seen the rectified picture, 8 bits, three channels
-     * @param expected what the bare ground would show, float, three channels
+     * @param seen the rectified photo, 8 bits, three channels
+     * @param expected the bare ground in the same light, float, three channels
      */
-    public record Look(Mat seen, Mat expected) {}
+    public record Comparison(Mat seen, Mat expected) {}
 
     /**
-     * On the pattern's raster; float, three channels.
+     * Computes the relative reflectance on the pattern's raster: float, three channels. It works in bands of rows to
+     * bound the memory used.
      *
-     * @param gapMm half the width of the gaps that printed lines leave in what is known of the ground
-     * @param look at some rows of the pattern
+     * @param gapMm half the width of the gaps that printed lines leave in the masks of the pattern
+     * @param comparison gives the pictures for some rows of the pattern; they are released here
      */
-    public static Mat of(PrintPattern pattern, double gapMm, Function<PrintPattern, Look> look) {
+    public static Mat of(PrintPattern pattern, double gapMm, Function<PrintPattern, Comparison> comparison) {
         PlaneRaster raster = pattern.raster();
         RowBands.Size size = new RowBands.Size(raster.columns(), raster.rows(), CvType.CV_32FC3);
-        int marginRows = (int) Math.ceil((gapMm + FILL_MM + BLUR_TAIL * BLUR_MM) / raster.mmPerPx()) + 2;
+        int marginRows = (int) Math.ceil((gapMm + SUPPORT_MM + BLUR_TAIL * BLUR_MM) / raster.mmPerPx()) + 2;
         return RowBands.of(size, marginRows, (from, to) -> {
             try (PrintPattern part = pattern.rows(from, to)) {
-                return of(part, gapMm, look.apply(part));
+                return of(part, gapMm, comparison.apply(part));
             }
         });
     }
 
-    private static Mat of(PrintPattern pattern, double gapMm, Look look) {
+    private static Mat of(PrintPattern pattern, double gapMm, Comparison comparison) {
         double mmPerPx = pattern.raster().mmPerPx();
         Mat seen = new Mat();
-        look.seen().convertTo(seen, CvType.CV_32F);
+        comparison.seen().convertTo(seen, CvType.CV_32F);
         Mat ratio = new Mat();
-        Core.divide(seen, look.expected(), ratio, LIT, CvType.CV_32F);
+        Core.divide(seen, comparison.expected(), ratio, LIT, CvType.CV_32F);
         Core.min(ratio, Scalar.all(BRIGHTEST), ratio);
         Mat known = new Mat();
         Core.bitwise_or(pattern.paper(), pattern.black(), known);
-        // So far that every gap's middle is reached from beside it, and hardly farther, or edges would blur.
-        fillGaps(ratio, known, 2 * (int) Math.round((gapMm + FILL_MM) / mmPerPx) + 1);
+        // Just wide enough to reach the middle of each gap: a wider box would blur edges.
+        fillGaps(ratio, known, 2 * (int) Math.round((gapMm + SUPPORT_MM) / mmPerPx) + 1);
         Imgproc.GaussianBlur(ratio, ratio, new Size(0, 0), BLUR_MM / mmPerPx);
-        for (Mat used : List.of(look.seen(), look.expected(), seen, known)) {
+        for (Mat used : List.of(comparison.seen(), comparison.expected(), seen, known)) {
             used.release();
         }
         return ratio;
     }
 
-    /** Replaces what is not known by the mean of what is known in a square round it. */
+    /** Replaces unknown pixels by the mean of the known ones in a square around them. */
     private static void fillGaps(Mat values, Mat known, int widthPx) {
         Mat unknown = new Mat();
         Core.bitwise_not(known, unknown);
@@ -92,7 +95,7 @@ public final class RelativeReflectance {
         Core.max(counts, Scalar.all(1), counts);
         Mat mean = new Mat();
         Core.divide(sum, counts, mean, 255, CvType.CV_32F);
-        // Where nothing near is known, nothing speaks against the ground.
+        // Without any known neighbour a pixel counts as lit ground.
         Core.compare(count, Scalar.all(0), known, Core.CMP_EQ);
         MaskedFill.where(known, mean, LIT);
         mean.copyTo(values, unknown);

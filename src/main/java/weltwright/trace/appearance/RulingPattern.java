@@ -14,22 +14,22 @@ import weltwright.image.opencv.MaskedFill;
 import weltwright.image.opencv.OpenCvPoints;
 
 /**
- * The lines of a ruled ground.
+ * The square ruling of a cutting mat or squared paper.
  *
- * @param pitchMm from one line to the next, a line of either family through the origin
- * @param extent where the lines were seen
+ * @param pitchMm distance of neighbouring lines; a line of either family passes through the origin
+ * @param extent the region in which lines were found
  * @param lineHalfMm half the width of a line
  */
 public record RulingPattern(double pitchMm, Region extent, double lineHalfMm) {
-    /** What a pixel's blur adds. */
+    /** Added for the blur of a pixel or two on either side of a line; chosen by eye. */
     private static final double BLUR_MM = 0.15;
 
-    /** Half the width of what a line and its blur spoil. */
+    /** Returns half the width of the strip whose colour is mixed by a line and its blur. */
     public double zoneMm() {
         return lineHalfMm + BLUR_MM;
     }
 
-    /** What the bare ground would look like on a raster. */
+    /** Returns the print of the bare ground on a raster. To be closed. */
     public PrintPattern on(PlaneRaster raster) {
         Mat lines = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
         Point topLeft = raster.place(0, 0);

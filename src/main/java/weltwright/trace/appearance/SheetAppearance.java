@@ -16,17 +16,17 @@ import weltwright.image.opencv.MaskedFill;
 import weltwright.units.PrintScale;
 
 /**
- * What the bare sheet looks like in a picture's light: how bright its paper is over the page, and how dark its print.
+ * The bare reference sheet in the light of a photo: the brightness of its paper over the page, and of its black print.
  *
- * @param light of lit paper
- * @param blackness brightness of black print as a part of the paper's: blue, green, red
+ * @param light brightness of lit paper
+ * @param blackness brightness of black print as a part of the paper's: blue, green, red; 0.01 to 1
  */
 public record SheetAppearance(PaperIllumination light, Scalar blackness) {
 
     /**
-     * Measures how the printed sheet looks in a photo.
+     * Measures the appearance of the printed sheet in a photo.
      *
-     * @param raster over the whole page; half a millimetre is fine enough
+     * @param raster covers the whole page; a resolution of 0.5 mm suffices
      */
     public static SheetAppearance of(
             DecodedPhoto picture, CameraView view, ReferenceSheet sheet, PrintScale scale, PlaneRaster raster) {
@@ -43,7 +43,7 @@ public record SheetAppearance(PaperIllumination light, Scalar blackness) {
         }
     }
 
-    /** The bare sheet over a raster: paper where nothing else is known to be printed; float, three channels. */
+    /** Returns the bare sheet on a raster: float, three channels; pixels near printed edges and lines as paper. */
     public Mat expected(PlaneRaster raster, PrintPattern pattern) {
         Mat expected = light.over(raster);
         Mat black = new Mat();
@@ -53,7 +53,7 @@ public record SheetAppearance(PaperIllumination light, Scalar blackness) {
         return expected;
     }
 
-    /** The median for each channel. */
+    /** Returns the median of the relative brightness of black pixels for each channel. */
     private static Scalar blackness(Mat seen, Mat light, Mat black) {
         Mat seenFloat = new Mat();
         seen.convertTo(seenFloat, CvType.CV_32F);

@@ -16,18 +16,19 @@ import weltwright.image.opencv.MaskedFill;
 import weltwright.image.opencv.OpenCvPoints;
 import weltwright.units.PrintScale;
 
-/** What the bare reference sheet would look like on a raster. */
+/** Draws the print of the bare reference sheet on a raster. */
 public final class SheetPrintPattern {
     /**
-     * An edge of black print is blurred over a pixel or two of the picture: this far from it, its colour is its own.
+     * Distance from an edge of black print beyond which its blur, a pixel or two of the photo, is over; chosen by eye.
      */
     private static final double PRINT_EDGE_MM = 0.3;
 
-    /** Pale lines are 0.25 mm wide and blurred, too: this far from a line's middle, paper is paper again. */
+    /** Distance from the middle of a pale line at which the paper is plain: half its width of 0.25 mm, and blur. */
     public static final double LINE_ZONE_MM = 0.45;
 
     private SheetPrintPattern() {}
 
+    /** Returns the print of the sheet, as large as it was printed, on a raster of the ground. To be closed. */
     public static PrintPattern of(ReferenceSheet sheet, PrintScale scale, PlaneRaster raster) {
         Mat print = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
         fill(
@@ -100,7 +101,7 @@ public final class SheetPrintPattern {
         return edges;
     }
 
-    /** The lines of the working area, in mm. */
+    /** Returns the pale lines of the working area in the ground frame, in mm. */
     public static List<Polyline> lines(ReferenceSheet sheet, PrintScale scale) {
         int frame = ReferenceSheet.FRAME_SQUARES;
         int right = sheet.squaresAcross() - frame;

@@ -81,8 +81,8 @@ record EdgeBand(List<Point> middles, Point[] normals, int half, double perPx, bo
         GroundPrint[] print = new GroundPrint[rows() * width];
         for (int i = 0; i < rows(); i++) {
             // Over a row, which is short, pixels and places of the ground go in step.
-            Point inmost = ground.place(inmost(i));
-            Point outmost = ground.place(outmost(i));
+            Point inmost = ground.groundPoint(inmost(i));
+            Point outmost = ground.groundPoint(outmost(i));
             for (int k = 0; k < width; k++) {
                 print[i * width + k] = ground.printAt(inmost.towards(outmost, k / (width - 1.0)));
             }
@@ -94,8 +94,8 @@ record EdgeBand(List<Point> middles, Point[] normals, int half, double perPx, bo
     PrintedLineScore[] lines(GroundAppearance ground) {
         PrintedLineScore[] lines = new PrintedLineScore[rows()];
         for (int i = 0; i < lines.length; i++) {
-            Point inmost = ground.place(inmost(i));
-            Point outmost = ground.place(outmost(i));
+            Point inmost = ground.groundPoint(inmost(i));
+            Point outmost = ground.groundPoint(outmost(i));
             lines[i] = PrintedLineScore.of(ground, width(), inmost, outmost);
         }
         return lines;

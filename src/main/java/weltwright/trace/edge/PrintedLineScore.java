@@ -25,7 +25,7 @@ record PrintedLineScore(double[] fits, double stepMm) {
         double[] shown = new double[places];
         double outside = 0;
         for (int k = 0; k < places; k++) {
-            shown[k] = stepMm * ground.shownAt(inmost.towards(outmost, k / (places - 1.0)));
+            shown[k] = stepMm * ground.lineVisibilityAt(inmost.towards(outmost, k / (places - 1.0)));
             outside += shown[k];
         }
         double[] fits = new double[places];

@@ -61,29 +61,29 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
     }
 
     @Override
-    public Cover cover(DecodedPhoto picture, CameraView view) {
+    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
         Point half = new Point(found.sizeXMm() / 2 - RIM_MM, found.sizeYMm() / 2 - RIM_MM);
         PlaneRaster whole = PlaneRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
         PlaneRaster part = DarkRegion.of(half, picture, view)
                 .map(box -> PlaneRaster.covering(box.low(), box.high(), KnifeMask.MM_PER_PX))
                 .orElse(whole);
-        return TraceableGround.cover(part, whole, raster -> coverOn(raster, picture, view));
+        return TraceableGround.hiddenArea(part, whole, raster -> hiddenAreaOn(raster, picture, view));
     }
 
-    private static Optional<Cover> coverOn(PlaneRaster raster, DecodedPhoto picture, CameraView view) {
+    private static Optional<HiddenArea> hiddenAreaOn(PlaneRaster raster, DecodedPhoto picture, CameraView view) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
         try (PrintPattern pattern = blank(raster)) {
             checkNotBurntOut(seen);
             return new SharpContourFinder(SharpnessMap.of(seen, pattern.paper(), raster))
                     .find()
-                    .map(found -> new Cover(
+                    .map(found -> new HiddenArea(
                             found.contour(),
                             ROUGH_MM,
                             pattern,
                             new PrintVisibility(List.of(), List.of(), new double[3]),
                             PrintedLineEnds.none(),
                             true,
-                            found.hasRival() ? HARD_SHADOW_MM : SOFT_SHADOW_MM));
+                            found.hasSecondLine() ? HARD_SHADOW_MM : SOFT_SHADOW_MM));
         } finally {
             seen.release();
         }

@@ -28,8 +28,8 @@ record RectangleGround(RectangleFinder.Found found, LocatedGround located) imple
     }
 
     @Override
-    public Cover cover(DecodedPhoto picture, CameraView view) {
-        return blank().cover(picture, view);
+    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
+        return blank().hiddenArea(picture, view);
     }
 
     private PaperGround blank() {

@@ -53,7 +53,7 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
     }
 
     @Override
-    public Cover cover(DecodedPhoto picture, CameraView view) {
+    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
         var box = found.extent().area().getEnvelopeInternal();
         Point low = new Point(box.getMinX(), box.getMinY());
         Point high = new Point(box.getMaxX(), box.getMaxY());
@@ -61,29 +61,29 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
         PlaneRaster coarse = PlaneRaster.covering(low, high, Math.min(COARSE_MM_PER_PX, pitchMm / 16));
         ParallelPair<PaperIllumination, PrintVisibility> both = ParallelPair.of(
                 () -> light(picture, view, ruling, coarse),
-                () -> new RulingVisibility(ruling, picture, view).look().consistent());
-        PrintVisibility look = both.second();
-        PlaneRaster part = KnifeMask.around(look.sights(), low, high, pitchMm);
+                () -> new RulingVisibility(ruling, picture, view).measure().consistent());
+        PrintVisibility visibility = both.second();
+        PlaneRaster part = KnifeMask.around(visibility.observations(), low, high, pitchMm);
         PlaneRaster whole = PlaneRaster.covering(low, high, KnifeMask.MM_PER_PX);
         PaperIllumination light = both.first();
-        return TraceableGround.cover(
-                part, whole, raster -> Optional.of(coverOn(raster, picture, view, ruling, light, look)));
+        return TraceableGround.hiddenArea(
+                part, whole, raster -> Optional.of(hiddenAreaOn(raster, picture, view, ruling, light, visibility)));
     }
 
-    private Cover coverOn(
+    private HiddenArea hiddenAreaOn(
             PlaneRaster raster,
             DecodedPhoto picture,
             CameraView view,
             RulingPattern ruling,
             PaperIllumination light,
-            PrintVisibility look) {
+            PrintVisibility visibility) {
         try (PrintPattern pattern = ruling.on(raster)) {
-            Polyline contour = contour(pattern, picture, view, ruling, light, look);
-            return new Cover(
+            Polyline contour = contour(pattern, picture, view, ruling, light, visibility);
+            return new HiddenArea(
                     contour,
                     ROUGH_MM,
                     pattern,
-                    look,
+                    visibility,
                     PrintedLineEnds.near(contour, located.sketch().lines(), ruling.zoneMm(), raster, picture, view),
                     light.isSteelGrey(),
                     0);
@@ -96,11 +96,11 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
             CameraView view,
             RulingPattern ruling,
             PaperIllumination light,
-            PrintVisibility look) {
+            PrintVisibility visibility) {
         try (PrintPattern half = pattern.halved()) {
             if (!light.isSteelGrey()) {
                 Mat ratio = ratio(half, picture, view, ruling, light);
-                Polyline contour = new KnifeMask(ratio, half, ruling.zoneMm()).contour(look.sights());
+                Polyline contour = new KnifeMask(ratio, half, ruling.zoneMm()).contour(visibility.observations());
                 ratio.release();
                 return contour;
             }
@@ -109,7 +109,8 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
             Size size = new Size(half.raster().columns(), half.raster().rows());
             Imgproc.resize(ratio, halfRatio, size, 0, 0, Imgproc.INTER_AREA);
             Polyline contour = new KnifeMask(halfRatio, half, ruling.zoneMm())
-                    .contourAmongLines(look.sights(), () -> SharpnessMap.of(ratio, pattern.paper(), pattern.raster()));
+                    .contourAmongLines(
+                            visibility.observations(), () -> SharpnessMap.of(ratio, pattern.paper(), pattern.raster()));
             ratio.release();
             halfRatio.release();
             return contour;
@@ -124,7 +125,7 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
             PaperIllumination light) {
         return RelativeReflectance.of(pattern, ruling.zoneMm(), part -> {
             PlaneRaster raster = part.raster();
-            return new RelativeReflectance.Look(
+            return new RelativeReflectance.Comparison(
                     raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0))),
                     light.over(raster));
         });

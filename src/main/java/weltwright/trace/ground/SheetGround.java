@@ -55,7 +55,7 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
     }
 
     @Override
-    public Cover cover(DecodedPhoto picture, CameraView view) {
+    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
         ReferenceSheet sheet = found.sheet();
         // The very rim of the paper is left out: it curls, and throws a shadow of its own.
         Point half = new Point(sheet.pageWidthMm() / 2 * scale.x() - 1, sheet.pageHeightMm() / 2 * scale.y() - 1);
@@ -63,28 +63,33 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
         ParallelPair<SheetAppearance, PrintVisibility> both = ParallelPair.of(
                 () -> SheetAppearance.of(picture, view, sheet, scale, coarse),
                 () -> new SheetPrintVisibility(sheet, scale, picture, view)
-                        .look()
+                        .measure()
                         .consistent());
-        PrintVisibility look = both.second();
-        PlaneRaster part = KnifeMask.around(look.sights(), half.times(-1), half, sheet.squareMm());
+        PrintVisibility visibility = both.second();
+        PlaneRaster part = KnifeMask.around(visibility.observations(), half.times(-1), half, sheet.squareMm());
         PlaneRaster whole = PlaneRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
-        return TraceableGround.cover(
-                part, whole, raster -> Optional.of(coverOn(raster, picture, view, both.first(), look)));
+        return TraceableGround.hiddenArea(
+                part, whole, raster -> Optional.of(hiddenAreaOn(raster, picture, view, both.first(), visibility)));
     }
 
-    private Cover coverOn(
-            PlaneRaster raster, DecodedPhoto picture, CameraView view, SheetAppearance bare, PrintVisibility look) {
+    private HiddenArea hiddenAreaOn(
+            PlaneRaster raster,
+            DecodedPhoto picture,
+            CameraView view,
+            SheetAppearance bare,
+            PrintVisibility visibility) {
         try (PrintPattern pattern = SheetPrintPattern.of(found.sheet(), scale, raster);
                 PrintPattern half = pattern.halved()) {
             Mat ratio = ratio(half, picture, view, bare);
-            Polyline contour = new KnifeMask(ratio, half, SheetPrintPattern.LINE_ZONE_MM).contour(look.sights());
+            Polyline contour =
+                    new KnifeMask(ratio, half, SheetPrintPattern.LINE_ZONE_MM).contour(visibility.observations());
             ratio.release();
             List<Polyline> lines = SheetPrintPattern.lines(found.sheet(), scale);
-            return new Cover(
+            return new HiddenArea(
                     contour,
                     ROUGH_MM,
                     pattern,
-                    look,
+                    visibility,
                     PrintedLineEnds.near(contour, lines, SheetPrintPattern.LINE_ZONE_MM, raster, picture, view),
                     false,
                     0);
@@ -97,7 +102,7 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
             Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
             Mat expected = bare.expected(raster, part);
             showBare(seen, expected, raster.outside(picture, view));
-            return new RelativeReflectance.Look(seen, expected);
+            return new RelativeReflectance.Comparison(seen, expected);
         });
     }
 

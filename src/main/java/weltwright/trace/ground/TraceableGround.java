@@ -29,7 +29,7 @@ public interface TraceableGround {
     }
 
     /** What lies on it. */
-    Cover cover(DecodedPhoto picture, CameraView view);
+    HiddenArea hiddenArea(DecodedPhoto picture, CameraView view);
 
     /**
      * What hides the ground, and what the bare ground would show there.
@@ -37,23 +37,23 @@ public interface TraceableGround {
      * @param contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm
      * @param pattern what the bare ground would show; its masks are closed
      * @param roughMm over what length the contour may stray: so far it is smoothed
-     * @param look what the ground's print says of what is hidden
+     * @param visibility what the ground's print says of what is hidden
      * @param ends where its lines end at what hides them
      * @param isSteelGrey whether the ground is as grey and as bright as steel may be, and tells little by its print
      * @param shadowMm what taking a shadow for the knife may put the outline off by, at 95 %; 0 where the print tells
      */
-    record Cover(
+    record HiddenArea(
             Polyline contour,
             double roughMm,
             PrintPattern pattern,
-            PrintVisibility look,
+            PrintVisibility visibility,
             PrintedLineEnds ends,
             boolean isSteelGrey,
             double shadowMm) {
 
         /** The same ground with something else known to lie on it. */
-        public Cover withContour(Polyline other) {
-            return new Cover(other, roughMm, pattern, look, ends, isSteelGrey, shadowMm);
+        public HiddenArea withContour(Polyline other) {
+            return new HiddenArea(other, roughMm, pattern, visibility, ends, isSteelGrey, shadowMm);
         }
 
         /** Whether nothing is printed on the ground, so that a shadow may pass for the knife. */
@@ -62,21 +62,22 @@ public interface TraceableGround {
         }
     }
 
-    /** A mask's closing and opening are not to be relied on in a raster's outermost pixels. */
-    double RIM_PX = 4;
+    /** Pixels at a raster's border in which the closing and opening of a mask are unreliable; chosen by eye. */
+    double BORDER_PX = 4;
 
     /**
-     * What lies on a part of the ground, or on all of it where what was found on the part goes on beyond it.
+     * Finds the hidden area on a part of the ground, or on the whole ground where it goes on beyond the part.
      *
-     * @param look what lies on a raster; empty where it goes on beyond it
+     * @param finder finds the area on a raster; empty where it goes on beyond the raster
      * @throws UserFacingException where it goes on beyond the ground
      */
-    static Cover cover(PlaneRaster part, PlaneRaster whole, Function<PlaneRaster, Optional<Cover>> look) {
-        Optional<Cover> cover = look.apply(part).filter(onPart -> !goesOn(onPart.contour(), part));
-        if (cover.isEmpty() && !part.equals(whole)) {
-            cover = look.apply(whole).filter(onWhole -> !goesOn(onWhole.contour(), whole));
+    static HiddenArea hiddenArea(
+            PlaneRaster part, PlaneRaster whole, Function<PlaneRaster, Optional<HiddenArea>> finder) {
+        Optional<HiddenArea> hidden = finder.apply(part).filter(onPart -> !goesOn(onPart.contour(), part));
+        if (hidden.isEmpty() && !part.equals(whole)) {
+            hidden = finder.apply(whole).filter(onWhole -> !goesOn(onWhole.contour(), whole));
         }
-        return cover.orElseThrow(TraceableGround::goesOn);
+        return hidden.orElseThrow(TraceableGround::goesOn);
     }
 
     static UserFacingException goesOn() {
@@ -89,8 +90,8 @@ public interface TraceableGround {
     private static boolean goesOn(Polyline contour, PlaneRaster raster) {
         return contour.points().stream()
                 .map(raster::pixel)
-                .anyMatch(px -> Math.min(px.x(), px.y()) < RIM_PX
-                        || px.x() > raster.columns() - 1 - RIM_PX
-                        || px.y() > raster.rows() - 1 - RIM_PX);
+                .anyMatch(px -> Math.min(px.x(), px.y()) < BORDER_PX
+                        || px.x() > raster.columns() - 1 - BORDER_PX
+                        || px.y() > raster.rows() - 1 - BORDER_PX);
     }
 }

@@ -63,7 +63,7 @@ public final class ErrorEstimator {
     public static ErrorBudget of(
             ViewSolver.Solution solution,
             TraceableGround ground,
-            TraceableGround.Cover cover,
+            TraceableGround.HiddenArea hidden,
             SilhouetteBuilder.Built built,
             List<UncertainStretch> unsure,
             DamagedImageArea damaged) {
@@ -104,7 +104,7 @@ public final class ErrorEstimator {
                 new ErrorBudget.Part(
                         ErrorSource.Known.EDGE_LOCALIZATION,
                         Math.hypot(WITHIN_95 * EDGE_SIGMA_PX * mmPerPx, SCATTER_PART * scatter90(built))),
-                new ErrorBudget.Part(ErrorSource.Known.SHADOW, cover.shadowMm()),
+                new ErrorBudget.Part(ErrorSource.Known.SHADOW, hidden.shadowMm()),
                 new ErrorBudget.Part(
                         ErrorSource.Known.WEAK_EDGE, Math.max(strayed(built.ring(), unsure), uneven(built, unsure))),
                 new ErrorBudget.Part(ErrorSource.Known.PARALLEL_LINES, leapt(built))));

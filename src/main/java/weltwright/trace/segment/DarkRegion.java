@@ -18,29 +18,29 @@ import weltwright.image.DecodedPhoto;
 import weltwright.trace.appearance.PaperIllumination;
 
 /**
- * The part of a blank sheet on which something lies: the box round all that is darker than the lit paper, things and
- * their shadows, and room beside it. What is as bright as paper may lie outside; who looks closer finds it going on
- * there.
+ * The bounding box of everything on a blank sheet that is darker than the lit paper, objects and shadows alike, with a
+ * margin. An object as bright as paper may reach beyond it; the caller must check whether what it finds goes on there.
  *
- * @param low its corner of least x and y, on the ground, in mm
- * @param high the opposite one
+ * @param low corner of least x and y, on the ground, in mm
+ * @param high opposite corner
  */
 public record DarkRegion(Point low, Point high) {
+    /** Resolution of the raster: coarse, since only a box is wanted; chosen by eye. */
     private static final double MM_PER_PX = 0.8;
 
-    /** Paper's own unevenness and a gentle shade stay above this part of what the light makes of it. */
+    /** Brightness relative to lit paper below which a pixel is dark; unevenness stays above it; chosen by eye. */
     private static final double DARKER = 0.88;
 
-    /** Grain is no thing. */
+    /** Narrower dark spots than this are grain; chosen by eye. */
     private static final int SPECK_PX = 3;
 
-    /** Farther from what is dark than this nothing is looked for. */
-    private static final double ROOM_MM = 20;
+    /** Margin of the box; chosen by eye. */
+    private static final double MARGIN_MM = 20;
 
     /**
-     * Finds the dark region on a part of the sheet.
+     * Finds the dark region on a sheet; empty where nothing on it is dark.
      *
-     * @param half of the sheet, from its middle; empty where nothing on it is dark
+     * @param half half the width and height of the sheet, whose middle is the origin
      */
     public static Optional<DarkRegion> of(Point half, DecodedPhoto picture, CameraView view) {
         PlaneRaster raster = PlaneRaster.covering(half.times(-1), half, MM_PER_PX);
@@ -68,7 +68,7 @@ public record DarkRegion(Point low, Point high) {
         Point low = raster.place(box.x, box.y + box.height - 1.0);
         Point high = raster.place(box.x + box.width - 1.0, box.y);
         return Optional.of(new DarkRegion(
-                new Point(Math.max(-half.x(), low.x() - ROOM_MM), Math.max(-half.y(), low.y() - ROOM_MM)),
-                new Point(Math.min(half.x(), high.x() + ROOM_MM), Math.min(half.y(), high.y() + ROOM_MM))));
+                new Point(Math.max(-half.x(), low.x() - MARGIN_MM), Math.max(-half.y(), low.y() - MARGIN_MM)),
+                new Point(Math.min(half.x(), high.x() + MARGIN_MM), Math.min(half.y(), high.y() + MARGIN_MM))));
     }
 }

@@ -22,69 +22,64 @@ import weltwright.trace.edge.EdgeTracker;
 import weltwright.trace.visibility.PrintVisibility;
 
 /**
- * Which part of a printed ground the knife hides, to about half a millimetre.
+ * Segments the part of a printed ground that the knife hides, to about half a millimetre.
  *
- * <p>Steel on white paper and a shadow on it may be equally grey, so brightness alone does not tell them apart. Three
- * things do: a shadow lets the ground's lines through, and steel does not; a handle has a colour; and the knife's edge
- * is sharp where a shadow fades. Hence the steps:
+ * <p>Steel on white paper and a shadow on it may be equally grey, so brightness alone does not separate them. Three
+ * cues do: the ground's lines are visible in a shadow and hidden by steel; a handle has a colour; the knife's edge is
+ * sharp where a shadow fades. The steps:
  *
  * <ol>
- *   <li>rectify the picture onto the ground and divide by what the bare ground would look like there
- *       ({@link RelativeReflectance});
- *   <li>mark what is ground for sure (lit paper; a line to be seen) and what is knife for sure (a line that is missing;
- *       a colour that no shadow has; brightness where black is printed);
- *   <li>give each other place to the one that walkers from there, held up by edges, sooner come to
- *       ({@link RandomWalkerSegmentation});
- *   <li>take the largest part that is knife.
+ *   <li>rectify the photo onto the ground and divide it by the expected bare ground ({@link RelativeReflectance}, done
+ *       by the caller);
+ *   <li>set seeds of the ground (lit paper, visible lines) and of the knife (hidden lines, colours that no shadow has,
+ *       brightness where black is printed);
+ *   <li>assign all other pixels by a random walk ({@link RandomWalkerSegmentation});
+ *   <li>take the largest connected part of the knife.
  * </ol>
  *
- * It stops at a rough contour; {@link EdgeTracker} finds the edge itself on the picture's own pixels.
+ * The result is a rough contour; {@link EdgeTracker} locates the edge on the photo's own pixels.
  */
 public final class KnifeMask {
-    /** Of what is printed, and of what is looked at for sharpness; the mask itself is half as fine. */
+    /** Resolution of the print's and the sharpness' raster; the mask is half as fine. Chosen by eye, for speed. */
     public static final double MM_PER_PX = 0.2;
 
-    /**
-     * An end may reach beyond the last line that it hides as far as the next one; grain may hide from us that one is
-     * hidden.
-     */
-    private static final double ROOM_MM = 10;
+    /** Margin around the hidden lines, beyond one pitch, for an undecided line at the knife's end; chosen by eye. */
+    private static final double MARGIN_MM = 10;
 
-    /** What a ratio is where lit ground is seen. */
     private static final double LIT = RelativeReflectance.LIT;
 
     private static final int GROUND = 1;
     private static final int KNIFE = 2;
 
-    /** Lit paper differs from the fitted light by grain, dents and a gentle reflection: by less than this. */
+    /** Greatest relative difference of lit paper from the fitted light, by grain, dents and reflections; by eye. */
     private static final double PAPER_TOLERANCE = 0.07;
 
-    /** Skylight tints a shadow by up to about a tenth; wood and coloured scales differ by more. */
+    /** Least tint of a knife: skylight tints a shadow by up to about a tenth, wood and scales have more; by eye. */
     private static final double COLOUR = 0.16;
 
-    /** Nothing indoors throws a shadow as dark as this part of the lit paper. */
+    /** Brightness relative to lit paper below which there is no shadow indoors; chosen by eye. */
     private static final double DARK = 0.25;
 
-    /** Black print that looks this much brighter than black print is not to be seen. */
+    /** Brightness relative to black print above which something hides it; chosen by eye. */
     private static final double NOT_BLACK = 2.2;
 
-    /** A bay of the mask that is narrower than this is none of the knife's, or shallow enough to be found again. */
+    /** Narrower bays of the mask are closed: artefacts, or shallow enough for the edge tracker; chosen by eye. */
     private static final double SLIT_MM = 2.2;
 
-    /** A spur that is narrower than this is no part of a knife. */
+    /** Narrower spurs of the mask are removed; chosen by eye. */
     private static final double SPUR_MM = 1.6;
 
-    /** Standard deviation of what noise is averaged over for seeds, besides what it is for the walk. */
+    /** Standard deviation of the blur for seeds, in addition to that for the walk; chosen by eye. */
     private static final double SEED_BLUR_MM = 0.3;
 
-    /** To all four sides, since a line may run either way. */
+    /** Directions to all four sides, since a line may run along either axis. */
     private static final List<Point> ASIDE =
             List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
 
-    /** A patch of ground begins so far beside the gap that a line leaves. */
+    /** Distance from the gap of a line at which the ground beside it is sampled; chosen by eye. */
     private static final double BESIDE_MM = 0.9;
 
-    /** As much as a blade of 60 mm by 10: what hides less is no knife to make a sheath for. */
+    /** Least area of a knife: that of a blade of 60 mm by 10. */
     private static final double SMALLEST_KNIFE_MM2 = 600;
 
     private final PlaneRaster raster;
@@ -93,9 +88,11 @@ public final class KnifeMask {
     private final double gapMm;
 
     /**
-     * @param ratio as {@link RelativeReflectance} has it, on the pattern's raster
-     * @param pattern the bare ground
-     * @param gapMm half the width of the gaps that printed lines leave in what is known of the ground
+     * Prepares the segmentation; the matrices remain the caller's.
+     *
+     * @param ratio relative reflectance ({@link RelativeReflectance}) on the pattern's raster
+     * @param pattern print of the bare ground
+     * @param gapMm half the width of the gaps that printed lines leave in the pattern's masks
      */
     public KnifeMask(Mat ratio, PrintPattern pattern, double gapMm) {
         this.raster = pattern.raster();
@@ -105,17 +102,20 @@ public final class KnifeMask {
     }
 
     /**
-     * The part of a ground in which its print is hidden, with room for as much again as no print may show.
+     * Returns a raster over the part of a ground in which print is hidden, with a margin for what lies between lines.
      *
-     * @param pitchMm of the ground's lines
+     * @param bottomLeft corner of the ground, in mm; the raster keeps within it
+     * @param topRight opposite corner
+     * @param pitchMm distance of the ground's lines
+     * @throws UserFacingException where nothing is hidden
      */
     public static PlaneRaster around(
-            List<PrintVisibility.Sight> sights, Point bottomLeft, Point topRight, double pitchMm) {
-        double room = pitchMm + ROOM_MM;
+            List<PrintVisibility.Observation> observations, Point bottomLeft, Point topRight, double pitchMm) {
+        double room = pitchMm + MARGIN_MM;
         List<Point> hidden = PointCluster.largest(
-                sights.stream()
+                observations.stream()
                         .filter(s -> !s.visible())
-                        .map(PrintVisibility.Sight::at)
+                        .map(PrintVisibility.Observation::at)
                         .toList(),
                 room);
         if (hidden.isEmpty()) {
@@ -129,28 +129,33 @@ public final class KnifeMask {
                 MM_PER_PX);
     }
 
-    /** The contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm. */
-    public Polyline contour(List<PrintVisibility.Sight> sights) {
-        Mat seeds = seeds(sights);
-        Mat knife = RandomWalkerSegmentation.part(ratio, seeds, KNIFE, GROUND);
+    /**
+     * Returns the contour of the knife on the ground's plane, closed and counter-clockwise, in mm.
+     *
+     * @throws UserFacingException where nothing as large as a knife hides the ground
+     */
+    public Polyline contour(List<PrintVisibility.Observation> observations) {
+        Mat seeds = seeds(observations);
+        Mat knife = RandomWalkerSegmentation.segment(ratio, seeds, KNIFE, GROUND);
         seeds.release();
         return contour(knife);
     }
 
     /**
-     * The same on a ground as grey as steel, where only the sharpness of the knife's edges tells.
+     * Returns the contour on a ground as grey as steel, where edges are found by sharpness instead of colour.
      *
-     * @param sharpness gives it on the same raster
+     * @param sharpness computes the sharpness on the same raster
      */
-    public Polyline contourAmongLines(List<PrintVisibility.Sight> sights, Supplier<SharpnessMap> sharpness) {
-        ParallelPair<Mat, SharpnessMap> both = ParallelPair.of(() -> seeds(sights), sharpness);
-        Mat knife = RandomWalkerSegmentation.part(both.second(), both.first(), KNIFE, GROUND);
+    public Polyline contourAmongLines(
+            List<PrintVisibility.Observation> observations, Supplier<SharpnessMap> sharpness) {
+        ParallelPair<Mat, SharpnessMap> both = ParallelPair.of(() -> seeds(observations), sharpness);
+        Mat knife = RandomWalkerSegmentation.segment(both.second(), both.first(), KNIFE, GROUND);
         both.first().release();
         return contour(knife);
     }
 
     private Polyline contour(Mat knife) {
-        // Slits and spurs come of lines, of markers' edges and of narrow shades on the knife.
+        // Slits and spurs are due to lines, the edges of markers and narrow shades on the knife.
         smooth(knife, Imgproc.MORPH_CLOSE, SLIT_MM);
         smooth(knife, Imgproc.MORPH_OPEN, SPUR_MM);
         return largest(knife);
@@ -195,19 +200,19 @@ public final class KnifeMask {
                 "Lay the knife where the ground's lines are, so that it stands out from it.");
     }
 
-    /** For each place {@link #KNIFE}, {@link #GROUND}, or 0 where it is neither for sure. */
-    private Mat seeds(List<PrintVisibility.Sight> sights) {
+    /** Returns for each pixel {@link #KNIFE}, {@link #GROUND}, or 0 where it is undecided. */
+    private Mat seeds(List<PrintVisibility.Observation> observations) {
         byte[] bgr = smoothed();
-        Mat seeds = ofColour(bgr);
-        // A pixel of noise must not seed a region.
+        Mat seeds = colourSeeds(bgr);
+        // Single pixels of noise must not become seeds.
         for (int label : new int[] {GROUND, KNIFE}) {
             erode(seeds, label);
         }
-        dropContradicted(seeds, sights);
-        for (PrintVisibility.Sight sight : sights) {
-            Point px = raster.pixel(sight.at());
-            if (raster.covers(px) && !(sight.visible() && isKnifeBeside(sight.at(), bgr))) {
-                int label = sight.visible() ? GROUND : KNIFE;
+        dropContradicted(seeds, observations);
+        for (PrintVisibility.Observation observation : observations) {
+            Point px = raster.pixel(observation.at());
+            if (raster.covers(px) && !(observation.visible() && isKnifeBeside(observation.at(), bgr))) {
+                int label = observation.visible() ? GROUND : KNIFE;
                 seeds.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});
             }
         }
@@ -224,8 +229,8 @@ public final class KnifeMask {
         return bgr;
     }
 
-    /** What the colour of each place tells by itself. */
-    private Mat ofColour(byte[] bgr) {
+    /** Returns the seeds that follow from each pixel's own colour. */
+    private Mat colourSeeds(byte[] bgr) {
         int[] seeds = new int[raster.columns() * raster.rows()];
         byte[] paper = new byte[seeds.length];
         byte[] black = new byte[seeds.length];
@@ -251,10 +256,10 @@ public final class KnifeMask {
     }
 
     /**
-     * Takes back patches of supposed lit ground beside which the print is hidden: a blade as bright as paper. A patch
-     * reaches from line to line.
+     * Removes ground seeds in patches beside which most print is hidden: a blade as bright as paper. A patch reaches
+     * from line to line.
      */
-    private void dropContradicted(Mat seeds, List<PrintVisibility.Sight> sights) {
+    private void dropContradicted(Mat seeds, List<PrintVisibility.Observation> observations) {
         Mat ground = new Mat();
         Core.compare(seeds, new Scalar(GROUND), ground, Core.CMP_EQ);
         Mat patches = new Mat();
@@ -263,13 +268,13 @@ public final class KnifeMask {
         patches.get(0, 0, patch);
         int[] visible = new int[count];
         int[] hidden = new int[count];
-        for (PrintVisibility.Sight sight : sights) {
+        for (PrintVisibility.Observation observation : observations) {
             for (Point aside : ASIDE) {
-                Point px = raster.pixel(sight.at().plus(aside.times(gapMm + BESIDE_MM)));
+                Point px = raster.pixel(observation.at().plus(aside.times(gapMm + BESIDE_MM)));
                 if (raster.covers(px)) {
                     int at = patch[raster.index(px)];
-                    visible[at] += sight.visible() ? 1 : 0;
-                    hidden[at] += sight.visible() ? 0 : 1;
+                    visible[at] += observation.visible() ? 1 : 0;
+                    hidden[at] += observation.visible() ? 0 : 1;
                 }
             }
         }
@@ -285,7 +290,7 @@ public final class KnifeMask {
         patches.release();
     }
 
-    /** A grain or a pattern that looks like a line is not one: there is no ground beside it. */
+    /** Returns whether the colours beside a supposed line are the knife's: grain or a pattern that resembles a line. */
     private boolean isKnifeBeside(Point at, byte[] bgr) {
         int knife = 0;
         for (Point aside : ASIDE) {
@@ -298,7 +303,7 @@ public final class KnifeMask {
         return knife >= 2;
     }
 
-    /** Whether no shadow on the ground has this colour. */
+    /** Returns whether no shadow on the ground has this colour. */
     private static boolean isKnife(int b, int g, int r) {
         double mean = (b + g + r) / 3.0;
         return mean < DARK * LIT || farthest(b, g, r, mean) > COLOUR * mean;

@@ -3,17 +3,17 @@ package weltwright.trace.segment;
 import java.util.Arrays;
 
 /**
- * The closed path of least cost round something on a raster: what an outline is where parts of it are hardly to be
- * seen. Over a gap it goes straight on, as a cheap path does.
+ * Finds the closed path of least cost around an object on a raster: its outline, even where parts of it are faint. The
+ * path bridges a gap by a straight line.
  *
- * <p>The raster is cut open from the thing outwards; then the closed path is one from one bank of the cut to the other,
- * found as by Dijkstra (1959) on two sheets of the raster that hang together at the cut.
+ * <p>Cuts the raster open from the object outwards, so that the closed path is a shortest path from one bank of the cut
+ * to the other, found by Dijkstra's algorithm (1959) on two sheets of the raster that are connected at the cut.
  */
 final class MinimumCostLoop {
     private static final int[] STEP_X = {1, 1, 0, -1, -1, -1, 0, 1};
     private static final int[] STEP_Y = {0, 1, 1, 1, 0, -1, -1, -1};
 
-    /** Of even steps and of odd ones, in pixels. */
+    /** Lengths of the even and the odd steps, in pixels. */
     private static final float[] STEP_LENGTH = {1, (float) Math.sqrt(2)};
 
     private final float[] cost;
@@ -23,9 +23,12 @@ final class MinimumCostLoop {
     private final int cutRow;
 
     /**
-     * @param cost of a step of one pixel's length at each pixel; infinite where the path must not go
+     * Prepares the search.
+     *
+     * @param cost of a step of one pixel's length at each pixel, row by row, not negative; infinite where forbidden
+     * @param columns of the raster
      * @param cutColumn the cut runs between this column and the one to its left,
-     * @param cutRow from this row upwards; so the thing lies below its lower end
+     * @param cutRow from this row upwards; the object contains its lower end
      */
     MinimumCostLoop(float[] cost, int columns, int cutColumn, int cutRow) {
         this.cost = cost;
@@ -35,14 +38,15 @@ final class MinimumCostLoop {
         this.cutRow = cutRow;
     }
 
-    /** @param pixels row times columns plus column, in order */
+    /** @param pixels in order along the path: row times columns plus column */
     record Path(int[] pixels, double cost) {}
 
-    /** No way round. */
+    /** Stands for no path. */
     static final Path NONE = new Path(new int[0], Double.POSITIVE_INFINITY);
 
     /**
-     * The cheapest path round that crosses the cut at a row, or {@link #NONE} where it would cost more than the given.
+     * Returns the cheapest closed path that crosses the cut at a row, or {@link #NONE} where all cost {@code below} or
+     * more.
      */
     Path through(int row, double below) {
         int n = columns * rows;
@@ -51,7 +55,7 @@ final class MinimumCostLoop {
         int[] from = new int[2 * n];
         int start = row * columns + cutColumn;
         int goal = n + start;
-        NearestFirst open = new NearestFirst();
+        DistanceHeap open = new DistanceHeap();
         reached[start] = 0;
         from[start] = -1;
         open.add(0, start);
@@ -65,9 +69,9 @@ final class MinimumCostLoop {
                 return new Path(back(from, goal), sofar);
             }
             int pixel = node < n ? node : node - n;
-            boolean plain = isPlain(pixel);
+            boolean interior = isInterior(pixel);
             for (int step = 0; step < 8; step++) {
-                int to = plain ? node + STEP_Y[step] * columns + STEP_X[step] : neighbour(node, step);
+                int to = interior ? node + STEP_Y[step] * columns + STEP_X[step] : neighbour(node, step);
                 if (to >= 0) {
                     float sum = sofar + STEP_LENGTH[step % 2] * (cost[pixel] + cost[to < n ? to : to - n]) / 2;
                     if (sum < reached[to] && sum < below) {
@@ -81,8 +85,8 @@ final class MinimumCostLoop {
         return NONE;
     }
 
-    /** Whether all steps from a pixel stay on its sheet and on the raster. */
-    private boolean isPlain(int pixel) {
+    /** Returns whether all steps from a pixel stay on its sheet and on the raster. */
+    private boolean isInterior(int pixel) {
         int y = pixel / columns;
         int x = pixel - y * columns;
         return x > 0
@@ -92,7 +96,7 @@ final class MinimumCostLoop {
                 && (x < cutColumn - 1 || x > cutColumn || y > cutRow + 1);
     }
 
-    /** The node a step leads to, which is on the other sheet where it crosses the cut; -1 where it leads nowhere. */
+    /** Returns the node a step leads to, on the other sheet where it crosses the cut; −1 where it leaves the raster. */
     private int neighbour(int node, int step) {
         int n = columns * rows;
         int sheet = node / n;
@@ -128,10 +132,10 @@ final class MinimumCostLoop {
     }
 
     /**
-     * Nodes by how far they are: a heap (Williams 1964). A distance that is not negative is ordered as its bits are, so
-     * one number holds it with its node.
+     * A binary heap (Williams 1964) of nodes by distance. The bits of distances that are not negative have the order of
+     * the distances, so a {@code long} holds a distance and its node.
      */
-    private static final class NearestFirst {
+    private static final class DistanceHeap {
         private long[] heap = new long[1024];
         private int size;
 
@@ -156,7 +160,7 @@ final class MinimumCostLoop {
             return Float.intBitsToFloat((int) (heap[0] >>> 32));
         }
 
-        /** The nearest node, which is then no longer here. */
+        /** Removes and returns the nearest node. */
         int take() {
             int node = (int) heap[0];
             long last = heap[--size];

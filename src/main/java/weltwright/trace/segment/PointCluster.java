@@ -9,8 +9,8 @@ import java.util.Map;
 import weltwright.geometry.Point;
 
 /**
- * The largest group of points of which each is near another of the group. Strays, such as a line that a speck hides,
- * are left out, as are other things on the sheet that lie apart from the largest one.
+ * Finds the largest cluster of points that lie near one another. Isolated points, such as a line hidden by a speck, and
+ * other objects on the sheet are left out.
  */
 final class PointCluster {
     private final double cellMm;
@@ -24,7 +24,10 @@ final class PointCluster {
     }
 
     /**
-     * @param nearMm points nearer than this to each other belong together: more than the pitch of the ground's lines
+     * Returns the largest cluster by single linkage on a grid: points in the same square or in touching ones are
+     * linked.
+     *
+     * @param nearMm side of a square; more than the pitch of the ground's lines
      */
     static List<Point> largest(List<Point> points, double nearMm) {
         return new PointCluster(points, nearMm).largest();
@@ -39,7 +42,7 @@ final class PointCluster {
         return largest;
     }
 
-    /** Takes out of the cells all that hangs together with one of them, cells touching by side or corner. */
+    /** Removes the connected component of a cell and returns its points; cells touch by side or corner. */
     private List<Point> take(long first) {
         List<Point> group = new ArrayList<>();
         Deque<List<Point>> open = new ArrayDeque<>(List.of(cells.remove(first)));

@@ -13,103 +13,103 @@ import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.fit.FloatMedian;
 
 /**
- * Parts a picture in two from seeds, after Grady (2006), "Random walks for image segmentation": a pixel belongs to the
- * seeds that a walker who sets out from it reaches first more often, where he crosses an edge the less readily the
+ * Segments a picture in two from seeds, after Grady (2006), "Random walks for image segmentation": a pixel belongs to
+ * the seeds that a random walker from it is more likely to reach first. The walker crosses an edge the less readily the
  * clearer it is.
  *
- * <p>Made for seeds that lie close together all over the picture and for edges with gaps. A gap lets few walkers
- * through, so a part does not run out through it, as water does in a watershed; where there is no edge at all the
- * border passes half-way between the seeds. The chance is the potential in a {@link ResistorNetwork}.
+ * <p>Made for seeds close together all over the picture and for edges with gaps. Few walkers pass a gap, so a segment
+ * does not leak through it, unlike in a watershed; where there is no edge the border runs half-way between the seeds.
+ * The probability is the potential in a {@link ResistorNetwork}.
  */
 public final class RandomWalkerSegmentation {
-    /** A step between neighbours of so many standard deviations of the usual one is an edge for sure. */
+    /** Difference of neighbours, in typical ones, at which the conductance is 1/e: the scale of an edge; by eye. */
     private static final double EDGE_SIGMAS = 2.5;
 
-    /** Where the picture is so many times as sharp as grain, half of the walkers turn back. */
-    private static final double HALF_PASS = 3;
+    /** Sharpness, in units of grain, at which the conductance is one half; chosen by eye. */
+    private static final double HALF_CONDUCTANCE_SHARPNESS = 3;
 
-    /** Variance of a channel's noise that is always there, by the rounding of what it is computed from. */
+    /** Least variance of a channel's noise: about that of rounding to grey levels, 1/12, smoothed; from memory. */
     private static final double LEAST_NOISE = 0.02;
 
-    /** Walkers cross even the clearest edge now and then, or a part without seeds would belong to nobody. */
+    /** Least conductance: keeps segments without seeds connected; chosen by eye. */
     private static final float LEAST_CONDUCTANCE = 1e-4f;
 
     private final int columns;
     private final int rows;
     private final ResistorNetwork net;
 
-    private RandomWalkerSegmentation(Mat seeds, int ours, int theirs) {
+    private RandomWalkerSegmentation(Mat seeds, int foreground, int background) {
         columns = seeds.cols();
         rows = seeds.rows();
         net = new ResistorNetwork(columns, rows);
-        plant(seeds, ours, theirs);
+        fixSeeds(seeds, foreground, background);
     }
 
     /**
-     * Divides a picture between two labels by random walks from their seeds.
+     * Segments a picture, edges being differences of colour between neighbours.
      *
      * @param picture three channels
-     * @param seeds of the same size, 32 bits; 0 where nothing is known
-     * @param ours label of the seeds whose part is wanted
-     * @param theirs label of the others
-     * @return 255 where a pixel is ours, 0 where it is theirs
+     * @param seeds labels, of the same size, 32 bits; 0 where nothing is known
+     * @param foreground label of the segment wanted
+     * @param background label of the other one
+     * @return a mask: 255 in the foreground, 0 in the background
      */
-    static Mat part(Mat picture, Mat seeds, int ours, int theirs) {
-        RandomWalkerSegmentation walk = new RandomWalkerSegmentation(seeds, ours, theirs);
-        walk.conduct(picture);
-        return walk.part();
+    static Mat segment(Mat picture, Mat seeds, int foreground, int background) {
+        RandomWalkerSegmentation walk = new RandomWalkerSegmentation(seeds, foreground, background);
+        walk.connect(picture);
+        return walk.mask();
     }
 
     /**
-     * The same, the walker held up by what is sharp along a line, as suits a ground whose own lines lie so close that
-     * there is little of it without one.
+     * Segments a picture, edges being where it is sharp along a line: for a ground whose lines lie so close together
+     * that little of it is plain.
      *
      * @param sharpness on the raster of the seeds
      */
-    static Mat part(SharpnessMap sharpness, Mat seeds, int ours, int theirs) {
-        RandomWalkerSegmentation walk = new RandomWalkerSegmentation(seeds, ours, theirs);
-        walk.conduct(sharpness);
-        return walk.part();
+    static Mat segment(SharpnessMap sharpness, Mat seeds, int foreground, int background) {
+        RandomWalkerSegmentation walk = new RandomWalkerSegmentation(seeds, foreground, background);
+        walk.connect(sharpness);
+        return walk.mask();
     }
 
-    private Mat part() {
+    private Mat mask() {
         Mat potential = new Mat(rows, columns, CvType.CV_32F);
-        potential.put(0, 0, net.settled());
-        Mat part = new Mat();
-        Core.compare(potential, new Scalar(0.5), part, Core.CMP_GT);
+        potential.put(0, 0, net.solve());
+        Mat mask = new Mat();
+        Core.compare(potential, new Scalar(0.5), mask, Core.CMP_GT);
         potential.release();
-        return part;
+        return mask;
     }
 
-    private void plant(Mat seeds, int ours, int theirs) {
+    private void fixSeeds(Mat seeds, int foreground, int background) {
         int[] labels = new int[columns * rows];
         seeds.get(0, 0, labels);
         for (int i = 0; i < labels.length; i++) {
-            if (labels[i] == ours || labels[i] == theirs) {
-                net.hold(i % columns, i / columns, labels[i] == ours ? 1 : 0);
+            if (labels[i] == foreground || labels[i] == background) {
+                net.fix(i % columns, i / columns, labels[i] == foreground ? 1 : 0);
             }
         }
     }
 
-    private void conduct(SharpnessMap sharpness) {
-        float[] passing = new float[columns * rows];
-        for (int i = 0; i < passing.length; i++) {
-            double edge = sharpness.values()[i] / HALF_PASS;
-            passing[i] = (float) (1 / (1 + edge * edge * edge * edge)) + LEAST_CONDUCTANCE;
+    private void connect(SharpnessMap sharpness) {
+        float[] conductance = new float[columns * rows];
+        for (int i = 0; i < conductance.length; i++) {
+            double edge = sharpness.values()[i] / HALF_CONDUCTANCE_SHARPNESS;
+            conductance[i] = (float) (1 / (1 + edge * edge * edge * edge)) + LEAST_CONDUCTANCE;
         }
         for (int y = 0; y < rows; y++) {
             for (int x = 0; x < columns; x++) {
                 int i = y * columns + x;
-                net.join(
+                net.connect(
                         x,
                         y,
-                        Math.min(passing[i], passing[y * columns + Math.min(x + 1, columns - 1)]),
-                        Math.min(passing[i], passing[Math.min(y + 1, rows - 1) * columns + x]));
+                        Math.min(conductance[i], conductance[y * columns + Math.min(x + 1, columns - 1)]),
+                        Math.min(conductance[i], conductance[Math.min(y + 1, rows - 1) * columns + x]));
             }
         }
     }
 
-    private void conduct(Mat picture) {
+    private void connect(Mat picture) {
         Mat white = new Mat();
         picture.convertTo(white, CvType.CV_32F);
         whiten(white);
@@ -124,11 +124,11 @@ public final class RandomWalkerSegmentation {
                 squares[2 * i + 1] = step(acrossDown, i, Math.min(y + 2, rows - 1) * columns + x);
             }
         }
-        // Most neighbours lie on one side of an edge, so the median is what noise does.
+        // Most neighbours lie on one side of an edge, so the median is due to noise.
         float scale = (float) (1 / (EDGE_SIGMAS * EDGE_SIGMAS * Math.max(LEAST_NOISE, FloatMedian.of(squares))));
         IntStream.range(0, columns * rows)
                 .parallel()
-                .forEach(i -> net.join(
+                .forEach(i -> net.connect(
                         i % columns,
                         i / columns,
                         conductance(squares[2 * i] * scale),
@@ -140,8 +140,8 @@ public final class RandomWalkerSegmentation {
     }
 
     /**
-     * Mixes the channels so that noise is alike in all and shared by none: a picture's noise is mostly of brightness,
-     * and so a faint change of hue tells more than a larger one of brightness.
+     * Transforms the channels linearly so that their noise is uncorrelated and of variance 1. The noise of a photo is
+     * mostly of brightness, so a faint change of hue is more significant than a larger one of brightness.
      */
     private void whiten(Mat picture) {
         float[] bgr = new float[3 * columns * rows];
@@ -184,7 +184,7 @@ public final class RandomWalkerSegmentation {
         }
     }
 
-    /** The mean colours of boxes of pixels that end with each pixel. */
+    /** Returns for each pixel the mean colour of the box of pixels that ends with it. */
     private static float[] means(Mat picture, Size box) {
         Mat mean = new Mat();
         Imgproc.boxFilter(picture, mean, CvType.CV_32F, box, new Point(1, 1), true, Core.BORDER_REPLICATE);
@@ -194,7 +194,7 @@ public final class RandomWalkerSegmentation {
         return bgr;
     }
 
-    /** The square of the difference of two pixels' colours. */
+    /** Returns the squared distance of the colours of two pixels. */
     private static float step(float[] bgr, int i, int j) {
         float sum = 0;
         for (int k = 0; k < 3; k++) {

@@ -5,55 +5,57 @@ import java.util.concurrent.atomic.AtomicInteger;
 import weltwright.image.parallel.ParallelPair;
 
 /**
- * The potentials in a net of resistors over a picture, each node joined to its four neighbours, some nodes held fast.
+ * Computes the potentials in a grid of resistors, each node connected to its four neighbours, some nodes at fixed
+ * potentials.
  *
- * <p>Solved by successive over-relaxation (Young 1954) row by row, from one half everywhere. A row of a sweep needs the
- * row above it of the same sweep and the row below it of the sweep before, no more. So several sweeps go down the net
- * together, each two rows behind the one before it: what each does is the same as if they came one after another, but a
- * processor waits for none of them, as it would within a row, where each node needs the one to its left; and a second
- * processor takes the second half of the sweeps.
+ * <p>Solves by successive over-relaxation (Young 1954), row by row, from one half everywhere. A row of a sweep depends
+ * only on the row above it in the same sweep and on the row below it in the sweep before. So several sweeps run down
+ * the grid together, each two rows behind the one before it. The result is that of consecutive sweeps, but the
+ * processor need not wait for a neighbour's result, as it must within a row; and a second thread runs half of them.
  *
- * <p>Stops before all is settled: what current reaches by the longest ways only is left near one half.
+ * <p>The iteration stops early: potentials far from any fixed node stay near one half.
  */
 final class ResistorNetwork {
+    /** Factor of over-relaxation, between 1 and 2; chosen by trial for speed. */
     private static final float RELAXATION = 1.8f;
 
-    private static final int MOST_SWEEPS = 200;
+    /** Bounds the time for a network without a path between its fixed nodes; chosen by eye. */
+    private static final int MAX_SWEEPS = 200;
 
-    /** Potentials that change less than this in a sweep are final. */
-    private static final float SETTLED = 0.008f;
+    /** The iteration stops where no potential changes by more than this in a sweep; chosen by eye. */
+    private static final float CONVERGED = 0.008f;
 
-    /** Sweeps that go down the net in one thread, and in both. */
-    private static final int TOGETHER = 4;
+    /** Sweeps that run down the grid together in one thread; {@link #relaxRows} is written for four. */
+    private static final int SWEEPS_PER_THREAD = 4;
 
-    private static final int IN_BOTH = 2 * TOGETHER;
+    private static final int SWEEPS_PER_RUN = 2 * SWEEPS_PER_THREAD;
 
-    /** Rows from one of them to the next. */
-    private static final int BEHIND = 2;
+    /** Rows by which a sweep follows the one before it: the least that makes them independent. */
+    private static final int LAG_ROWS = 2;
 
-    /** Rows that one thread does before it tells the other. */
-    private static final int TOLD_ROWS = 4;
+    /** Rows that the leading thread does before it signals the following one; chosen by eye. */
+    private static final int SIGNAL_ROWS = 4;
 
     private final int columns;
     private final int rows;
 
-    /** Nodes to a row in the arrays: one more than there are, so that no border is a special case; so are two rows. */
+    /** Nodes of a row in the arrays, with one of padding; two rows of padding, too, spare the border a special case. */
     private final int stride;
 
     private final float[] potential;
-    private final boolean[] held;
+    private final boolean[] fixed;
     private final float[] right;
     private final float[] down;
 
-    /** The free nodes, row by row: their places in the arrays, and where each row begins. */
+    /** Indices of the free nodes in the arrays, row by row, and the first of each row. */
     private int[] free = {};
 
     private int[] rowStart = {};
 
-    /** For each free node how much of the potential to its left, right, above and below goes into its next one. */
-    private float[] share = {};
+    /** For each free node the weights of the potentials to its left, right, above and below in its next one. */
+    private float[] weight = {};
 
-    /** All nodes free at one half, and not joined. */
+    /** Creates a grid of free, unconnected nodes at one half. */
     ResistorNetwork(int columns, int rows) {
         this.columns = columns;
         this.rows = rows;
@@ -61,7 +63,7 @@ final class ResistorNetwork {
         int nodes = stride * (rows + 2);
         potential = new float[nodes];
         Arrays.fill(potential, 0.5f);
-        held = new boolean[nodes];
+        fixed = new boolean[nodes];
         right = new float[nodes];
         down = new float[nodes];
     }
@@ -70,45 +72,46 @@ final class ResistorNetwork {
         return (y + 1) * stride + x;
     }
 
-    void hold(int x, int y, float potential) {
+    /** Fixes a node at a potential. */
+    void fix(int x, int y, float potential) {
         this.potential[at(x, y)] = potential;
-        held[at(x, y)] = true;
+        fixed[at(x, y)] = true;
     }
 
-    /** Joins a node to the next ones to its right and below, where there are any, by conductances that are not 0. */
-    void join(int x, int y, float toRight, float toBelow) {
+    /** Connects a node to its neighbours to the right and below, where there are any, by conductances above 0. */
+    void connect(int x, int y, float toRight, float toBelow) {
         right[at(x, y)] = x + 1 < columns ? toRight : 0;
         down[at(x, y)] = y + 1 < rows ? toBelow : 0;
     }
 
-    /** The potentials, row by row. */
-    float[] settled() {
+    /** Iterates and returns the potentials, row by row. */
+    float[] solve() {
         prepare();
         int sweeps = 0;
         do {
-            sweeps += IN_BOTH;
-        } while (sweepTogether() >= SETTLED && sweeps < MOST_SWEEPS);
-        float[] settled = new float[columns * rows];
+            sweeps += SWEEPS_PER_RUN;
+        } while (sweep() >= CONVERGED && sweeps < MAX_SWEEPS);
+        float[] solution = new float[columns * rows];
         for (int y = 0; y < rows; y++) {
-            System.arraycopy(potential, at(0, y), settled, y * columns, columns);
+            System.arraycopy(potential, at(0, y), solution, y * columns, columns);
         }
-        return settled;
+        return solution;
     }
 
     private void prepare() {
         rowStart = new int[rows + 1];
         free = new int[columns * rows];
-        share = new float[4 * columns * rows];
+        weight = new float[4 * columns * rows];
         int count = 0;
         for (int y = 0; y < rows; y++) {
             for (int x = 0; x < columns; x++) {
                 int i = at(x, y);
-                if (!held[i]) {
+                if (!fixed[i]) {
                     float scale = RELAXATION / (right[i - 1] + right[i] + down[i - stride] + down[i]);
-                    share[4 * count] = scale * right[i - 1];
-                    share[4 * count + 1] = scale * right[i];
-                    share[4 * count + 2] = scale * down[i - stride];
-                    share[4 * count + 3] = scale * down[i];
+                    weight[4 * count] = scale * right[i - 1];
+                    weight[4 * count + 1] = scale * right[i];
+                    weight[4 * count + 2] = scale * down[i - stride];
+                    weight[4 * count + 3] = scale * down[i];
                     free[count++] = i;
                 }
             }
@@ -116,37 +119,38 @@ final class ResistorNetwork {
         }
     }
 
-    /** Some sweeps together; how far a potential moves in the last of them, at most. */
-    private float sweepTogether() {
-        AtomicInteger done = new AtomicInteger();
-        return ParallelPair.of(() -> followed(done), () -> led(done)).first();
+    /** Runs some sweeps and returns the greatest change of a potential in the last of them. */
+    private float sweep() {
+        AtomicInteger rowsDone = new AtomicInteger();
+        return ParallelPair.of(() -> runFollowingSweeps(rowsDone), () -> runLeadingSweeps(rowsDone))
+                .first();
     }
 
     /**
-     * The first half of the sweeps.
+     * Runs the first half of the sweeps.
      *
-     * @param done how many rows all of them have done, or more than there are where they have ended
+     * @param rowsDone set to the number of rows that all of them have done; at the end to the greatest integer
      */
-    private float led(AtomicInteger done) {
+    private float runLeadingSweeps(AtomicInteger rowsDone) {
         float most = 0;
         try {
-            for (int row = 0; row < rows + BEHIND * (TOGETHER - 1); row++) {
+            for (int row = 0; row < rows + LAG_ROWS * (SWEEPS_PER_THREAD - 1); row++) {
                 most = Math.max(most, relaxRows(row));
-                if (row % TOLD_ROWS == 0) {
-                    done.setRelease(row + 1 - BEHIND * (TOGETHER - 1));
+                if (row % SIGNAL_ROWS == 0) {
+                    rowsDone.setRelease(row + 1 - LAG_ROWS * (SWEEPS_PER_THREAD - 1));
                 }
             }
         } finally {
-            done.setRelease(Integer.MAX_VALUE);
+            rowsDone.setRelease(Integer.MAX_VALUE);
         }
         return most;
     }
 
-    /** The second half, which keeps behind the first as its own sweeps keep behind each other. */
-    private float followed(AtomicInteger done) {
+    /** Runs the second half of the sweeps, which follows the first half by the same lag. */
+    private float runFollowingSweeps(AtomicInteger rowsDone) {
         float most = 0;
-        for (int row = 0; row < rows + BEHIND * (TOGETHER - 1); row++) {
-            while (done.getAcquire() < row + BEHIND) {
+        for (int row = 0; row < rows + LAG_ROWS * (SWEEPS_PER_THREAD - 1); row++) {
+            while (rowsDone.getAcquire() < row + LAG_ROWS) {
                 Thread.onSpinWait();
             }
             most = Math.max(most, relaxRows(row));
@@ -154,16 +158,16 @@ final class ResistorNetwork {
         return most;
     }
 
-    /** One row of each of the sweeps, of the first the given one; how far a potential moves in the last, at most. */
+    /** Relaxes the given row in the first of the sweeps, earlier rows in the others; returns the last one's change. */
     private float relaxRows(int row) {
         int a = start(row);
-        int b = start(row - BEHIND);
-        int c = start(row - 2 * BEHIND);
-        int d = start(row - 3 * BEHIND);
+        int b = start(row - LAG_ROWS);
+        int c = start(row - 2 * LAG_ROWS);
+        int d = start(row - 3 * LAG_ROWS);
         int endA = start(row + 1);
-        int endB = start(row + 1 - BEHIND);
-        int endC = start(row + 1 - 2 * BEHIND);
-        int endD = start(row + 1 - 3 * BEHIND);
+        int endB = start(row + 1 - LAG_ROWS);
+        int endC = start(row + 1 - 2 * LAG_ROWS);
+        int endD = start(row + 1 - 3 * LAG_ROWS);
         float most = 0;
         int common = Math.min(Math.min(endA - a, endB - b), Math.min(endC - c, endD - d));
         for (int k = 0; k < common; k++) {
@@ -186,20 +190,20 @@ final class ResistorNetwork {
         return most;
     }
 
-    /** Where a row's free nodes begin; those of rows that are none begin where they end. */
+    /** Returns the index of a row's first free node; rows outside of the grid are empty. */
     private int start(int row) {
         return rowStart[Math.max(0, Math.min(rows, row))];
     }
 
-    /** Moves a potential towards the mean of its neighbours' and beyond, and says how far. */
+    /** Over-relaxes one potential and returns its change. */
     private float relax(int k) {
         int i = free[k];
         float own = potential[i];
         float next = (1 - RELAXATION) * own
-                + share[4 * k + 1] * potential[i + 1]
-                + share[4 * k + 2] * potential[i - stride]
-                + share[4 * k + 3] * potential[i + stride]
-                + share[4 * k] * potential[i - 1];
+                + weight[4 * k + 1] * potential[i + 1]
+                + weight[4 * k + 2] * potential[i - stride]
+                + weight[4 * k + 3] * potential[i + stride]
+                + weight[4 * k] * potential[i - 1];
         potential[i] = next;
         return Math.abs(next - own);
     }

@@ -20,65 +20,69 @@ import weltwright.geometry.fit.OrderStatistic;
 import weltwright.image.opencv.OpenCvPoints;
 
 /**
- * The rough outline of a knife on a ground without print, which tells of it by nothing but the sharpness of its edges.
- * A soft shadow fades and leaves no trace; a hard one does. Where steel is as bright as the paper the edge may be
- * missing for a stretch.
+ * Finds the rough outline of a knife on a ground without print by the sharpness of its edges. A soft shadow is not
+ * sharp; a hard one is. Where steel is as bright as the paper the edge may be missing for a stretch.
  *
- * <p>The steps: find the largest group of sharp edges; run a line along its middle, which is knife for sure; take the
- * closed path round that line that keeps best to what is sharp ({@link MinimumCostLoop}).
+ * <p>The steps:
  *
- * <p>Assumes that midway between its outermost edges the knife is solid, as all but the most curved are.
+ * <ol>
+ *   <li>find the largest group of sharp edges;
+ *   <li>draw the line midway between its outermost edges, which lies within the knife;
+ *   <li>take the closed path around that line that is sharpest ({@link MinimumCostLoop}).
+ * </ol>
+ *
+ * <p>Assumes that the knife is solid midway between its outermost edges, as all but strongly curved ones are.
  */
 public final class SharpContourFinder {
-    /** What is so many times as sharp as grain, over the length below, is an edge. */
+    /** Least sharpness of an edge, in units of grain; chosen by eye. */
     private static final double EDGE = 3.3;
 
+    /** Least length of an edge: shorter runs occur in grain; chosen by eye. */
     private static final double EDGE_MM = 5;
 
-    /** Edges nearer to each other than twice this are of the same thing. */
+    /** Edges nearer to each other than twice this belong to one object; chosen by eye. */
     private static final double TOGETHER_MM = 4;
 
-    /** The sharp edges of a knife and its fittings make many more pixels than this. */
+    /** Least number of edge pixels of a knife, at 0.4 mm to the pixel; chosen by eye, far below that of any knife. */
     private static final int FEWEST_PIXELS = 300;
 
-    /** The middle line keeps so far from the knife's ends, and has a place every so often. */
+    /** Distance of the middle line from the knife's ends; chosen by eye. */
     private static final double FROM_END_MM = 5;
 
+    /** Distance of stations along the middle line; chosen by eye. */
     private static final double STATION_MM = 2;
 
-    /**
-     * A line's place is the middle one of so many to either side: a pin or a pattern on the handle throws single ones
-     * off.
-     */
-    private static final int STEADY_STATIONS = 3;
+    /** Stations to either side of the running median that discards pins and patterns of a handle; chosen by eye. */
+    private static final int MEDIAN_STATIONS = 3;
 
-    /** The path keeps within so much of the edges' convex hull. */
+    /** Distance from the edges' convex hull within which the path keeps; chosen by eye. */
     private static final double ROOM_MM = 8;
 
-    /** Sharpness at which a step costs half of what it costs on plain ground. */
+    /** Sharpness, in units of grain, at which a step costs half of what it costs on plain ground; chosen by eye. */
     private static final double HALF_COST = 3;
 
-    /** On the clearest edge a step still costs this, or it would wind. */
+    /** Least cost of a step, which keeps the path from winding along clear edges; chosen by eye. */
     private static final double LEAST_COST = 0.01;
 
-    /** So many places, the sharpest ones, are tried at which a path might cross the cut. */
+    /** Number of places, the sharpest ones, that are tried as the path's crossing of the cut; chosen by eye. */
     private static final int CROSSINGS_TRIED = 6;
 
-    /** A second line so sharp beside the first is a hard shadow's, or the knife's. */
-    private static final double RIVAL = 6;
+    /** Least sharpness, in units of grain, of a second line, such as a hard shadow's edge; chosen by eye. */
+    private static final double SECOND_LINE = 6;
 
-    /** Outside the path for so much of its length. */
+    /** Least length of a second line outside of the path, as a part of the path's; chosen by eye. */
     private static final double OUTER_PART = 0.15;
 
-    /** Inside it: the line of a grind runs along the blade alone, a shadow's along all of one side. */
+    /** The same inside: more, since a grind line runs along the blade, a shadow's edge along a whole side; by eye. */
     private static final double INNER_PART = 0.35;
 
-    /** It begins beyond the blur of the first, and a line is so wide. */
+    /** Least distance of a second line from the path, beyond the blur of the first; chosen by eye. */
     private static final double BLUR_MM = 1.6;
 
+    /** Width of a sharp line in the map, by which its pixels are converted to a length; chosen by eye. */
     private static final double LINE_MM = 1.4;
 
-    /** Farther in than this it is not beside the first. */
+    /** Greatest distance of a second line inside the path; chosen by eye. */
     private static final double BESIDE_MM = 9;
 
     private final SharpnessMap sharpness;
@@ -90,31 +94,35 @@ public final class SharpContourFinder {
     }
 
     /**
-     * The contour that was found.
+     * A contour.
      *
      * @param contour closed and counter-clockwise, on the ground's plane, in mm
-     * @param hasRival whether another line beside it is so sharp that it might be the knife's
+     * @param hasSecondLine whether another line beside it is so sharp that it might be the knife's edge instead
      */
-    public record Found(Polyline contour, boolean hasRival) {}
+    public record Found(Polyline contour, boolean hasSecondLine) {}
 
-    /** Empty where it goes on beyond the raster. */
+    /**
+     * Finds the contour; empty where the object goes on beyond the raster.
+     *
+     * @throws weltwright.error.UserFacingException where there is no knife
+     */
     public Optional<Found> find() {
         List<Point> edges = largestGroup();
-        if (edges.stream().anyMatch(this::isAtRim)) {
+        if (edges.stream().anyMatch(this::isAtBorder)) {
             return Optional.empty();
         }
         List<Point> middle = middle(edges);
         Polyline path = path(edges, middle);
         Polyline contour = path.map(p -> raster.place(p.x(), p.y()));
         return Optional.of(
-                new Found(contour.signedAreaMm2() > 0 ? contour : contour.reversed(), hasRival(edges, path)));
+                new Found(contour.signedAreaMm2() > 0 ? contour : contour.reversed(), hasSecondLine(edges, path)));
     }
 
-    private boolean isAtRim(Point px) {
+    private boolean isAtBorder(Point px) {
         return Math.min(px.x(), px.y()) < 2 || px.x() > raster.columns() - 3 || px.y() > raster.rows() - 3;
     }
 
-    /** The pixels at edges of the largest thing. */
+    /** Returns the edge pixels of the largest object. */
     private List<Point> largestGroup() {
         byte[] sharp = new byte[sharpness.values().length];
         for (int i = 0; i < sharp.length; i++) {
@@ -147,7 +155,7 @@ public final class SharpContourFinder {
                 .toList();
     }
 
-    /** Leaves out what is too short to be more than a chance run of grain. */
+    /** Removes edges shorter than {@link #EDGE_MM}. */
     private void dropShort(Mat edges) {
         Mat labels = new Mat();
         Mat boxes = new Mat();
@@ -171,7 +179,7 @@ public final class SharpContourFinder {
         }
     }
 
-    /** Midway between the outermost edges, from one end of the thing to the other, in pixels. */
+    /** Returns the line midway between the outermost edges, from one end of the object to the other, in pixels. */
     private List<Point> middle(List<Point> edges) {
         List<Point> corners =
                 hull(edges).toList().stream().map(p -> new Point(p.x, p.y)).toList();
@@ -201,7 +209,7 @@ public final class SharpContourFinder {
         List<Point> middle = new ArrayList<>();
         int atEnd = (int) Math.ceil(FROM_END_MM / STATION_MM);
         for (int s = atEnd; s < stations - atEnd; s++) {
-            double[] near = IntStream.rangeClosed(s - STEADY_STATIONS, s + STEADY_STATIONS)
+            double[] near = IntStream.rangeClosed(s - MEDIAN_STATIONS, s + MEDIAN_STATIONS)
                     .filter(k -> k >= 0 && k < stations && high[k] >= low[k])
                     .mapToDouble(k -> (high[k] + low[k]) / 2)
                     .toArray();
@@ -209,16 +217,16 @@ public final class SharpContourFinder {
                 middle.add(start.plus(along.times(s * step)).plus(along.left().times(OrderStatistic.median(near))));
             }
         }
-        if (middle.size() < 2 * STEADY_STATIONS) {
+        if (middle.size() < 2 * MEDIAN_STATIONS) {
             throw KnifeMask.noKnife();
         }
         return middle;
     }
 
-    /** The cheapest way round the middle line, in pixels. */
+    /** Returns the cheapest closed path around the middle line, in pixels. */
     private Polyline path(List<Point> edges, List<Point> middle) {
         Point along = middle.get(middle.size() - 1).minus(middle.get(0));
-        // The cut runs up from the knife; of one that stands upright the raster is laid on its side.
+        // The cut runs up from the knife; for an upright knife the raster is transposed.
         boolean upright = Math.abs(along.y()) > Math.abs(along.x());
         Point from = middle.get(middle.size() / 2);
         int columns = upright ? raster.rows() : raster.columns();
@@ -228,7 +236,7 @@ public final class SharpContourFinder {
         float[] laid = upright ? transposed(cost) : cost;
         MinimumCostLoop round = new MinimumCostLoop(laid, columns, cutColumn, cutRow);
         int[] rows = crossings(laid, columns, cutColumn, cutRow);
-        // The sharpest place is mostly the right one, and then the others are soon given up.
+        // The sharpest crossing is mostly the best, and its cost then bounds the search through the others.
         MinimumCostLoop.Path first =
                 rows.length == 0 ? MinimumCostLoop.NONE : round.through(rows[0], MinimumCostLoop.NONE.cost());
         MinimumCostLoop.Path best = Arrays.stream(rows)
@@ -251,7 +259,7 @@ public final class SharpContourFinder {
         Mat open = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
         Imgproc.fillConvexPoly(open, hull(edges), new Scalar(255));
         Imgproc.dilate(open, open, disc(ROOM_MM));
-        // So wide that no path slips through between two of its pixels.
+        // Three pixels wide, so that no path passes between two of its pixels.
         Imgproc.polylines(open, List.of(OpenCvPoints.rounded(middle)), false, new Scalar(0), 3);
         byte[] mayGo = new byte[sharpness.values().length];
         open.get(0, 0, mayGo);
@@ -274,7 +282,7 @@ public final class SharpContourFinder {
         return transposed;
     }
 
-    /** Where a path may cross the cut: the sharpest places on it. */
+    /** Returns the rows at which a path may cross the cut: the sharpest local maxima on it. */
     private static int[] crossings(float[] cost, int columns, int cutColumn, int cutRow) {
         return IntStream.range(1, cutRow - 1)
                 .filter(y -> cost[y * columns + cutColumn] < 1
@@ -287,7 +295,7 @@ public final class SharpContourFinder {
                 .toArray();
     }
 
-    private boolean hasRival(List<Point> edges, Polyline path) {
+    private boolean hasSecondLine(List<Point> edges, Polyline path) {
         Mat inside = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
         Imgproc.fillPoly(inside, List.of(OpenCvPoints.rounded(path.points())), new Scalar(255));
         byte[] beyond = changed(inside, Imgproc.MORPH_DILATE, BLUR_MM);
@@ -298,7 +306,7 @@ public final class SharpContourFinder {
         int inner = 0;
         for (Point p : edges) {
             int i = ((int) p.y()) * raster.columns() + ((int) p.x());
-            if (sharpness.values()[i] > RIVAL) {
+            if (sharpness.values()[i] > SECOND_LINE) {
                 outer += beyond[i] == 0 ? 1 : 0;
                 inner += within[i] != 0 && deep[i] == 0 ? 1 : 0;
             }

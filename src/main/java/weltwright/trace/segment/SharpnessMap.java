@@ -13,41 +13,43 @@ import weltwright.geometry.fit.FloatMedian;
 import weltwright.image.parallel.ParallelPair;
 
 /**
- * How sharply a rectified picture changes at each place, in units of its own grain.
+ * The sharpness of a rectified photo at each pixel, in units of the sharpness of its grain.
  *
- * <p>Taken is the change of colour over a fraction of a millimetre less the slope that goes on to both sides of it, as
- * a soft shadow's does, averaged along the direction that makes the most of it: an edge goes on along a line, grain
- * does not.
+ * <p>Sharpness is the change of colour over a fraction of a millimetre minus the mean slope over a wider distance (a
+ * soft shadow has the same slope in both), averaged along the direction in which it is greatest: an edge continues
+ * along a line, grain does not.
  *
  * @param raster half as fine as the picture's
  * @param values row by row; 1 is what grain makes, as its median
  */
 public record SharpnessMap(PlaneRaster raster, float[] values) {
-    /** What is looked at, from the sharpest on. */
+    /** Standard deviations of the blur that are tried in turn until the grain is weak enough; chosen by eye. */
     private static final double[] BLURS_PX = {1, 2, 3};
 
     /**
-     * Grain that makes more than this is looked at with more blur, in grey levels per pixel. A clean photo's makes up
-     * to 0.3; noise of 6 grey levels makes 0.45, of 30 grey levels 1.8.
+     * Greatest median sharpness of grain, in grey levels per pixel, before more blur is tried. Measured: up to 0.3 in
+     * clean photos, 0.45 with noise of 6 grey levels, 1.8 with 30.
      */
     private static final float MOST_GRAIN = 0.35f;
 
-    /** A change that is as steep so far to both sides is a slope. */
-    private static final int GOES_ON_PX = 4;
+    /** Distance to either side over which the slope is measured; chosen by eye. */
+    private static final int SLOPE_PX = 4;
 
+    /** Number of directions tried over half a turn: 15 degrees apart, the least that a line of nine pixels resolves. */
     private static final int DIRECTIONS = 12;
 
-    /** Less than this part of a line says nothing of it. */
+    /** Least known part of a line to be relied on; chosen by eye. */
     private static final double LEAST_KNOWN = 0.3;
 
-    /** Averaged along a line so long, in pixels of half the raster: three to four millimetres. */
+    /** Length of the line averaged, in pixels of half the raster: three to four millimetres; chosen by eye. */
     private static final int LINE_PX = 9;
 
     /**
-     * Measures how sharp a rectified picture is at each place.
+     * Measures the sharpness of a rectified photo.
      *
      * @param picture rectified, 8 bits, three channels
-     * @param plain 255 where the ground is plain; where it is not, what is beside it tells
+     * @param plain 255 where the ground is plain; other pixels are left out of the averages
+     * @param raster of both
      */
     public static SharpnessMap of(Mat picture, Mat plain, PlaneRaster raster) {
         Size half = new Size(raster.halved().columns(), raster.halved().rows());
@@ -65,7 +67,7 @@ public record SharpnessMap(PlaneRaster raster, float[] values) {
         return new SharpnessMap(raster.halved(), values);
     }
 
-    /** The change at each place of half the raster, in grey levels per pixel. */
+    /** Returns the sharpness at each pixel of half the raster, in grey levels per pixel. */
     private static float[] changes(Mat picture, Mat known, Size half, double blurPx) {
         Mat smooth = new Mat();
         picture.convertTo(smooth, CvType.CV_32F);
@@ -97,7 +99,7 @@ public record SharpnessMap(PlaneRaster raster, float[] values) {
         return values;
     }
 
-    /** The square of the change across a direction, averaged along it over what is known. */
+    /** Returns the squared change across a direction, averaged along it over known pixels. */
     private static Mat along(double angle, Mat alongX, Mat alongY, Mat known) {
         Mat across = new Mat();
         Core.addWeighted(alongX, -Math.sin(angle), alongY, Math.cos(angle), 0, across);
@@ -117,7 +119,7 @@ public record SharpnessMap(PlaneRaster raster, float[] values) {
         return square;
     }
 
-    /** 1 where the ground is plain all round, 0 elsewhere. */
+    /** Returns 1 where the ground is plain all around a pixel, 0 elsewhere. */
     private static Mat known(Mat plain, Size half) {
         Mat known = new Mat();
         Imgproc.erode(plain, known, Imgproc.getStructuringElement(Imgproc.MORPH_RECT, new Size(5, 5)));
@@ -127,15 +129,15 @@ public record SharpnessMap(PlaneRaster raster, float[] values) {
         return known;
     }
 
-    /** The change from pixel to pixel along columns or rows, less that between places farther to both sides. */
+    /** Returns the change from pixel to pixel along columns or rows, minus the slope over a wider distance. */
     private static Mat step(Mat smooth, boolean alongX) {
-        int length = 2 * GOES_ON_PX + 1;
+        int length = 2 * SLOPE_PX + 1;
         Mat kernel = Mat.zeros(alongX ? 1 : length, alongX ? length : 1, CvType.CV_32F);
         float[] weights = new float[length];
-        weights[GOES_ON_PX - 1] = -0.5f;
-        weights[GOES_ON_PX + 1] = 0.5f;
-        weights[0] = 0.5f / GOES_ON_PX;
-        weights[length - 1] = -0.5f / GOES_ON_PX;
+        weights[SLOPE_PX - 1] = -0.5f;
+        weights[SLOPE_PX + 1] = 0.5f;
+        weights[0] = 0.5f / SLOPE_PX;
+        weights[length - 1] = -0.5f / SLOPE_PX;
         kernel.put(0, 0, weights);
         Mat step = new Mat();
         Imgproc.filter2D(smooth, step, CvType.CV_32F, kernel);
@@ -150,7 +152,7 @@ public record SharpnessMap(PlaneRaster raster, float[] values) {
         return halved;
     }
 
-    /** A line through the middle of a small square, its weights adding up to 1. */
+    /** Returns a kernel that averages along a line through its middle. */
     private static Mat line(double angle) {
         Mat line = Mat.zeros(LINE_PX, LINE_PX, CvType.CV_8U);
         double half = Math.floorDiv(LINE_PX, 2);

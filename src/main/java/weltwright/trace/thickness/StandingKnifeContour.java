@@ -30,9 +30,9 @@ import weltwright.trace.outline.ThicknessParallax;
  * as the strip, as wide as the spine, along both of whose sides the picture changes more than beside them in most
  * places.
  *
- * @param cover with the contour of the whole knife
+ * @param hiddenArea with the contour of the whole knife
  */
-record StandingKnifeContour(TraceableGround.Cover cover, StandingKnifeAxis line) {
+record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnifeAxis line) {
     /** Of its length, what a knife in the photo may differ from its outline by: it may be held a little aslant. */
     private static final double LENGTH_PART = 0.03;
 
@@ -67,7 +67,11 @@ record StandingKnifeContour(TraceableGround.Cover cover, StandingKnifeAxis line)
 
     /** @throws UserFacingException where what stands on the ground is not this knife */
     static StandingKnifeContour of(
-            DecodedPhoto picture, CameraView view, StandingPose pose, double spineMm, TraceableGround.Cover found) {
+            DecodedPhoto picture,
+            CameraView view,
+            StandingPose pose,
+            double spineMm,
+            TraceableGround.HiddenArea found) {
         List<Point> pixels = found.contour().points().stream()
                 .map(p -> view.pixel(Plane.GROUND.over(p)))
                 .toList();

@@ -100,8 +100,8 @@ public final class ThicknessTracer {
             CameraView fineView = KnifeEdgeFollower.fine(view);
             StandingPose pose = new StandingPose(knife, foot);
             StandingKnifeContour contour = StandingKnifeContour.of(
-                    fine, fineView, pose, knife.spineThicknessMm(), ground.cover(fine, fineView));
-            List<Point> pixels = new KnifeEdgeFollower(fine, fineView, contour.cover())
+                    fine, fineView, pose, knife.spineThicknessMm(), ground.hiddenArea(fine, fineView));
+            List<Point> pixels = new KnifeEdgeFollower(fine, fineView, contour.hiddenArea())
                     .round().stream().map(EdgePoint::pixel).toList();
             ThicknessProfile profile = new ThicknessTracer(pose, knife).profile(pixels, contour.line());
             progress.at("Traced", 1);

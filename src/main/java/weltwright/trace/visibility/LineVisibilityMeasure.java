@@ -2,52 +2,79 @@ package weltwright.trace.visibility;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import weltwright.geometry.fit.OrderStatistic;
 
 /**
- * One way to see a printed line, and what it usually gives where a line is seen. Assumes that most of the lines that
- * are looked at are to be seen.
+ * A scalar measure of the visibility of a printed line, with its typical value and noise where lines are visible.
+ * Assumes that most of the lines sampled are visible. The parts of the typical value that separate the cases are chosen
+ * by eye.
  *
- * @param of the measure of a look
- * @param usual what it gives at a line
- * @param noise how far it usually is from that
+ * @param of computes the measure of a sample
+ * @param typical value at a visible line
+ * @param noise median deviation from it
  */
-record LineVisibilityMeasure<L>(ToDoubleFunction<L> of, double usual, double noise) {
-    /** Bolder lines give more than the usual ones: up to this many times as much. */
+record LineVisibilityMeasure<L>(ToDoubleFunction<L> of, double typical, double noise) {
+    /** Quantile of all samples that is taken for the typical value: most lines are visible, some hidden; by eye. */
+    private static final double TYPICAL_QUANTILE = 0.7;
+
+    /** Deviation that noise does not make, in medians of the absolute deviation; that is 2.7 standard deviations. */
+    private static final double SIGNIFICANT = 4;
+
+    /** A typical line deviates by less than this part of the typical value. */
+    private static final double TYPICAL_RANGE = 0.35;
+
+    /** Least measure of a visible line where lines of several widths are printed, as a part of the typical value. */
+    private static final double FAINTEST = 0.6;
+
+    /** Greatest such measure: every fifth or tenth line of a mat is bolder. */
     private static final double BOLDEST = 3;
 
-    static <L> LineVisibilityMeasure<L> of(List<L> looks, ToDoubleFunction<L> of) {
-        double[] seen = looks.stream().mapToDouble(of).toArray();
-        double usual = OrderStatistic.quantile(seen, 0.7);
+    /** Greatest measure, as a part of the typical value, where a line is hidden. */
+    private static final double ABSENT = 0.2;
+
+    static <L> LineVisibilityMeasure<L> of(List<L> samples, ToDoubleFunction<L> of) {
+        double[] seen = samples.stream().mapToDouble(of).toArray();
+        double typical = OrderStatistic.quantile(seen, TYPICAL_QUANTILE);
         OrderStatistic.median(seen);
         double[] off = Arrays.stream(seen)
                 .skip(seen.length / 2)
-                .map(greater -> Math.abs(greater - usual))
+                .map(greater -> Math.abs(greater - typical))
                 .toArray();
-        return new LineVisibilityMeasure<>(of, usual, OrderStatistic.median(off));
+        return new LineVisibilityMeasure<>(of, typical, OrderStatistic.median(off));
     }
 
-    /** False where lines drown in noise. */
-    boolean tells() {
-        return usual > 4 * noise;
+    /** Returns the median of each of the three channels of some samples. */
+    static <L> double[] channelMedians(List<L> samples, Function<L, double[]> channels) {
+        return IntStream.range(0, 3)
+                .mapToDouble(k -> OrderStatistic.median(samples.stream()
+                        .mapToDouble(sample -> channels.apply(sample)[k])
+                        .toArray()))
+                .toArray();
     }
 
-    boolean isUsual(L look) {
-        return Math.abs(of.applyAsDouble(look) - usual) < 0.35 * usual;
+    /** Returns false where lines do not stand out from noise. */
+    boolean isReliable() {
+        return typical > SIGNIFICANT * noise;
     }
 
-    /** Whether it is less than noise makes it where a line is seen. */
-    boolean isLess(L look) {
-        return of.applyAsDouble(look) < usual - 4 * noise;
+    boolean isTypical(L sample) {
+        return Math.abs(of.applyAsDouble(sample) - typical) < TYPICAL_RANGE * typical;
     }
 
-    boolean isUsualOrBolder(L look) {
-        double seen = of.applyAsDouble(look);
-        return seen > 0.6 * usual && seen < BOLDEST * usual;
+    /** Returns whether the measure is lower than noise would make it at a visible line. */
+    boolean isSignificantlyLower(L sample) {
+        return of.applyAsDouble(sample) < typical - SIGNIFICANT * noise;
     }
 
-    boolean isNone(L look) {
-        return Math.abs(of.applyAsDouble(look)) < 0.2 * usual;
+    boolean isTypicalOrBolder(L sample) {
+        double seen = of.applyAsDouble(sample);
+        return seen > FAINTEST * typical && seen < BOLDEST * typical;
+    }
+
+    boolean isAbsent(L sample) {
+        return Math.abs(of.applyAsDouble(sample)) < ABSENT * typical;
     }
 }

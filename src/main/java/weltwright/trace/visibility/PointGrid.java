@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 
-/** Places kept square by square, so that those near to any place are soon counted. */
+/** A grid index of points that counts those within a fixed distance of a point. */
 final class PointGrid {
     private final double nearMm;
     private final double left;
@@ -12,13 +12,13 @@ final class PointGrid {
     private final int columns;
     private final int rows;
 
-    /** Where those of each square begin among all; after the last square their number. */
+    /** For each square the index of its first point, the points sorted by squares; then the number of points. */
     private final int[] start;
 
     private final double[] x;
     private final double[] y;
 
-    /** @param nearMm what is nearer than this is near */
+    /** @param nearMm radius of the neighbourhood in which {@link #near} counts */
     PointGrid(List<Point> places, double nearMm) {
         this.nearMm = nearMm;
         var xs = places.stream().mapToDouble(Point::x).summaryStatistics();
@@ -54,14 +54,14 @@ final class PointGrid {
         return (int) Math.floor((at.y() - low) / nearMm);
     }
 
-    /** How many are near to a place. */
+    /** Returns the number of points nearer to a place than the radius. */
     int near(Point at) {
         int first = Math.max(0, column(at) - 1);
         int last = Math.min(columns - 1, column(at) + 1);
         if (first > last) {
             return 0;
         }
-        // Squares beside each other in a row follow each other.
+        // The points of neighbouring squares of a row are contiguous.
         return IntStream.rangeClosed(Math.max(0, row(at) - 1), Math.min(rows - 1, row(at) + 1))
                 .map(row -> near(at, start[row * columns + first], start[row * columns + last + 1]))
                 .sum();

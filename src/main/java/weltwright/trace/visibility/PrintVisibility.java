@@ -4,60 +4,61 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * What the ground's own print says of what lies on it: a shadow lets it through, a knife hides it.
+ * The visibility of a ground's print at many points: it stays visible in a shadow, and a knife hides it.
  *
- * @param sights where it can be told with confidence
- * @param unclear the points that were looked at and where it cannot
- * @param lineColour the colour of the bare ground less that of its lines where they are seen: blue, green, red
+ * @param observations the points at which visibility is decided
+ * @param unclear the points, in mm on the ground, at which it is not
+ * @param lineColour sum over the visible points of the colour of the bare ground minus that of the line: blue, green,
+ *     red
  */
-public record PrintVisibility(List<Sight> sights, List<Point> unclear, double[] lineColour) {
+public record PrintVisibility(List<Observation> observations, List<Point> unclear, double[] lineColour) {
 
     /**
-     * A point of the ground at which the print was looked for.
+     * The visibility of print at a point.
      *
-     * @param at a point of the ground, in mm
-     * @param visible whether the print at it is seen; else something hides it
+     * @param at point of the ground, in mm
+     * @param visible whether the print is visible; otherwise something hides it
      */
-    public record Sight(Point at, boolean visible) {}
+    public record Observation(Point at, boolean visible) {}
 
-    /** Sights within this of each other are of one thing, mostly. */
+    /** Radius within which most observations agree, less than the width of a blade; chosen by eye. */
     private static final double NEAR_MM = 5;
 
     /**
-     * A sight that fewer of the sights nearby share than this is a mistake: a speck on a line, grain that looks like
-     * one.
+     * An observation that fewer than this part of its neighbours share is discarded: a speck on a line, or grain that
+     * resembles one. Chosen by eye.
      */
     private static final double SHARED = 0.35;
 
     /**
-     * Where the ground is bare most looks at its print are clear. A pattern on a handle may look like a line here and
-     * there: by far fewer of the looks nearby.
+     * Least part of the neighbours, undecided ones included, that must see print with a visible one. On bare ground
+     * nearly all do; a pattern on a handle resembles lines at single points only. Chosen by eye.
      */
     private static final double CLEAR = 0.3;
 
-    /** Without the sights that their neighbours contradict. */
+    /** Returns this without the observations that their neighbours contradict. */
     public PrintVisibility consistent() {
-        PointGrid visible = spots(true);
-        PointGrid hidden = spots(false);
+        PointGrid visible = grid(true);
+        PointGrid hidden = grid(false);
         PointGrid notClear = new PointGrid(unclear, NEAR_MM);
-        List<Sight> shared = sights.parallelStream()
-                .filter(sight -> {
-                    int seen = visible.near(sight.at());
-                    int missing = hidden.near(sight.at());
+        List<Observation> shared = observations.parallelStream()
+                .filter(observation -> {
+                    int seen = visible.near(observation.at());
+                    int missing = hidden.near(observation.at());
                     int all = seen + missing;
-                    return sight.visible()
-                            ? seen >= SHARED * all && seen >= CLEAR * (all + notClear.near(sight.at()))
+                    return observation.visible()
+                            ? seen >= SHARED * all && seen >= CLEAR * (all + notClear.near(observation.at()))
                             : missing >= SHARED * all;
                 })
                 .toList();
         return new PrintVisibility(shared, unclear, lineColour);
     }
 
-    private PointGrid spots(boolean visible) {
+    private PointGrid grid(boolean visible) {
         return new PointGrid(
-                sights.stream()
-                        .filter(sight -> sight.visible() == visible)
-                        .map(Sight::at)
+                observations.stream()
+                        .filter(observation -> observation.visible() == visible)
+                        .map(Observation::at)
                         .toList(),
                 NEAR_MM);
     }

@@ -13,28 +13,31 @@ import weltwright.geometry.fit.OrderStatistic;
 import weltwright.image.DecodedPhoto;
 
 /**
- * Where along a knife's rough contour the ground's lines are to be seen and where they are hidden, so finely that their
- * ends are points of the knife's outline. Lines end there whatever light falls: on steel as grey as paper, where
- * nothing else shows an edge, and in shadows, which let them through.
+ * A map of where the ground's lines are visible and where they are hidden near a knife's rough contour, so fine that
+ * the ends of visible line are points of the knife's outline. Lines end there in any light: on steel as grey as paper,
+ * where nothing else shows an edge, and in shadows, in which lines stay visible.
  *
- * <p>Assumes that the ground beside a line is even, or as good as even, within a millimetre.
+ * <p>Assumes that the colour of the ground beside a line is constant within a millimetre.
  */
 public final class PrintedLineEnds {
+    /** Distance of samples along a line: about a pixel of the photo; chosen by eye. */
     private static final double STEP_MM = 0.15;
 
-    /** Half of what is looked at together along a line: an end is told to a part of that. */
+    /** Half the length averaged along a line, and so the uncertainty of an end; chosen by eye. */
     private static final double ALONG_MM = 0.25;
 
-    /** The contour is off by less. */
+    /** Width of the band along the contour that is sampled: more than the contour is off by; chosen by eye. */
     private static final double REACH_MM = 3.2;
 
-    /** What is so far outside of the contour shows lines as they are. */
+    /** Distance outside the contour beyond which lines are taken to be visible; chosen by eye. */
     private static final double OUTSIDE_MM = 2;
 
-    /** Sides that differ by more than this part of a line's contrast hide whether there is one. */
+    /**
+     * Greatest difference of the two sides of a line, as a part of its contrast, for a usable sample; chosen by eye.
+     */
     private static final double UNEVEN = 0.6;
 
-    /** Lines that stand out from noise by less than this many standard deviations tell nothing. */
+    /** Least contrast of a line, in median deviations of the contrast, for usable lines; chosen by eye. */
     private static final double LEAST_CLEAR = 2;
 
     private final PlaneRaster raster;
@@ -45,25 +48,28 @@ public final class PrintedLineEnds {
         this.shown = new float[raster.columns() * raster.rows()];
     }
 
-    /** Of a ground without lines. */
+    /** Returns the empty map of a ground without lines. */
     public static PrintedLineEnds none() {
         return new PrintedLineEnds(new PlaneRaster(new Point(0, 0), 1, 0, 0));
     }
 
     /**
-     * @param step the ground's colour less the line's, as a part of the ground's on its darker side; a shadow leaves it
-     *     as it was
-     * @param aside how much the ground's two sides differ, likewise
+     * A sample of a line.
+     *
+     * @param outside whether it lies well outside of the contour
+     * @param step the ground's colour minus the line's, relative to the ground on the darker side, and so the same in a
+     *     shadow
+     * @param aside difference of the ground on the two sides, relative to the same
      */
-    private record Look(Point at, Point along, boolean outside, double[] step, double[] aside) {}
+    private record LineSample(Point at, Point along, boolean outside, double[] step, double[] aside) {}
 
     /**
      * Finds where printed lines end at the knife.
      *
-     * @param contour of the knife on the ground's plane, in mm, off by no more than a few millimetres
-     * @param lines that are printed on the ground; each a straight one
-     * @param halfWidthMm of a line with its blur
-     * @param raster on which to keep what is found
+     * @param contour of the knife on the ground's plane, in mm, accurate to about 3 mm
+     * @param lines straight lines printed on the ground, each of two points
+     * @param halfWidthMm half the width of a line with its blur
+     * @param raster of the map
      */
     public static PrintedLineEnds near(
             Polyline contour,
@@ -73,56 +79,52 @@ public final class PrintedLineEnds {
             DecodedPhoto picture,
             CameraView view) {
         PrintedLineEnds ends = new PrintedLineEnds(raster);
-        List<Look> looks = looks(SignedDistanceField.in(contour, raster.halved()), lines, halfWidthMm, picture, view);
-        List<Look> outside = looks.stream().filter(Look::outside).toList();
+        List<LineSample> samples =
+                samples(SignedDistanceField.in(contour, raster.halved()), lines, halfWidthMm, picture, view);
+        List<LineSample> outside = samples.stream().filter(LineSample::outside).toList();
         if (outside.isEmpty()) {
             return ends;
         }
-        double[] usual = new double[3];
-        for (int k = 0; k < 3; k++) {
-            int channel = k;
-            usual[k] = OrderStatistic.median(
-                    outside.stream().mapToDouble(look -> look.step()[channel]).toArray());
-        }
-        double square = dot(usual, usual);
+        double[] typical = LineVisibilityMeasure.channelMedians(outside, LineSample::step);
+        double square = dot(typical, typical);
         if (square == 0) {
             return ends;
         }
         double noise = OrderStatistic.median(outside.stream()
-                .mapToDouble(look -> Math.abs(dot(look.step(), usual) / square - 1))
+                .mapToDouble(sample -> Math.abs(dot(sample.step(), typical) / square - 1))
                 .toArray());
         if (noise * LEAST_CLEAR > 1) {
             return ends;
         }
-        for (Look look : looks) {
-            double aside = Math.abs(dot(look.aside(), usual)) / square;
+        for (LineSample sample : samples) {
+            double aside = Math.abs(dot(sample.aside(), typical)) / square;
             if (aside < UNEVEN) {
-                double seen = dot(look.step(), usual) / square;
-                ends.paint(look, halfWidthMm, (float) Math.max(-1, Math.min(1, 2 * seen - 1)));
+                double seen = dot(sample.step(), typical) / square;
+                ends.paint(sample, halfWidthMm, (float) Math.max(-1, Math.min(1, 2 * seen - 1)));
             }
         }
         return ends;
     }
 
     /**
-     * From 1, where a line is seen, to −1, where it is hidden; 0 where there is none, or where it is not to be told.
+     * Returns 1 where a line is visible, −1 where it is hidden, or between; 0 where there is none or it is undecided.
      */
-    public double shownAt(Point place) {
+    public double lineVisibilityAt(Point place) {
         Point px = raster.pixel(place);
         return raster.covers(px) ? shown[raster.index(px)] : 0;
     }
 
-    private void paint(Look look, double halfWidthMm, float value) {
-        Point aside = look.along().left();
+    private void paint(LineSample sample, double halfWidthMm, float value) {
+        Point aside = sample.along().left();
         for (double off = -halfWidthMm; off <= halfWidthMm; off += raster.mmPerPx() / 2) {
-            Point px = raster.pixel(look.at().plus(aside.times(off)));
+            Point px = raster.pixel(sample.at().plus(aside.times(off)));
             if (raster.covers(px)) {
                 shown[raster.index(px)] = value;
             }
         }
     }
 
-    private static List<Look> looks(
+    private static List<LineSample> samples(
             SignedDistanceField depth,
             List<Polyline> lines,
             double halfWidthMm,
@@ -137,7 +139,7 @@ public final class PrintedLineEnds {
                 })
                 .toList();
         float[][] seen = new LineStripSampler(picture, view, ALONG_MM).lanes(lanes);
-        List<Look> looks = new ArrayList<>();
+        List<LineSample> samples = new ArrayList<>();
         for (int i = 0; i < lanes.size(); i += 3) {
             LineStripSampler.Lane on = lanes.get(i);
             for (int at = 0; at < on.count(); at++) {
@@ -151,10 +153,10 @@ public final class PrintedLineEnds {
                     apart[k] = (left - right) / darker;
                 }
                 Point place = on.middle(at);
-                looks.add(new Look(place, on.along(), depth.at(place) < -OUTSIDE_MM, step, apart));
+                samples.add(new LineSample(place, on.along(), depth.at(place) < -OUTSIDE_MM, step, apart));
             }
         }
-        return looks;
+        return samples;
     }
 
     /**
@@ -173,7 +175,7 @@ public final class PrintedLineEnds {
             return Math.abs(along.cross(p.minus(from)));
         }
 
-        /** Its parts near the knife's rim where no other line crosses so near that it spoils a look. */
+        /** Returns its parts near the knife's contour that no crossing line disturbs. */
         List<LineStripSampler.Lane> clear(SignedDistanceField depth, List<Run> lines, double halfWidthMm) {
             List<Run> across = lines.stream()
                     .filter(other -> Math.abs(other.along.cross(along)) > 0.5)

@@ -10,21 +10,28 @@ import org.locationtech.jts.geom.Location;
 import weltwright.camera.CameraView;
 import weltwright.camera.rectification.LineStripSampler;
 import weltwright.geometry.Point;
-import weltwright.geometry.fit.OrderStatistic;
 import weltwright.image.DecodedPhoto;
 import weltwright.trace.appearance.RulingPattern;
 
 /**
- * Where the lines of a ruled ground are to be seen, and where something hides them: by how far the colour on a line is
- * from that of the ground beside it, along the difference that is usual on this ground.
+ * Measures where the lines of a ruled ground are visible and where something hides them. The measure is the difference
+ * of the colour beside a line and on it, projected onto its typical direction on this ground.
  */
 public final class RulingVisibility {
+    /** Distance of samples along a line; chosen by eye. */
     private static final double STEP_MM = 0.6;
 
-    /** Looked at together to both sides along a line, as a part of the pitch. */
+    /** Half the length averaged along a line, as a part of the pitch; chosen by eye. */
     private static final double ALONG_PART = 0.15;
 
+    /** Greatest such length; chosen by eye. */
     private static final double MOST_ALONG_MM = 1.2;
+
+    /** Distance from the blur of a line at which the ground beside it is sampled; chosen by eye. */
+    private static final double ASIDE_MM = 0.2;
+
+    /** Greatest difference of the two sides, as a part of their sum, for a usable sample; chosen by eye. */
+    private static final double UNEVEN = 0.12;
 
     private final RulingPattern ruling;
     private final DecodedPhoto picture;
@@ -38,50 +45,51 @@ public final class RulingVisibility {
         this.alongMm = Math.min(MOST_ALONG_MM, ALONG_PART * ruling.pitchMm());
     }
 
-    /** @param step the colour of the ground less that of the line, as a part of the ground's: blue, green, red */
-    private record Look(Point at, double[] step, boolean even, float[] ground) {
-        double along(double[] usual) {
-            return step[0] * usual[0] + step[1] * usual[1] + step[2] * usual[2];
+    /**
+     * A sample of a line.
+     *
+     * @param step the colour of the ground minus that of the line, relative to the ground's: blue, green, red
+     * @param even whether both sides of the line are about equally bright
+     */
+    private record LineSample(Point at, double[] step, boolean even, float[] ground) {
+        double along(double[] typical) {
+            return step[0] * typical[0] + step[1] * typical[1] + step[2] * typical[2];
         }
     }
 
-    public PrintVisibility look() {
-        List<Look> looks = looks();
-        double[] usual = usual(looks);
-        LineVisibilityMeasure<Look> measure = LineVisibilityMeasure.of(looks, look -> look.along(usual));
-        List<PrintVisibility.Sight> sights = new ArrayList<>();
+    /** Samples all lines within the extent of the ruling. */
+    public PrintVisibility measure() {
+        List<LineSample> samples = samples();
+        double[] typical = typical(samples);
+        LineVisibilityMeasure<LineSample> measure = LineVisibilityMeasure.of(samples, sample -> sample.along(typical));
+        List<PrintVisibility.Observation> observations = new ArrayList<>();
         List<Point> unclear = new ArrayList<>();
         double[] lineColour = new double[3];
-        if (measure.tells()) {
-            for (Look look : looks) {
-                if (look.even() && measure.isUsualOrBolder(look)) {
-                    sights.add(new PrintVisibility.Sight(look.at(), true));
+        if (measure.isReliable()) {
+            for (LineSample sample : samples) {
+                if (sample.even() && measure.isTypicalOrBolder(sample)) {
+                    observations.add(new PrintVisibility.Observation(sample.at(), true));
                     for (int k = 0; k < 3; k++) {
-                        lineColour[k] += look.step()[k] * look.ground()[k];
+                        lineColour[k] += sample.step()[k] * sample.ground()[k];
                     }
-                } else if (look.even() && measure.isNone(look)) {
-                    sights.add(new PrintVisibility.Sight(look.at(), false));
+                } else if (sample.even() && measure.isAbsent(sample)) {
+                    observations.add(new PrintVisibility.Observation(sample.at(), false));
                 } else {
-                    unclear.add(look.at());
+                    unclear.add(sample.at());
                 }
             }
         }
-        return new PrintVisibility(sights, unclear, lineColour);
+        return new PrintVisibility(observations, unclear, lineColour);
     }
 
-    /** The direction of the usual step: the median of each channel, of length 1. */
-    private static double[] usual(List<Look> looks) {
-        double[] usual = new double[3];
-        for (int k = 0; k < 3; k++) {
-            int channel = k;
-            usual[k] = OrderStatistic.median(
-                    looks.stream().mapToDouble(look -> look.step()[channel]).toArray());
-        }
-        double length = Math.sqrt(Arrays.stream(usual).map(u -> u * u).sum());
-        return Arrays.stream(usual).map(u -> u / length).toArray();
+    /** Returns the direction of the typical step: the median of each channel, scaled to length 1. */
+    private static double[] typical(List<LineSample> samples) {
+        double[] typical = LineVisibilityMeasure.channelMedians(samples, LineSample::step);
+        double length = Math.sqrt(Arrays.stream(typical).map(u -> u * u).sum());
+        return Arrays.stream(typical).map(u -> u / length).toArray();
     }
 
-    private List<Look> looks() {
+    private List<LineSample> samples() {
         Envelope box = ruling.extent().area().getEnvelopeInternal();
         IndexedPointInAreaLocator inside =
                 new IndexedPointInAreaLocator(ruling.extent().area());
@@ -94,36 +102,37 @@ public final class RulingVisibility {
             addLanes(new Point(box.getMinX(), y), new Point(1, 0), box.getWidth(), lanes);
         }
         float[][] seen = new LineStripSampler(picture, view, alongMm).lanes(lanes);
-        // Its index is made when it is first asked, which is not to be done twice at the same time.
+        // The locator builds its index on first use, which is not thread-safe.
         inside.locate(ruling.extent().area().getCoordinate());
         return IntStream.range(0, seen.length / 3)
                 .parallel()
-                .mapToObj(line -> looks(lanes.get(3 * line), inside, seen, 3 * line))
+                .mapToObj(line -> samples(lanes.get(3 * line), inside, seen, 3 * line))
                 .flatMap(List::stream)
                 .toList();
     }
 
-    /** Those of one line. */
-    private List<Look> looks(LineStripSampler.Lane on, IndexedPointInAreaLocator inside, float[][] seen, int i) {
-        List<Look> looks = new ArrayList<>();
+    /** Returns the samples of one line. */
+    private List<LineSample> samples(
+            LineStripSampler.Lane on, IndexedPointInAreaLocator inside, float[][] seen, int i) {
+        List<LineSample> samples = new ArrayList<>();
         for (int k = 0; k < on.count(); k++) {
             Point at = on.middle(k);
             if (isBetweenCrossings(at) && inside.locate(at.coordinate()) == Location.INTERIOR) {
-                looks.add(look(at, seen[i], seen[i + 1], seen[i + 2], 3 * k));
+                samples.add(sample(at, seen[i], seen[i + 1], seen[i + 2], 3 * k));
             }
         }
-        return looks;
+        return samples;
     }
 
-    /** Three for each line: on it, to its left, to its right. */
+    /** Adds three lanes for a line: on it, to its left, to its right. */
     private void addLanes(Point from, Point along, double lengthMm, List<LineStripSampler.Lane> lanes) {
-        Point aside = along.left().times(ruling.zoneMm() + 0.2);
+        Point aside = along.left().times(ruling.zoneMm() + ASIDE_MM);
         int count = 1 + (int) (lengthMm / STEP_MM);
         LineStripSampler.Lane on = new LineStripSampler.Lane(from, along, STEP_MM, count);
         lanes.addAll(List.of(on, on.moved(aside), on.moved(aside.times(-1))));
     }
 
-    /** Crossings spoil a look. */
+    /** Returns whether no crossing line disturbs a sample. */
     private boolean isBetweenCrossings(Point onLine) {
         double least = alongMm + ruling.zoneMm();
         return Math.max(fromLine(onLine.x()), fromLine(onLine.y())) >= least;
@@ -133,16 +142,16 @@ public final class RulingVisibility {
         return Math.abs(mm - ruling.pitchMm() * Math.round(mm / ruling.pitchMm()));
     }
 
-    /** @param i where the three colours lie in the arrays */
-    private static Look look(Point at, float[] middle, float[] left, float[] right, int i) {
+    /** @param i index of blue in the arrays */
+    private static LineSample sample(Point at, float[] middle, float[] left, float[] right, int i) {
         double[] step = new double[3];
         float[] ground = new float[3];
         boolean even = true;
         for (int k = 0; k < 3; k++) {
             ground[k] = (left[i + k] + right[i + k]) / 2;
             step[k] = (ground[k] - middle[i + k]) / ground[k];
-            even &= Math.abs(left[i + k] - right[i + k]) < 0.12 * (left[i + k] + right[i + k]);
+            even &= Math.abs(left[i + k] - right[i + k]) < UNEVEN * (left[i + k] + right[i + k]);
         }
-        return new Look(at, step, even, ground);
+        return new LineSample(at, step, even, ground);
     }
 }

@@ -13,29 +13,47 @@ import weltwright.trace.segment.RandomWalkerSegmentation;
 import weltwright.units.PrintScale;
 
 /**
- * Where the sheet's print is to be seen, and where something hides it: along the pale blue lines of the working area by
- * how much darker than the paper they are, and no less blue than elsewhere; along the frame's squares by their
- * contrast. A shadow darkens print and paper alike and leaves both as they were; whatever lies on the sheet hides them.
+ * Measures where the reference sheet's print is visible and where something hides it: along the pale blue lines of the
+ * working area by how much darker than the paper they are, provided that they are no less blue than elsewhere; along
+ * the edges of the frame's squares by their contrast. A shadow darkens print and paper alike and changes neither.
  *
- * <p>Brightness says more than hue: cameras and compression keep a quarter of a picture's hues or less.
+ * <p>Brightness decides, since cameras and compression keep a quarter of the resolution of hue or less.
  */
 public final class SheetPrintVisibility {
+    /** Distance of samples along a line; chosen by eye. */
     private static final double STEP_MM = 0.6;
 
-    /** Looked at together, so that grain averages out: this far to both sides along the line. */
+    /** Half the length averaged along a line against grain; chosen by eye. */
     private static final double ALONG_MM = 0.8;
 
-    /** Paper is looked at this far from a line's middle. */
+    /** Distance from a line's middle at which the paper is sampled: well beyond its blur; chosen by eye. */
     private static final double LINE_ASIDE_MM = 0.9;
 
+    /** Distance that samples keep from crossing lines and from corners, beyond the length averaged; chosen by eye. */
+    private static final double CROSSING_MM = 0.5;
+
     /**
-     * A black square is looked at every so many mm farther in, too, to half way to its middle. As a part of what black
-     * gives back, its grain is several times that of paper, and so holds up walkers ({@link RandomWalkerSegmentation})
-     * that set out from its edge: a knife that ends in a square would get most of it.
+     * Distance of the samples within a black square, from its edge to half way to its middle. They are seeds for the
+     * random walk ({@link RandomWalkerSegmentation}): relative to its brightness, the grain of black print is several
+     * times that of paper and stops walkers that start at the square's edge, so that a knife ending in a square would
+     * get most of it.
      */
     private static final double INWARD_MM = 1;
 
-    private static final double WELL_INSIDE = 4;
+    /** No part of a sheet is so many times as large in the photo as its mean: perspective is weaker than that. */
+    private static final double LARGEST_SCALE = 4;
+
+    /** Greatest difference of the paper on the two sides of a line, as a part of their sum; chosen by eye. */
+    private static final double UNEVEN = 0.06;
+
+    /** Quantile of the frame's contrasts that is taken for the typical one: most of the frame is visible; by eye. */
+    private static final double TYPICAL_QUANTILE = 0.6;
+
+    /** Least contrast of visible black print, as a part of the typical one; chosen by eye. */
+    private static final double VISIBLE_CONTRAST = 0.6;
+
+    /** The typical contrast to this power is the greatest contrast of hidden print; chosen by eye. */
+    private static final double HIDDEN_POWER = 0.25;
 
     /** Half of the white that the board leaves between a square's edge and its marker; half a marker's cell is more. */
     private final double frameAsideMm;
@@ -55,38 +73,41 @@ public final class SheetPrintVisibility {
         this.frameAsideMm = (sheet.squareMm() - sheet.markerMm()) / 4;
     }
 
-    public PrintVisibility look() {
-        List<LineLook> lines = lineLooks();
-        List<PrintVisibility.Sight> sights = new ArrayList<>(frame());
+    /** Samples all lines of the working area and all edges of black print. */
+    public PrintVisibility measure() {
+        List<LineSample> lines = lineSamples();
+        List<PrintVisibility.Observation> observations = new ArrayList<>(frame());
         List<Point> unclear = new ArrayList<>();
         double[] lineColour = new double[3];
-        LineVisibilityMeasure<LineLook> darkness = LineVisibilityMeasure.of(lines, LineLook::darkness);
-        LineVisibilityMeasure<LineLook> blueness = LineVisibilityMeasure.of(lines, LineLook::blueness);
-        if (darkness.tells()) {
-            for (LineLook look : lines) {
-                if (look.even() && darkness.isUsual(look) && !blueness.isLess(look)) {
-                    sights.add(new PrintVisibility.Sight(look.at(), true));
+        LineVisibilityMeasure<LineSample> darkness = LineVisibilityMeasure.of(lines, LineSample::darkness);
+        LineVisibilityMeasure<LineSample> blueness = LineVisibilityMeasure.of(lines, LineSample::blueness);
+        if (darkness.isReliable()) {
+            for (LineSample sample : lines) {
+                if (sample.even() && darkness.isTypical(sample) && !blueness.isSignificantlyLower(sample)) {
+                    observations.add(new PrintVisibility.Observation(sample.at(), true));
                     for (int k = 0; k < 3; k++) {
-                        lineColour[k] += look.paperLessLine()[k];
+                        lineColour[k] += sample.paperLessLine()[k];
                     }
-                } else if (look.even() && darkness.isNone(look)) {
-                    sights.add(new PrintVisibility.Sight(look.at(), false));
+                } else if (sample.even() && darkness.isAbsent(sample)) {
+                    observations.add(new PrintVisibility.Observation(sample.at(), false));
                 } else {
-                    unclear.add(look.at());
+                    unclear.add(sample.at());
                 }
             }
         }
-        return new PrintVisibility(sights, unclear, lineColour);
+        return new PrintVisibility(observations, unclear, lineColour);
     }
 
     /**
-     * @param blueness how much less the line lowers blue than red, as a part of the paper's brightness
-     * @param darkness how much it lowers green
-     * @param even whether the paper on its two sides is equally bright
+     * A sample of a pale line.
+     *
+     * @param blueness by how much less the line lowers blue than red, relative to the paper
+     * @param darkness by how much it lowers green, relative to the paper
+     * @param even whether the paper on its two sides is about equally bright
      */
-    private record LineLook(Point at, double blueness, double darkness, boolean even, double[] paperLessLine) {}
+    private record LineSample(Point at, double blueness, double darkness, boolean even, double[] paperLessLine) {}
 
-    private List<LineLook> lineLooks() {
+    private List<LineSample> lineSamples() {
         List<LineStripSampler.Lane> lanes = new ArrayList<>();
         int frame = ReferenceSheet.FRAME_SQUARES;
         for (int column = frame + 1; column < sheet.squaresAcross() - frame; column++) {
@@ -96,23 +117,23 @@ public final class SheetPrintVisibility {
             alongLine(sheet.gridPoint(frame, row), sheet.gridPoint(sheet.squaresAcross() - frame, row), lanes);
         }
         float[][] seen = strips().lanes(lanes);
-        List<LineLook> looks = new ArrayList<>();
+        List<LineSample> samples = new ArrayList<>();
         for (int i = 0; i < seen.length; i += 3) {
             LineStripSampler.Lane lane = lanes.get(i);
             double crossing = sheet.squareMm() * (lane.along().x() != 0 ? scale.x() : scale.y());
             for (int k = 0; k < lane.count(); k++) {
-                // The frame and the lines that cross spoil a look.
+                // The frame and crossing lines disturb a sample.
                 double station = (k + 1) * STEP_MM;
                 double fromCrossing = Math.abs(station - crossing * Math.round(station / crossing));
-                if (fromCrossing >= ALONG_MM + 0.5 && isInPicture(lane.middle(k))) {
-                    looks.add(lineLook(lane.middle(k), seen[i], seen[i + 1], seen[i + 2], 3 * k));
+                if (fromCrossing >= ALONG_MM + CROSSING_MM && isInPicture(lane.middle(k))) {
+                    samples.add(lineSample(lane.middle(k), seen[i], seen[i + 1], seen[i + 2], 3 * k));
                 }
             }
         }
-        return looks;
+        return samples;
     }
 
-    /** Three for a line: on it, to its left, to its right. */
+    /** Adds three lanes for a line: on it, to its left, to its right. */
     private void alongLine(Point from, Point to, List<LineStripSampler.Lane> lanes) {
         Point a = scaled(from);
         Point b = scaled(to);
@@ -124,8 +145,8 @@ public final class SheetPrintVisibility {
         lanes.addAll(List.of(on, on.moved(aside), on.moved(aside.times(-1))));
     }
 
-    /** @param i where the three colours lie in the arrays */
-    private static LineLook lineLook(Point at, float[] middle, float[] left, float[] right, int i) {
+    /** @param i index of blue in the arrays */
+    private static LineSample lineSample(Point at, float[] middle, float[] left, float[] right, int i) {
         double[] step = new double[3];
         for (int k = 0; k < 3; k++) {
             step[k] = (left[i + k] + right[i + k]) / 2 - middle[i + k];
@@ -133,23 +154,23 @@ public final class SheetPrintVisibility {
         double red = 2 * step[2] / (left[i + 2] + right[i + 2]);
         double blue = 2 * step[0] / (left[i] + right[i]);
         double darkness = 2 * step[1] / (left[i + 1] + right[i + 1]);
-        boolean even = Math.abs(left[i + 1] - right[i + 1]) < 0.06 * (left[i + 1] + right[i + 1]);
-        return new LineLook(at, red - blue, darkness, even, step);
+        boolean even = Math.abs(left[i + 1] - right[i + 1]) < UNEVEN * (left[i + 1] + right[i + 1]);
+        return new LineSample(at, red - blue, darkness, even, step);
     }
 
     /**
-     * A look across an edge of black print.
+     * A sample across an edge of black print.
      *
-     * @param places on the white side of it, on the black one, and then farther and farther in
-     * @param brightness at each of them
+     * @param places a point on its white side, one on its black side, then points farther in
+     * @param brightness at each of them, as green
      */
-    private record FrameLook(List<Point> places, float[] brightness) {
-        /** Of the white side over a place on the black one. */
+    private record FrameSample(List<Point> places, float[] brightness) {
+        /** Returns the brightness of the white side relative to a place on the black one. */
         double contrast(int place) {
             return brightness[0] / (double) brightness[place];
         }
 
-        /** How many of its places look as they are printed, from the white side on. */
+        /** Returns how many of its places, from the white side on, show their print. */
         int visible(double leastContrast) {
             int visible = 1;
             while (visible < brightness.length && contrast(visible) > leastContrast) {
@@ -159,23 +180,28 @@ public final class SheetPrintVisibility {
         }
     }
 
-    private List<PrintVisibility.Sight> frame() {
-        List<FrameLook> looks = frameLooks();
-        double[] contrast = looks.stream().mapToDouble(look -> look.contrast(1)).toArray();
-        double usual = OrderStatistic.quantile(contrast, 0.6);
-        List<PrintVisibility.Sight> sights = new ArrayList<>();
-        for (FrameLook look : looks) {
-            int visible = look.visible(0.6 * usual);
+    private List<PrintVisibility.Observation> frame() {
+        List<FrameSample> samples = frameSamples();
+        double[] contrast =
+                samples.stream().mapToDouble(sample -> sample.contrast(1)).toArray();
+        double typical = OrderStatistic.quantile(contrast, TYPICAL_QUANTILE);
+        List<PrintVisibility.Observation> observations = new ArrayList<>();
+        for (FrameSample sample : samples) {
+            int visible = sample.visible(VISIBLE_CONTRAST * typical);
             if (visible > 1) {
-                look.places().subList(0, visible).forEach(at -> sights.add(new PrintVisibility.Sight(at, true)));
-            } else if (look.contrast(1) < Math.pow(usual, 0.25)) {
-                look.places().subList(0, 2).forEach(at -> sights.add(new PrintVisibility.Sight(at, false)));
+                sample.places()
+                        .subList(0, visible)
+                        .forEach(at -> observations.add(new PrintVisibility.Observation(at, true)));
+            } else if (sample.contrast(1) < Math.pow(typical, HIDDEN_POWER)) {
+                sample.places()
+                        .subList(0, 2)
+                        .forEach(at -> observations.add(new PrintVisibility.Observation(at, false)));
             }
         }
-        return sights;
+        return observations;
     }
 
-    private List<FrameLook> frameLooks() {
+    private List<FrameSample> frameSamples() {
         List<List<LineStripSampler.Lane>> sides = new ArrayList<>();
         for (int row = 0; row < sheet.squaresDown(); row++) {
             for (int column = 0; column < sheet.squaresAcross(); column++) {
@@ -193,20 +219,20 @@ public final class SheetPrintVisibility {
             sides.addAll(aroundBlack(sheet.markerCorners(marker), frameAsideMm));
         }
         float[][] seen = strips().lanes(sides.stream().flatMap(List::stream).toList());
-        List<FrameLook> looks = new ArrayList<>();
+        List<FrameSample> samples = new ArrayList<>();
         int first = 0;
         for (List<LineStripSampler.Lane> side : sides) {
             for (int k = 0; k < side.get(0).count(); k++) {
-                looks.add(look(side, seen, first, k));
+                samples.add(sample(side, seen, first, k));
             }
             first += side.size();
         }
-        looks.removeIf(look -> look.places().size() < 2);
-        return looks;
+        samples.removeIf(sample -> sample.places().size() < 2);
+        return samples;
     }
 
-    /** One of a side's looks, as far as it lies in the picture. */
-    private FrameLook look(List<LineStripSampler.Lane> side, float[][] seen, int first, int k) {
+    /** Returns a sample of a side, as far as it lies in the photo. */
+    private FrameSample sample(List<LineStripSampler.Lane> side, float[][] seen, int first, int k) {
         List<Point> places = side.stream()
                 .map(lane -> lane.middle(k))
                 .takeWhile(this::isInPicture)
@@ -215,15 +241,14 @@ public final class SheetPrintVisibility {
         for (int i = 0; i < brightness.length; i++) {
             brightness[i] = seen[first + i][3 * k + 1];
         }
-        return new FrameLook(places, brightness);
+        return new FrameSample(places, brightness);
     }
 
     /**
-     * Black meets white along all four sides of a black square, and of a marker: a rim of white, or paper. Lanes for
-     * each side: outside, inside, and farther and farther in.
+     * Returns the lanes along each side of a black square or marker: one outside, one inside, then farther in.
      *
      * @param corners clockwise as printed
-     * @param deepMm how far to look into the black
+     * @param deepMm distance of the innermost lane from the side
      */
     private List<List<LineStripSampler.Lane>> aroundBlack(List<Point> corners, double deepMm) {
         List<List<LineStripSampler.Lane>> sides = new ArrayList<>();
@@ -234,8 +259,8 @@ public final class SheetPrintVisibility {
             Point along = b.minus(a).unit();
             // Anticlockwise round the square, the black lies to the left.
             Point inward = along.left();
-            Point first = a.plus(along.times(ALONG_MM + 0.5));
-            int count = Math.max(0, 1 + (int) Math.floor((length - 2 * (ALONG_MM + 0.5)) / STEP_MM));
+            Point first = a.plus(along.times(ALONG_MM + CROSSING_MM));
+            int count = Math.max(0, 1 + (int) Math.floor((length - 2 * (ALONG_MM + CROSSING_MM)) / STEP_MM));
             List<LineStripSampler.Lane> lanes = new ArrayList<>();
             lanes.add(new LineStripSampler.Lane(first.minus(inward.times(frameAsideMm)), along, STEP_MM, count));
             for (double deep = frameAsideMm; deep <= deepMm; deep += INWARD_MM) {
@@ -254,11 +279,10 @@ public final class SheetPrintVisibility {
         return new Point(p.x() * scale.x(), p.y() * scale.y());
     }
 
-    /** Whether all of a look at a place lies in the picture; what lies outside is neither seen nor hidden. */
+    /** Returns whether all of a sample lies in the photo; print outside of it is neither visible nor hidden. */
     private boolean isInPicture(Point at) {
         double reach = Math.max(ALONG_MM, Math.max(LINE_ASIDE_MM, frameAsideMm));
-        // Nowhere does a sheet look so much larger than on the whole.
-        if (isSeen(at, WELL_INSIDE * reach * pxPerMm)) {
+        if (isSeen(at, LARGEST_SCALE * reach * pxPerMm)) {
             return true;
         }
         return isSeen(at.plus(new Point(-reach, -reach)), 0)

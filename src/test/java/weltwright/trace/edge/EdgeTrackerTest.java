@@ -113,7 +113,7 @@ class EdgeTrackerTest {
     private static GroundAppearance plain(boolean steelGrey) {
         return new GroundAppearance() {
             @Override
-            public Point place(Point pixel) {
+            public Point groundPoint(Point pixel) {
                 return pixel;
             }
 
@@ -123,7 +123,7 @@ class EdgeTrackerTest {
             }
 
             @Override
-            public double shownAt(Point place) {
+            public double lineVisibilityAt(Point place) {
                 return 0;
             }
 

@@ -43,7 +43,7 @@ class SheetGroundTest {
         OverheadScene camera = new OverheadScene(PX_PER_MM, WIDTH_PX, HEIGHT_PX, blurPx);
         try (DecodedPhoto picture = camera.picture(SheetGroundTest::colour)) {
             Polyline contour = new SheetGround(new ReferenceSheetFinder.Found(SHEET, List.of()), PrintScale.TRUE)
-                    .cover(picture, camera.view())
+                    .hiddenArea(picture, camera.view())
                     .contour();
             IndexedFacetDistance knife = new IndexedFacetDistance(knife().lineString());
             assertThat(contour.points())

@@ -15,8 +15,8 @@ import weltwright.image.opencv.OpenCvLibraries;
 class RandomWalkerSegmentationTest {
     private static final int WIDTH = 60;
     private static final int HEIGHT = 40;
-    private static final int OURS = 2;
-    private static final int THEIRS = 1;
+    private static final int FOREGROUND = 2;
+    private static final int BACKGROUND = 1;
 
     @BeforeAll
     static void loadNatives() {
@@ -67,9 +67,9 @@ class RandomWalkerSegmentationTest {
         Mat picture = new Mat(HEIGHT, WIDTH, CvType.CV_8UC3);
         picture.put(0, 0, bgr);
         Mat seeds = new Mat(HEIGHT, WIDTH, CvType.CV_32S, new Scalar(0));
-        seeds.colRange(0, 2).setTo(new Scalar(OURS));
-        seeds.colRange(WIDTH - 2, WIDTH).setTo(new Scalar(THEIRS));
-        Mat part = RandomWalkerSegmentation.part(picture, seeds, OURS, THEIRS);
+        seeds.colRange(0, 2).setTo(new Scalar(FOREGROUND));
+        seeds.colRange(WIDTH - 2, WIDTH).setTo(new Scalar(BACKGROUND));
+        Mat part = RandomWalkerSegmentation.segment(picture, seeds, FOREGROUND, BACKGROUND);
         byte[] row = new byte[WIDTH];
         int[] count = new int[HEIGHT];
         for (int y = 0; y < HEIGHT; y++) {

@@ -11,34 +11,34 @@ class ResistorNetworkTest {
      * Sweeps end where none moves a potential by more than 0.008. Each takes a fifth or less off an error, for a
      * relaxation of 1.8 (Young 1954: the spectral radius is 0.8 at least), so it may be five times as large.
      */
-    private static final double SETTLED = 0.04;
+    private static final double CONVERGED = 0.04;
 
     @Test
     void equalResistorsInSeriesDivideTheVoltageEvenly() {
         ResistorNetwork net = new ResistorNetwork(11, 1);
         for (int x = 0; x < 11; x++) {
-            net.join(x, 0, 0.3f, 0);
+            net.connect(x, 0, 0.3f, 0);
         }
-        net.hold(0, 0, 1);
-        net.hold(10, 0, 0);
+        net.fix(0, 0, 1);
+        net.fix(10, 0, 0);
 
-        float[] potential = net.settled();
+        float[] potential = net.solve();
 
         for (int x = 0; x <= 10; x++) {
-            assertThat((double) potential[x]).isCloseTo(1 - x / 10.0, within(SETTLED));
+            assertThat((double) potential[x]).isCloseTo(1 - x / 10.0, within(CONVERGED));
         }
     }
 
     @Test
     void unequalResistorsDivideItByTheirResistance() {
         ResistorNetwork net = new ResistorNetwork(1, 3);
-        net.join(0, 0, 0, 1);
-        net.join(0, 1, 0, 0.25f);
-        net.hold(0, 0, 1);
-        net.hold(0, 2, 0);
+        net.connect(0, 0, 0, 1);
+        net.connect(0, 1, 0, 0.25f);
+        net.fix(0, 0, 1);
+        net.fix(0, 2, 0);
 
         // 1 ohm above, 4 below: four fifths are left between them.
-        assertThat((double) net.settled()[1]).isCloseTo(0.8, within(SETTLED));
+        assertThat((double) net.solve()[1]).isCloseTo(0.8, within(CONVERGED));
     }
 
     @Test
@@ -48,18 +48,18 @@ class ResistorNetworkTest {
         ResistorNetwork net = new ResistorNetwork(columns, rows);
         for (int y = 0; y < rows; y++) {
             for (int x = 0; x < columns; x++) {
-                net.join(x, y, 1, 1);
+                net.connect(x, y, 1, 1);
             }
         }
         for (int x = 0; x < columns; x++) {
-            net.hold(x, 0, 1);
-            net.hold(x, rows - 1, 0);
+            net.fix(x, 0, 1);
+            net.fix(x, rows - 1, 0);
         }
 
-        float[] potential = net.settled();
+        float[] potential = net.solve();
 
         for (int i = 0; i < potential.length; i++) {
-            assertThat((double) potential[i]).isCloseTo(1 - i / columns / (rows - 1.0), within(SETTLED));
+            assertThat((double) potential[i]).isCloseTo(1 - i / columns / (rows - 1.0), within(CONVERGED));
         }
     }
 }

@@ -48,7 +48,7 @@ class SharpContourFinderTest {
         fill(picture, SLAB, 120);
         SharpContourFinder.Found found = find(picture);
         assertThat(offMm(found, SLAB)).isLessThan(NEAR_MM);
-        assertThat(found.hasRival()).isFalse();
+        assertThat(found.hasSecondLine()).isFalse();
     }
 
     /** A reflection makes one long side as bright as the paper beside it for about a centimetre, and fades beyond. */
@@ -78,7 +78,7 @@ class SharpContourFinderTest {
         fill(picture, SLAB, 90);
         SharpContourFinder.Found found = find(picture);
         assertThat(offMm(found, SLAB)).isLessThan(NEAR_MM);
-        assertThat(found.hasRival()).isFalse();
+        assertThat(found.hasSecondLine()).isFalse();
     }
 
     @Test
@@ -86,7 +86,7 @@ class SharpContourFinderTest {
         Mat picture = paper();
         fill(picture, SLAB.stream().map(p -> p.plus(new Point(3, -6))).toList(), 110);
         fill(picture, SLAB, 60);
-        assertThat(find(picture).hasRival()).isTrue();
+        assertThat(find(picture).hasSecondLine()).isTrue();
     }
 
     /** Grey steel on paper little brighter, in the noise of a phone's picture by candlelight. */

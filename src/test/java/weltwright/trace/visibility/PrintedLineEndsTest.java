@@ -54,7 +54,7 @@ class PrintedLineEndsTest {
             double x = line * SQUARES.pitchMm();
             double end = Math.sqrt(RADIUS_MM * RADIUS_MM - x * x);
             for (double y = end - 1.2; y < end + 1.2; y += 0.05) {
-                double shown = ends.shownAt(new Point(x, y));
+                double shown = ends.lineVisibilityAt(new Point(x, y));
                 // Half of what is looked at together, and what a look is rounded to.
                 if (Math.abs(y - end) > 0.4) {
                     assertThat(shown * Math.signum(y - end))
@@ -96,7 +96,7 @@ class PrintedLineEndsTest {
     private static GroundAppearance ground(PrintedLineEnds ends) {
         return new GroundAppearance() {
             @Override
-            public Point place(Point pixel) {
+            public Point groundPoint(Point pixel) {
                 return FROM_ABOVE.view().meets(pixel, Plane.GROUND);
             }
 
@@ -106,8 +106,8 @@ class PrintedLineEndsTest {
             }
 
             @Override
-            public double shownAt(Point place) {
-                return ends.shownAt(place);
+            public double lineVisibilityAt(Point place) {
+                return ends.lineVisibilityAt(place);
             }
 
             @Override
