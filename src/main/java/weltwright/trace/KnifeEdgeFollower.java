@@ -83,7 +83,7 @@ public final class KnifeEdgeFollower {
     public List<EdgePoint> round() {
         Polyline contour = hidden.contour().smoothed(hidden.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
         TipSharpener tips = new TipSharpener(picture, pxPerMm);
-        return followed(contour, Double.POSITIVE_INFINITY, tips::sharpened);
+        return followed(contour, Double.POSITIVE_INFINITY, tips::sharpen);
     }
 
     /**
@@ -113,7 +113,7 @@ public final class KnifeEdgeFollower {
                             Math.min(pass.reachMm(), mostReachMm),
                             pass.alongMm(),
                             pass.steadyMm())
-                    .near(near);
+                    .locate(near);
         }
         return edge;
     }

@@ -12,34 +12,33 @@ import weltwright.image.DecodedPhoto;
 import weltwright.trace.appearance.GroundPrint;
 
 /**
- * The colours that a picture shows along a band, to be averaged along and across it. Averages go on from the last row
- * to the first where the band is closed.
+ * The colours of a photo along a band, for averaging along and across it. In a closed band averages run on from the
+ * last row to the first.
  */
 final class BandColours implements AutoCloseable {
-    /** Width of the smoothing across the edge, in pixels: about that of the blur of a sharp photo. */
+    /** Standard deviation of the average across the edge, in pixels: about that of the blur of a sharp photo. */
     private static final double ACROSS_SIGMA_PX = 1.0;
 
     /**
-     * An average takes in what is within so many standard deviations: what lies farther off has three thousandths of
-     * the weight.
+     * Rows that an average needs to either side, in standard deviations: beyond lies 0.3 % of a normal distribution.
      */
     private static final double REACH_SIGMAS = 3;
 
-    /** What a printed line's own colour counts for, so that it stands where nothing else is near. */
+    /** Weight of a printed line's colour next to that of plain ground: counts only where no other is near; by eye. */
     private static final double LINE_WEIGHT = 1e-3;
 
     private final EdgeBand band;
     private final int wrap;
     private final Mat seen;
 
-    /** @param mostRows the greatest standard deviation, in rows, of an average that will be asked for */
+    /** @param mostRows the greatest standard deviation, in rows, of the averages to be taken */
     BandColours(DecodedPhoto picture, EdgeBand band, double mostRows) {
         this.band = band;
         wrap = (int) Math.ceil(REACH_SIGMAS * mostRows);
         seen = seen(picture);
     }
 
-    /** The colours of the band's rows, and of as many more at either end as an average takes in. */
+    /** Returns the colours of the band's rows, and of as many more at either end as an average needs. */
     private Mat seen(DecodedPhoto picture) {
         int rows = band.rows() + 2 * wrap;
         int width = band.width();
@@ -49,11 +48,11 @@ final class BandColours implements AutoCloseable {
         float[] ys = new float[width];
         for (int r = 0; r < rows; r++) {
             int i = band.row(r - wrap);
-            Point inmost = band.inmost(i);
+            Point innermost = band.innermost(i);
             Point step = band.step(i);
             for (int k = 0; k < width; k++) {
-                xs[k] = (float) (inmost.x() + k * step.x());
-                ys[k] = (float) (inmost.y() + k * step.y());
+                xs[k] = (float) (innermost.x() + k * step.x());
+                ys[k] = (float) (innermost.y() + k * step.y());
             }
             mapX.put(r, 0, xs);
             mapY.put(r, 0, ys);
@@ -66,10 +65,10 @@ final class BandColours implements AutoCloseable {
     }
 
     /**
-     * Averaged with a normal distribution's weights.
+     * Averages with Gaussian weights.
      *
      * @param alongRows standard deviation along the band, in rows
-     * @return for each place, row by row: blue, green, red, in grey levels
+     * @return for each sample, row by row: blue, green, red, in grey levels
      */
     float[] averaged(double alongRows) {
         Mat averaged = new Mat();
@@ -80,10 +79,11 @@ final class BandColours implements AutoCloseable {
     }
 
     /**
-     * The same, what lies on printed lines left out as long as there is anything else (normalised convolution: Knutsson
-     * and Westin 1993).
+     * Averages with Gaussian weights, without the samples on printed lines where there are others (normalised
+     * convolution: Knutsson and Westin 1993).
      *
-     * @param print at each place, row by row
+     * @param print at each sample, row by row
+     * @param alongRows standard deviation along the band, in rows
      */
     float[] averagedBesideLines(GroundPrint[] print, double alongRows) {
         Mat weight = besideLines(print);
@@ -97,7 +97,7 @@ final class BandColours implements AutoCloseable {
         return values;
     }
 
-    /** What each place counts for, alike for all three channels. */
+    /** Returns the weight of each sample, equal in all three channels. */
     private Mat besideLines(GroundPrint[] print) {
         int width = band.width();
         Mat plain = new Mat(seen.rows(), width, CvType.CV_32F);
@@ -117,7 +117,7 @@ final class BandColours implements AutoCloseable {
     }
 
     private void blur(Mat from, Mat to, double alongRows) {
-        Imgproc.GaussianBlur(from, to, new Size(0, 0), ACROSS_SIGMA_PX * band.perPx(), alongRows);
+        Imgproc.GaussianBlur(from, to, new Size(0, 0), ACROSS_SIGMA_PX * band.samplesPerPx(), alongRows);
     }
 
     private float[] values(Mat colours) {

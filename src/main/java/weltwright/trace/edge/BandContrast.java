@@ -8,100 +8,111 @@ import weltwright.trace.appearance.GroundAppearance;
 import weltwright.trace.appearance.GroundPrint;
 
 /**
- * How much each place of a band along a knife's outline looks like its edge. The band has a row for each point of the
- * outline, from well inside to well outside.
+ * The contrast of each sample of a band along a knife's outline: how much it resembles the knife's edge. The band has a
+ * row for each point of the outline, from well inside to well outside.
  *
  * <p>Three cases:
  *
  * <ol>
- *   <li>The colours well inside and well outside differ clearly: their difference is what the edge steps through. Taken
- *       is the derivative across the edge along that difference, smoothed as Canny (1986) found best for a step in
- *       noise; grain and glints of other colours drop out. Where the ground has a printed line, only the part of the
- *       difference counts that the line's own colour does not share.
- *   <li>On a ground as grey as steel they may hardly differ: then which side is brighter at the edge itself, where the
- *       paper lies in the blade's own shadow and a bevel may shine, is not to be told from farther off. Taken is any
- *       step, less the slope that goes on to both sides of it, as a soft shadow's does. Where the ground is blank, a
- *       change of hue counts besides ({@link HueContrast}). On other grounds steps of any kind would only lead to the
- *       lines of the blade's grind.
- *   <li>Black print comes near, so that white and black take turns outside: taken is how fast the colour leaves that of
- *       the inside.
+ *   <li>The colours inside and outside differ clearly. The contrast is the derivative across the edge, projected onto
+ *       that difference and smoothed by a Gaussian, nearly the best for a step in noise (Canny 1986); grain and glints
+ *       of other colours drop out. On a printed line only the part of the difference counts that is orthogonal to the
+ *       line's own colour.
+ *   <li>On a ground as grey as steel they may hardly differ. Which side is brighter at the edge itself, where the paper
+ *       lies in the blade's shadow and a bevel may shine, does not follow from the colours farther off. The contrast is
+ *       the length of the step of colour, minus the slope over a wider distance, which a soft shadow has too. On blank
+ *       ground a change of hue is added ({@link HueContrast}). On other grounds this case would lead to the lines of
+ *       the blade's grind.
+ *   <li>Black print is near, so that white and black alternate outside. The contrast is how fast the colour departs
+ *       from that of the inside.
  * </ol>
  *
- * @param path the above, for each sample, row by row: in it the edge is sought
- * @param slope from it the edge's place on a row is read
- * @param perPx samples to the pixel
+ * @param path for each sample, row by row: the contrast along which the path of the edge is found
+ * @param slope for each sample, row by row: the contrast whose maximum is the edge's place on its row
+ * @param samplesPerPx samples per pixel across the edge
  */
-record BandContrast(float[] path, float[] slope, double perPx) {
-    /** Rows over which the colours inside and outside are judged, to either side. */
+record BandContrast(float[] path, float[] slope, double samplesPerPx) {
+    /** Rows to either side from which the colours inside and outside are taken; chosen by eye. */
     private static final int COLOUR_ROWS = 20;
 
-    /**
-     * Among lines, sides that differ by less than the first standard deviations hardly differ; by more than the second,
-     * clearly.
-     */
-    private static final double HARDLY = 4;
+    /** Separation of the two sides, in standard deviations, up to which case 2 applies on a ruled ground; by eye. */
+    private static final double UNCLEAR = 4;
 
-    private static final double CLEARLY = 8;
+    /** Separation from which case 1 applies there; chosen by eye. */
+    private static final double CLEAR = 8;
 
-    /** How far a slope must go on to be no edge: the blur of a sharp photo's edge ends within that. */
-    private static final int GOES_ON_PX = 3;
+    /** Distance to either side over which the slope is measured: the blur of a sharp edge ends within it; by eye. */
+    private static final int SLOPE_PX = 3;
 
-    /** Next to black print an edge is believed this much: print is the stronger by far. */
-    private static final double TRUST_AT_PRINT = 0.2;
+    /** Weight of a sample next to black print, whose own edge is far stronger; chosen by eye. */
+    private static final double WEIGHT_AT_PRINT = 0.2;
 
-    /** A colour that differs from the inside's by this many grey levels is not the inside. */
-    private static final double LEFT_INSIDE = 40;
+    /** Distance from the inside's colour, in grey levels, at which a colour has departed from it; chosen by eye. */
+    private static final double DEPARTED = 40;
 
-    /** What leaving the inside's colour within a pixel counts for, next to a clear edge elsewhere. */
-    private static final double LEAVING = 30;
+    /** Contrast of a departure within one pixel, in the units of a clear edge of case 1; chosen by eye. */
+    private static final double DEPARTURE_CONTRAST = 30;
 
     /**
-     * The square of a step that noise alone makes in three channels is on average this many times a pixel's variance:
-     * of neighbours that share half their noise, each channel's step has 0.44 of it.
+     * Expected squared step between neighbours due to noise, in variances of a pixel: 0.44 in each of three channels,
+     * since the smoothed neighbours share half their noise.
      */
-    private static final double BY_NOISE = 3 * 0.44;
+    private static final double NOISE_STEP = 3 * 0.44;
 
-    /** Rows so far apart are noisy each by itself. */
+    /** Distance of rows whose noise is independent: several standard deviations of the average along; by eye. */
     private static final int APART_ROWS = 8;
 
-    /** What a change of hue counts for by each standard deviation, next to steps of brightness. */
+    /** Contrast of a change of hue by one standard deviation; chosen by eye. */
     private static final double HUE = 0.25;
 
+    /** Rows to either side over which the inside's colour is averaged next to black print; chosen by eye. */
+    private static final int INSIDE_ROWS = 3;
+
+    /** Least part of a step that is kept orthogonal to a line's colour, so that it is not scaled too much; by eye. */
+    private static final double LEAST_ORTHOGONAL = 0.25;
+
     /**
-     * @param colour smoothed colour of each sample, row by row: blue, green, red
-     * @param steady the same, smoothed farther along the edge; asked for on a ground as grey as steel alone
+     * Computes the contrast of a band.
+     *
+     * @param colour smoothed colour of each sample, row by row: blue, green, red, in grey levels
+     * @param steady colours smoothed farther along the edge; used on a ground as grey as steel only
      * @param print on the ground at each sample
      * @param rows of the band; the last is followed by the first
-     * @param perPx samples to the pixel
+     * @param samplesPerPx samples per pixel across the edge
      * @param ground on which the knife lies
      */
     static BandContrast of(
-            float[] colour, float[] steady, GroundPrint[] print, int rows, double perPx, GroundAppearance ground) {
+            float[] colour,
+            float[] steady,
+            GroundPrint[] print,
+            int rows,
+            double samplesPerPx,
+            GroundAppearance ground) {
         int width = print.length / rows;
         ChannelMixture steps = new ChannelMixture(colour, rows, width);
         double[] line = unit(ground.lineColour());
         boolean isRuled = dot(line, line) > 0;
-        // On ruled paper the lines have a hue, too, and would lead along them.
+        // On ruled paper the lines have a hue, too, which the path would follow.
         float[] hue = ground.isSteelGrey() && !isRuled
-                ? HueContrast.across(steady, rows, width, perPx)
+                ? HueContrast.across(steady, rows, width, samplesPerPx)
                 : new float[print.length];
         double noise = ground.isSteelGrey() ? noise(steady, print, rows, width) : ColourStatistics.NOISE;
-        BandContrast band = new BandContrast(new float[print.length], new float[print.length], perPx);
+        BandContrast band = new BandContrast(new float[print.length], new float[print.length], samplesPerPx);
         IntStream.range(0, rows).parallel().forEach(i -> {
             if (isNearBlack(print, i * width, width)) {
-                band.leaving(colour, i, rows, width, print);
+                band.fillFromDeparture(colour, i, rows, width, print);
             } else {
                 ChannelMixture.Mix mix = steps.mix(i, COLOUR_ROWS);
-                double clear = !ground.isSteelGrey() ? 1 : isRuled ? clear(mix) : mix.otherThanShade();
-                band.stepping(colour, steady, i * width, width, print, mix.weights(), clear, noise, hue, line);
+                double clear = !ground.isSteelGrey() ? 1 : isRuled ? clearness(mix) : mix.differenceFromShade();
+                band.fillFromSteps(colour, steady, i * width, width, print, mix.weights(), clear, noise, hue, line);
             }
         });
         return band;
     }
 
     /**
-     * Variance of the ground's own colour beside its lines, in grey levels squared: from second differences between
-     * rows that noise makes differ by themselves, along the outermost samples. A shadow's slope leaves none.
+     * Returns the variance of the ground's colour beside its lines, in grey levels squared, from second differences of
+     * rows with independent noise along the outermost samples. They vanish on the slope of a shadow.
      */
     static double noise(float[] colour, GroundPrint[] print, int rows, int width) {
         int side = Math.max(1, width / 8);
@@ -125,9 +136,9 @@ record BandContrast(float[] path, float[] slope, double perPx) {
         return Math.max(ColourStatistics.NOISE, sigma * sigma);
     }
 
-    /** Among lines any step would lead along them, so there a difference that stands out is believed. */
-    private static double clear(ChannelMixture.Mix mix) {
-        return Math.max(0, Math.min(1, (mix.apart() - HARDLY) / (CLEARLY - HARDLY)));
+    /** Returns the weight of case 1 against case 2 on a ruled ground, on which case 2 would follow the lines. */
+    private static double clearness(ChannelMixture.Mix mix) {
+        return Math.max(0, Math.min(1, (mix.separation() - UNCLEAR) / (CLEAR - UNCLEAR)));
     }
 
     private static boolean isNearBlack(GroundPrint[] print, int row, int width) {
@@ -139,7 +150,8 @@ record BandContrast(float[] path, float[] slope, double perPx) {
         return false;
     }
 
-    private void stepping(
+    /** @param clear weight of case 1 against case 2, from 0 to 1 */
+    private void fillFromSteps(
             float[] colour,
             float[] steady,
             int row,
@@ -150,16 +162,16 @@ record BandContrast(float[] path, float[] slope, double perPx) {
             double noise,
             float[] hue,
             double[] line) {
-        double[] unshared = unshared(across, line);
-        int goesOn = (int) Math.round(GOES_ON_PX * perPx);
+        double[] orthogonal = orthogonal(across, line);
+        int slopeReach = (int) Math.round(SLOPE_PX * samplesPerPx);
         for (int k = 1; k < width - 1; k++) {
             boolean onLine = print[row + k] == GroundPrint.LINE;
             double[] slope = slope(colour, row + k, 1);
-            double value = clear * Math.max(0, dot(onLine ? unshared : across, slope));
+            double value = clear * Math.max(0, dot(onLine ? orthogonal : across, slope));
             if (clear < 1) {
-                int reach = Math.min(goesOn, Math.min(k, width - 1 - k));
+                int reach = Math.min(slopeReach, Math.min(k, width - 1 - k));
                 double[] step = minus(slope(steady, row + k, 1), slope(steady, row + k, reach), 1);
-                double chance = BY_NOISE * (noise - ColourStatistics.NOISE);
+                double chance = NOISE_STEP * (noise - ColourStatistics.NOISE);
                 double[] own = onLine ? minus(step, line, dot(step, line)) : step;
                 value += (1 - clear) * (Math.sqrt(Math.max(0, dot(own, own) - chance) / noise) + HUE * hue[row + k]);
             }
@@ -168,40 +180,41 @@ record BandContrast(float[] path, float[] slope, double perPx) {
         }
     }
 
-    private void leaving(float[] colour, int i, int rows, int width, GroundPrint[] print) {
+    private void fillFromDeparture(float[] colour, int i, int rows, int width, GroundPrint[] print) {
         double[] inside = new double[3];
         int depth = Math.max(2, width / 4);
-        int reach = 3;
-        for (int j = -reach; j <= reach; j++) {
+        for (int j = -INSIDE_ROWS; j <= INSIDE_ROWS; j++) {
             int row = Math.floorMod(i + j, rows) * width;
             for (int k = 0; k < depth; k++) {
                 for (int c = 0; c < 3; c++) {
-                    inside[c] += colour[3 * (row + k) + c] / (depth * (2 * reach + 1));
+                    inside[c] += colour[3 * (row + k) + c] / (depth * (2 * INSIDE_ROWS + 1));
                 }
             }
         }
-        double[] left = new double[width];
+        double[] departure = new double[width];
         for (int k = 0; k < width; k++) {
             double[] off = new double[3];
             for (int c = 0; c < 3; c++) {
                 off[c] = colour[3 * (i * width + k) + c] - inside[c];
             }
-            left[k] = Math.min(1, Math.sqrt(dot(off, off)) / LEFT_INSIDE);
+            departure[k] = Math.min(1, Math.sqrt(dot(off, off)) / DEPARTED);
         }
         for (int k = 1; k < width - 1; k++) {
-            double trust = print[i * width + k] == GroundPrint.BLACK ? TRUST_AT_PRINT : 1;
-            double leaves = (left[k + 1] - left[k - 1]) * perPx / 2;
+            double weight = print[i * width + k] == GroundPrint.BLACK ? WEIGHT_AT_PRINT : 1;
+            double change = (departure[k + 1] - departure[k - 1]) * samplesPerPx / 2;
             double[] s = slope(colour, i * width + k, 1);
-            path[i * width + k] = (float) Math.max(0, trust * LEAVING * leaves);
+            path[i * width + k] = (float) Math.max(0, weight * DEPARTURE_CONTRAST * change);
             slope[i * width + k] = (float) Math.sqrt(dot(s, s));
         }
     }
 
-    /** The change of colour per pixel across the edge, between the samples that lie so far to both sides. */
+    /** Returns the change of colour per pixel across the edge, between the samples {@code reach} to both sides. */
     private double[] slope(float[] colour, int sample, int reach) {
         double[] slope = new double[3];
         for (int c = 0; c < 3; c++) {
-            slope[c] = (colour[3 * (sample + reach) + c] - colour[3 * (sample - reach) + c]) * perPx / (2.0 * reach);
+            slope[c] = (colour[3 * (sample + reach) + c] - colour[3 * (sample - reach) + c])
+                    * samplesPerPx
+                    / (2.0 * reach);
         }
         return slope;
     }
@@ -219,10 +232,10 @@ record BandContrast(float[] path, float[] slope, double perPx) {
         return length == 0 ? v : new double[] {v[0] / length, v[1] / length, v[2] / length};
     }
 
-    /** The part of a colour step square to a line's colour, scaled to show a step as high as the whole would. */
-    private static double[] unshared(double[] step, double[] line) {
+    /** Returns the part of a colour step orthogonal to a line's colour, scaled so that the step keeps its height. */
+    private static double[] orthogonal(double[] step, double[] line) {
         double shared = dot(step, line);
-        double kept = Math.max(0.25, 1 - shared * shared);
+        double kept = Math.max(LEAST_ORTHOGONAL, 1 - shared * shared);
         double[] part = minus(step, line, shared);
         for (int c = 0; c < 3; c++) {
             part[c] /= kept;

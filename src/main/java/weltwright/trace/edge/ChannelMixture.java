@@ -3,28 +3,30 @@ package weltwright.trace.edge;
 import weltwright.trace.appearance.ColourStatistics;
 
 /**
- * Which mixture of the colour channels tells best the inside of a band from its outside, by
- * {@link ColourStatistics.Discriminant}: what is left is the edge.
+ * Finds the mixture of the colour channels that separates the inside of a band best from its outside, by
+ * {@link ColourStatistics.Discriminant}.
  *
- * <p>Assumes that the near quarter of the band lies on one side of the edge and the far quarter on the other.
+ * <p>Assumes that the inner quarter of the band lies on one side of the edge and the outer quarter on the other.
  */
 final class ChannelMixture {
-    /**
-     * Beside a thing, light from all round leaves paper at least so bright; what is darker than the second is no shade.
-     */
+    /** Brightness, relative to the outside, down to which ambient light leaves shaded paper; chosen by eye. */
     private static final double SOFT_SHADE = 0.6;
 
+    /** Brightness below which nothing is shade; chosen by eye. */
     private static final double DARK = 0.45;
 
-    /** Skylight tints a shade by up to the first part; what is tinted by more than the second is of another colour. */
+    /** Tint that skylight gives to a shade, as the range of the channels over their mean; chosen by eye. */
     private static final double SHADE_TINT = 0.08;
 
+    /** Tint above which nothing is shade; chosen by eye. */
     private static final double HUE = 0.16;
 
     private final double[][] cumulative;
     private final int rows;
 
     /**
+     * Accumulates the colours of a band.
+     *
      * @param colour of the band, row by row: blue, green, red
      * @param rows of the band; the last is followed by the first
      */
@@ -46,18 +48,19 @@ final class ChannelMixture {
     }
 
     /**
-     * @param weights of blue, green and red: weighted so, the colours on each side vary by 1 and the step from near to
-     *     far is positive
-     * @param apart that step: how far the sides are apart, in standard deviations within them
-     * @param near mean colour of the near side
-     * @param far mean colour of the far side
+     * A mixture of the channels.
+     *
+     * @param weights of blue, green and red, scaled so that each side has variance 1 and the step outwards is positive
+     * @param separation that step: the distance of the sides in standard deviations within them
+     * @param near mean colour of the inside
+     * @param far mean colour of the outside
      */
-    record Mix(double[] weights, double apart, double[] near, double[] far) {
+    record Mix(double[] weights, double separation, double[] near, double[] far) {
         /**
-         * From 0, where the near side might be the far one in shade or in a better light, to 1 where it is darker than
-         * a soft shade or of another hue.
+         * Returns 0 where the inside may be the outside's material in shade or in a better light, to 1 where it is
+         * darker than a soft shade or of another hue.
          */
-        double otherThanShade() {
+        double differenceFromShade() {
             double most = 0;
             double least = Double.POSITIVE_INFINITY;
             double mean = 0;
@@ -74,8 +77,8 @@ final class ChannelMixture {
     }
 
     /**
-     * The mixture for a row, judged over {@code 2 reach + 1} rows round it or to one side of it, whichever tells the
-     * sides apart best: next to where one material ends, the rows of the other would only confuse.
+     * Returns the mixture for a row, from the {@code 2 reach + 1} rows around it or to one side of it, whichever
+     * separates the sides best: next to the end of a material the rows of another one are left out.
      */
     Mix mix(int row, int reach) {
         ColourStatistics bestNear = sums(cumulative[0], row, reach);
@@ -91,9 +94,13 @@ final class ChannelMixture {
                 bestFar = far;
             }
         }
-        double apart = Math.sqrt(Math.max(1e-12, best.square()));
+        double separation = Math.sqrt(Math.max(1e-12, best.square()));
         double[] w = best.weights();
-        return new Mix(new double[] {w[0] / apart, w[1] / apart, w[2] / apart}, apart, bestNear.mean(), bestFar.mean());
+        return new Mix(
+                new double[] {w[0] / separation, w[1] / separation, w[2] / separation},
+                separation,
+                bestNear.mean(),
+                bestFar.mean());
     }
 
     private ColourStatistics sums(double[] cumulative, int row, int reach) {

@@ -12,75 +12,77 @@ import weltwright.trace.appearance.GroundPrint;
 import weltwright.trace.outline.SilhouetteBuilder;
 
 /**
- * Finds the knife's edge to a fraction of a pixel near a rough contour, on the picture's own pixels.
+ * Locates the knife's edge to a fraction of a pixel near a rough contour, on the photo's own pixels.
  *
  * <p>Made for an edge that is blurred over a pixel or two, and a contour that is off by no more than the reach and
- * turns no more sharply than the reach allows. The steps:
+ * whose radius of curvature is no less. The steps:
  *
  * <ol>
- *   <li>straighten a band along the contour, one row for each point of it, by looking along its normals
- *       ({@link EdgeBand}, {@link BandColours});
- *   <li>find for each place of the band how much it looks like the knife's edge ({@link BandContrast});
- *   <li>through the band find the path of most contrast that does not jump ({@link MaximumGainPath}), so that neither a
- *       shadow's edge nor wood grain draws it away for a few points, and outside of which the ground's lines are seen,
- *       inside hidden ({@link PrintedLineScore});
- *   <li>on each row take the top of the parabola through the path's highest value and its neighbours.
+ *   <li>straighten a band along the contour, with a row along the normal at each point ({@link EdgeBand},
+ *       {@link BandColours});
+ *   <li>compute the contrast of each sample of the band ({@link BandContrast});
+ *   <li>find the smooth path of most contrast through the band ({@link MaximumGainPath}), outside of which the ground's
+ *       lines are visible and inside hidden ({@link PrintedLineScore}). Being smooth, it does not follow the edge of a
+ *       shadow or wood grain for a few points;
+ *   <li>on each row take the vertex of the parabola through the maximum next to the path and its neighbours.
  * </ol>
  *
- * It stops at points; where they are in mm is for {@link SilhouetteBuilder} to say.
+ * The result is in pixels; {@link SilhouetteBuilder} converts it to mm.
  */
 public final class EdgeTracker {
-    /** Samples for each pixel across the edge of a picture that is not fine: an edge's blur has a few of them. */
-    private static final double PER_PX = 2;
+    /** Samples per pixel across the edge, so that its blur has a few of them. */
+    private static final double SAMPLES_PER_PX = 2;
 
     /**
-     * In a fine picture there are no more than this to the millimetre, or the path's moves from row to row, which are
-     * counted in them, would be dearer there.
+     * Greatest number of samples per millimetre: the cost of a path's moves is per sample, and would rise in a fine
+     * photo. Chosen by eye.
      */
     private static final double MOST_PER_MM = 14;
 
-    /** What a place on a drawn line counts for by itself, next to a strong edge's gain. */
+    /** Gain of a sample on a drawn line by itself, in units of the greatest gain of an edge; chosen by eye. */
     private static final double DRAWN = 0.3;
 
-    /**
-     * What has this part of a strong edge's contrast gains half as much as anything can: 1, but for the ground's lines.
-     */
+    /** Contrast, relative to a strong edge's, at which the gain is one half; chosen by eye. */
     private static final double HALF_GAIN = 0.4;
 
-    /** Rows to either side over which a strong edge is judged. */
+    /** Rows to either side from which the contrast of a strong edge is taken; chosen by eye. */
     private static final int STRONG_ROWS = 60;
 
-    /** What is strong changes slowly: so many rows share it. */
-    private static final int ALIKE_ROWS = 8;
+    /** Rows that share the contrast of a strong edge, which changes slowly: for speed. */
+    private static final int SHARED_ROWS = 8;
 
     /**
-     * The contrast of an edge that is faint but no noise, in standard deviations of the colours beside it per pixel.
+     * Contrast of a faint edge that is not noise, in standard deviations of the colours beside it per pixel; by eye.
      */
     private static final double FAINT = 2;
 
-    /** What noise alone shows where it shows most, in the same. */
+    /** Greatest contrast due to noise alone, in the same unit; chosen by eye. */
     private static final double NOISE = 0.3;
 
-    /** What a millimetre of line counts for that is seen outside or hidden inside, in units of a strong edge's gain. */
-    private static final double LINE_SEEN = 1.5;
+    /**
+     * Gain of a millimetre of line that is visible outside or hidden inside, in units of an edge's greatest; by eye.
+     */
+    private static final double LINE_GAIN = 1.5;
 
-    /** What is so steep is an edge, however much steeper others are: twice of what is faint. */
+    /** Contrast of a certain edge, however strong the rest of the knife's: twice that of a faint one. */
     private static final double CERTAIN = 4;
 
     private final DecodedPhoto picture;
     private final GroundAppearance ground;
-    private final double perPx;
+    private final double samplesPerPx;
     private final double stepPx;
     private final double reachPx;
     private final double alongPx;
     private final double steadyPx;
 
     /**
-     * @param pxPerMm pixels to the millimetre where the edge is
-     * @param stepMm distance between points along the contour
-     * @param reachMm how far to look to either side
-     * @param alongMm standard deviation of the smoothing along the edge: steadies it, and rounds its corners
-     * @param steadyMm the same where the edge is hardly to be seen
+     * Prepares the tracker.
+     *
+     * @param pxPerMm pixels per millimetre at the edge
+     * @param stepMm distance of points along the contour
+     * @param reachMm half the width of the band
+     * @param alongMm standard deviation of the average along the edge, which reduces noise and rounds corners
+     * @param steadyMm standard deviation of the average where the edge is faint
      */
     public EdgeTracker(
             DecodedPhoto picture,
@@ -92,7 +94,7 @@ public final class EdgeTracker {
             double steadyMm) {
         this.picture = picture;
         this.ground = ground;
-        perPx = Math.min(PER_PX, MOST_PER_MM / pxPerMm);
+        samplesPerPx = Math.min(SAMPLES_PER_PX, MOST_PER_MM / pxPerMm);
         stepPx = stepMm * pxPerMm;
         reachPx = reachMm * pxPerMm;
         alongPx = alongMm * pxPerMm;
@@ -100,13 +102,13 @@ public final class EdgeTracker {
     }
 
     /**
-     * Follows the edge near a rough contour.
+     * Locates the edge near a rough contour.
      *
-     * @param rough in pixels, closed round the knife; or a stretch of such a contour that has the knife on its left as
-     *     the picture is seen, and to which the edge then keeps the nearer the better
+     * @param rough in pixels: closed around the knife; or an open part of such a contour, drawn by hand, with the knife
+     *     on its left as the photo is viewed. The edge is then drawn to the middle of the band
      */
-    public List<EdgePoint> near(Polyline rough) {
-        EdgeBand band = EdgeBand.along(rough.resampled(stepPx), (int) Math.round(reachPx * perPx), perPx);
+    public List<EdgePoint> locate(Polyline rough) {
+        EdgeBand band = EdgeBand.along(rough.resampled(stepPx), (int) Math.round(reachPx * samplesPerPx), samplesPerPx);
         ParallelPair<PrintedLineScore[], BandContrast> both =
                 ParallelPair.of(() -> band.lines(ground), () -> contrast(band));
         PrintedLineScore[] lines = both.first();
@@ -118,17 +120,17 @@ public final class EdgeTracker {
         add(lines, gain);
         int[] path = band.closed()
                 ? MaximumGainPath.closed(gain, width)
-                : MaximumGainPath.open(nearer(gain, band.half()), width);
+                : MaximumGainPath.open(preferringMiddle(gain, band.half()), width);
         List<EdgePoint> edge = new ArrayList<>(path.length);
         for (int i = 0; i < path.length; i++) {
-            int k = summit(contrast.slope(), i * width, width, path[i]);
+            int k = maximum(contrast.slope(), i * width, width, path[i]);
             double outwards = k - band.half() + parabola(contrast.slope(), i * width, width, k);
             double clear = Math.max(0, contrast.path()[i * width + path[i]] - NOISE);
-            double held = lines[i].held(path[i]);
+            double lineEnd = lines[i].endAt(path[i]);
             edge.add(new EdgePoint(
                     band.pixel(i, outwards),
-                    Math.max(held, clear / Math.max(NOISE, strong - NOISE)),
-                    Math.max(held, clear / Math.max(NOISE, Math.min(strong, CERTAIN) - NOISE))));
+                    Math.max(lineEnd, clear / Math.max(NOISE, strong - NOISE)),
+                    Math.max(lineEnd, clear / Math.max(NOISE, Math.min(strong, CERTAIN) - NOISE))));
         }
         return edge;
     }
@@ -141,14 +143,14 @@ public final class EdgeTracker {
         GroundPrint[] print = both.first();
         try (BandColours colours = both.second()) {
             ParallelPair<float[], float[]> averages = ParallelPair.of(
-                    // On other grounds nobody asks for it.
+                    // Not used on other grounds.
                     () -> ground.isSteelGrey() ? colours.averagedBesideLines(print, steadyRows) : new float[0],
                     () -> colours.averaged(alongRows));
-            return BandContrast.of(averages.second(), averages.first(), print, band.rows(), perPx, ground);
+            return BandContrast.of(averages.second(), averages.first(), print, band.rows(), samplesPerPx, ground);
         }
     }
 
-    /** Each row's greatest contrast. */
+    /** Returns each row's greatest contrast. */
     private static double[] most(float[] contrast, int width) {
         double[] most = new double[contrast.length / width];
         for (int i = 0; i < most.length; i++) {
@@ -160,23 +162,23 @@ public final class EdgeTracker {
     }
 
     /**
-     * An edge twice as strong is not twice as good: gain levels off. What is strong is judged nearby, so that a faint
-     * stretch is followed as faithfully as a clear one; but where nothing stands out from the noise, noise is not.
+     * Returns the gain of each sample, from 0 to 1: it saturates with contrast, relative to a strong edge nearby, so
+     * that a faint stretch is followed as closely as a clear one; but an edge below {@link #FAINT} is not amplified.
      */
     private static float[] gain(float[] contrast, double[] most, int width) {
         int n = most.length;
         int reach = Math.min(n / 2, STRONG_ROWS);
         float[] gain = new float[contrast.length];
-        IntStream.range(0, (n + ALIKE_ROWS - 1) / ALIKE_ROWS)
+        IntStream.range(0, (n + SHARED_ROWS - 1) / SHARED_ROWS)
                 .parallel()
-                .map(k -> k * ALIKE_ROWS)
+                .map(k -> k * SHARED_ROWS)
                 .forEach(row -> {
                     double[] near = new double[2 * reach + 1];
                     for (int k = -reach; k <= reach; k++) {
                         near[k + reach] = most[Math.floorMod(row + k, n)];
                     }
                     double strong = Math.max(FAINT, OrderStatistic.median(near));
-                    for (int k = row * width; k < Math.min(row + ALIKE_ROWS, n) * width; k++) {
+                    for (int k = row * width; k < Math.min(row + SHARED_ROWS, n) * width; k++) {
                         gain[k] = (float) (contrast[k] / (contrast[k] + HALF_GAIN * strong));
                     }
                 });
@@ -186,36 +188,37 @@ public final class EdgeTracker {
     private static void add(PrintedLineScore[] lines, float[] gain) {
         int i = 0;
         for (PrintedLineScore line : lines) {
-            for (double fits : line.fits()) {
-                gain[i++] += (float) (LINE_SEEN * fits);
+            for (double scores : line.scores()) {
+                gain[i++] += (float) (LINE_GAIN * scores);
             }
         }
     }
 
     /**
-     * Whoever drew a stretch drew it where the edge is, as well as a hand can: what lies at the rim counts for half,
-     * and where nothing is to be seen the drawn line stands.
+     * Returns gains that prefer the middle of the band, where a person has drawn the edge: at its border they count
+     * half, and where there is no edge the path keeps to the drawn line.
      */
-    private static float[] nearer(float[] gain, int half) {
+    private static float[] preferringMiddle(float[] gain, int half) {
         int width = 2 * half + 1;
-        float[] nearer = new float[gain.length];
+        float[] preferring = new float[gain.length];
         for (int i = 0; i < gain.length; i++) {
             double off = (i % width - half) / (double) half;
-            nearer[i] = (float) (gain[i] * (1 - off * off / 2) + DRAWN * (1 - off * off));
+            preferring[i] = (float) (gain[i] * (1 - off * off / 2) + DRAWN * (1 - off * off));
         }
-        return nearer;
+        return preferring;
     }
 
-    /** The nearest local maximum of contrast within a pixel of the path. */
-    private int summit(float[] contrast, int row, int width, int near) {
+    /** Returns the sample of greatest contrast within a pixel of the path. */
+    private int maximum(float[] contrast, int row, int width, int near) {
         int best = near;
-        int pixel = (int) Math.round(perPx);
+        int pixel = (int) Math.round(samplesPerPx);
         for (int k = Math.max(0, near - pixel); k <= Math.min(width - 1, near + pixel); k++) {
             best = contrast[row + k] > contrast[row + best] ? k : best;
         }
         return best;
     }
 
+    /** Returns the offset of the vertex of the parabola through a sample and its neighbours, at most half a sample. */
     private static double parabola(float[] contrast, int row, int width, int k) {
         if (k == 0 || k == width - 1) {
             return 0;

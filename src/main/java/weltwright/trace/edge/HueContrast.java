@@ -3,34 +3,34 @@ package weltwright.trace.edge;
 import weltwright.geometry.fit.FloatMedian;
 
 /**
- * How much the hue changes across each place of a band along a knife's outline. A shadow darkens paper and hardly tints
- * it, and steel that is as bright as the shadow beside it is seldom of the paper's very hue, so this tells where
- * brightness does not. Cameras keep hue coarsely (a JPEG for each second pixel, in blocks), so it is compared over a
- * few pixels to both sides.
+ * Measures how much the hue changes across a knife's edge at each sample of a band. A shadow darkens paper and hardly
+ * tints it, and steel as bright as the shadow beside it is seldom of the paper's hue, so hue finds an edge where
+ * brightness does not. Photos store hue coarsely (JPEG for each second pixel, in blocks), so means over a few pixels
+ * are compared.
  */
 final class HueContrast {
-    /** Compared are the means over so much to either side. */
+    /** Width of the mean on either side: two samples of a JPEG's hue; chosen by eye. */
     private static final int SIDE_PX = 4;
 
-    /** Rows so far apart, outside, tell how much hue scatters. */
+    /** Distance of rows outside whose difference is the scatter of hue; chosen by eye. */
     private static final int APART_ROWS = 10;
 
-    /** Rounding and compression alone put a hue off by so much: standard deviation, in grey levels. */
+    /** Least standard deviation of hue, by rounding and compression, in grey levels; chosen by eye. */
     private static final double LEAST_SIGMA = 0.4;
 
-    /** Hues differ by so many standard deviations by chance. */
+    /** Difference of hues due to chance, in standard deviations; chosen by eye. */
     private static final double CHANCE = 2;
 
-    /** Two for each sample: blue less red, and green less both. */
+    /** Two values for each sample: blue − red, and green − the mean of both. */
     private final float[] hue;
 
     private final int width;
     private final int side;
     private final double[] sigma;
 
-    private HueContrast(float[] colour, int rows, int width, double perPx) {
+    private HueContrast(float[] colour, int rows, int width, double samplesPerPx) {
         this.width = width;
-        side = (int) Math.round(SIDE_PX * perPx);
+        side = (int) Math.round(SIDE_PX * samplesPerPx);
         hue = new float[2 * rows * width];
         for (int i = 0; i < rows * width; i++) {
             hue[2 * i] = colour[3 * i] - colour[3 * i + 2];
@@ -40,16 +40,15 @@ final class HueContrast {
     }
 
     /**
-     * Measures how far the hue changes across a band.
+     * Measures the change of hue across a band.
      *
      * @param colour of the band, row by row from inside to outside: blue, green, red
      * @param rows of the band
-     * @param perPx samples to the pixel
-     * @return for each sample, by how many standard deviations of the ground's own hue the hue changes there, beyond
-     *     chance
+     * @param samplesPerPx samples per pixel across the edge
+     * @return for each sample the change of hue beyond chance, in standard deviations of the ground's own hue
      */
-    static float[] across(float[] colour, int rows, int width, double perPx) {
-        HueContrast steps = new HueContrast(colour, rows, width, perPx);
+    static float[] across(float[] colour, int rows, int width, double samplesPerPx) {
+        HueContrast steps = new HueContrast(colour, rows, width, samplesPerPx);
         float[] across = new float[rows * width];
         for (int i = 0; i < across.length; i++) {
             across[i] = (float) Math.max(0, steps.at(i) - CHANCE);
@@ -57,7 +56,7 @@ final class HueContrast {
         return across;
     }
 
-    /** How one of the two hues scatters along the band's outermost samples. */
+    /** Returns the scatter of one of the two values along the band's outermost samples. */
     private double sigma(int which, int rows) {
         int side = Math.max(1, width / 8);
         float[] off = new float[side * Math.max(0, rows - APART_ROWS)];
@@ -77,7 +76,7 @@ final class HueContrast {
             for (int j = 1; j <= reach; j++) {
                 step += hue[2 * (sample + j) + h] - hue[2 * (sample - j) + h];
             }
-            // Fewer samples tell less.
+            // Near the band's border fewer samples are compared, and weigh less.
             step /= side * sigma[h];
             square += step * step;
         }

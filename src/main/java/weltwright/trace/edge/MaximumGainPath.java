@@ -3,29 +3,28 @@ package weltwright.trace.edge;
 import java.util.Arrays;
 
 /**
- * The path through all rows of a raster, one place on each, that gains the most, less what its moves to the side cost.
- * Over rows where all places gain alike it goes as straight as it can from what it follows before to what it follows
- * behind.
+ * Finds the path through all rows of a raster, one sample on each, of greatest gain minus the cost of its moves to the
+ * side. Over rows of equal gains it is as straight as possible.
  *
- * <p>Found by dynamic programming (Bellman 1957): the best way to a place goes on from the best way to one of the row
- * before.
+ * <p>Method: dynamic programming (Bellman 1957).
  */
 final class MaximumGainPath {
-    /** How many places the path may move across from one row to the next. */
-    private static final int MOST_JUMP = 5;
+    /** Greatest move from one row to the next, in samples; chosen by eye. */
+    private static final int MAX_MOVE = 5;
 
-    /** What a move by one place costs, in units of gain; by two, four times that, and so on. */
-    private static final double JUMP_COST = 0.04;
+    /** Cost of a move by one sample, in units of gain; it rises with the square of the move. Chosen by eye. */
+    private static final double MOVE_COST = 0.04;
 
     private MaximumGainPath() {}
 
     /**
-     * The path that ends on the place where it began, the last row followed by the first. It begins at the greatest
-     * gain of the row where that stands out most: to try all places of a row would take as many times as long.
+     * Returns the closed path, the last row followed by the first. It passes through the greatest gain of the row where
+     * that exceeds the mean most; this is not always optimal, but trying each sample would take {@code width} times as
+     * long.
      *
-     * @param gain of each place, row by row
-     * @param width places on a row
-     * @return the place on each row
+     * @param gain of each sample, row by row
+     * @param width samples on a row
+     * @return index of the sample on each row
      */
     static int[] closed(float[] gain, int width) {
         int rows = gain.length / width;
@@ -34,27 +33,27 @@ final class MaximumGainPath {
         double[] score = new double[width];
         Arrays.fill(score, Double.NEGATIVE_INFINITY);
         score[startAt] = 0;
-        byte[][] came = new byte[rows + 1][];
+        byte[][] move = new byte[rows + 1][];
         for (int row = 1; row <= rows; row++) {
-            came[row] = new byte[width];
-            score = reached(score, gain, (start + row) % rows * width, came[row]);
+            move[row] = new byte[width];
+            score = nextScores(score, gain, (start + row) % rows * width, move[row]);
         }
         int[] path = new int[rows];
         int k = startAt;
         for (int row = rows; row >= 1; row--) {
             path[(start + row) % rows] = k;
-            k += came[row][k];
+            k += move[row][k];
         }
         return path;
     }
 
-    /** The same from the first row to the last, beginning and ending anywhere on them. */
+    /** Returns the open path from any sample of the first row to any of the last. */
     static int[] open(float[] gain, int width) {
         int rows = gain.length / width;
         double[] score = new double[width];
-        byte[][] came = new byte[rows][width];
+        byte[][] move = new byte[rows][width];
         for (int row = 0; row < rows; row++) {
-            score = reached(score, gain, row * width, came[row]);
+            score = nextScores(score, gain, row * width, move[row]);
         }
         int k = 0;
         for (int j = 1; j < width; j++) {
@@ -63,12 +62,12 @@ final class MaximumGainPath {
         int[] path = new int[rows];
         for (int row = rows - 1; row >= 0; row--) {
             path[row] = k;
-            k += came[row][k];
+            k += move[row][k];
         }
         return path;
     }
 
-    /** The row whose greatest gain is most above what its places gain on average. */
+    /** Returns the row whose greatest gain exceeds its mean gain most. */
     private static int clearest(float[] gain, int width) {
         int clearest = 0;
         double most = -1;
@@ -86,7 +85,7 @@ final class MaximumGainPath {
         return clearest;
     }
 
-    /** The place of greatest gain on the row whose gains begin at an index. */
+    /** Returns the sample of greatest gain on the row that begins at an index. */
     private static int best(float[] gain, int from, int width) {
         int best = 0;
         for (int k = 1; k < width; k++) {
@@ -96,23 +95,23 @@ final class MaximumGainPath {
     }
 
     /**
-     * The best scores on the next row of a path.
+     * Returns the best scores on the next row.
      *
-     * @param score the best on the row before
-     * @param from where the next row's gains begin
-     * @param came filled in: for each place, how far to the side the best way there comes from
+     * @param score the best scores on the row before
+     * @param from index of the next row's first gain
+     * @param move output: for each sample the offset of its predecessor
      */
-    private static double[] reached(double[] score, float[] gain, int from, byte[] came) {
+    private static double[] nextScores(double[] score, float[] gain, int from, byte[] move) {
         int width = score.length;
         double[] next = new double[width];
         for (int k = 0; k < width; k++) {
             double best = Double.NEGATIVE_INFINITY;
-            for (int j = -MOST_JUMP; j <= MOST_JUMP; j++) {
+            for (int j = -MAX_MOVE; j <= MAX_MOVE; j++) {
                 if (k + j >= 0 && k + j < width) {
-                    double reached = score[k + j] - JUMP_COST * j * j;
+                    double reached = score[k + j] - MOVE_COST * j * j;
                     if (reached > best) {
                         best = reached;
-                        came[k] = (byte) j;
+                        move[k] = (byte) j;
                     }
                 }
             }

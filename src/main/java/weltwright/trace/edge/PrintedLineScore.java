@@ -4,48 +4,49 @@ import weltwright.geometry.Point;
 import weltwright.trace.appearance.GroundAppearance;
 
 /**
- * The ground's lines on one row across a knife's edge, from well inside to well outside: outside they should be seen,
- * inside hidden.
+ * Scores the samples of a row across a knife's edge by the ground's lines, which are visible outside and hidden inside.
  *
- * @param fits for each place of the row: were the edge there, how many millimetres of line would be as they should,
- *     less how many would not
- * @param stepMm from place to place
+ * @param scores for each sample, if the edge were there: the millimetres of line that agree with that minus those that
+ *     contradict it
+ * @param stepMm distance of samples
  */
-record PrintedLineScore(double[] fits, double stepMm) {
-    /** A line's end is told to a part of this. */
-    private static final double HELD_MM = 0.8;
+record PrintedLineScore(double[] scores, double stepMm) {
+    /** Length of line to both sides of an end that is compared; chosen by eye. */
+    private static final double END_MM = 0.8;
 
     /**
-     * @param places of the row
-     * @param inmost the first of them, on the ground's plane, in mm
-     * @param outmost the last
+     * Scores a row.
+     *
+     * @param places number of samples
+     * @param innermost the first of them, on the ground's plane, in mm
+     * @param outermost the last one
      */
-    static PrintedLineScore of(GroundAppearance ground, int places, Point inmost, Point outmost) {
-        double stepMm = inmost.distance(outmost) / (places - 1);
-        double[] shown = new double[places];
+    static PrintedLineScore of(GroundAppearance ground, int places, Point innermost, Point outermost) {
+        double stepMm = innermost.distance(outermost) / (places - 1);
+        double[] visibility = new double[places];
         double outside = 0;
         for (int k = 0; k < places; k++) {
-            shown[k] = stepMm * ground.lineVisibilityAt(inmost.towards(outmost, k / (places - 1.0)));
-            outside += shown[k];
+            visibility[k] = stepMm * ground.lineVisibilityAt(innermost.towards(outermost, k / (places - 1.0)));
+            outside += visibility[k];
         }
-        double[] fits = new double[places];
+        double[] scores = new double[places];
         double inside = 0;
         for (int k = 0; k < places; k++) {
-            // Of what lies at the edge itself half is inside.
-            fits[k] = outside - inside - shown[k];
-            outside -= shown[k];
-            inside += shown[k];
+            // Half of the sample at the edge lies inside.
+            scores[k] = outside - inside - visibility[k];
+            outside -= visibility[k];
+            inside += visibility[k];
         }
-        return new PrintedLineScore(fits, stepMm);
+        return new PrintedLineScore(scores, stepMm);
     }
 
-    /** 1 where a line is seen right up to a place and hidden right behind it; 0 or less where no line ends there. */
-    double held(int place) {
-        int aside = (int) Math.round(HELD_MM / stepMm);
-        if (place < aside || place + aside >= fits.length) {
+    /** Returns 1 where a line is visible up to a sample and hidden behind it; 0 or less where no line ends there. */
+    double endAt(int place) {
+        int aside = (int) Math.round(END_MM / stepMm);
+        if (place < aside || place + aside >= scores.length) {
             return 0;
         }
-        double worse = fits[place] - Math.max(fits[place - aside], fits[place + aside]);
+        double worse = scores[place] - Math.max(scores[place - aside], scores[place + aside]);
         return worse / (2 * aside * stepMm);
     }
 }

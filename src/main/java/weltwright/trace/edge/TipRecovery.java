@@ -17,48 +17,54 @@ import weltwright.image.DecodedPhoto;
 import weltwright.trace.appearance.ColourDistribution;
 
 /**
- * A point of a knife that a contour has cut off, though the picture shows it: what goes on before the contour's end,
- * has the knife's colours rather than the ground's, and narrows to a point.
+ * Recovers a tip that a contour has cut off, though the photo shows it: a region that continues the contour's end, has
+ * the knife's colours rather than the ground's, and narrows to a point.
  *
- * <p>Made for a tip that hides too little of the ground's print to be told by that. The colours are two normal
- * distributions: the knife's, learned inside the end, and the ground's, learned beside it; what lies before the end is
- * learned from by neither. A colour is the knife's where it is likelier so, by the ratio of likelihoods (Neyman and
- * Pearson 1933).
+ * <p>Made for a tip that hides too little of the ground's print to be found by that. The steps, on a grid of cells
+ * around the end:
+ *
+ * <ol>
+ *   <li>estimate the normal distributions of the knife's colours, inside the end, and of the ground's, beside it;
+ *   <li>collect the connected cells ahead of the end whose likelihood ratio (Neyman and Pearson 1933) is the knife's;
+ *   <li>where they have the shape of a triangle, add their outermost point to the contour.
+ * </ol>
  */
 final class TipRecovery {
-    /** So far round the end the picture is looked at. */
-    private static final double ROUND_MM = 10;
+    /** Half the side of the grid around the end; chosen by eye. */
+    private static final double GRID_MM = 10;
 
-    /** What goes on so far from the end is no tip: a longer one would not have been lost. */
+    /** Greatest length of a lost tip: the mask does not lose longer ones; chosen by eye. */
     private static final double MOST_MM = 7;
 
-    /** A shorter one is given back by the lines along its sides ({@link TipSharpener}). */
+    /** Least length; a shorter tip is recovered from the lines along its sides ({@link TipSharpener}). By eye. */
     private static final double LEAST_MM = 0.7;
 
+    /** Side of a cell: about a pixel of the photo; chosen by eye. */
     private static final double STEP_MM = 0.2;
 
-    /** Nearer to the contour than this a place may be on its other side. */
+    /** Distance from the contour within which a cell may belong to either side: the mask's accuracy; by eye. */
     private static final double NEAR_MM = 0.6;
 
-    /** The knife's colours are learned no farther from the end than this, since they change along a blade. */
-    private static final double LEARNED_MM = 4;
+    /** Distance from the end within which the knife's colours are sampled, since they change along a blade; by eye. */
+    private static final double SAMPLED_MM = 4;
 
-    /** The cone ahead, from the middle of what is learned from, in which the point may lie, to each side. */
+    /** Half the angle of the cone ahead, from the middle of the sampled knife, in which the tip may lie; by eye. */
     private static final double HALF_CONE_RAD = Math.toRadians(50);
 
-    /** Variance of a channel's noise that is always there where nine pixels are averaged, in grey levels squared. */
+    /** Least variance of a channel averaged over nine pixels, in grey levels squared; chosen by eye. */
     private static final double LEAST_NOISE = 2;
 
-    /** A colour is the knife's where the logarithm of the likelihoods' ratio is more than this. */
+    /** Logarithm of the likelihood ratio above which a colour is the knife's; chosen by eye. */
     private static final double LIKELIER = 1;
 
-    /** A triangle has a quarter of its area in the outer half of its height, a stripe has half. */
+    /** Greatest part of the area in the outer half of the length: a quarter in a triangle, half in a stripe. */
     private static final double MOST_IN_OUTER_HALF = 0.4;
 
-    /** What was found may differ so much in area from the triangle which it is taken for, as a part of its own. */
+    /** Greatest difference of the area found from that of the triangle added, relative to it; chosen by eye. */
     private static final double MOST_UNLIKE = 0.5;
 
-    private static final int FEWEST_TO_LEARN_FROM = 30;
+    /** Least number of cells for the estimate of a distribution; chosen by eye. */
+    private static final int FEWEST_SAMPLES = 30;
 
     private final int size;
     private final double pxPerMm;
@@ -74,7 +80,7 @@ final class TipRecovery {
     private TipRecovery(DecodedPhoto picture, double pxPerMm, Polyline contour, Point end, Point ahead) {
         this.pxPerMm = pxPerMm;
         stepPx = STEP_MM * pxPerMm;
-        size = 2 * (int) Math.round(ROUND_MM / STEP_MM) + 1;
+        size = 2 * (int) Math.round(GRID_MM / STEP_MM) + 1;
         corner = end.minus(new Point(1, 1).times(Math.floorDiv(size, 2) * stepPx));
         this.end = end;
         colours = seen(picture);
@@ -88,23 +94,23 @@ final class TipRecovery {
     }
 
     /**
-     * The contour with the point that it has cut off at one end, or as it is where there is none.
+     * Returns the contour with the tip that it has cut off at one end, or unchanged where there is none.
      *
      * @param contour closed, in pixels
-     * @param end the place of the contour that is the end
-     * @param other the end on the other side
+     * @param end the point of the contour at that end
+     * @param other the point at the other end
      */
-    static Polyline regained(DecodedPhoto picture, double pxPerMm, Polyline contour, Point end, Point other) {
+    static Polyline recover(DecodedPhoto picture, double pxPerMm, Polyline contour, Point end, Point other) {
         TipRecovery tip =
                 new TipRecovery(picture, pxPerMm, contour, end, end.minus(other).unit());
         try {
-            return tip.regained(contour);
+            return tip.recover(contour);
         } finally {
             tip.colours.release();
         }
     }
 
-    private Polyline regained(Polyline contour) {
+    private Polyline recover(Polyline contour) {
         ColourDistribution.Sums knife = new ColourDistribution.Sums();
         ColourDistribution.Sums ground = new ColourDistribution.Sums();
         float[] bgr = new float[3 * size * size];
@@ -113,25 +119,25 @@ final class TipRecovery {
             if (fromContour[i] * STEP_MM < NEAR_MM) {
                 continue;
             }
-            if (isInside(i) && isLearnedFrom(i)) {
+            if (isInside(i) && isSampled(i)) {
                 knife.add(bgr[3 * i], bgr[3 * i + 1], bgr[3 * i + 2]);
             } else if (!isInside(i) && !isAhead(i)) {
                 ground.add(bgr[3 * i], bgr[3 * i + 1], bgr[3 * i + 2]);
             }
         }
-        if (Math.min(knife.count(), ground.count()) < FEWEST_TO_LEARN_FROM) {
+        if (Math.min(knife.count(), ground.count()) < FEWEST_SAMPLES) {
             return contour;
         }
-        List<Integer> beyond = beyond(bgr, knife.normal(LEAST_NOISE), ground.normal(LEAST_NOISE));
+        List<Integer> beyond = grow(bgr, knife.normal(LEAST_NOISE), ground.normal(LEAST_NOISE));
         return isPoint(beyond) ? withPoint(contour, beyond) : contour;
     }
 
-    /** The cells before the end that are the knife's and go on from it. */
-    private List<Integer> beyond(float[] bgr, ColourDistribution knife, ColourDistribution ground) {
+    /** Returns the connected cells ahead of the end that have the knife's colours. */
+    private List<Integer> grow(float[] bgr, ColourDistribution knife, ColourDistribution ground) {
         boolean[] passed = new boolean[size * size];
         Deque<Integer> front = new ArrayDeque<>();
         for (int i = 0; i < size * size; i++) {
-            if (isInside(i) && isLearnedFrom(i)) {
+            if (isInside(i) && isSampled(i)) {
                 passed[i] = true;
                 front.add(i);
             }
@@ -168,8 +174,8 @@ final class TipRecovery {
     }
 
     /**
-     * The contour with all between where the point begins on one side and where on the other replaced by the point's
-     * outermost place; as it is where what was found is no such triangle.
+     * Returns the contour with the part between the two sides of the tip replaced by the tip's outermost point, or
+     * unchanged where the area found differs from the triangle that this adds.
      */
     private Polyline withPoint(Polyline contour, List<Integer> beyond) {
         List<Point> points = contour.points();
@@ -184,12 +190,12 @@ final class TipRecovery {
             before = touches(points.get(Math.floorMod(at - k, n)), beyond) ? k : before;
             after = touches(points.get((at + k) % n), beyond) ? k : after;
         }
-        List<Point> regained = new ArrayList<>();
+        List<Point> recovered = new ArrayList<>();
         for (int k = after + 1; k < n - before; k++) {
-            regained.add(points.get((at + k) % n));
+            recovered.add(points.get((at + k) % n));
         }
-        regained.add(apex(beyond));
-        Polyline pointed = Polyline.closed(regained);
+        recovered.add(apex(beyond));
+        Polyline pointed = Polyline.closed(recovered);
         double added = Math.abs(pointed.signedAreaMm2()) - Math.abs(contour.signedAreaMm2());
         double found = beyond.size() * stepPx * stepPx;
         return Math.abs(added - found) < MOST_UNLIKE * found ? pointed : contour;
@@ -216,16 +222,16 @@ final class TipRecovery {
         return corner.plus(new Point(i % size, Math.floorDiv(i, size)).times(stepPx));
     }
 
-    /** How far a cell lies before the end, in mm. */
+    /** Returns how far a cell lies ahead of the end, in mm. */
     private double reach(int i) {
         return place(i).minus(end).dot(ahead) / pxPerMm;
     }
 
-    private boolean isLearnedFrom(int i) {
-        return place(i).distance(end) < LEARNED_MM * pxPerMm;
+    private boolean isSampled(int i) {
+        return place(i).distance(end) < SAMPLED_MM * pxPerMm;
     }
 
-    /** Whether a cell lies where the point may be that was cut off. */
+    /** Returns whether a cell lies in the cone in which the tip may be. */
     private boolean isAhead(int i) {
         Point way = place(i).minus(from);
         return way.dot(ahead) > Math.cos(HALF_CONE_RAD) * way.norm() && place(i).distance(end) < MOST_MM * pxPerMm;
@@ -235,7 +241,7 @@ final class TipRecovery {
         Point sum = new Point(0, 0);
         int count = 0;
         for (int i = 0; i < size * size; i++) {
-            if (isInside(i) && isLearnedFrom(i)) {
+            if (isInside(i) && isSampled(i)) {
                 sum = sum.plus(place(i));
                 count++;
             }
@@ -262,19 +268,19 @@ final class TipRecovery {
         return seen;
     }
 
-    /** 255 inside the contour. */
+    /** Returns a mask of the cells: 255 inside the contour. */
     private Mat area(Polyline contour) {
-        MatOfPoint rim = new MatOfPoint(contour.points().stream()
+        MatOfPoint polygon = new MatOfPoint(contour.points().stream()
                 .map(p -> p.minus(corner).times(1 / stepPx))
                 .map(p -> new org.opencv.core.Point(Math.round(p.x()), Math.round(p.y())))
                 .toArray(org.opencv.core.Point[]::new));
         Mat area = Mat.zeros(size, size, CvType.CV_8U);
-        Imgproc.fillPoly(area, List.of(rim), new Scalar(255));
-        rim.release();
+        Imgproc.fillPoly(area, List.of(polygon), new Scalar(255));
+        polygon.release();
         return area;
     }
 
-    /** How many steps each cell is from the contour. */
+    /** Returns the distance of each cell from the contour, in cells. */
     private static float[] fromContour(Mat area) {
         Mat distance = new Mat();
         Mat other = new Mat();

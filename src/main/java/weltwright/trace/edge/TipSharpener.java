@@ -8,39 +8,55 @@ import weltwright.image.DecodedPhoto;
 import weltwright.trace.appearance.ColourDistribution;
 
 /**
- * Gives a contour back the points that smoothing has blunted: the tip of a blade.
+ * Restores the tips of a contour that smoothing has blunted.
  *
- * <p>Made for a contour whose sides are right to a few tenths of a millimetre but whose pointed ends fall short of the
- * knife's. What is cut off by far, and has the knife's colours, is given back first ({@link TipRecovery}). The steps
- * after that, at either end of the contour's length:
+ * <p>Made for a contour whose sides are accurate to a few tenths of a millimetre and whose pointed ends are too short.
+ * The steps, at either end of the contour's length:
  *
  * <ol>
- *   <li>lay lines along both sides, a few millimetres back from the end, and find where they meet;
- *   <li>learn the knife's colours just inside that end;
- *   <li>walk from the blunt end towards the meeting point as long as the colours are the knife's;
- *   <li>where that is all the way or nearly so, the meeting point is the tip; else the contour stays as it is.
+ *   <li>recover a tip that is cut off altogether ({@link TipRecovery});
+ *   <li>intersect lines along both sides, a few millimetres back from the end;
+ *   <li>estimate the distribution of the knife's colours just inside that end;
+ *   <li>where nearly all colours between the end and the intersection are the knife's, and those beyond are not, the
+ *       intersection is the tip; otherwise the contour is unchanged.
  * </ol>
  */
 public final class TipSharpener {
+    /** Distance from the end, along the contour, at which the lines along its sides begin; chosen by eye. */
     private static final double SIDE_FROM_MM = 3;
+
+    /** Distance from the end at which they stop; chosen by eye. */
     private static final double SIDE_TO_MM = 8;
 
-    /** A longer point than this would not have been lost. */
+    /** Greatest length that is added: smoothing does not take more; chosen by eye. */
     private static final double MOST_MM = 8;
 
+    /** Least length that is worth adding: about the mask's accuracy; chosen by eye. */
     private static final double LEAST_MM = 0.3;
 
-    /** Two sides that meet at more than this make no point. */
+    /** Greatest angle of a tip; chosen by eye. */
     private static final double WIDEST_RAD = Math.toRadians(110);
 
-    /** So much of the way must be the knife's: the last of a tip is blurred into the ground. */
+    /** Least sine of that angle for a stable intersection: 6 degrees; chosen by eye. */
+    private static final double LEAST_SINE = 0.1;
+
+    /** Points between the end and the intersection at which the colour is tested; chosen by eye. */
+    private static final int TESTED_POINTS = 20;
+
+    /** Least part of them that must be the knife's; the last of a tip is blurred into the ground. Chosen by eye. */
     private static final double KNIFE_PART = 0.7;
 
-    /** Squared distance from the knife's colours, in their own spread, up to which a colour is one of them. */
+    /** Squared Mahalanobis distance of the knife's colours: exceeded by 0.3 % (chi-squared, 3 degrees of freedom). */
     private static final double KNIFE_COLOUR = 14;
 
-    /** Variance of a pixel's noise, in grey levels squared, that is always there. */
+    /** Least variance of a pixel's channel, in grey levels squared; chosen by eye. */
     private static final double NOISE = 25;
+
+    /** Distance beyond the tip at which the colour must be the ground's; chosen by eye. */
+    private static final double BEYOND_MM = 1.5;
+
+    /** Distance of the points of the contour; chosen by eye. */
+    private static final double POINT_MM = 0.3;
 
     private final DecodedPhoto picture;
     private final double pxPerMm;
@@ -51,30 +67,30 @@ public final class TipSharpener {
     }
 
     /**
-     * Gives the contour with its tip drawn out to where the knife ends.
+     * Returns the contour with its ends extended to the knife's tips.
      *
      * @param contour closed, in pixels
      */
-    public Polyline sharpened(Polyline contour) {
-        Polyline even = contour.resampled(0.3 * pxPerMm);
+    public Polyline sharpen(Polyline contour) {
+        Polyline even = contour.resampled(POINT_MM * pxPerMm);
         int[] ends = ends(even.points());
         Point first = even.points().get(ends[0]);
         Point second = even.points().get(ends[1]);
-        return sharpened(sharpened(even, first, second), second, first);
+        return sharpen(sharpen(even, first, second), second, first);
     }
 
-    private Polyline sharpened(Polyline shortened, Point near, Point other) {
-        Polyline contour = TipRecovery.regained(picture, pxPerMm, shortened, near, other);
+    private Polyline sharpen(Polyline shortened, Point near, Point other) {
+        Polyline contour = TipRecovery.recover(picture, pxPerMm, shortened, near, other);
         List<Point> points = contour.points();
         Point end = contour.equals(shortened) ? near : points.get(points.size() - 1);
         int nearest = 0;
         for (int i = 1; i < points.size(); i++) {
             nearest = points.get(i).distance(end) < points.get(nearest).distance(end) ? i : nearest;
         }
-        return sharpened(contour, nearest);
+        return sharpen(contour, nearest);
     }
 
-    /** Two points as far apart as any, nearly: the farthest from the middle, and the farthest from that. */
+    /** Returns two points nearly as far apart as any: the farthest from the centroid, and the farthest from that. */
     private static int[] ends(List<Point> points) {
         Point middle = points.stream().reduce(new Point(0, 0), Point::plus).times(1.0 / points.size());
         int first = farthest(points, middle);
@@ -89,7 +105,7 @@ public final class TipSharpener {
         return farthest;
     }
 
-    private Polyline sharpened(Polyline contour, int end) {
+    private Polyline sharpen(Polyline contour, int end) {
         List<Point> points = contour.points();
         int n = points.size();
         double step = contour.lengthMm() / n;
@@ -101,7 +117,7 @@ public final class TipSharpener {
         Point alongB = b.minus(point(points, end + far)).unit();
         double sine = alongA.cross(alongB);
         double apexAngle = Math.PI - Math.acos(Math.max(-1, Math.min(1, -alongA.dot(alongB))));
-        if (Math.abs(sine) < 0.1 || apexAngle > WIDEST_RAD) {
+        if (Math.abs(sine) < LEAST_SINE || apexAngle > WIDEST_RAD) {
             return contour;
         }
         Point apex = a.plus(alongA.times(b.minus(a).cross(alongB) / sine));
@@ -110,15 +126,13 @@ public final class TipSharpener {
         if (reach < LEAST_MM * pxPerMm || reach > MOST_MM * pxPerMm) {
             return contour;
         }
-        ColourDistribution knife = learn(blunt, a.towards(b, 0.5), a, b);
-        // Started a little behind the blunt end: how blunt exactly it is says nothing.
-        int steps = 20;
+        ColourDistribution knife = colours(blunt, a.towards(b, 0.5), a, b);
         int inside = 0;
-        for (int i = 0; i < steps; i++) {
-            inside += has(knife, blunt.towards(apex, (i + 0.5) / steps)) ? 1 : 0;
+        for (int i = 0; i < TESTED_POINTS; i++) {
+            inside += has(knife, blunt.towards(apex, (i + 0.5) / TESTED_POINTS)) ? 1 : 0;
         }
-        boolean groundDiffers = !has(knife, apex.plus(apex.minus(blunt).unit().times(1.5 * pxPerMm)));
-        if (inside < KNIFE_PART * steps || !groundDiffers) {
+        boolean groundDiffers = !has(knife, apex.plus(apex.minus(blunt).unit().times(BEYOND_MM * pxPerMm)));
+        if (inside < KNIFE_PART * TESTED_POINTS || !groundDiffers) {
             return contour;
         }
         List<Point> sharp = new ArrayList<>();
@@ -133,8 +147,8 @@ public final class TipSharpener {
         return points.get(Math.floorMod(i, points.size()));
     }
 
-    /** The colours inside the end, between the blunt end and the line from side to side. */
-    private ColourDistribution learn(Point blunt, Point back, Point a, Point b) {
+    /** Returns the distribution of the colours between the blunt end and the line from side to side. */
+    private ColourDistribution colours(Point blunt, Point back, Point a, Point b) {
         ColourDistribution.Sums colours = new ColourDistribution.Sums();
         for (double along = 0.25; along <= 1; along += 0.05) {
             Point on = blunt.towards(back, along);

@@ -25,9 +25,11 @@ class EdgeBandTest {
         for (Polyline round : new Polyline[] {circle, circle.reversed()}) {
             EdgeBand band = EdgeBand.along(round, HALF, PER_PX);
             for (int row = 0; row < band.rows(); row++) {
-                assertThat(band.inmost(row).distance(MIDDLE)).isCloseTo(RADIUS_PX - 3, within(1e-9));
-                assertThat(band.outmost(row).distance(MIDDLE)).isCloseTo(RADIUS_PX + 3, within(1e-9));
-                assertThat(band.inmost(row).plus(band.step(row).times(2 * HALF)).distance(band.outmost(row)))
+                assertThat(band.innermost(row).distance(MIDDLE)).isCloseTo(RADIUS_PX - 3, within(1e-9));
+                assertThat(band.outermost(row).distance(MIDDLE)).isCloseTo(RADIUS_PX + 3, within(1e-9));
+                assertThat(band.innermost(row)
+                                .plus(band.step(row).times(2 * HALF))
+                                .distance(band.outermost(row)))
                         .isLessThan(1e-9);
             }
         }
@@ -44,8 +46,8 @@ class EdgeBandTest {
                 PER_PX);
 
         for (int row = 0; row < band.rows(); row++) {
-            assertThat(band.inmost(row).distance(new Point(10 + row, 17))).isLessThan(1e-9);
-            assertThat(band.outmost(row).distance(new Point(10 + row, 23))).isLessThan(1e-9);
+            assertThat(band.innermost(row).distance(new Point(10 + row, 17))).isLessThan(1e-9);
+            assertThat(band.outermost(row).distance(new Point(10 + row, 23))).isLessThan(1e-9);
         }
     }
 }

@@ -44,14 +44,14 @@ class TipRecoveryTest {
     void aPointOfTheKnifesColourIsGivenBack() {
         Polyline contour = cutOff();
 
-        Polyline regained = regained(picture(PAPER, STEEL), contour);
+        Polyline recovered = recovered(picture(PAPER, STEEL), contour);
 
-        Point farthest = farthest(regained);
+        Point farthest = farthest(recovered);
         assertThat(farthest.x()).isCloseTo(TIP.x(), within(0.5 * PX_PER_MM));
         assertThat(farthest.y()).isCloseTo(TIP.y(), within(0.5 * PX_PER_MM));
         // What was cut off is a triangle: half of base times height.
         double cutOff = HALF_CUT * (TIP.x() - CUT);
-        assertThat(regained.signedAreaMm2() - contour.signedAreaMm2()).isCloseTo(cutOff, within(0.3 * cutOff));
+        assertThat(recovered.signedAreaMm2() - contour.signedAreaMm2()).isCloseTo(cutOff, within(0.3 * cutOff));
     }
 
     /** What goes on in the knife's colour without growing narrower is something else: a shadow, a strap. */
@@ -66,7 +66,7 @@ class TipRecoveryTest {
                 Imgproc.FILLED);
         Polyline contour = cutOff();
 
-        assertThat(regained(encoded(drawn), contour)).isEqualTo(contour);
+        assertThat(recovered(encoded(drawn), contour)).isEqualTo(contour);
     }
 
     @Test
@@ -74,18 +74,18 @@ class TipRecoveryTest {
         Mat drawn = new Mat(HEIGHT, WIDTH, CvType.CV_8UC3, PAPER);
         fill(drawn, cutOff(), STEEL);
 
-        assertThat(regained(encoded(drawn), cutOff())).isEqualTo(cutOff());
+        assertThat(recovered(encoded(drawn), cutOff())).isEqualTo(cutOff());
     }
 
     /** Nothing tells a blade as grey as paper from it. */
     @Test
     void whatHasTheGroundsColourIsLeft() {
-        assertThat(regained(picture(PAPER, PAPER), cutOff())).isEqualTo(cutOff());
+        assertThat(recovered(picture(PAPER, PAPER), cutOff())).isEqualTo(cutOff());
     }
 
-    private static Polyline regained(byte[] png, Polyline contour) {
+    private static Polyline recovered(byte[] png, Polyline contour) {
         try (DecodedPhoto picture = DecodedPhoto.decode(Photo.of("blade.png", png))) {
-            return TipRecovery.regained(picture, PX_PER_MM, contour, new Point(CUT, 150), OTHER);
+            return TipRecovery.recover(picture, PX_PER_MM, contour, new Point(CUT, 150), OTHER);
         }
     }
 
