@@ -34,7 +34,7 @@ class ExposureStatisticsTest {
             ExposureStatistics light = ExposureStatistics.of(picture);
             assertThat(light.whiteLevel()).isEqualTo(255);
             assertThat(light.blackLevel()).isEqualTo(30);
-            assertThat(light.burntPart()).isCloseTo(0.03, within(1e-6));
+            assertThat(light.clippedPart()).isCloseTo(0.03, within(1e-6));
         }
     }
 }

@@ -30,7 +30,7 @@ class ImageIoDecoderTest {
         Mat noise = new Mat(90, 120, CvType.CV_8UC3);
         Core.setRNGSeed(5);
         Core.randu(noise, 0, 256);
-        Mat read = ImageIoDecoder.decoded(Photo.of("noise" + kind, file(kind, noise)));
+        Mat read = ImageIoDecoder.decode(Photo.of("noise" + kind, file(kind, noise)));
         assertThat(Core.norm(read, noise, Core.NORM_INF)).isZero();
     }
 
@@ -39,7 +39,7 @@ class ImageIoDecoderTest {
     void givesThreeChannelsForOne() throws IOException {
         Mat grey = new Mat(90, 120, CvType.CV_8U);
         grey.setTo(Scalar.all(255));
-        Mat read = ImageIoDecoder.decoded(Photo.of("grey.bmp", file(".bmp", grey)));
+        Mat read = ImageIoDecoder.decode(Photo.of("grey.bmp", file(".bmp", grey)));
         assertThat(read.type()).isEqualTo(CvType.CV_8UC3);
         assertThat(read.get(40, 60)).containsExactly(255, 255, 255);
     }
@@ -50,7 +50,7 @@ class ImageIoDecoderTest {
         Core.randu(noise, 0, 256);
         byte[] bmp = file(".bmp", noise);
         Photo cut = Photo.of("cut.bmp", Arrays.copyOf(bmp, bmp.length / 3));
-        assertThatThrownBy(() -> ImageIoDecoder.decoded(cut)).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> ImageIoDecoder.decode(cut)).isInstanceOf(IOException.class);
     }
 
     private static byte[] file(String kind, Mat picture) {

@@ -21,11 +21,11 @@ class JpegBitReaderTest {
     void countsWhatIsLeftAndSaysThatItEnds() {
         JpegBitReader bits = JpegBits.reader("10110100" + "11111111" + "00000000");
         assertThat(bits.take(5)).isEqualTo(22);
-        assertThat(bits.left()).isEqualTo(19);
+        assertThat(bits.remaining()).isEqualTo(19);
         bits.take(11);
         bits.take(8);
         assertThat(bits.isOverrun()).isFalse();
-        assertThat(bits.left()).isZero();
+        assertThat(bits.remaining()).isZero();
         assertThat(bits.take(1)).isZero();
         assertThat(bits.isOverrun()).isTrue();
     }

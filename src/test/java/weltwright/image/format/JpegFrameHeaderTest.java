@@ -14,13 +14,13 @@ class JpegFrameHeaderTest {
     };
 
     @Test
-    void countsGroupsAndBlocks() {
+    void countsMcusAndBlocks() {
         JpegFrameHeader frame = JpegFrameHeader.of(0xC2, HALF_COLOUR, 0, HALF_COLOUR.length);
         assertThat(frame.progressive()).isTrue();
         assertThat(frame.width()).isEqualTo(650);
         assertThat(frame.height()).isEqualTo(481);
-        assertThat(frame.groupsAcross()).as("650 / 16, rounded up").isEqualTo(41);
-        assertThat(frame.groupsDown()).as("481 / 16, rounded up").isEqualTo(31);
+        assertThat(frame.mcusAcross()).as("650 / 16, rounded up").isEqualTo(41);
+        assertThat(frame.mcusDown()).as("481 / 16, rounded up").isEqualTo(31);
         JpegFrameHeader.Component brightness = frame.components().get(0);
         assertThat(brightness.blocksAcross()).isEqualTo(82);
         assertThat(brightness.blocksDown()).isEqualTo(61);

@@ -20,53 +20,53 @@ class JpegScanValidatorTest {
         counts[2] = 1;
         HuffmanTable others = new HuffmanTable(counts, new byte[] {0, 0x01, (byte) 0xF1});
         JpegFrameHeader frame = JpegFrameHeader.of(0xC0, FRAME, 0, FRAME.length);
-        JpegScanValidator.Part part =
-                new JpegScanValidator.Part(frame.components().get(0), HuffmanTableTest.ofBrightness(), others, 16);
+        JpegScanValidator.ScanComponent part = new JpegScanValidator.ScanComponent(
+                frame.components().get(0), HuffmanTableTest.ofBrightness(), others, 16);
         return new JpegScanValidator(frame, List.of(part), 0, 63, 0, 0);
     }
 
-    private static JpegScanValidator.Read read(String bits) {
+    private static JpegScanValidator.SegmentResult read(String bits) {
         JpegScanValidator scan = scan();
-        assertThat(scan.groupsAcross()).isEqualTo(2);
-        assertThat(scan.groupsDown()).isEqualTo(1);
+        assertThat(scan.mcusAcross()).isEqualTo(2);
+        assertThat(scan.mcusDown()).isEqualTo(1);
         return scan.read(JpegBits.reader(bits), 0, 2);
     }
 
     /** A difference of 3, one other value, the end; then a difference of 0 and the end: 12 bits of 16. */
     @Test
     void readsWhatIsRight() {
-        JpegScanValidator.Read read = read("011" + "11" + "10" + "1" + "0" + "00" + "0");
-        assertThat(read.groups()).isEqualTo(2);
+        JpegScanValidator.SegmentResult read = read("011" + "11" + "10" + "1" + "0" + "00" + "0");
+        assertThat(read.mcus()).isEqualTo(2);
         assertThat(read.ranOut()).isFalse();
         assertThat(read.bitsLeft()).isEqualTo(4);
     }
 
     @Test
     void saysThatTheDataEndTooSoon() {
-        JpegScanValidator.Read read = read("011" + "11" + "10" + "1");
-        assertThat(read.groups()).isZero();
+        JpegScanValidator.SegmentResult read = read("011" + "11" + "10" + "1");
+        assertThat(read.mcus()).isZero();
         assertThat(read.ranOut()).isTrue();
     }
 
     /** Nine ones are no code of table K.3. */
     @Test
     void stopsAtWhatIsNoCode() {
-        JpegScanValidator.Read read = read("00" + "0" + "111111111" + "000000000000");
-        assertThat(read.groups()).isEqualTo(1);
+        JpegScanValidator.SegmentResult read = read("00" + "0" + "111111111" + "000000000000");
+        assertThat(read.mcus()).isEqualTo(1);
         assertThat(read.ranOut()).isFalse();
     }
 
     /** Five times sixteen coefficients, where a block has 63 besides its first. */
     @Test
     void stopsAtCoefficientsBeyondTheBlock() {
-        JpegScanValidator.Read read = read("00" + ("110" + "1").repeat(5) + "0");
-        assertThat(read.groups()).isZero();
+        JpegScanValidator.SegmentResult read = read("00" + ("110" + "1").repeat(5) + "0");
+        assertThat(read.mcus()).isZero();
         assertThat(read.ranOut()).isFalse();
     }
 
     /** 2047 times a step of 16 is brighter than white by far. */
     @Test
     void stopsAtABrightnessThatThereIsNone() {
-        assertThat(read("111111110" + "1111111111" + "0" + "00" + "0").groups()).isZero();
+        assertThat(read("111111110" + "1111111111" + "0" + "00" + "0").mcus()).isZero();
     }
 }

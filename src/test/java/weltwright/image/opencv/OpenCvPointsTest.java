@@ -11,8 +11,16 @@ class OpenCvPointsTest {
     @Test
     void namesThePixelThatAPlaceLiesIn() {
         OpenCvLibraries.load();
-        assertThat(OpenCvPoints.all(List.of(new Point(2.4, 7.6), new Point(-0.4, -0.6)))
+        assertThat(OpenCvPoints.rounded(List.of(new Point(2.4, 7.6), new Point(-0.4, -0.6)))
                         .toArray())
                 .containsExactly(new org.opencv.core.Point(2, 8), new org.opencv.core.Point(0, -1));
+    }
+
+    /** Halves and quarters have no error in single precision. */
+    @Test
+    void keepsFractions() {
+        OpenCvLibraries.load();
+        assertThat(OpenCvPoints.exact(List.of(new Point(2.25, -7.5))).toArray())
+                .containsExactly(new org.opencv.core.Point(2.25, -7.5));
     }
 }

@@ -12,24 +12,30 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A picture drawn and written by Java's own writer: orange to the left, blue to the right. */
-class DisplayImageTest {
+/** What the window shows of a picture drawn and written by Java's own writer, orange to the left, blue to the right. */
+class DecodedPhotoImageTest {
     private static final Color LEFT = new Color(230, 120, 20);
     private static final Color RIGHT = new Color(10, 40, 200);
 
     @ParameterizedTest
     @CsvSource({"100, 100, 50", "600, 600, 300", "1000, 600, 300"})
     void isNoLargerThanAskedAndNeverEnlarged(int longestPx, int width, int height) throws IOException {
-        BufferedImage image = DisplayImage.image(photo(), longestPx);
+        BufferedImage image = shown(longestPx);
         assertThat(image.getWidth()).isEqualTo(width);
         assertThat(image.getHeight()).isEqualTo(height);
     }
 
     @Test
     void keepsColoursAndSides() throws IOException {
-        BufferedImage image = DisplayImage.image(photo(), 300);
+        BufferedImage image = shown(300);
         assertThat(new Color(image.getRGB(60, 75))).isEqualTo(LEFT);
         assertThat(new Color(image.getRGB(240, 75))).isEqualTo(RIGHT);
+    }
+
+    private static BufferedImage shown(int longestPx) throws IOException {
+        try (DecodedPhoto picture = DecodedPhoto.decode(photo())) {
+            return picture.image(longestPx);
+        }
     }
 
     private static Photo photo() throws IOException {
