@@ -67,6 +67,7 @@ class ArchitectureTest {
             "output.card",
             "output.print",
             "job",
+            "licence",
             "app.cli",
             "app.gui.model",
             "app.gui.theme",

@@ -80,7 +80,8 @@ public final class CommandLineApplication {
                 .addSubcommand(new TraceCommand(line, phones))
                 .addSubcommand(new MakeCommand(line, phones))
                 .addSubcommand(new PhoneCommand(line, phones))
-                .addSubcommand(new HardwareCommand());
+                .addSubcommand(new HardwareCommand())
+                .addSubcommand(new LicencesCommand());
     }
 
     /** Defaults are told only once the words are parsed, for the help: an option that is left out must stay empty. */

@@ -34,7 +34,7 @@ final class RootCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "A command is missing: sheet, look, trace, make, hardware or phone.");
+                spec.commandLine(), "A command is missing: sheet, look, trace, make, hardware, phone or licences.");
     }
 
     /** The version as the jar's manifest tells it. */

@@ -98,6 +98,12 @@ final class ApplicationActions {
         rulers(view, ruler);
         view.addSeparator();
         looks(view, memory);
+        menu(
+                "&Help",
+                new RunnableAction(
+                        "&Licences…",
+                        "Of the libraries and fonts that come with the program",
+                        () -> LicencesDialog.show(window.frame())));
         bench.watch(() -> {
             undo.setEnabled(bench.canUndo());
             redo.setEnabled(bench.canRedo());

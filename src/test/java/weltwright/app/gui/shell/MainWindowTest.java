@@ -20,6 +20,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,6 +51,16 @@ class MainWindowTest extends MainWindowTestBase {
     void anEmptyWindowClosesWithoutAsking() {
         execute(window::close);
         assertThat(execute(() -> window.frame().isDisplayable())).isFalse();
+    }
+
+    @Test
+    void theHelpMenuShowsLicencesWithTheirTexts() {
+        frame.menuItemWithPath("Help", "Licences…").click();
+        DialogFixture licences = WindowFinder.findDialog("licences").using(robot);
+        licences.list("licensed components").selectItem("OpenBLAS");
+        assertThat(licences.textBox("licence text").text())
+                .contains("BSD-3-Clause", "Redistribution and use in source and binary forms");
+        licences.close();
     }
 
     @Test

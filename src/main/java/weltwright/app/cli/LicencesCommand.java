@@ -1,0 +1,54 @@
+package weltwright.app.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import weltwright.error.UserFacingException;
+import weltwright.licence.LicensedComponent;
+import weltwright.licence.ThirdPartyLicences;
+
+@Command(
+        name = "licences",
+        description = "Lists the libraries and fonts that come with the program, with their licences.",
+        mixinStandardHelpOptions = true)
+final class LicencesCommand implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            paramLabel = "NAME",
+            arity = "0..1",
+            description = "A part of a name from the list: prints the licence texts of those that have it.")
+    private @Nullable String name;
+
+    @Override
+    public void run() {
+        PrintWriter out = spec.commandLine().getOut();
+        if (name == null) {
+            ThirdPartyLicences.all().forEach(component -> out.println(heading(component)));
+        } else {
+            matching(name).forEach(component -> out.println(heading(component) + "\n\n" + component.text() + "\n"));
+        }
+    }
+
+    private static List<LicensedComponent> matching(String part) {
+        List<LicensedComponent> found = ThirdPartyLicences.all().stream()
+                .filter(component -> component.name().toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT)))
+                .toList();
+        if (found.isEmpty()) {
+            throw new UserFacingException(
+                    "No library or font that comes with the program is named \"" + part + "\".",
+                    "\"weltwright licences\" lists them all.");
+        }
+        return found;
+    }
+
+    private static String heading(LicensedComponent component) {
+        return "%-32s %-16s %s".formatted(component.name(), component.version(), component.licence());
+    }
+}
