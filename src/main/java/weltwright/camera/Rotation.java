@@ -17,13 +17,13 @@ public record Rotation(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
     public static Rotation about(Vector3 rodrigues) {
         return new Rotation(
                 rodrigues,
-                new Vector3(1, 0, 0).turned(rodrigues),
-                new Vector3(0, 1, 0).turned(rodrigues),
-                new Vector3(0, 0, 1).turned(rodrigues));
+                new Vector3(1, 0, 0).rotated(rodrigues),
+                new Vector3(0, 1, 0).rotated(rodrigues),
+                new Vector3(0, 0, 1).rotated(rodrigues));
     }
 
     /** What the rotation makes of a vector. */
-    public Vector3 of(Vector3 v) {
+    public Vector3 apply(Vector3 v) {
         return new Vector3(
                 v.x() * x.x() + v.y() * y.x() + v.z() * z.x(),
                 v.x() * x.y() + v.y() * y.y() + v.z() * z.y(),
@@ -31,7 +31,7 @@ public record Rotation(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
     }
 
     /** A rotation's transpose undoes it. */
-    public Vector3 back(Vector3 v) {
+    public Vector3 applyInverse(Vector3 v) {
         return new Vector3(x.dot(v), y.dot(v), z.dot(v));
     }
 }

@@ -33,7 +33,7 @@ public record Vector3(double x, double y, double z) {
      *
      * @param rodrigues the axis, its length the angle in radians (Rodrigues' rotation formula)
      */
-    public Vector3 turned(Vector3 rodrigues) {
+    public Vector3 rotated(Vector3 rodrigues) {
         double angle = rodrigues.norm();
         if (angle == 0) {
             return this;

@@ -4,7 +4,7 @@ import java.util.List;
 import weltwright.geometry.Polyline;
 
 /**
- * A found ground as lines to be drawn over the photo, so that a wrong pitch or size is seen at a glance.
+ * The lines of a ground, to be drawn over the photo so that the user can see a wrong pitch or size.
  *
  * @param lines in the ground frame, in mm
  */

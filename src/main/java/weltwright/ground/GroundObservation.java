@@ -3,19 +3,19 @@ package weltwright.ground;
 import java.util.List;
 
 /**
- * What a found ground shows of itself, for judging the photo.
+ * The visible part of a ground, from which the quality of the photo is judged.
  *
- * @param edges places of light meeting dark, all over what is seen of it
- * @param seen how many of its reference points were found
- * @param all how many it has, as far as is known
+ * @param edges where to measure sharpness and light, all over the visible part
+ * @param found number of control points that were found
+ * @param expected number of control points that the ground has, as far as is known
  */
-public record GroundObservation(List<ContrastEdge> edges, int seen, int all) {
+public record GroundObservation(List<EdgeProfileLocation> edges, int found, int expected) {
     public GroundObservation {
         edges = List.copyOf(edges);
     }
 
-    /** The part of its reference points that were found. */
-    public double seenPart() {
-        return (double) seen / all;
+    /** Returns the part of the control points that were found, 0 to 1. */
+    public double foundPart() {
+        return (double) found / expected;
     }
 }

@@ -7,26 +7,24 @@ import weltwright.camera.lens.LensPrior;
 import weltwright.image.DecodedPhoto;
 
 /**
- * A ground that was found in a picture: points to solve the view from, how exact they are, and what it shows of itself.
+ * A ground found in a picture: the control points to solve the view from, and their errors.
  *
- * @param references its points, with their places on the ground and in the picture
- * @param pixelSigma the least noise that a coordinate of a reference has, however well they fit: standard deviation, in
- *     pixels
- * @param stretchSigma how far the ground's proportions may be off: standard deviation of the ratio of its scales along
- *     x and y, over 1
- * @param scaleSigma how far its size may be off: standard deviation, as a part of it
- * @param facts what it shows of itself, for judging the photo
- * @param sketch its lines, to be drawn over the photo
+ * @param references the control points
+ * @param pixelSigma least standard deviation of a coordinate of a control point, in pixels, however well they fit
+ * @param stretchSigma standard deviation of the ratio of the ground's scales along x and y
+ * @param scaleSigma standard deviation of the ground's size, relative
+ * @param observation the visible part, for judging the photo
+ * @param groundLines the ground's lines, to be drawn over the photo
  */
 public record LocatedGround(
         List<ControlPoint> references,
         double pixelSigma,
         double stretchSigma,
         double scaleSigma,
-        GroundObservation facts,
-        GroundLines sketch) {
+        GroundObservation observation,
+        GroundLines groundLines) {
 
-    /** Camera and pose over it. */
+    /** Solves for camera and pose. */
     public ViewSolver.Solution solve(DecodedPhoto picture, LensPrior lens) {
         return ViewSolver.solve(references, picture.widthPx(), picture.heightPx(), lens, stretchSigma, pixelSigma);
     }

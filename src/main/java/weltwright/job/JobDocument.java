@@ -229,7 +229,7 @@ record JobDocument(
             return new Traced(
                     Shape.of(trace.silhouette()),
                     Lens.of(view.camera()),
-                    Triple.of(view.rotation()),
+                    Triple.of(view.rodrigues()),
                     Triple.of(view.translation()),
                     trace.midPlane().heightMm(),
                     Pair.of(trace.midPlane().slope()),

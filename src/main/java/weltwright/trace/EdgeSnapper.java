@@ -84,13 +84,15 @@ public final class EdgeSnapper {
         try (DecodedPhoto whole = DecodedPhoto.decode(photo)) {
             DecodedPhoto picture = KnifeEdgeFollower.fine(whole, trace.seenFrom());
             Polyline drawn = stroke.smoothed(DRAWN_SIGMA_MM, KnifeEdgeFollower.STEP_MM)
-                    .map(p -> view.pixel(trace.midPlane().over(trace.onSheet().apply(p))));
+                    .map(p -> view.pixel(
+                            trace.midPlane().pointAbove(trace.onSheet().apply(p))));
             checkInside(picture, drawn, reachMm * view.pxPerMm());
             edge = trusted(new KnifeEdgeFollower(picture, view, hidden).along(drawn, reachMm));
         }
         return thinned(
                 Polyline.open(edge.stream()
-                        .map(point -> trace.onSheet().inverse().apply(view.meets(point.pixel(), trace.midPlane())))
+                        .map(point ->
+                                trace.onSheet().inverse().apply(view.intersection(point.pixel(), trace.midPlane())))
                         .toList()),
                 knife);
     }

@@ -81,7 +81,8 @@ public final class KnifeEdgeFollower {
 
     /** The edge all round what lies on the ground. */
     public List<EdgePoint> round() {
-        Polyline contour = hidden.contour().smoothed(hidden.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.over(p)));
+        Polyline contour =
+                hidden.contour().smoothed(hidden.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.pointAbove(p)));
         TipSharpener tips = new TipSharpener(picture, pxPerMm);
         return followed(contour, Double.POSITIVE_INFINITY, tips::sharpen);
     }
@@ -122,7 +123,7 @@ public final class KnifeEdgeFollower {
         return new GroundAppearance() {
             @Override
             public Point groundPoint(Point pixel) {
-                return view.meets(pixel, Plane.GROUND);
+                return view.intersection(pixel, Plane.GROUND);
             }
 
             @Override

@@ -98,7 +98,7 @@ public record PhotoAssessment(
         }
         progress.at("Looked at", 1);
         return new PhotoAssessment(
-                Optional.of(seen(view, ground.located().sketch())),
+                Optional.of(seen(view, ground.located().groundLines())),
                 Tracer.notes(picture, ground, solved),
                 advice,
                 question,
@@ -108,7 +108,7 @@ public record PhotoAssessment(
     /** Its lines are known, but not how far apart they are: what does not hang on that can be told. */
     private static PhotoAssessment atRuling(DecodedPhoto picture, TraceableGround ground, LensEvidence lens) {
         CameraView view = ground.located().solve(picture, lens.prior()).view();
-        GroundLines asked = new GroundLines(ground.located().sketch().lines(), new GroundLabel.UnknownRuling());
+        GroundLines asked = new GroundLines(ground.located().groundLines().lines(), new GroundLabel.UnknownRuling());
         return new PhotoAssessment(
                 Optional.of(seen(view, asked)),
                 List.of(),
@@ -119,7 +119,7 @@ public record PhotoAssessment(
 
     private static SeenGround seen(CameraView view, GroundLines sketch) {
         List<Polyline> lines = sketch.lines().stream()
-                .map(line -> inPieces(line).map(p -> view.pixel(Plane.GROUND.over(p))))
+                .map(line -> inPieces(line).map(p -> view.pixel(Plane.GROUND.pointAbove(p))))
                 .toList();
         return new SeenGround(lines, sketch.label());
     }

@@ -55,6 +55,6 @@ public record Trace(
 
     /** Where a pixel's line of sight meets the mid-plane, in the silhouette's frame, in mm. */
     public Point under(Point pixel) {
-        return onSheet.inverse().apply(seenFrom.meets(pixel, midPlane));
+        return onSheet.inverse().apply(seenFrom.intersection(pixel, midPlane));
     }
 }

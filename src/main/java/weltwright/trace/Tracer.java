@@ -165,12 +165,13 @@ public final class Tracer {
         double fromX = built.silhouette().landmarks().heel().x() + PAST_FRONT_MM;
         Polyline blade = Polyline.closed(built.silhouette().outline().sampled(BLADE_STEP_MM).points().stream()
                 .filter(p -> p.x() > fromX)
-                .map(p -> view.pixel(built.midPlane().over(built.onGround().apply(p))))
-                .map(px -> view.meets(px, Plane.GROUND))
+                .map(p ->
+                        view.pixel(built.midPlane().pointAbove(built.onGround().apply(p))))
+                .map(px -> view.intersection(px, Plane.GROUND))
                 .toList());
         double[] lineColour = hidden.visibility().lineColour();
         if (BladeReflectionDetector.isIn(
-                picture, view, blade, ground.located().sketch().lines(), lineColour)) {
+                picture, view, blade, ground.located().groundLines().lines(), lineColour)) {
             throw BladeCheck.mirrorsTheGround();
         }
         return built.silhouette();
@@ -228,7 +229,7 @@ public final class Tracer {
     private static void checkAgainstPrint(
             CameraView view, List<EdgePoint> edge, List<PrintVisibility.Observation> observations) {
         Polyline onGround = Polyline.closed(edge.stream()
-                .map(point -> view.meets(point.pixel(), Plane.GROUND))
+                .map(point -> view.intersection(point.pixel(), Plane.GROUND))
                 .toList());
         IndexedPointInAreaLocator area = new IndexedPointInAreaLocator(onGround.polygon());
         IndexedFacetDistance rim = new IndexedFacetDistance(onGround.lineString());

@@ -60,7 +60,7 @@ class CameraViewTest {
         for (double x = -120; x <= 120; x += 30) {
             for (double y = -90; y <= 90; y += 30) {
                 Point at = new Point(x, y);
-                Point back = SLANTED.meets(SLANTED.pixel(tilted.over(at)), tilted);
+                Point back = SLANTED.intersection(SLANTED.pixel(tilted.pointAbove(at)), tilted);
                 assertThat(back.distance(at)).isLessThan(1e-8);
             }
         }
@@ -73,9 +73,9 @@ class CameraViewTest {
         double height = 10;
         CameraView above = new CameraView(
                 new PinholeCamera(2000, 1000, 1000, 0, 0), new Vector3(Math.PI, 0, 0), new Vector3(0, 0, distance));
-        Point seen = above.meets(above.pixel(new Vector3(140, 0, height)), Plane.GROUND);
+        Point seen = above.intersection(above.pixel(new Vector3(140, 0, height)), Plane.GROUND);
         assertThat(seen.x()).isCloseTo(140 * distance / (distance - height), within(1e-9));
-        assertThat(above.lean(new Vector3(0, 70, 0)).y()).isCloseTo(-70 / distance, within(1e-12));
+        assertThat(above.parallax(new Vector3(0, 70, 0)).y()).isCloseTo(-70 / distance, within(1e-12));
     }
 
     /** Source: OpenCV's {@code Rodrigues}. */
@@ -87,12 +87,12 @@ class CameraViewTest {
         vector.put(0, 0, axis.x(), axis.y(), axis.z());
         Calib3d.Rodrigues(vector, matrix);
         Vector3 p = new Vector3(5, 7, -3);
-        Vector3 turned = p.turned(axis);
+        Vector3 rotated = p.rotated(axis);
         double[] row = new double[9];
         matrix.get(0, 0, row);
-        assertThat(turned.x()).isCloseTo(row[0] * p.x() + row[1] * p.y() + row[2] * p.z(), within(1e-12));
-        assertThat(turned.y()).isCloseTo(row[3] * p.x() + row[4] * p.y() + row[5] * p.z(), within(1e-12));
-        assertThat(turned.z()).isCloseTo(row[6] * p.x() + row[7] * p.y() + row[8] * p.z(), within(1e-12));
+        assertThat(rotated.x()).isCloseTo(row[0] * p.x() + row[1] * p.y() + row[2] * p.z(), within(1e-12));
+        assertThat(rotated.y()).isCloseTo(row[3] * p.x() + row[4] * p.y() + row[5] * p.z(), within(1e-12));
+        assertThat(rotated.z()).isCloseTo(row[6] * p.x() + row[7] * p.y() + row[8] * p.z(), within(1e-12));
     }
 
     /**
@@ -122,7 +122,11 @@ class CameraViewTest {
     private static org.opencv.core.Point[] projected(CameraView view, List<Vector3> points) {
         Mat rotation = new Mat(3, 1, CvType.CV_64F);
         rotation.put(
-                0, 0, view.rotation().x(), view.rotation().y(), view.rotation().z());
+                0,
+                0,
+                view.rodrigues().x(),
+                view.rodrigues().y(),
+                view.rodrigues().z());
         Mat translation = new Mat(3, 1, CvType.CV_64F);
         translation.put(
                 0,

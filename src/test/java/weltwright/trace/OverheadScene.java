@@ -58,7 +58,7 @@ public final class OverheadScene {
     public DecodedPhoto picture(Function<Point, double[]> bgr) {
         float[] colours = new float[3 * widthPx * heightPx];
         for (int i = 0; i < widthPx * heightPx; i++) {
-            double[] colour = bgr.apply(view.meets(new Point(i % widthPx, i / widthPx), Plane.GROUND));
+            double[] colour = bgr.apply(view.intersection(new Point(i % widthPx, i / widthPx), Plane.GROUND));
             for (int k = 0; k < 3; k++) {
                 colours[3 * i + k] = (float) colour[k];
             }

@@ -154,10 +154,12 @@ class PhotoAssessmentTest {
         MatOfPoint2f to = new MatOfPoint2f();
         List<Point> places =
                 List.of(new Point(-90, -130), new Point(90, -130), new Point(90, 130), new Point(-90, 130));
-        from.fromList(
-                places.stream().map(p -> cv(before.pixel(Plane.GROUND.over(p)))).toList());
-        to.fromList(
-                places.stream().map(p -> cv(aside.pixel(Plane.GROUND.over(p)))).toList());
+        from.fromList(places.stream()
+                .map(p -> cv(before.pixel(Plane.GROUND.pointAbove(p))))
+                .toList());
+        to.fromList(places.stream()
+                .map(p -> cv(aside.pixel(Plane.GROUND.pointAbove(p))))
+                .toList());
         PhotoAssessment look = look(
                 spoilt(SHEET, picture -> {
                     Mat turned = new Mat();

@@ -92,7 +92,7 @@ public final class BundleAdjustment {
     /** A view's lens and pose as parameters. */
     static double[] ofView(CameraView view) {
         PinholeCamera c = view.camera();
-        Vector3 r = view.rotation();
+        Vector3 r = view.rodrigues();
         Vector3 t = view.translation();
         return new double[] {
             Math.log(c.focalPx()),
@@ -178,13 +178,13 @@ public final class BundleAdjustment {
     }
 
     /** How many references of a view lie within three times its noise. */
-    int used(int v) {
+    int inliers(int v) {
         double[] r = residuals(p, v);
-        int used = 0;
+        int inliers = 0;
         for (int i = 0; i < r.length; i += 2) {
-            used += Math.hypot(r[i], r[i + 1]) < 3 * sigma[v] ? 1 : 0;
+            inliers += Math.hypot(r[i], r[i + 1]) < 3 * sigma[v] ? 1 : 0;
         }
-        return used;
+        return inliers;
     }
 
     /** Of all parameters, in their order, as far as the pixels' noise and the priors go. */
@@ -224,7 +224,7 @@ public final class BundleAdjustment {
     }
 
     private double cost(double[] q) {
-        double[] lens = prior.off(q[0], q[1], q[2]);
+        double[] lens = prior.deviation(q[0], q[1], q[2]);
         double s = q[parameters - 1] / stretchSigma;
         double sum = s * s;
         for (int k = 0; k < CENTRE; k++) {
@@ -265,8 +265,8 @@ public final class BundleAdjustment {
         CameraView view = view(local(q, v));
         // The ground's axes are turned once, not each point of it.
         double stretch = Math.exp(q[parameters - 1] / 2);
-        Vector3 right = new Vector3(stretch, 0, 0).turned(view.rotation());
-        Vector3 up = new Vector3(0, 1 / stretch, 0).turned(view.rotation());
+        Vector3 right = new Vector3(stretch, 0, 0).rotated(view.rodrigues());
+        Vector3 up = new Vector3(0, 1 / stretch, 0).rotated(view.rodrigues());
         double[] r = new double[2 * references.size()];
         for (int i = 0; i < references.size(); i++) {
             ControlPoint reference = references.get(i);
@@ -318,7 +318,7 @@ public final class BundleAdjustment {
         for (int v = 0; v < sigma.length; v++) {
             add(v, m, g);
         }
-        double[] lens = prior.off(p[0], p[1], p[2]);
+        double[] lens = prior.deviation(p[0], p[1], p[2]);
         for (int k = 0; k < CENTRE; k++) {
             for (int l = 0; l < CENTRE; l++) {
                 m[k][l] += priorInformation[k][l];

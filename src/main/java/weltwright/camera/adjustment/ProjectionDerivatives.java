@@ -50,8 +50,8 @@ final class ProjectionDerivatives {
         this.origin = new Vector3(p[TRANSLATION], p[TRANSLATION + 1], p[TRANSLATION + 2]);
         double stretch = Math.exp(p[STRETCH] / 2);
         double[] rotation = {p[ROTATION], p[ROTATION + 1], p[ROTATION + 2]};
-        this.right = turned(rotation, 0, 0, new Vector3(stretch, 0, 0));
-        this.up = turned(rotation, 0, 0, new Vector3(0, 1 / stretch, 0));
+        this.right = rotated(rotation, 0, 0, new Vector3(stretch, 0, 0));
+        this.up = rotated(rotation, 0, 0, new Vector3(0, 1 / stretch, 0));
         for (int k = 0; k < 3; k++) {
             this.rightTurned[k] = turning(rotation, k, new Vector3(stretch, 0, 0));
             this.upTurned[k] = turning(rotation, k, new Vector3(0, 1 / stretch, 0));
@@ -59,13 +59,13 @@ final class ProjectionDerivatives {
     }
 
     private static Vector3 turning(double[] rotation, int k, Vector3 axis) {
-        return turned(rotation, k, TURN, axis)
-                .minus(turned(rotation, k, -TURN, axis))
+        return rotated(rotation, k, TURN, axis)
+                .minus(rotated(rotation, k, -TURN, axis))
                 .times(0.5 / TURN);
     }
 
-    private static Vector3 turned(double[] rotation, int k, double more, Vector3 axis) {
-        return axis.turned(new Vector3(
+    private static Vector3 rotated(double[] rotation, int k, double more, Vector3 axis) {
+        return axis.rotated(new Vector3(
                 rotation[0] + (k == 0 ? more : 0),
                 rotation[1] + (k == 1 ? more : 0),
                 rotation[2] + (k == 2 ? more : 0)));

@@ -20,7 +20,8 @@ import weltwright.geometry.fit.SymmetricSystem;
  *
  * <p>Sources: Triggs et al., <i>Bundle adjustment: a modern synthesis</i> (2000), for the cost and its covariance;
  * Hartley and Zisserman, <i>Multiple View Geometry</i>, for the pinhole model. The optical axis is taken to meet the
- * picture near its middle, which a picture that was cut out of a larger one breaks ({@link LensPrior#cutOut}).
+ * picture near its middle, which a picture that was cut out of a larger one breaks
+ * ({@link LensPrior#forCroppedPicture}).
  */
 public final class ViewSolver {
     /** Parameters of a view: ln f, k1, k2, cx, cy, three of rotation, three of translation. */
@@ -46,7 +47,7 @@ public final class ViewSolver {
      * @param view the solution
      * @param covariance of (ln f, k1, k2, cx, cy, rotation, translation), 11 × 11, as far as the pixels' noise goes
      * @param pixelSigma the noise of one coordinate of a reference point, in pixels, robustly estimated
-     * @param used how many references lie within three of it
+     * @param inliers how many references lie within three of it
      * @param logStretch logarithm of how much longer the ground is along x in truth, against along y, than was said
      * @param logStretchSigma its standard deviation
      */
@@ -54,7 +55,7 @@ public final class ViewSolver {
             CameraView view,
             double[][] covariance,
             double pixelSigma,
-            int used,
+            int inliers,
             double logStretch,
             double logStretchSigma) {
 
@@ -67,7 +68,7 @@ public final class ViewSolver {
          * Views that are each off by one standard deviation, independently of each other. The first is off in its focal
          * length, and in all else as far as that goes with it; the others are off with the focal length right.
          */
-        public List<CameraView> offByOneSigma() {
+        public List<CameraView> sigmaViews() {
             double[][] moves = new SymmetricSystem(covariance).lowerFactor();
             List<CameraView> views = new ArrayList<>();
             for (int k = 0; k < VIEW_PARAMETERS; k++) {
@@ -158,7 +159,7 @@ public final class ViewSolver {
                 fit.view(0),
                 covariance,
                 fit.pixelSigma(0),
-                fit.used(0),
+                fit.inliers(0),
                 fit.logStretch(),
                 Math.sqrt(all[VIEW_PARAMETERS][VIEW_PARAMETERS]));
     }

@@ -62,12 +62,12 @@ public record LensPrior(double focalPx, double k1, double k2, double[][] covaria
     }
 
     /** The same lens, mounted no better than lenses are: where it matters how well a ground tells the focal length. */
-    public LensPrior mounted() {
+    public LensPrior withMountingTolerance() {
         return new LensPrior(focalPx, k1, k2, covariance, MOUNTED);
     }
 
     /** The same lens, should the picture have been cut out of a larger one. */
-    public LensPrior cutOut() {
+    public LensPrior forCroppedPicture() {
         return new LensPrior(focalPx, k1, k2, covariance, CUT_OUT);
     }
 
@@ -82,7 +82,7 @@ public record LensPrior(double focalPx, double k1, double k2, double[][] covaria
     }
 
     /** A camera's lens less this one's likeliest values, in the order of the covariance. */
-    public double[] off(double logFocal, double itsK1, double itsK2) {
+    public double[] deviation(double logFocal, double itsK1, double itsK2) {
         return new double[] {logFocal - Math.log(focalPx), itsK1 - k1, itsK2 - k2};
     }
 }

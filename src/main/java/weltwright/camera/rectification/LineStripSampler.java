@@ -53,7 +53,7 @@ public final class LineStripSampler {
     }
 
     /** The mean colours along each lane's strips, one after the other: blue, green, red; never below 1. */
-    public float[][] lanes(List<Lane> lanes) {
+    public float[][] sample(List<Lane> lanes) {
         int[] first = new int[lanes.size() + 1];
         for (int i = 0; i < lanes.size(); i++) {
             first[i + 1] = first[i] + samples(lanes.get(i));
@@ -124,8 +124,8 @@ public final class LineStripSampler {
 
         /** Evenly spaced ones along a straight line on the ground that the lens does not bend. */
         private void put(int first, Point from, Point to, int samples) {
-            Point fromPx = view.pixel(Plane.GROUND.over(from));
-            Point toPx = view.pixel(Plane.GROUND.over(to));
+            Point fromPx = view.pixel(Plane.GROUND.pointAbove(from));
+            Point toPx = view.pixel(Plane.GROUND.pointAbove(to));
             double stepX = (toPx.x() - fromPx.x()) / Math.max(1, samples - 1);
             double stepY = (toPx.y() - fromPx.y()) / Math.max(1, samples - 1);
             for (int k = 0; k < samples; k++) {

@@ -35,15 +35,15 @@ public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) 
 
     /** Some of its rows, up to the one before the last given. */
     public PlaneRaster rows(int from, int to) {
-        return new PlaneRaster(place(0, from), mmPerPx, columns, to - from);
+        return new PlaneRaster(pointAt(0, from), mmPerPx, columns, to - from);
     }
 
     /** With a pixel for four, its middle between theirs. */
     public PlaneRaster halved() {
-        return new PlaneRaster(place(0.5, 0.5), 2 * mmPerPx, columns / 2, rows / 2);
+        return new PlaneRaster(pointAt(0.5, 0.5), 2 * mmPerPx, columns / 2, rows / 2);
     }
 
-    public Point place(double column, double row) {
+    public Point pointAt(double column, double row) {
         return new Point(topLeft.x() + column * mmPerPx, topLeft.y() - row * mmPerPx);
     }
 
@@ -73,10 +73,10 @@ public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) 
             return rectified(picture.half(), view.halved(), plane, onGround);
         }
         RowBands.Size size = new RowBands.Size(columns, rows, CvType.CV_8UC3);
-        return RowBands.of(size, 0, (from, to) -> rows(from, to).seen(picture, view, plane, onGround));
+        return RowBands.of(size, 0, (from, to) -> rows(from, to).remap(picture, view, plane, onGround));
     }
 
-    private Mat seen(DecodedPhoto picture, CameraView view, Plane plane, RigidMotion onGround) {
+    private Mat remap(DecodedPhoto picture, CameraView view, Plane plane, RigidMotion onGround) {
         Mat[] map = map(view, plane, onGround);
         Mat seen = picture.remap(map[0], map[1], Imgproc.INTER_LINEAR, Core.BORDER_CONSTANT);
         map[0].release();
@@ -85,7 +85,7 @@ public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) 
     }
 
     /** 255 where a place of the ground lies outside the picture, so that nothing is known of it; else 0. */
-    public Mat outside(DecodedPhoto picture, CameraView view) {
+    public Mat outsideMask(DecodedPhoto picture, CameraView view) {
         Mat[] map = map(view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
         Mat inside = new Mat();
         Core.inRange(map[0], Scalar.all(0), Scalar.all(picture.widthPx() - 1), inside);
@@ -107,8 +107,8 @@ public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) 
         float[] ys = new float[xs.length];
         for (int r = 0; r < coarseRows; r++) {
             for (int c = 0; c < coarseColumns; c++) {
-                Point at = onGround.apply(place(c * EXACT_EVERY_PX, r * EXACT_EVERY_PX));
-                Point px = view.pixel(plane.over(at));
+                Point at = onGround.apply(pointAt(c * EXACT_EVERY_PX, r * EXACT_EVERY_PX));
+                Point px = view.pixel(plane.pointAbove(at));
                 xs[r * coarseColumns + c] = (float) px.x();
                 ys[r * coarseColumns + c] = (float) px.y();
             }

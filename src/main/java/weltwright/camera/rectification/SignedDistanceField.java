@@ -18,7 +18,7 @@ import weltwright.image.opencv.OpenCvPoints;
  */
 public record SignedDistanceField(PlaneRaster raster, float[] mm) {
     /** By distances over a raster (Borgefors 1986), which are off by 2 % at most. */
-    public static SignedDistanceField in(Polyline outline, PlaneRaster raster) {
+    public static SignedDistanceField of(Polyline outline, PlaneRaster raster) {
         Mat within = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, Scalar.all(0));
         MatOfPoint rim = OpenCvPoints.rounded(
                 outline.points().stream().map(raster::pixel).toList());

@@ -15,7 +15,7 @@ import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.ground.LocatedGround;
 import weltwright.ground.rectangle.RectangleEdges;
-import weltwright.ground.rectangle.StraightEdgeFollower;
+import weltwright.ground.rectangle.RectangleSideDetector;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.ExposureStatistics;
 import weltwright.image.InterpolatedChannel;
@@ -30,8 +30,8 @@ import weltwright.image.opencv.OpenCvPoints;
  *
  * <ol>
  *   <li>the corners roughly, in a reduced picture ({@link PaperCornerFinder});
- *   <li>each edge followed on the full picture ({@link StraightEdgeFollower}), which keeps the bend that the lens gives
- *       it;
+ *   <li>each edge followed on the full picture ({@link RectangleSideDetector}), which keeps the bend that the lens
+ *       gives it;
  *   <li>which way the sheet lies, from its longer sides: right unless seen from more than 35 degrees aside;
  *   <li>each point of an edge given its place on the sheet, from the corners; a point counts across its edge only, so
  *       it is enough that the place is right to a few mm along it.
@@ -87,8 +87,8 @@ public final class PaperSheetFinder {
                     ViewSolver.LEAST_PIXEL_SIGMA,
                     STRETCH_SIGMA,
                     SCALE_SIGMA,
-                    RectangleEdges.facts(edges),
-                    RectangleEdges.sketch(sizeXMm, sizeYMm));
+                    RectangleEdges.observation(edges),
+                    RectangleEdges.groundLines(sizeXMm, sizeYMm));
         }
     }
 
@@ -222,7 +222,7 @@ public final class PaperSheetFinder {
                     return IntStream.range(0, 4)
                             .mapToObj(k -> new Side(
                                     corners.get(k),
-                                    StraightEdgeFollower.follow(levels, corners.get((k + 1) % 4), corners.get(k), 1)))
+                                    RectangleSideDetector.detect(levels, corners.get((k + 1) % 4), corners.get(k), 1)))
                             .toList();
                 });
     }
@@ -263,7 +263,7 @@ public final class PaperSheetFinder {
                 LensPrior.ofFocal(usualPx, USUAL_FOCAL_SIGMA),
                 STRETCH_SIGMA);
         double factor = fit.view().camera().focalPx() / usualPx;
-        if (fit.used() < LEAST_FITTING * sample.size()
+        if (fit.inliers() < LEAST_FITTING * sample.size()
                 || factor > GREATEST_FOCAL_FACTOR
                 || factor < 1 / GREATEST_FOCAL_FACTOR) {
             throw new UserFacingException(

@@ -8,7 +8,7 @@ import weltwright.camera.ControlPoint;
 import weltwright.camera.Homography;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.ContrastEdge;
+import weltwright.ground.EdgeProfileLocation;
 import weltwright.ground.GroundLabel;
 import weltwright.ground.GroundLines;
 import weltwright.ground.GroundObservation;
@@ -55,20 +55,21 @@ public final class RectangleEdges {
         return edges;
     }
 
-    public static GroundLines sketch(double sizeXMm, double sizeYMm) {
+    public static GroundLines groundLines(double sizeXMm, double sizeYMm) {
         return new GroundLines(
                 List.of(Polyline.closed(corners(sizeXMm, sizeYMm))), new GroundLabel.Rectangle(sizeXMm, sizeYMm));
     }
 
     /** What a rectangle shows of itself; points of its edges are few of all where something hides much of them. */
-    public static GroundObservation facts(List<ControlPoint> references) {
-        List<ContrastEdge> edges = references.stream()
+    public static GroundObservation observation(List<ControlPoint> references) {
+        List<EdgeProfileLocation> edges = references.stream()
                 .flatMap(r -> r.edge().stream().map(along -> {
                     Point across = along.left().times(2 * LOOK_MM);
-                    return new ContrastEdge(r.onGround().minus(across.times(0.5)), across, HALF_LENGTH_MM, false);
+                    return new EdgeProfileLocation(
+                            r.onGround().minus(across.times(0.5)), across, HALF_LENGTH_MM, false);
                 }))
                 .toList();
         return new GroundObservation(
-                edges, references.size(), edges.isEmpty() ? references.size() : 4 * StraightEdgeFollower.PLACES);
+                edges, references.size(), edges.isEmpty() ? references.size() : 4 * RectangleSideDetector.PLACES);
     }
 }

@@ -52,8 +52,8 @@ public final class RectangleFinder {
                     byEdges ? ViewSolver.LEAST_PIXEL_SIGMA : CORNER_SIGMA_PX,
                     Math.hypot(SIDE_SIGMA_MM / sizeXMm, SIDE_SIGMA_MM / sizeYMm),
                     SIDE_SIGMA_MM / Math.min(sizeXMm, sizeYMm),
-                    RectangleEdges.facts(references),
-                    RectangleEdges.sketch(sizeXMm, sizeYMm));
+                    RectangleEdges.observation(references),
+                    RectangleEdges.groundLines(sizeXMm, sizeYMm));
         }
     }
 
@@ -78,7 +78,7 @@ public final class RectangleFinder {
         for (int sign : new int[] {1, -1}) {
             List<List<Point>> sides = IntStream.range(0, 4)
                     // Pixels count downwards, so what lies to the left as seen lies to the right by them.
-                    .mapToObj(k -> StraightEdgeFollower.follow(levels, corners.get((k + 1) % 4), corners.get(k), sign))
+                    .mapToObj(k -> RectangleSideDetector.detect(levels, corners.get((k + 1) % 4), corners.get(k), sign))
                     .toList();
             if (sides.stream().noneMatch(List::isEmpty)) {
                 Found byEdges =
@@ -94,7 +94,7 @@ public final class RectangleFinder {
     /** What was told of the lens has no say in it: it may be wrong, and the edges right. */
     private static boolean fits(Found found, DecodedPhoto picture) {
         ViewSolver.Solution fit = found.located().solve(picture, LensPrior.usual(picture.diagonalPx()));
-        return fit.used() >= LEAST_FITTING * found.references().size() && fit.pixelSigma() < CORNER_SIGMA_PX;
+        return fit.inliers() >= LEAST_FITTING * found.references().size() && fit.pixelSigma() < CORNER_SIGMA_PX;
     }
 
     /**

@@ -20,7 +20,7 @@ import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
-import weltwright.ground.ContrastEdge;
+import weltwright.ground.EdgeProfileLocation;
 import weltwright.ground.GroundLabel;
 import weltwright.ground.GroundLines;
 import weltwright.ground.GroundObservation;
@@ -136,23 +136,23 @@ public final class RuledGroundFinder {
                     ViewSolver.LEAST_PIXEL_SIGMA,
                     STRETCH_SIGMA,
                     SCALE_SIGMA,
-                    facts(pitchMm),
-                    sketch(pitchMm));
+                    observation(pitchMm),
+                    groundLines(pitchMm));
         }
 
-        private GroundObservation facts(double pitchMm) {
+        private GroundObservation observation(double pitchMm) {
             int all = (int) Math.round(extent.area().getArea() / (pitchMm * pitchMm));
             return new GroundObservation(edges(pitchMm), crossings.size(), Math.max(all, crossings.size()));
         }
 
-        private List<ContrastEdge> edges(double pitchMm) {
+        private List<EdgeProfileLocation> edges(double pitchMm) {
             return ControlPoint.neighbours(crossings, pitchMm).stream()
-                    .map(pair -> new ContrastEdge(
+                    .map(pair -> new EdgeProfileLocation(
                             pair.middle(), pair.along().left().times(LOOK * pitchMm), HALF_EDGE * pitchMm, true))
                     .toList();
         }
 
-        private GroundLines sketch(double pitchMm) {
+        private GroundLines groundLines(double pitchMm) {
             Envelope box = extent.area().getEnvelopeInternal();
             List<Polyline> lines = new ArrayList<>();
             for (double x = Math.ceil(box.getMinX() / pitchMm) * pitchMm; x <= box.getMaxX(); x += pitchMm) {
@@ -267,7 +267,7 @@ public final class RuledGroundFinder {
         List<ControlPoint> whole = new ArrayList<>();
         for (Map.Entry<Cell, LineCrossing> entry : lattice.inOrder()) {
             ControlPoint reference = reference(entry, middle);
-            if (fit.meets(reference.pixel(), Plane.GROUND).distance(reference.onGround()) < greatestMisfitMm()) {
+            if (fit.intersection(reference.pixel(), Plane.GROUND).distance(reference.onGround()) < greatestMisfitMm()) {
                 all.add(reference.onGround());
                 if (entry.getValue().arms() == 4) {
                     whole.add(reference);
@@ -304,7 +304,7 @@ public final class RuledGroundFinder {
                         sample,
                         picture.widthPx(),
                         picture.heightPx(),
-                        LensPrior.ofFocal(focalPx, USUAL_FOCAL_SIGMA).cutOut(),
+                        LensPrior.ofFocal(focalPx, USUAL_FOCAL_SIGMA).forCroppedPicture(),
                         STRETCH_SIGMA)
                 .view();
     }
@@ -312,7 +312,7 @@ public final class RuledGroundFinder {
     private Function<Cell, Optional<Expected>> expectedBy(CameraView view, CrossingLattice lattice) {
         Cell middle = lattice.middle();
         double contrast = lattice.meanContrast();
-        Function<Cell, Point> seenAt = cell -> view.pixel(Plane.GROUND.over(place(cell, middle)));
+        Function<Cell, Point> seenAt = cell -> view.pixel(Plane.GROUND.pointAbove(place(cell, middle)));
         return cell -> Optional.of(seenAt.apply(cell))
                 .filter(this::isInside)
                 .map(at -> new Expected(

@@ -89,7 +89,7 @@ public final class LensCalibration {
 
     /** @param seen points of a flat ground in each view, all in pixels of pictures of this size */
     static Lens fit(List<List<ControlPoint>> seen, int widthPx, int heightPx) {
-        LensPrior prior = LensPrior.usual(Math.hypot(widthPx, heightPx)).mounted();
+        LensPrior prior = LensPrior.usual(Math.hypot(widthPx, heightPx)).withMountingTolerance();
         BundleAdjustment best = DoubleStream.of(-0.4, 0, 0.4, 0.8)
                 .mapToObj(step -> new PinholeCamera(
                         prior.focalPx() * Math.exp(step), (widthPx - 1) / 2.0, (heightPx - 1) / 2.0, 0, 0))

@@ -24,7 +24,7 @@ import weltwright.camera.adjustment.ViewSolver;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.ground.ContrastEdge;
+import weltwright.ground.EdgeProfileLocation;
 import weltwright.ground.GroundLabel;
 import weltwright.ground.GroundLines;
 import weltwright.ground.GroundObservation;
@@ -93,10 +93,15 @@ public final class ReferenceSheetFinder {
          */
         public LocatedGround located(PrintScale scale) {
             return new LocatedGround(
-                    corners, ViewSolver.LEAST_PIXEL_SIGMA, SCALE_SIGMA, SCALE_SIGMA, facts(scale), sketch(scale));
+                    corners,
+                    ViewSolver.LEAST_PIXEL_SIGMA,
+                    SCALE_SIGMA,
+                    SCALE_SIGMA,
+                    observation(scale),
+                    groundLines(scale));
         }
 
-        private GroundObservation facts(PrintScale scale) {
+        private GroundObservation observation(PrintScale scale) {
             int printed = (int) IntStream.range(0, sheet.cornerCount())
                     .filter(sheet::isCornerPrinted)
                     .count();
@@ -104,8 +109,8 @@ public final class ReferenceSheetFinder {
         }
 
         /** Where black squares end at white without a marker in it: at the frame's outer and inner rim. */
-        private List<ContrastEdge> edges(PrintScale scale) {
-            List<ContrastEdge> edges = new ArrayList<>();
+        private List<EdgeProfileLocation> edges(PrintScale scale) {
+            List<EdgeProfileLocation> edges = new ArrayList<>();
             for (int row = 0; row < sheet.squaresDown(); row++) {
                 for (int column = 0; column < sheet.squaresAcross(); column++) {
                     if (sheet.isPrinted(column, row) && sheet.isBlack(column, row)) {
@@ -113,7 +118,7 @@ public final class ReferenceSheetFinder {
                         for (Point outward : OUTWARD) {
                             if (isWhite(column + (int) outward.x(), row - (int) outward.y())) {
                                 Point edge = middle.plus(outward.times(sheet.squareMm() / 2));
-                                edges.add(new ContrastEdge(
+                                edges.add(new EdgeProfileLocation(
                                         edge.minus(outward.times(LOOK_MM)),
                                         outward.times(2 * LOOK_MM),
                                         HALF_EDGE * sheet.squareMm(),
@@ -135,7 +140,7 @@ public final class ReferenceSheetFinder {
                     || !sheet.isPrinted(column, row);
         }
 
-        private GroundLines sketch(PrintScale scale) {
+        private GroundLines groundLines(PrintScale scale) {
             int across = sheet.squaresAcross();
             int down = sheet.squaresDown();
             int frame = ReferenceSheet.FRAME_SQUARES;

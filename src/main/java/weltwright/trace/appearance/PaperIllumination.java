@@ -127,7 +127,7 @@ public final class PaperIllumination {
                     for (int k = 0; k < 3; k++) {
                         log[k] = Math.log(Math.max(1, median(histogram[k], count)));
                     }
-                    cells.add(new Cell(raster.place(left + size / 2.0, top + size / 2.0), log));
+                    cells.add(new Cell(raster.pointAt(left + size / 2.0, top + size / 2.0), log));
                 }
             }
         }
@@ -189,7 +189,7 @@ public final class PaperIllumination {
         float[] values = new float[coarse * coarse];
         for (int r = 0; r < coarse; r++) {
             for (int c = 0; c < coarse; c++) {
-                Point at = raster.place(
+                Point at = raster.pointAt(
                         (c + 0.5) / coarse * raster.columns() - 0.5, (r + 0.5) / coarse * raster.rows() - 0.5);
                 values[r * coarse + c] = (float) Math.exp(value(surface, terms(at)));
             }

@@ -32,8 +32,8 @@ public record RulingPattern(double pitchMm, Region extent, double lineHalfMm) {
     /** Returns the print of the bare ground on a raster. To be closed. */
     public PrintPattern on(PlaneRaster raster) {
         Mat lines = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        Point topLeft = raster.place(0, 0);
-        Point bottomRight = raster.place(raster.columns() - 1, raster.rows() - 1);
+        Point topLeft = raster.pointAt(0, 0);
+        Point bottomRight = raster.pointAt(raster.columns() - 1, raster.rows() - 1);
         int thickness = 2 * (int) Math.ceil(zoneMm() / raster.mmPerPx()) + 1;
         for (double x = Math.ceil(topLeft.x() / pitchMm) * pitchMm; x <= bottomRight.x(); x += pitchMm) {
             line(lines, raster, new Point(x, topLeft.y()), new Point(x, bottomRight.y()), thickness);

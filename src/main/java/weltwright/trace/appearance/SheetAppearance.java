@@ -32,7 +32,7 @@ public record SheetAppearance(PaperIllumination light, Scalar blackness) {
             DecodedPhoto picture, CameraView view, ReferenceSheet sheet, PrintScale scale, PlaneRaster raster) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
         try (PrintPattern pattern = SheetPrintPattern.of(sheet, scale, raster)) {
-            Mat outside = raster.outside(picture, view);
+            Mat outside = raster.outsideMask(picture, view);
             MaskedFill.where(outside, pattern.paper(), 0);
             MaskedFill.where(outside, pattern.black(), 0);
             outside.release();

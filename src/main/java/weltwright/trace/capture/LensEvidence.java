@@ -87,7 +87,9 @@ public record LensEvidence(LensPrior prior, LensSource source, boolean cutOut) {
         LensPrior any = LensPrior.usual(picture.diagonalPx());
         if (cutOut) {
             return new SolvedView(
-                    ground.located().solve(picture, prior.cutOut()), source, Optional.of(new PhotoAdvice.CutOut()));
+                    ground.located().solve(picture, prior.forCroppedPicture()),
+                    source,
+                    Optional.of(new PhotoAdvice.CutOut()));
         }
         ViewSolver.Solution seen = ground.located().solve(picture, prior);
         if (seen.pixelSigma()
@@ -96,7 +98,7 @@ public record LensEvidence(LensPrior prior, LensSource source, boolean cutOut) {
             double anyLens = !isTold()
                     ? seen.pixelSigma()
                     : ground.located().solve(picture, any).pixelSigma();
-            ViewSolver.Solution cut = ground.located().solve(picture, any.cutOut());
+            ViewSolver.Solution cut = ground.located().solve(picture, any.forCroppedPicture());
             if (cut.pixelSigma() < MUCH_BETTER * anyLens) {
                 return new SolvedView(cut, FROM_GROUND, Optional.of(new PhotoAdvice.CutOut()));
             }
@@ -126,7 +128,7 @@ public record LensEvidence(LensPrior prior, LensSource source, boolean cutOut) {
                 sample,
                 picture.widthPx(),
                 picture.heightPx(),
-                LensPrior.usual(picture.diagonalPx()).mounted(),
+                LensPrior.usual(picture.diagonalPx()).withMountingTolerance(),
                 ground.located().stretchSigma(),
                 ground.located().pixelSigma());
         double apart = Math.abs(Math.log(alone.view().camera().focalPx() / prior.focalPx()));

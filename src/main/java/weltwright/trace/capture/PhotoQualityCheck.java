@@ -68,12 +68,12 @@ public final class PhotoQualityCheck {
     /** All that can be told of a photo whose ground is known. */
     public static List<PhotoAdvice> of(DecodedPhoto picture, TraceableGround ground, SolvedView solved) {
         CameraView view = solved.view();
-        GroundObservation facts = ground.located().facts();
+        GroundObservation observation = ground.located().observation();
         List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
-        advice.addAll(ofSize(view, facts));
+        advice.addAll(ofSize(view, observation));
         advice.addAll(ofSlant(view));
         advice.addAll(ofPrint(
-                PrintQuality.of(picture, view, facts.edges()),
+                PrintQuality.of(picture, view, observation.edges()),
                 ground.hasBlackPrint(),
                 OptionalDouble.of(view.pxPerMm())));
         solved.contradiction().ifPresent(advice::add);
@@ -85,7 +85,7 @@ public final class PhotoQualityCheck {
         List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
         advice.addAll(ofSlant(view));
         advice.addAll(ofPrint(
-                PrintQuality.of(picture, view, ground.located().facts().edges()), false, OptionalDouble.empty()));
+                PrintQuality.of(picture, view, ground.located().observation().edges()), false, OptionalDouble.empty()));
         return advice;
     }
 
@@ -105,7 +105,7 @@ public final class PhotoQualityCheck {
         return advice;
     }
 
-    private static List<PhotoAdvice> ofSize(CameraView view, GroundObservation facts) {
+    private static List<PhotoAdvice> ofSize(CameraView view, GroundObservation observation) {
         List<PhotoAdvice> advice = new ArrayList<>();
         double distance = view.eye().z();
         if (distance < NEAR_MM) {
@@ -115,8 +115,8 @@ public final class PhotoQualityCheck {
         if (pxPerMm < COARSE_PX_PER_MM) {
             advice.add(new PhotoAdvice.TooCoarse(pxPerMm));
         }
-        if (facts.seenPart() < LEAST_SEEN) {
-            advice.add(new PhotoAdvice.GroundHidden(facts.seen(), facts.all()));
+        if (observation.foundPart() < LEAST_SEEN) {
+            advice.add(new PhotoAdvice.GroundHidden(observation.found(), observation.expected()));
         }
         return advice;
     }
@@ -154,7 +154,7 @@ public final class PhotoQualityCheck {
      * @param contour of what lies on the ground, on the ground's plane
      */
     public static List<PhotoAdvice> ofKnife(DecodedPhoto picture, CameraView view, Polyline contour) {
-        boolean inside = contour.map(p -> view.pixel(Plane.GROUND.over(p))).points().stream()
+        boolean inside = contour.map(p -> view.pixel(Plane.GROUND.pointAbove(p))).points().stream()
                 .allMatch(px -> Math.min(px.x(), px.y()) > RIM_PX
                         && px.x() < picture.widthPx() - 1 - RIM_PX
                         && px.y() < picture.heightPx() - 1 - RIM_PX);

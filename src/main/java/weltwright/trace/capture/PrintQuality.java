@@ -8,7 +8,7 @@ import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
 import weltwright.geometry.Point;
 import weltwright.geometry.fit.OrderStatistic;
-import weltwright.ground.ContrastEdge;
+import weltwright.ground.EdgeProfileLocation;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.InterpolatedChannel;
 
@@ -32,7 +32,7 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
     private static final int MOST = 150;
 
     /** Measured at edges of the print, as they are seen from a view. */
-    public static PrintQuality of(DecodedPhoto picture, CameraView view, List<ContrastEdge> edges) {
+    public static PrintQuality of(DecodedPhoto picture, CameraView view, List<EdgeProfileLocation> edges) {
         InterpolatedChannel levels = picture.levels();
         int every = Math.max(1, edges.size() / MOST);
         double[] blur = new double[edges.size() / every];
@@ -63,9 +63,9 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
      */
     private record Profile(double[] levels, boolean line) {
         /** Empty where the picture does not show it whole. */
-        static Optional<Profile> across(InterpolatedChannel levels, CameraView view, ContrastEdge edge) {
-            Point from = view.pixel(Plane.GROUND.over(edge.from()));
-            Point to = view.pixel(Plane.GROUND.over(edge.from().plus(edge.across())));
+        static Optional<Profile> across(InterpolatedChannel levels, CameraView view, EdgeProfileLocation edge) {
+            Point from = view.pixel(Plane.GROUND.pointAbove(edge.from()));
+            Point to = view.pixel(Plane.GROUND.pointAbove(edge.from().plus(edge.across())));
             double lengthPx = from.distance(to);
             Point middle = from.towards(to, 0.5);
             double halfPx = edge.halfLengthMm() * lengthPx / edge.across().norm();

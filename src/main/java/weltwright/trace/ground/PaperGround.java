@@ -56,7 +56,7 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
     @Override
     public List<TraceNote> notes(ViewSolver.Solution solution) {
         TraceNote size = new TraceNote.PaperFound(
-                found.sizeXMm(), found.sizeYMm(), found.edges().size(), solution.used(), solution.pixelSigma());
+                found.sizeXMm(), found.sizeYMm(), found.edges().size(), solution.inliers(), solution.pixelSigma());
         return isSizeInferred ? List.of(size, new TraceNote.PaperSizeFromProportions()) : List.of(size);
     }
 

@@ -20,7 +20,7 @@ record RectangleGround(RectangleFinder.Found found, LocatedGround located) imple
         return List.of(
                 found.byEdges()
                         ? new TraceNote.RectangleByEdges(
-                                found.sizeXMm(), found.sizeYMm(), solution.used(), solution.pixelSigma())
+                                found.sizeXMm(), found.sizeYMm(), solution.inliers(), solution.pixelSigma())
                         : new TraceNote.RectangleByCorners(
                                 found.sizeXMm(),
                                 found.sizeYMm(),

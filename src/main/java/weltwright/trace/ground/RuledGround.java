@@ -48,8 +48,8 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
 
     @Override
     public List<TraceNote> notes(ViewSolver.Solution solution) {
-        return List.of(
-                new TraceNote.RulingFound(pitchMm, found.crossings().size(), solution.used(), solution.pixelSigma()));
+        return List.of(new TraceNote.RulingFound(
+                pitchMm, found.crossings().size(), solution.inliers(), solution.pixelSigma()));
     }
 
     @Override
@@ -84,7 +84,8 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
                     ROUGH_MM,
                     pattern,
                     visibility,
-                    PrintedLineEnds.near(contour, located.sketch().lines(), ruling.zoneMm(), raster, picture, view),
+                    PrintedLineEnds.near(
+                            contour, located.groundLines().lines(), ruling.zoneMm(), raster, picture, view),
                     light.isSteelGrey(),
                     0);
         }

@@ -46,7 +46,7 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
     @Override
     public List<TraceNote> notes(ViewSolver.Solution solution) {
         return List.of(new TraceNote.SheetFound(
-                found.sheet().pageName(), found.corners().size(), solution.used(), solution.pixelSigma()));
+                found.sheet().pageName(), found.corners().size(), solution.inliers(), solution.pixelSigma()));
     }
 
     @Override
@@ -101,7 +101,7 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
             PlaneRaster raster = part.raster();
             Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
             Mat expected = bare.expected(raster, part);
-            showBare(seen, expected, raster.outside(picture, view));
+            showBare(seen, expected, raster.outsideMask(picture, view));
             return new RelativeReflectance.Comparison(seen, expected);
         });
     }

@@ -85,7 +85,7 @@ final class HandleFrontStation {
             }
         }
         double fromLimit = Math.min(best - margin, columns - 1 - margin - best) * raster.mmPerPx();
-        return new Front(raster.place(best - 0.5, 0).x(), fromLimit < AT_LIMIT_MM);
+        return new Front(raster.pointAt(best - 0.5, 0).x(), fromLimit < AT_LIMIT_MM);
     }
 
     /** For each column the sums of the colours, and of their products, of all columns before it, or from it on. */
@@ -132,7 +132,7 @@ final class HandleFrontStation {
     }
 
     private static double[] colour(PlaneRaster raster, float[] bgr, OutlineSides sides, int column) {
-        double x = raster.place(column, 0).x();
+        double x = raster.pointAt(column, 0).x();
         // The rim of a rounded handle and the bevel of a blade are shaded; the middle shows the material.
         double low = sides.lower(x) + 0.2 * sides.width(x);
         double high = sides.upper(x) - 0.2 * sides.width(x);

@@ -70,7 +70,7 @@ public final class OutlineParallaxCorrection {
 
     /** How the line of sight to a place leans over for each mm of height; both in the outline's frame. */
     public Point lean(Point p) {
-        return toGround.inverse().rotate(view.lean(midPlane.over(toGround.apply(p))));
+        return toGround.inverse().rotate(view.parallax(midPlane.pointAbove(toGround.apply(p))));
     }
 
     /**

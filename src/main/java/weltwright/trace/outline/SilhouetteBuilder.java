@@ -129,8 +129,9 @@ public final class SilhouetteBuilder {
     }
 
     private Built buildOn(Plane midPlane) {
-        Polyline seen = Polyline.closed(
-                edge.stream().map(point -> view.meets(point.pixel(), midPlane)).toList());
+        Polyline seen = Polyline.closed(edge.stream()
+                .map(point -> view.intersection(point.pixel(), midPlane))
+                .toList());
         List<EdgePoint> inOrder = new ArrayList<>(edge);
         if (seen.signedAreaMm2() < 0) {
             seen = seen.reversed();
@@ -195,7 +196,7 @@ public final class SilhouetteBuilder {
 
     /** The lean of the line of sight at a point of the axis frame, in that frame. */
     private Point lean(Plane midPlane, RigidMotion axis, Point at) {
-        return axis.inverse().rotate(view.lean(midPlane.over(axis.apply(at))));
+        return axis.inverse().rotate(view.parallax(midPlane.pointAbove(axis.apply(at))));
     }
 
     private OutlineParallaxCorrection rim(Polyline along, LandmarkProposal proposal, Plane midPlane, RigidMotion axis) {

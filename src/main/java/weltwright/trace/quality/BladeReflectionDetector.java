@@ -246,7 +246,7 @@ public final class BladeReflectionDetector {
     }
 
     private boolean isIn(Polyline blade, List<Polyline> lines) {
-        float[] depth = SignedDistanceField.in(blade, raster).mm();
+        float[] depth = SignedDistanceField.of(blade, raster).mm();
         double usual = usual(depth, lines);
         return usual > 0 && cross(lines(runs(depth), places(i -> depth[i] > RIM_MM && ridge[i] > SHOWN * usual)));
     }
@@ -272,7 +272,7 @@ public final class BladeReflectionDetector {
     private Places places(IntPredicate which) {
         return Places.of(IntStream.range(0, ridge.length)
                 .filter(which)
-                .mapToObj(i -> raster.place(i % raster.columns(), Math.floorDiv(i, raster.columns())))
+                .mapToObj(i -> raster.pointAt(i % raster.columns(), Math.floorDiv(i, raster.columns())))
                 .toList());
     }
 
@@ -284,11 +284,11 @@ public final class BladeReflectionDetector {
             for (int column = 0; column <= raster.columns(); column++) {
                 boolean in = column < raster.columns() && depth[row * raster.columns() + column] > RIM_MM;
                 if (!in && from < column) {
-                    Point start = raster.place(from - 0.5, row);
+                    Point start = raster.pointAt(from - 0.5, row);
                     runs.add(new Run(
                             start.y(),
                             start.x(),
-                            raster.place(column - 0.5, row).x()));
+                            raster.pointAt(column - 0.5, row).x()));
                 }
                 from = in ? from : column + 1;
             }

@@ -52,7 +52,8 @@ public final class DamagedImageArea {
             return;
         }
         boolean isIn = built.ring().resampled(STEP_MM).points().stream()
-                .map(p -> view.pixel(built.midPlane().over(built.onGround().apply(p))))
+                .map(p ->
+                        view.pixel(built.midPlane().pointAbove(built.onGround().apply(p))))
                 .anyMatch(px -> area.get().isNear(px.x(), px.y(), REACH_PX));
         if (isIn) {
             throw new UserFacingException(

@@ -73,23 +73,25 @@ public final class ErrorEstimator {
         List<Point> places = built.ring().resampled(4).points().stream()
                 .map(built.onGround()::apply)
                 .toList();
-        List<Point> pixels = places.stream().map(p -> view.pixel(plane.over(p))).toList();
-        List<CameraView> off = solution.offByOneSigma();
+        List<Point> pixels =
+                places.stream().map(p -> view.pixel(plane.pointAbove(p))).toList();
+        List<CameraView> off = solution.sigmaViews();
         List<List<Point>> pose = new ArrayList<>();
         for (CameraView moved : off.subList(1, off.size())) {
-            pose.add(pixels.stream().map(px -> moved.meets(px, plane)).toList());
+            pose.add(pixels.stream().map(px -> moved.intersection(px, plane)).toList());
         }
         List<Point> focal =
-                pixels.stream().map(px -> off.get(0).meets(px, plane)).toList();
+                pixels.stream().map(px -> off.get(0).intersection(px, plane)).toList();
         Plane higher = new Plane(plane.heightMm() + HEIGHT_SIGMA_MM, plane.slope());
-        List<Point> height = pixels.stream().map(px -> view.meets(px, higher)).toList();
+        List<Point> height =
+                pixels.stream().map(px -> view.intersection(px, higher)).toList();
         UnaryOperator<Point> wider = p -> new Point(p.x() * (1 + scaleSigma), p.y());
         UnaryOperator<Point> longer = p -> new Point(p.x(), p.y() * (1 + scaleSigma));
         List<List<Point>> scale = List.of(
                 places.stream().map(wider).toList(), places.stream().map(longer).toList());
         double mmPerPx = 1
-                / view.pixel(plane.over(places.get(0)))
-                        .distance(view.pixel(plane.over(places.get(0).plus(new Point(1, 0)))));
+                / view.pixel(plane.pointAbove(places.get(0)))
+                        .distance(view.pixel(plane.pointAbove(places.get(0).plus(new Point(1, 0)))));
 
         List<ErrorBudget.Part> parts = new ArrayList<>(List.of(
                 new ErrorBudget.Part(ErrorSource.Known.REFERENCE_POINTS, error95(places, pose)),

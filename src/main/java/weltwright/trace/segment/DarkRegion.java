@@ -65,8 +65,8 @@ public record DarkRegion(Point low, Point high) {
         if (box.width == 0) {
             return Optional.empty();
         }
-        Point low = raster.place(box.x, box.y + box.height - 1.0);
-        Point high = raster.place(box.x + box.width - 1.0, box.y);
+        Point low = raster.pointAt(box.x, box.y + box.height - 1.0);
+        Point high = raster.pointAt(box.x + box.width - 1.0, box.y);
         return Optional.of(new DarkRegion(
                 new Point(Math.max(-half.x(), low.x() - MARGIN_MM), Math.max(-half.y(), low.y() - MARGIN_MM)),
                 new Point(Math.min(half.x(), high.x() + MARGIN_MM), Math.min(half.y(), high.y() + MARGIN_MM))));

@@ -188,7 +188,7 @@ public final class KnifeMask {
         }
         List<Point> places = new ArrayList<>();
         for (org.opencv.core.Point p : largest.toArray()) {
-            places.add(raster.place(p.x, p.y));
+            places.add(raster.pointAt(p.x, p.y));
         }
         Polyline contour = Polyline.closed(places);
         return contour.signedAreaMm2() > 0 ? contour : contour.reversed();

@@ -113,7 +113,7 @@ public final class SharpContourFinder {
         }
         List<Point> middle = middle(edges);
         Polyline path = path(edges, middle);
-        Polyline contour = path.map(p -> raster.place(p.x(), p.y()));
+        Polyline contour = path.map(p -> raster.pointAt(p.x(), p.y()));
         return Optional.of(
                 new Found(contour.signedAreaMm2() > 0 ? contour : contour.reversed(), hasSecondLine(edges, path)));
     }

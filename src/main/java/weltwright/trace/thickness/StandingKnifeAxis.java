@@ -46,15 +46,15 @@ record StandingKnifeAxis(CameraView view, StandingPose pose, Point heel, Point t
     Vector3 at(StandingPose.Place place, double leftMm) {
         Point foot = heel.plus(towardsTip.times(place.alongMm()))
                 .plus(towardsTip.left().times(leftMm));
-        return level(place.heightMm()).over(foot);
+        return level(place.heightMm()).pointAbove(foot);
     }
 
     /** Along the line and beside it, to the left, where a line of sight meets the knife; in mm. */
     private Point meets(Point pixel) {
         double height = (pose.tip().heightMm() + pose.butt().heightMm()) / 2;
-        Point at = own(view.meets(pixel, level(height)));
-        at = own(view.meets(pixel, level(pose.at(at.x()).heightMm())));
-        return own(view.meets(pixel, level(pose.at(at.x()).heightMm())));
+        Point at = own(view.intersection(pixel, level(height)));
+        at = own(view.intersection(pixel, level(pose.at(at.x()).heightMm())));
+        return own(view.intersection(pixel, level(pose.at(at.x()).heightMm())));
     }
 
     private Point own(Point onGround) {
@@ -79,7 +79,7 @@ record StandingKnifeAxis(CameraView view, StandingPose pose, Point heel, Point t
         for (int i = 0; i < count; i++) {
             StandingPose.Place place = pose.at(first + (i + 0.5) * STEP_MM);
             if (!left.get(i).isEmpty() && !right.get(i).isEmpty()) {
-                double lean = view.lean(at(place, 0)).dot(towardsTip.left());
+                double lean = view.parallax(at(place, 0)).dot(towardsTip.left());
                 stations.add(new Station(place, median(left.get(i)), median(right.get(i)), lean));
             }
         }

@@ -73,7 +73,7 @@ record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnife
             double spineMm,
             TraceableGround.HiddenArea found) {
         List<Point> pixels = found.contour().points().stream()
-                .map(p -> view.pixel(Plane.GROUND.over(p)))
+                .map(p -> view.pixel(Plane.GROUND.pointAbove(p)))
                 .toList();
         Point[] ends = ends(pixels, view, pose);
         double expected = pose.tip().alongMm() - pose.butt().alongMm();
@@ -109,7 +109,8 @@ record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnife
     /** The two ends that are farthest apart. */
     private static Point[] ends(List<Point> pixels, CameraView view, StandingPose pose) {
         Plane plane = StandingKnifeAxis.level(pose.butt().heightMm());
-        List<Point> seen = pixels.stream().map(px -> view.meets(px, plane)).toList();
+        List<Point> seen =
+                pixels.stream().map(px -> view.intersection(px, plane)).toList();
         Point[] ends = {seen.get(0), seen.get(0)};
         for (Point a : seen) {
             for (Point b : seen) {
@@ -143,8 +144,8 @@ record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnife
                 if (place.alongMm() > -INTO_HANDLE_MM) {
                     double half =
                             Math.max(TIP_HALF_MM, ThicknessParallax.taper(place.alongMm() / length) * spineMm / 2);
-                    left.add(view.meets(view.pixel(line.at(place, half)), Plane.GROUND));
-                    right.add(0, view.meets(view.pixel(line.at(place, -half)), Plane.GROUND));
+                    left.add(view.intersection(view.pixel(line.at(place, half)), Plane.GROUND));
+                    right.add(0, view.intersection(view.pixel(line.at(place, -half)), Plane.GROUND));
                 }
             }
             left.addAll(right);
@@ -161,14 +162,14 @@ record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnife
         boolean[] standsOut = standsOut(change(picture, line, raster), raster);
         double[] half = new double[raster.columns()];
         for (int c = 0; c < half.length; c++) {
-            half[c] = ThicknessParallax.taper(raster.place(c, 0).x() / length) * spineMm / 2;
+            half[c] = ThicknessParallax.taper(raster.pointAt(c, 0).x() / length) * spineMm / 2;
         }
         Strip best = new Strip(line, 0);
         for (double slope = -MOST_SLOPE; slope <= MOST_SLOPE; slope += SLOPE_STEP) {
             for (double left = -REACH_MM; left <= REACH_MM; left += STEP_MM) {
                 int seen = 0;
                 for (int c = 0; c < half.length; c++) {
-                    double middle = left + slope * raster.place(c, 0).x();
+                    double middle = left + slope * raster.pointAt(c, 0).x();
                     boolean both =
                             is(standsOut, raster, c, middle + half[c]) && is(standsOut, raster, c, middle - half[c]);
                     seen += both ? 1 : 0;

@@ -80,7 +80,7 @@ public final class PrintedLineEnds {
             CameraView view) {
         PrintedLineEnds ends = new PrintedLineEnds(raster);
         List<LineSample> samples =
-                samples(SignedDistanceField.in(contour, raster.halved()), lines, halfWidthMm, picture, view);
+                samples(SignedDistanceField.of(contour, raster.halved()), lines, halfWidthMm, picture, view);
         List<LineSample> outside = samples.stream().filter(LineSample::outside).toList();
         if (outside.isEmpty()) {
             return ends;
@@ -138,7 +138,7 @@ public final class PrintedLineEnds {
                     return Stream.of(on, on.moved(aside), on.moved(aside.times(-1)));
                 })
                 .toList();
-        float[][] seen = new LineStripSampler(picture, view, ALONG_MM).lanes(lanes);
+        float[][] seen = new LineStripSampler(picture, view, ALONG_MM).sample(lanes);
         List<LineSample> samples = new ArrayList<>();
         for (int i = 0; i < lanes.size(); i += 3) {
             LineStripSampler.Lane on = lanes.get(i);

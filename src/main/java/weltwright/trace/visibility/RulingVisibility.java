@@ -101,7 +101,7 @@ public final class RulingVisibility {
         for (double y = Math.ceil(box.getMinY() / pitch) * pitch; y <= box.getMaxY(); y += pitch) {
             addLanes(new Point(box.getMinX(), y), new Point(1, 0), box.getWidth(), lanes);
         }
-        float[][] seen = new LineStripSampler(picture, view, alongMm).lanes(lanes);
+        float[][] seen = new LineStripSampler(picture, view, alongMm).sample(lanes);
         // The locator builds its index on first use, which is not thread-safe.
         inside.locate(ruling.extent().area().getCoordinate());
         return IntStream.range(0, seen.length / 3)

@@ -116,7 +116,7 @@ public final class SheetPrintVisibility {
         for (int row = frame + 1; row < sheet.squaresDown() - frame; row++) {
             alongLine(sheet.gridPoint(frame, row), sheet.gridPoint(sheet.squaresAcross() - frame, row), lanes);
         }
-        float[][] seen = strips().lanes(lanes);
+        float[][] seen = strips().sample(lanes);
         List<LineSample> samples = new ArrayList<>();
         for (int i = 0; i < seen.length; i += 3) {
             LineStripSampler.Lane lane = lanes.get(i);
@@ -218,7 +218,7 @@ public final class SheetPrintVisibility {
         for (ReferenceSheet.Marker marker : sheet.markers()) {
             sides.addAll(aroundBlack(sheet.markerCorners(marker), frameAsideMm));
         }
-        float[][] seen = strips().lanes(sides.stream().flatMap(List::stream).toList());
+        float[][] seen = strips().sample(sides.stream().flatMap(List::stream).toList());
         List<FrameSample> samples = new ArrayList<>();
         int first = 0;
         for (List<LineStripSampler.Lane> side : sides) {
@@ -292,7 +292,7 @@ public final class SheetPrintVisibility {
     }
 
     private boolean isSeen(Point place, double marginPx) {
-        Point px = view.pixel(Plane.GROUND.over(place));
+        Point px = view.pixel(Plane.GROUND.pointAbove(place));
         return Math.min(px.x(), px.y()) >= marginPx
                 && px.x() <= picture.widthPx() - 1 - marginPx
                 && px.y() <= picture.heightPx() - 1 - marginPx;

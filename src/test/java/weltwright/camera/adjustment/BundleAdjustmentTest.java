@@ -76,7 +76,7 @@ class BundleAdjustmentTest {
                     Point at = new Point(x, y);
                     Point noise = new Point(random.nextGaussian(), random.nextGaussian()).times(noisePx);
                     points.add(new ControlPoint(
-                            at, view.pixel(Plane.GROUND.over(at)).plus(noise)));
+                            at, view.pixel(Plane.GROUND.pointAbove(at)).plus(noise)));
                 }
             }
             seen.add(points);

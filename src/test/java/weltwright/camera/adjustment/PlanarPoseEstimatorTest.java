@@ -29,13 +29,13 @@ class PlanarPoseEstimatorTest {
         for (int x = -100; x <= 100; x += 50) {
             for (int y = -60; y <= 60; y += 30) {
                 Point at = new Point(x, y);
-                seen.add(new ControlPoint(at, truth.pixel(Plane.GROUND.over(at))));
+                seen.add(new ControlPoint(at, truth.pixel(Plane.GROUND.pointAbove(at))));
             }
         }
         CameraView found = PlanarPoseEstimator.of(seen, camera);
         assertThat(found.eye().minus(truth.eye()).norm()).isLessThan(0.05);
         for (ControlPoint point : seen) {
-            assertThat(found.pixel(Plane.GROUND.over(point.onGround())).distance(point.pixel()))
+            assertThat(found.pixel(Plane.GROUND.pointAbove(point.onGround())).distance(point.pixel()))
                     .isLessThan(0.01);
         }
     }

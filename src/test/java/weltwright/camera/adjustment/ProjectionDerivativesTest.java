@@ -40,6 +40,6 @@ class ProjectionDerivativesTest {
     private static Point pixel(double[] p) {
         double stretch = Math.exp(p[11] / 2);
         CameraView view = BundleAdjustment.view(p);
-        return view.pixel(Plane.GROUND.over(new Point(PLACE.x() * stretch, PLACE.y() / stretch)));
+        return view.pixel(Plane.GROUND.pointAbove(new Point(PLACE.x() * stretch, PLACE.y() / stretch)));
     }
 }

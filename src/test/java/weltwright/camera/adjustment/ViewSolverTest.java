@@ -91,7 +91,8 @@ class ViewSolverTest {
                 Point at = ReferenceSheet.A4.corner(id);
                 double noise = seen.size() < wrong ? 6 : noisePx;
                 Point off = new Point(noise * random.nextGaussian(), noise * random.nextGaussian());
-                seen.add(new ControlPoint(at, view.pixel(Plane.GROUND.over(at)).plus(off)));
+                seen.add(new ControlPoint(
+                        at, view.pixel(Plane.GROUND.pointAbove(at)).plus(off)));
             }
         }
         return seen;

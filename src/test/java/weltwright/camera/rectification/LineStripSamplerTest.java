@@ -127,7 +127,7 @@ class LineStripSamplerTest {
             Point middle = lane.middle(i);
             double[] columns = IntStream.rangeClosed(-100, 100)
                     .mapToObj(k -> middle.plus(lane.along().times(REACH_MM * k / 100)))
-                    .mapToDouble(at -> aslant.pixel(Plane.GROUND.over(at)).x())
+                    .mapToDouble(at -> aslant.pixel(Plane.GROUND.pointAbove(at)).x())
                     .toArray();
             double mean = IntStream.range(0, columns.length)
                     .mapToDouble(k -> columns[k])
@@ -170,7 +170,7 @@ class LineStripSamplerTest {
                         new Point(-20 + k, -15 + 0.5 * k), direction(37 * k), 0.3 + 0.02 * k, 1 + k))
                 .toList();
 
-        float[][] together = new LineStripSampler(picture, ABOVE, REACH_MM).lanes(lanes);
+        float[][] together = new LineStripSampler(picture, ABOVE, REACH_MM).sample(lanes);
 
         for (int k = 0; k < lanes.size(); k++) {
             assertThat(together[k]).containsExactly(seen(ABOVE, lanes.get(k)));
@@ -194,12 +194,12 @@ class LineStripSamplerTest {
 
     @Test
     void ofNoLanesNothingIsSeen() {
-        assertThat(new LineStripSampler(picture, ABOVE, REACH_MM).lanes(List.of()))
+        assertThat(new LineStripSampler(picture, ABOVE, REACH_MM).sample(List.of()))
                 .isEmpty();
     }
 
     private static float[] seen(CameraView view, LineStripSampler.Lane lane) {
-        return new LineStripSampler(picture, view, REACH_MM).lanes(List.of(lane))[0];
+        return new LineStripSampler(picture, view, REACH_MM).sample(List.of(lane))[0];
     }
 
     private static Point direction(double degrees) {

@@ -24,7 +24,7 @@ class SignedDistanceFieldTest {
     @Test
     void isTheRadiusLessTheDistanceFromTheMiddle() {
         PlaneRaster raster = PlaneRaster.covering(new Point(-30, -35), new Point(35, 30), MM_PER_PX);
-        SignedDistanceField depth = SignedDistanceField.in(circle(), raster);
+        SignedDistanceField depth = SignedDistanceField.of(circle(), raster);
         for (double r = 0; r < 27; r += 0.7) {
             for (double angle = 0; angle < 6.28; angle += 0.9) {
                 double expected = RADIUS_MM - r;
@@ -38,7 +38,7 @@ class SignedDistanceFieldTest {
     @Test
     void liesFarOutsideWhereTheRasterDoesNotReach() {
         PlaneRaster raster = PlaneRaster.covering(new Point(-5, -5), new Point(5, 5), MM_PER_PX);
-        assertThat(SignedDistanceField.in(circle(), raster).at(new Point(6, 0))).isEqualTo(Double.NEGATIVE_INFINITY);
+        assertThat(SignedDistanceField.of(circle(), raster).at(new Point(6, 0))).isEqualTo(Double.NEGATIVE_INFINITY);
     }
 
     private static Polyline circle() {

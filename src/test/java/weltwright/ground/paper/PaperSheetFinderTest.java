@@ -90,7 +90,7 @@ class PaperSheetFinderTest {
             List<Point> corners = List.of(new Point(-x, -y), new Point(x, -y), new Point(x, y), new Point(-x, y));
             for (Point seen : ground.pixels(sheet.corners())) {
                 double off = corners.stream()
-                        .mapToDouble(c -> view.meets(seen, Plane.GROUND).distance(c))
+                        .mapToDouble(c -> view.intersection(seen, Plane.GROUND).distance(c))
                         .min()
                         .orElseThrow();
                 assertThat(off).as("corner's error, mm").isLessThan(0.15);

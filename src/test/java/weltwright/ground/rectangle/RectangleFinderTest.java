@@ -123,7 +123,7 @@ class RectangleFinderTest {
     private static double worstMm(DecodedPhoto picture, RectangleFinder.Found found) {
         CameraView view = solve(picture, found).view();
         List<Point> seen =
-                CORNERS.stream().map(px -> view.meets(px, Plane.GROUND)).toList();
+                CORNERS.stream().map(px -> view.intersection(px, Plane.GROUND)).toList();
         double worst = 0;
         for (int k = 0; k < 4; k++) {
             double side = k % 2 == 0 ? WIDTH : HEIGHT;

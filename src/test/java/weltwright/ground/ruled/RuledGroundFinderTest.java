@@ -279,7 +279,7 @@ class RuledGroundFinderTest {
 
             assertThat(found.linesLighter()).isEqualTo(lighter);
             assertThat(solution.pixelSigma()).isLessThan(0.15);
-            assertThat(solution.used())
+            assertThat(solution.inliers())
                     .isGreaterThan((int) (0.95 * found.crossings().size()));
         }
     }

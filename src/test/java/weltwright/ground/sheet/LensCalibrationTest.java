@@ -220,7 +220,7 @@ class LensCalibrationTest {
                     Point at = ReferenceSheet.A4.corner(id);
                     Point noise = new Point(NOISE_PX * random.nextGaussian(), NOISE_PX * random.nextGaussian());
                     seen.add(new ControlPoint(
-                            at, view.pixel(Plane.GROUND.over(at)).plus(noise)));
+                            at, view.pixel(Plane.GROUND.pointAbove(at)).plus(noise)));
                 }
             }
             views.add(seen);

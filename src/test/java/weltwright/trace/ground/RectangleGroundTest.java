@@ -76,7 +76,7 @@ class RectangleGroundTest {
                         new Point(width / 2, -height / 2),
                         new Point(-width / 2, -height / 2))
                 .stream()
-                .map(p -> view.pixel(Plane.GROUND.over(p))
+                .map(p -> view.pixel(Plane.GROUND.pointAbove(p))
                         .plus(new Point(offPx * (hand.nextDouble() - 0.5), offPx * (hand.nextDouble() - 0.5))))
                 .toList();
         return new GroundChoice.Rectangle(width, height, corners);

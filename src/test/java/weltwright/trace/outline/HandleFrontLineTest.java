@@ -89,7 +89,7 @@ class HandleFrontLineTest {
         float[] bgr = new float[3 * raster.columns() * raster.rows()];
         Random random = new Random(7);
         for (int i = 0; i < bgr.length; i++) {
-            double x = raster.place(i / 3 % raster.columns(), 0).x();
+            double x = raster.pointAt(i / 3 % raster.columns(), 0).x();
             bgr[i] = (float) (120 + 8 * x + NOISE * random.nextGaussian());
         }
         HandleEndLine end = new HandleFrontLine(sides, FROM_ABOVE, KNIFE).in(raster, bgr, 0);
@@ -104,7 +104,7 @@ class HandleFrontLineTest {
         double blurMm = 0.2;
         for (int r = 0; r < raster.rows(); r++) {
             for (int c = 0; c < raster.columns(); c++) {
-                Point p = raster.place(c, r);
+                Point p = raster.pointAt(c, r);
                 // Blurred along the knife by a box: its integral is a ramp.
                 double part = Math.max(0, Math.min(1, 0.5 + (p.x() - boundary.at(p.y())) / (2 * blurMm)));
                 for (int k = 0; k < 3; k++) {

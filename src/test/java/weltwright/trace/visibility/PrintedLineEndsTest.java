@@ -67,10 +67,10 @@ class PrintedLineEndsTest {
 
     @Test
     void theEdgeIsFoundByThemAlone() {
-        Polyline rough = circle(RADIUS_MM + 1.5, 360).map(p -> FROM_ABOVE.view().pixel(Plane.GROUND.over(p)));
+        Polyline rough = circle(RADIUS_MM + 1.5, 360).map(p -> FROM_ABOVE.view().pixel(Plane.GROUND.pointAbove(p)));
         List<Double> off = new ArrayList<>();
         for (EdgePoint point : new EdgeTracker(picture, ground(ends(1.5)), 1, 1, 13, 2, 6).locate(rough)) {
-            Point at = FROM_ABOVE.view().meets(point.pixel(), Plane.GROUND);
+            Point at = FROM_ABOVE.view().intersection(point.pixel(), Plane.GROUND);
             if (SQUARES.offLine(at.x()) < LINE_HALF_MM != SQUARES.offLine(at.y()) < LINE_HALF_MM) {
                 off.add(at.norm() - RADIUS_MM);
             }
@@ -97,7 +97,7 @@ class PrintedLineEndsTest {
         return new GroundAppearance() {
             @Override
             public Point groundPoint(Point pixel) {
-                return FROM_ABOVE.view().meets(pixel, Plane.GROUND);
+                return FROM_ABOVE.view().intersection(pixel, Plane.GROUND);
             }
 
             @Override

@@ -16,7 +16,7 @@ import weltwright.image.ProfilePeak;
  * corner spoils some places; the rest lie on a slow curve, straight but for the lens. So a parabola is found that most
  * places agree with (Fischler and Bolles 1981), then a cubic is fitted to those that do, and places off it are dropped.
  */
-public final class StraightEdgeFollower {
+public final class RectangleSideDetector {
     /** How many places along an edge are looked at. */
     static final int PLACES = 220;
 
@@ -35,7 +35,7 @@ public final class StraightEdgeFollower {
 
     private static final int TRIES = 150;
 
-    private StraightEdgeFollower() {}
+    private RectangleSideDetector() {}
 
     private record Place(double along, double offsetPx) {}
 
@@ -47,7 +47,7 @@ public final class StraightEdgeFollower {
      * @param sign 1 where the paper is lighter than what lies beside it, -1 where it is darker
      * @return points of the edge in pixels that agree with each other; none where fewer than two fifths do
      */
-    public static List<Point> follow(InterpolatedChannel levels, Point from, Point to, int sign) {
+    public static List<Point> detect(InterpolatedChannel levels, Point from, Point to, int sign) {
         double lengthPx = from.distance(to);
         Point way = to.minus(from).unit();
         double apartPx = lengthPx * (1 - 2 * CORNER_PART) / PLACES;
