@@ -14,19 +14,19 @@ class RotationTest {
     void aThirdOfATurnAboutTheDiagonalExchangesTheAxes() {
         double each = 2 * Math.PI / 3 / Math.sqrt(3);
         Rotation third = Rotation.about(new Vector3(each, each, each));
-        assertThat(third.of(V).minus(new Vector3(7, 3, -5)).norm()).isLessThan(1e-12);
-        assertThat(third.of(third.of(third.of(V))).minus(V).norm()).isLessThan(1e-12);
+        assertThat(third.apply(V).minus(new Vector3(7, 3, -5)).norm()).isLessThan(1e-12);
+        assertThat(third.apply(third.apply(third.apply(V))).minus(V).norm()).isLessThan(1e-12);
     }
 
     @Test
     void isUndoneByItsTranspose() {
         Rotation some = Rotation.about(new Vector3(0.4, -1.3, 2.2));
-        assertThat(some.back(some.of(V)).minus(V).norm()).isLessThan(1e-12);
-        assertThat(some.of(V).norm()).isCloseTo(V.norm(), within(1e-12));
+        assertThat(some.applyInverse(some.apply(V)).minus(V).norm()).isLessThan(1e-12);
+        assertThat(some.apply(V).norm()).isCloseTo(V.norm(), within(1e-12));
     }
 
     @Test
     void noRotationLeavesAllAsItIs() {
-        assertThat(Rotation.about(new Vector3(0, 0, 0)).of(V)).isEqualTo(V);
+        assertThat(Rotation.about(new Vector3(0, 0, 0)).apply(V)).isEqualTo(V);
     }
 }

@@ -39,7 +39,7 @@ class BundleAdjustmentTest {
             assertThat(found.camera().focalPx()).isCloseTo(CAMERA.focalPx(), within(0.1));
             assertThat(found.eye().minus(VIEWS.get(v).eye()).norm()).isLessThan(0.05);
             assertThat(fit.pixelSigma(v)).as("no noise but the least").isEqualTo(LEAST_PIXEL_SIGMA);
-            assertThat(fit.used(v)).isEqualTo(seen(0).get(v).size());
+            assertThat(fit.inliers(v)).isEqualTo(seen(0).get(v).size());
         }
     }
 
@@ -53,7 +53,7 @@ class BundleAdjustmentTest {
         BundleAdjustment fit = fit(seen, VIEWS.size()).run();
         // A median of some 150 sizes is off by a tenth at most in all but one of a hundred draws.
         assertThat(fit.pixelSigma(1)).isCloseTo(noisePx, within(0.15 * noisePx));
-        assertThat(fit.used(0)).isLessThan(seen.get(0).size());
+        assertThat(fit.inliers(0)).isLessThan(seen.get(0).size());
         double sigma = Math.sqrt(fit.covariance()[0][0]);
         assertThat(fit.view(0).camera().focalPx() / CAMERA.focalPx()).isCloseTo(1, within(4 * sigma));
     }
