@@ -25,6 +25,9 @@ public final class Cavity {
     /** By so much a station must at least lie past the handle's end, to be told from one before it. */
     private static final double PAST_HANDLE = 0.005;
 
+    /** The handle's own last section is taken this far before its end. */
+    private static final double BEFORE_HANDLE_END_MM = 0.01;
+
     /** The last station is this far short of the tip, where a section still has some height. */
     private static final double SHORT_OF_TIP_MM = 0.05;
 
@@ -79,7 +82,14 @@ public final class Cavity {
             edgeAtMost[i] = Math.max(ownEdge[i], passing(i, edgeAtMost[i + 1]));
             spine[i] = Math.max(ownSpine[i], passing(i, spine[i + 1]));
             ConvexHull own = sections[i];
-            sections[i] = own.with(passing(i, sections[i + 1]));
+            sections[i] = own.with(passing(stations[i + 1], sections[i + 1], stations[i]));
+            if (parts[i] == CrossSection.Part.HANDLE && parts[i + 1] != CrossSection.Part.HANDLE) {
+                // A handle that widens up to its end is widest between these two stations.
+                double heel = knife.landmarks().heel().x();
+                double handleEnd = Math.max(stations[i], heel - BEFORE_HANDLE_END_MM);
+                ConvexHull last = ConvexHull.of(cuts.at(handleEnd).boundary()).grown(easeMm);
+                sections[i] = sections[i].with(passing(handleEnd, last, stations[i]));
+            }
             widerMm[i] = (sections[i].perimeterMm() - own.perimeterMm()) / 2;
         }
     }
@@ -108,9 +118,10 @@ public final class Cavity {
         return path.passingMm(new Point(stations[i + 1], y), stations[i]);
     }
 
-    private List<Point> passing(int i, ConvexHull deeper) {
-        return deeper.corners().stream()
-                .map(p -> new Point(passing(i, p.x()), p.y()))
+    /** The corners, in (y, z), of a section at one station where they pass another, nearer to the throat. */
+    private List<Point> passing(double sectionMm, ConvexHull section, double stationMm) {
+        return section.corners().stream()
+                .map(p -> new Point(path.passingMm(new Point(sectionMm, p.x()), stationMm), p.y()))
                 .toList();
     }
 

@@ -20,9 +20,6 @@ final class WeltDraft {
     /** What no knife and no eye can follow. */
     private static final double SPECK_MM = 0.003;
 
-    /** A welt that ends where leather lies on leather is skived over so many times its thickness. Common practice. */
-    private static final double SKIVE_TIMES = 3;
-
     /** So many stitches are the least that hold a part of a welt. */
     private static final int LEAST_STITCHES = 4;
 
@@ -123,8 +120,9 @@ final class WeltDraft {
         List<Mark> marks = new ArrayList<>(
                 stitches.marks(stitches.line(), spec.stitching().marginMm(), part.first(), part.last()));
         boolean ends = spec.kind() != SheathKind.PANELS && part.last() == holes - 1;
-        int taper = (int)
-                Math.ceil(SKIVE_TIMES * stack.thicknessMm() / stitches.pitch().meanMm());
+        int taper = (int) Math.ceil(Planform.SKIVED_OVER_THICKNESSES
+                * stack.thicknessMm()
+                / stitches.pitch().meanMm());
         int from = holes - 1 - taper;
         if (ends && from > part.first()) {
             Polyline across = stitches.acrossAfter(

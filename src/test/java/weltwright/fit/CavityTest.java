@@ -105,4 +105,19 @@ class CavityTest {
         assertThat(first - heel).isLessThan(0.2);
         assertThat(cavity.stationMm(1) - cavity.stationMm(0)).isBetween(0.85, 1.0);
     }
+
+    /** A handle that widens up to its end passes each of its stations with that end, wherever between two it lies. */
+    @Property(tries = 40)
+    void theCavityTakesInTheHandlesEnd(@ForAll("knives") Knife knife) {
+        Cavity cavity = new Cavity(knife, -30.3, 0);
+        double end = knife.landmarks().heel().x() - 0.02;
+        Polygon atThroat =
+                (Polygon) Polyline.closed(cavity.section(0).corners()).polygon();
+
+        for (Point p : knife.sectionAt(end).boundary()) {
+            double y = cavity.path().passingMm(new Point(end, p.x()), cavity.stationMm(0));
+            var corner = atThroat.getFactory().createPoint(new Point(y, p.y()).coordinate());
+            assertThat(atThroat.distance(corner)).as("%s of %s", p, knife).isLessThan(0.03);
+        }
+    }
 }

@@ -53,6 +53,25 @@ class SheathKindsTest {
         assertThat(seam.stackMm(seam.holeCount() / 2)).as("round the tip").isEqualTo(12);
     }
 
+    /** Skived over three times its thickness (common practice), and as thick as it was up to the tip. */
+    @Test
+    void aThickWeltReachesAsFarPastTheTipAsItIsSkivedOver() {
+        Knife knife = TestKnives.dropPoint();
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT)
+                .with(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
+        Pattern pattern = make(knife, spec);
+        int welted = pattern.seams().get(0).layers().get(1).holes().size();
+        Point last = PatternMaker.madeUp(knife, spec).plan().stitches().get(welted - 1);
+
+        assertThat(knife.landmarks().tip().x() - last.x())
+                .isBetween(
+                        3 * 9
+                                - 2
+                                        * (spec.stitching().marginMm()
+                                                + spec.stitching().pitchMm()),
+                        3 * 9.0);
+    }
+
     /**
      * The tip of an upswept knife passes along the spine's stitches, near which no welt lies. The stitches keep off it
      * what the welt's inner margin and the ease keep off the edge elsewhere; arcs that are chords take 0.03 mm of it.

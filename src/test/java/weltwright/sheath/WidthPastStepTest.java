@@ -16,7 +16,10 @@ import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
 
-/** Where leather stays wide past a step the maker is told so, measured against a strip pulled tight round the knife. */
+/**
+ * Leather is nowhere tight, and where it stays wide past a step the maker is told so, measured against a strip pulled
+ * tight round the knife.
+ */
 class WidthPastStepTest implements RandomSheaths {
     private static final int TRIES = 20;
 
@@ -25,8 +28,11 @@ class WidthPastStepTest implements RandomSheaths {
 
     private static final double AGREES_MM = 0.5;
 
+    /** Leather of 2 mm and more gives by this without being formed. By judgement; no source. */
+    private static final double TIGHT_MM = 0.3;
+
     @Property(tries = TRIES)
-    void whatStaysWideIsTold(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec any) {
+    void nothingIsTightAndWhatStaysWideIsTold(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec any) {
         SheathSpec spec = WrapAccuracy.plain(knife, any);
         Pattern pattern;
         try {
@@ -38,6 +44,7 @@ class WidthPastStepTest implements RandomSheaths {
         List<WrapAccuracy.Width> widths = WrapAccuracy.widths(knife, spec, pattern);
         Optional<Advice.StaysWide> told = told(pattern);
         for (WrapAccuracy.Width width : widths) {
+            assertThat(width.wideMm()).as("%s of %s", width, spec).isGreaterThan(-TIGHT_MM);
             if (!width.nearStep() && width.wideMm() > limit + AGREES_MM) {
                 assertThat(told).as("%s of %s", width, spec).isPresent();
                 assertThat(width.xMm())

@@ -11,15 +11,18 @@ import java.util.function.Predicate;
 import net.jqwik.api.sessions.JqwikSession;
 import weltwright.LongRun;
 import weltwright.error.UserFacingException;
+import weltwright.fit.Cavity;
 import weltwright.fit.DrawPath;
 import weltwright.geometry.Point;
-import weltwright.knife.CrossSections;
+import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 import weltwright.sheath.pattern.Pattern;
-import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.planform.LeatherDevelopment;
+import weltwright.sheath.planform.Planform;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
+import weltwright.sheath.spec.GuardOpening;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
@@ -48,6 +51,7 @@ public final class WrapAccuracy {
 
     private static final double AGREES_MM = 0.5;
     private static final double JUST_BEFORE_MM = 0.01;
+    private static final double STATION_MM = 3;
 
     private WrapAccuracy() {}
 
@@ -84,6 +88,7 @@ public final class WrapAccuracy {
         return spec.with(kind)
                 .with(new Leather(leather.thicknessMm(), leather.neutralFactor(), 0, leather.bulge()))
                 .with(CarryPosition.USUAL)
+                .with(spec.depth().with(GuardOpening.NONE))
                 .withStrap(Optional.empty())
                 .with(new BeltAttachment(
                         BeltAttachment.Style.RIVETED_STRAP,
@@ -108,27 +113,26 @@ public final class WrapAccuracy {
         }
     }
 
-    /** At every stitch of a row as long as it runs rather along the knife than across. */
+    /** Every {@link #STATION_MM} along a row for as long as it runs rather along the knife than across. */
     static List<Width> widths(Knife knife, SheathSpec spec, Pattern pattern) {
         Sewn sewn = Sewn.of(knife, spec, pattern);
         double heel = knife.landmarks().heel().x() - JUST_BEFORE_MM;
         List<Width> widths = new ArrayList<>();
         List<Width> wanted = new ArrayList<>();
-        double rowMm = 0;
-        for (int i = 0; i + 1 < sewn.plane.size(); i++) {
-            Point at = sewn.plane.get(i);
-            Point next = sewn.plane.get(i + 1);
+        for (int i = 0; i + 1 < sewn.points(); i++) {
+            Point at = sewn.plane.points().get(i);
+            Point next = sewn.plane.points().get(i + 1);
             Point along = next.minus(at);
-            rowMm += i == 0 ? 0 : at.distance(sewn.plane.get(i - 1));
+            double rowMm = sewn.plane.stationsMm()[i];
             if (along.x() <= Math.abs(along.y())
                     || at.x() > knife.landmarks().tip().x() - 1.5) {
                 break;
             }
-            // The first stitch has leather on one side of it only.
-            if (i > 0 && sewn.goesAcross(i)) {
+            // At the throat there is leather on one side only.
+            if (i > 0 && i % sewn.everyPoint() == 0 && sewn.goesAcross(i)) {
                 widths.add(new Width(at.x(), rowMm, sewn.paperMm(i), sewn.stripMm(i, at.x()), 0, false));
             }
-            // Between two stitches the handle may end.
+            // Between two stations the handle may end.
             if (at.x() < heel && heel < next.x()) {
                 double row = rowMm + (heel - at.x()) / along.x() * along.norm();
                 wanted.add(new Width(heel, row, 0, sewn.stripMm(i, heel), 0, false));
@@ -161,103 +165,130 @@ public final class WrapAccuracy {
         return false;
     }
 
-    /** The main row in the knife's plane and on the leather, the first {@code welted} of its stitches over the welt. */
+    /**
+     * The main row in the knife's plane and on the leather, in as many pieces of the same lengths.
+     *
+     * @param sewnMm how much of it is sewn
+     * @param weltedMm how much of it runs over the welt
+     */
     private record Sewn(
-            boolean folded,
-            List<Point> plane,
-            List<Point> face,
-            List<Point> back,
             double foldMm,
-            int welted,
+            Polyline plane,
+            Polyline flat,
+            double sewnMm,
+            double weltedMm,
             PulledStrip strip,
             Passing passing) {
 
         static Sewn of(Knife knife, SheathSpec spec, Pattern pattern) {
-            List<Seam.Layer> layers = pattern.seams().get(0).layers();
             double welt = pattern.pieces().stream()
                     .filter(piece ->
                             piece.name().startsWith("welt") && !piece.name().contains("tip part"))
                     .mapToDouble(piece -> piece.count() * piece.thicknessMm())
                     .sum();
-            double fold = pattern.pieces().get(0).marks().stream()
-                    .filter(mark -> mark.label().contains("spine"))
-                    .mapToDouble(mark -> mark.line().points().get(0).x())
-                    .findFirst()
-                    .orElse(Double.NaN);
+            Cavity cavity = new Cavity(knife, spec.depth().throatMm(knife), spec.easeMm());
+            Planform form = new Planform(cavity, spec, welt, Optional.empty());
+            LeatherDevelopment leather = !form.folded() && spec.leather().bulge() == Leather.Bulge.FACE
+                    ? LeatherDevelopment.faceAlone(form, cavity, spec.leather())
+                    : LeatherDevelopment.shared(form, cavity, spec.leather());
             return new Sewn(
-                    spec.kind() == SheathKind.FOLDED,
-                    PatternMaker.madeUp(knife, spec).plan().stitches(),
-                    layers.get(0).holes(),
-                    layers.get(layers.size() - 1).holes(),
-                    fold,
-                    layers.subList(1, layers.size() - 1).stream()
-                            .mapToInt(layer -> layer.firstHole() + layer.holes().size())
-                            .max()
-                            .orElse(0),
+                    form.foldMm(),
+                    form.row(),
+                    leather.row(),
+                    form.sewnMm(),
+                    form.weltedMm(),
                     new PulledStrip(spec, welt),
-                    new Passing(knife.sections(), pattern.drawCheck().path()));
+                    new Passing(knife, pattern.drawCheck().path()));
         }
 
-        /** The last stitch of a panel that is, seen from the end of the row, no nearer to the throat than a station. */
-        private int opposite(int stitch, double x) {
-            int k = plane.size() - 1;
-            while (k > stitch && plane.get(k - 1).x() < x) {
+        private boolean folded() {
+            return !Double.isInfinite(foldMm);
+        }
+
+        /** How many points of the row are sewn. */
+        int points() {
+            int points = 0;
+            while (points < plane.points().size() && plane.stationsMm()[points] <= sewnMm) {
+                points++;
+            }
+            return points;
+        }
+
+        int everyPoint() {
+            return (int) Math.round(STATION_MM / plane.stationsMm()[1]);
+        }
+
+        private Point plane(int k) {
+            return plane.points().get(k);
+        }
+
+        /** The last point of a panel's row that is, seen from its end, no nearer to the throat than a station. */
+        private int opposite(int point, double x) {
+            int k = plane.points().size() - 1;
+            while (k > point && plane(k - 1).x() < x) {
                 k--;
             }
             return k;
         }
 
         /** Whether there is row on the other side, too. */
-        boolean goesAcross(int stitch) {
-            int k = opposite(stitch, plane.get(stitch).x());
-            return folded
-                    || k > stitch + 1 && plane.get(k).x() <= plane.get(stitch).x();
+        boolean goesAcross(int point) {
+            int k = opposite(point, plane(point).x());
+            return folded() || k > point + 1 && plane(k).x() <= plane(point).x();
         }
 
-        double paperMm(int stitch) {
-            if (folded) {
-                return face.get(stitch).distance(back.get(stitch));
+        double paperMm(int point) {
+            Point at = flat.points().get(point);
+            if (folded()) {
+                return 2 * (foldMm - at.y());
             }
-            double x = plane.get(stitch).x();
-            int k = opposite(stitch, x);
-            return face.get(stitch).distance(face.get(k).towards(face.get(k - 1), share(x, k, k - 1)));
+            double x = plane(point).x();
+            int k = opposite(point, x);
+            return at.distance(flat.points().get(k).towards(flat.points().get(k - 1), share(x, k, k - 1)));
         }
 
-        /** At a station between a stitch and the next. */
-        double stripMm(int stitch, double x) {
-            double edge = between(x, stitch, stitch + 1);
-            if (folded) {
+        /** At a station between a point of the row and the next. */
+        double stripMm(int point, double x) {
+            double edge = between(x, point, point + 1);
+            if (folded()) {
                 return 2 * strip.foldedHalfMm(passing.at(x), edge, foldMm);
             }
-            int k = opposite(stitch, x);
-            return strip.faceMm(passing.at(x), edge, between(x, k, k - 1), k < welted);
+            int k = opposite(point, x);
+            return strip.faceMm(passing.at(x), edge, between(x, k, k - 1), plane.stationsMm()[k] < weltedMm);
         }
 
         private double between(double x, int a, int b) {
-            return plane.get(a).towards(plane.get(b), share(x, a, b)).y();
+            return plane(a).towards(plane(b), share(x, a, b)).y();
         }
 
         private double share(double x, int a, int b) {
-            return (x - plane.get(a).x()) / (plane.get(b).x() - plane.get(a).x());
+            return (x - plane(a).x()) / (plane(b).x() - plane(a).x());
         }
     }
 
     /** What of a knife passes a station on its way out: sweep and path are worked out here. */
-    private record Passing(CrossSections sections, DrawPath path) {
+    private record Passing(Knife knife, DrawPath path) {
         private static final double STEP_MM = 1.5;
         private static final double SHORT_OF_TIP_MM = 0.05;
 
-        /** The corners of its sections' upper halves, (y, z). */
+        /** The corners of its sections' upper halves, (y, z); among them that of the handle where it ends. */
         List<Point> at(double xMm) {
             List<Point> passing = new ArrayList<>();
-            for (double x = xMm; x < sections.toMm() - SHORT_OF_TIP_MM; x += STEP_MM) {
-                for (Point p : sections.at(x).boundary()) {
-                    if (p.y() >= 0) {
-                        passing.add(new Point(crossing(new Point(x, p.x()), xMm), p.y()));
-                    }
-                }
+            double handleEnd = knife.landmarks().heel().x() - JUST_BEFORE_MM;
+            if (xMm < handleEnd) {
+                passing.addAll(section(handleEnd, xMm));
+            }
+            for (double x = xMm; x < knife.sections().toMm() - SHORT_OF_TIP_MM; x += STEP_MM) {
+                passing.addAll(section(x, xMm));
             }
             return passing;
+        }
+
+        private List<Point> section(double atMm, double xMm) {
+            return knife.sectionAt(atMm).boundary().stream()
+                    .filter(p -> p.y() >= 0)
+                    .map(p -> new Point(crossing(new Point(atMm, p.x()), xMm), p.y()))
+                    .toList();
         }
 
         /** A line or a circle through a point, where it crosses a station. */
@@ -278,22 +309,32 @@ public final class WrapAccuracy {
         private int sheaths;
         private double widestAway;
         private double awayOverLeast;
-        private String at = "";
+        private double tightest;
+        private String tightestAt = "";
+        private String widestAt = "";
 
         void add(int number, List<Width> widths) {
             sheaths++;
             all.addAll(widths);
             for (Width width : widths) {
+                if (width.wideMm() < tightest) {
+                    tightest = width.wideMm();
+                    tightestAt = at(number, width);
+                }
                 if (width.nearStep()) {
                     continue;
                 }
                 if (width.wideMm() > widestAway) {
                     widestAway = width.wideMm();
-                    at = String.format(
-                            Locale.ROOT, "no. %d at %.0f mm of strip %.1f", number, width.xMm(), width.stripMm());
+                    widestAt = at(number, width);
                 }
                 awayOverLeast = Math.max(awayOverLeast, width.paperMm() - width.leastMm());
             }
+        }
+
+        private static String at(int number, Width width) {
+            return String.format(
+                    Locale.ROOT, "no. %d at x %.1f mm, strip %.1f mm", number, width.xMm(), width.stripMm());
         }
 
         private double percent(Predicate<Width> which) {
@@ -304,15 +345,16 @@ public final class WrapAccuracy {
         public String toString() {
             return String.format(
                     Locale.ROOT,
-                    "%d | %d | %.1f %% | %.1f %% | %.1f %% | %.2f mm | %.2f mm (%s) | %.2f mm | %.2f mm",
+                    "%d | %d | %.1f %% | %.1f %% | %.1f %% | %.2f mm (%s) | %.2f mm (%s) | %.2f mm | %.2f mm",
                     sheaths,
                     all.size(),
                     percent(width -> Math.abs(width.wideMm()) <= AGREES_MM),
                     percent(width -> width.leastMm() - width.stripMm() > AGREES_MM),
                     percent(width -> width.wideMm() >= -AGREES_MM && width.paperMm() - width.leastMm() <= AGREES_MM),
-                    all.stream().mapToDouble(Width::wideMm).min().orElse(0),
+                    tightest,
+                    tightestAt,
                     widestAway,
-                    at,
+                    widestAt,
                     awayOverLeast,
                     all.stream().mapToDouble(Width::wideMm).max().orElse(0));
         }

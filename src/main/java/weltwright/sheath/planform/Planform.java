@@ -1,7 +1,6 @@
 package weltwright.sheath.planform;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,25 +28,13 @@ import weltwright.sheath.spec.Throat;
  * and runs on smoothly into the other half when it is laid flat.
  */
 public final class Planform {
-    /** A hollow of the outer edge is no tighter than this: a knife can follow it, and the eye too. */
-    private static final double FAIR_RADIUS_MM = 25;
+    /** A welt that ends where leather lies on leather is skived over so many times its thickness. Common practice. */
+    public static final double SKIVED_OVER_THICKNESSES = 3;
 
-    /** Stations of the cavity, about 1 mm apart, to either side of one that its sides are faired with. */
-    private static final int FAIRED_OVER = 6;
-
-    /** How far back from the knife's tip the sheath draws together to its own. */
-    private static final double NOSE_MM = 30;
-
-    /** The cavity is rounded no tighter than this at its tip: an awl's point starts a tear in a sharper corner. */
-    private static final double LEAST_NOSE_MM = 1.6;
-
-    /** Of leather between the rim of the drain hole and the cavity's side. */
-    private static final double ROUND_DRAIN_MM = 0.5;
-
-    /** By so much the two halves of a folded cavity overlap at the fold, that they become one. */
-    private static final double OVERLAP_MM = 0.01;
-
-    /** A welt along the edge alone runs on round the tip, so far past it. Common practice; no source. */
+    /**
+     * A welt along the edge alone runs on round the tip, at least so far past it (common practice), and no less than it
+     * is skived over: so it is whole as far as the tip, and the leather comes down from it before the row turns.
+     */
     private static final double WELT_PAST_TIP_MM = 10;
 
     /** Stations, about 1 mm apart, over which the strip's direction is taken where it is cut off. */
@@ -55,9 +42,6 @@ public final class Planform {
 
     /** The same in points of the row, to either side. */
     private static final int CUT_ALONG_ROW = 3;
-
-    /** From where two panels meet to the row that sews them together. Common practice; no source. */
-    private static final double CLOSE_MM = 1.5;
 
     /** A throat falls off by no more than this on 1 mm across. */
     private static final double STEEPEST_THROAT = 0.6;
@@ -67,16 +51,11 @@ public final class Planform {
     private static final double FAR_MM = 1000;
 
     private final SheathSpec spec;
-    /** What two sides of the cavity that cross at a slim tip are joined by: less than any knife cuts true to. */
-    private static final double HAIR_MM = 0.01;
-
     private final double throatMm;
     private final double weltMm;
     private final double foldMm;
+    private final double weltPastTipMm;
     private final Optional<Fastener> eyelet;
-    /** Radius of the room round the drain hole's middle, or round the tip where there is none, before ease is added. */
-    private final double bayMm;
-
     private final Point drain;
     private final Region cavity;
     private final ThroatCut throat;
@@ -104,10 +83,12 @@ public final class Planform {
                         .fastener(Hardware.Kind.EYELET, spec.leather().thicknessMm()))
                 : Optional.empty();
         double drainRadius = eyelet.map(Fastener::capMm).orElse(spec.drain().diameterMm()) / 2;
-        bayMm = Math.max(
-                0.1, Math.max(LEAST_NOSE_MM, drainRadius == 0 ? 0 : drainRadius + ROUND_DRAIN_MM) - spec.easeMm());
-        drain = drain(cavity, drainRadius);
-        this.cavity = fairCavity(cavity);
+        weltPastTipMm = Math.min(
+                Math.max(WELT_PAST_TIP_MM, SKIVED_OVER_THICKNESSES * weltMm),
+                (cavity.tip().x() - throatMm) / 2);
+        FairCavity room = new FairCavity(cavity, spec, foldMm, drainRadius, weltEndMm(), weltPastTipMm);
+        drain = room.drain();
+        this.cavity = room.region();
         Region rows = this.cavity.grown(spec.welt().innerMarginMm());
         throat = throat(rows);
         row = rowToItsEnd(rows).resampled(ROW_STEP_MM);
@@ -175,15 +156,6 @@ public final class Planform {
     /** What the drain hole is lined with. */
     public Optional<Fastener> eyelet() {
         return eyelet;
-    }
-
-    private Point drain(Cavity swept, double radius) {
-        if (radius == 0) {
-            return swept.tip();
-        }
-        return folded()
-                ? DrainPosition.inFold(swept, radius, bayMm, nosePoints(swept), foldMm, weltEndMm())
-                : DrainPosition.pastTip(swept.tip(), radius);
     }
 
     /** The knife's room, up to the throat and a good way out of it; for a folded sheath with its mirror image. */
@@ -261,67 +233,9 @@ public final class Planform {
         return foldMm - weltMm / 2;
     }
 
-    private Region fairCavity(Cavity swept) {
-        List<Point> round = new ArrayList<>(faired(swept.sweptEdge(), -1));
-        boolean meet = spec.kind() == SheathKind.PANELS_EDGE_WELT;
-        List<Point> spine = new ArrayList<>(faired(meet ? meetingLine(swept) : swept.sweptSpine(), 1));
-        Collections.reverse(spine);
-        round.add(swept.tip());
-        round.addAll(spine);
-        // Straight on out of the throat, so that all that is parallel to the cavity crosses the throat square.
-        round.add(new Point(throatMm - FAR_MM / 5, spine.get(spine.size() - 1).y()));
-        round.add(new Point(throatMm - FAR_MM / 5, round.get(0).y()));
-        Region room = Region.ofCrossing(Polyline.closed(round), HAIR_MM);
-        room = room.union(nose(swept));
-        if (!folded()) {
-            return room.grown(spec.easeMm() + FAIR_RADIUS_MM).grown(-FAIR_RADIUS_MM);
-        }
-        Region half = room.grown(spec.easeMm() + OVERLAP_MM);
-        Region mirrored = Region.of(half.boundary().map(p -> new Point(p.x(), 2 * foldMm - p.y())));
-        // Between the two tips the sheath ends straight across, as a fold does, and not in a hollow.
-        List<Point> ends = new ArrayList<>();
-        for (Region side : List.of(half, mirrored)) {
-            side.boundary().points().stream()
-                    .filter(p -> p.x() > drain.x() - spec.easeMm())
-                    .forEach(ends::add);
-        }
-        return half.union(mirrored).union(Region.hull(ends)).withNotchesFilled(FAIR_RADIUS_MM);
-    }
-
-    /**
-     * The side of the knife from which the spine's row is a parallel at the margins of the edge's: where two panels
-     * that come together at half a right angle from over the spine meet, and the row a little beyond. Near the tip,
-     * where the welt still runs, the spine itself. Nowhere nearer than the tip and the edge behind it pass on their way
-     * out: they too must stay a margin away from the stitches there.
-     */
-    private Polyline meetingLine(Cavity swept) {
-        List<Point> spine = swept.sweptSpine().points();
-        List<Point> meeting = new ArrayList<>();
-        double margin = spec.welt().innerMarginMm();
-        for (int i = 0; i < swept.size(); i++) {
-            double lift = spec.leather().bulge() == Leather.Bulge.FACE
-                    ? swept.section(i).highestMm()
-                    : 0;
-            double meet = swept.section(i).corners().stream()
-                    .mapToDouble(p -> p.x() + p.y())
-                    .max()
-                    .orElseThrow();
-            double own = spine.get(i).y();
-            double fromTip = (swept.tip().x() - spine.get(i).x() - WELT_PAST_TIP_MM) / NOSE_MM;
-            double under = Math.max(0, Math.min(1, fromTip)) * Math.max(0, margin - CLOSE_MM);
-            meeting.add(new Point(
-                    spine.get(i).x(),
-                    Math.max(
-                            swept.highestEdgeMm(i),
-                            Math.max(meet + lift + CLOSE_MM - spec.easeMm() - margin, own - under))));
-        }
-        meeting.add(swept.tip());
-        return Polyline.open(meeting);
-    }
-
     /** What of the sheath lies on the spine's side of the knife's middle, short of the welt's end past the tip. */
     private Region spineSide(Cavity swept) {
-        double end = swept.tip().x() - WELT_PAST_TIP_MM;
+        double end = swept.tip().x() - weltPastTipMm;
         List<Point> edge = swept.sweptEdge().points();
         List<Point> spine = swept.sweptSpine().points();
         List<Point> round = new ArrayList<>();
@@ -337,37 +251,6 @@ public final class Planform {
         round.add(spine.get(i).plus(across.unit().times(FAR_MM)));
         round.add(new Point(-FAR_MM, FAR_MM));
         return Region.of(Polyline.closed(round));
-    }
-
-    /** One side of the cavity, its stations in line, without the tip; {@code outwards} is the sign of y outside it. */
-    private static List<Point> faired(Polyline side, int outwards) {
-        List<Point> points = side.points().subList(0, side.points().size() - 1);
-        double[] y = Fairing.faired(
-                points.stream().mapToDouble(p -> outwards * p.y()).toArray(), FAIRED_OVER);
-        List<Point> fair = new ArrayList<>();
-        for (int i = 0; i < y.length; i++) {
-            fair.add(new Point(points.get(i).x(), outwards * y[i]));
-        }
-        return fair;
-    }
-
-    /**
-     * The last of the knife drawn together with the bay of the drain hole, so that the tip of the sheath has no neck.
-     */
-    private Region nose(Cavity swept) {
-        List<Point> points = nosePoints(swept);
-        points.addAll(Region.disc(drain, bayMm).boundary().points());
-        return Region.hull(points);
-    }
-
-    private static List<Point> nosePoints(Cavity swept) {
-        List<Point> points = new ArrayList<>();
-        for (Polyline side : List.of(swept.sweptEdge(), swept.sweptSpine())) {
-            side.points().stream()
-                    .filter(p -> p.x() > swept.tip().x() - NOSE_MM)
-                    .forEach(points::add);
-        }
-        return points;
     }
 
     private ThroatCut throat(Region rows) {
