@@ -22,21 +22,21 @@ import weltwright.io.UnfinishedFiles;
  */
 public final class Weltwright {
     /** U+FFFD stands for what could not be decoded. */
-    private static final char REPLACEMENT = '\uFFFD';
+    private static final char REPLACEMENT_CHARACTER = '\uFFFD';
 
     private Weltwright() {}
 
     /** Starts the window or a command, and for a command ends the process with its code. */
     public static void main(String[] args) {
         LogManager.getLogManager().reset(); // what libraries log helps no user
-        refuseGarbledNames(args);
+        exitOnGarbledNames(args);
         UnfinishedFiles.removeAll();
         if (args.length == 0) {
             openWindow(Optional.empty());
         } else if (args.length == 1 && isFile(args[0])) {
             openWindow(Optional.of(Path.of(args[0])));
         } else {
-            System.exit(command(args));
+            System.exit(runCommand(args));
         }
     }
 
@@ -44,17 +44,17 @@ public final class Weltwright {
      * Where the system's locale is C or POSIX, Java puts a replacement character for each byte of a name outside
      * English, and no such file can be opened; so nothing is begun.
      */
-    private static void refuseGarbledNames(String[] args) {
+    private static void exitOnGarbledNames(String[] args) {
         String folder = System.getProperty("user.dir");
-        String garbled = Stream.concat(Stream.of(args), Stream.of(folder))
-                .filter(name -> name.indexOf(REPLACEMENT) >= 0)
+        String garbledName = Stream.concat(Stream.of(args), Stream.of(folder))
+                .filter(name -> name.indexOf(REPLACEMENT_CHARACTER) >= 0)
                 .findFirst()
                 .orElse("");
-        if (!garbled.isEmpty()) {
+        if (!garbledName.isEmpty()) {
             System.err.println("This terminal's language settings (" + System.getProperty("sun.jnu.encoding")
-                    + ") hide the letters of a name: " + garbled.replace(REPLACEMENT, '?')
+                    + ") hide the letters of a name: " + garbledName.replace(REPLACEMENT_CHARACTER, '?')
                     + ". Put LC_ALL=C.UTF-8 before the command, or start the program with native/weltwright.sh.");
-            System.exit(CommandLineApplication.TROUBLE);
+            System.exit(CommandLineApplication.USER_ERROR);
         }
     }
 
@@ -77,11 +77,11 @@ public final class Weltwright {
         }
         System.err.println("There is no screen to open the window on."
                 + " Start it on a desktop, or give a command: --help tells which.");
-        System.exit(CommandLineApplication.TROUBLE);
+        System.exit(CommandLineApplication.USER_ERROR);
     }
 
     @SuppressWarnings("SystemConsoleNull") // jdk.console keeps it null where there is none
-    private static int command(String[] args) {
+    private static int runCommand(String[] args) {
         System.setProperty("java.awt.headless", "true"); // no second icon in the dock for a command
         // From Java 22 on there is a console even on a pipe, unless this one is asked for.
         System.setProperty("jdk.console", "java.base");

@@ -74,6 +74,7 @@ class ArchitectureTest {
             "app.gui.drawing",
             "app.gui.widget",
             "app.gui.form",
+            "app.gui.order",
             "app.gui.assembled",
             "app.gui.knife",
             "app.gui.paper",

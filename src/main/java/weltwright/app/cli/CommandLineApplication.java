@@ -24,13 +24,13 @@ import weltwright.trace.ground.GroundSizeUnknownException;
  * </ul>
  */
 public final class CommandLineApplication {
-    public static final int DONE = 0;
-    public static final int TROUBLE = 1;
-    public static final int MISUSE = 2;
-    public static final int DEFECT = 70;
-    public static final int UNTOLD = 74;
+    public static final int SUCCESS = 0;
+    public static final int USER_ERROR = 1;
+    public static final int USAGE_ERROR = 2;
+    public static final int INTERNAL_ERROR = 70;
+    public static final int OUTPUT_ERROR = 74;
 
-    static final String HOW_TO_TELL_THE_GROUND =
+    static final String GROUND_OPTION_HINT =
             "The option for it: --ground ruled:10mm, --ground ruled:1/2in, --ground paper:a4.";
 
     private CommandLineApplication() {}
@@ -40,46 +40,47 @@ public final class CommandLineApplication {
      *
      * @param out for what the command has to tell
      * @param err for what went wrong
-     * @param line where the steps of long work are shown
+     * @param terminal where the steps of long work are shown
      * @return the code to end the program with
      */
-    public static int run(String[] args, PrintWriter out, PrintWriter err, TerminalProgress line) {
-        return run(args, out, err, line, PhoneLensStore.usual());
+    public static int run(String[] args, PrintWriter out, PrintWriter err, TerminalProgress terminal) {
+        return run(args, out, err, terminal, PhoneLensStore.usual());
     }
 
     /** The same with the phones that are kept elsewhere than usual. */
-    static int run(String[] args, PrintWriter out, PrintWriter err, TerminalProgress line, PhoneLensStore phones) {
+    static int run(
+            String[] args, PrintWriter out, PrintWriter err, TerminalProgress terminal, PhoneLensStore lensStore) {
         try {
-            CommandLine root = commandLine(line, phones);
+            CommandLine root = commandLine(terminal, lensStore);
             int code = root.setExecutionStrategy(parsed -> execute(root, parsed))
                     .setOut(out)
                     .setErr(err)
                     .setCaseInsensitiveEnumValuesAllowed(true)
                     .setOverwrittenOptionsAllowed(true) // the last one holds: a file of options can be departed from
-                    .setParameterExceptionHandler((misuse, given) -> misuse(misuse, err))
-                    .setExecutionExceptionHandler((e, command, parsed) -> failure(e, err))
+                    .setParameterExceptionHandler((e, given) -> reportUsageError(e, err))
+                    .setExecutionExceptionHandler((e, command, parsed) -> reportFailure(e, err))
                     .setExpandAtFiles(false)
-                    .execute(OptionsFile.expanded(args));
-            if (out.checkError() && code == DONE) {
+                    .execute(OptionsFile.expand(args));
+            if (out.checkError() && code == SUCCESS) {
                 err.println("It is done, but what there was to say about it could not be written.");
-                return UNTOLD;
+                return OUTPUT_ERROR;
             }
             return code;
         } catch (UserFacingException | Error e) { // such as a missing native library, which picocli lets through
-            return failure(e, err);
+            return reportFailure(e, err);
         } finally {
             out.flush();
             err.flush();
         }
     }
 
-    private static CommandLine commandLine(TerminalProgress line, PhoneLensStore phones) {
+    private static CommandLine commandLine(TerminalProgress terminal, PhoneLensStore lensStore) {
         return new CommandLine(new RootCommand())
                 .addSubcommand(new ReferenceSheetCommand())
-                .addSubcommand(new InspectPhotoCommand(line, phones))
-                .addSubcommand(new TraceCommand(line, phones))
-                .addSubcommand(new MakeCommand(line, phones))
-                .addSubcommand(new PhoneCommand(line, phones))
+                .addSubcommand(new InspectPhotoCommand(terminal, lensStore))
+                .addSubcommand(new TraceCommand(terminal, lensStore))
+                .addSubcommand(new MakeCommand(terminal, lensStore))
+                .addSubcommand(new PhoneCommand(terminal, lensStore))
                 .addSubcommand(new HardwareCommand())
                 .addSubcommand(new LicencesCommand());
     }
@@ -90,28 +91,29 @@ public final class CommandLineApplication {
         return new RunLast().execute(parsed);
     }
 
-    private static int misuse(ParameterException e, PrintWriter err) {
+    private static int reportUsageError(ParameterException e, PrintWriter err) {
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
-        String said = Objects.requireNonNull(e.getMessage()).strip().replaceAll("\\R+", " ");
-        err.println(said + (said.endsWith(".") ? "" : ".") + " \"" + command + " --help\" tells what can be given.");
-        return MISUSE;
+        String message = Objects.requireNonNull(e.getMessage()).strip().replaceAll("\\R+", " ");
+        err.println(
+                message + (message.endsWith(".") ? "" : ".") + " \"" + command + " --help\" tells what can be given.");
+        return USAGE_ERROR;
     }
 
-    private static int failure(Throwable e, PrintWriter err) {
+    private static int reportFailure(Throwable e, PrintWriter err) {
         if (e instanceof UserFacingException) {
             err.println(
                     e instanceof GroundSizeUnknownException
-                            ? e.getMessage() + " " + HOW_TO_TELL_THE_GROUND
+                            ? e.getMessage() + " " + GROUND_OPTION_HINT
                             : e.getMessage());
-            return TROUBLE;
+            return USER_ERROR;
         }
         if (e instanceof OutOfMemoryError) {
             err.println(
                     "There is not enough memory for this. Use a smaller copy of the photo, or a computer with more memory.");
-            return TROUBLE;
+            return USER_ERROR;
         }
         err.println("The program came upon a defect of its own and stopped. "
                 + DefectLog.usual().keep("a command", e));
-        return DEFECT;
+        return INTERNAL_ERROR;
     }
 }

@@ -27,11 +27,11 @@ final class CutterOptions {
                             + " the machine can mark folds and notches unseen. The pieces are then mirrored. Default: ${DEFAULT-VALUE}.")
     private @Nullable LeatherSide sideUp;
 
-    CutterBed bed() {
-        CutterBed usual = CutterBed.USUAL;
+    CutterBed toBed() {
+        CutterBed defaults = CutterBed.USUAL;
         return new CutterBed(
-                width == null ? usual.widthMm() : CutterBed.WIDTH.readMm(width),
-                height == null ? usual.heightMm() : CutterBed.HEIGHT.readMm(height),
-                sideUp == null ? usual.sideUp() : sideUp);
+                width == null ? defaults.widthMm() : CutterBed.WIDTH.readMm(width),
+                height == null ? defaults.heightMm() : CutterBed.HEIGHT.readMm(height),
+                sideUp == null ? defaults.sideUp() : sideUp);
     }
 }

@@ -41,7 +41,7 @@ final class DefaultValues implements IDefaultValueProvider {
         put(CutterBed.USUAL);
         values.put(
                 "--strap",
-                job.spec().strap().map(strap -> length(strap.aboveThroatMm())).orElse(NONE));
+                job.spec().strap().map(strap -> format(strap.aboveThroatMm())).orElse(NONE));
         values.put("--guard", FIND);
     }
 
@@ -51,91 +51,92 @@ final class DefaultValues implements IDefaultValueProvider {
     }
 
     private void put(TraceSettings settings) {
-        values.put("--handle-thickness", length(settings.handleThicknessMm()));
-        values.put("--spine-thickness", length(settings.spineThicknessMm()));
-        values.put("--tip-drop", length(settings.tipDropMm()));
+        values.put("--handle-thickness", format(settings.handleThicknessMm()));
+        values.put("--spine-thickness", format(settings.spineThicknessMm()));
+        values.put("--tip-drop", format(settings.tipDropMm()));
         values.put("--ground", settings.ground().words());
         PrintScale sheet = settings.sheetScale();
         double bar = LengthPair.SHEET_BARS.nominalMm();
-        values.put("--sheet-bars", length(bar * sheet.x()) + "," + length(bar * sheet.y()));
+        values.put("--sheet-bars", format(bar * sheet.x()) + "," + format(bar * sheet.y()));
     }
 
-    private void put(CrossSectionShape shaping) {
-        values.put("--edge-thickness", length(shaping.edgeThicknessMm()));
-        values.put("--grind", word(shaping.grind().kind()));
+    private void put(CrossSectionShape shape) {
+        values.put("--edge-thickness", format(shape.edgeThicknessMm()));
+        values.put("--grind", lowerCaseName(shape.grind().kind()));
         values.put(
                 "--grind-height",
-                length(shaping.grind().with(Grind.Kind.PARTIAL_FLAT).heightMm()));
-        values.put("--handle-squareness", number(shaping.handleExponent()));
+                format(shape.grind().with(Grind.Kind.PARTIAL_FLAT).heightMm()));
+        values.put("--handle-squareness", formatNumber(shape.handleExponent()));
     }
 
     private void put(SheathSpec spec) {
-        values.put("--kind", word(spec.kind()));
-        values.put("--hand", word(spec.carry().hand()));
-        values.put("--edge", word(spec.carry().edge()));
-        values.put("--tilt", number(Math.toDegrees(spec.carry().tiltRad())));
-        values.put("--leather", length(spec.leather().thicknessMm()));
-        values.put("--neutral-factor", number(spec.leather().neutralFactor()));
-        values.put("--forming-shrink", number(100 * spec.leather().formingShrink()));
-        values.put("--forming-give", length(spec.leather().giveMm()));
-        values.put("--bulge", word(spec.leather().bulge()));
+        values.put("--kind", lowerCaseName(spec.kind()));
+        values.put("--hand", lowerCaseName(spec.carry().hand()));
+        values.put("--edge", lowerCaseName(spec.carry().edge()));
+        values.put("--tilt", formatNumber(Math.toDegrees(spec.carry().tiltRad())));
+        values.put("--leather", format(spec.leather().thicknessMm()));
+        values.put("--neutral-factor", formatNumber(spec.leather().neutralFactor()));
+        values.put("--forming-shrink", formatNumber(100 * spec.leather().formingShrink()));
+        values.put("--forming-give", format(spec.leather().giveMm()));
+        values.put("--bulge", lowerCaseName(spec.leather().bulge()));
         values.put(
                 "--welt-layers",
                 spec.welt().layers().isPresent()
                         ? Integer.toString(spec.welt().layers().getAsInt())
                         : AUTO);
-        values.put("--welt-margin", length(spec.welt().innerMarginMm()));
+        values.put("--welt-margin", format(spec.welt().innerMarginMm()));
         values.put(
                 "--welt-leather",
                 spec.welt().leathersMm().stream()
                         .findFirst()
-                        .map(DefaultValues::length)
+                        .map(DefaultValues::format)
                         .orElse(OWN));
         values.put(
-                "--welt-cut", word(spec.welt().inTwo() ? SheathOptions.WeltCut.IN_TWO : SheathOptions.WeltCut.WHOLE));
-        values.put("--stitch-margin", length(spec.stitching().marginMm()));
-        values.put("--pitch", length(spec.stitching().pitchMm()));
+                "--welt-cut",
+                lowerCaseName(spec.welt().inTwo() ? SheathOptions.WeltCut.IN_TWO : SheathOptions.WeltCut.WHOLE));
+        values.put("--stitch-margin", format(spec.stitching().marginMm()));
+        values.put("--pitch", format(spec.stitching().pitchMm()));
         values.put("--back-stitches", Integer.toString(spec.stitching().backStitches()));
-        values.put("--throat", word(spec.throat().shape()));
-        values.put("--throat-depth", length(spec.throat().depthMm()));
-        values.put("--belt-loop", word(spec.belt().style()));
-        values.put("--belt-width", length(spec.belt().beltWidthMm()));
-        values.put("--belt-thickness", length(spec.belt().beltThicknessMm()));
-        values.put("--belt-strap-width", length(spec.belt().strap().widthMm()));
-        values.put("--belt-strap-leather", lengthOr(spec.belt().strap().thicknessMm(), OWN));
-        values.put("--ease", length(spec.easeMm()));
-        values.put("--handle-depth", lengthOr(spec.depth().handleMm(), AUTO));
-        values.put("--guard-opening", word(spec.depth().guard()));
-        values.put("--drain-hole", length(spec.drain().diameterMm()));
+        values.put("--throat", lowerCaseName(spec.throat().shape()));
+        values.put("--throat-depth", format(spec.throat().depthMm()));
+        values.put("--belt-loop", lowerCaseName(spec.belt().style()));
+        values.put("--belt-width", format(spec.belt().beltWidthMm()));
+        values.put("--belt-thickness", format(spec.belt().beltThicknessMm()));
+        values.put("--belt-strap-width", format(spec.belt().strap().widthMm()));
+        values.put("--belt-strap-leather", formatOr(spec.belt().strap().thicknessMm(), OWN));
+        values.put("--ease", format(spec.easeMm()));
+        values.put("--handle-depth", formatOr(spec.depth().handleMm(), AUTO));
+        values.put("--guard-opening", lowerCaseName(spec.depth().guard()));
+        values.put("--drain-hole", format(spec.drain().diameterMm()));
         values.put(
                 "--drain-lining",
-                word(spec.drain().eyelet() ? SheathOptions.Lining.EYELET : SheathOptions.Lining.NONE));
+                lowerCaseName(spec.drain().eyelet() ? SheathOptions.Lining.EYELET : SheathOptions.Lining.NONE));
         values.put("--hardware", spec.hardware().equals(HardwareList.USUAL) ? "usual" : "");
     }
 
     private void put(HandleStrap strap) {
-        values.put("--strap-opens", word(strap.opens()));
-        values.put("--strap-allowance", length(strap.allowanceMm()));
-        values.put("--strap-width", length(strap.leather().widthMm()));
-        values.put("--strap-leather", lengthOr(strap.leather().thicknessMm(), OWN));
+        values.put("--strap-opens", lowerCaseName(strap.opens()));
+        values.put("--strap-allowance", format(strap.allowanceMm()));
+        values.put("--strap-width", format(strap.leather().widthMm()));
+        values.put("--strap-leather", formatOr(strap.leather().thicknessMm(), OWN));
     }
 
     private void put(CutterBed bed) {
-        values.put("--bed-width", length(bed.widthMm()));
-        values.put("--bed-height", length(bed.heightMm()));
-        values.put("--side-up", word(bed.sideUp()));
+        values.put("--bed-width", format(bed.widthMm()));
+        values.put("--bed-height", format(bed.heightMm()));
+        values.put("--side-up", lowerCaseName(bed.sideUp()));
     }
 
-    private static String word(Enum<?> value) {
+    private static String lowerCaseName(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT);
     }
 
-    private static String lengthOr(OptionalDouble mm, String otherwise) {
-        return mm.isPresent() ? length(mm.getAsDouble()) : otherwise;
+    private static String formatOr(OptionalDouble mm, String fallback) {
+        return mm.isPresent() ? format(mm.getAsDouble()) : fallback;
     }
 
     /** In inches where hundredths of a mm do not tell it: 3.175 mm are 1/8in. */
-    private static String length(double mm) {
+    private static String format(double mm) {
         boolean hundredths = Math.abs(100 * mm - Math.rint(100 * mm)) < 1e-9;
         Length length = new Length(mm);
         return hundredths
@@ -143,7 +144,7 @@ final class DefaultValues implements IDefaultValueProvider {
                 : length.inInches().replace(" in", "in");
     }
 
-    private static String number(double value) {
+    private static String formatNumber(double value) {
         return value == Math.rint(value) ? Long.toString(Math.round(value)) : Double.toString(value);
     }
 }

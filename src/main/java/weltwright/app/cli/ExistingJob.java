@@ -40,7 +40,7 @@ record ExistingJob(FileVersion version, Optional<Job> job) {
             return JobFile.read(file);
         } catch (UserFacingException e) {
             throw new UserFacingException(
-                    "There is a file " + file + " already, and what is in it cannot be read.", wayOut(file), e);
+                    "There is a file " + file + " already, and what is in it cannot be read.", remedy(file), e);
         }
     }
 
@@ -53,8 +53,8 @@ record ExistingJob(FileVersion version, Optional<Job> job) {
     }
 
     /** The day on which a job for a photo was begun: made again, it keeps its day. */
-    LocalDate begun(Photo photo) {
-        return job.filter(there -> isOfPhoto(there, Optional.of(photo)))
+    LocalDate dateFor(Photo photo) {
+        return job.filter(existing -> isOfPhoto(existing, Optional.of(photo)))
                 .map(Job::begun)
                 .orElseGet(LocalDate::now);
     }
@@ -62,7 +62,7 @@ record ExistingJob(FileVersion version, Optional<Job> job) {
     /** Throws {@link UserFacingException} where the job that is there came from another photo. */
     void checkPhoto(Job next) {
         if (job.isPresent() && !isOfPhoto(job.get(), next.photo())) {
-            throw refusal("from another photo", "");
+            throw refused("from another photo", "");
         }
     }
 
@@ -72,29 +72,29 @@ record ExistingJob(FileVersion version, Optional<Job> job) {
      *
      * @param next the job that is to take its place, with its outline
      */
-    void checkReplaceableBy(Job next) {
+    void checkReplacementBy(Job next) {
         if (job.isEmpty()) {
             return;
         }
-        Job there = job.get();
-        if (losesHandwork(there, next) || losesWords(there, next)) {
-            throw refusal(
+        Job existing = job.get();
+        if (losesHandwork(existing, next) || losesWords(existing, next)) {
+            throw refused(
                     "with an outline corrected by hand or with other words in it", "Make the pattern from that job. ");
         }
-        boolean sameChoices = there.settings().equals(next.settings())
-                && there.shaping().equals(next.shaping())
-                && there.spec().equals(next.spec());
-        if (!sameChoices && makesAPattern(there)) {
-            throw refusal("from the same photo with other choices", "To change them, make the pattern from that job. ");
+        boolean sameChoices = existing.settings().equals(next.settings())
+                && existing.shaping().equals(next.shaping())
+                && existing.spec().equals(next.spec());
+        if (!sameChoices && makesAPattern(existing)) {
+            throw refused("from the same photo with other choices", "To change them, make the pattern from that job. ");
         }
     }
 
-    private UserFacingException refusal(String what, String firstWayOut) {
+    private UserFacingException refused(String what, String firstRemedy) {
         return new UserFacingException(
-                "There is a job " + version.file() + " already, " + what + ".", firstWayOut + wayOut(version.file()));
+                "There is a job " + version.file() + " already, " + what + ".", firstRemedy + remedy(version.file()));
     }
 
-    private static String wayOut(Path file) {
+    private static String remedy(Path file) {
         return "Give another folder, or say --force to replace it; it is then kept as "
                 + Backup.of(file).getFileName() + ".";
     }
@@ -105,24 +105,25 @@ record ExistingJob(FileVersion version, Optional<Job> job) {
                 photo.map(Photo::bytes).orElse(null));
     }
 
-    private static boolean losesHandwork(Job there, Job next) {
-        boolean lookedAt = there.trace().isPresent()
-                && !there.unsure().equals(there.trace().get().unsure());
-        return (there.isCorrected() && !there.silhouette().equals(next.silhouette()))
-                || (lookedAt && !there.unsure().equals(next.unsure()))
-                || (there.spineOnLeft().isPresent() && !there.spineOnLeft().equals(next.spineOnLeft()))
-                || (!there.calipers().isEmpty() && !there.calipers().equals(next.calipers()));
+    private static boolean losesHandwork(Job existing, Job next) {
+        boolean lookedAt = existing.trace().isPresent()
+                && !existing.unsure().equals(existing.trace().get().unsure());
+        return (existing.isCorrected() && !existing.silhouette().equals(next.silhouette()))
+                || (lookedAt && !existing.unsure().equals(next.unsure()))
+                || (existing.spineOnLeft().isPresent()
+                        && !existing.spineOnLeft().equals(next.spineOnLeft()))
+                || (!existing.calipers().isEmpty() && !existing.calipers().equals(next.calipers()));
     }
 
-    private static boolean losesWords(Job there, Job next) {
-        return holdsMore(there.customer(), next.customer())
-                || holdsMore(there.knifeName(), next.knifeName())
-                || holdsMore(there.notes(), next.notes())
-                || (there.due().isPresent() && !there.due().equals(next.due()));
+    private static boolean losesWords(Job existing, Job next) {
+        return holdsMore(existing.customer(), next.customer())
+                || holdsMore(existing.knifeName(), next.knifeName())
+                || holdsMore(existing.notes(), next.notes())
+                || (existing.due().isPresent() && !existing.due().equals(next.due()));
     }
 
-    private static boolean holdsMore(String there, String next) {
-        return !there.isBlank() && !Objects.equals(there, next);
+    private static boolean holdsMore(String existing, String next) {
+        return !existing.isBlank() && !Objects.equals(existing, next);
     }
 
     private static boolean makesAPattern(Job job) {

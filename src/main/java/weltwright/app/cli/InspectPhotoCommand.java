@@ -24,8 +24,8 @@ import weltwright.trace.PhotoAssessment;
         sortOptions = false,
         footer = {"", "It ends with code 1 where something has to be told or changed before the photo can be traced."})
 final class InspectPhotoCommand implements Callable<Integer> {
-    private final TerminalProgress line;
-    private final PhoneLensStore phones;
+    private final TerminalProgress terminal;
+    private final PhoneLensStore lensStore;
 
     @Spec
     private CommandSpec spec;
@@ -39,29 +39,29 @@ final class InspectPhotoCommand implements Callable<Integer> {
     @Mixin
     private PhoneOption phone;
 
-    InspectPhotoCommand(TerminalProgress line, PhoneLensStore phones) {
-        this.line = line;
-        this.phones = phones;
+    InspectPhotoCommand(TerminalProgress terminal, PhoneLensStore lensStore) {
+        this.terminal = terminal;
+        this.lensStore = lensStore;
     }
 
     @Override
     public Integer call() {
         Photo photo = Photo.read(file);
-        PhotoAssessment look;
-        try (line) {
-            look = PhotoAssessment.at(
+        PhotoAssessment assessment;
+        try (terminal) {
+            assessment = PhotoAssessment.at(
                     photo,
-                    phone.over(
-                            knife.over(Job.begin(LocalDate.now(ZoneId.systemDefault()))
+                    phone.applyTo(
+                            knife.applyTo(Job.begin(LocalDate.now(ZoneId.systemDefault()))
                                     .settings()),
                             photo,
-                            phones),
-                    line);
+                            lensStore),
+                    terminal);
         }
-        TextReport.of(look, spec.commandLine().getOut());
-        if (look.question().isPresent()) {
-            spec.commandLine().getOut().println(CommandLineApplication.HOW_TO_TELL_THE_GROUND);
+        TextReport.print(assessment, spec.commandLine().getOut());
+        if (assessment.question().isPresent()) {
+            spec.commandLine().getOut().println(CommandLineApplication.GROUND_OPTION_HINT);
         }
-        return look.question().isPresent() ? CommandLineApplication.TROUBLE : CommandLineApplication.DONE;
+        return assessment.question().isPresent() ? CommandLineApplication.USER_ERROR : CommandLineApplication.SUCCESS;
     }
 }

@@ -39,13 +39,16 @@ final class KnifeCrossSectionOptions {
     private @Nullable String handleSquareness;
 
     /** What is known with what was given in place of what was there. */
-    CrossSectionShape over(CrossSectionShape was) {
-        Grind usual = was.grind().with(grind == null ? was.grind().kind() : grind);
+    CrossSectionShape applyTo(CrossSectionShape before) {
+        Grind grindOfKind = before.grind().with(grind == null ? before.grind().kind() : grind);
         Grind given = new Grind(
-                usual.kind(), grindHeight == null ? usual.heightMm() : JobFields.GRIND_HEIGHT.readMm(grindHeight));
+                grindOfKind.kind(),
+                grindHeight == null ? grindOfKind.heightMm() : JobFields.GRIND_HEIGHT.readMm(grindHeight));
         return new CrossSectionShape(
-                edgeThickness == null ? was.edgeThicknessMm() : JobFields.EDGE_THICKNESS.readMm(edgeThickness),
-                grind == null && grindHeight == null ? was.grind() : given,
-                handleSquareness == null ? was.handleExponent() : JobFields.HANDLE_SQUARENESS.read(handleSquareness));
+                edgeThickness == null ? before.edgeThicknessMm() : JobFields.EDGE_THICKNESS.readMm(edgeThickness),
+                grind == null && grindHeight == null ? before.grind() : given,
+                handleSquareness == null
+                        ? before.handleExponent()
+                        : JobFields.HANDLE_SQUARENESS.read(handleSquareness));
     }
 }

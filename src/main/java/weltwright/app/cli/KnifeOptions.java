@@ -96,22 +96,22 @@ final class KnifeOptions {
     private @Nullable String guard;
 
     /** The trace with what was told of its sides and its guard. */
-    Trace told(Trace trace) {
+    Trace applyTo(Trace trace) {
         Trace sided = otherSide ? trace.withOtherSide() : trace;
-        return sided.withGuard(guardOf(sided.silhouette()));
+        return sided.withGuard(guard(sided.silhouette()));
     }
 
     /** The job with what was told of its knife's sides and guard; corrections by hand stay. */
-    Job told(Job job) {
-        Job sided = sideOf(job);
+    Job applyTo(Job job) {
+        Job sided = withSide(job);
         return guard == null
                 ? sided
                 : sided.silhouette()
-                        .map(s -> sided.withSilhouette(s.withGuard(guardOf(s))))
+                        .map(s -> sided.withSilhouette(s.withGuard(guard(s))))
                         .orElse(sided);
     }
 
-    private Optional<Guard> guardOf(Silhouette silhouette) {
+    private Optional<Guard> guard(Silhouette silhouette) {
         if (guard == null) {
             return silhouette.landmarks().guard();
         }
@@ -132,24 +132,24 @@ final class KnifeOptions {
      * The job with edge and spine exchanged where that is told. Other than proposed it is other for good, however often
      * that is said, or a command given again for what it made would turn it back.
      */
-    private Job sideOf(Job job) {
+    private Job withSide(Job job) {
         return otherSide
                 ? job.silhouette()
-                        .filter(s -> isAsProposed(s, job))
+                        .filter(s -> isSideAsProposed(s, job))
                         .map(s -> job.withSpine(!s.spineOnLeft()))
                         .orElse(job)
                 : job;
     }
 
     /** An outline that was not traced proposes its own side, until somebody says which it is. */
-    private static boolean isAsProposed(Silhouette silhouette, Job job) {
+    private static boolean isSideAsProposed(Silhouette silhouette, Job job) {
         return job.trace()
                 .map(trace -> trace.silhouette().spineOnLeft() == silhouette.spineOnLeft())
                 .orElse(job.spineOnLeft().isEmpty());
     }
 
     /** The settings with what was given in place of what was there. */
-    TraceSettings over(TraceSettings settings) {
+    TraceSettings applyTo(TraceSettings settings) {
         return new TraceSettings(
                 handleThickness == null
                         ? settings.handleThicknessMm()
@@ -157,7 +157,7 @@ final class KnifeOptions {
                 spineThickness == null ? settings.spineThicknessMm() : JobFields.SPINE_THICKNESS.readMm(spineThickness),
                 tipDrop == null ? settings.tipDropMm() : JobFields.TIP_DROP.readMm(tipDrop),
                 focal35mm == null ? settings.focal35mm() : OptionalDouble.of(JobFields.FOCAL_35MM.read(focal35mm)),
-                sheetBars == null ? settings.sheetScale() : LengthPair.SHEET_BARS.read(sheetBars),
+                sheetBars == null ? settings.sheetScale() : LengthPair.SHEET_BARS.readScale(sheetBars),
                 ground(settings.ground()),
                 settings.phone(),
                 thickness(settings.thickness()));
@@ -189,19 +189,19 @@ final class KnifeOptions {
         if (corners == null) {
             return ground == null ? before : GroundChoice.parse(ground);
         }
-        String said = ground == null ? before.words() : ground;
-        if (!said.trim().toLowerCase(Locale.ROOT).startsWith("rectangle:")) {
+        String words = ground == null ? before.words() : ground;
+        if (!words.trim().toLowerCase(Locale.ROOT).startsWith("rectangle:")) {
             throw new UserFacingException(
                     "Corners are given, but not of a rectangle.",
                     "Give its width and height too, as --ground rectangle:210x297mm.");
         }
-        return GroundChoice.parse(said.replaceFirst("(?i) at .*", "") + " at " + corners);
+        return GroundChoice.parse(words.replaceFirst("(?i) at .*", "") + " at " + corners);
     }
 
     /** A wrong thickness makes a wrong size, and nobody sees it in the picture. */
-    void remindOfHandleThickness(TraceSettings settings, PrintWriter say) {
+    void printThicknessReminder(TraceSettings settings, PrintWriter out) {
         if (handleThickness == null) {
-            say.println("The handle was taken to be " + new Length(settings.handleThicknessMm()).inMillimetres()
+            out.println("The handle was taken to be " + new Length(settings.handleThicknessMm()).inMillimetres()
                     + " thick. Measure it and give it as --handle-thickness, for the size depends on it.");
         }
     }

@@ -26,25 +26,25 @@ record LengthPair(LengthField across, LengthField down, double nominalMm) {
     static final LengthPair GUARD = new LengthPair(JobFields.GUARD_FRONT, JobFields.GUARD_BACK, 1);
 
     /** Reads them as the scale that a printer has. */
-    PrintScale read(String typed) {
+    PrintScale readScale(String typed) {
         double[] mm = readMm(typed);
         return new PrintScale(mm[0] / nominalMm, mm[1] / nominalMm);
     }
 
     /** Reads "99.7mm,99.9mm"; a decimal comma in either is told from the comma between them. */
     double[] readMm(String typed) {
-        List<UserFacingException> troubles = new ArrayList<>();
+        List<UserFacingException> errors = new ArrayList<>();
         for (int comma = typed.indexOf(','); comma >= 0; comma = typed.indexOf(',', comma + 1)) {
             try {
                 double acrossMm = across.readMm(typed.substring(0, comma));
                 double downMm = down.readMm(typed.substring(comma + 1));
                 return new double[] {acrossMm, downMm};
-            } catch (UserFacingException trouble) {
-                troubles.add(trouble);
+            } catch (UserFacingException e) {
+                errors.add(e);
             }
         }
-        if (troubles.size() == 1) {
-            throw troubles.get(0);
+        if (errors.size() == 1) {
+            throw errors.get(0);
         }
         throw new UserFacingException(
                 "The " + across.name() + " and the " + down.name() + " cannot be read from \"" + typed + "\".",

@@ -56,8 +56,8 @@ import weltwright.units.PrintScale;
                     + " margin: leather between the stitches and the outer edge."
         })
 final class MakeCommand implements Runnable {
-    private final TerminalProgress line;
-    private final PhoneLensStore phones;
+    private final TerminalProgress terminal;
+    private final PhoneLensStore lensStore;
 
     @Spec
     private CommandSpec spec;
@@ -85,7 +85,7 @@ final class MakeCommand implements Runnable {
     private PhoneOption phone;
 
     @Mixin
-    private KnifeCrossSectionOptions shaping;
+    private KnifeCrossSectionOptions crossSection;
 
     @Mixin
     private ThicknessPhotoOptions thickness;
@@ -114,90 +114,92 @@ final class MakeCommand implements Runnable {
     @Mixin
     private CutterOptions cutter;
 
-    MakeCommand(TerminalProgress line, PhoneLensStore phones) {
-        this.line = line;
-        this.phones = phones;
+    MakeCommand(TerminalProgress terminal, PhoneLensStore lensStore) {
+        this.terminal = terminal;
+        this.lensStore = lensStore;
     }
 
     @Override
     public void run() {
-        PrintScale printer = printedSquare == null ? PrintScale.TRUE : LengthPair.PRINTED_SQUARE.read(printedSquare);
-        MakeOutputFiles made = MakeOutputFiles.in(folder, file);
-        CutterBed bed = cutter.bed();
-        ExistingJob inPlace = ExistingJob.of(made.job(), file, force);
-        Job before = JobFile.isJob(file) ? JobFile.read(file) : begun(Photo.read(file), inPlace);
-        Job given = given(before);
-        inPlace.checkPhoto(given);
+        PrintScale scale = printedSquare == null ? PrintScale.TRUE : LengthPair.PRINTED_SQUARE.readScale(printedSquare);
+        MakeOutputFiles files = MakeOutputFiles.in(folder, file);
+        CutterBed bed = cutter.toBed();
+        ExistingJob existing = ExistingJob.of(files.job(), file, force);
+        Job before = JobFile.isJob(file) ? JobFile.read(file) : newJob(Photo.read(file), existing);
+        Job given = withOptions(before);
+        existing.checkPhoto(given);
         if (!force) {
-            made.checkNoForeignPattern();
+            files.checkNoOrphanPattern();
         }
         Job job;
-        MakeOutputFiles.Drawn drawn;
-        FileVersion written;
-        try (line) {
-            ProgressListener progress = (step, done) -> line.at(step, 0.9 * done);
+        MakeOutputFiles.Drawn output;
+        FileVersion savedVersion;
+        try (terminal) {
+            ProgressListener progress = (step, done) -> terminal.at(step, 0.9 * done);
             Job traced = given.traced(progress);
-            boolean anew = given.silhouette().isEmpty();
-            job = thickness.measured(knife.told(anew ? traced.withGuardOf(before) : traced), progress);
-            inPlace.checkReplaceableBy(job);
-            line.at("Making the pattern", 0.9);
-            drawn = drawn(job, given, bed, printer, made, inPlace.version());
-            line.at("Writing", 0.95);
-            written = made.write(job, inPlace.version());
-            made.write(drawn);
+            boolean newlyTraced = given.silhouette().isEmpty();
+            job = thickness.applyTo(knife.applyTo(newlyTraced ? traced.withGuardOf(before) : traced), progress);
+            existing.checkReplacementBy(job);
+            terminal.at("Making the pattern", 0.9);
+            output = pattern(job, given, bed, scale, files, existing.version());
+            terminal.at("Writing", 0.95);
+            savedVersion = files.write(job, existing.version());
+            files.write(output);
         }
-        PrintWriter say = spec.commandLine().getOut();
-        TextReport.of(job, say);
-        ThicknessPhotoOptions.report(job.settings().thickness(), say);
-        TextReport.of(drawn.pattern(), say);
-        drawn.cut().advice().forEach(say::println);
-        PatternPdf.unprintable(drawn.heading()).ifPresent(say::println);
-        made.files().forEach(file -> say.println("Written: " + file));
-        if (inPlace.version().sha256().isPresent() && !inPlace.version().equals(written)) {
-            say.println("The job before is kept as: " + Backup.of(made.job()));
+        PrintWriter out = spec.commandLine().getOut();
+        TextReport.print(job, out);
+        ThicknessPhotoOptions.print(job.settings().thickness(), out);
+        TextReport.print(output.pattern(), out);
+        output.cut().advice().forEach(out::println);
+        PatternPdf.unprintable(output.heading()).ifPresent(out::println);
+        files.files().forEach(file -> out.println("Written: " + file));
+        if (existing.version().sha256().isPresent() && !existing.version().equals(savedVersion)) {
+            out.println("The job before is kept as: " + Backup.of(files.job()));
         }
     }
 
     /**
      * The pattern; where the choices make none, a photo that was just traced is not traced in vain: its job is kept.
      */
-    private MakeOutputFiles.Drawn drawn(
-            Job job, Job untraced, CutterBed bed, PrintScale printer, MakeOutputFiles made, FileVersion inPlace) {
+    private MakeOutputFiles.Drawn pattern(
+            Job job, Job untraced, CutterBed bed, PrintScale scale, MakeOutputFiles files, FileVersion existing) {
         try {
             Pattern pattern = job.pattern();
             PageHeading heading = new PageHeading(job.customer(), job.knifeName(), job.begun(), job.notes());
             CutPlan cut = CutPlan.of(pattern, bed, heading);
-            return new MakeOutputFiles.Drawn(pattern, AssemblyPlan.of(pattern), cut, heading, paper, printer);
-        } catch (UserFacingException refused) {
+            return new MakeOutputFiles.Drawn(pattern, AssemblyPlan.of(pattern), cut, heading, paper, scale);
+        } catch (UserFacingException e) {
             if (untraced.silhouette().isPresent()) {
-                throw refused;
+                throw e;
             }
-            made.write(job, inPlace);
+            files.write(job, existing);
             throw new UserFacingException(
-                    refused.getMessage(),
-                    "The traced outline is saved: go on from there with make " + made.job()
+                    e.getMessage(),
+                    "The traced outline is saved: go on from there with make " + files.job()
                             + " and what you choose instead.",
-                    refused);
+                    e);
         }
     }
 
-    private static Job begun(Photo photo, ExistingJob inPlace) {
-        return Job.begin(inPlace.begun(photo)).withPhoto(photo);
+    private static Job newJob(Photo photo, ExistingJob existing) {
+        return Job.begin(existing.dateFor(photo)).withPhoto(photo);
     }
 
     /** The job before its photo is traced, with all that was given on the command line. */
-    private Job given(Job job) {
-        TraceSettings told = knife.over(job.settings());
+    private Job withOptions(Job job) {
+        TraceSettings knifeSettings = knife.applyTo(job.settings());
         TraceSettings settings = JobFile.isJob(file)
-                ? phone.overIfNamed(told, phones)
-                : phone.over(told, job.photo().orElseThrow(), phones);
+                ? phone.applyIfNamed(knifeSettings, lensStore)
+                : phone.applyTo(knifeSettings, job.photo().orElseThrow(), lensStore);
         if (job.isCorrectedBesidesGuard() && !settings.equals(job.settings())) {
             throw new UserFacingException(
                     "The outline in " + file + " was corrected by hand, and other measures of the knife or sheet would"
                             + " trace it anew without the corrections.",
                     "Leave those options out, or open the job in the window.");
         }
-        Job ordered = order.over(job.withSettings(settings));
-        return ordered.withSpec(sheath.over(ordered.spec())).withShaping(shaping.over(ordered.shaping()));
+        Job withOrder = order.applyTo(job.withSettings(settings));
+        return withOrder
+                .withSpec(sheath.applyTo(withOrder.spec()))
+                .withShaping(crossSection.applyTo(withOrder.shaping()));
     }
 }

@@ -36,13 +36,13 @@ record MakeOutputFiles(Path folder, Path job, String name) {
             new PatternFile(
                     "-pattern.pdf",
                     PatternPdf.KIND,
-                    (made, file) -> PatternPdf.write(
-                            made.pattern(), made.plan(), made.heading(), made.paper(), made.printer(), file)),
-            new PatternFile("-pattern.svg", CutterSvg.KIND, (made, file) -> CutterSvg.write(made.cut(), file)),
-            new PatternFile("-pattern.dxf", CutterDxf.KIND, (made, file) -> CutterDxf.write(made.cut(), file)));
+                    (output, file) -> PatternPdf.write(
+                            output.pattern(), output.plan(), output.heading(), output.paper(), output.printer(), file)),
+            new PatternFile("-pattern.svg", CutterSvg.KIND, (output, file) -> CutterSvg.write(output.cut(), file)),
+            new PatternFile("-pattern.dxf", CutterDxf.KIND, (output, file) -> CutterDxf.write(output.cut(), file)));
 
     /** A kind of file that holds the pattern, and how it is written. */
-    private record PatternFile(String ending, FileKind kind, Writer writer) {}
+    private record PatternFile(String suffix, FileKind kind, Writer writer) {}
 
     @FunctionalInterface
     private interface Writer {
@@ -69,41 +69,42 @@ record MakeOutputFiles(Path folder, Path job, String name) {
      *     replaced: which is better known before the long work than after
      */
     static MakeOutputFiles in(Path folder, Path source) {
-        Path there = folder.toAbsolutePath();
-        while (!Files.exists(there) && there.getParent() != null) {
-            there = there.getParent();
+        Path folderOrAncestor = folder.toAbsolutePath();
+        while (!Files.exists(folderOrAncestor) && folderOrAncestor.getParent() != null) {
+            folderOrAncestor = folderOrAncestor.getParent();
         }
-        if (!Files.isDirectory(there)) {
-            throw new UserFacingException(there + " is not a folder.", "Give another folder for the files.");
+        if (!Files.isDirectory(folderOrAncestor)) {
+            throw new UserFacingException(folderOrAncestor + " is not a folder.", "Give another folder for the files.");
         }
-        if (!Files.isWritable(there)) {
-            throw unwritable(there, null);
+        if (!Files.isWritable(folderOrAncestor)) {
+            throw notWritable(folderOrAncestor, null);
         }
         String name = String.valueOf(source.getFileName()).replaceFirst("\\.[^.]*$", "");
-        List<String> endings = Stream.concat(
+        List<String> suffixes = Stream.concat(
                         Stream.of(JobFile.EXTENSION + Backup.ENDING),
-                        PATTERNS.stream().map(PatternFile::ending))
+                        PATTERNS.stream().map(PatternFile::suffix))
                 .toList();
-        String fitting = FileNames.beginning(name, endings);
-        MakeOutputFiles made = new MakeOutputFiles(folder, folder.resolve(fitting + JobFile.EXTENSION), fitting);
+        String fittingName = FileNames.beginning(name, suffixes);
+        MakeOutputFiles output =
+                new MakeOutputFiles(folder, folder.resolve(fittingName + JobFile.EXTENSION), fittingName);
         if (Files.isDirectory(folder)) {
-            AtomicFile.of(made.job, JobFile.KIND).check();
-            PATTERNS.forEach(p -> AtomicFile.of(made.file(p), p.kind()).check());
+            AtomicFile.of(output.job, JobFile.KIND).check();
+            PATTERNS.forEach(p -> AtomicFile.of(output.file(p), p.kind()).check());
         }
-        return made;
+        return output;
     }
 
     /**
      * Throws {@link UserFacingException} where there is a pattern without the job that it came from: nobody knows whose
      * it is.
      */
-    void checkNoForeignPattern() {
-        Optional<Path> foreign = Files.exists(job)
+    void checkNoOrphanPattern() {
+        Optional<Path> orphan = Files.exists(job)
                 ? Optional.empty()
                 : PATTERNS.stream().map(this::file).filter(Files::exists).findFirst();
-        if (foreign.isPresent()) {
+        if (orphan.isPresent()) {
             throw new UserFacingException(
-                    "There is a pattern " + foreign.get() + " already, without the job that it came from.",
+                    "There is a pattern " + orphan.get() + " already, without the job that it came from.",
                     "Give another folder, or say --force to replace it.");
         }
     }
@@ -113,7 +114,7 @@ record MakeOutputFiles(Path folder, Path job, String name) {
     }
 
     private Path file(PatternFile pattern) {
-        return folder.resolve(name + pattern.ending());
+        return folder.resolve(name + pattern.suffix());
     }
 
     /**
@@ -122,20 +123,20 @@ record MakeOutputFiles(Path folder, Path job, String name) {
      * @param before what was in its place when that was looked at
      * @return what it holds now
      */
-    FileVersion write(Job made, FileVersion before) {
+    FileVersion write(Job output, FileVersion before) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw unwritable(folder, e);
+            throw notWritable(folder, e);
         }
-        return JobFile.write(made, before);
+        return JobFile.write(output, before);
     }
 
-    void write(Drawn made) {
-        PATTERNS.forEach(p -> p.writer().write(made, file(p)));
+    void write(Drawn output) {
+        PATTERNS.forEach(p -> p.writer().write(output, file(p)));
     }
 
-    private static UserFacingException unwritable(Path folder, @Nullable IOException cause) {
+    private static UserFacingException notWritable(Path folder, @Nullable IOException cause) {
         return new UserFacingException(
                 "The folder " + folder + " cannot be written.",
                 "Choose another, or have the right to write there given to you.",

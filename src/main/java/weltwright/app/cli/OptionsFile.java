@@ -24,7 +24,7 @@ import weltwright.io.InputFile;
  * </ul>
  */
 final class OptionsFile {
-    private static final int GREATEST_BYTES = 1_000_000;
+    private static final int MAX_BYTES = 1_000_000;
 
     private static final Pattern OPTION = Pattern.compile("(?<name>--?[^\\s=]+)(?:\\s*=\\s*|\\s+)(?<value>.*)");
 
@@ -34,7 +34,7 @@ final class OptionsFile {
     private OptionsFile() {}
 
     /** The words of a command line with each {@code @FILE} replaced by what the file holds. */
-    static String[] expanded(String[] words) {
+    static String[] expand(String[] words) {
         List<String> expanded = new ArrayList<>();
         for (String word : words) {
             if (word.length() > 1 && word.charAt(0) == '@') {
@@ -56,36 +56,36 @@ final class OptionsFile {
     }
 
     private static List<String> read(Path file) {
-        String text = text(file, InputFile.read(file, GREATEST_BYTES, "knife.args"));
+        String text = decode(file, InputFile.read(file, MAX_BYTES, "knife.args"));
         List<String> words = new ArrayList<>();
         String[] lines = text.split("\\R", -1);
         for (int i = 0; i < lines.length; i++) {
             String line = lines[i].strip();
             if (!line.isEmpty() && line.charAt(0) != '#') {
-                words.add(word(line, file, i + 1));
+                words.add(parseLine(line, file, i + 1));
             }
         }
         return words;
     }
 
-    private static String word(String line, Path file, int number) {
-        String whole = unquoted(line);
+    private static String parseLine(String line, Path file, int number) {
+        String whole = unquote(line);
         Matcher option = OPTION.matcher(whole);
         if (!option.matches()) {
             return whole;
         }
         String value = option.group("value").strip();
         if (whole.equals(line)
-                && unquoted(value).equals(value)
+                && unquote(value).equals(value)
                 && SECOND_OPTION.matcher(" " + value).find()) {
             throw new UserFacingException(
                     "Line " + number + " of " + file + " holds more than one option.",
                     "Write each on a line of its own, or set the value between quotation marks.");
         }
-        return option.group("name") + "=" + unquoted(value);
+        return option.group("name") + "=" + unquote(value);
     }
 
-    private static String unquoted(String text) {
+    private static String unquote(String text) {
         char first = text.isEmpty() ? 0 : text.charAt(0);
         boolean quoted =
                 text.length() > 1 && (first == '"' || first == '\'') && text.charAt(text.length() - 1) == first;
@@ -93,17 +93,17 @@ final class OptionsFile {
     }
 
     /** The byte-order marks are those of the Unicode Standard, section 23.8. */
-    private static String text(Path file, byte[] bytes) {
-        if (begins(bytes, 0xFF, 0xFE)) {
-            return decoded(file, bytes, 2, StandardCharsets.UTF_16LE);
+    private static String decode(Path file, byte[] bytes) {
+        if (startsWith(bytes, 0xFF, 0xFE)) {
+            return decode(file, bytes, 2, StandardCharsets.UTF_16LE);
         }
-        if (begins(bytes, 0xFE, 0xFF)) {
-            return decoded(file, bytes, 2, StandardCharsets.UTF_16BE);
+        if (startsWith(bytes, 0xFE, 0xFF)) {
+            return decode(file, bytes, 2, StandardCharsets.UTF_16BE);
         }
-        return decoded(file, bytes, begins(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0, StandardCharsets.UTF_8);
+        return decode(file, bytes, startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0, StandardCharsets.UTF_8);
     }
 
-    private static boolean begins(byte[] bytes, int... mark) {
+    private static boolean startsWith(byte[] bytes, int... mark) {
         for (int i = 0; i < mark.length; i++) {
             if (i >= bytes.length || (bytes[i] & 0xFF) != mark[i]) {
                 return false;
@@ -112,7 +112,7 @@ final class OptionsFile {
         return true;
     }
 
-    private static String decoded(Path file, byte[] bytes, int from, Charset charset) {
+    private static String decode(Path file, byte[] bytes, int from, Charset charset) {
         try {
             return charset.newDecoder()
                     .decode(ByteBuffer.wrap(bytes, from, bytes.length - from))

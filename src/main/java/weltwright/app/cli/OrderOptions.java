@@ -25,7 +25,7 @@ final class OrderOptions {
     private @Nullable String notes;
 
     /** The job with what was given in place of what was there. */
-    Job over(Job job) {
+    Job applyTo(Job job) {
         return job.withOrder(
                 customer == null ? job.customer() : JobFields.CUSTOMER.read(customer),
                 knife == null ? job.knifeName() : JobFields.KNIFE_NAME.read(knife),

@@ -37,10 +37,10 @@ final class OutlineJson {
     static void write(Trace trace, OutputStream out) throws IOException {
         JSON.writerWithDefaultPrettyPrinter()
                 .without(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
-                .writeValue(out, of(trace));
+                .writeValue(out, toJson(trace));
     }
 
-    static ObjectNode of(Trace trace) {
+    static ObjectNode toJson(Trace trace) {
         Silhouette silhouette = trace.silhouette();
         ObjectNode json = JSON.createObjectNode().put("units", "mm");
         json.put("blade_length", rounded(silhouette.bladeLengthMm()));

@@ -32,8 +32,8 @@ import weltwright.units.PrintScale;
                     + " photograph knives."
         })
 final class PhoneCommand implements Runnable {
-    private final TerminalProgress line;
-    private final PhoneLensStore shelf;
+    private final TerminalProgress terminal;
+    private final PhoneLensStore lensStore;
 
     @Spec
     private CommandSpec spec;
@@ -56,23 +56,23 @@ final class PhoneCommand implements Runnable {
             description = "What the two bars on the printed reference sheet measure. Default: ${DEFAULT-VALUE}.")
     private @Nullable String sheetBars;
 
-    PhoneCommand(TerminalProgress line, PhoneLensStore shelf) {
-        this.line = line;
-        this.shelf = shelf;
+    PhoneCommand(TerminalProgress terminal, PhoneLensStore lensStore) {
+        this.terminal = terminal;
+        this.lensStore = lensStore;
     }
 
     @Override
     public void run() {
-        PrintScale scale = sheetBars == null ? PrintScale.TRUE : LengthPair.SHEET_BARS.read(sheetBars);
+        PrintScale scale = sheetBars == null ? PrintScale.TRUE : LengthPair.SHEET_BARS.readScale(sheetBars);
         List<Photo> photos = files.stream().map(Photo::read).toList();
         CalibratedLens lens;
-        try (line) {
-            line.at("Measuring the lens", 0.1);
+        try (terminal) {
+            terminal.at("Measuring the lens", 0.1);
             lens = LensCalibration.of(photos, Optional.ofNullable(name), scale);
         }
-        Path file = shelf.put(lens);
-        PrintWriter say = spec.commandLine().getOut();
-        say.printf(
+        Path file = lensStore.put(lens);
+        PrintWriter out = spec.commandLine().getOut();
+        out.printf(
                 Locale.ROOT,
                 "%s: focal length %.2f mm in 35 mm terms, to %.2f %%; distortion k1 %.4f to %.4f, k2 %.4f to %.4f.%n",
                 lens.name(),
@@ -82,11 +82,11 @@ final class PhoneCommand implements Runnable {
                 1.96 * lens.errors().k1(),
                 lens.k2(),
                 1.96 * lens.errors().k2());
-        say.println(
+        out.println(
                 lens.camera().isPresent()
                         ? "Later photos that name the same camera and lens are measured with it."
                         : "These photos do not name their camera: say --phone \"" + lens.name()
                                 + "\" with later ones.");
-        say.println("Written: " + file);
+        out.println("Written: " + file);
     }
 }

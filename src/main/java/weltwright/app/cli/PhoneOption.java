@@ -20,15 +20,16 @@ final class PhoneOption {
     private @Nullable String phone;
 
     /** The settings with the phone that was named, or else the one that the photo itself names. */
-    TraceSettings over(TraceSettings settings, Photo photo, PhoneLensStore shelf) {
-        return phone == null ? settings.withPhone(shelf.of(photo)) : overIfNamed(settings, shelf);
+    TraceSettings applyTo(TraceSettings settings, Photo photo, PhoneLensStore lensStore) {
+        return phone == null ? settings.withPhone(lensStore.of(photo)) : applyIfNamed(settings, lensStore);
     }
 
     /** The settings with the phone that was named; as they were where none was. */
-    TraceSettings overIfNamed(TraceSettings settings, PhoneLensStore shelf) {
+    TraceSettings applyIfNamed(TraceSettings settings, PhoneLensStore lensStore) {
         if (phone == null) {
             return settings;
         }
-        return settings.withPhone(phone.equalsIgnoreCase(NONE) ? Optional.empty() : Optional.of(shelf.named(phone)));
+        return settings.withPhone(
+                phone.equalsIgnoreCase(NONE) ? Optional.empty() : Optional.of(lensStore.named(phone)));
     }
 }

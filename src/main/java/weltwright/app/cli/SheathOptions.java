@@ -279,41 +279,41 @@ final class SheathOptions {
     private @Nullable String hardware;
 
     /** The choices with what was given in place of what was there. */
-    SheathSpec over(SheathSpec spec) {
+    SheathSpec applyTo(SheathSpec spec) {
         return new SheathSpec(
-                or(kind, spec.kind()),
-                over(spec.carry()),
-                over(spec.leather()),
-                over(spec.welt()),
-                over(spec.stitching()),
+                orElse(kind, spec.kind()),
+                applyTo(spec.carry()),
+                applyTo(spec.leather()),
+                applyTo(spec.welt()),
+                applyTo(spec.stitching()),
                 new Throat(
-                        or(throat, spec.throat().shape()),
+                        orElse(throat, spec.throat().shape()),
                         mm(throatDepth, JobFields.THROAT_DEPTH, spec.throat().depthMm())),
-                over(spec.belt()),
-                over(spec.strap()),
+                applyTo(spec.belt()),
+                applyTo(spec.strap()),
                 mm(ease, JobFields.EASE, spec.easeMm()),
-                over(spec.depth()),
-                over(spec.drain()),
-                over(spec.hardware()));
+                applyTo(spec.depth()),
+                applyTo(spec.drain()),
+                applyTo(spec.hardware()));
     }
 
-    private CarryPosition over(CarryPosition carry) {
+    private CarryPosition applyTo(CarryPosition carry) {
         return new CarryPosition(
-                or(hand, carry.hand()),
-                or(edge, carry.edge()),
+                orElse(hand, carry.hand()),
+                orElse(edge, carry.edge()),
                 tilt == null ? carry.tiltRad() : Math.toRadians(JobFields.TILT.read(tilt)));
     }
 
-    private Leather over(Leather spec) {
+    private Leather applyTo(Leather spec) {
         return new Leather(
                 mm(leather, JobFields.LEATHER_THICKNESS, spec.thicknessMm()),
                 neutralFactor == null ? spec.neutralFactor() : JobFields.NEUTRAL_FACTOR.read(neutralFactor),
                 formingShrink == null ? spec.formingShrink() : JobFields.FORMING_SHRINK.read(formingShrink) / 100,
-                or(bulge, spec.bulge()),
+                orElse(bulge, spec.bulge()),
                 mm(formingGive, JobFields.FORMING_GIVE, spec.giveMm()));
     }
 
-    private WeltSpec over(WeltSpec welt) {
+    private WeltSpec applyTo(WeltSpec welt) {
         return new WeltSpec(
                 weltLayers == null ? welt.layers() : layers(weltLayers),
                 mm(weltMargin, JobFields.WELT_INNER_MARGIN, welt.innerMarginMm()),
@@ -321,16 +321,16 @@ final class SheathOptions {
                 weltCut == null ? welt.inTwo() : weltCut == WeltCut.IN_TWO);
     }
 
-    private Stitching over(Stitching stitching) {
+    private Stitching applyTo(Stitching stitching) {
         return new Stitching(
                 mm(stitchMargin, JobFields.STITCH_MARGIN, stitching.marginMm()),
                 pitch == null ? stitching.pitchMm() : JobFields.readPitchMm(pitch),
                 backStitches == null ? stitching.backStitches() : JobFields.BACK_STITCHES.readCount(backStitches));
     }
 
-    private BeltAttachment over(BeltAttachment belt) {
+    private BeltAttachment applyTo(BeltAttachment belt) {
         return new BeltAttachment(
-                or(beltLoop, belt.style()),
+                orElse(beltLoop, belt.style()),
                 mm(beltWidth, JobFields.BELT_WIDTH, belt.beltWidthMm()),
                 mm(beltThickness, JobFields.BELT_THICKNESS, belt.beltThicknessMm()),
                 new StrapLeather(
@@ -344,19 +344,19 @@ final class SheathOptions {
                                 belt.strap().thicknessMm())));
     }
 
-    private Optional<HandleStrap> over(Optional<HandleStrap> was) {
+    private Optional<HandleStrap> applyTo(Optional<HandleStrap> before) {
         if (strap != null && strap.strip().equalsIgnoreCase("none")) {
             return Optional.empty();
         }
         boolean given = Stream.of(strap, strapOpens, strapAllowance, strapWidth, strapLeather)
                 .anyMatch(Objects::nonNull);
-        if (was.isEmpty() && !given) {
-            return was;
+        if (before.isEmpty() && !given) {
+            return before;
         }
-        HandleStrap from = was.orElse(HandleStrap.USUAL);
+        HandleStrap from = before.orElse(HandleStrap.USUAL);
         return Optional.of(new HandleStrap(
                 mm(strap, JobFields.STRAP_HEIGHT, from.aboveThroatMm()),
-                or(strapOpens, from.opens()),
+                orElse(strapOpens, from.opens()),
                 mm(strapAllowance, JobFields.STRAP_ALLOWANCE, from.allowanceMm()),
                 new StrapLeather(
                         mm(strapWidth, JobFields.STRAP_WIDTH, from.leather().widthMm()),
@@ -366,8 +366,8 @@ final class SheathOptions {
                                 from.leather().thicknessMm()))));
     }
 
-    private InsertionDepth over(InsertionDepth depth) {
-        InsertionDepth opened = depth.with(or(guardOpening, depth.guard()));
+    private InsertionDepth applyTo(InsertionDepth depth) {
+        InsertionDepth opened = depth.with(orElse(guardOpening, depth.guard()));
         if (handleDepth == null) {
             return opened;
         }
@@ -377,30 +377,30 @@ final class SheathOptions {
                         : OptionalDouble.of(JobFields.HANDLE_DEPTH.readMm(handleDepth)));
     }
 
-    private DrainHole over(DrainHole drain) {
+    private DrainHole applyTo(DrainHole drain) {
         return new DrainHole(
                 mm(drainHole, JobFields.DRAIN_HOLE, drain.diameterMm()),
                 drainLining == null ? drain.eyelet() : drainLining == Lining.EYELET);
     }
 
-    private HardwareList over(HardwareList list) {
+    private HardwareList applyTo(HardwareList list) {
         if (hardware == null) {
             return list;
         }
         return hardware.strip().equalsIgnoreCase("usual") ? HardwareList.USUAL : HardwareFile.read(Path.of(hardware));
     }
 
-    private static <T> T or(@Nullable T given, T otherwise) {
-        return given == null ? otherwise : given;
+    private static <T> T orElse(@Nullable T given, T fallback) {
+        return given == null ? fallback : given;
     }
 
-    private static double mm(@Nullable String typed, LengthField field, double otherwise) {
-        return typed == null ? otherwise : field.readMm(typed);
+    private static double mm(@Nullable String typed, LengthField field, double fallback) {
+        return typed == null ? fallback : field.readMm(typed);
     }
 
-    private static OptionalDouble leather(@Nullable String typed, LengthField field, OptionalDouble otherwise) {
+    private static OptionalDouble leather(@Nullable String typed, LengthField field, OptionalDouble fallback) {
         if (typed == null) {
-            return otherwise;
+            return fallback;
         }
         return typed.strip().equalsIgnoreCase("own") ? OptionalDouble.empty() : OptionalDouble.of(field.readMm(typed));
     }

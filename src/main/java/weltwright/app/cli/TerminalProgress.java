@@ -8,7 +8,7 @@ import weltwright.trace.ProgressListener;
 /** Progress as one line of a terminal, written over and over. Closing wipes the line; it may be used again after. */
 public final class TerminalProgress implements ProgressListener, AutoCloseable {
     private final PrintWriter terminal;
-    private int shown;
+    private int shownLength;
 
     private TerminalProgress(PrintWriter terminal) {
         this.terminal = terminal;
@@ -31,7 +31,7 @@ public final class TerminalProgress implements ProgressListener, AutoCloseable {
 
     @Override
     public synchronized void close() {
-        if (shown > 0) {
+        if (shownLength > 0) {
             show("");
             terminal.print('\r');
             terminal.flush();
@@ -39,8 +39,8 @@ public final class TerminalProgress implements ProgressListener, AutoCloseable {
     }
 
     private void show(String line) {
-        terminal.print("\r" + line + " ".repeat(Math.max(0, shown - line.length())));
+        terminal.print("\r" + line + " ".repeat(Math.max(0, shownLength - line.length())));
         terminal.flush();
-        shown = line.length();
+        shownLength = line.length();
     }
 }

@@ -32,7 +32,7 @@ final class ThicknessPhotoOptions {
     private StandingPose.Foot foot;
 
     /** The job with what the second photo tells, and traced anew with it; the same job where there is none. */
-    Job measured(Job traced, ProgressListener progress) {
+    Job applyTo(Job traced, ProgressListener progress) {
         if (photo == null) {
             return traced;
         }
@@ -49,16 +49,16 @@ final class ThicknessPhotoOptions {
     }
 
     /** What was measured along the knife, by this photo or with a caliper. */
-    static void report(ThicknessProfile profile, PrintWriter say) {
+    static void print(ThicknessProfile profile, PrintWriter out) {
         if (!profile.isEmpty()) {
-            StringBuilder all = new StringBuilder("Thickness along the knife, from its tip:");
+            StringBuilder line = new StringBuilder("Thickness along the knife, from its tip:");
             for (ThicknessProfile.Reading reading : profile.readings()) {
-                all.append(all.charAt(all.length() - 1) == ':' ? " " : ", ")
+                line.append(line.charAt(line.length() - 1) == ':' ? " " : ", ")
                         .append(new Length(reading.thicknessMm()).inMillimetres())
                         .append(" at ")
                         .append(new Length(reading.fromTipMm()).inMillimetres());
             }
-            say.println(all.append('.'));
+            out.println(line.append('.'));
         }
     }
 }

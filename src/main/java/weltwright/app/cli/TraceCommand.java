@@ -32,8 +32,8 @@ import weltwright.trace.capture.TraceSettings;
                     + " 100 points of the outline lie within this many mm of the true one."
         })
 final class TraceCommand implements Runnable {
-    private final TerminalProgress line;
-    private final PhoneLensStore phones;
+    private final TerminalProgress terminal;
+    private final PhoneLensStore lensStore;
 
     @Spec
     private CommandSpec spec;
@@ -54,26 +54,26 @@ final class TraceCommand implements Runnable {
             description = "The JSON file to write.")
     private Path output;
 
-    TraceCommand(TerminalProgress line, PhoneLensStore phones) {
-        this.line = line;
-        this.phones = phones;
+    TraceCommand(TerminalProgress terminal, PhoneLensStore lensStore) {
+        this.terminal = terminal;
+        this.lensStore = lensStore;
     }
 
     @Override
     public void run() {
-        AtomicFile traced = AtomicFile.of(output, OutlineJson.KIND);
-        traced.check();
+        AtomicFile outputFile = AtomicFile.of(output, OutlineJson.KIND);
+        outputFile.check();
         Photo photo = Photo.read(file);
-        TraceSettings settings = phone.over(
-                knife.over(Job.begin(LocalDate.now(ZoneId.systemDefault())).settings()), photo, phones);
+        TraceSettings settings = phone.applyTo(
+                knife.applyTo(Job.begin(LocalDate.now(ZoneId.systemDefault())).settings()), photo, lensStore);
         Trace trace;
-        try (line) {
-            trace = knife.told(Tracer.trace(photo, settings, line));
+        try (terminal) {
+            trace = knife.applyTo(Tracer.trace(photo, settings, terminal));
         }
-        traced.write(out -> OutlineJson.write(trace, out));
-        PrintWriter say = spec.commandLine().getOut();
-        TextReport.of(trace, say);
-        knife.remindOfHandleThickness(settings, say);
-        say.println("Written: " + output);
+        outputFile.write(out -> OutlineJson.write(trace, out));
+        PrintWriter out = spec.commandLine().getOut();
+        TextReport.print(trace, out);
+        knife.printThicknessReminder(settings, out);
+        out.println("Written: " + output);
     }
 }

@@ -2,6 +2,8 @@ package weltwright.trace.ground;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import weltwright.camera.lens.LensPrior;
 import weltwright.error.UserFacingException;
@@ -27,6 +29,18 @@ public sealed interface GroundChoice {
      * @throws UserFacingException where it is not found
      */
     GroundDetector.Seen find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens);
+
+    /**
+     * Distance from each line of a ruled ground to the next; empty where this is no ruled ground or it is not known.
+     */
+    default OptionalDouble linePitchMm() {
+        return OptionalDouble.empty();
+    }
+
+    /** This choice as a rectangle whose corners are set by hand; empty where it is none. */
+    default Optional<Rectangle> asRectangle() {
+        return Optional.empty();
+    }
 
     /** What is left of the choice for another photo: places in the picture are of this one. */
     default GroundChoice elsewhere() {
@@ -68,6 +82,11 @@ public sealed interface GroundChoice {
         @Override
         public String words() {
             return "ruled:" + pitchMm + "mm";
+        }
+
+        @Override
+        public OptionalDouble linePitchMm() {
+            return OptionalDouble.of(pitchMm);
         }
 
         @Override
@@ -146,6 +165,11 @@ public sealed interface GroundChoice {
         @Override
         public GroundDetector.Seen find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
             return new GroundDetector.Rectangle(RectangleFinder.find(picture, corners, widthMm, heightMm));
+        }
+
+        @Override
+        public Optional<Rectangle> asRectangle() {
+            return Optional.of(this);
         }
 
         @Override

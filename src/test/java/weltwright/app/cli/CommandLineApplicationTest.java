@@ -51,7 +51,7 @@ class CommandLineApplicationTest {
                 "--colour",
             })
     void saysInOneLineWhatItDidNotUnderstand(String line) {
-        CommandLineRun.of((Object[]) line.split(" ")).fails(CommandLineApplication.MISUSE, "--help");
+        CommandLineRun.of((Object[]) line.split(" ")).fails(CommandLineApplication.USAGE_ERROR, "--help");
     }
 
     /** Page sizes: ISO 216; ANSI/ASME Y14.1 A and B, 8.5 in by 11 in and 11 in by 17 in. */
@@ -73,12 +73,12 @@ class CommandLineApplicationTest {
         Path inTheWay = Files.createFile(folder.resolve("in-the-way"));
 
         CommandLineRun.of("sheet", "-o", folder.resolve("none/sheet.pdf"))
-                .fails(CommandLineApplication.TROUBLE, "none");
-        CommandLineRun.of("sheet", "-o", folder).fails(CommandLineApplication.TROUBLE, folder.toString());
+                .fails(CommandLineApplication.USER_ERROR, "none");
+        CommandLineRun.of("sheet", "-o", folder).fails(CommandLineApplication.USER_ERROR, folder.toString());
         CommandLineRun.of("make", photo, "-o", inTheWay)
-                .fails(CommandLineApplication.TROUBLE, "in-the-way is not a folder");
+                .fails(CommandLineApplication.USER_ERROR, "in-the-way is not a folder");
         CommandLineRun.of("make", photo, "-o", inTheWay.resolve("deeper"))
-                .fails(CommandLineApplication.TROUBLE, "in-the-way is not a folder");
+                .fails(CommandLineApplication.USER_ERROR, "in-the-way is not a folder");
 
         assertThat(folder).isDirectoryContaining(inTheWay::equals);
         assertThat(Files.list(folder)).containsExactlyInAnyOrder(photo, inTheWay);
@@ -103,9 +103,9 @@ class CommandLineApplicationTest {
     void refusesAbsurdMeasuresOfTheKnife(String option, String typed, String name) throws IOException {
         Path photo = Files.write(folder.resolve("knife.png"), TestJobs.photo().bytes());
         CommandLineRun.of("trace", photo, option, typed, "-o", folder.resolve("knife.json"))
-                .fails(CommandLineApplication.TROUBLE, name);
+                .fails(CommandLineApplication.USER_ERROR, name);
         CommandLineRun.of("make", photo, option, typed, "-o", folder.resolve("out"))
-                .fails(CommandLineApplication.TROUBLE, name);
+                .fails(CommandLineApplication.USER_ERROR, name);
         assertThat(Files.list(folder)).containsExactly(photo);
     }
 
@@ -131,7 +131,7 @@ class CommandLineApplicationTest {
     void refusesAbsurdChoicesOfTheMaker(String option, String typed, String name) throws IOException {
         Path photo = Files.write(folder.resolve("knife.png"), TestJobs.photo().bytes());
         CommandLineRun.of("make", photo, option, typed, "-o", folder.resolve("out"))
-                .fails(CommandLineApplication.TROUBLE, name);
+                .fails(CommandLineApplication.USER_ERROR, name);
         assertThat(Files.list(folder)).containsExactly(photo);
     }
 
@@ -145,12 +145,12 @@ class CommandLineApplicationTest {
 
         for (Path file : new Path[] {letter, empty, missing, folder}) {
             CommandLineRun.of("trace", file, "-o", folder.resolve("knife.json"))
-                    .fails(CommandLineApplication.TROUBLE, file.getFileName().toString());
+                    .fails(CommandLineApplication.USER_ERROR, file.getFileName().toString());
             CommandLineRun.of("make", file, "-o", out)
-                    .fails(CommandLineApplication.TROUBLE, file.getFileName().toString());
+                    .fails(CommandLineApplication.USER_ERROR, file.getFileName().toString());
         }
         CommandLineRun.of("make", corrupt, "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "corrupt.wwj is not a job file, or is damaged.");
+                .fails(CommandLineApplication.USER_ERROR, "corrupt.wwj is not a job file, or is damaged.");
         assertThat(Files.list(folder)).containsExactlyInAnyOrder(letter, empty, corrupt);
     }
 
@@ -163,11 +163,11 @@ class CommandLineApplicationTest {
                 .isTrue();
         for (String ground : new String[] {"find", "sheet", "ruled:10mm", "paper:a4"}) {
             CommandLineRun.of("trace", photo, "--ground", ground, "-o", folder.resolve("knife.json"))
-                    .fails(CommandLineApplication.TROUBLE, width + " by " + height + " pixels");
+                    .fails(CommandLineApplication.USER_ERROR, width + " by " + height + " pixels");
         }
-        assertThat(CommandLineRun.of("look", photo).code()).isEqualTo(CommandLineApplication.TROUBLE);
+        assertThat(CommandLineRun.of("look", photo).code()).isEqualTo(CommandLineApplication.USER_ERROR);
         CommandLineRun.of("phone", photo, photo, photo, "--name", "odd")
-                .fails(CommandLineApplication.TROUBLE, "odd." + kind);
+                .fails(CommandLineApplication.USER_ERROR, "odd." + kind);
     }
 
     /**
@@ -190,7 +190,7 @@ class CommandLineApplicationTest {
         StringWriter err = new StringWriter();
         String[] args = {"sheet", "-o", folder.resolve("sheet.pdf").toString()};
         assertThat(CommandLineApplication.run(args, closed, new PrintWriter(err), TerminalProgress.silent()))
-                .isEqualTo(CommandLineApplication.UNTOLD);
+                .isEqualTo(CommandLineApplication.OUTPUT_ERROR);
         assertThat(err.toString().strip()).isNotEmpty().doesNotContain("\n", "Exception");
         assertThat(folder.resolve("sheet.pdf")).exists();
     }
@@ -208,7 +208,7 @@ class CommandLineApplicationTest {
 
         int code = CommandLineApplication.run(args, broken, new PrintWriter(err), TerminalProgress.silent());
 
-        assertThat(code).isEqualTo(CommandLineApplication.DEFECT);
+        assertThat(code).isEqualTo(CommandLineApplication.INTERNAL_ERROR);
         assertThat(err.toString().strip()).doesNotContain("\n", "IllegalState");
         Matcher log = Pattern.compile("in (\\S+\\.log)\\.").matcher(err.toString());
         assertThat(log.find()).isTrue();

@@ -18,12 +18,12 @@ record CommandLineRun(int code, String out, String err) {
         return with(NO_PHONES, args);
     }
 
-    static CommandLineRun with(PhoneLensStore phones, Object... args) {
+    static CommandLineRun with(PhoneLensStore lensStore, Object... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         String[] words = Arrays.stream(args).map(String::valueOf).toArray(String[]::new);
         int code = CommandLineApplication.run(
-                words, new PrintWriter(out), new PrintWriter(err), TerminalProgress.silent(), phones);
+                words, new PrintWriter(out), new PrintWriter(err), TerminalProgress.silent(), lensStore);
         return new CommandLineRun(code, out.toString(), err.toString());
     }
 

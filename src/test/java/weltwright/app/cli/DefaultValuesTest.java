@@ -18,17 +18,17 @@ class DefaultValuesTest {
     @Test
     void typingTheDefaultsChangesNothing() {
         SheathOptions sheath = typed(new SheathOptions(), 25);
-        assertThat(sheath.over(JOB.spec())).isEqualTo(JOB.spec());
+        assertThat(sheath.applyTo(JOB.spec())).isEqualTo(JOB.spec());
         KnifeOptions knife = typed(new KnifeOptions(), 6);
-        assertThat(knife.over(JOB.settings())).isEqualTo(JOB.settings());
+        assertThat(knife.applyTo(JOB.settings())).isEqualTo(JOB.settings());
         CutterOptions cutter = typed(new CutterOptions(), 3);
-        assertThat(cutter.bed()).isEqualTo(CutterBed.USUAL);
+        assertThat(cutter.toBed()).isEqualTo(CutterBed.USUAL);
         KnifeCrossSectionOptions shaping = typed(new KnifeCrossSectionOptions(), 4);
-        assertThat(shaping.over(JOB.shaping()).edgeThicknessMm())
+        assertThat(shaping.applyTo(JOB.shaping()).edgeThicknessMm())
                 .isEqualTo(JOB.shaping().edgeThicknessMm());
-        assertThat(shaping.over(JOB.shaping()).grind().kind())
+        assertThat(shaping.applyTo(JOB.shaping()).grind().kind())
                 .isEqualTo(JOB.shaping().grind().kind());
-        assertThat(shaping.over(JOB.shaping()).handleExponent())
+        assertThat(shaping.applyTo(JOB.shaping()).handleExponent())
                 .isEqualTo(JOB.shaping().handleExponent());
     }
 

@@ -95,7 +95,7 @@ class GroundOptionTest {
     void asksForThePitchOfARuledGround() {
         Path onAMat = Path.of("src/test/resources/scenes/clip-mat-black.jpg");
         CommandLineRun.of("trace", onAMat, "-o", folder.resolve("knife.json"))
-                .fails(CommandLineApplication.TROUBLE, "ruled:10mm");
+                .fails(CommandLineApplication.USER_ERROR, "ruled:10mm");
         assertThat(folder).isEmptyDirectory();
     }
 
@@ -110,7 +110,7 @@ class GroundOptionTest {
     void refusesAGroundThatNothingCanBeMeasuredOn(String ground) {
         CommandLineRun.of("trace", SAMPLE, "--ground", ground, "-o", folder.resolve("knife.json"))
                 .fails(
-                        CommandLineApplication.TROUBLE,
+                        CommandLineApplication.USER_ERROR,
                         ground.startsWith("ruled:") ? "distance of the ground's lines" : "ground");
     }
 
@@ -129,7 +129,7 @@ class GroundOptionTest {
     }
 
     private static TraceSettings over(TraceSettings settings, String... options) {
-        return CommandLine.populateCommand(new KnifeOptions(), options).over(settings);
+        return CommandLine.populateCommand(new KnifeOptions(), options).applyTo(settings);
     }
 
     private static TraceSettings settings() {

@@ -19,7 +19,7 @@ class LengthPairTest {
             3 15/16 in,4 in   | 1.000125 | 1.016
             """)
     void readsTwoLengthsWithAPointOrAComma(String typed, double across, double down) {
-        PrintScale scale = LengthPair.SHEET_BARS.read(typed);
+        PrintScale scale = LengthPair.SHEET_BARS.readScale(typed);
         assertThat(scale.x()).isCloseTo(across, within(1e-12));
         assertThat(scale.y()).isCloseTo(down, within(1e-12));
     }

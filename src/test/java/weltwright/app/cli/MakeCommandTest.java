@@ -88,7 +88,7 @@ class MakeCommandTest {
     @Test
     void theJobThatItWritesGivesTheSamePatternToTheLastHole() {
         CommandLineRun.of("make", jobFile, "--kind", "panels", "--pitch", "25.4/7 mm", "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "stitch pitch");
+                .fails(CommandLineApplication.USER_ERROR, "stitch pitch");
         CommandLineRun.of("make", jobFile, "--kind", "panels", "--pitch", "1/7 in", "-o", out)
                 .succeeds();
         Job made = JobFile.read(out.resolve("anouk.wwj"));
@@ -242,7 +242,7 @@ class MakeCommandTest {
         assertThat(spec.welt().leathersMm()).isEmpty();
         assertThat(spec.welt().inTwo()).isFalse();
         CommandLineRun.of("make", jobFile, "--welt-cut=in_three", "-o", out)
-                .fails(CommandLineApplication.MISUSE, "--welt-cut");
+                .fails(CommandLineApplication.USAGE_ERROR, "--welt-cut");
     }
 
     @Test
@@ -331,7 +331,7 @@ class MakeCommandTest {
                 .extracting(f -> f.hardware().name())
                 .contains("brass stud");
         CommandLineRun.of("make", jobFile, "--hardware", jobFile, "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "no list of hardware");
+                .fails(CommandLineApplication.USER_ERROR, "no list of hardware");
         CommandLineRun.of("hardware", out.resolve("anouk.wwj"), "-o", drawer).succeeds();
         assertThat(HardwareFile.read(drawer)).isEqualTo(made.spec().hardware());
     }
@@ -340,7 +340,7 @@ class MakeCommandTest {
     void doesNotLoseCorrectionsByTracingAnew() throws IOException {
         byte[] before = Files.readAllBytes(jobFile);
         CommandLineRun.of("make", jobFile, "--handle-thickness", "21mm", "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "corrected by hand");
+                .fails(CommandLineApplication.USER_ERROR, "corrected by hand");
         assertThat(out).doesNotExist();
         assertThat(jobFile).hasBinaryContent(before);
     }
@@ -369,7 +369,7 @@ class MakeCommandTest {
                                 new Silhouette(corrected, TestJobs.silhouette().landmarks(), true)),
                 out.resolve("anouk.wwj"));
         byte[] before = Files.readAllBytes(out.resolve("anouk.wwj"));
-        CommandLineRun.of("make", jobFile, "-o", out).fails(CommandLineApplication.TROUBLE, "corrected by hand");
+        CommandLineRun.of("make", jobFile, "-o", out).fails(CommandLineApplication.USER_ERROR, "corrected by hand");
         assertThat(Files.list(out)).hasSize(1);
         assertThat(out.resolve("anouk.wwj")).hasBinaryContent(before);
     }
@@ -381,7 +381,8 @@ class MakeCommandTest {
         Path file = Files.write(folder.resolve("anouk.jpg"), photo.bytes());
         Job job = Job.begin(LocalDate.of(2024, 5, 6)).withPhoto(photo);
         JobFile.write(job.withOrder("", "", Optional.empty(), "call her on Monday"), out.resolve("anouk.wwj"));
-        CommandLineRun.of("make", file, "-o", out).fails(CommandLineApplication.TROUBLE, "There is a job", "anouk.wwj");
+        CommandLineRun.of("make", file, "-o", out)
+                .fails(CommandLineApplication.USER_ERROR, "There is a job", "anouk.wwj");
         assertThat(JobFile.read(out.resolve("anouk.wwj")).notes()).isEqualTo("call her on Monday");
     }
 
@@ -394,7 +395,7 @@ class MakeCommandTest {
     @Test
     void aSheathThatCannotBeMadeLeavesNothingBehind() {
         CommandLineRun.of("make", jobFile, "--handle-depth", "200mm", "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "handle");
+                .fails(CommandLineApplication.USER_ERROR, "handle");
         assertThat(folder.resolve("made")).doesNotExist();
     }
 }

@@ -23,7 +23,7 @@ class OptionsFileTest {
 
     private String[] of(byte[] bytes) throws IOException {
         Path file = Files.write(folder.resolve("knife.args"), bytes);
-        return OptionsFile.expanded(new String[] {"make", "@" + file, "--kind=panels"});
+        return OptionsFile.expand(new String[] {"make", "@" + file, "--kind=panels"});
     }
 
     @ParameterizedTest
@@ -75,9 +75,10 @@ class OptionsFileTest {
     @Test
     void refusesWhatIsNoText() throws IOException {
         assertThatThrownBy(() -> of(new byte[] {'a', (byte) 0xE9, 'b'})).hasMessageContaining("UTF-8");
-        CommandLineRun.of("make", "@" + folder.resolve("none.args")).fails(CommandLineApplication.TROUBLE, "none.args");
-        CommandLineRun.of("make", "@" + folder).fails(CommandLineApplication.TROUBLE, folder.toString());
-        CommandLineRun.of("make", "@/dev/zero").fails(CommandLineApplication.TROUBLE, "/dev/zero");
-        CommandLineRun.of("make", "@a\0b").fails(CommandLineApplication.TROUBLE, "no name of a file");
+        CommandLineRun.of("make", "@" + folder.resolve("none.args"))
+                .fails(CommandLineApplication.USER_ERROR, "none.args");
+        CommandLineRun.of("make", "@" + folder).fails(CommandLineApplication.USER_ERROR, folder.toString());
+        CommandLineRun.of("make", "@/dev/zero").fails(CommandLineApplication.USER_ERROR, "/dev/zero");
+        CommandLineRun.of("make", "@a\0b").fails(CommandLineApplication.USER_ERROR, "no name of a file");
     }
 }

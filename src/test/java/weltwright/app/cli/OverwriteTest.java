@@ -60,7 +60,7 @@ class OverwriteTest {
         byte[] pattern = Files.readAllBytes(out.resolve("IMG_0001-pattern.svg"));
 
         CommandLineRun.of("make", his, "-o", out)
-                .fails(CommandLineApplication.TROUBLE, job.toString(), "another photo", "--force", "folder");
+                .fails(CommandLineApplication.USER_ERROR, job.toString(), "another photo", "--force", "folder");
         assertThat(job).hasBinaryContent(before);
         assertThat(out.resolve("IMG_0001-pattern.svg")).hasBinaryContent(pattern);
         assertThat(Files.list(out)).hasSize(4);
@@ -75,7 +75,7 @@ class OverwriteTest {
         putInPlace(begunFrom(HERS));
         byte[] before = Files.readAllBytes(job);
         Path other = photo("IMG_0001.webp", HIS); // what it is tells its content, not its name
-        CommandLineRun.of("make", other, "-o", out).fails(CommandLineApplication.TROUBLE, "another photo");
+        CommandLineRun.of("make", other, "-o", out).fails(CommandLineApplication.USER_ERROR, "another photo");
         assertThat(job).hasBinaryContent(before);
     }
 
@@ -93,7 +93,7 @@ class OverwriteTest {
                         .succeeds()
                         .out())
                 .contains("kept as: " + job + ".bak");
-        CommandLineRun.of("make", photo, "-o", out).fails(CommandLineApplication.TROUBLE, "other words");
+        CommandLineRun.of("make", photo, "-o", out).fails(CommandLineApplication.USER_ERROR, "other words");
     }
 
     @Test
@@ -116,9 +116,9 @@ class OverwriteTest {
         CommandLineRun.of("make", photo, "--pitch=3.85", "-o", out).succeeds();
         byte[] before = Files.readAllBytes(job);
         CommandLineRun.of("make", photo, "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "other choices", "from that job", "--force");
+                .fails(CommandLineApplication.USER_ERROR, "other choices", "from that job", "--force");
         CommandLineRun.of("make", photo, "--pitch=3.85", "--handle-thickness=20", "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "other choices");
+                .fails(CommandLineApplication.USER_ERROR, "other choices");
         assertThat(job).hasBinaryContent(before);
 
         CommandLineRun.of("make", job, "--pitch=4", "-o", out).succeeds();
@@ -135,7 +135,7 @@ class OverwriteTest {
         putInPlace(there);
         CommandLineRun.of("make", source, "-o", out).succeeds();
         CommandLineRun.of("make", source, "--pitch=3.85", "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "other choices");
+                .fails(CommandLineApplication.USER_ERROR, "other choices");
         CommandLineRun.of("make", source, "--pitch=3.85", "--force", "-o", out).succeeds();
         assertThat(JobFile.read(job).spec().stitching().pitchMm()).isEqualTo(3.85);
     }
@@ -145,7 +145,7 @@ class OverwriteTest {
         Path photo = photo("IMG_0001.jpg", HERS);
         CommandLineRun.of("make", photo, "--other-side", "-o", out).succeeds();
         CommandLineRun.of("make", photo, "--other-side", "-o", out).succeeds();
-        CommandLineRun.of("make", photo, "-o", out).fails(CommandLineApplication.TROUBLE, "corrected by hand");
+        CommandLineRun.of("make", photo, "-o", out).fails(CommandLineApplication.USER_ERROR, "corrected by hand");
     }
 
     @Test
@@ -153,7 +153,7 @@ class OverwriteTest {
         Path photo = photo("IMG_0001.jpg", HERS);
         Job traced = begunFrom(photo).withTrace(TestJobs.full().trace().orElseThrow());
         putInPlace(traced.withLookedAt(traced.unsure().get(0)));
-        CommandLineRun.of("make", photo, "-o", out).fails(CommandLineApplication.TROUBLE, "corrected by hand");
+        CommandLineRun.of("make", photo, "-o", out).fails(CommandLineApplication.USER_ERROR, "corrected by hand");
     }
 
     @Test
@@ -163,7 +163,8 @@ class OverwriteTest {
         byte[] damaged = Files.readAllBytes(job);
         damaged[damaged.length - 30] ^= 1;
         Files.write(job, damaged);
-        CommandLineRun.of("make", photo, "-o", out).fails(CommandLineApplication.TROUBLE, "cannot be read", "--force");
+        CommandLineRun.of("make", photo, "-o", out)
+                .fails(CommandLineApplication.USER_ERROR, "cannot be read", "--force");
         assertThat(job).hasBinaryContent(damaged);
     }
 
@@ -181,7 +182,7 @@ class OverwriteTest {
         Files.delete(out.resolve("anouk.wwj"));
         byte[] before = Files.readAllBytes(out.resolve("anouk-pattern." + kind));
         CommandLineRun.of("make", source, "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "anouk-pattern." + kind, "--force");
+                .fails(CommandLineApplication.USER_ERROR, "anouk-pattern." + kind, "--force");
         assertThat(Files.list(out)).hasSize(1);
         assertThat(out.resolve("anouk-pattern." + kind)).hasBinaryContent(before);
         CommandLineRun.of("make", source, "--force", "-o", out).succeeds();
@@ -192,7 +193,7 @@ class OverwriteTest {
     void aRefusedChoiceLosesNoTrace() throws IOException {
         Path photo = photo("IMG_0001.jpg", HERS);
         CommandLineRun.of("make", photo, "--handle-depth=200mm", "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "handle", "The traced outline is saved", "make " + job);
+                .fails(CommandLineApplication.USER_ERROR, "handle", "The traced outline is saved", "make " + job);
         assertThat(Files.list(out)).containsExactly(job);
         assertThat(JobFile.read(job).trace()).isPresent();
 
@@ -222,16 +223,16 @@ class OverwriteTest {
             };
             Files.createDirectories(folder.resolve("sub"));
             for (Path name : names) {
-                CommandLineRun.of("sheet", "-o", name).fails(CommandLineApplication.TROUBLE, "is not a PDF");
+                CommandLineRun.of("sheet", "-o", name).fails(CommandLineApplication.USER_ERROR, "is not a PDF");
                 CommandLineRun.of("trace", photo, "-o", name)
-                        .fails(CommandLineApplication.TROUBLE, "is not a traced knife");
+                        .fails(CommandLineApplication.USER_ERROR, "is not a traced knife");
                 if (input != list) {
                     CommandLineRun.of("hardware", source, "-o", name)
-                            .fails(CommandLineApplication.TROUBLE, "is not a list of hardware");
+                            .fails(CommandLineApplication.USER_ERROR, "is not a list of hardware");
                 }
             }
             CommandLineRun.of("sheet", "@" + options, "-o", options)
-                    .fails(CommandLineApplication.TROUBLE, "is not a PDF");
+                    .fails(CommandLineApplication.USER_ERROR, "is not a PDF");
             assertThat(input).hasBinaryContent(before);
             Files.delete(folder.resolve("link"));
             Files.delete(folder.resolve("hard-link"));
@@ -250,7 +251,7 @@ class OverwriteTest {
             byte[] before = Files.readAllBytes(input);
             Files.createSymbolicLink(out.resolve(name), input);
             CommandLineRun.of("make", photo, "--hardware", drawer, "--force", "-o", out)
-                    .fails(CommandLineApplication.TROUBLE, name, "is not a");
+                    .fails(CommandLineApplication.USER_ERROR, name, "is not a");
             assertThat(input).hasBinaryContent(before);
             Files.delete(out.resolve(name));
             assertThat(out).isEmptyDirectory();
@@ -267,7 +268,7 @@ class OverwriteTest {
         assertThat(pdf.toFile().setWritable(false, false)).isTrue();
         byte[] jobBefore = Files.readAllBytes(out.resolve("anouk.wwj"));
         CommandLineRun.of("make", out.resolve("anouk.wwj"), "--pitch=3.85", "-o", out)
-                .fails(CommandLineApplication.TROUBLE, "write-protected");
+                .fails(CommandLineApplication.USER_ERROR, "write-protected");
         assertThat(pdf).hasBinaryContent(before);
         assertThat(out.resolve("anouk.wwj")).hasBinaryContent(jobBefore);
     }

@@ -24,22 +24,22 @@ class PhoneCommandTest {
     @TempDir
     Path folder;
 
-    private PhoneLensStore shelf;
+    private PhoneLensStore lensStore;
 
     @BeforeEach
     void shelf() {
-        shelf = new PhoneLensStore(folder.resolve("phones"));
+        lensStore = new PhoneLensStore(folder.resolve("phones"));
     }
 
     @Test
     void usesThePhoneThatIsNamedAndSaysHowSureItIs() {
-        shelf.put(lens("Trial phone", 35.5));
-        String out = CommandLineRun.with(shelf, "look", SHEET, "--phone", "trial phone")
+        lensStore.put(lens("Trial phone", 35.5));
+        String out = CommandLineRun.with(lensStore, "look", SHEET, "--phone", "trial phone")
                 .succeeds()
                 .out();
         assertThat(out).contains("from 6 photos of the sheet taken with \"Trial phone\"");
         assertThat(out).containsPattern("Focal length 35\\.[456] mm in 35 mm terms, to 0\\.\\d %");
-        assertThat(CommandLineRun.with(shelf, "look", SHEET, "--phone", "none")
+        assertThat(CommandLineRun.with(lensStore, "look", SHEET, "--phone", "none")
                         .succeeds()
                         .out())
                 .doesNotContain("Trial phone");
@@ -47,8 +47,8 @@ class PhoneCommandTest {
 
     @Test
     void saysWhereThePhoneIsNotTheOneThatTookIt() {
-        shelf.put(lens("Other phone", 26));
-        assertThat(CommandLineRun.with(shelf, "look", SHEET, "--phone", "Other phone")
+        lensStore.put(lens("Other phone", 26));
+        assertThat(CommandLineRun.with(lensStore, "look", SHEET, "--phone", "Other phone")
                         .succeeds()
                         .out())
                 .contains(
@@ -58,8 +58,8 @@ class PhoneCommandTest {
     @Test
     void theJobKeepsThePhone() {
         CalibratedLens lens = lens("Trial phone", 35.5);
-        shelf.put(lens);
-        CommandLineRun.with(shelf, "make", SHEET, "--phone", "Trial phone", "-o", folder.resolve("made"))
+        lensStore.put(lens);
+        CommandLineRun.with(lensStore, "make", SHEET, "--phone", "Trial phone", "-o", folder.resolve("made"))
                 .succeeds();
         assertThat(JobFile.read(folder.resolve("made/skinner-sheet-a4.wwj"))
                         .settings()
@@ -69,14 +69,14 @@ class PhoneCommandTest {
 
     @Test
     void refusesWhatTellsNoLens() throws IOException {
-        CommandLineRun.with(shelf, "phone", SHEET, SHEET).fails(CommandLineApplication.MISUSE, "PHOTO");
-        CommandLineRun.with(shelf, "phone", SHEET, OTHER_SHEET, SHEET)
-                .fails(CommandLineApplication.TROUBLE, "another camera, lens or zoom");
-        CommandLineRun.with(shelf, "phone", SHEET, SHEET, SHEET)
-                .fails(CommandLineApplication.TROUBLE, "name of your own");
-        CommandLineRun.with(shelf, "look", SHEET, "--phone", "none such")
-                .fails(CommandLineApplication.TROUBLE, "none such");
-        assertThat(shelf.all()).isEmpty();
+        CommandLineRun.with(lensStore, "phone", SHEET, SHEET).fails(CommandLineApplication.USAGE_ERROR, "PHOTO");
+        CommandLineRun.with(lensStore, "phone", SHEET, OTHER_SHEET, SHEET)
+                .fails(CommandLineApplication.USER_ERROR, "another camera, lens or zoom");
+        CommandLineRun.with(lensStore, "phone", SHEET, SHEET, SHEET)
+                .fails(CommandLineApplication.USER_ERROR, "name of your own");
+        CommandLineRun.with(lensStore, "look", SHEET, "--phone", "none such")
+                .fails(CommandLineApplication.USER_ERROR, "none such");
+        assertThat(lensStore.all()).isEmpty();
     }
 
     private static CalibratedLens lens(String name, double focal35mm) {

@@ -10,9 +10,9 @@ class TerminalProgressTest {
     @Test
     void writesOneLineOverAndOverAndWipesItAtTheEnd() {
         StringWriter terminal = new StringWriter();
-        try (TerminalProgress line = TerminalProgress.on(new PrintWriter(terminal))) {
-            line.at("Finding the sheet", 0.05);
-            line.at("Tracing", 0.5);
+        try (TerminalProgress progress = TerminalProgress.on(new PrintWriter(terminal))) {
+            progress.at("Finding the sheet", 0.05);
+            progress.at("Tracing", 0.5);
         }
         assertThat(terminal.toString())
                 .isEqualTo("\r  5 %  Finding the sheet"

@@ -115,7 +115,7 @@ class TraceCommandTest {
     }
 
     private void refuses(Path photo, String word) throws IOException {
-        trace(photo, "--focal-35mm", "26").fails(CommandLineApplication.TROUBLE, word);
+        trace(photo, "--focal-35mm", "26").fails(CommandLineApplication.USER_ERROR, word);
         assertThat(Files.list(folder)).containsExactly(photo);
     }
 

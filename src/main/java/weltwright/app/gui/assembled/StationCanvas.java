@@ -12,77 +12,83 @@ import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
 import weltwright.job.SheathDesign;
 
-/** The sheath from its face with the knife in it, and across them the line at which both are cut through. */
+/** Shows the sheath from its face with the knife in it, and the section line, which the user moves by mouse or keys. */
 public final class StationCanvas extends DrawingCanvas {
     private static final RigidMotion AT_REST = new RigidMotion(0, new Point(0, 0));
-    private static final double ROUND_MM = 6;
+    private static final double MARGIN_MM = 6;
 
     private final StationModel station;
-    private final DisplayUnit ruler;
-    private Optional<SheathDesign> fitted = Optional.empty();
+    private final DisplayUnit displayUnit;
+    private Optional<SheathDesign> design = Optional.empty();
 
-    StationCanvas(StationModel station, DisplayUnit ruler) {
+    StationCanvas(StationModel station, DisplayUnit displayUnit) {
         this.station = station;
-        this.ruler = ruler;
+        this.displayUnit = displayUnit;
         setName("station drawing");
         getAccessibleContext().setAccessibleName("Where the sheath is cut through; the arrows move the place");
-        station.keys(this);
-        station.watch(this::repaint);
-        ruler.watch(this::repaint);
+        station.bindKeys(this);
+        station.addListener(this::repaint);
+        displayUnit.addListener(this::repaint);
     }
 
-    void show(Optional<SheathDesign> now) {
-        fitted = now;
-        changed();
+    void setDesign(Optional<SheathDesign> newDesign) {
+        design = newDesign;
+        contentChanged();
     }
 
     @Override
     protected Optional<Rectangle2D> extent() {
-        return sheath().map(box -> new Rectangle2D.Double(
-                box.getX() - ROUND_MM,
-                box.getY() - ROUND_MM,
-                box.getWidth() + 2 * ROUND_MM,
-                box.getHeight() + 2 * ROUND_MM));
+        return sheathBounds()
+                .map(box -> new Rectangle2D.Double(
+                        box.getX() - MARGIN_MM,
+                        box.getY() - MARGIN_MM,
+                        box.getWidth() + 2 * MARGIN_MM,
+                        box.getHeight() + 2 * MARGIN_MM));
     }
 
     @Override
-    protected void paint(Graphics2D g, Viewport at) {
-        fitted.ifPresent(f -> {
-            SheathPlanPainter ink = new SheathPlanPainter(g, at);
-            ink.leather(f.plan());
-            ink.knife(f.knife().outline(), AT_REST);
-            Retention grip = f.pattern().drawCheck().grip();
-            grip.narrows().forEach(narrow -> ink.narrow(narrow, grip, AT_REST));
-            ink.stitches(f.plan());
-            ink.station(sheath().orElseThrow(), station.xMm(), ruler.said(station.fromThroatMm()) + " from the throat");
+    protected void paintDrawing(Graphics2D g, Viewport viewport) {
+        design.ifPresent(design -> {
+            SheathPlanPainter painter = new SheathPlanPainter(g, viewport);
+            painter.paintLeather(design.plan());
+            painter.paintKnife(design.knife().outline(), AT_REST);
+            Retention grip = design.pattern().drawCheck().grip();
+            grip.narrows().forEach(narrow -> painter.paintNarrowStretch(narrow, grip, AT_REST));
+            painter.paintStitches(design.plan());
+            painter.paintStation(
+                    sheathBounds().orElseThrow(),
+                    station.xMm(),
+                    displayUnit.format(station.fromThroatMm()) + " from the throat");
         });
     }
 
-    /** Wherever over the sheath the mouse is pressed, there it is cut. */
+    /** Moves the section line to any point over the sheath. */
     @Override
-    protected boolean grab(Point mm, double reachMm) {
-        boolean there = over(mm, reachMm);
+    protected boolean beginDrag(Point mm, double hitRadiusMm) {
+        boolean there = isDraggableAt(mm, hitRadiusMm);
         if (there) {
-            station.move(mm.x());
+            station.moveTo(mm.x());
         }
         return there;
     }
 
     @Override
-    protected void drag(Point mm) {
-        station.move(mm.x());
+    protected void dragTo(Point mm) {
+        station.moveTo(mm.x());
     }
 
     @Override
-    protected boolean over(Point mm, double reachMm) {
-        return sheath().filter(box -> mm.x() > box.getMinX() - reachMm
-                        && mm.x() < box.getMaxX() + reachMm
-                        && mm.y() > box.getMinY() - 2 * reachMm
-                        && mm.y() < box.getMaxY() + 2 * reachMm)
+    protected boolean isDraggableAt(Point mm, double hitRadiusMm) {
+        return sheathBounds()
+                .filter(box -> mm.x() > box.getMinX() - hitRadiusMm
+                        && mm.x() < box.getMaxX() + hitRadiusMm
+                        && mm.y() > box.getMinY() - 2 * hitRadiusMm
+                        && mm.y() < box.getMaxY() + 2 * hitRadiusMm)
                 .isPresent();
     }
 
-    private Optional<Rectangle2D> sheath() {
-        return fitted.map(f -> AnnotationPainter.path(f.plan().outline()).getBounds2D());
+    private Optional<Rectangle2D> sheathBounds() {
+        return design.map(
+                design -> AnnotationPainter.path(design.plan().outline()).getBounds2D());
     }
 }

@@ -4,59 +4,58 @@ import java.util.ArrayList;
 import java.util.List;
 import weltwright.app.gui.drawing.DrawingCanvas;
 
-/** The place along the knife at which its sheath is cut through to be looked at. On the event thread. */
+/** The station of the cross-section, as x in mm in the knife's frame. Used on the event thread only. */
 final class StationModel {
-    private final List<Runnable> watchers = new ArrayList<>();
+    private final List<Runnable> listeners = new ArrayList<>();
     private double throatMm;
     private double fromMm;
     private double toMm;
     private double xMm;
 
-    /** x in the knife's frame. */
     double xMm() {
         return xMm;
     }
 
-    /** How far below the throat. */
+    /** Returns the distance from the throat, in mm towards the tip. */
     double fromThroatMm() {
         return xMm - throatMm;
     }
 
     /**
-     * The present one stays where it can.
+     * Sets the range of the station, which stays where it is if it is within. All are x in mm.
      *
-     * @param throat where the throat is
-     * @param from the nearest to it at which all layers are cut
-     * @param to the farthest
+     * @param throat of the throat
+     * @param from of the section nearest to the throat
+     * @param to of the section farthest from it
      */
-    void within(double throat, double from, double to) {
+    void setRange(double throat, double from, double to) {
         boolean first = fromMm == toMm;
         throatMm = throat;
         fromMm = from;
         toMm = to;
-        move(first ? from + (to - from) / 3 : xMm);
+        moveTo(first ? from + (to - from) / 3 : xMm);
     }
 
-    void move(double to) {
+    void moveTo(double to) {
         xMm = Math.max(fromMm, Math.min(toMm, to));
-        List.copyOf(watchers).forEach(Runnable::run);
+        List.copyOf(listeners).forEach(Runnable::run);
     }
 
-    void step(double byMm) {
-        move(xMm + byMm);
+    void moveBy(double byMm) {
+        moveTo(xMm + byMm);
     }
 
-    void watch(Runnable watcher) {
-        watchers.add(watcher);
+    void addListener(Runnable listener) {
+        listeners.add(listener);
     }
 
-    /** The keys that move it, in a drawing that shows it. */
-    void keys(DrawingCanvas drawing) {
-        drawing.onKey("LEFT", () -> step(-1));
-        drawing.onKey("RIGHT", () -> step(1));
-        drawing.onKey("shift LEFT", () -> step(-10));
-        drawing.onKey("shift RIGHT", () -> step(10));
-        drawing.onKey("HOME", () -> move(fromMm));
-        drawing.onKey("END", () -> move(toMm));
+    /** Binds the keys that move the station in a canvas. */
+    void bindKeys(DrawingCanvas drawing) {
+        drawing.bindKey("LEFT", () -> moveBy(-1));
+        drawing.bindKey("RIGHT", () -> moveBy(1));
+        drawing.bindKey("shift LEFT", () -> moveBy(-10));
+        drawing.bindKey("shift RIGHT", () -> moveBy(10));
+        drawing.bindKey("HOME", () -> moveTo(fromMm));
+        drawing.bindKey("END", () -> moveTo(toMm));
     }
 }

@@ -12,97 +12,99 @@ import weltwright.fit.Retention;
 import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
 
-/** The sheath from its face, and the knife as far out of it as it is drawn; it can be drawn with the mouse too. */
+/**
+ * Shows the sheath from its face and the knife at its position in the draw; the knife can be dragged with the mouse.
+ */
 final class TestDrawCanvas extends DrawingCanvas {
-    private static final double ROUND_MM = 6;
+    private static final double MARGIN_MM = 6;
 
-    private final TestDrawModel draw;
-    private final DisplayUnit ruler;
-    private double grabbedAt;
+    private final TestDrawModel model;
+    private final DisplayUnit displayUnit;
+    private double dragOffsetMm;
 
-    TestDrawCanvas(TestDrawModel draw, DisplayUnit ruler) {
-        this.draw = draw;
-        this.ruler = ruler;
+    TestDrawCanvas(TestDrawModel model, DisplayUnit displayUnit) {
+        this.model = model;
+        this.displayUnit = displayUnit;
         setName("test draw drawing");
         getAccessibleContext().setAccessibleName("Test draw: the knife on its way out of the sheath");
-        onKey("LEFT", () -> draw.move(draw.drawnMm() + 1));
-        onKey("RIGHT", () -> draw.move(draw.drawnMm() - 1));
-        onKey("shift LEFT", () -> draw.move(draw.drawnMm() + 10));
-        onKey("shift RIGHT", () -> draw.move(draw.drawnMm() - 10));
-        onKey("HOME", () -> draw.move(0));
-        onKey("END", () -> draw.move(draw.wayMm()));
-        draw.watch(this::repaint);
-        ruler.watch(this::repaint);
+        bindKey("LEFT", () -> model.moveTo(model.drawnMm() + 1));
+        bindKey("RIGHT", () -> model.moveTo(model.drawnMm() - 1));
+        bindKey("shift LEFT", () -> model.moveTo(model.drawnMm() + 10));
+        bindKey("shift RIGHT", () -> model.moveTo(model.drawnMm() - 10));
+        bindKey("HOME", () -> model.moveTo(0));
+        bindKey("END", () -> model.moveTo(model.travelMm()));
+        model.addListener(this::repaint);
+        displayUnit.addListener(this::repaint);
     }
 
-    /** To be called when knife or sheath are others. */
-    void reshaped() {
-        changed();
+    /** To be called when the model has another design. */
+    void designChanged() {
+        contentChanged();
     }
 
-    /** The knife at rest and drawn, and the sheath. */
+    /** Returns the bounds of the sheath and of the knife at rest and drawn. */
     @Override
     protected Optional<Rectangle2D> extent() {
-        return draw.fitted().map(f -> {
-            Rectangle2D all = AnnotationPainter.path(f.plan().outline()).getBounds2D();
-            for (double drawn : new double[] {0, draw.wayMm()}) {
-                RigidMotion there = f.pattern().drawCheck().path().drawn(drawn);
-                all = all.createUnion(
-                        AnnotationPainter.path(f.knife().outline().sampled(2).map(there::apply))
-                                .getBounds2D());
+        return model.design().map(design -> {
+            Rectangle2D bounds = AnnotationPainter.path(design.plan().outline()).getBounds2D();
+            for (double drawn : new double[] {0, model.travelMm()}) {
+                RigidMotion motion = design.pattern().drawCheck().path().drawn(drawn);
+                bounds = bounds.createUnion(AnnotationPainter.path(
+                                design.knife().outline().sampled(2).map(motion::apply))
+                        .getBounds2D());
             }
             return new Rectangle2D.Double(
-                    all.getX() - ROUND_MM,
-                    all.getY() - ROUND_MM,
-                    all.getWidth() + 2 * ROUND_MM,
-                    all.getHeight() + 2 * ROUND_MM);
+                    bounds.getX() - MARGIN_MM,
+                    bounds.getY() - MARGIN_MM,
+                    bounds.getWidth() + 2 * MARGIN_MM,
+                    bounds.getHeight() + 2 * MARGIN_MM);
         });
     }
 
     @Override
-    protected void paint(Graphics2D g, Viewport at) {
-        draw.fitted().ifPresent(f -> {
-            SheathPlanPainter ink = new SheathPlanPainter(g, at);
-            RigidMotion there = draw.placement();
-            DrawCheck check = f.pattern().drawCheck();
-            ink.leather(f.plan());
-            ink.knife(f.knife().outline(), there);
+    protected void paintDrawing(Graphics2D g, Viewport viewport) {
+        model.design().ifPresent(design -> {
+            SheathPlanPainter painter = new SheathPlanPainter(g, viewport);
+            RigidMotion motion = model.placement();
+            DrawCheck check = design.pattern().drawCheck();
+            painter.paintLeather(design.plan());
+            painter.paintKnife(design.knife().outline(), motion);
             Retention grip = check.grip();
-            grip.narrows().forEach(narrow -> ink.narrow(narrow, grip, there));
-            ink.stitches(f.plan());
-            draw.step()
-                    .ifPresent(step -> ink.nearest(
+            grip.narrows().forEach(narrow -> painter.paintNarrowStretch(narrow, grip, motion));
+            painter.paintStitches(design.plan());
+            model.nearestStep()
+                    .ifPresent(step -> painter.paintClearance(
                             step.edge(),
                             step.stitch(),
-                            ruler.said(step.edgeToStitchMm()),
+                            displayUnit.format(step.edgeToStitchMm()),
                             step.edgeToStitchMm() >= DrawCheck.SAFE_EDGE_TO_STITCH_MM));
-            grip.narrows().forEach(narrow -> ink.narrowWords(narrow, there, said(narrow, grip)));
+            grip.narrows().forEach(narrow -> painter.paintNarrowLabel(narrow, motion, describe(narrow, grip)));
         });
     }
 
-    private String said(Retention.Narrow narrow, Retention grip) {
-        String by = ruler.said(narrow.byMm());
+    private String describe(Retention.Narrow narrow, Retention grip) {
+        String by = displayUnit.format(narrow.byMm());
         return grip.isOpen(narrow)
                 ? "kept open by " + by
                 : grip.isGripped(narrow) ? "gripped, gives " + by : "gives " + by;
     }
 
     @Override
-    protected boolean grab(Point mm, double reachMm) {
-        grabbedAt = draw.drawnMm() + mm.x();
-        return over(mm, reachMm);
+    protected boolean beginDrag(Point mm, double hitRadiusMm) {
+        dragOffsetMm = model.drawnMm() + mm.x();
+        return isDraggableAt(mm, hitRadiusMm);
     }
 
     @Override
-    protected void drag(Point mm) {
-        draw.move(grabbedAt - mm.x());
+    protected void dragTo(Point mm) {
+        model.moveTo(dragOffsetMm - mm.x());
     }
 
     @Override
-    protected boolean over(Point mm, double reachMm) {
-        return draw.fitted()
-                .filter(f -> AnnotationPainter.path(
-                                f.knife().outline().sampled(1).map(draw.placement()::apply))
+    protected boolean isDraggableAt(Point mm, double hitRadiusMm) {
+        return model.design()
+                .filter(design -> AnnotationPainter.path(
+                                design.knife().outline().sampled(1).map(model.placement()::apply))
                         .contains(mm.x(), mm.y()))
                 .isPresent();
     }

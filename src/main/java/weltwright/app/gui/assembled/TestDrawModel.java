@@ -8,57 +8,57 @@ import weltwright.fit.DrawCheck;
 import weltwright.geometry.RigidMotion;
 import weltwright.job.SheathDesign;
 
-/** The test draw: how far the knife is drawn out of a sheath that is not yet cut. On the event thread. */
+/** The model of the test draw: a design and the distance by which its knife is drawn. Used on the event thread only. */
 final class TestDrawModel {
-    /** It is watched until its tip is so far out of the throat. */
+    /** Distance between throat and tip at the end of the draw; chosen by eye. */
     private static final double CLEAR_MM = 15;
 
-    private final List<Runnable> watchers = new ArrayList<>();
-    private Optional<SheathDesign> fitted = Optional.empty();
+    private final List<Runnable> listeners = new ArrayList<>();
+    private Optional<SheathDesign> design = Optional.empty();
     private double drawnMm;
 
-    void show(Optional<SheathDesign> now) {
-        fitted = now;
-        move(drawnMm);
+    void setDesign(Optional<SheathDesign> newDesign) {
+        design = newDesign;
+        moveTo(drawnMm);
     }
 
-    Optional<SheathDesign> fitted() {
-        return fitted;
+    Optional<SheathDesign> design() {
+        return design;
     }
 
     Optional<DrawCheck> check() {
-        return fitted.map(f -> f.pattern().drawCheck());
+        return design.map(design -> design.pattern().drawCheck());
     }
 
-    /** How far it is out. */
+    /** Returns the distance by which the knife is drawn, in mm. */
     double drawnMm() {
         return drawnMm;
     }
 
-    /** How far it is drawn until it is clear of the sheath. */
-    double wayMm() {
-        return fitted.map(f -> f.knife().landmarks().tip().x() - f.throatMm() + CLEAR_MM)
+    /** Returns the distance at the end of the draw, in mm; 0 without a design. */
+    double travelMm() {
+        return design.map(design -> design.knife().landmarks().tip().x() - design.throatMm() + CLEAR_MM)
                 .orElse(0.0);
     }
 
-    void move(double byMm) {
-        drawnMm = Math.max(0, Math.min(wayMm(), byMm));
-        List.copyOf(watchers).forEach(Runnable::run);
+    void moveTo(double newDrawnMm) {
+        drawnMm = Math.max(0, Math.min(travelMm(), newDrawnMm));
+        List.copyOf(listeners).forEach(Runnable::run);
     }
 
     RigidMotion placement() {
         return check().orElseThrow().path().drawn(drawnMm);
     }
 
-    /** The moment of the check that is nearest to now; empty once the edge is out. */
-    Optional<DrawCheck.Step> step() {
+    /** Returns the step of the draw check nearest to the present position; empty once the edge is out of the sheath. */
+    Optional<DrawCheck.Step> nearestStep() {
         return check().filter(check ->
                         drawnMm <= check.steps().get(check.steps().size() - 1).drawnMm())
                 .flatMap(check -> check.steps().stream()
                         .min(Comparator.comparingDouble(step -> Math.abs(step.drawnMm() - drawnMm))));
     }
 
-    void watch(Runnable watcher) {
-        watchers.add(watcher);
+    void addListener(Runnable listener) {
+        listeners.add(listener);
     }
 }

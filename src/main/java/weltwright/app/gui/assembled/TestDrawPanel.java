@@ -15,118 +15,123 @@ import weltwright.fit.DrawCheck;
 import weltwright.fit.Retention;
 import weltwright.job.SheathDesign;
 
-/** The knife drawn from its sheath before any leather is cut: to be played, held, and gone through by hand. */
+/**
+ * The test draw: an animation of the knife drawn from its sheath, with a slider and a chart of the edge's clearance.
+ */
 public final class TestDrawPanel extends JPanel {
     private static final int TICK_MS = 20;
-    private static final double SECONDS = 3;
+    /** Of the whole draw; chosen by eye. */
+    private static final double DURATION_S = 3;
+
     private static final int SLIDER_PER_MM = 10;
 
-    private final TestDrawModel draw = new TestDrawModel();
-    private final DisplayUnit ruler;
-    private final TestDrawCanvas view;
-    private final JButton play = new JButton();
+    private final TestDrawModel model = new TestDrawModel();
+    private final DisplayUnit displayUnit;
+    private final TestDrawCanvas canvas;
+    private final JButton playButton = new JButton();
     private final JSlider slider = new JSlider(0, 1, 0);
-    private final WrappedText told = new WrappedText(ThemeColors::text);
-    private final Timer clock = new Timer(TICK_MS, e -> tick());
+    private final WrappedText description = new WrappedText(ThemeColors::text);
+    private final Timer timer = new Timer(TICK_MS, e -> advance());
     private long lastNs;
-    private boolean showing;
+    private boolean updating;
 
-    public TestDrawPanel(DisplayUnit ruler) {
+    public TestDrawPanel(DisplayUnit displayUnit) {
         super(new WrappedTextLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
-        this.ruler = ruler;
-        view = new TestDrawCanvas(draw, ruler);
-        play.setName("play");
-        play.setMnemonic('Y');
-        play.addActionListener(e -> play(!clock.isRunning()));
+        this.displayUnit = displayUnit;
+        canvas = new TestDrawCanvas(model, displayUnit);
+        playButton.setName("play");
+        playButton.setMnemonic('Y');
+        playButton.addActionListener(e -> setPlaying(!timer.isRunning()));
         slider.setName("drawn");
         slider.getAccessibleContext().setAccessibleName("How far the knife is drawn");
         slider.addChangeListener(e -> {
-            if (!showing) {
-                play(false);
-                draw.move((double) slider.getValue() / SLIDER_PER_MM);
+            if (!updating) {
+                setPlaying(false);
+                model.moveTo((double) slider.getValue() / SLIDER_PER_MM);
             }
         });
         JPanel row = new JPanel(new MigLayout("insets 4 12 4 12, gap 10", "[][grow,fill]"));
-        row.add(play, "w 96!");
+        row.add(playButton, "w 96!");
         row.add(slider, "wmin 0");
-        told.setName("draw told");
-        add(view, "wmin 0, hmin 0, push, grow");
-        add(new EdgeClearanceChart(draw, ruler), "wmin 0, gaptop 8, gapleft 102");
+        description.setName("draw told");
+        add(canvas, "wmin 0, hmin 0, push, grow");
+        add(new EdgeClearanceChart(model, displayUnit), "wmin 0, gaptop 8, gapleft 102");
         add(row, "wmin 0");
-        add(told, "wmin 0, gapleft 12, gapright 12, gapbottom 8, hmin 36");
-        draw.watch(this::look);
-        ruler.watch(this::look);
+        add(description, "wmin 0, gapleft 12, gapright 12, gapbottom 8, hmin 36");
+        model.addListener(this::update);
+        displayUnit.addListener(this::update);
         addHierarchyListener(e -> {
             if (!isShowing()) {
-                play(false);
+                setPlaying(false);
             }
         });
-        play(false);
+        setPlaying(false);
     }
 
-    public void show(Optional<SheathDesign> fitted) {
-        draw.show(fitted);
-        view.reshaped();
+    public void setDesign(Optional<SheathDesign> design) {
+        model.setDesign(design);
+        canvas.designChanged();
     }
 
-    public TestDrawCanvas drawing() {
-        return view;
+    public TestDrawCanvas canvas() {
+        return canvas;
     }
 
-    TestDrawModel draw() {
-        return draw;
+    TestDrawModel model() {
+        return model;
     }
 
-    private void play(boolean on) {
+    private void setPlaying(boolean on) {
         if (on) {
-            if (draw.drawnMm() >= draw.wayMm()) {
-                draw.move(0);
+            if (model.drawnMm() >= model.travelMm()) {
+                model.moveTo(0);
             }
             lastNs = System.nanoTime();
-            clock.start();
+            timer.start();
         } else {
-            clock.stop();
+            timer.stop();
         }
-        play.setText(on ? "Hold" : "Draw");
-        play.setIcon(ToolIcons.of(on ? "pause" : "play"));
-        play.setToolTipText(on ? "Stop here" : "See the knife come out");
+        playButton.setText(on ? "Hold" : "Draw");
+        playButton.setIcon(ToolIcons.icon(on ? "pause" : "play"));
+        playButton.setToolTipText(on ? "Stop here" : "See the knife come out");
     }
 
-    private void tick() {
+    private void advance() {
         long now = System.nanoTime();
-        draw.move(draw.drawnMm() + draw.wayMm() * (now - lastNs) / 1e9 / SECONDS);
+        model.moveTo(model.drawnMm() + model.travelMm() * (now - lastNs) / 1e9 / DURATION_S);
         lastNs = now;
-        if (draw.drawnMm() >= draw.wayMm()) {
-            play(false);
+        if (model.drawnMm() >= model.travelMm()) {
+            setPlaying(false);
         }
     }
 
-    private void look() {
-        showing = true;
-        slider.setMaximum((int) Math.round(draw.wayMm() * SLIDER_PER_MM));
-        slider.setValue((int) Math.round(draw.drawnMm() * SLIDER_PER_MM));
-        showing = false;
-        told.say(draw.check().map(this::told).orElse(""));
+    private void update() {
+        updating = true;
+        slider.setMaximum((int) Math.round(model.travelMm() * SLIDER_PER_MM));
+        slider.setValue((int) Math.round(model.drawnMm() * SLIDER_PER_MM));
+        updating = false;
+        description.showText(model.check().map(this::describe).orElse(""));
     }
 
-    private String told(DrawCheck check) {
-        String now = draw.step()
-                .map(step -> "edge to stitch " + ruler.said(step.edgeToStitchMm()))
+    private String describe(DrawCheck check) {
+        String now = model.nearestStep()
+                .map(step -> "edge to stitch " + displayUnit.format(step.edgeToStitchMm()))
                 .orElse("the edge is out");
-        return "Drawn " + ruler.said(draw.drawnMm()) + ": " + now + ". Least during the draw "
-                + ruler.said(check.leastEdgeToStitchMm()) + (check.stitchesAreSafe() ? "" : ", too little")
-                + ". " + told(check.grip());
+        return "Drawn " + displayUnit.format(model.drawnMm()) + ": " + now + ". Least during the draw "
+                + displayUnit.format(check.leastEdgeToStitchMm()) + (check.stitchesAreSafe() ? "" : ", too little")
+                + ". " + describe(check.grip());
     }
 
-    private String told(Retention grip) {
+    private String describe(Retention grip) {
         return switch (grip.hold()) {
             case FORM ->
-                "Formed leather grips the handle over " + ruler.said(grip.gripMm()) + ", and gives by up to "
-                        + ruler.said(grip.pushedOpenMm()) + ".";
+                "Formed leather grips the handle over " + displayUnit.format(grip.gripMm()) + ", and gives by up to "
+                        + displayUnit.format(grip.pushedOpenMm()) + ".";
             case FRICTION ->
-                "Leather lies against the handle over " + ruler.said(grip.gripMm()) + ": friction alone holds.";
+                "Leather lies against the handle over " + displayUnit.format(grip.gripMm()) + ": friction alone holds.";
             case NONE ->
-                "Throat " + ruler.said(grip.throatMm()) + " wider than the knife in it: nothing holds but a strap.";
+                "Throat " + displayUnit.format(grip.throatMm())
+                        + " wider than the knife in it: nothing holds but a strap.";
             case BLADE_ALONE -> "The sheath holds the blade alone.";
         };
     }

@@ -12,43 +12,54 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
-/** Words and lines on a drawing, in pixels. */
+/** Paints labels and lines on a canvas, in px. */
 public final class AnnotationPainter {
-    private static final int PAD = 5;
+    private static final int PADDING_PX = 5;
 
     private AnnotationPainter() {}
 
-    /** White words on a dark plate, to be read over any picture. Returns the x of the plate's right side. */
-    public static double plate(Graphics2D g, String words, double x, double top) {
-        return plate(g, words, x, top, Color.WHITE);
+    /**
+     * Paints white text on a dark rounded rectangle, legible over any photo.
+     *
+     * @param x left side of the rectangle
+     * @return x of its right side
+     */
+    public static double paintLabel(Graphics2D g, String text, double x, double top) {
+        return paintLabel(g, text, x, top, Color.WHITE);
     }
 
-    public static double plate(Graphics2D g, String words, double x, double top, Color colour) {
+    public static double paintLabel(Graphics2D g, String text, double x, double top, Color color) {
         FontMetrics metrics = g.getFontMetrics();
-        double width = metrics.stringWidth(words) + 2.0 * PAD;
+        double width = metrics.stringWidth(text) + 2.0 * PADDING_PX;
         g.setColor(ThemeColors.labelBackgroundOverlay());
         g.fill(new RoundRectangle2D.Double(x, top, width, metrics.getHeight() + 2, 8, 8));
-        g.setColor(colour);
-        g.drawString(words, (float) (x + PAD), (float) (top + 1 + metrics.getAscent()));
+        g.setColor(color);
+        g.drawString(text, (float) (x + PADDING_PX), (float) (top + 1 + metrics.getAscent()));
         return x + width;
     }
 
-    /** A round pen so many pixels wide, at the user's scale. */
-    public static BasicStroke pen(float widthPx) {
+    /**
+     * Returns a solid stroke with round caps and joins.
+     *
+     * @param widthPx in px at 96 dpi; scaled to the display
+     */
+    public static BasicStroke roundStroke(float widthPx) {
         return new BasicStroke(UIScale.scale(widthPx), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     }
 
-    /** Draws along a shape with a pen so many pixels wide, and leaves that pen and colour in hand. */
-    public static void drawRimmed(Graphics2D g, Shape shape, float widthPx, Color colour) {
-        g.setStroke(pen(widthPx + 2));
+    /**
+     * Draws a shape in a colour over a dark halo that is 2 px wider. The stroke and the colour remain set in {@code g}.
+     */
+    public static void paintWithHalo(Graphics2D g, Shape shape, float widthPx, Color color) {
+        g.setStroke(roundStroke(widthPx + 2));
         g.setColor(ThemeColors.haloOverlay());
         g.draw(shape);
-        g.setStroke(pen(widthPx));
-        g.setColor(colour);
+        g.setStroke(roundStroke(widthPx));
+        g.setColor(color);
         g.draw(shape);
     }
 
-    /** The chain as a shape, in the chain's own units. */
+    /** Returns the polyline as a path with the same coordinates. */
     public static Path2D path(Polyline line) {
         Path2D path = new Path2D.Double();
         Point first = line.points().get(0);

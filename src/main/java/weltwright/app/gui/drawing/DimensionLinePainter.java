@@ -11,80 +11,89 @@ import java.util.ArrayList;
 import java.util.List;
 import weltwright.app.gui.theme.ThemeColors;
 
-/** Dimension lines as on a drawing: from arrow to arrow, with thin lines from what they measure. In pixels. */
+/**
+ * Paints dimension lines with arrowheads, extension lines and text, all in px; texts do not overlap. Sizes chosen by
+ * eye.
+ */
 public final class DimensionLinePainter {
-    private static final double HEAD = 6;
-    private static final double BEYOND = 4;
+    private static final double ARROWHEAD_PX = 6;
+    private static final double OVERSHOOT_PX = 4;
 
     private final Graphics2D g;
-    private final List<Rectangle2D> words = new ArrayList<>();
+    private final List<Rectangle2D> textBoxes = new ArrayList<>();
 
     public DimensionLinePainter(Graphics2D g) {
         this.g = g;
     }
 
     /**
-     * A size across.
+     * Paints a horizontal dimension.
      *
-     * @param atY where its line runs
-     * @param fromY where the thin line at its left end comes from; {@code toY} the same at its right end
+     * @param fromY where the extension line at {@code x0} begins
+     * @param toY where the extension line at {@code x1} begins
+     * @param atY of the dimension line
+     * @param size text
      */
-    public void across(double x0, double fromY, double x1, double toY, double atY, String size) {
-        pen();
-        thin(x0, fromY, x0, atY + Math.copySign(BEYOND, atY - fromY));
-        thin(x1, toY, x1, atY + Math.copySign(BEYOND, atY - toY));
-        boolean narrow = Math.abs(x1 - x0) < 3 * HEAD;
-        g.draw(new Line2D.Double(narrow ? x0 - 2 * HEAD : x0, atY, narrow ? x1 + 2 * HEAD : x1, atY));
-        head(x0, atY, narrow ? 1 : -1, 0);
-        head(x1, atY, narrow ? -1 : 1, 0);
+    public void paintHorizontal(double x0, double fromY, double x1, double toY, double atY, String size) {
+        setDimensionStroke();
+        paintExtensionLine(x0, fromY, x0, atY + Math.copySign(OVERSHOOT_PX, atY - fromY));
+        paintExtensionLine(x1, toY, x1, atY + Math.copySign(OVERSHOOT_PX, atY - toY));
+        boolean narrow = Math.abs(x1 - x0) < 3 * ARROWHEAD_PX;
+        g.draw(new Line2D.Double(narrow ? x0 - 2 * ARROWHEAD_PX : x0, atY, narrow ? x1 + 2 * ARROWHEAD_PX : x1, atY));
+        paintArrowhead(x0, atY, narrow ? 1 : -1, 0);
+        paintArrowhead(x1, atY, narrow ? -1 : 1, 0);
         FontMetrics metrics = g.getFontMetrics();
-        words(size, (x0 + x1) / 2 - metrics.stringWidth(size) / 2.0, atY + 4, metrics.getHeight() + 1.0);
+        paintText(size, (x0 + x1) / 2 - metrics.stringWidth(size) / 2.0, atY + 4, metrics.getHeight() + 1.0);
     }
 
-    /** A size upright; {@code fromX} and {@code toX} as in {@link #across}, {@code top} the lesser y. */
-    public void upright(double top, double fromX, double bottom, double toX, double atX, String size) {
-        pen();
-        thin(fromX, top, atX + Math.copySign(BEYOND, atX - fromX), top);
-        thin(toX, bottom, atX + Math.copySign(BEYOND, atX - toX), bottom);
-        boolean narrow = bottom - top < 3 * HEAD;
-        g.draw(new Line2D.Double(atX, narrow ? top - 2 * HEAD : top, atX, narrow ? bottom + 2 * HEAD : bottom));
-        head(atX, top, 0, narrow ? 1 : -1);
-        head(atX, bottom, 0, narrow ? -1 : 1);
+    /**
+     * Paints a vertical dimension; {@code top} is the lesser y, the other parameters are as in
+     * {@link #paintHorizontal}.
+     */
+    public void paintVertical(double top, double fromX, double bottom, double toX, double atX, String size) {
+        setDimensionStroke();
+        paintExtensionLine(fromX, top, atX + Math.copySign(OVERSHOOT_PX, atX - fromX), top);
+        paintExtensionLine(toX, bottom, atX + Math.copySign(OVERSHOOT_PX, atX - toX), bottom);
+        boolean narrow = bottom - top < 3 * ARROWHEAD_PX;
+        g.draw(new Line2D.Double(
+                atX, narrow ? top - 2 * ARROWHEAD_PX : top, atX, narrow ? bottom + 2 * ARROWHEAD_PX : bottom));
+        paintArrowhead(atX, top, 0, narrow ? 1 : -1);
+        paintArrowhead(atX, bottom, 0, narrow ? -1 : 1);
         FontMetrics metrics = g.getFontMetrics();
         double width = metrics.stringWidth(size);
         double x = atX > fromX ? atX + 5 : atX - 5 - width;
-        words(size, x, (top + bottom) / 2 - metrics.getHeight() / 2.0, metrics.getHeight());
+        paintText(size, x, (top + bottom) / 2 - metrics.getHeight() / 2.0, metrics.getHeight());
     }
 
-    /** The words, moved down until they cover no others. */
-    private void words(String size, double left, double top, double step) {
+    /** Paints a text, moved down by multiples of {@code step} until it overlaps none of the texts before. */
+    private void paintText(String size, double left, double top, double step) {
         FontMetrics metrics = g.getFontMetrics();
         Rectangle2D box = new Rectangle2D.Double(left - 3, top, metrics.stringWidth(size) + 6.0, metrics.getHeight());
-        while (words.stream().anyMatch(box::intersects)) {
+        while (textBoxes.stream().anyMatch(box::intersects)) {
             box.setRect(box.getX(), box.getY() + step, box.getWidth(), box.getHeight());
         }
-        words.add(box);
-        Color table = ThemeColors.canvas();
-        g.setColor(new Color(table.getRed(), table.getGreen(), table.getBlue(), 210));
+        textBoxes.add(box);
+        Color background = ThemeColors.canvas();
+        g.setColor(new Color(background.getRed(), background.getGreen(), background.getBlue(), 210));
         g.fill(box);
         g.setColor(ThemeColors.text());
         g.drawString(size, (float) box.getX() + 3, (float) (box.getY() + metrics.getAscent()));
     }
 
-    private void pen() {
+    private void setDimensionStroke() {
         g.setColor(ThemeColors.text());
-        g.setStroke(AnnotationPainter.pen(0.9f));
+        g.setStroke(AnnotationPainter.roundStroke(0.9f));
     }
 
-    private void thin(double x0, double y0, double x1, double y1) {
-        g.setStroke(AnnotationPainter.pen(0.5f));
+    private void paintExtensionLine(double x0, double y0, double x1, double y1) {
+        g.setStroke(AnnotationPainter.roundStroke(0.5f));
         g.draw(new Line2D.Double(x0, y0, x1, y1));
-        g.setStroke(AnnotationPainter.pen(0.9f));
+        g.setStroke(AnnotationPainter.roundStroke(0.9f));
     }
 
-    /** An arrow's head that points along (dx, dy). */
-    private void head(double x, double y, int dx, int dy) {
-        double length = UIScale.scale((float) HEAD);
+    /** Paints an arrowhead at (x, y) that points along the axis direction (dx, dy). */
+    private void paintArrowhead(double x, double y, int dx, int dy) {
+        double length = UIScale.scale((float) ARROWHEAD_PX);
         Path2D head = new Path2D.Double();
         head.moveTo(x, y);
         head.lineTo(x - dx * length - dy * length / 3, y - dy * length - dx * length / 3);

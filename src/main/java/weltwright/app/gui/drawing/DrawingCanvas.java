@@ -29,20 +29,25 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.geometry.Point;
 
 /**
- * A drawing in mm that can be zoomed (wheel, + and −), moved (drag, or Ctrl and arrow keys) and fitted to the window (0
- * or a double click). It stays fitted while the window is resized, until the user chooses a part of it; but it never
- * moves under a hand that holds something of it, even where words above it take more lines.
+ * A component that shows a drawing in mm, y up, and that can be zoomed (wheel, + and −), panned (drag, or Ctrl and
+ * arrow keys) and zoomed to fit (0 or a double click). It fits the drawing again at each change of its size until the
+ * user zooms or pans. While something is dragged, the drawing keeps its place on the screen, even where the component
+ * is moved or resized by its layout.
  */
 public abstract class DrawingCanvas extends JComponent {
+    // The zoom factor and the sizes in px at 96 dpi are chosen by eye.
     private static final double ZOOM_STEP = 1.25;
     private static final int MARGIN_PX = 28;
-    private static final float REACH_PX = 12;
+    private static final float HIT_RADIUS_PX = 12;
     private static final int KEY_PAN_PX = 60;
 
     private Viewport viewport = new Viewport(1, new Point(0, 0), 1, 1);
     private boolean fitted = true;
-    /** Where on the screen the component was when something was taken hold of, or when it last followed since. */
-    private Optional<java.awt.Point> heldAt = Optional.empty();
+    /**
+     * Location of the component on the screen when the drag began or the viewport was last updated; empty without a
+     * drag.
+     */
+    private Optional<java.awt.Point> dragOrigin = Optional.empty();
 
     public DrawingCanvas() {
         setFocusable(true);
@@ -50,12 +55,12 @@ public abstract class DrawingCanvas extends JComponent {
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent e) {
-                follow();
+                updateViewport();
             }
 
             @Override
             public void componentMoved(ComponentEvent e) {
-                follow();
+                updateViewport();
             }
         });
         addFocusListener(new FocusAdapter() {
@@ -74,56 +79,69 @@ public abstract class DrawingCanvas extends JComponent {
         addMouseMotionListener(mouse);
         addMouseWheelListener(mouse);
         for (String key : new String[] {"typed +", "typed =", "ADD"}) {
-            onKey(key, () -> zoom(ZOOM_STEP));
+            bindKey(key, () -> zoom(ZOOM_STEP));
         }
         for (String key : new String[] {"typed -", "SUBTRACT"}) {
-            onKey(key, () -> zoom(1 / ZOOM_STEP));
+            bindKey(key, () -> zoom(1 / ZOOM_STEP));
         }
-        onKey("typed 0", this::fit);
-        onKey("ctrl LEFT", () -> pan(KEY_PAN_PX, 0));
-        onKey("ctrl RIGHT", () -> pan(-KEY_PAN_PX, 0));
-        onKey("ctrl UP", () -> pan(0, KEY_PAN_PX));
-        onKey("ctrl DOWN", () -> pan(0, -KEY_PAN_PX));
+        bindKey("typed 0", this::zoomToFit);
+        bindKey("ctrl LEFT", () -> pan(KEY_PAN_PX, 0));
+        bindKey("ctrl RIGHT", () -> pan(-KEY_PAN_PX, 0));
+        bindKey("ctrl UP", () -> pan(0, KEY_PAN_PX));
+        bindKey("ctrl DOWN", () -> pan(0, -KEY_PAN_PX));
     }
 
-    /** What there is to see, in mm; empty where there is nothing. */
+    /** Returns the extent of the drawing in mm; empty where it is empty. */
     protected abstract Optional<Rectangle2D> extent();
 
-    /** How many pixels stay free on each side where all of it is seen. */
-    protected Insets free() {
+    /** Returns the margins in px that stay free where the drawing is zoomed to fit. */
+    protected Insets margins() {
         int margin = UIScale.scale(MARGIN_PX);
         return new Insets(margin, margin, margin, margin);
     }
 
-    /** Paints it; pixels are those of the component, {@code at} says where a place in mm falls. */
-    protected abstract void paint(Graphics2D g, Viewport at);
+    /**
+     * Paints the drawing.
+     *
+     * @param g in px of the component
+     * @param viewport maps mm to px
+     */
+    protected abstract void paintDrawing(Graphics2D g, Viewport viewport);
 
-    /** Whether something to be dragged lies within {@code reachMm}; the drawing moves with the mouse where not. */
-    protected boolean grab(Point mm, double reachMm) {
+    /**
+     * Begins to drag what lies within {@code hitRadiusMm} of a point.
+     *
+     * @return whether there is such a thing; else dragging pans the drawing
+     */
+    protected boolean beginDrag(Point mm, double hitRadiusMm) {
         return false;
     }
 
-    /** The mouse has moved, holding what was grabbed. */
-    protected void drag(Point mm) {}
+    /** Called as the mouse is dragged after {@link #beginDrag}. */
+    protected void dragTo(Point mm) {}
 
-    /** What was grabbed is let go. */
-    protected void letGo() {}
+    /** Called as the mouse button is released after {@link #beginDrag}. */
+    protected void endDrag() {}
 
-    /** Whether the mouse is over something to be dragged. */
-    protected boolean over(Point mm, double reachMm) {
+    /** Returns whether {@link #beginDrag} finds something at a point; the mouse cursor shows it. */
+    protected boolean isDraggableAt(Point mm, double hitRadiusMm) {
         return false;
     }
 
-    /** The mouse is here, holding nothing. */
-    protected void hover(Point mm) {}
+    /** Called as the mouse moves without a pressed button. */
+    protected void mouseMovedTo(Point mm) {}
 
-    /** Clicked twice; what is not taken fits the drawing to the window. */
-    protected boolean doubleClicked(Point mm, double reachMm) {
-        return over(mm, reachMm);
+    /**
+     * Handles a double click.
+     *
+     * @return whether it was handled; else the drawing is zoomed to fit
+     */
+    protected boolean doubleClicked(Point mm, double hitRadiusMm) {
+        return isDraggableAt(mm, hitRadiusMm);
     }
 
-    /** What can be done at a place, for the menu there; empty where nothing can. */
-    protected Optional<JPopupMenu> menuAt(Point mm, double reachMm) {
+    /** Returns the popup menu for a point; empty where there is none. */
+    protected Optional<JPopupMenu> popupMenuAt(Point mm, double hitRadiusMm) {
         return Optional.empty();
     }
 
@@ -131,9 +149,9 @@ public abstract class DrawingCanvas extends JComponent {
         return viewport;
     }
 
-    public final void fit() {
+    public final void zoomToFit() {
         fitted = true;
-        follow();
+        updateViewport();
     }
 
     public final void zoomIn() {
@@ -144,28 +162,33 @@ public abstract class DrawingCanvas extends JComponent {
         zoom(1 / ZOOM_STEP);
     }
 
-    /** Shows a part of it, as large as there is room for. */
-    protected final void lookAt(Rectangle2D part) {
-        show(Viewport.fit(part, getWidth(), getHeight(), free()));
+    /** Zooms to an area in mm. */
+    protected final void zoomTo(Rectangle2D target) {
+        setViewport(Viewport.fit(target, getWidth(), getHeight(), margins()));
     }
 
-    /** Opens the menu of a place. */
-    protected final void openMenu(Point mm) {
+    /** Shows the popup menu for a point, if there is one. */
+    protected final void showPopupMenu(Point mm) {
         Point px = viewport.toPx(mm);
-        menuAt(mm, reachMm()).ifPresent(menu -> menu.show(this, (int) px.x(), (int) px.y()));
+        popupMenuAt(mm, hitRadiusMm()).ifPresent(menu -> menu.show(this, (int) px.x(), (int) px.y()));
     }
 
-    /** To be called when what is drawn is another thing. */
-    protected final void changed() {
-        follow();
+    /** To be called when the drawing or its extent has changed: fits it again where it was fitted, and repaints it. */
+    protected final void contentChanged() {
+        updateViewport();
     }
 
-    public final void onKey(String keyStroke, Runnable what) {
+    /**
+     * Binds a key to an action while the canvas has the focus.
+     *
+     * @param keyStroke as {@link KeyStroke#getKeyStroke(String)} reads it
+     */
+    public final void bindKey(String keyStroke, Runnable action) {
         getInputMap().put(KeyStroke.getKeyStroke(keyStroke), keyStroke);
         getActionMap().put(keyStroke, new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent e) {
-                what.run();
+                action.run();
             }
         });
     }
@@ -192,7 +215,7 @@ public abstract class DrawingCanvas extends JComponent {
         g.setColor(ThemeColors.canvas());
         g.fillRect(0, 0, getWidth(), getHeight());
         g.setFont(UIManager.getFont("Label.font"));
-        paint(g, viewport);
+        paintDrawing(g, viewport);
         if (isFocusOwner()) {
             g.setColor(UIManager.getColor("Component.focusColor"));
             g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
@@ -200,38 +223,38 @@ public abstract class DrawingCanvas extends JComponent {
         g.dispose();
     }
 
-    private void follow() {
+    private void updateViewport() {
         Viewport before = viewport;
-        viewport = before.sized(getWidth(), getHeight());
-        if (heldAt.isPresent() && isShowing()) {
-            java.awt.Point now = getLocationOnScreen();
-            java.awt.Point then = heldAt.get();
+        viewport = before.withSize(getWidth(), getHeight());
+        if (dragOrigin.isPresent() && isShowing()) {
+            java.awt.Point position = getLocationOnScreen();
+            java.awt.Point origin = dragOrigin.get();
             viewport = viewport.panned(
-                    then.x - now.x - (getWidth() - before.widthPx()) / 2,
-                    then.y - now.y - (getHeight() - before.heightPx()) / 2);
-            heldAt = Optional.of(now);
+                    origin.x - position.x - (getWidth() - before.widthPx()) / 2,
+                    origin.y - position.y - (getHeight() - before.heightPx()) / 2);
+            dragOrigin = Optional.of(position);
         } else if (fitted) {
-            extent().ifPresent(all -> viewport = Viewport.fit(all, getWidth(), getHeight(), free()));
+            extent().ifPresent(extent -> viewport = Viewport.fit(extent, getWidth(), getHeight(), margins()));
         }
         repaint();
     }
 
-    /** How far from a thing the mouse still takes hold of it. */
-    protected final double reachMm() {
-        return UIScale.scale(REACH_PX) / viewport.pxPerMm();
+    /** Returns the greatest distance in mm between the mouse and what it hits. */
+    protected final double hitRadiusMm() {
+        return UIScale.scale(HIT_RADIUS_PX) / viewport.pxPerMm();
     }
 
     private void zoom(double factor) {
-        show(viewport.zoomed(factor, new Point(getWidth() / 2.0, getHeight() / 2.0)));
+        setViewport(viewport.zoomed(factor, new Point(getWidth() / 2.0, getHeight() / 2.0)));
     }
 
     private void pan(double rightPx, double downPx) {
-        show(viewport.panned(rightPx, downPx));
+        setViewport(viewport.panned(rightPx, downPx));
     }
 
-    private void show(Viewport part) {
+    private void setViewport(Viewport target) {
         fitted = false;
-        viewport = part;
+        viewport = target;
         repaint();
     }
 
@@ -243,57 +266,57 @@ public abstract class DrawingCanvas extends JComponent {
             requestFocusInWindow();
             lastPx = px(e);
             if (e.isPopupTrigger()) {
-                openMenu(viewport.toMm(lastPx));
+                showPopupMenu(viewport.toMm(lastPx));
                 return;
             }
-            if (e.getButton() == MouseEvent.BUTTON1 && grab(viewport.toMm(lastPx), reachMm())) {
-                heldAt = Optional.of(getLocationOnScreen());
+            if (e.getButton() == MouseEvent.BUTTON1 && beginDrag(viewport.toMm(lastPx), hitRadiusMm())) {
+                dragOrigin = Optional.of(getLocationOnScreen());
             }
             repaint();
         }
 
         @Override
         public void mouseDragged(MouseEvent e) {
-            Point now = px(e);
-            if (heldAt.isPresent()) {
-                drag(viewport.toMm(now));
+            Point position = px(e);
+            if (dragOrigin.isPresent()) {
+                dragTo(viewport.toMm(position));
                 repaint();
             } else if (lastPx != null) {
-                pan(now.x() - lastPx.x(), now.y() - lastPx.y());
+                pan(position.x() - lastPx.x(), position.y() - lastPx.y());
             }
-            lastPx = now;
+            lastPx = position;
         }
 
         @Override
         public void mouseReleased(MouseEvent e) {
             if (e.isPopupTrigger()) {
-                openMenu(viewport.toMm(px(e)));
-            } else if (heldAt.isPresent()) {
-                heldAt = Optional.empty();
-                letGo();
-                follow();
+                showPopupMenu(viewport.toMm(px(e)));
+            } else if (dragOrigin.isPresent()) {
+                dragOrigin = Optional.empty();
+                endDrag();
+                updateViewport();
             }
         }
 
         @Override
         public void mouseClicked(MouseEvent e) {
-            boolean twice = e.getButton() == MouseEvent.BUTTON1 && e.getClickCount() == 2;
-            if (twice && !doubleClicked(viewport.toMm(px(e)), reachMm())) {
-                fit();
+            boolean doubleClick = e.getButton() == MouseEvent.BUTTON1 && e.getClickCount() == 2;
+            if (doubleClick && !doubleClicked(viewport.toMm(px(e)), hitRadiusMm())) {
+                zoomToFit();
             }
         }
 
         @Override
         public void mouseMoved(MouseEvent e) {
             Point mm = viewport.toMm(px(e));
-            hover(mm);
-            boolean over = over(mm, reachMm());
-            setCursor(Cursor.getPredefinedCursor(over ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
+            mouseMovedTo(mm);
+            boolean draggable = isDraggableAt(mm, hitRadiusMm());
+            setCursor(Cursor.getPredefinedCursor(draggable ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
         }
 
         @Override
         public void mouseWheelMoved(MouseWheelEvent e) {
-            show(viewport.zoomed(Math.pow(ZOOM_STEP, -e.getPreciseWheelRotation()), px(e)));
+            setViewport(viewport.zoomed(Math.pow(ZOOM_STEP, -e.getPreciseWheelRotation()), px(e)));
         }
 
         private static Point px(MouseEvent e) {

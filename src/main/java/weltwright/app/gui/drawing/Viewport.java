@@ -6,42 +6,45 @@ import java.awt.geom.Rectangle2D;
 import weltwright.geometry.Point;
 
 /**
- * Which part of a drawing in mm, y up, a component shows.
+ * The part of a drawing in mm, y up, that a component shows in px, y down.
  *
  * @param pxPerMm zoom
- * @param centre the place at the middle of the component, in mm
+ * @param centre the point in mm at the middle of the component
  * @param widthPx of the component
  * @param heightPx of the component
  */
 public record Viewport(double pxPerMm, Point centre, double widthPx, double heightPx) {
-    private static final double LEAST_PX_PER_MM = 0.2;
-    private static final double MOST_PX_PER_MM = 200;
+    // Limits of the zoom, chosen by eye.
+    private static final double MIN_PX_PER_MM = 0.2;
+    private static final double MAX_PX_PER_MM = 200;
 
     public Viewport {
-        pxPerMm = Math.max(LEAST_PX_PER_MM, Math.min(MOST_PX_PER_MM, pxPerMm));
+        pxPerMm = Math.max(MIN_PX_PER_MM, Math.min(MAX_PX_PER_MM, pxPerMm));
     }
 
-    /** All of {@code extent}, in mm, with so many pixels left free on each side. */
-    static Viewport fit(Rectangle2D extent, double widthPx, double heightPx, Insets free) {
-        double across = Math.max(1, widthPx - free.left - free.right) / Math.max(1e-3, extent.getWidth());
-        double down = Math.max(1, heightPx - free.top - free.bottom) / Math.max(1e-3, extent.getHeight());
+    /** Returns the viewport that shows all of {@code extent} (mm) as large as the margins (px) allow. */
+    static Viewport fit(Rectangle2D extent, double widthPx, double heightPx, Insets margins) {
+        double horizontalScale =
+                Math.max(1, widthPx - margins.left - margins.right) / Math.max(1e-3, extent.getWidth());
+        double verticalScale =
+                Math.max(1, heightPx - margins.top - margins.bottom) / Math.max(1e-3, extent.getHeight());
         Point centre = new Point(extent.getCenterX(), extent.getCenterY());
-        return new Viewport(Math.min(across, down), centre, widthPx, heightPx)
-                .panned((free.left - free.right) / 2.0, (free.top - free.bottom) / 2.0);
+        return new Viewport(Math.min(horizontalScale, verticalScale), centre, widthPx, heightPx)
+                .panned((margins.left - margins.right) / 2.0, (margins.top - margins.bottom) / 2.0);
     }
 
-    Viewport sized(double newWidthPx, double newHeightPx) {
+    Viewport withSize(double newWidthPx, double newHeightPx) {
         return new Viewport(pxPerMm, centre, newWidthPx, newHeightPx);
     }
 
-    /** Zoomed so that the place under a pixel stays there. */
+    /** Returns this viewport zoomed about a pixel: the point in mm under it stays there. */
     Viewport zoomed(double factor, Point aboutPx) {
-        Point held = toMm(aboutPx);
-        Viewport nearer = new Viewport(pxPerMm * factor, centre, widthPx, heightPx);
-        return new Viewport(nearer.pxPerMm, centre.plus(held.minus(nearer.toMm(aboutPx))), widthPx, heightPx);
+        Point anchor = toMm(aboutPx);
+        Viewport zoomed = new Viewport(pxPerMm * factor, centre, widthPx, heightPx);
+        return new Viewport(zoomed.pxPerMm, centre.plus(anchor.minus(zoomed.toMm(aboutPx))), widthPx, heightPx);
     }
 
-    /** The drawing moved by so many pixels, to the right and down. */
+    /** Returns the viewport with the drawing moved by px to the right and down. */
     Viewport panned(double rightPx, double downPx) {
         Point shift = new Point(-rightPx / pxPerMm, downPx / pxPerMm);
         return new Viewport(pxPerMm, centre.plus(shift), widthPx, heightPx);
@@ -55,7 +58,7 @@ public record Viewport(double pxPerMm, Point centre, double widthPx, double heig
         return new Point(widthPx / 2 + (mm.x() - centre.x()) * pxPerMm, heightPx / 2 - (mm.y() - centre.y()) * pxPerMm);
     }
 
-    /** From mm, y up, to pixels, y down. */
+    /** Returns the transform from mm to px. */
     public AffineTransform transform() {
         Point origin = toPx(new Point(0, 0));
         return new AffineTransform(pxPerMm, 0, 0, -pxPerMm, origin.x(), origin.y());

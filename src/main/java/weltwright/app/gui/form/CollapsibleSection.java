@@ -13,56 +13,56 @@ import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * Lines of a form under a name that they fold out from. Folded in, a few words beneath the name say what they hold.
- * With something on them that cannot be read they stay folded out.
+ * A part of a form that collapses under its title. Collapsed, it shows a summary of its values. It stays expanded while
+ * one of its fields is invalid.
  */
 public final class CollapsibleSection extends JPanel {
-    private final JToggleButton head;
-    private final JLabel held = new JLabel();
-    private final FormPanel lines;
+    private final JToggleButton header;
+    private final JLabel summary = new JLabel();
+    private final FormPanel content;
 
-    CollapsibleSection(String name, char mnemonic, FormPanel lines) {
+    CollapsibleSection(String title, char mnemonic, FormPanel content) {
         super(new MigLayout("insets 0, fillx, hidemode 3, wrap 1, gapy 0", "[grow,fill]"));
-        this.lines = lines;
-        head = new JToggleButton(name, new Arrow());
-        head.setName("fold " + name);
-        head.setMnemonic(mnemonic);
-        head.setHorizontalAlignment(SwingConstants.LEADING);
-        head.putClientProperty("JButton.buttonType", "borderless");
-        head.putClientProperty("FlatLaf.style", "font: bold; margin: 3,2,3,6; toolbar.selectedBackground: null");
-        head.addActionListener(e -> {
-            look();
-            // Once it is laid out: what was folded out is to be seen.
+        this.content = content;
+        header = new JToggleButton(title, new Arrow());
+        header.setName("fold " + title);
+        header.setMnemonic(mnemonic);
+        header.setHorizontalAlignment(SwingConstants.LEADING);
+        header.putClientProperty("JButton.buttonType", "borderless");
+        header.putClientProperty("FlatLaf.style", "font: bold; margin: 3,2,3,6; toolbar.selectedBackground: null");
+        header.addActionListener(e -> {
+            update();
+            // After the layout: scrolls to the expanded part.
             SwingUtilities.invokeLater(() -> scrollRectToVisible(new Rectangle(getSize())));
         });
-        held.setEnabled(false);
-        add(head, "wmin 0");
-        add(held, "wmin 0, gapleft 20, gapbottom 4");
-        add(lines, "wmin 0");
-        look();
+        summary.setEnabled(false);
+        add(header, "wmin 0");
+        add(summary, "wmin 0, gapleft 20, gapbottom 4");
+        add(content, "wmin 0");
+        update();
     }
 
-    /** What the lines hold, in a few words. */
-    public void say(String words) {
-        held.setText(words);
-        held.setToolTipText(words);
-        head.getAccessibleContext().setAccessibleDescription(words);
+    /** Sets the summary that is shown while the section is collapsed. */
+    public void setSummary(String text) {
+        summary.setText(text);
+        summary.setToolTipText(text);
+        header.getAccessibleContext().setAccessibleDescription(text);
     }
 
-    private void look() {
-        boolean open = head.isSelected() || lines.isWrong();
-        head.setSelected(open);
-        lines.setVisible(open);
-        held.setVisible(!open);
+    private void update() {
+        boolean open = header.isSelected() || content.hasInvalidField();
+        header.setSelected(open);
+        content.setVisible(open);
+        summary.setVisible(!open);
         revalidate();
     }
 
-    /** As a tree has it; each look brings its own. */
+    /** The expand and collapse icons of the look and feel's tree. */
     private static final class Arrow implements Icon {
 
         @Override
         public void paintIcon(Component c, Graphics g, int x, int y) {
-            now(c).paintIcon(c, g, x, y);
+            currentIcon(c).paintIcon(c, g, x, y);
         }
 
         @Override
@@ -75,7 +75,7 @@ public final class CollapsibleSection extends JPanel {
             return UIManager.getIcon("Tree.collapsedIcon").getIconHeight();
         }
 
-        private static Icon now(Component c) {
+        private static Icon currentIcon(Component c) {
             boolean open = ((JToggleButton) c).isSelected();
             return UIManager.getIcon(open ? "Tree.expandedIcon" : "Tree.collapsedIcon");
         }

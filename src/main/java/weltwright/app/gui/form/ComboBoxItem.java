@@ -4,46 +4,43 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
 
-/**
- * A value and how it reads in a list.
- *
- * @param words what the user sees
- */
-public record ComboBoxItem<T>(T value, String words) {
+/** An item of a combo box: a value and its label. */
+public record ComboBoxItem<T>(T value, String label) {
 
-    /** A list to choose from. */
+    /** Creates a combo box with a component name and items. */
     @SafeVarargs
-    public static <T> JComboBox<ComboBoxItem<T>> box(String name, ComboBoxItem<T>... choices) {
+    public static <T> JComboBox<ComboBoxItem<T>> create(String name, ComboBoxItem<T>... items) {
         JComboBox<ComboBoxItem<T>> box = new JComboBox<>();
-        for (ComboBoxItem<T> choice : choices) {
-            box.addItem(choice);
+        for (ComboBoxItem<T> item : items) {
+            box.addItem(item);
         }
         box.setName(name);
         return box;
     }
 
-    /** How a value reads among the choices of a list. */
-    static <T> String words(JComboBox<ComboBoxItem<T>> box, T value) {
+    /** Returns the label of a value; its {@code toString} where the combo box has no such item. */
+    static <T> String labelOf(JComboBox<ComboBoxItem<T>> box, T value) {
         return IntStream.range(0, box.getItemCount())
                 .mapToObj(box::getItemAt)
-                .filter(choice -> choice.value().equals(value))
+                .filter(item -> item.value().equals(value))
                 .findFirst()
-                .map(ComboBoxItem::words)
+                .map(ComboBoxItem::label)
                 .orElse(value.toString());
     }
 
-    /** How a value reads among the choices of a list, for the middle of a sentence. */
-    public static <T> String lowerCaseWords(JComboBox<ComboBoxItem<T>> box, T value) {
-        String words = words(box, value);
-        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+    /** Returns the label of a value with a lower-case first letter, for the middle of a sentence. */
+    public static <T> String lowerCaseLabelOf(JComboBox<ComboBoxItem<T>> box, T value) {
+        String label = labelOf(box, value);
+        return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
     }
 
-    public static <T> T chosen(JComboBox<ComboBoxItem<T>> box) {
+    /** Returns the value of the selected item. */
+    public static <T> T selected(JComboBox<ComboBoxItem<T>> box) {
         return box.getItemAt(box.getSelectedIndex()).value();
     }
 
-    /** Shows a value; one from a file that is not among the choices is added to them. */
-    public static <T> void choose(JComboBox<ComboBoxItem<T>> box, T value) {
+    /** Selects the item of a value; adds one where there is none, such as for a value from a file. */
+    public static <T> void select(JComboBox<ComboBoxItem<T>> box, T value) {
         int index = IntStream.range(0, box.getItemCount())
                 .filter(i -> box.getItemAt(i).value().equals(value))
                 .findFirst()
@@ -58,6 +55,6 @@ public record ComboBoxItem<T>(T value, String words) {
 
     @Override
     public String toString() {
-        return words;
+        return label;
     }
 }

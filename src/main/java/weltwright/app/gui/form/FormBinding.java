@@ -10,65 +10,68 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.job.Job;
 
 /**
- * Ties the lines of a form to a part of the job: what is told on a line goes into that part, as a step that can be
- * undone, and what is in the job is shown on the line, wherever it came from.
+ * Binds the components of a form to a part of the job in both directions: an edit changes that part, as a step that can
+ * be undone, and each change of the job updates the components. Each component has a getter and a setter of its own, so
+ * an edit leaves all other values of the job unchanged to the last bit.
  *
- * @param <S> the part
+ * @param <S> part of the job
  */
 public final class FormBinding<S> {
-    private final JobModel bench;
-    private final Function<Job, S> part;
-    private final BiFunction<Job, S, Job> with;
-    private boolean showing;
+    private final JobModel model;
+    private final Function<Job, S> getter;
+    private final BiFunction<Job, S, Job> setter;
+    private boolean updating;
 
     /**
-     * @param part of the job
-     * @param with the job with another such part
+     * @param getter returns the part of a job
+     * @param setter returns the job with another part
      */
-    public FormBinding(JobModel bench, Function<Job, S> part, BiFunction<Job, S, Job> with) {
-        this.bench = bench;
-        this.part = part;
-        this.with = with;
+    public FormBinding(JobModel model, Function<Job, S> getter, BiFunction<Job, S, Job> setter) {
+        this.model = model;
+        this.getter = getter;
+        this.setter = setter;
     }
 
-    /** Ties to a part of this part. */
-    public <P> FormBinding<P> to(Function<S, P> inner, BiFunction<S, P, S> withInner) {
+    /** Returns a binding to a part of this part. */
+    public <P> FormBinding<P> nested(Function<S, P> innerGetter, BiFunction<S, P, S> innerSetter) {
         return new FormBinding<>(
-                bench, part.andThen(inner), (job, p) -> with.apply(job, withInner.apply(part.apply(job), p)));
+                model,
+                getter.andThen(innerGetter),
+                (job, p) -> setter.apply(job, innerSetter.apply(getter.apply(job), p)));
     }
 
-    /** What is typed on the line while the cursor is in it is one step. */
-    public <T> void tie(ValidatedField<T> line, Function<S, T> get, BiFunction<S, T, S> set) {
-        line.onTaken(() -> change(line.session(), s -> set.apply(s, line.value())));
-        bench.watch(() -> line.show(get.apply(now())));
+    /** Binds a field; all edits between gaining and losing the focus are one undo step. */
+    public <T> void bind(ValidatedField<T> field, Function<S, T> getter, BiFunction<S, T, S> setter) {
+        field.onCommit(() -> change(field.editSession(), s -> setter.apply(s, field.value())));
+        model.subscribe(() -> field.setValue(getter.apply(current())));
     }
 
-    public <T> void tie(JComboBox<ComboBoxItem<T>> box, Function<S, T> get, BiFunction<S, T, S> set) {
-        box.addActionListener(e -> change(null, s -> set.apply(s, ComboBoxItem.chosen(box))));
-        show(() -> ComboBoxItem.choose(box, get.apply(now())));
+    public <T> void bind(JComboBox<ComboBoxItem<T>> box, Function<S, T> getter, BiFunction<S, T, S> setter) {
+        box.addActionListener(e -> change(null, s -> setter.apply(s, ComboBoxItem.selected(box))));
+        bindView(() -> ComboBoxItem.select(box, getter.apply(current())));
     }
 
-    public void tie(JCheckBox box, Function<S, Boolean> get, BiFunction<S, Boolean, S> set) {
-        box.addActionListener(e -> change(null, s -> set.apply(s, box.isSelected())));
-        show(() -> box.setSelected(get.apply(now())));
+    public void bind(JCheckBox box, Function<S, Boolean> getter, BiFunction<S, Boolean, S> setter) {
+        box.addActionListener(e -> change(null, s -> setter.apply(s, box.isSelected())));
+        bindView(() -> box.setSelected(getter.apply(current())));
     }
 
-    /** The part as the job now has it. */
-    public S now() {
-        return part.apply(bench.job());
+    /** Returns the part of the present job. */
+    public S current() {
+        return getter.apply(model.job());
     }
 
-    private void show(Runnable how) {
-        bench.watch(() -> {
-            showing = true;
-            how.run();
-            showing = false;
+    private void bindView(Runnable edit) {
+        model.subscribe(() -> {
+            updating = true;
+            edit.run();
+            updating = false;
         });
     }
 
-    private void change(@Nullable Object session, UnaryOperator<S> how) {
-        if (!showing) {
-            bench.change(session, job -> with.apply(job, how.apply(part.apply(job))));
+    private void change(@Nullable Object editSession, UnaryOperator<S> edit) {
+        if (!updating) {
+            model.change(editSession, job -> setter.apply(job, edit.apply(getter.apply(job))));
         }
     }
 }

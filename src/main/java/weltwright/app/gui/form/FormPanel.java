@@ -16,95 +16,103 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 
-/** A column of labelled lines, as wide as its place and as high as it needs. */
+/** A form of labelled rows in two columns, as wide as the viewport that it scrolls in. */
 public class FormPanel extends JPanel implements Scrollable {
-    /** Labels of every form and every part of it end at one line. */
-    private static final int LABELS_WIDE = 104;
+    /** Least width of labels in px, so that the columns of all forms and sections align; chosen by eye. */
+    private static final int LABEL_WIDTH = 104;
 
     private final transient Map<JComponent, JLabel> labels = new HashMap<>();
-    private final transient List<ValidatedField<?>> entries = new ArrayList<>();
+    private final transient List<ValidatedField<?>> fields = new ArrayList<>();
 
     public FormPanel() {
         this("14 16 16 16");
     }
 
-    /** @param insets free space at its top, left, bottom and right */
+    /** @param insets at top, left, bottom and right, as MigLayout reads them */
     public FormPanel(String insets) {
         super(new WrappedTextLayout(
                 "insets " + insets + ", fillx, hidemode 3, wrap 2",
-                "[" + LABELS_WIDE + ":pref, shrink 0][grow,fill]",
+                "[" + LABEL_WIDTH + ":pref, shrink 0][grow,fill]",
                 "[]6[]"));
     }
 
-    public final void heading(String text) {
+    public final void addHeading(String text) {
         JLabel heading = new JLabel(text);
         heading.putClientProperty("FlatLaf.styleClass", "h4");
         add(heading, "span, gaptop 10, gapbottom 2");
     }
 
-    /** A line with its label; {@code mnemonic} is a letter of the label. */
-    public final void line(String label, char mnemonic, ValidatedField<?> entry, String tip) {
-        JLabel words = label(label, mnemonic, entry.field(), tip);
-        entries.add(entry);
-        add(words);
-        add(entry.field(), "wmin 90");
-        add(entry.wrong(), "span, growx, wmin 0");
+    /**
+     * Adds a row with a field, and its error text beneath.
+     *
+     * @param mnemonic a letter of the label, or 0 for none
+     */
+    public final void addRow(String label, char mnemonic, ValidatedField<?> field, String toolTip) {
+        JLabel wrapped = createLabel(label, mnemonic, field.textField(), toolTip);
+        fields.add(field);
+        add(wrapped);
+        add(field.textField(), "wmin 90");
+        add(field.errorText(), "span, growx, wmin 0");
     }
 
-    /** Any other component with its label. */
-    public final void line(String label, char mnemonic, JComponent component, String tip) {
-        add(label(label, mnemonic, component, tip));
+    /**
+     * Adds a row with any component.
+     *
+     * @param mnemonic a letter of the label, or 0 for none
+     */
+    public final void addRow(String label, char mnemonic, JComponent component, String toolTip) {
+        add(createLabel(label, mnemonic, component, toolTip));
         component.getAccessibleContext().setAccessibleName(label);
         add(component, "growx, wmin 0");
     }
 
-    /** Shows a line, or takes it away where it has nothing to say. */
-    public final void showLine(ValidatedField<?> entry, boolean shown) {
-        if (!shown && entry.isWrong()) {
-            entry.revert();
+    /** Shows or hides the row of a field; an invalid text in a field that is hidden is reverted. */
+    public final void setRowVisible(ValidatedField<?> field, boolean visible) {
+        if (!visible && field.isInvalid()) {
+            field.revert();
         }
-        showLine(entry.field(), shown);
+        setRowVisible(field.textField(), visible);
     }
 
-    /** The same for a line that is no entry. */
-    public final void showLine(JComponent component, boolean shown) {
-        Objects.requireNonNull(labels.get(component)).setVisible(shown);
-        component.setVisible(shown);
+    /** Shows or hides the row of a component. */
+    public final void setRowVisible(JComponent component, boolean visible) {
+        Objects.requireNonNull(labels.get(component)).setVisible(visible);
+        component.setVisible(visible);
     }
 
-    /** Whether something typed on it cannot be read. */
-    final boolean isWrong() {
-        return entries.stream().anyMatch(ValidatedField::isWrong);
+    /** Returns whether the text of any field is invalid. */
+    final boolean hasInvalidField() {
+        return fields.stream().anyMatch(ValidatedField::isInvalid);
     }
 
-    /** Lines that are seldom wanted, under a name that they fold out from. */
-    public final CollapsibleSection foldOut(String name, char mnemonic, FormPanel lines) {
-        CollapsibleSection foldOut = new CollapsibleSection(name, mnemonic, lines);
-        add(foldOut, "span, growx, wmin 0, gaptop 2");
-        return foldOut;
+    /** Adds a collapsible section. */
+    public final CollapsibleSection addSection(String title, char mnemonic, FormPanel content) {
+        CollapsibleSection section = new CollapsibleSection(title, mnemonic, content);
+        add(section, "span, growx, wmin 0, gaptop 2");
+        return section;
     }
 
-    public final void wide(JComponent component) {
+    public final void addFullWidth(JComponent component) {
         add(component, "span, growx, wmin 0");
     }
 
-    /** Sentences that guide; not a label of anything. */
-    public final WrappedText words(String text) {
-        WrappedText words = new WrappedText(ThemeColors::secondaryText);
-        words.say(text);
-        wide(words);
-        return words;
+    /** Adds a wrapped text over both columns. */
+    public final WrappedText addText(String text) {
+        WrappedText wrapped = new WrappedText(ThemeColors::secondaryText);
+        wrapped.showText(text);
+        addFullWidth(wrapped);
+        return wrapped;
     }
 
-    private JLabel label(String text, char mnemonic, JComponent component, String tip) {
+    private JLabel createLabel(String text, char mnemonic, JComponent component, String toolTip) {
         JLabel label = new JLabel(text);
         labels.put(component, label);
         label.setLabelFor(component);
         if (mnemonic != 0) {
             label.setDisplayedMnemonic(mnemonic);
         }
-        label.setToolTipText(tip);
-        component.setToolTipText(tip);
+        label.setToolTipText(toolTip);
+        component.setToolTipText(toolTip);
         return label;
     }
 

@@ -3,18 +3,18 @@ package weltwright.app.gui.form;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 
-/** Is told when a text becomes another one. */
+/** A document listener with one method for all changes of the text. */
 public interface TextChangeListener extends DocumentListener {
-    void typed();
+    void textChanged();
 
     @Override
     default void insertUpdate(DocumentEvent e) {
-        typed();
+        textChanged();
     }
 
     @Override
     default void removeUpdate(DocumentEvent e) {
-        typed();
+        textChanged();
     }
 
     @Override

@@ -7,16 +7,17 @@ import javax.swing.text.DocumentFilter;
 import weltwright.units.TextField;
 
 /**
- * Keeps what is typed or pasted into a text area as clean and as short as its field asks, and says what was left out.
+ * A document filter that removes the characters that a {@link TextField} does not allow and limits the length of the
+ * text.
  */
 public final class TextLimitFilter extends DocumentFilter {
     private final TextField field;
-    private final Consumer<String> say;
+    private final Consumer<String> omissionListener;
 
-    /** @param say is told what was left out, or the empty text where nothing was */
-    public TextLimitFilter(TextField field, Consumer<String> say) {
+    /** @param omissionListener receives a message after each edit: what was cut off at the limit, or the empty text */
+    public TextLimitFilter(TextField field, Consumer<String> omissionListener) {
         this.field = field;
-        this.say = say;
+        this.omissionListener = omissionListener;
     }
 
     @Override
@@ -29,14 +30,14 @@ public final class TextLimitFilter extends DocumentFilter {
     public void replace(FilterBypass bypass, int offset, int length, String text, AttributeSet attributes)
             throws BadLocationException {
         String clean = text == null ? "" : field.clean(text);
-        // In UTF-16 units, of which a character has one or two: never more characters than the field takes.
-        int room = Math.max(0, field.longest() - (bypass.getDocument().getLength() - length));
-        int end = Math.min(room, clean.length());
+        // In UTF-16 units; a character has one or two, so the text never has more characters than the field allows.
+        int maxLength = Math.max(0, field.longest() - (bypass.getDocument().getLength() - length));
+        int end = Math.min(maxLength, clean.length());
         if (end < clean.length() && end > 0 && Character.isHighSurrogate(clean.charAt(end - 1))) {
             end--;
         }
         bypass.replace(offset, length, clean.substring(0, end), attributes);
-        say.accept(
+        omissionListener.accept(
                 end == clean.length()
                         ? ""
                         : "There is room for " + field.longest() + " characters: the last " + (clean.length() - end)

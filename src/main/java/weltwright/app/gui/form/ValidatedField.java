@@ -14,64 +14,73 @@ import weltwright.app.gui.widget.WrappedText;
 import weltwright.error.UserFacingException;
 
 /**
- * A line to type a value on. What cannot be read is said in plain words beneath it, and the last good value stays in
- * force; Escape brings that back. What was read is shown at the line's end where it was typed in other terms ("1/8 in"
- * is 3.18 mm). A value is taken at Enter, on leaving the line, and, where it is {@code lively}, soon after typing
- * stops.
+ * A text field with a typed value. The text is committed at Enter, at the loss of the focus and, if so chosen, shortly
+ * after typing stops. An invalid text leaves the value as it was, shows an error text, and is reverted by Escape. Where
+ * the text differs from the formatted value, such as "1/8 in" for 3.18 mm, the field shows the value at its end.
+ *
+ * @param <T> value, compared by {@code equals}
  */
 public final class ValidatedField<T> {
-    private static final int PAUSE_MS = 450;
-    private static final String OUTLINE = "JComponent.outline"; // FlatLaf's red frame round a wrong value
+    /** Chosen by eye: longer than the pauses of somebody who types a number. */
+    private static final int TYPING_PAUSE_MS = 450;
 
-    private final JTextField field = new JTextField(10);
-    private final JLabel reading = new JLabel();
-    private final WrappedText wrong = new WrappedText();
-    private final Function<String, T> reader;
-    private final Function<T, String> printer;
-    private final Timer pause = new Timer(PAUSE_MS, e -> take());
-    private Runnable taken = () -> {};
+    private static final String OUTLINE_PROPERTY = "JComponent.outline"; // of FlatLaf
+
+    private final JTextField textField = new JTextField(10);
+    private final JLabel interpretation = new JLabel();
+    private final WrappedText errorText = new WrappedText();
+    private final Function<String, T> parser;
+    private final Function<T, String> formatter;
+    private final Timer typingTimer = new Timer(TYPING_PAUSE_MS, e -> commit());
+    private Runnable commitListener = () -> {};
     private T value;
-    private Object session = new Object();
-    private boolean showing;
+    private Object editSession = new Object();
+    private boolean updating;
 
     /**
-     * @param name also the component's name and its name for a screen reader
-     * @param reader what is typed to a value; throws {@link UserFacingException}
-     * @param printer the value as text that the reader reads back
+     * @param name of the component, also for screen readers
+     * @param parser reads a value from the text or throws {@link UserFacingException}
+     * @param formatter writes a value as a text that the parser reads
+     * @param commitWhileTyping whether to commit after a pause in typing
      */
-    ValidatedField(String name, T value, Function<String, T> reader, Function<T, String> printer, boolean lively) {
-        this.reader = reader;
-        this.printer = printer;
+    ValidatedField(
+            String name,
+            T value,
+            Function<String, T> parser,
+            Function<T, String> formatter,
+            boolean commitWhileTyping) {
+        this.parser = parser;
+        this.formatter = formatter;
         this.value = value;
-        field.setName(name);
-        field.getAccessibleContext().setAccessibleName(name);
-        field.setText(printer.apply(value));
-        reading.setEnabled(false);
-        field.putClientProperty("JTextField.trailingComponent", reading);
-        wrong.setVisible(false);
-        pause.setRepeats(false);
-        field.addActionListener(e -> take());
-        field.addFocusListener(new FocusAdapter() {
+        textField.setName(name);
+        textField.getAccessibleContext().setAccessibleName(name);
+        textField.setText(formatter.apply(value));
+        interpretation.setEnabled(false);
+        textField.putClientProperty("JTextField.trailingComponent", interpretation);
+        errorText.setVisible(false);
+        typingTimer.setRepeats(false);
+        textField.addActionListener(e -> commit());
+        textField.addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent e) {
-                session = new Object();
-                field.selectAll();
-                // A text field's own scrollRectToVisible moves its text; the form is to move.
-                ((JComponent) field.getParent()).scrollRectToVisible(field.getBounds());
+                editSession = new Object();
+                textField.selectAll();
+                // The parent's method scrolls the form; that of a text field scrolls its text.
+                ((JComponent) textField.getParent()).scrollRectToVisible(textField.getBounds());
             }
 
             @Override
             public void focusLost(FocusEvent e) {
-                take();
+                commit();
             }
         });
-        field.getDocument().addDocumentListener((TextChangeListener) () -> {
-            if (lively && !showing) {
-                pause.restart();
+        textField.getDocument().addDocumentListener((TextChangeListener) () -> {
+            if (commitWhileTyping && !updating) {
+                typingTimer.restart();
             }
         });
-        field.getInputMap().put(KeyStroke.getKeyStroke("ESCAPE"), "back");
-        field.getActionMap().put("back", new AbstractAction() {
+        textField.getInputMap().put(KeyStroke.getKeyStroke("ESCAPE"), "back");
+        textField.getActionMap().put("back", new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent e) {
                 revert();
@@ -79,78 +88,78 @@ public final class ValidatedField<T> {
         });
     }
 
-    public JTextField field() {
-        return field;
+    public JTextField textField() {
+        return textField;
     }
 
-    /** What is wrong with what is typed; takes no room where nothing is. */
-    public WrappedText wrong() {
-        return wrong;
+    /** Returns the component that shows the error; hidden while there is none. */
+    public WrappedText errorText() {
+        return errorText;
     }
 
-    /** The last good value. */
+    /** Returns the last valid value. */
     public T value() {
         return value;
     }
 
-    /** The same object from entering the line until leaving it. */
-    public Object session() {
-        return session;
+    /** Returns an object that identifies the edits between gaining and losing the focus. */
+    public Object editSession() {
+        return editSession;
     }
 
-    /** {@code what} is called whenever a new good value was typed. */
-    public void onTaken(Runnable what) {
-        taken = what;
+    /** Sets the listener that is called whenever the user has changed the value. */
+    public void onCommit(Runnable listener) {
+        commitListener = listener;
     }
 
-    /** Shows a value that comes from elsewhere; what is typed and means the same stays as it was typed. */
-    public void show(T newValue) {
-        show(newValue, false);
+    /** Sets the value; the text stays as it was typed where it already stands for this value. */
+    public void setValue(T newValue) {
+        setValue(newValue, false);
     }
 
-    /** Back to the last good value. */
+    /** Replaces the text by the last valid value. */
     void revert() {
-        show(value, true);
+        setValue(value, true);
     }
 
-    boolean isWrong() {
-        return !wrong.getText().isEmpty();
+    boolean isInvalid() {
+        return !errorText.getText().isEmpty();
     }
 
-    private void show(T newValue, boolean rewrite) {
-        boolean same = newValue.equals(value);
+    private void setValue(T newValue, boolean rewrite) {
+        boolean unchanged = newValue.equals(value);
         value = newValue;
-        if (same && !rewrite) {
+        if (unchanged && !rewrite) {
             return;
         }
-        showing = true;
-        field.setText(printer.apply(newValue));
-        showing = false;
-        right();
+        updating = true;
+        textField.setText(formatter.apply(newValue));
+        updating = false;
+        clearError();
     }
 
-    private void take() {
-        pause.stop();
+    private void commit() {
+        typingTimer.stop();
         try {
-            T typed = reader.apply(field.getText());
-            boolean other = !typed.equals(value);
+            T typed = parser.apply(textField.getText());
+            boolean changed = !typed.equals(value);
             value = typed;
-            right();
-            if (other) {
-                taken.run();
+            clearError();
+            if (changed) {
+                commitListener.run();
             }
         } catch (UserFacingException e) {
-            field.putClientProperty(OUTLINE, "error");
-            field.getAccessibleContext().setAccessibleDescription(e.getMessage());
-            wrong.say(e.getMessage());
+            textField.putClientProperty(OUTLINE_PROPERTY, "error");
+            textField.getAccessibleContext().setAccessibleDescription(e.getMessage());
+            errorText.showText(e.getMessage());
         }
     }
 
-    private void right() {
-        field.putClientProperty(OUTLINE, null);
-        field.getAccessibleContext().setAccessibleDescription(field.getToolTipText());
-        wrong.say("");
-        String own = printer.apply(value);
-        reading.setText(own.equals(field.getText()) ? "" : " = " + own + " ");
+    private void clearError() {
+        textField.putClientProperty(OUTLINE_PROPERTY, null);
+        textField.getAccessibleContext().setAccessibleDescription(textField.getToolTipText());
+        errorText.showText("");
+        String formatted = formatter.apply(value);
+        interpretation.setText(formatted.equals(textField.getText()) ? "" : " = " + formatted + " ");
     }
 }

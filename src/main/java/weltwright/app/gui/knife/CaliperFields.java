@@ -5,9 +5,9 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
-import weltwright.app.gui.form.ValidatedFields;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
@@ -20,115 +20,125 @@ import weltwright.knife.Silhouette;
 import weltwright.units.Length;
 
 /**
- * Lines for the measures that a maker takes on the knife itself, and beneath them those that the outline agrees with.
+ * The rows for caliper measures, to which the outline is then fitted, and a list of those in the job with buttons to
+ * remove them.
  */
 final class CaliperFields {
-    private final JobModel bench;
-    private final ValidatedField<OptionalDouble> length;
-    private final ValidatedField<OptionalDouble> place;
+    private final JobModel model;
+    private final ValidatedField<OptionalDouble> bladeLength;
+    private final ValidatedField<OptionalDouble> widthStation;
     private final ValidatedField<OptionalDouble> width;
-    private final JPanel kept = new JPanel(new WrappedTextLayout("insets 0, fillx, wrap 2, gapy 2", "[grow,fill]8[]"));
-    private List<CaliperMeasure> shown = List.of();
+    private final JPanel measuresPanel =
+            new JPanel(new WrappedTextLayout("insets 0, fillx, wrap 2, gapy 2", "[grow,fill]8[]"));
+    private List<CaliperMeasure> displayed = List.of();
 
-    CaliperFields(JobModel bench) {
-        this.bench = bench;
-        length = ValidatedFields.lengthIfAny(
+    CaliperFields(JobModel model) {
+        this.model = model;
+        bladeLength = FieldFactory.optionalLength(
                 JobFields.BLADE_LENGTH,
-                mm -> CaliperMeasure.bladeLength(mm, outlined()).mm());
-        place = ValidatedFields.lengthIfAny(JobFields.WIDTH_PLACE, mm -> mm);
-        width = ValidatedFields.lengthIfAny(
+                mm -> CaliperMeasure.bladeLength(mm, silhouette()).mm());
+        widthStation = FieldFactory.optionalLength(JobFields.WIDTH_PLACE, mm -> mm);
+        width = FieldFactory.optionalLength(
                 JobFields.WIDTH,
-                mm -> CaliperMeasure.width(placeMm(), mm, outlined()).mm());
-        kept.setOpaque(false);
+                mm -> CaliperMeasure.width(stationMm(), mm, silhouette()).mm());
+        measuresPanel.setOpaque(false);
     }
 
     void addTo(FormPanel form) {
-        form.line("Blade, heel to tip", 'P', length, "The outline is then drawn out to it; empty leaves it as traced");
-        form.line(
+        form.addRow(
+                "Blade, heel to tip",
+                'P',
+                bladeLength,
+                "The outline is then drawn out to it; empty leaves it as traced");
+        form.addRow(
                 "At, from the tip",
                 'F',
-                place,
+                widthStation,
                 "Where the width was measured; clicking with the Width tool fills it in");
-        form.line("Width there", 'W', width, "The outline is then bent to it, at this place and a little round it");
-        form.wide(kept);
-        length.onTaken(this::takeLength);
-        width.onTaken(this::takeWidth);
-        bench.watch(this::follow);
+        form.addRow("Width there", 'W', width, "The outline is then bent to it, at this place and a little round it");
+        form.addFullWidth(measuresPanel);
+        bladeLength.onCommit(this::commitLength);
+        width.onCommit(this::commitWidth);
+        model.subscribe(this::update);
     }
 
-    void measureWidth(double fromTipMm) {
-        place.show(OptionalDouble.of(fromTipMm));
-        width.field().requestFocusInWindow();
+    void editWidthAt(double fromTipMm) {
+        widthStation.setValue(OptionalDouble.of(fromTipMm));
+        width.textField().requestFocusInWindow();
     }
 
-    private Silhouette outlined() {
-        return bench.job()
+    private Silhouette silhouette() {
+        return model.job()
                 .silhouette()
                 .orElseThrow(() -> new UserFacingException("The knife has no outline yet.", "Have it found first."));
     }
 
-    private double placeMm() {
-        return place.value()
+    private double stationMm() {
+        return widthStation
+                .value()
                 .orElseThrow(() -> new UserFacingException(
                         "Where the width was measured is not said.", "Type first how far from the tip."));
     }
 
-    private void takeLength() {
-        if (length.value().isPresent()) {
-            bench.change(job ->
-                    job.withCaliper(CaliperMeasure.bladeLength(length.value().getAsDouble(), outlined())));
+    private void commitLength() {
+        if (bladeLength.value().isPresent()) {
+            model.change(job -> job.withCaliper(
+                    CaliperMeasure.bladeLength(bladeLength.value().getAsDouble(), silhouette())));
         } else {
-            kept(bench.job()).filter(c -> c.fromTipMm().isEmpty()).findFirst().ifPresent(this::remove);
+            measures(model.job())
+                    .filter(c -> c.fromTipMm().isEmpty())
+                    .findFirst()
+                    .ifPresent(this::remove);
         }
     }
 
-    private void takeWidth() {
+    private void commitWidth() {
         if (width.value().isPresent()) {
-            bench.change(job -> job.withCaliper(
-                    CaliperMeasure.width(placeMm(), width.value().getAsDouble(), outlined())));
-            width.show(OptionalDouble.empty());
+            model.change(job -> job.withCaliper(
+                    CaliperMeasure.width(stationMm(), width.value().getAsDouble(), silhouette())));
+            width.setValue(OptionalDouble.empty());
         }
     }
 
     private void remove(CaliperMeasure caliper) {
-        bench.change(job -> job.withoutCaliper(caliper));
+        model.change(job -> job.withoutCaliper(caliper));
     }
 
-    private static Stream<CaliperMeasure> kept(Job job) {
+    private static Stream<CaliperMeasure> measures(Job job) {
         return job.calipers().stream();
     }
 
-    private void follow() {
-        Job job = bench.job();
-        boolean there = job.silhouette().isPresent();
-        for (ValidatedField<?> entry : List.of(length, place, width)) {
-            entry.field().setEnabled(there);
+    private void update() {
+        Job job = model.job();
+        boolean hasOutline = job.silhouette().isPresent();
+        for (ValidatedField<?> field : List.of(bladeLength, widthStation, width)) {
+            field.textField().setEnabled(hasOutline);
         }
-        length.show(kept(job)
+        bladeLength.setValue(measures(job)
                 .filter(c -> c.fromTipMm().isEmpty())
                 .map(c -> OptionalDouble.of(c.mm()))
                 .findFirst()
                 .orElse(OptionalDouble.empty()));
-        if (shown.equals(job.calipers())) {
+        if (displayed.equals(job.calipers())) {
             return;
         }
-        shown = job.calipers();
-        kept.removeAll();
-        for (CaliperMeasure caliper : shown) {
+        displayed = job.calipers();
+        measuresPanel.removeAll();
+        for (CaliperMeasure caliper : displayed) {
             JButton remove = new JButton("Remove");
-            remove.setName("remove " + told(caliper));
+            remove.setName("remove " + describe(caliper));
             remove.setToolTipText("Lets the outline go back to " + new Length(caliper.outlineMm()).inMillimetres());
             remove.addActionListener(e -> remove(caliper));
-            WrappedText words = new WrappedText(ThemeColors::text);
-            words.say(told(caliper));
-            kept.add(words, "wmin 0");
-            kept.add(remove);
+            WrappedText text = new WrappedText(ThemeColors::text);
+            text.showText(describe(caliper));
+            measuresPanel.add(text, "wmin 0");
+            measuresPanel.add(remove);
         }
-        kept.revalidate();
-        kept.repaint();
+        measuresPanel.revalidate();
+        measuresPanel.repaint();
     }
 
-    private static String told(CaliperMeasure caliper) {
+    private static String describe(CaliperMeasure caliper) {
         String what = caliper.fromTipMm().isPresent()
                 ? new Length(caliper.fromTipMm().getAsDouble()).inMillimetres() + " from the tip: "
                 : "Blade: ";

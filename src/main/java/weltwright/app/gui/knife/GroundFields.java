@@ -1,14 +1,15 @@
 package weltwright.app.gui.knife;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import org.jspecify.annotations.Nullable;
 import weltwright.app.gui.form.ComboBoxItem;
+import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
-import weltwright.app.gui.form.ValidatedFields;
 import weltwright.app.gui.model.JobModel;
 import weltwright.geometry.Point;
 import weltwright.image.Photo;
@@ -18,133 +19,138 @@ import weltwright.trace.ground.GroundChoice;
 import weltwright.units.LengthField;
 
 /**
- * Lines for what the knife lay on, and for what has to be known of it. How far apart the lines of a ruled ground are is
- * never filled in: until it is typed, the job goes on looking for a ground by itself.
+ * The rows of the knife's form for the ground: a list of grounds and the sizes that the chosen one needs. The distance
+ * of the lines of a ruled ground is never proposed: until the user types it, the job's ground stays "find".
  */
 final class GroundFields {
+    private static final GroundChoice ANY = new GroundChoice.Any();
+    private static final GroundChoice SHEET = new GroundChoice.Sheet();
+
+    /** Items that stand for grounds of any size. */
     private static final String RULED = "ruled";
+
     private static final String RECTANGLE = "rectangle";
 
-    /** Corners not set yet lie so far inside the picture, as a part of it. */
+    /**
+     * Distance of the initial corners from the photo's borders, as a fraction of its width or height; chosen by eye.
+     */
     private static final double INSET = 0.15;
 
-    /** A place to begin: the sides of the paper that is at hand (ISO 216, A4). */
-    private static final double LONG_MM = 297;
+    /** Initial sides of a rectangle: those of A4 paper (ISO 216). */
+    private static final double A4_LONG_MM = 297;
 
-    private static final double SHORT_MM = 210;
+    private static final double A4_SHORT_MM = 210;
 
-    private final JobModel bench;
-    private final JComboBox<ComboBoxItem<String>> box = new JComboBox<>();
-    private final ValidatedField<OptionalDouble> pitch = ValidatedFields.lengthIfAny(JobFields.LINE_PITCH, mm -> mm);
-    private final ValidatedField<Double> width = side("width of the rectangle", LONG_MM);
-    private final ValidatedField<Double> height = side("height of the rectangle", SHORT_MM);
-    private final JButton corners = new JButton("Set its corners on the photo");
+    private final JobModel model;
+    private final JComboBox<ComboBoxItem<String>> comboBox = new JComboBox<>();
+    private final ValidatedField<OptionalDouble> pitch = FieldFactory.optionalLength(JobFields.LINE_PITCH, mm -> mm);
+    private final ValidatedField<Double> width = sideField("width of the rectangle", A4_LONG_MM);
+    private final ValidatedField<Double> height = sideField("height of the rectangle", A4_SHORT_MM);
+    private final JButton cornersButton = new JButton("Set its corners on the photo");
     private final FormPanel form;
     private boolean pitchMissing;
-    private boolean showing;
+    private boolean updating;
 
     /**
-     * @param form the one that gets these rows
-     * @param toCorners what shows the photo with the corners to be set
+     * @param form gets these rows
+     * @param showCorners shows the photo with the rectangle's corners
      */
-    GroundFields(JobModel bench, FormPanel form, Runnable toCorners) {
-        this.bench = bench;
+    GroundFields(JobModel model, FormPanel form, Runnable showCorners) {
+        this.model = model;
         this.form = form;
-        box.setName("ground");
-        box.addItem(new ComboBoxItem<>(new GroundChoice.Any().words(), "Found in the photo"));
-        box.addItem(new ComboBoxItem<>(new GroundChoice.Sheet().words(), "The printed sheet"));
-        box.addItem(new ComboBoxItem<>(RULED, "Ruled mat or paper"));
-        box.addItem(new ComboBoxItem<>(GroundChoice.Paper.A4.words(), "Blank A4 paper"));
-        box.addItem(new ComboBoxItem<>(GroundChoice.Paper.LETTER.words(), "Blank Letter paper"));
-        box.addItem(new ComboBoxItem<>(RECTANGLE, "Corners by hand"));
-        box.addActionListener(e -> {
-            if (!showing) {
-                choose(ComboBoxItem.chosen(box));
+        comboBox.setName("ground");
+        comboBox.addItem(new ComboBoxItem<>(ANY.words(), "Found in the photo"));
+        comboBox.addItem(new ComboBoxItem<>(SHEET.words(), "The printed sheet"));
+        comboBox.addItem(new ComboBoxItem<>(RULED, "Ruled mat or paper"));
+        comboBox.addItem(new ComboBoxItem<>(GroundChoice.Paper.A4.words(), "Blank A4 paper"));
+        comboBox.addItem(new ComboBoxItem<>(GroundChoice.Paper.LETTER.words(), "Blank Letter paper"));
+        comboBox.addItem(new ComboBoxItem<>(RECTANGLE, "Corners by hand"));
+        comboBox.addActionListener(e -> {
+            if (!updating) {
+                select(ComboBoxItem.selected(comboBox));
             }
         });
-        corners.setName("set corners");
-        pitch.onTaken(() -> pitch.value()
+        cornersButton.setName("set corners");
+        pitch.onCommit(() -> pitch.value()
                 .ifPresentOrElse(
-                        mm -> lie(pitch.session(), new GroundChoice.Ruled(mm)),
-                        () -> lie(null, new GroundChoice.Any())));
-        width.onTaken(this::resize);
-        height.onTaken(this::resize);
-        form.line("It lay on", 'N', box, "What the knife lay on in the photo; the printed sheet measures best");
-        form.line("Lines apart", 'I', pitch, "From each line of the ground to the next, bold or not: 10 mm, 1/2 in");
-        form.line("Width, 1 to 2", (char) 0, width, "Of the rectangle, from its corner 1 to its corner 2");
-        form.line("Height, 2 to 3", (char) 0, height, "Of the rectangle, from its corner 2 to its corner 3");
-        form.wide(corners);
-        corners.addActionListener(e -> toCorners.run());
-        box.addActionListener(e -> {
-            if (!showing && bench.job().settings().ground() instanceof GroundChoice.Rectangle) {
-                toCorners.run();
+                        mm -> setGround(pitch.editSession(), new GroundChoice.Ruled(mm)), () -> setGround(null, ANY)));
+        width.onCommit(this::resize);
+        height.onCommit(this::resize);
+        form.addRow("It lay on", 'N', comboBox, "What the knife lay on in the photo; the printed sheet measures best");
+        form.addRow("Lines apart", 'I', pitch, "From each line of the ground to the next, bold or not: 10 mm, 1/2 in");
+        form.addRow("Width, 1 to 2", (char) 0, width, "Of the rectangle, from its corner 1 to its corner 2");
+        form.addRow("Height, 2 to 3", (char) 0, height, "Of the rectangle, from its corner 2 to its corner 3");
+        form.addFullWidth(cornersButton);
+        cornersButton.addActionListener(e -> showCorners.run());
+        comboBox.addActionListener(e -> {
+            if (!updating && ground().asRectangle().isPresent()) {
+                showCorners.run();
             }
         });
     }
 
-    /** The photo shows a ruled ground, and how far apart its lines are is all that is missing. */
-    void askForPitch() {
+    /** Shows the row for the distance of the lines until a ground is chosen: the photo shows a ruled ground. */
+    void requirePitch() {
         pitchMissing = true;
     }
 
-    /** Whether it may yet turn out to be the printed sheet. */
-    boolean maybeSheet() {
-        GroundChoice ground = bench.job().settings().ground();
-        return ground instanceof GroundChoice.Sheet || (ground instanceof GroundChoice.Any && !pitchMissing);
+    /** Returns whether the ground is the printed reference sheet, or not known to be another one. */
+    boolean mayBeSheet() {
+        return ground().equals(SHEET) || (ground().equals(ANY) && !pitchMissing);
     }
 
-    void follow(Job job) {
+    void update(Job job) {
         GroundChoice ground = job.settings().ground();
-        boolean ruled = ground instanceof GroundChoice.Ruled;
-        boolean rectangle = ground instanceof GroundChoice.Rectangle;
-        pitchMissing &= ground instanceof GroundChoice.Any;
-        showing = true;
-        ComboBoxItem.choose(box, ruled || pitchMissing ? RULED : rectangle ? RECTANGLE : ground.words());
-        showing = false;
-        if (ground instanceof GroundChoice.Ruled lines) {
-            pitch.show(OptionalDouble.of(lines.pitchMm()));
-        } else {
-            pitch.show(OptionalDouble.empty());
-        }
-        if (ground instanceof GroundChoice.Rectangle told) {
-            width.show(told.widthMm());
-            height.show(told.heightMm());
-        }
-        form.showLine(pitch, ruled || pitchMissing);
-        form.showLine(width, rectangle);
-        form.showLine(height, rectangle);
-        corners.setVisible(rectangle && job.photo().isPresent());
+        Optional<GroundChoice.Rectangle> rectangle = ground.asRectangle();
+        pitchMissing &= ground.equals(ANY);
+        boolean ruled = pitchMissing || ground.linePitchMm().isPresent();
+        updating = true;
+        ComboBoxItem.select(comboBox, ruled ? RULED : rectangle.isPresent() ? RECTANGLE : ground.words());
+        updating = false;
+        pitch.setValue(ground.linePitchMm());
+        rectangle.ifPresent(r -> {
+            width.setValue(r.widthMm());
+            height.setValue(r.heightMm());
+        });
+        form.setRowVisible(pitch, ruled);
+        form.setRowVisible(width, rectangle.isPresent());
+        form.setRowVisible(height, rectangle.isPresent());
+        cornersButton.setVisible(rectangle.isPresent() && job.photo().isPresent());
     }
 
-    private void choose(String words) {
-        pitchMissing = words.equals(RULED);
-        if (words.equals(RULED)) {
-            lie(null, new GroundChoice.Any());
-            follow(bench.job());
-            pitch.field().requestFocusInWindow();
+    private GroundChoice ground() {
+        return model.job().settings().ground();
+    }
+
+    private void select(String item) {
+        pitchMissing = item.equals(RULED);
+        if (item.equals(RULED)) {
+            setGround(null, ANY);
+            update(model.job());
+            pitch.textField().requestFocusInWindow();
         } else {
-            lie(null, words.equals(RECTANGLE) ? rectangle() : GroundChoice.parse(words));
+            setGround(null, item.equals(RECTANGLE) ? defaultRectangle() : GroundChoice.parse(item));
         }
     }
 
     private void resize() {
-        if (bench.job().settings().ground() instanceof GroundChoice.Rectangle told) {
-            lie(null, new GroundChoice.Rectangle(width.value(), height.value(), told.corners()));
-        }
+        ground().asRectangle()
+                .ifPresent(
+                        r -> setGround(null, new GroundChoice.Rectangle(width.value(), height.value(), r.corners())));
     }
 
-    private void lie(@Nullable Object session, GroundChoice ground) {
-        bench.change(session, job -> job.withSettings(job.settings().withGround(ground)));
+    private void setGround(@Nullable Object editSession, GroundChoice ground) {
+        model.change(editSession, job -> job.withSettings(job.settings().withGround(ground)));
     }
 
-    /** Lying as the photo lies, to be pulled to where it is. */
-    private GroundChoice.Rectangle rectangle() {
-        double across = bench.job().photo().map(Photo::widthPx).orElse(4);
-        double down = bench.job().photo().map(Photo::heightPx).orElse(3);
-        boolean lying = across >= down;
+    /** Returns an A4 rectangle in the middle of the photo, landscape where the photo is. */
+    private GroundChoice.Rectangle defaultRectangle() {
+        double across = model.job().photo().map(Photo::widthPx).orElse(4);
+        double down = model.job().photo().map(Photo::heightPx).orElse(3);
+        boolean landscape = across >= down;
         return new GroundChoice.Rectangle(
-                lying ? LONG_MM : SHORT_MM,
-                lying ? SHORT_MM : LONG_MM,
+                landscape ? A4_LONG_MM : A4_SHORT_MM,
+                landscape ? A4_SHORT_MM : A4_LONG_MM,
                 List.of(
                         new Point(INSET * across, INSET * down),
                         new Point((1 - INSET) * across, INSET * down),
@@ -152,8 +158,8 @@ final class GroundFields {
                         new Point(INSET * across, (1 - INSET) * down)));
     }
 
-    private static ValidatedField<Double> side(String name, double mm) {
+    private static ValidatedField<Double> sideField(String name, double mm) {
         LengthField side = GroundChoice.Rectangle.SIDE;
-        return ValidatedFields.slowLength(LengthField.of(name, side.leastMm(), side.greatestMm()), mm);
+        return FieldFactory.lengthOnCommit(LengthField.of(name, side.leastMm(), side.greatestMm()), mm);
     }
 }

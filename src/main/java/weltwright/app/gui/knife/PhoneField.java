@@ -13,35 +13,34 @@ import weltwright.camera.lens.CalibratedLens;
 import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
 
-/** The line for the phone that took the photo: one whose lens was measured, or none. */
+/** The row for the phone that took the photo: one with a calibrated lens, or none. */
 final class PhoneField {
     private static final ComboBoxItem<Optional<CalibratedLens>> NONE =
             new ComboBoxItem<>(Optional.empty(), "Not measured");
 
-    private final JComboBox<ComboBoxItem<Optional<CalibratedLens>>> box = new JComboBox<>();
-    private List<CalibratedLens> kept = List.of();
-    private boolean showing;
+    private final JComboBox<ComboBoxItem<Optional<CalibratedLens>>> comboBox = new JComboBox<>();
+    private List<CalibratedLens> storedLenses = List.of();
+    private boolean updating;
 
-    PhoneField(JobModel bench, PhoneLensStore phones) {
-
-        box.setName("phone");
-        box.addItem(NONE);
-        box.addActionListener(e -> {
-            if (!showing) {
-                Optional<CalibratedLens> chosen = ComboBoxItem.chosen(box);
-                bench.change(job -> job.withSettings(job.settings().withPhone(chosen)));
+    PhoneField(JobModel model, PhoneLensStore lensStore) {
+        comboBox.setName("phone");
+        comboBox.addItem(NONE);
+        comboBox.addActionListener(e -> {
+            if (!updating) {
+                Optional<CalibratedLens> chosen = ComboBoxItem.selected(comboBox);
+                model.change(job -> job.withSettings(job.settings().withPhone(chosen)));
             }
         });
-        box.addPopupMenuListener(new PopupMenuListener() {
+        comboBox.addPopupMenuListener(new PopupMenuListener() {
             @Override
             public void popupMenuWillBecomeVisible(PopupMenuEvent e) {
-                kept = phones.all();
-                fill(bench.job());
+                storedLenses = lensStore.all();
+                fillItems(model.job());
             }
 
             @Override
             public void popupMenuWillBecomeInvisible(PopupMenuEvent e) {
-                // the choice itself tells
+                // the action listener handles the selection
             }
 
             @Override
@@ -52,25 +51,25 @@ final class PhoneField {
     }
 
     void addTo(FormPanel form) {
-        form.line("Phone", (char) 0, box, "A phone whose lens was measured (File, Measure a phone's lens)");
+        form.addRow("Phone", (char) 0, comboBox, "A phone whose lens was measured (File, Measure a phone's lens)");
     }
 
-    void follow(Job job) {
-        if (!ComboBoxItem.chosen(box).equals(job.settings().phone())) {
-            fill(job);
+    void update(Job job) {
+        if (!ComboBoxItem.selected(comboBox).equals(job.settings().phone())) {
+            fillItems(job);
         }
     }
 
-    /** All that were kept when last looked, and the one of the job, which may have come from another computer. */
-    private void fill(Job job) {
-        Optional<CalibratedLens> now = job.settings().phone();
-        List<CalibratedLens> all = new ArrayList<>(kept);
-        now.filter(lens -> !all.contains(lens)).ifPresent(all::add);
-        showing = true;
-        box.removeAllItems();
-        box.addItem(NONE);
-        all.forEach(lens -> box.addItem(new ComboBoxItem<>(Optional.of(lens), lens.name())));
-        ComboBoxItem.choose(box, now);
-        showing = false;
+    /** Lists the stored lenses and that of the job, which may come from another computer. */
+    private void fillItems(Job job) {
+        Optional<CalibratedLens> current = job.settings().phone();
+        List<CalibratedLens> all = new ArrayList<>(storedLenses);
+        current.filter(lens -> !all.contains(lens)).ifPresent(all::add);
+        updating = true;
+        comboBox.removeAllItems();
+        comboBox.addItem(NONE);
+        all.forEach(lens -> comboBox.addItem(new ComboBoxItem<>(Optional.of(lens), lens.name())));
+        ComboBoxItem.select(comboBox, current);
+        updating = false;
     }
 }

@@ -2,20 +2,29 @@ package weltwright.app.gui.model;
 
 import weltwright.trace.ProgressListener;
 
-/** Work that takes longer than a blink, done beside the window. */
+/**
+ * A computation that a {@link TaskQueue} runs off the event thread.
+ *
+ * @param <T> result
+ */
 public interface BackgroundTask<T> {
-    /** What is being done, for the user: "Finding the outline". */
+    /** Returns what the task does, for the user, such as "Finding the outline". */
     String title();
 
     /**
-     * Does it; not on the event thread. A {@link weltwright.error.UserFacingException} is shown to the user. Reporting
-     * to {@code progress} is also how the work learns that it was cancelled: the report then throws.
+     * Computes the result; called off the event thread.
+     *
+     * @param progress throws {@link java.util.concurrent.CancellationException} once the task is cancelled
+     * @throws weltwright.error.UserFacingException whose message is then shown to the user
      */
-    T work(ProgressListener progress) throws Exception;
+    T doInBackground(ProgressListener progress) throws Exception;
 
-    /** Takes the result; on the event thread, and not where the task was cancelled. */
-    public void done(T result);
+    /** Receives the result; called on the event thread, unless the task was cancelled. */
+    public void succeeded(T result);
 
-    /** Told on the event thread that there will be no result: cancelled, or failed with a message already shown. */
-    default void gaveUp() {}
+    /**
+     * Called on the event thread where there is no result: the task was cancelled, or it failed and its message is
+     * shown.
+     */
+    default void abandoned() {}
 }

@@ -9,89 +9,96 @@ import weltwright.job.Job;
 import weltwright.trace.ProgressListener;
 
 /**
- * Something that follows from the job and is made anew, beside the window, whenever that which it is made from is
- * another: the pattern, the picture seen from above. On the event thread.
+ * A value that is a function of an input, such as the pattern of the job, and is computed again in the background
+ * whenever the input changes. A computation whose input has changed meanwhile is cancelled. Used on the event thread
+ * only.
  *
- * @param <Q> what it is made from, with {@code equals}
- * @param <A> what is made
+ * @param <I> input, compared by {@code equals}
+ * @param <V> value
  */
-public final class DerivedValue<Q, A> {
-    private final TaskQueue work;
+public final class DerivedValue<I, V> {
+    private final TaskQueue tasks;
     private final String title;
-    private final Supplier<Optional<Q>> from;
-    private final Function<Q, A> maker;
-    private final Consumer<State<A>> shown;
-    private Optional<Q> question = Optional.empty();
-    private Optional<TaskQueue.Running<?>> running = Optional.empty();
-    private State<A> state = new State<>(Optional.empty(), "", false);
+    private final Supplier<Optional<I>> inputSupplier;
+    private final Function<I, V> function;
+    private final Consumer<State<V>> stateListener;
+    private Optional<I> input = Optional.empty();
+    private Optional<TaskQueue.SubmittedTask<?>> running = Optional.empty();
+    private State<V> state = new State<>(Optional.empty(), "", false);
 
     /**
-     * @param from that which it is made from, or empty where the job has not come that far
-     * @param maker makes it; not on the event thread
-     * @param shown told of each new state
+     * Creates a value that is updated with each change of the job.
+     *
+     * @param title of the task, for the user
+     * @param inputSupplier takes the input from the job; empty where the job has none yet
+     * @param function computes the value, off the event thread; a {@link UserFacingException} becomes the state's error
+     * @param stateListener receives each new state
      */
     public DerivedValue(
-            JobModel bench,
-            TaskQueue work,
+            JobModel model,
+            TaskQueue tasks,
             String title,
-            Function<Job, Optional<Q>> from,
-            Function<Q, A> maker,
-            Consumer<State<A>> shown) {
-        this(work, title, () -> from.apply(bench.job()), maker, shown);
-        bench.watch(this::look);
+            Function<Job, Optional<I>> inputSupplier,
+            Function<I, V> function,
+            Consumer<State<V>> stateListener) {
+        this(tasks, title, () -> inputSupplier.apply(model.job()), function, stateListener);
+        model.subscribe(this::update);
     }
 
-    /** The same from anything else; {@link #look} is to be called when that may be another. */
+    /** Creates a value with an input from elsewhere, which is read at each call of {@link #update} and only then. */
     public DerivedValue(
-            TaskQueue work, String title, Supplier<Optional<Q>> from, Function<Q, A> maker, Consumer<State<A>> shown) {
-        this.work = work;
+            TaskQueue tasks,
+            String title,
+            Supplier<Optional<I>> inputSupplier,
+            Function<I, V> function,
+            Consumer<State<V>> stateListener) {
+        this.tasks = tasks;
         this.title = title;
-        this.from = from;
-        this.maker = maker;
-        this.shown = shown;
+        this.inputSupplier = inputSupplier;
+        this.function = function;
+        this.stateListener = stateListener;
     }
 
-    State<A> state() {
+    State<V> state() {
         return state;
     }
 
-    /** Makes it anew where it follows from something else by now. */
-    public void look() {
-        Optional<Q> now = from.get();
-        if (now.equals(question)) {
+    /** Reads the input and starts to compute the value again where the input has changed. */
+    public void update() {
+        Optional<I> newInput = inputSupplier.get();
+        if (newInput.equals(input)) {
             return;
         }
-        question = now;
-        running.ifPresent(TaskQueue.Running::cancel);
+        input = newInput;
+        running.ifPresent(TaskQueue.SubmittedTask::cancel);
         running = Optional.empty();
-        if (now.isEmpty()) {
-            become(new State<>(Optional.empty(), "", false));
+        if (newInput.isEmpty()) {
+            setState(new State<>(Optional.empty(), "", false));
             return;
         }
-        become(new State<>(state.made(), "", true));
-        running = Optional.of(work.start(new Make(now.get())));
+        setState(new State<>(state.value(), "", true));
+        running = Optional.of(tasks.submit(new Computation(newInput.get())));
     }
 
-    private void become(State<A> next) {
+    private void setState(State<V> next) {
         state = next;
-        shown.accept(next);
+        stateListener.accept(next);
     }
 
     /**
-     * What there is of a derived value at a moment.
+     * State of a derived value.
      *
-     * @param made the newest that there is; while another is being made, the one before it
-     * @param trouble why there is none, for the user; or empty
-     * @param inWork whether another is being made
+     * @param value of the newest completed computation; empty before the first, after an error and without input
+     * @param error message for the user where the computation failed; else empty
+     * @param computing whether a newer value is being computed
      */
-    public record State<A>(Optional<A> made, String trouble, boolean inWork) {}
+    public record State<V>(Optional<V> value, String error, boolean computing) {}
 
-    /** What came of it: that which was asked for, or why it cannot be. */
-    private final class Make implements BackgroundTask<State<A>> {
-        private final Q question;
+    private final class Computation implements BackgroundTask<State<V>> {
+        private final I input;
 
-        Make(Q question) {
-            this.question = question;
+        Computation(I input) {
+            this.input = input;
         }
 
         @Override
@@ -100,26 +107,26 @@ public final class DerivedValue<Q, A> {
         }
 
         @Override
-        public State<A> work(ProgressListener progress) {
+        public State<V> doInBackground(ProgressListener progress) {
             progress.at("", 0);
             try {
-                return new State<>(Optional.of(maker.apply(question)), "", false);
+                return new State<>(Optional.of(function.apply(input)), "", false);
             } catch (UserFacingException e) {
                 return new State<>(Optional.empty(), e.getMessage(), false);
             }
         }
 
         @Override
-        public void done(State<A> result) {
+        public void succeeded(State<V> result) {
             running = Optional.empty();
-            become(result);
+            setState(result);
         }
 
         @Override
-        public void gaveUp() {
-            if (running.isPresent()) { // failed, not overtaken by a newer one
+        public void abandoned() {
+            if (running.isPresent()) { // failed rather than cancelled by update()
                 running = Optional.empty();
-                become(new State<>(Optional.empty(), "", false));
+                setState(new State<>(Optional.empty(), "", false));
             }
         }
     }

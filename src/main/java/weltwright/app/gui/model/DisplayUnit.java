@@ -6,34 +6,34 @@ import java.util.Locale;
 import java.util.prefs.Preferences;
 import weltwright.units.Length;
 
-/** Which ruler lies on the user's bench: sizes are shown as it has them. Remembered from one start to the next. */
+/** The unit in which sizes are shown, mm or inches, kept in the user's preferences. */
 public final class DisplayUnit {
     private static final String KEY = "ruler";
     private static final String INCHES = "inches";
 
-    private final Preferences memory;
-    private final List<Runnable> watchers = new ArrayList<>();
+    private final Preferences preferences;
+    private final List<Runnable> listeners = new ArrayList<>();
 
-    public DisplayUnit(Preferences memory) {
-        this.memory = memory;
+    public DisplayUnit(Preferences preferences) {
+        this.preferences = preferences;
     }
 
-    public boolean inches() {
-        return INCHES.equals(memory.get(KEY, ""));
+    public boolean isInches() {
+        return INCHES.equals(preferences.get(KEY, ""));
     }
 
-    public void take(boolean inches) {
-        memory.put(KEY, inches ? INCHES : "mm");
-        List.copyOf(watchers).forEach(Runnable::run);
+    public void setInches(boolean inches) {
+        preferences.put(KEY, inches ? INCHES : "mm");
+        List.copyOf(listeners).forEach(Runnable::run);
     }
 
-    /** Calls {@code watcher} whenever another ruler is taken. */
-    public void watch(Runnable watcher) {
-        watchers.add(watcher);
+    /** Adds a listener that is called whenever the unit was set. */
+    public void addListener(Runnable listener) {
+        listeners.add(listener);
     }
 
-    /** A size as a maker reads it off: to a tenth of a mm, or to a sixty-fourth of an inch. */
-    public String said(double mm) {
-        return inches() ? new Length(mm).inInches() : String.format(Locale.ROOT, "%.1f mm", mm);
+    /** Formats a length to a tenth of a mm or to a sixty-fourth of an inch, with its unit. */
+    public String format(double mm) {
+        return isInches() ? new Length(mm).inInches() : String.format(Locale.ROOT, "%.1f mm", mm);
     }
 }

@@ -11,70 +11,74 @@ import weltwright.io.FileVersion;
 import weltwright.job.Job;
 
 /**
- * The one job that the window works on, its history, and the file that it was last saved to. Used on the event thread
- * only. Views ask it for the job, change the job through it, and are told when the job is another one.
+ * The model of the window: the present job, its undo history, and the file that it was opened from or last saved to.
+ * Views read the job, change it, and subscribe to its changes. Used on the event thread only.
  */
 public final class JobModel {
-    private final List<Runnable> watchers = new ArrayList<>();
+    private final List<Runnable> listeners = new ArrayList<>();
     private UndoHistory<Job> history;
     private Job saved;
     private Optional<FileVersion> file;
-    private @Nullable Object lastSource;
-    private Object laid;
+    private @Nullable Object lastMergeKey;
+    private Object openToken;
 
     public JobModel(Job first) {
-        lay(first, Optional.empty());
+        open(first, Optional.empty());
     }
 
-    /** Lays another job on the bench; the one before it is gone, with its history. */
-    public void lay(Job job, Optional<FileVersion> from) {
+    /**
+     * Replaces the job and discards the history.
+     *
+     * @param version the file that the job was read from; empty where it has none
+     */
+    public void open(Job job, Optional<FileVersion> version) {
         history = UndoHistory.of(job);
-        laid = new Object();
+        openToken = new Object();
         saved = job;
-        file = from;
-        lastSource = null;
-        tell();
+        file = version;
+        lastMergeKey = null;
+        notifyListeners();
     }
 
     public Job job() {
-        return history.present();
+        return history.current();
     }
 
-    /** Where the job was opened from or last saved to. */
+    /** Returns the file that the job was opened from or last saved to. */
     public Optional<Path> file() {
         return file.map(FileVersion::file);
     }
 
-    /** What that file held then. */
+    /** Returns that file with the digest of what it held then. */
     public Optional<FileVersion> fileVersion() {
         return file;
     }
 
-    /** A step that can be undone. */
-    public void change(UnaryOperator<Job> how) {
-        change(null, how);
+    /** Changes the job by a step of its own that can be undone; an equal job is no change. */
+    public void change(UnaryOperator<Job> edit) {
+        change(null, edit);
     }
 
     /**
-     * The same; but steps of one source, with none other between them, are one step: typing on in one field, one drag.
+     * Changes the job; consecutive changes with equal keys, such as typing in one field, make one undo step.
      *
-     * @param source equal only for changes that belong together; null for a step of its own
+     * @param mergeKey equal only for changes that belong together; null for a step of its own
      */
-    public void change(@Nullable Object source, UnaryOperator<Job> how) {
-        Job next = how.apply(job());
+    public void change(@Nullable Object mergeKey, UnaryOperator<Job> edit) {
+        Job next = edit.apply(job());
         if (next.equals(job())) {
             return;
         }
-        boolean sameStep = source != null && source.equals(lastSource) && history.canUndo() && !history.canRedo();
-        history = sameStep ? history.amended(next) : history.then(next);
-        lastSource = source;
-        tell();
+        boolean sameStep = mergeKey != null && mergeKey.equals(lastMergeKey) && history.canUndo() && !history.canRedo();
+        history = sameStep ? history.withCurrent(next) : history.withNext(next);
+        lastMergeKey = mergeKey;
+        notifyListeners();
     }
 
-    /** Fills in what the present step brought about: no step of its own. */
-    public void complete(UnaryOperator<Job> how) {
-        history = history.amended(how.apply(job()));
-        tell();
+    /** Changes the job as a part of the last undo step. */
+    public void amend(UnaryOperator<Job> edit) {
+        history = history.withCurrent(edit.apply(job()));
+        notifyListeners();
     }
 
     public boolean canUndo() {
@@ -87,44 +91,43 @@ public final class JobModel {
 
     public void undo() {
         history = history.undone();
-        lastSource = null;
-        tell();
+        lastMergeKey = null;
+        notifyListeners();
     }
 
     public void redo() {
         history = history.redone();
-        lastSource = null;
-        tell();
+        lastMergeKey = null;
+        notifyListeners();
     }
 
-    /** Whether closing now would lose something. */
-    public boolean unsaved() {
+    public boolean hasUnsavedChanges() {
         return !job().equals(saved);
     }
 
     /**
-     * What to call, with the file, once the present job is safe in it. By then the job may have changed further, or lie
-     * here no longer.
+     * Returns a callback that marks the present job as saved in the file that it is given. It may be called after
+     * further changes, which then count as unsaved; after another job was opened it does nothing.
      */
-    public Consumer<FileVersion> saving() {
+    public Consumer<FileVersion> savedCallback() {
         Job job = job();
-        Object now = laid;
-        return where -> {
-            if (laid == now) {
+        Object token = openToken;
+        return version -> {
+            if (openToken == token) {
                 saved = job;
-                file = Optional.of(where);
-                tell();
+                file = Optional.of(version);
+                notifyListeners();
             }
         };
     }
 
-    /** Calls {@code watcher} now and after each change. */
-    public void watch(Runnable watcher) {
-        watchers.add(watcher);
-        watcher.run();
+    /** Calls the listener now and after each change of the job, its file or its history. */
+    public void subscribe(Runnable listener) {
+        listeners.add(listener);
+        listener.run();
     }
 
-    private void tell() {
-        List.copyOf(watchers).forEach(Runnable::run);
+    private void notifyListeners() {
+        List.copyOf(listeners).forEach(Runnable::run);
     }
 }

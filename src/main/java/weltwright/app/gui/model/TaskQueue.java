@@ -14,84 +14,96 @@ import weltwright.error.UserFacingException;
 import weltwright.trace.ProgressListener;
 
 /**
- * Runs tasks one after another on one thread beside the window's. Started, cancelled and watched on the event thread.
+ * Runs background tasks one after another on a single thread. All methods are called on the event thread, and so are
+ * the listeners.
  */
 public final class TaskQueue {
-    private final ExecutorService thread = Executors.newSingleThreadExecutor(runnable -> {
+    private final ExecutorService executor = Executors.newSingleThreadExecutor(runnable -> {
         Thread worker = new Thread(runnable, "work");
         worker.setDaemon(true);
         return worker;
     });
-    private final List<Running<?>> waiting = new ArrayList<>();
-    private final List<Runnable> watchers = new ArrayList<>();
-    private final Consumer<String> trouble;
+    private final List<SubmittedTask<?>> pending = new ArrayList<>();
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final Consumer<String> errorHandler;
 
-    /** @param trouble shows a plain message to the user; called on the event thread */
-    public TaskQueue(Consumer<String> trouble) {
-        this.trouble = trouble;
+    /** @param errorHandler shows a message to the user; called on the event thread */
+    public TaskQueue(Consumer<String> errorHandler) {
+        this.errorHandler = errorHandler;
     }
 
-    public <T> Running<T> start(BackgroundTask<T> task) {
-        Running<T> running = new Running<>(task);
-        waiting.add(running);
-        tell();
-        thread.execute(running::run);
+    public <T> SubmittedTask<T> submit(BackgroundTask<T> task) {
+        SubmittedTask<T> running = new SubmittedTask<>(task);
+        pending.add(running);
+        notifyListeners();
+        executor.execute(running::run);
         return running;
     }
 
-    /** A task that is told of in two lines: what to do beside the window, and what to do with the result. */
-    public <T> void start(String title, Callable<T> what, Consumer<T> then) {
-        start(new BackgroundTask<T>() {
+    /**
+     * Submits a task that needs neither progress nor notice of its failure.
+     *
+     * @param callable called off the event thread
+     * @param onSuccess receives the result on the event thread
+     */
+    public <T> void submit(String title, Callable<T> callable, Consumer<T> onSuccess) {
+        submit(new BackgroundTask<T>() {
             @Override
             public String title() {
                 return title;
             }
 
             @Override
-            public T work(ProgressListener progress) throws Exception {
-                return what.call();
+            public T doInBackground(ProgressListener progress) throws Exception {
+                return callable.call();
             }
 
             @Override
-            public void done(T result) {
-                then.accept(result);
+            public void succeeded(T result) {
+                onSuccess.accept(result);
             }
         });
     }
 
-    /** What runs or waits to run, the running one first. */
-    public List<Running<?>> waiting() {
-        return List.copyOf(waiting);
+    /** Returns the unfinished tasks in the order of their submission; the first is running. */
+    public List<SubmittedTask<?>> pending() {
+        return List.copyOf(pending);
     }
 
-    /** Calls {@code watcher} whenever a task starts, moves on or ends. */
-    public void watch(Runnable watcher) {
-        watchers.add(watcher);
+    /** Adds a listener that is called whenever a task is submitted, reports progress or ends. */
+    public void addListener(Runnable listener) {
+        listeners.add(listener);
     }
 
+    /** Cancels all tasks and ends the thread. */
     public void close() {
-        waiting().forEach(Running::cancel);
-        thread.shutdown();
+        pending().forEach(SubmittedTask::cancel);
+        executor.shutdown();
     }
 
-    /** What to say of a failure that is none of the user's making. */
-    public static String defect(String doing, Throwable cause) {
-        return "Something inside the program failed (" + doing + "). Your job is as it was: save it, then try again. "
-                + DefectLog.usual().keep(doing, cause);
+    /**
+     * Logs a defect of the program and returns a message about it for the user.
+     *
+     * @param activity what the program was doing, such as "finding the outline"
+     */
+    public static String defectMessage(String activity, Throwable cause) {
+        return "Something inside the program failed (" + activity
+                + "). Your job is as it was: save it, then try again. "
+                + DefectLog.usual().keep(activity, cause);
     }
 
-    private void tell() {
-        List.copyOf(watchers).forEach(Runnable::run);
+    private void notifyListeners() {
+        List.copyOf(listeners).forEach(Runnable::run);
     }
 
-    /** A task on its way. */
-    public final class Running<T> {
+    /** A submitted task, with its progress. */
+    public final class SubmittedTask<T> {
         private final BackgroundTask<T> task;
         private volatile boolean cancelled;
         private String step = "";
-        private double done;
+        private double fraction;
 
-        private Running(BackgroundTask<T> task) {
+        private SubmittedTask(BackgroundTask<T> task) {
             this.task = task;
         }
 
@@ -99,22 +111,25 @@ public final class TaskQueue {
             return task.title();
         }
 
-        /** What it is at, in a few words; may be empty. */
+        /** Returns the present step in a few words; may be empty. */
         public String step() {
             return step;
         }
 
-        /** From 0 to 1. */
-        public double done() {
-            return done;
+        /** Returns the completed part, from 0 to 1. */
+        public double fraction() {
+            return fraction;
         }
 
-        /** Its result will not be used; it ends at its next report. */
+        /**
+         * Cancels the task: it ends at its next report of progress, and its result is dropped. Does nothing once it is
+         * done.
+         */
         public void cancel() {
-            if (waiting.contains(this) && !cancelled) {
+            if (pending.contains(this) && !cancelled) {
                 cancelled = true;
-                leave();
-                task.gaveUp();
+                removeFromPending();
+                task.abandoned();
             }
         }
 
@@ -123,46 +138,46 @@ public final class TaskQueue {
                 return;
             }
             try {
-                T result = task.work(progress());
-                SwingUtilities.invokeLater(() -> end(() -> task.done(result)));
+                T result = task.doInBackground(progress());
+                SwingUtilities.invokeLater(() -> finish(() -> task.succeeded(result)));
             } catch (CancellationException e) {
-                SwingUtilities.invokeLater(() -> end(task::gaveUp));
+                SwingUtilities.invokeLater(() -> finish(task::abandoned));
             } catch (UserFacingException e) {
-                SwingUtilities.invokeLater(() -> end(() -> fail(e.getMessage())));
+                SwingUtilities.invokeLater(() -> finish(() -> fail(e.getMessage())));
             } catch (Throwable e) {
-                String message = defect(task.title().toLowerCase(Locale.ROOT), e);
-                SwingUtilities.invokeLater(() -> end(() -> fail(message)));
+                String message = defectMessage(task.title().toLowerCase(Locale.ROOT), e);
+                SwingUtilities.invokeLater(() -> finish(() -> fail(message)));
             }
         }
 
         private ProgressListener progress() {
-            return (newStep, newDone) -> {
+            return (newStep, newFraction) -> {
                 if (cancelled) {
                     throw new CancellationException();
                 }
                 SwingUtilities.invokeLater(() -> {
                     step = newStep;
-                    done = newDone;
-                    tell();
+                    fraction = newFraction;
+                    notifyListeners();
                 });
             };
         }
 
-        private void end(Runnable how) {
+        private void finish(Runnable completion) {
             if (!cancelled) {
-                leave();
-                how.run();
+                removeFromPending();
+                completion.run();
             }
         }
 
         private void fail(String message) {
-            trouble.accept(message);
-            task.gaveUp();
+            errorHandler.accept(message);
+            task.abandoned();
         }
 
-        private void leave() {
-            waiting.remove(this);
-            tell();
+        private void removeFromPending() {
+            pending.remove(this);
+            notifyListeners();
         }
     }
 }

@@ -4,13 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Values one after another, and which of them is the present one. Going back forgets nothing until something new is
- * done.
+ * An immutable undo history: a list of states and the index of the current one.
  *
  * @param states oldest first, at least one
- * @param at index of the present one
+ * @param index of the current state
  */
-record UndoHistory<T>(List<T> states, int at) {
+record UndoHistory<T>(List<T> states, int index) {
 
     UndoHistory {
         states = List.copyOf(states);
@@ -20,42 +19,45 @@ record UndoHistory<T>(List<T> states, int at) {
         return new UndoHistory<>(List.of(first), 0);
     }
 
-    T present() {
-        return states.get(at);
+    T current() {
+        return states.get(index);
     }
 
-    /** A step on: what had been undone is forgotten. The same value again is no step. */
-    UndoHistory<T> then(T next) {
-        if (next.equals(present())) {
+    /**
+     * Returns the history with a new current state after this one, without the undone states; unchanged for an equal
+     * state.
+     */
+    UndoHistory<T> withNext(T next) {
+        if (next.equals(current())) {
             return this;
         }
-        List<T> kept = new ArrayList<>(states.subList(0, at + 1));
+        List<T> kept = new ArrayList<>(states.subList(0, index + 1));
         kept.add(next);
-        return new UndoHistory<>(kept, at + 1);
+        return new UndoHistory<>(kept, index + 1);
     }
 
-    /** The present value put in another's place, without a step of its own: it completes the step before it. */
-    UndoHistory<T> amended(T present) {
+    /** Returns the history with its current state replaced. */
+    UndoHistory<T> withCurrent(T current) {
         List<T> changed = new ArrayList<>(states);
-        changed.set(at, present);
-        return new UndoHistory<>(changed, at);
+        changed.set(index, current);
+        return new UndoHistory<>(changed, index);
     }
 
     boolean canUndo() {
-        return at > 0;
+        return index > 0;
     }
 
     boolean canRedo() {
-        return at < states.size() - 1;
+        return index < states.size() - 1;
     }
 
-    /** One step back; itself at the beginning. */
+    /** Returns the history one step back; unchanged at its beginning. */
     UndoHistory<T> undone() {
-        return canUndo() ? new UndoHistory<>(states, at - 1) : this;
+        return canUndo() ? new UndoHistory<>(states, index - 1) : this;
     }
 
-    /** One step forward again; itself at the end. */
+    /** Returns the history one step forward; unchanged at its end. */
     UndoHistory<T> redone() {
-        return canRedo() ? new UndoHistory<>(states, at + 1) : this;
+        return canRedo() ? new UndoHistory<>(states, index + 1) : this;
     }
 }

@@ -1,32 +1,32 @@
 package weltwright.app.gui.model;
 
-/** The four steps of a job, in their order. */
+/** The stages of a job, in their order; the window shows one form for each. */
 public enum WorkflowStage {
     ORDER("Order", '1', "Whose knife it is, dates and notes"),
     KNIFE("Knife", '2', "The photo and the outline"),
     SHEATH("Sheath", '3', "Leather, stitches, belt: the pattern"),
     PAPER("Paper", '4', "Save and print the pattern true to size");
 
-    private final String words;
-    private final char key;
-    private final String tip;
+    private final String label;
+    private final char mnemonic;
+    private final String toolTip;
 
-    WorkflowStage(String words, char key, String tip) {
-        this.words = words;
-        this.key = key;
-        this.tip = tip;
+    WorkflowStage(String label, char mnemonic, String toolTip) {
+        this.label = label;
+        this.mnemonic = mnemonic;
+        this.toolTip = toolTip;
     }
 
-    public String words() {
-        return words;
+    public String label() {
+        return label;
     }
 
-    /** The key that, with Alt, leads to it; printed before its name. */
-    public char key() {
-        return key;
+    /** Returns the key that selects the stage together with Alt. */
+    public char mnemonic() {
+        return mnemonic;
     }
 
-    public String tip() {
-        return tip;
+    public String toolTip() {
+        return toolTip;
     }
 }

@@ -18,90 +18,92 @@ import weltwright.knife.MovableNode;
 import weltwright.knife.Silhouette;
 
 /**
- * Changes to the points of the outline on the bench, each a step that can be undone. What cannot be is refused in plain
- * words. Each gives the point that the hand then holds: none where the change was refused.
+ * Edits the nodes of the job's outline; each edit is an undo step. An edit that would make the outline invalid leaves
+ * it unchanged and reports why. Points are in mm in the silhouette frame.
  */
 final class NodeEditor {
+    /** Sampling of curves; chosen by eye. */
     private static final double STEP_MM = 0.25;
 
-    private final JobModel bench;
-    private final Consumer<String> refuse;
+    private final JobModel model;
+    private final Consumer<String> errorListener;
 
-    /** @param refuse told why a change cannot be, or nothing where it was done */
-    NodeEditor(JobModel bench, Consumer<String> refuse) {
-        this.bench = bench;
-        this.refuse = refuse;
+    /** @param errorListener receives why an edit was refused, or the empty text where it was not */
+    NodeEditor(JobModel model, Consumer<String> errorListener) {
+        this.model = model;
+        this.errorListener = errorListener;
     }
 
     List<OutlineNode> nodes() {
-        return bench.job().silhouette().map(s -> s.outline().nodes()).orElse(List.of());
+        return model.job().silhouette().map(s -> s.outline().nodes()).orElse(List.of());
     }
 
-    OutlineNode node(MovableNode grip) {
-        return nodes().get(grip.index());
+    OutlineNode node(MovableNode node) {
+        return nodes().get(node.index());
     }
 
-    Optional<MovableNode> nearest(Point mm, double reachMm) {
+    Optional<MovableNode> nearestNode(Point mm, double hitRadiusMm) {
         List<OutlineNode> nodes = nodes();
         return IntStream.range(0, nodes.size())
-                .filter(i -> nodes.get(i).at().distance(mm) <= reachMm)
+                .filter(i -> nodes.get(i).at().distance(mm) <= hitRadiusMm)
                 .boxed()
                 .min(Comparator.comparingDouble(i -> nodes.get(i).at().distance(mm)))
                 .map(MovableNode::new);
     }
 
-    /** The point so many further on round the outline. */
-    MovableNode next(MovableNode grip, int step) {
-        return new MovableNode(Math.floorMod(grip.index() + step, nodes().size()));
+    /** Returns the node {@code step} places further round the outline. */
+    MovableNode nodeAfter(MovableNode node, int step) {
+        return new MovableNode(Math.floorMod(node.index() + step, nodes().size()));
     }
 
-    /** On the line, where it is nearest to a place. */
+    /** Adds a node on the outline nearest to a point and returns it; empty where it was refused. */
     Optional<MovableNode> add(Point near) {
         boolean done = editOutline(outline -> OutlineEdit.added(outline, near));
-        return done ? nearest(near, Double.MAX_VALUE) : Optional.empty();
+        return done ? nearestNode(near, Double.MAX_VALUE) : Optional.empty();
     }
 
-    /** Half-way from a point to the next. */
-    Optional<MovableNode> addAfter(MovableNode grip) {
-        Polyline between = between(grip, next(grip, 1));
-        return add(between.at(between.lengthMm() / 2));
+    /** Adds a node half-way from a node to the next and returns it; empty where it was refused. */
+    Optional<MovableNode> addAfter(MovableNode node) {
+        Polyline stretch = stretchBetween(node, nodeAfter(node, 1));
+        return add(stretch.at(stretch.lengthMm() / 2));
     }
 
-    Optional<MovableNode> remove(MovableNode grip) {
-        boolean done = editOutline(outline -> OutlineEdit.removed(outline, grip.index()));
-        return done ? Optional.of(next(grip, -1)) : Optional.empty();
+    /** Removes a node and returns the one before it; empty where it was refused. */
+    Optional<MovableNode> remove(MovableNode node) {
+        boolean done = editOutline(outline -> OutlineEdit.removed(outline, node.index()));
+        return done ? Optional.of(nodeAfter(node, -1)) : Optional.empty();
     }
 
-    /** From corner to smooth, or back. */
-    void turn(MovableNode grip) {
-        boolean sharp = node(grip).sharp();
-        editOutline(outline -> OutlineEdit.turned(outline, grip.index(), !sharp));
+    /** Makes a corner smooth, or a smooth node a corner. */
+    void toggleCorner(MovableNode node) {
+        boolean sharp = node(node).sharp();
+        editOutline(outline -> OutlineEdit.turned(outline, node.index(), !sharp));
     }
 
-    /** The outline from one point on to another. */
-    Polyline between(MovableNode from, MovableNode to) {
-        Polyline curve = bench.job().silhouette().orElseThrow().outline().sampled(STEP_MM);
+    /** Returns the outline from one node on to another. */
+    Polyline stretchBetween(MovableNode from, MovableNode to) {
+        Polyline curve = model.job().silhouette().orElseThrow().outline().sampled(STEP_MM);
         return curve.stretch(curve.stationOf(node(from).at()), curve.stationOf(node(to).at()));
     }
 
     /**
-     * Any change of the silhouette.
+     * Edits the silhouette.
      *
-     * @param source as {@link JobModel#change(Object, UnaryOperator)} takes it
+     * @param mergeKey as {@link JobModel#change(Object, UnaryOperator)} takes it
      * @return whether it was done
      */
-    boolean edit(@Nullable Object source, UnaryOperator<Silhouette> how) {
-        refuse.accept("");
+    boolean edit(@Nullable Object mergeKey, UnaryOperator<Silhouette> edit) {
+        errorListener.accept("");
         try {
-            bench.job().silhouette().map(how).ifPresent(s -> bench.change(source, job -> job.withSilhouette(s)));
+            model.job().silhouette().map(edit).ifPresent(s -> model.change(mergeKey, job -> job.withSilhouette(s)));
             return true;
-        } catch (UserFacingException cannot) {
-            refuse.accept(cannot.getMessage());
+        } catch (UserFacingException e) {
+            errorListener.accept(e.getMessage());
             return false;
         }
     }
 
-    private boolean editOutline(UnaryOperator<Outline> how) {
-        return edit(null, s -> s.withOutline(how.apply(s.outline())));
+    private boolean editOutline(UnaryOperator<Outline> edit) {
+        return edit(null, s -> s.withOutline(edit.apply(s.outline())));
     }
 }

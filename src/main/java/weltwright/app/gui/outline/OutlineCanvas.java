@@ -38,126 +38,128 @@ public final class OutlineCanvas extends DrawingCanvas {
     private static final double FAR_POINT_NUDGE_MM = 1;
 
     /** Where the outline between two points or at an unsure stretch is sent to the edge, it may be this far off. */
-    private static final double PULL_REACH_MM = 1.5;
+    private static final double SNAP_DISTANCE_MM = 1.5;
 
     /** A guard is marked so long, for its two ends to be pulled to where they are. */
-    private static final double GUARD_MM = 6;
+    private static final double DEFAULT_GUARD_MM = 6;
 
-    private final JobModel bench;
-    private final RedrawStroke stroke;
-    private final NodeEditor points;
-    private final WidthProbe width = new WidthProbe();
+    private final JobModel model;
+    private final RedrawStroke redrawStroke;
+    private final NodeEditor nodeEditor;
+    private final WidthProbe widthProbe = new WidthProbe();
     private final UncertainStretchTour tour;
-    private final GroundLinesLayer ground;
-    private final List<Runnable> watchers = new ArrayList<>();
-    private Optional<BackgroundImage> picture = Optional.empty();
-    private Optional<Silhouette> pulled = Optional.empty();
-    private Optional<MovablePoint> held = Optional.empty();
+    private final GroundLinesLayer groundLayer;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private Optional<BackgroundImage> backgroundImage = Optional.empty();
+    private Optional<Silhouette> preview = Optional.empty();
+    private Optional<MovablePoint> selection = Optional.empty();
     private OutlineTool tool = OutlineTool.MARKS;
-    private String refusal = "";
+    private String errorMessage = "";
 
-    OutlineCanvas(JobModel bench, TaskQueue work) {
-        this.bench = bench;
-        stroke = new RedrawStroke(new StretchRedrawer(bench, work, this::refuse), this::repaint);
-        points = new NodeEditor(bench, this::refuse);
-        tour = new UncertainStretchTour(bench);
-        ground = new GroundLinesLayer(bench);
+    OutlineCanvas(JobModel model, TaskQueue tasks) {
+        this.model = model;
+        redrawStroke = new RedrawStroke(new StretchRedrawer(model, tasks, this::setErrorMessage), this::repaint);
+        nodeEditor = new NodeEditor(model, this::setErrorMessage);
+        tour = new UncertainStretchTour(model);
+        groundLayer = new GroundLinesLayer(model);
         setName("outline drawing");
         getAccessibleContext().setAccessibleName("Outline over the photo");
         getAccessibleContext()
                 .setAccessibleDescription(
                         "M, P, R, W: marks, points, redraw, width. N: next place that the trace was not sure of.");
         for (OutlineTool each : OutlineTool.values()) {
-            onKey("pressed " + each.key(), () -> take(each));
+            bindKey("pressed " + each.key(), () -> setTool(each));
         }
-        for (MovableLandmark place : MovableLandmark.values()) {
-            onKey(
-                    "pressed " + key(place),
-                    () -> hold(Optional.<MovablePoint>of(place).filter(p -> isThere(place))));
+        for (MovableLandmark landmark : MovableLandmark.values()) {
+            bindKey(
+                    "pressed " + key(landmark),
+                    () -> select(Optional.<MovablePoint>of(landmark).filter(p -> hasLandmark(landmark))));
         }
-        onKey("LEFT", () -> arrow(-1, 0, false));
-        onKey("RIGHT", () -> arrow(1, 0, false));
-        onKey("UP", () -> arrow(0, 1, false));
-        onKey("DOWN", () -> arrow(0, -1, false));
-        onKey("shift LEFT", () -> arrow(-1, 0, true));
-        onKey("shift RIGHT", () -> arrow(1, 0, true));
-        onKey("shift UP", () -> arrow(0, 1, true));
-        onKey("shift DOWN", () -> arrow(0, -1, true));
-        onKey("PERIOD", () -> step(1));
-        onKey("COMMA", () -> step(-1));
-        onKey("INSERT", () -> heldNode().ifPresent(node -> holdIf(points.addAfter(node))));
-        onKey("pressed A", () -> heldNode().ifPresent(node -> holdIf(points.addAfter(node))));
-        onKey("DELETE", () -> heldNode().ifPresent(node -> holdIf(points.remove(node))));
-        onKey("BACK_SPACE", () -> heldNode().ifPresent(node -> holdIf(points.remove(node))));
-        onKey("pressed C", () -> heldNode().ifPresent(points::turn));
-        onKey("pressed E", this::pullToEdge);
-        onKey("pressed N", () -> nextUnsure(1));
-        onKey("shift N", () -> nextUnsure(-1));
-        onKey("pressed Y", this::rightHere);
-        onKey("pressed G", () -> {
-            ground.show(!ground.shown());
+        bindKey("LEFT", () -> moveSelection(-1, 0, false));
+        bindKey("RIGHT", () -> moveSelection(1, 0, false));
+        bindKey("UP", () -> moveSelection(0, 1, false));
+        bindKey("DOWN", () -> moveSelection(0, -1, false));
+        bindKey("shift LEFT", () -> moveSelection(-1, 0, true));
+        bindKey("shift RIGHT", () -> moveSelection(1, 0, true));
+        bindKey("shift UP", () -> moveSelection(0, 1, true));
+        bindKey("shift DOWN", () -> moveSelection(0, -1, true));
+        bindKey("PERIOD", () -> selectNeighbour(1));
+        bindKey("COMMA", () -> selectNeighbour(-1));
+        bindKey("INSERT", () -> selectedNode().ifPresent(node -> selectIfPresent(nodeEditor.addAfter(node))));
+        bindKey("pressed A", () -> selectedNode().ifPresent(node -> selectIfPresent(nodeEditor.addAfter(node))));
+        bindKey("DELETE", () -> selectedNode().ifPresent(node -> selectIfPresent(nodeEditor.remove(node))));
+        bindKey("BACK_SPACE", () -> selectedNode().ifPresent(node -> selectIfPresent(nodeEditor.remove(node))));
+        bindKey("pressed C", () -> selectedNode().ifPresent(nodeEditor::toggleCorner));
+        bindKey("pressed E", this::snapToEdge);
+        bindKey("pressed N", () -> showUncertainStretch(1));
+        bindKey("shift N", () -> showUncertainStretch(-1));
+        bindKey("pressed Y", this::acceptStretch);
+        bindKey("pressed G", () -> {
+            groundLayer.setShown(!groundLayer.isShown());
             groundChanged();
         });
-        onKey("ENTER", () -> {
+        bindKey("ENTER", () -> {
             if (tool == OutlineTool.WIDTH) {
-                silhouette().ifPresent(width::measure);
+                silhouette().ifPresent(widthProbe::measure);
             }
         });
-        onKey("ESCAPE", () -> {
-            stroke.drop();
-            pulled = Optional.empty();
-            hold(Optional.empty());
+        bindKey("ESCAPE", () -> {
+            redrawStroke.clear();
+            preview = Optional.empty();
+            select(Optional.empty());
         });
-        onKey("CONTEXT_MENU", this::menuAtHeld);
-        onKey("shift F10", this::menuAtHeld);
-        bench.watch(() -> {
-            pulled = Optional.empty();
-            heldNode().filter(node -> node.index() >= points.nodes().size()).ifPresent(gone -> held = Optional.empty());
-            changed();
+        bindKey("CONTEXT_MENU", this::showMenuAtSelection);
+        bindKey("shift F10", this::showMenuAtSelection);
+        model.subscribe(() -> {
+            preview = Optional.empty();
+            selectedNode()
+                    .filter(node -> node.index() >= nodeEditor.nodes().size())
+                    .ifPresent(gone -> selection = Optional.empty());
+            contentChanged();
         });
     }
 
     /** Called when the tool, or what to say, is another. */
-    void watch(Runnable watcher) {
-        watchers.add(watcher);
+    void addListener(Runnable listener) {
+        listeners.add(listener);
     }
 
-    public WidthProbe widthPlace() {
-        return width;
+    public WidthProbe widthProbe() {
+        return widthProbe;
     }
 
     OutlineTool tool() {
         return tool;
     }
 
-    void take(OutlineTool another) {
-        tool = another;
+    void setTool(OutlineTool newTool) {
+        tool = newTool;
         tour.pause();
-        held = Optional.empty();
-        stroke.drop();
-        if (another == OutlineTool.WIDTH) {
-            silhouette().ifPresent(width::toMiddleOfBlade);
+        selection = Optional.empty();
+        redrawStroke.clear();
+        if (newTool == OutlineTool.WIDTH) {
+            silhouette().ifPresent(widthProbe::moveToMiddleOfBlade);
         }
-        refuse("");
+        setErrorMessage("");
     }
 
     /** Why the last thing asked for was not done; or empty. */
-    String refusal() {
-        return refusal;
+    String errorMessage() {
+        return errorMessage;
     }
 
-    public void show(Optional<BackgroundImage> under) {
-        picture = under;
-        changed();
+    public void setBackgroundImage(Optional<BackgroundImage> image) {
+        backgroundImage = image;
+        contentChanged();
     }
 
-    public GroundLinesLayer ground() {
-        return ground;
+    public GroundLinesLayer groundLayer() {
+        return groundLayer;
     }
 
     /** To be called when the ground is another, or is to be shown or no longer. */
     public void groundChanged() {
-        refuse(refusal);
+        setErrorMessage(errorMessage);
     }
 
     UncertainStretchTour tour() {
@@ -165,59 +167,61 @@ public final class OutlineCanvas extends DrawingCanvas {
     }
 
     /** Leads the eye to the next stretch, or the one before, where the trace was not sure. */
-    void nextUnsure(int step) {
-        lead(tour.go(step));
+    void showUncertainStretch(int step) {
+        showStretch(tour.moveBy(step));
     }
 
     /** Says of the stretch that the eye was led to that the outline is right there, and goes to the next. */
-    void rightHere() {
-        if (tour.present().isPresent()) {
-            lead(tour.done());
+    void acceptStretch() {
+        if (tour.current().isPresent()) {
+            showStretch(tour.acceptCurrent());
         }
     }
 
-    private void lead(Optional<Rectangle2D> to) {
-        held = Optional.empty();
-        to.ifPresentOrElse(this::lookAt, this::fit);
+    private void showStretch(Optional<Rectangle2D> area) {
+        selection = Optional.empty();
+        area.ifPresentOrElse(this::zoomTo, this::zoomToFit);
         requestFocusInWindow();
-        refuse("");
+        setErrorMessage("");
     }
 
     @Override
     protected Optional<Rectangle2D> extent() {
-        return picture.map(BackgroundImage::extent)
+        return backgroundImage
+                .map(BackgroundImage::extent)
                 .or(() -> silhouette()
                         .map(s -> AnnotationPainter.path(s.outline().sampled(1)).getBounds2D()));
     }
 
     @Override
-    protected void paint(Graphics2D g, Viewport at) {
-        picture.ifPresent(p -> p.paint(g, at));
-        picture.ifPresent(p -> ground.paint(g, at, p));
-        silhouette().ifPresent(s -> paint(new OutlinePainter(g, at, getWidth(), getHeight()), s));
+    protected void paintDrawing(Graphics2D g, Viewport viewport) {
+        backgroundImage.ifPresent(p -> p.paint(g, viewport));
+        backgroundImage.ifPresent(p -> groundLayer.paint(g, viewport, p));
+        silhouette().ifPresent(s -> paint(new OutlinePainter(g, viewport, getWidth(), getHeight()), s));
     }
 
-    private void paint(OutlinePainter ink, Silhouette s) {
+    private void paint(OutlinePainter painter, Silhouette s) {
         Polyline curve = s.outline().sampled(STEP_MM);
-        bench.job()
+        model.job()
                 .unsure()
-                .forEach(u -> ink.unsure(u.along(curve), tour.present().equals(Optional.of(u))));
-        ink.outline(s);
-        bench.job().calipers().forEach(caliper -> ink.caliper(caliper, s));
+                .forEach(u -> painter.paintUncertainStretch(
+                        u.along(curve), tour.current().equals(Optional.of(u))));
+        painter.paintOutline(s);
+        model.job().calipers().forEach(caliper -> painter.paintCaliper(caliper, s));
         if (tool == OutlineTool.WIDTH) {
-            width.paint(ink, s);
+            widthProbe.paint(painter, s);
         }
         if (tool == OutlineTool.POINTS) {
             List<OutlineNode> nodes = s.outline().nodes();
             for (int i = 0; i < nodes.size(); i++) {
-                ink.node(nodes.get(i), held.equals(Optional.of(new MovableNode(i))));
+                painter.paintNode(nodes.get(i), selection.equals(Optional.of(new MovableNode(i))));
             }
         }
-        stroke.paint(ink);
-        for (MovableLandmark place : MovableLandmark.on(s)) {
-            ink.place(place, s, held.equals(Optional.of(place)));
+        redrawStroke.paint(painter);
+        for (MovableLandmark landmark : MovableLandmark.on(s)) {
+            painter.paintLandmark(landmark, s, selection.equals(Optional.of(landmark)));
         }
-        ink.legend(bench.job()
+        painter.paintLegend(model.job()
                 .trace()
                 .map(t -> String.format(
                         Locale.ROOT,
@@ -227,108 +231,112 @@ public final class OutlineCanvas extends DrawingCanvas {
     }
 
     @Override
-    protected boolean grab(Point mm, double reachMm) {
-        refuse("");
-        held = near(mm, reachMm);
-        if (held.isPresent() || silhouette().isEmpty()) {
-            return held.isPresent();
+    protected boolean beginDrag(Point mm, double hitRadiusMm) {
+        setErrorMessage("");
+        selection = movablePointAt(mm, hitRadiusMm);
+        if (selection.isPresent() || silhouette().isEmpty()) {
+            return selection.isPresent();
         }
         if (tool == OutlineTool.REDRAW) {
-            stroke.begin(mm);
+            redrawStroke.begin(mm);
         } else if (tool == OutlineTool.WIDTH) {
-            width.to(mm.x());
-            silhouette().ifPresent(width::measure);
+            widthProbe.moveTo(mm.x());
+            silhouette().ifPresent(widthProbe::measure);
         }
         return tool == OutlineTool.REDRAW;
     }
 
     @Override
-    protected void drag(Point mm) {
-        if (stroke.drawing()) {
-            stroke.add(mm);
+    protected void dragTo(Point mm) {
+        if (redrawStroke.isDrawing()) {
+            redrawStroke.add(mm);
         } else {
-            pulled = silhouette().flatMap(s -> held.map(grip -> grip.pulled(s, mm)));
+            preview = silhouette().flatMap(s -> selection.map(point -> point.pulled(s, mm)));
         }
     }
 
     @Override
-    protected void letGo() {
-        if (stroke.drawing()) {
-            held = Optional.empty();
-            stroke.letGo(reachMm());
+    protected void endDrag() {
+        if (redrawStroke.isDrawing()) {
+            selection = Optional.empty();
+            redrawStroke.finish(hitRadiusMm());
         } else {
-            pulled.ifPresent(s -> bench.change(job -> job.withSilhouette(s)));
+            preview.ifPresent(s -> model.change(job -> job.withSilhouette(s)));
         }
     }
 
     @Override
-    protected boolean over(Point mm, double reachMm) {
-        return near(mm, reachMm).isPresent();
+    protected boolean isDraggableAt(Point mm, double hitRadiusMm) {
+        return movablePointAt(mm, hitRadiusMm).isPresent();
     }
 
     @Override
-    protected void hover(Point mm) {
+    protected void mouseMovedTo(Point mm) {
         if (tool == OutlineTool.WIDTH) {
-            width.to(mm.x());
+            widthProbe.moveTo(mm.x());
             repaint();
         }
     }
 
     @Override
-    protected boolean doubleClicked(Point mm, double reachMm) {
-        if (tool == OutlineTool.POINTS && !over(mm, reachMm) && onLine(mm, reachMm)) {
-            holdIf(points.add(mm));
+    protected boolean doubleClicked(Point mm, double hitRadiusMm) {
+        if (tool == OutlineTool.POINTS && !isDraggableAt(mm, hitRadiusMm) && isOnOutline(mm, hitRadiusMm)) {
+            selectIfPresent(nodeEditor.add(mm));
             return true;
         }
-        return tool == OutlineTool.REDRAW || over(mm, reachMm);
+        return tool == OutlineTool.REDRAW || isDraggableAt(mm, hitRadiusMm);
     }
 
     @Override
-    protected Optional<JPopupMenu> menuAt(Point mm, double reachMm) {
+    protected Optional<JPopupMenu> popupMenuAt(Point mm, double hitRadiusMm) {
         JPopupMenu menu = new JPopupMenu();
         if (silhouette().isEmpty()) {
             return Optional.empty();
         }
-        Optional<MovableNode> node = points.nearest(mm, reachMm);
+        Optional<MovableNode> node = nodeEditor.nearestNode(mm, hitRadiusMm);
         if (node.isPresent()) {
-            take(OutlineTool.POINTS);
-            hold(Optional.of(node.get()));
-            boolean sharp = points.node(node.get()).sharp();
+            setTool(OutlineTool.POINTS);
+            select(Optional.of(node.get()));
+            boolean sharp = nodeEditor.node(node.get()).sharp();
             menu.add(new RunnableAction(
-                    sharp ? "Make it &smooth" : "Make it a &corner", "", () -> points.turn(node.get())));
-            menu.add(new RunnableAction("&Remove this point", "", () -> holdIf(points.remove(node.get()))));
-            menu.add(new RunnableAction("Pull to the &edge here", "", this::pullToEdge));
-        } else if (onLine(mm, reachMm)) {
+                    sharp ? "Make it &smooth" : "Make it a &corner", "", () -> nodeEditor.toggleCorner(node.get())));
+            menu.add(
+                    new RunnableAction("&Remove this point", "", () -> selectIfPresent(nodeEditor.remove(node.get()))));
+            menu.add(new RunnableAction("Pull to the &edge here", "", this::snapToEdge));
+        } else if (isOnOutline(mm, hitRadiusMm)) {
             menu.add(new RunnableAction("&Add a point here", "", () -> {
-                take(OutlineTool.POINTS);
-                holdIf(points.add(mm));
+                setTool(OutlineTool.POINTS);
+                selectIfPresent(nodeEditor.add(mm));
             }));
         }
-        addGuardActs(menu, mm, reachMm);
-        tour.present()
-                .ifPresent(stretch -> menu.add(new RunnableAction("The outline is r&ight here", "", this::rightHere)));
+        addGuardActions(menu, mm, hitRadiusMm);
+        tour.current()
+                .ifPresent(
+                        stretch -> menu.add(new RunnableAction("The outline is r&ight here", "", this::acceptStretch)));
         return menu.getComponentCount() == 0 ? Optional.empty() : Optional.of(menu);
     }
 
-    private void addGuardActs(JPopupMenu menu, Point mm, double reachMm) {
+    private void addGuardActions(JPopupMenu menu, Point mm, double hitRadiusMm) {
         Silhouette now = silhouette().orElseThrow();
         if (now.landmarks().guard().isPresent()) {
             menu.add(new RunnableAction("There is n&o guard", "", () -> {
-                held = Optional.empty();
-                points.edit(null, s -> s.withGuard(Optional.empty()));
+                selection = Optional.empty();
+                nodeEditor.edit(null, s -> s.withGuard(Optional.empty()));
             }));
-        } else if (onLine(mm, reachMm)) {
+        } else if (isOnOutline(mm, hitRadiusMm)) {
             double fromTip = now.landmarks().tip().x() - mm.x();
             menu.add(new RunnableAction(
                     "Mark a &guard here",
                     "",
-                    () -> points.edit(null, s -> s.withGuardFromTip(fromTip - GUARD_MM / 2, fromTip + GUARD_MM / 2))));
+                    () -> nodeEditor.edit(
+                            null,
+                            s -> s.withGuardFromTip(fromTip - DEFAULT_GUARD_MM / 2, fromTip + DEFAULT_GUARD_MM / 2))));
         }
     }
 
     /** The key that takes hold of a landmark. */
-    private static char key(MovableLandmark place) {
-        return switch (place) {
+    private static char key(MovableLandmark landmark) {
+        return switch (landmark) {
             case TIP -> 'T';
             case HEEL -> 'H';
             case SPINE -> 'S';
@@ -338,104 +346,106 @@ public final class OutlineCanvas extends DrawingCanvas {
         };
     }
 
-    private boolean isThere(MovableLandmark place) {
-        return silhouette().filter(place::isOn).isPresent();
+    private boolean hasLandmark(MovableLandmark landmark) {
+        return silhouette().filter(landmark::isOn).isPresent();
     }
 
-    private void menuAtHeld() {
-        silhouette().flatMap(s -> held.map(grip -> grip.of(s))).ifPresent(this::openMenu);
+    private void showMenuAtSelection() {
+        silhouette().flatMap(s -> selection.map(point -> point.of(s))).ifPresent(this::showPopupMenu);
     }
 
     /** The outline as it is to be drawn. */
     private Optional<Silhouette> silhouette() {
-        return pulled.or(() -> bench.job().silhouette());
+        return preview.or(() -> model.job().silhouette());
     }
 
     private Polyline curve() {
-        return bench.job().silhouette().orElseThrow().outline().sampled(STEP_MM);
+        return model.job().silhouette().orElseThrow().outline().sampled(STEP_MM);
     }
 
-    private Optional<MovablePoint> near(Point mm, double reachMm) {
-        Optional<MovablePoint> node =
-                tool == OutlineTool.POINTS ? points.nearest(mm, reachMm).map(n -> n) : Optional.empty();
+    private Optional<MovablePoint> movablePointAt(Point mm, double hitRadiusMm) {
+        Optional<MovablePoint> node = tool == OutlineTool.POINTS
+                ? nodeEditor.nearestNode(mm, hitRadiusMm).map(n -> n)
+                : Optional.empty();
         boolean marks = tool == OutlineTool.MARKS || tool == OutlineTool.POINTS;
-        return node.or(() -> marks ? nearestPlace(mm, reachMm) : Optional.empty());
+        return node.or(() -> marks ? landmarkAt(mm, hitRadiusMm) : Optional.empty());
     }
 
-    private Optional<MovablePoint> nearestPlace(Point mm, double reachMm) {
+    private Optional<MovablePoint> landmarkAt(Point mm, double hitRadiusMm) {
         return silhouette()
                 .flatMap(s -> MovableLandmark.on(s).stream()
-                        .filter(place -> place.of(s).distance(mm) <= reachMm)
-                        .min(Comparator.comparingDouble(place -> place.of(s).distance(mm))));
+                        .filter(landmark -> landmark.of(s).distance(mm) <= hitRadiusMm)
+                        .min(Comparator.comparingDouble(
+                                landmark -> landmark.of(s).distance(mm))));
     }
 
-    private boolean onLine(Point mm, double reachMm) {
+    private boolean isOnOutline(Point mm, double hitRadiusMm) {
         Polyline curve = curve();
-        return curve.at(curve.stationOf(mm)).distance(mm) <= reachMm;
+        return curve.at(curve.stationOf(mm)).distance(mm) <= hitRadiusMm;
     }
 
-    private void hold(Optional<MovablePoint> grip) {
-        held = grip;
-        refuse("");
+    private void select(Optional<MovablePoint> grip) {
+        selection = grip;
+        setErrorMessage("");
     }
 
-    private void holdIf(Optional<MovableNode> node) {
-        node.ifPresent(n -> hold(Optional.of(n)));
+    private void selectIfPresent(Optional<MovableNode> node) {
+        node.ifPresent(n -> select(Optional.of(n)));
     }
 
-    private Optional<MovableNode> heldNode() {
-        return held.map(grip -> grip instanceof MovableNode node ? node : null);
+    private Optional<MovableNode> selectedNode() {
+        return selection.map(point -> point instanceof MovableNode node ? node : null);
     }
 
     /** On from point to point round the outline; begins with the one nearest to the middle of the drawing. */
-    private void step(int step) {
-        if (points.nodes().isEmpty()) {
+    private void selectNeighbour(int step) {
+        if (nodeEditor.nodes().isEmpty()) {
             return;
         }
         if (tool != OutlineTool.POINTS) {
-            take(OutlineTool.POINTS);
+            setTool(OutlineTool.POINTS);
         }
-        holdIf(heldNode()
-                .map(node -> points.next(node, step))
-                .or(() -> points.nearest(viewport().centre(), Double.MAX_VALUE)));
+        selectIfPresent(selectedNode()
+                .map(node -> nodeEditor.nodeAfter(node, step))
+                .or(() -> nodeEditor.nearestNode(viewport().centre(), Double.MAX_VALUE)));
     }
 
-    private void arrow(int right, int up, boolean far) {
+    private void moveSelection(int right, int up, boolean far) {
         if (tool == OutlineTool.WIDTH) {
-            width.stride(right, far);
+            widthProbe.moveBy(right, far);
             repaint();
-        } else if (held.isPresent() && held.get() instanceof MovableLandmark place && right != 0) {
+        } else if (selection.isPresent() && selection.get() instanceof MovableLandmark landmark && right != 0) {
             double mm = -right * (far ? FAR_NUDGE_MM : NUDGE_MM);
-            points.edit("nudge " + place, s -> place.nudged(s, mm));
+            nodeEditor.edit("nudge " + landmark, s -> landmark.nudged(s, mm));
         } else {
             double mm = far ? FAR_POINT_NUDGE_MM : POINT_NUDGE_MM;
-            heldNode()
-                    .ifPresent(node -> points.edit(
+            selectedNode()
+                    .ifPresent(node -> nodeEditor.edit(
                             "nudge " + node, s -> node.pulled(s, node.of(s).plus(new Point(right * mm, up * mm)))));
         }
     }
 
     /** The outline about the held point, or at the unsure stretch, sent to the edge near it. */
-    private void pullToEdge() {
-        heldNode()
-                .map(node -> points.between(points.next(node, -1), points.next(node, 1)))
-                .or(() -> tour.present().map(this::aboutUnsure))
+    private void snapToEdge() {
+        selectedNode()
+                .map(node -> nodeEditor.stretchBetween(nodeEditor.nodeAfter(node, -1), nodeEditor.nodeAfter(node, 1)))
+                .or(() -> tour.current().map(this::uncertainStretch))
                 .ifPresent(stretch -> {
-                    held = Optional.empty();
-                    stroke.send(stretch, PULL_REACH_MM);
+                    selection = Optional.empty();
+                    redrawStroke.redrawAlong(stretch, SNAP_DISTANCE_MM);
                 });
     }
 
-    private Polyline aboutUnsure(UncertainStretch unsure) {
+    private Polyline uncertainStretch(UncertainStretch uncertain) {
         Polyline curve = curve();
         return curve.stretch(
-                curve.stationOf(unsure.from()) - RedrawStroke.LEAST_MM,
-                curve.stationOf(unsure.to()) + RedrawStroke.LEAST_MM);
+                curve.stationOf(uncertain.from()) - RedrawStroke.MIN_LENGTH_MM,
+                curve.stationOf(uncertain.to()) + RedrawStroke.MIN_LENGTH_MM);
     }
 
-    private void refuse(String why) {
-        refusal = why;
-        List.copyOf(watchers).forEach(Runnable::run);
+    private void setErrorMessage(String message) {
+        errorMessage = message;
+        List.copyOf(listeners).forEach(Runnable::run);
         repaint();
     }
 }

@@ -1,6 +1,6 @@
 package weltwright.app.gui.outline;
 
-/** What the mouse does to an outline. */
+/** The tools by which the mouse edits or measures an outline. */
 enum OutlineTool {
     MARKS(
             "Marks",
@@ -23,26 +23,26 @@ enum OutlineTool {
             "Click where you measured the width with a caliper, and type it at the left. Keys: the arrows move the line,"
                     + " Enter takes it.");
 
-    private final String words;
+    private final String label;
     private final char key;
     private final String hint;
 
-    OutlineTool(String words, char key, String hint) {
-        this.words = words;
+    OutlineTool(String label, char key, String hint) {
+        this.label = label;
         this.key = key;
         this.hint = hint;
     }
 
-    String words() {
-        return words;
+    String label() {
+        return label;
     }
 
-    /** The key that takes it up. */
+    /** Returns the key that selects the tool in the canvas. */
     char key() {
         return key;
     }
 
-    /** How it is used, in a sentence or two. */
+    /** Returns a hint on its use. */
     String hint() {
         return hint;
     }

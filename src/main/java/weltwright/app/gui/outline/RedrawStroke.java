@@ -6,28 +6,30 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * A line drawn beside the knife's edge, by hand or along the outline itself. It is to be seen until the outline runs
- * along the edge near it, or cannot. On the event thread.
+ * A stroke along which the outline is redrawn: drawn with the mouse, or a stretch of the outline itself. It is painted
+ * until the redrawing ends. Used on the event thread.
  */
 final class RedrawStroke {
-    /** What is shorter was a click. */
-    static final double LEAST_MM = 3;
+    /** A shorter stroke counts as a click; chosen by eye. */
+    static final double MIN_LENGTH_MM = 3;
 
-    private static final double LEAST_REACH_MM = 0.5;
-    private static final double MOST_REACH_MM = 3;
+    /** Limits of the distance between stroke and edge, whatever the zoom; chosen by eye. */
+    private static final double MIN_DISTANCE_MM = 0.5;
 
-    private final StretchRedrawer redrawing;
+    private static final double MAX_DISTANCE_MM = 3;
+
+    private final StretchRedrawer redrawer;
     private final Runnable repaint;
     private List<Point> points = List.of();
     private boolean drawing;
 
-    RedrawStroke(StretchRedrawer redrawing, Runnable repaint) {
-        this.redrawing = redrawing;
+    RedrawStroke(StretchRedrawer redrawer, Runnable repaint) {
+        this.redrawer = redrawer;
         this.repaint = repaint;
     }
 
-    /** Whether a hand is at it. */
-    boolean drawing() {
+    /** Returns whether it is being drawn with the mouse. */
+    boolean isDrawing() {
         return drawing;
     }
 
@@ -40,25 +42,29 @@ final class RedrawStroke {
         points.add(mm);
     }
 
-    void drop() {
+    void clear() {
         points = List.of();
         drawing = false;
     }
 
-    /** @param reachMm how near a hand comes to what it aims at */
-    void letGo(double reachMm) {
+    /**
+     * Ends the stroke and redraws the outline along it.
+     *
+     * @param maxDistanceMm between stroke and edge, at the present zoom
+     */
+    void finish(double maxDistanceMm) {
         List<Point> drawn = List.copyOf(points);
-        drop();
-        if (drawn.size() > 1 && Polyline.open(drawn).lengthMm() >= LEAST_MM) {
-            send(Polyline.open(drawn), Math.max(LEAST_REACH_MM, Math.min(MOST_REACH_MM, reachMm)));
+        clear();
+        if (drawn.size() > 1 && Polyline.open(drawn).lengthMm() >= MIN_LENGTH_MM) {
+            redrawAlong(Polyline.open(drawn), Math.max(MIN_DISTANCE_MM, Math.min(MAX_DISTANCE_MM, maxDistanceMm)));
         }
     }
 
-    /** Has the outline run along the edge that is no farther than so from a line. */
-    void send(Polyline along, double reachMm) {
-        points = along.points();
+    /** Redraws the outline along the edge that is at most {@code maxDistanceMm} from a line. */
+    void redrawAlong(Polyline line, double maxDistanceMm) {
+        points = line.points();
         repaint.run();
-        redrawing.along(along, reachMm, () -> {
+        redrawer.redrawAlong(line, maxDistanceMm, () -> {
             if (!drawing) {
                 points = List.of();
             }
@@ -66,9 +72,9 @@ final class RedrawStroke {
         });
     }
 
-    void paint(OutlinePainter ink) {
+    void paint(OutlinePainter painter) {
         if (points.size() > 1) {
-            ink.stroke(Polyline.open(points), drawing);
+            painter.paintStroke(Polyline.open(points), drawing);
         }
     }
 }

@@ -22,121 +22,124 @@ import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.outline.UncertainStretch;
 
 /**
- * Has a stretch of the outline run along a stroke: where the photo shows the knife's edge near it, along that edge. On
- * the event thread; the following is done beside it.
+ * Redraws a stretch of the outline along a stroke, in the background: along the knife's edge where there is a traced
+ * photo, else along the smoothed stroke. Uncertain stretches that the stroke passes count as reviewed. Used on the
+ * event thread.
  */
 final class StretchRedrawer {
     private static final double STEP_MM = 0.2;
 
-    /** Without a photo a stroke is all there is; a hand trembles by about this much. */
+    /** Standard deviation by which a stroke is smoothed where there is no photo; chosen by eye. */
     private static final double DRAWN_SIGMA_MM = 1;
 
-    /** A stroke that passes this near to the middle of an unsure stretch was drawn by somebody who saw it. */
-    private static final double SEEN_MM = 2;
+    /** A stroke that passes the middle of an uncertain stretch within this distance reviews it; chosen by eye. */
+    private static final double REVIEW_DISTANCE_MM = 2;
 
-    private final JobModel bench;
-    private final TaskQueue work;
-    private final Consumer<String> said;
+    private final JobModel model;
+    private final TaskQueue tasks;
+    private final Consumer<String> messageListener;
 
-    /** Of the thread that works beside the window, and no other. */
-    private @Nullable Ready ready;
+    /** Used on the background thread only. */
+    private @Nullable Ready cachedSnapper;
 
-    /** @param said told in plain words what came of it, if it is anything but a redrawn outline; else told nothing */
-    StretchRedrawer(JobModel bench, TaskQueue work, Consumer<String> said) {
-        this.bench = bench;
-        this.work = work;
-        this.said = said;
+    /** @param messageListener receives why the outline was not redrawn, or the empty text where it was */
+    StretchRedrawer(JobModel model, TaskQueue tasks, Consumer<String> messageListener) {
+        this.model = model;
+        this.tasks = tasks;
+        this.messageListener = messageListener;
     }
 
     /**
-     * @param stroke in the silhouette's frame, in either sense
-     * @param reachMm how far from it the edge may be
-     * @param over told when it is done, well or not
+     * Starts to redraw the outline.
+     *
+     * @param stroke in the silhouette frame, in either direction
+     * @param maxDistanceMm between stroke and edge
+     * @param onFinished called when it is done, failed or cancelled
      */
-    void along(Polyline stroke, double reachMm, Runnable over) {
-        Job job = bench.job();
+    void redrawAlong(Polyline stroke, double maxDistanceMm, Runnable onFinished) {
+        Job job = model.job();
         Optional<Silhouette> before = job.silhouette();
         if (before.isEmpty()) {
             return;
         }
-        work.start(new BackgroundTask<Redrawn>() {
+        tasks.submit(new BackgroundTask<Redrawn>() {
             @Override
             public String title() {
                 return "Following the edge";
             }
 
             @Override
-            public Redrawn work(ProgressListener progress) {
+            public Redrawn doInBackground(ProgressListener progress) {
                 try {
-                    return redrawn(job, before.get(), stroke, reachMm);
+                    return redrawn(job, before.get(), stroke, maxDistanceMm);
                 } catch (UserFacingException e) {
                     return new Redrawn(Optional.empty(), List.of(), e.getMessage());
                 }
             }
 
             @Override
-            public void done(Redrawn redrawn) {
-                over.run();
-                take(redrawn, before);
+            public void succeeded(Redrawn redrawn) {
+                onFinished.run();
+                apply(redrawn, before);
             }
 
             @Override
-            public void gaveUp() {
-                over.run();
+            public void abandoned() {
+                onFinished.run();
             }
         });
     }
 
-    private Redrawn redrawn(Job job, Silhouette before, Polyline stroke, double reachMm) {
+    private Redrawn redrawn(Job job, Silhouette before, Polyline stroke, double maxDistanceMm) {
         Polyline rough = OutlineEdit.alongside(before.outline(), stroke);
         Polyline line = job.photo().isPresent() && job.trace().isPresent()
-                ? puller(job.photo().get(), job.trace().get(), job.settings()).along(before, rough, reachMm)
+                ? snapper(job.photo().get(), job.trace().get(), job.settings()).along(before, rough, maxDistanceMm)
                 : rough.smoothed(DRAWN_SIGMA_MM, STEP_MM);
         Outline outline = OutlineEdit.redrawn(before.outline(), line);
         Polyline curve = before.outline().sampled(STEP_MM);
-        List<UncertainStretch> seen = job.unsure().stream()
-                .filter(unsure -> passes(line, unsure.along(curve)))
+        List<UncertainStretch> reviewed = job.unsure().stream()
+                .filter(uncertain -> passes(line, uncertain.along(curve)))
                 .toList();
-        return new Redrawn(Optional.of(before.withOutline(outline)), seen, "");
+        return new Redrawn(Optional.of(before.withOutline(outline)), reviewed, "");
     }
 
-    private EdgeSnapper puller(Photo photo, Trace trace, TraceSettings settings) {
-        if (ready == null || !ready.trace().equals(trace)) {
-            ready = new Ready(trace, EdgeSnapper.on(photo, trace, settings));
+    private EdgeSnapper snapper(Photo photo, Trace trace, TraceSettings settings) {
+        if (cachedSnapper == null || !cachedSnapper.trace().equals(trace)) {
+            cachedSnapper = new Ready(trace, EdgeSnapper.on(photo, trace, settings));
         }
-        return ready.puller();
+        return cachedSnapper.snapper();
     }
 
-    /** The last one asked for: strokes mostly follow one another on the same photo. */
-    private record Ready(Trace trace, EdgeSnapper puller) {}
+    /** The snapper of the last trace; most strokes follow one another on one photo. */
+    private record Ready(Trace trace, EdgeSnapper snapper) {}
 
     private static boolean passes(Polyline line, Polyline stretch) {
         Point middle = stretch.at(stretch.lengthMm() / 2);
-        return line.at(line.stationOf(middle)).distance(middle) < SEEN_MM;
+        return line.at(line.stationOf(middle)).distance(middle) < REVIEW_DISTANCE_MM;
     }
 
-    private void take(Redrawn redrawn, Optional<Silhouette> before) {
-        said.accept(redrawn.refusal());
+    private void apply(Redrawn redrawn, Optional<Silhouette> before) {
+        messageListener.accept(redrawn.error());
         if (redrawn.silhouette().isEmpty()) {
             return;
         }
-        if (!bench.job().silhouette().equals(before)) {
-            said.accept("The outline was changed in the meantime. Draw the stretch again.");
+        if (!model.job().silhouette().equals(before)) {
+            messageListener.accept("The outline was changed in the meantime. Draw the stretch again.");
             return;
         }
-        bench.change(job -> {
-            Job looked = job;
-            for (UncertainStretch unsure : redrawn.seen()) {
-                looked = looked.withLookedAt(unsure);
+        model.change(job -> {
+            Job reviewed = job;
+            for (UncertainStretch uncertain : redrawn.reviewed()) {
+                reviewed = reviewed.withLookedAt(uncertain);
             }
-            return looked.withSilhouette(redrawn.silhouette().get());
+            return reviewed.withSilhouette(redrawn.silhouette().get());
         });
     }
 
     /**
-     * @param silhouette as redrawn; empty where that cannot be
-     * @param seen unsure stretches that the stroke passed
-     * @param refusal why it cannot be, or empty
+     * @param silhouette with the redrawn stretch; empty where that failed
+     * @param reviewed uncertain stretches that the stroke passed
+     * @param error why it failed, or empty
      */
-    private record Redrawn(Optional<Silhouette> silhouette, List<UncertainStretch> seen, String refusal) {}
+    private record Redrawn(Optional<Silhouette> silhouette, List<UncertainStretch> reviewed, String error) {}
 }

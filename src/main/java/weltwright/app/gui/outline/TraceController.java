@@ -14,109 +14,109 @@ import weltwright.trace.ProgressListener;
 import weltwright.trace.Trace;
 import weltwright.trace.Tracer;
 import weltwright.trace.capture.TraceSettings;
-import weltwright.trace.ground.GroundChoice;
 
 /**
- * Has the job's photo traced when the user asks for it, and again whenever the user then tells other things of it. What
- * the user corrected on the outline is kept as far as it fits the new one. On the event thread.
+ * Traces the job's photo in the background when the user asks for it, and again whenever the user changes the settings
+ * of a traced photo. Manual corrections are transferred to the new outline as far as they fit. Used on the event
+ * thread.
  */
 public final class TraceController {
-    private final JobModel bench;
-    private final TaskQueue work;
+    private final JobModel model;
+    private final TaskQueue tasks;
     private Optional<Job> lastTraced = Optional.empty();
-    private Optional<Question> givenUp = Optional.empty();
-    private Optional<Question> asked = Optional.empty();
-    private Optional<TaskQueue.Running<Trace>> running = Optional.empty();
+    private Optional<Request> failedRequest = Optional.empty();
+    private Optional<Request> runningRequest = Optional.empty();
+    private Optional<TaskQueue.SubmittedTask<Trace>> runningTask = Optional.empty();
 
-    public TraceController(JobModel bench, TaskQueue work) {
-        this.bench = bench;
-        this.work = work;
-        bench.watch(this::look);
+    public TraceController(JobModel model, TaskQueue tasks) {
+        this.model = model;
+        this.tasks = tasks;
+        model.subscribe(this::update);
     }
 
-    /** Traces the photo on the bench; nothing where there is none. */
+    /** Starts to trace the job's photo; does nothing without a photo or while one is being traced. */
     public void trace() {
-        Question.of(bench.job()).ifPresent(question -> start(question, false));
+        Request.of(model.job()).ifPresent(request -> start(request, false));
     }
 
-    public boolean running() {
-        return asked.isPresent();
+    public boolean isRunning() {
+        return runningRequest.isPresent();
     }
 
-    private void look() {
-        Job job = bench.job();
-        Optional<Question> question = Question.of(job);
-        if (asked.isPresent() && !asked.equals(question)) {
-            running.ifPresent(TaskQueue.Running::cancel);
+    private void update() {
+        Job job = model.job();
+        Optional<Request> request = Request.of(job);
+        if (runningRequest.isPresent() && !runningRequest.equals(request)) {
+            runningTask.ifPresent(TaskQueue.SubmittedTask::cancel);
         }
         if (job.trace().isPresent()) {
             lastTraced = Optional.of(job);
-        } else if (question.isPresent()
-                && asked.isEmpty()
-                && !givenUp.equals(question)
-                && !question.get().isBeingSetByHand()
+        } else if (request.isPresent()
+                && runningRequest.isEmpty()
+                && !failedRequest.equals(request)
+                && !request.get().isBeingSetByHand()
                 && lastTraced.flatMap(Job::photo).equals(job.photo())) {
-            start(question.get(), true);
+            start(request.get(), true);
         }
     }
 
-    private void start(Question question, boolean partOfLastStep) {
-        if (running()) {
+    private void start(Request request, boolean partOfLastStep) {
+        if (isRunning()) {
             return;
         }
-        asked = Optional.of(question);
-        givenUp = Optional.empty();
-        TaskQueue.Running<Trace> started = work.start(new BackgroundTask<>() {
+        runningRequest = Optional.of(request);
+        failedRequest = Optional.empty();
+        TaskQueue.SubmittedTask<Trace> started = tasks.submit(new BackgroundTask<>() {
             @Override
             public String title() {
                 return "Finding the outline";
             }
 
             @Override
-            public Trace work(ProgressListener progress) {
-                return Tracer.trace(question.photo(), question.settings(), progress);
+            public Trace doInBackground(ProgressListener progress) {
+                return Tracer.trace(request.photo(), request.settings(), progress);
             }
 
             @Override
-            public void done(Trace trace) {
-                asked = Optional.empty();
-                UnaryOperator<Job> traced = job -> job.withTrace(trace).withSilhouette(corrected(trace));
+            public void succeeded(Trace trace) {
+                runningRequest = Optional.empty();
+                UnaryOperator<Job> traced = job -> job.withTrace(trace).withSilhouette(withCorrections(trace));
                 if (partOfLastStep) {
-                    bench.complete(traced);
+                    model.amend(traced);
                 } else {
-                    bench.change(traced);
+                    model.change(traced);
                 }
             }
 
             @Override
-            public void gaveUp() {
-                asked = Optional.empty();
-                givenUp = Optional.of(question);
+            public void abandoned() {
+                runningRequest = Optional.empty();
+                failedRequest = Optional.of(request);
             }
         });
-        running = Optional.of(started);
+        runningTask = Optional.of(started);
     }
 
-    private Silhouette corrected(Trace anew) {
+    private Silhouette withCorrections(Trace trace) {
         return lastTraced
-                .filter(before -> before.photo().equals(bench.job().photo()) && before.isCorrected())
+                .filter(before -> before.photo().equals(model.job().photo()) && before.isCorrected())
                 .map(before -> new ManualCorrection(
                                 CaliperMeasure.honoured(
                                         before.trace().orElseThrow().silhouette(), before.calipers()),
                                 before.silhouette().orElseThrow())
                         .on(CaliperMeasure.honoured(
-                                anew.silhouette(), bench.job().calipers())))
-                .orElse(anew.silhouette());
+                                trace.silhouette(), model.job().calipers())))
+                .orElse(trace.silhouette());
     }
 
-    private record Question(Photo photo, TraceSettings settings) {
-        /** Corners are pulled one after the other, and mean nothing before the last is where it belongs. */
+    private record Request(Photo photo, TraceSettings settings) {
+        /** Corners are set one after the other; the photo is not traced again before the user asks for it. */
         boolean isBeingSetByHand() {
-            return settings.ground() instanceof GroundChoice.Rectangle;
+            return settings.ground().asRectangle().isPresent();
         }
 
-        static Optional<Question> of(Job job) {
-            return job.photo().map(photo -> new Question(photo, job.settings()));
+        static Optional<Request> of(Job job) {
+            return job.photo().map(photo -> new Request(photo, job.settings()));
         }
     }
 }

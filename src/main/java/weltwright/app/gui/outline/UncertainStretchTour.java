@@ -8,71 +8,72 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.geometry.Polyline;
 import weltwright.trace.outline.UncertainStretch;
 
-/** Leads the eye to one stretch after another at which the trace was not sure, until each has been looked at. */
+/** Steps through the stretches at which the trace is uncertain and that the user has not reviewed. */
 final class UncertainStretchTour {
+    /** Sampling of curves; chosen by eye. */
     private static final double STEP_MM = 0.25;
 
-    /** What is shown round a stretch. */
-    private static final double ROUND_MM = 7;
+    /** Margin of the area that shows a stretch; chosen by eye. */
+    private static final double MARGIN_MM = 7;
 
-    private final JobModel bench;
-    private Optional<UncertainStretch> present = Optional.empty();
-    private boolean leading;
+    private final JobModel model;
+    private Optional<UncertainStretch> current = Optional.empty();
+    private boolean active;
 
-    UncertainStretchTour(JobModel bench) {
-        this.bench = bench;
+    UncertainStretchTour(JobModel model) {
+        this.model = model;
     }
 
-    /** The stretch that the eye was led to; empty where it was led nowhere, or that has been dealt with. */
-    Optional<UncertainStretch> present() {
-        return present.filter(bench.job().unsure()::contains);
+    /** Returns the current stretch; empty before the first step and once the stretch is reviewed. */
+    Optional<UncertainStretch> current() {
+        return current.filter(model.job().unsure()::contains);
     }
 
-    /** Whether the eye was led there just now, with nothing else begun since. */
-    boolean leading() {
-        return leading && present().isPresent();
+    /** Returns whether the user is at the current stretch, with no other tool selected since. */
+    boolean isActive() {
+        return active && current().isPresent();
     }
 
     void pause() {
-        leading = false;
+        active = false;
     }
 
     /**
-     * On to the next stretch, or back to the one before.
+     * Moves on by {@code step} stretches.
      *
-     * @return what to look at, in mm; empty where there is nothing left
+     * @return the area of the new current stretch, in mm; empty where all are reviewed
      */
-    Optional<Rectangle2D> go(int step) {
-        List<UncertainStretch> all = bench.job().unsure();
-        if (all.isEmpty() || bench.job().silhouette().isEmpty()) {
+    Optional<Rectangle2D> moveBy(int step) {
+        List<UncertainStretch> all = model.job().unsure();
+        if (all.isEmpty() || model.job().silhouette().isEmpty()) {
             return Optional.empty();
         }
-        int now = present().map(all::indexOf).orElse(step > 0 ? -1 : 0);
-        return Optional.of(lookAt(all.get(Math.floorMod(now + step, all.size()))));
+        int now = current().map(all::indexOf).orElse(step > 0 ? -1 : 0);
+        return Optional.of(select(all.get(Math.floorMod(now + step, all.size()))));
     }
 
-    /** The outline is right at the present stretch: on to the one after it. */
-    Optional<Rectangle2D> done() {
-        if (present().isEmpty()) {
+    /** Marks the current stretch as reviewed and moves on to the next; returns as {@link #moveBy} does. */
+    Optional<Rectangle2D> acceptCurrent() {
+        if (current().isEmpty()) {
             return Optional.empty();
         }
-        UncertainStretch stretch = present().get();
-        int index = bench.job().unsure().indexOf(stretch);
-        bench.change(job -> job.withLookedAt(stretch));
-        List<UncertainStretch> left = bench.job().unsure();
-        return left.isEmpty() ? Optional.empty() : Optional.of(lookAt(left.get(index % left.size())));
+        UncertainStretch stretch = current().get();
+        int index = model.job().unsure().indexOf(stretch);
+        model.change(job -> job.withLookedAt(stretch));
+        List<UncertainStretch> left = model.job().unsure();
+        return left.isEmpty() ? Optional.empty() : Optional.of(select(left.get(index % left.size())));
     }
 
-    private Rectangle2D lookAt(UncertainStretch stretch) {
-        present = Optional.of(stretch);
-        leading = true;
-        Polyline curve = bench.job().silhouette().orElseThrow().outline().sampled(STEP_MM);
+    private Rectangle2D select(UncertainStretch stretch) {
+        current = Optional.of(stretch);
+        active = true;
+        Polyline curve = model.job().silhouette().orElseThrow().outline().sampled(STEP_MM);
         Rectangle2D box = AnnotationPainter.path(stretch.along(curve)).getBounds2D();
         box.setFrame(
-                box.getX() - ROUND_MM,
-                box.getY() - ROUND_MM,
-                box.getWidth() + 2 * ROUND_MM,
-                box.getHeight() + 2 * ROUND_MM);
+                box.getX() - MARGIN_MM,
+                box.getY() - MARGIN_MM,
+                box.getWidth() + 2 * MARGIN_MM,
+                box.getHeight() + 2 * MARGIN_MM);
         return box;
     }
 }

@@ -6,39 +6,45 @@ import weltwright.knife.MovableLandmark;
 import weltwright.knife.Silhouette;
 import weltwright.units.Length;
 
-/** The place along the knife where a hand is about to measure its width. */
+/** The station along the knife at which the width tool shows the width; x in mm in the silhouette frame. */
 public final class WidthProbe {
-    private static final double STRIDE_MM = 1;
-    private static final double FAR_STRIDE_MM = 10;
+    // Steps of the arrow keys, chosen by eye.
+    private static final double STEP_MM = 1;
+    private static final double FAR_STEP_MM = 10;
 
-    private DoubleConsumer measuring = fromTip -> {};
+    private DoubleConsumer measureListener = fromTip -> {};
     private double xMm;
 
-    /** {@code what} is told where the user wants to type a width: how far from the tip, in mm. */
-    public void onMeasuring(DoubleConsumer what) {
-        measuring = what;
+    /** Sets the listener that receives the station, in mm from the tip, for which the user will type a width. */
+    public void onMeasure(DoubleConsumer listener) {
+        measureListener = listener;
     }
 
-    void toMiddleOfBlade(Silhouette s) {
+    void moveToMiddleOfBlade(Silhouette s) {
         xMm = MovableLandmark.TIP.of(s).x() - s.bladeLengthMm() / 2;
     }
 
-    void to(double xMm) {
+    void moveTo(double xMm) {
         this.xMm = xMm;
     }
 
-    /** @param right 1 towards the tip, -1 away from it, 0 to stay */
-    void stride(int right, boolean far) {
-        xMm += right * (far ? FAR_STRIDE_MM : STRIDE_MM);
+    /**
+     * Moves the station by a step.
+     *
+     * @param right 1 towards the tip, -1 away from it, 0 to stay
+     */
+    void moveBy(int right, boolean far) {
+        xMm += right * (far ? FAR_STEP_MM : STEP_MM);
     }
 
+    /** Calls the listener where the knife has a width at the station. */
     void measure(Silhouette s) {
         if (CaliperMeasure.widthAt(s, xMm) > 0) {
-            measuring.accept(Math.round(10 * (MovableLandmark.TIP.of(s).x() - xMm)) / 10.0);
+            measureListener.accept(Math.round(10 * (MovableLandmark.TIP.of(s).x() - xMm)) / 10.0);
         }
     }
 
-    void paint(OutlinePainter ink, Silhouette s) {
-        ink.across(s, xMm, new Length(CaliperMeasure.widthAt(s, xMm)).inMillimetres());
+    void paint(OutlinePainter painter, Silhouette s) {
+        painter.paintWidth(s, xMm, new Length(CaliperMeasure.widthAt(s, xMm)).inMillimetres());
     }
 }

@@ -6,16 +6,16 @@ import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import weltwright.app.gui.form.ComboBoxItem;
+import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
-import weltwright.app.gui.form.ValidatedFields;
 import weltwright.output.cutter.CutterBed;
 import weltwright.output.cutter.LeatherSide;
 import weltwright.units.Length;
 
-/** The cutting machine's bed, and the files for it. */
+/** The form for the cutting machine: its bed, and buttons for its files. */
 public final class CutterForm extends FormPanel {
-    private static final Map<LeatherSide, String> WORDS =
+    private static final Map<LeatherSide, String> SIDE_LABELS =
             Map.of(LeatherSide.GRAIN, "Grain side", LeatherSide.FLESH, "Flesh side");
 
     private final CutterPreferences cutter;
@@ -28,45 +28,46 @@ public final class CutterForm extends FormPanel {
         super("2 20 8 0");
         this.cutter = cutter;
         CutterBed bed = cutter.bed();
-        width = ValidatedFields.length(CutterBed.WIDTH, bed.widthMm());
-        height = ValidatedFields.length(CutterBed.HEIGHT, bed.heightMm());
+        width = FieldFactory.length(CutterBed.WIDTH, bed.widthMm());
+        height = FieldFactory.length(CutterBed.HEIGHT, bed.heightMm());
         for (LeatherSide side : LeatherSide.values()) {
-            sideUp.addItem(new ComboBoxItem<>(side, Objects.requireNonNull(WORDS.get(side))));
+            sideUp.addItem(new ComboBoxItem<>(side, Objects.requireNonNull(SIDE_LABELS.get(side))));
         }
-        ComboBoxItem.choose(sideUp, bed.sideUp());
+        ComboBoxItem.select(sideUp, bed.sideUp());
         sideUp.setName("side up");
-        sideUp.addActionListener(e -> take());
-        width.onTaken(this::take);
-        height.onTaken(this::take);
-        line("Width of its bed", 'W', width, "From left to right");
-        line("Height of its bed", 'H', height, "From front to back");
-        line(
+        sideUp.addActionListener(e -> commit());
+        width.onCommit(this::commit);
+        height.onCommit(this::commit);
+        addRow("Width of its bed", 'W', width, "From left to right");
+        addRow("Height of its bed", 'H', height, "From front to back");
+        addRow(
                 "Leather lies up",
                 'L',
                 sideUp,
                 "Grain side: its flaws are seen. Flesh side: folds and notches can be marked where nobody sees them;"
                         + " the pieces are mirrored then");
-        wide(new JButton(saveSvg));
-        wide(new JButton(saveDxf));
-        words("In mm, true to size, without the printer's correction. Each bed holds one thickness of leather. What is"
-                + " cut, punched, marked and written is in layers of its own; the marks for the side that lies down are"
-                + " switched off. Cut the 50 mm square first, and measure it.");
+        addFullWidth(new JButton(saveSvg));
+        addFullWidth(new JButton(saveDxf));
+        addText(
+                "In mm, true to size, without the printer's correction. Each bed holds one thickness of leather. What is"
+                        + " cut, punched, marked and written is in layers of its own; the marks for the side that lies down are"
+                        + " switched off. Cut the 50 mm square first, and measure it.");
     }
 
-    /** The bed in a few words. */
-    String held() {
+    /** Returns a summary of the bed. */
+    String summary() {
         CutterBed bed = cutter.bed();
         return new Length(bed.widthMm()).inMillimetres() + " × " + new Length(bed.heightMm()).inMillimetres() + ", "
                 + bed.sideUp().words() + " up";
     }
 
-    /** From now on calls this whenever another bed is told. */
-    void onTaken(Runnable listener) {
+    /** Sets the listener that is called whenever the user has changed the bed. */
+    void onChange(Runnable listener) {
         this.listener = listener;
     }
 
-    private void take() {
-        cutter.bed(new CutterBed(width.value(), height.value(), ComboBoxItem.chosen(sideUp)));
+    private void commit() {
+        cutter.setBed(new CutterBed(width.value(), height.value(), ComboBoxItem.selected(sideUp)));
         listener.run();
     }
 }

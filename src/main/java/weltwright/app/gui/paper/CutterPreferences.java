@@ -5,33 +5,33 @@ import java.util.prefs.Preferences;
 import weltwright.output.cutter.CutterBed;
 import weltwright.output.cutter.LeatherSide;
 
-/** The cutting machine of this workshop: its bed, and which side of the leather lies up. Remembered between starts. */
+/** The bed of the user's cutting machine and the leather side that lies up on it, kept in the user's preferences. */
 public final class CutterPreferences {
     private static final String WIDTH = "cutter bed width";
     private static final String HEIGHT = "cutter bed height";
     private static final String SIDE_UP = "cutter side up";
 
-    private final Preferences memory;
+    private final Preferences preferences;
 
-    public CutterPreferences(Preferences memory) {
-        this.memory = memory;
+    public CutterPreferences(Preferences preferences) {
+        this.preferences = preferences;
     }
 
     CutterBed bed() {
-        CutterBed usual = CutterBed.USUAL;
-        String side = memory.get(SIDE_UP, "");
+        CutterBed defaults = CutterBed.USUAL;
+        String side = preferences.get(SIDE_UP, "");
         return new CutterBed(
-                memory.getDouble(WIDTH, usual.widthMm()),
-                memory.getDouble(HEIGHT, usual.heightMm()),
+                preferences.getDouble(WIDTH, defaults.widthMm()),
+                preferences.getDouble(HEIGHT, defaults.heightMm()),
                 Arrays.stream(LeatherSide.values())
                         .filter(each -> each.name().equals(side))
                         .findFirst()
-                        .orElse(usual.sideUp()));
+                        .orElse(defaults.sideUp()));
     }
 
-    void bed(CutterBed bed) {
-        memory.putDouble(WIDTH, bed.widthMm());
-        memory.putDouble(HEIGHT, bed.heightMm());
-        memory.put(SIDE_UP, bed.sideUp().name());
+    void setBed(CutterBed bed) {
+        preferences.putDouble(WIDTH, bed.widthMm());
+        preferences.putDouble(HEIGHT, bed.heightMm());
+        preferences.put(SIDE_UP, bed.sideUp().name());
     }
 }

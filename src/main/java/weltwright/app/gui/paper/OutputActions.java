@@ -28,41 +28,42 @@ import weltwright.output.print.PatternPdf;
 import weltwright.output.print.SheetPdf;
 import weltwright.sheath.pattern.Pattern;
 
-/** The reference sheet and the pattern to files and to the printer. */
+/** Saves and prints the reference sheet and the pattern. */
 public final class OutputActions {
-    private final JobModel bench;
+    private final JobModel model;
     private final Supplier<Optional<Pattern>> pattern;
-    private final PrinterPreferences printer;
-    private final CutterPreferences cutter;
-    private final TaskQueue work;
-    private final FileDialogs asker;
-    private final Consumer<String> notice;
+    private final PrinterPreferences printerPreferences;
+    private final CutterPreferences cutterPreferences;
+    private final TaskQueue tasks;
+    private final FileDialogs dialogs;
+    private final Consumer<String> notifier;
 
-    /** @param pattern the pattern of the job as it now is */
+    /** @param pattern returns the pattern of the present job; empty where there is none */
     public OutputActions(
-            JobModel bench,
+            JobModel model,
             Supplier<Optional<Pattern>> pattern,
-            PrinterPreferences printer,
-            CutterPreferences cutter,
-            TaskQueue work,
-            FileDialogs asker,
-            Consumer<String> notice) {
-        this.bench = bench;
+            PrinterPreferences printerPreferences,
+            CutterPreferences cutterPreferences,
+            TaskQueue tasks,
+            FileDialogs dialogs,
+            Consumer<String> notifier) {
+        this.model = model;
         this.pattern = pattern;
-        this.printer = printer;
-        this.cutter = cutter;
-        this.work = work;
-        this.asker = asker;
-        this.notice = notice;
+        this.printerPreferences = printerPreferences;
+        this.cutterPreferences = cutterPreferences;
+        this.tasks = tasks;
+        this.dialogs = dialogs;
+        this.notifier = notifier;
     }
 
-    /** The sheet for the paper that this printer takes. */
+    /** Saves the reference sheet for the printer's paper. */
     public void saveSheet() {
         saveSheet(sheet());
     }
 
     public void saveSheet(ReferenceSheet sheet) {
-        asker.toSave("Save the reference sheet", "reference-sheet-" + sheet.pageName(), "PDF", "pdf", SheetPdf.KIND)
+        dialogs.chooseSaveFile(
+                        "Save the reference sheet", "reference-sheet-" + sheet.pageName(), "PDF", "pdf", SheetPdf.KIND)
                 .ifPresent(file -> write("Saving the sheet", file, () -> {
                     SheetPdf.write(sheet, file);
                     return Optional.empty();
@@ -76,11 +77,12 @@ public final class OutputActions {
 
     public void savePdf() {
         pattern.get()
-                .ifPresent(made -> asker.toSave("Save the pattern", name() + "-pattern", "PDF", "pdf", PatternPdf.KIND)
+                .ifPresent(made -> dialogs.chooseSaveFile(
+                                "Save the pattern", baseName() + "-pattern", "PDF", "pdf", PatternPdf.KIND)
                         .ifPresent(file -> {
                             PageHeading heading = heading();
-                            PaperSize paper = printer.paper();
-                            var scale = printer.scale();
+                            PaperSize paper = printerPreferences.paper();
+                            var scale = printerPreferences.scale();
                             write("Saving the pattern", file, () -> {
                                 PatternPdf.write(made, AssemblyPlan.of(made), heading, paper, scale, file);
                                 return PatternPdf.unprintable(heading);
@@ -96,21 +98,21 @@ public final class OutputActions {
         saveForCutter("DXF", "dxf", CutterDxf.KIND, CutterDxf::write);
     }
 
-    private void saveForCutter(String kind, String extension, FileKind content, BiConsumer<CutPlan, Path> how) {
+    private void saveForCutter(String kind, String extension, FileKind fileKind, BiConsumer<CutPlan, Path> writer) {
         pattern.get()
-                .ifPresent(made -> asker.toSave(
-                                "Save for a cutting machine", name() + "-pattern", kind, extension, content)
+                .ifPresent(made -> dialogs.chooseSaveFile(
+                                "Save for a cutting machine", baseName() + "-pattern", kind, extension, fileKind)
                         .ifPresent(file -> {
                             PageHeading heading = heading();
-                            CutterBed bed = cutter.bed();
-                            work.start(
+                            CutterBed bed = cutterPreferences.bed();
+                            tasks.submit(
                                     "Saving the pattern",
                                     () -> {
                                         CutPlan plan = CutPlan.of(made, bed, heading);
-                                        how.accept(plan, file);
+                                        writer.accept(plan, file);
                                         return plan;
                                     },
-                                    plan -> notice.accept((String.join(" ", plan.advice()) + " Saved: " + file
+                                    plan -> notifier.accept((String.join(" ", plan.advice()) + " Saved: " + file
                                                     + ". Cut the 50 mm square first, and measure it before you trust the machine.")
                                             .strip()));
                         }));
@@ -119,32 +121,32 @@ public final class OutputActions {
     public void print() {
         pattern.get().ifPresent(made -> {
             PageHeading heading = heading();
-            PaperSize paper = printer.paper();
-            var scale = printer.scale();
+            PaperSize paper = printerPreferences.paper();
+            var scale = printerPreferences.scale();
             print("Printing the pattern", () -> PatternPdf.pages(made, AssemblyPlan.of(made), heading, paper, scale));
         });
     }
 
-    /** @param how writes the file, and gives back what else the user should know of it */
-    private void write(String title, Path file, Callable<Optional<String>> how) {
-        work.start(
+    /** @param writer writes the file and returns an optional remark for the user */
+    private void write(String title, Path file, Callable<Optional<String>> writer) {
+        tasks.submit(
                 title,
-                how,
-                toKnow -> notice.accept(
+                writer,
+                remark -> notifier.accept(
                         "Saved: " + file + ". Print it at actual size (100 %) and measure" + " before you trust it."
-                                + toKnow.map(words -> " " + words).orElse("")));
+                                + remark.map(text -> " " + text).orElse("")));
     }
 
     private void print(String title, Callable<PrintPages> pages) {
-        work.start(title, pages, made -> ask(title, made));
+        tasks.submit(title, pages, made -> showPrintDialog(title, made));
     }
 
-    /** The printer's own dialog, then the printing beside the window. */
-    private void ask(String title, PrintPages pages) {
+    /** Shows the print dialog and prints the pages in the background. */
+    private void showPrintDialog(String title, PrintPages pages) {
         PrinterJob job = PrinterJob.getPrinterJob();
         if (job.getPrintService() == null) {
             pages.close();
-            notice.accept("This computer knows of no printer. Save the PDF and print it where there is one, at actual"
+            notifier.accept("This computer knows of no printer. Save the PDF and print it where there is one, at actual"
                     + " size (100 %).");
             return;
         }
@@ -153,7 +155,7 @@ public final class OutputActions {
             pages.close();
             return;
         }
-        work.start(
+        tasks.submit(
                 title,
                 () -> {
                     try (pages) {
@@ -166,20 +168,20 @@ public final class OutputActions {
                                 e);
                     }
                 },
-                done -> notice.accept("Sent to the printer. Measure the 50 mm square on the paper before you cut."));
+                done -> notifier.accept("Sent to the printer. Measure the 50 mm square on the paper before you cut."));
     }
 
-    private String name() {
-        return JobFile.suggestedName(bench.job());
+    private String baseName() {
+        return JobFile.suggestedName(model.job());
     }
 
     private PageHeading heading() {
-        Job job = bench.job();
+        Job job = model.job();
         return new PageHeading(job.customer(), job.knifeName(), job.begun(), job.notes());
     }
 
     private ReferenceSheet sheet() {
-        return switch (printer.paper()) {
+        return switch (printerPreferences.paper()) {
             case A4, ONE_LARGE_PAGE -> ReferenceSheet.A4;
             case LETTER -> ReferenceSheet.LETTER;
             case A3 -> ReferenceSheet.A3;

@@ -16,19 +16,18 @@ import weltwright.output.print.LineStyle;
 import weltwright.sheath.pattern.Piece;
 
 /**
- * What is drawn at the edges of one piece, as on paper: lines beside the cut, and letters. In the frame of the piece.
+ * The annotations of the edges of one piece, as on the printed pattern. In mm in the frame of the piece.
  *
- * @param lines beside the cut
- * @param letters outside it
- * @param edges all of them, to be told of
+ * @param lines beside the cut line, on its inner side
+ * @param letters on its outer side
+ * @param edges all edges of the piece
  */
 record EdgeAnnotations(List<Line> lines, List<Letter> letters, List<LeatherEdge> edges) {
 
-    /** A line inside the cut. */
     record Line(LineStyle style, Path2D path) {}
 
-    /** @param outwards the direction in which there is no leather, of length 1 */
-    record Letter(LineStyle style, Point at, Point outwards) {}
+    /** @param outward unit vector away from the leather */
+    record Letter(LineStyle style, Point at, Point outward) {}
 
     static EdgeAnnotations none() {
         return new EdgeAnnotations(List.of(), List.of(), List.of());
@@ -56,10 +55,10 @@ record EdgeAnnotations(List<Line> lines, List<Letter> letters, List<LeatherEdge>
         return new Letter(EdgeStateLine.style(edge), line.at(half), along.left().times(-1));
     }
 
-    /** What is done to the edge near a place, in words; empty where there is none so near. */
-    Optional<String> told(Point at, double reachMm) {
+    /** Describes the treatment of the edge nearest to a point, as HTML; empty where none is within the distance. */
+    Optional<String> describeEdgeAt(Point at, double maxDistanceMm) {
         LeatherEdge nearest = null;
-        double least = reachMm;
+        double least = maxDistanceMm;
         for (LeatherEdge edge : edges) {
             double distance = edge.line().at(edge.line().stationOf(at)).distance(at);
             if (distance < least) {
@@ -67,11 +66,11 @@ record EdgeAnnotations(List<Line> lines, List<Letter> letters, List<LeatherEdge>
                 nearest = edge;
             }
         }
-        return Optional.ofNullable(nearest).map(EdgeAnnotations::told);
+        return Optional.ofNullable(nearest).map(EdgeAnnotations::describe);
     }
 
-    private static String told(LeatherEdge edge) {
-        String done = edge.treatments().stream()
+    private static String describe(LeatherEdge edge) {
+        String treatments = edge.treatments().stream()
                 .map(t -> String.format(
                         Locale.ROOT,
                         "%s, %s: %s %s",
@@ -88,6 +87,6 @@ record EdgeAnnotations(List<Line> lines, List<Letter> letters, List<LeatherEdge>
                 edge.name(),
                 style.letter(),
                 style.meaning(),
-                done.isEmpty() ? "" : "<br>" + done);
+                treatments.isEmpty() ? "" : "<br>" + treatments);
     }
 }

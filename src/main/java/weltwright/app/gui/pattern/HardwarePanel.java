@@ -28,70 +28,70 @@ import weltwright.sheath.hardware.HardwareList;
 import weltwright.units.Length;
 
 /**
- * What this sheath takes of rivets, snaps, eyelets and rings, with its punch; and beneath it what the maker has of
- * them.
+ * Two tables: the rivets, snaps, eyelets and rings that the sheath requires, and the maker's stock, which can be
+ * edited.
  */
 final class HardwarePanel extends JPanel {
-    private static final Object[] NEEDED = {"What for", "Count", "Take", "Punch", "Through"};
-    private static final int[] NEEDED_WIDE = {190, 60, 260, 80, 80};
-    private static final int[] HAD_WIDE = {240, 70, 130, 100, 90, 90, 70};
-    private static final String ENDING = "json";
+    private static final Object[] REQUIREMENTS_COLUMNS = {"What for", "Count", "Take", "Punch", "Through"};
+    private static final int[] REQUIREMENTS_WIDTHS = {190, 60, 260, 80, 80};
+    private static final int[] STOCK_WIDTHS = {240, 70, 130, 100, 90, 90, 70};
+    private static final String EXTENSION = "json";
 
-    private final HardwareTableModel rows;
-    private final DefaultTableModel needs = new DefaultTableModel(NEEDED, 0) {
+    private final HardwareTableModel stockModel;
+    private final DefaultTableModel requirementsModel = new DefaultTableModel(REQUIREMENTS_COLUMNS, 0) {
         @Override
         public boolean isCellEditable(int row, int column) {
             return false;
         }
     };
-    private final JTable needed = new JTable(needs);
-    private final JScrollPane neededScroll = new JScrollPane(needed);
-    private final JTable had;
-    private final WrappedText none = new WrappedText(ThemeColors::text);
-    private final WrappedText warnings = new WrappedText();
-    private final WrappedText wrong = new WrappedText();
-    private final JButton remove = new JButton("Remove");
-    private final JButton raise = new JButton("Move up");
+    private final JTable requirementsTable = new JTable(requirementsModel);
+    private final JScrollPane requirementsScrollPane = new JScrollPane(requirementsTable);
+    private final JTable stockTable;
+    private final WrappedText noneText = new WrappedText(ThemeColors::text);
+    private final WrappedText warningsText = new WrappedText();
+    private final WrappedText errorText = new WrappedText();
+    private final JButton removeButton = new JButton("Remove");
+    private final JButton raiseButton = new JButton("Move up");
 
-    HardwarePanel(JobModel bench, TaskQueue work, FileDialogs asker) {
+    HardwarePanel(JobModel model, TaskQueue tasks, FileDialogs dialogs) {
         super(new WrappedTextLayout("insets 8 12 8 12, fill, wrap 1, gap 4, hidemode 3", "[grow,fill]"));
-        rows = new HardwareTableModel(bench);
-        had = new JTable(rows);
-        table(needed, "hardware needed", "Hardware for this sheath", NEEDED_WIDE);
-        table(had, "hardware at hand", "Hardware that you have", HAD_WIDE);
-        had.setDefaultEditor(Object.class, new ValidatingCellEditor(rows::typed, wrong::say));
-        had.putClientProperty("terminateEditOnFocusLost", true);
-        rows.addTableModelListener(e -> {
-            boolean otherRows = e.getLastRow() == Integer.MAX_VALUE;
-            if (otherRows && had.isEditing()) {
-                had.getCellEditor().cancelCellEditing();
+        stockModel = new HardwareTableModel(model);
+        stockTable = new JTable(stockModel);
+        configureTable(requirementsTable, "hardware needed", "Hardware for this sheath", REQUIREMENTS_WIDTHS);
+        configureTable(stockTable, "hardware at hand", "Hardware that you have", STOCK_WIDTHS);
+        stockTable.setDefaultEditor(Object.class, new ValidatingCellEditor(stockModel::parse, errorText::showText));
+        stockTable.putClientProperty("terminateEditOnFocusLost", true);
+        stockModel.addTableModelListener(e -> {
+            boolean rowsChanged = e.getLastRow() == Integer.MAX_VALUE;
+            if (rowsChanged && stockTable.isEditing()) {
+                stockTable.getCellEditor().cancelCellEditing();
             }
         });
-        had.getSelectionModel().addListSelectionListener(e -> look());
-        warnings.setName("hardware warnings");
-        wrong.setName("hardware wrong");
+        stockTable.getSelectionModel().addListSelectionListener(e -> updateButtons());
+        warningsText.setName("hardware warnings");
+        errorText.setName("hardware wrong");
         add(heading("For this sheath"));
-        add(none, "wmin 0");
-        add(neededScroll, "wmin 0, h pref!");
-        add(warnings, "wmin 0");
+        add(noneText, "wmin 0");
+        add(requirementsScrollPane, "wmin 0, h pref!");
+        add(warningsText, "wmin 0");
         add(heading("What you have, liked best first"), "gaptop 8");
-        add(new JScrollPane(had), "wmin 0, hmin 80, push, grow");
-        add(wrong, "wmin 0");
-        add(buttons(work, asker), "wmin 0");
-        show(Optional.empty());
-        look();
+        add(new JScrollPane(stockTable), "wmin 0, hmin 80, push, grow");
+        add(errorText, "wmin 0");
+        add(buttonRow(tasks, dialogs), "wmin 0");
+        setPlan(Optional.empty());
+        updateButtons();
     }
 
-    /** What the maker has. */
-    JTable table() {
-        return had;
+    /** Returns the table of the maker's stock. */
+    JTable stockTable() {
+        return stockTable;
     }
 
-    void show(Optional<AssemblyPlan> plan) {
+    void setPlan(Optional<AssemblyPlan> plan) {
         List<HardwareRequirement> all = plan.map(AssemblyPlan::hardware).orElse(List.of());
-        needs.setRowCount(0);
+        requirementsModel.setRowCount(0);
         for (HardwareRequirement need : all) {
-            needs.addRow(new Object[] {
+            requirementsModel.addRow(new Object[] {
                 need.name(),
                 need.count(),
                 need.hardware().name(),
@@ -99,10 +99,11 @@ final class HardwarePanel extends JPanel {
                 new Length(need.throughMm()).inMillimetres()
             });
         }
-        needed.setPreferredScrollableViewportSize(new Dimension(1, all.size() * needed.getRowHeight()));
-        neededScroll.setVisible(!all.isEmpty());
-        none.say(all.isEmpty() ? "This sheath takes no rivets, snaps, eyelets or rings." : "");
-        warnings.say(all.stream()
+        requirementsTable.setPreferredScrollableViewportSize(
+                new Dimension(1, all.size() * requirementsTable.getRowHeight()));
+        requirementsScrollPane.setVisible(!all.isEmpty());
+        noneText.showText(all.isEmpty() ? "This sheath takes no rivets, snaps, eyelets or rings." : "");
+        warningsText.showText(all.stream()
                 .flatMap(need -> need.warnings().stream())
                 .distinct()
                 .map(warning -> "• " + warning)
@@ -110,33 +111,33 @@ final class HardwarePanel extends JPanel {
         revalidate();
     }
 
-    private JPanel buttons(TaskQueue work, FileDialogs asker) {
+    private JPanel buttonRow(TaskQueue tasks, FileDialogs dialogs) {
         JPanel buttons = new JPanel(new WrappedTextLayout("insets 4 0 0 0, gap 6, wrap 5", ""));
         for (Hardware.Kind kind : Hardware.Kind.values()) {
-            String words = (kind == Hardware.Kind.EYELET ? "Add an " : "Add a ")
+            String text = (kind == Hardware.Kind.EYELET ? "Add an " : "Add a ")
                     + kind.name().toLowerCase(Locale.ROOT);
-            button(buttons, new JButton(words), () -> choose(rows.add(kind)));
+            addButton(buttons, new JButton(text), () -> selectRow(stockModel.add(kind)));
         }
-        button(buttons, raise, () -> choose(rows.raise(had.getSelectedRow())));
-        button(buttons, remove, () -> rows.remove(had.getSelectedRow()));
-        button(buttons, new JButton("Usual list"), () -> rows.become(HardwareList.USUAL));
-        button(
+        addButton(buttons, raiseButton, () -> selectRow(stockModel.moveUp(stockTable.getSelectedRow())));
+        addButton(buttons, removeButton, () -> stockModel.remove(stockTable.getSelectedRow()));
+        addButton(buttons, new JButton("Usual list"), () -> stockModel.setList(HardwareList.USUAL));
+        addButton(
                 buttons,
                 new JButton("Open list…"),
-                () -> asker.toOpen("Open a list of hardware", "Lists", ENDING)
-                        .ifPresent(
-                                file -> work.start("Opening the list", () -> HardwareFile.read(file), rows::become)));
-        button(
+                () -> dialogs.chooseFile("Open a list of hardware", "Lists", EXTENSION)
+                        .ifPresent(file ->
+                                tasks.submit("Opening the list", () -> HardwareFile.read(file), stockModel::setList)));
+        addButton(
                 buttons,
                 new JButton("Save list…"),
-                () -> asker.toSave("Save the list", "hardware", "Lists", ENDING, HardwareFile.KIND)
-                        .ifPresent(file -> save(work, file)));
+                () -> dialogs.chooseSaveFile("Save the list", "hardware", "Lists", EXTENSION, HardwareFile.KIND)
+                        .ifPresent(file -> save(tasks, file)));
         return buttons;
     }
 
-    private void save(TaskQueue work, Path file) {
-        HardwareList list = rows.list();
-        work.start(
+    private void save(TaskQueue tasks, Path file) {
+        HardwareList list = stockModel.list();
+        tasks.submit(
                 "Saving the list",
                 () -> {
                     HardwareFile.write(list, file);
@@ -145,42 +146,42 @@ final class HardwarePanel extends JPanel {
                 saved -> {});
     }
 
-    private void button(JPanel row, JButton button, Runnable what) {
+    private void addButton(JPanel row, JButton button, Runnable action) {
         button.setName(button.getText());
         button.addActionListener(e -> {
-            if (!had.isEditing() || had.getCellEditor().stopCellEditing()) {
-                what.run();
+            if (!stockTable.isEditing() || stockTable.getCellEditor().stopCellEditing()) {
+                action.run();
             }
         });
         row.add(button);
     }
 
-    private void choose(int row) {
-        had.setRowSelectionInterval(row, row);
-        had.scrollRectToVisible(had.getCellRect(row, HardwareTableModel.NAME, true));
-        had.requestFocusInWindow();
+    private void selectRow(int row) {
+        stockTable.setRowSelectionInterval(row, row);
+        stockTable.scrollRectToVisible(stockTable.getCellRect(row, HardwareTableModel.NAME, true));
+        stockTable.requestFocusInWindow();
     }
 
-    private void look() {
-        boolean chosen = had.getSelectedRow() >= 0;
-        remove.setEnabled(chosen);
-        raise.setEnabled(chosen);
+    private void updateButtons() {
+        boolean selected = stockTable.getSelectedRow() >= 0;
+        removeButton.setEnabled(selected);
+        raiseButton.setEnabled(selected);
     }
 
-    private static JLabel heading(String words) {
-        JLabel heading = new JLabel(words);
+    private static JLabel heading(String text) {
+        JLabel heading = new JLabel(text);
         heading.putClientProperty("FlatLaf.styleClass", "h4");
         return heading;
     }
 
-    private static void table(JTable table, String name, String told, int[] wide) {
+    private static void configureTable(JTable table, String name, String accessibleName, int[] widths) {
         table.setName(name);
-        table.getAccessibleContext().setAccessibleName(told);
+        table.getAccessibleContext().setAccessibleName(accessibleName);
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setShowHorizontalLines(true);
         table.getTableHeader().setReorderingAllowed(false);
-        for (int i = 0; i < wide.length; i++) {
-            table.getColumnModel().getColumn(i).setPreferredWidth(wide[i]);
+        for (int i = 0; i < widths.length; i++) {
+            table.getColumnModel().getColumn(i).setPreferredWidth(widths[i]);
         }
     }
 }

@@ -16,9 +16,7 @@ import weltwright.sheath.hardware.Ring;
 import weltwright.units.Length;
 import weltwright.units.LengthField;
 
-/**
- * The job's list of hardware as a table: a row each, fasteners first, then rings. What is typed is a step of its own.
- */
+/** The job's list of hardware as a table model: one row for each, fasteners before rings. Each edit is an undo step. */
 final class HardwareTableModel extends AbstractTableModel {
     private static final List<String> COLUMNS =
             List.of("Name", "Kind", "Post, or ring inside", "Cap, or wire", "Holds from", "Holds to", "Punch");
@@ -29,23 +27,23 @@ final class HardwareTableModel extends AbstractTableModel {
     private static final int FROM = 4;
     private static final int TO = 5;
 
-    private final transient JobModel bench;
-    private transient @Nullable HardwareList shown;
+    private final transient JobModel model;
+    private transient @Nullable HardwareList displayed;
 
-    HardwareTableModel(JobModel bench) {
-        this.bench = bench;
-        bench.watch(this::look);
+    HardwareTableModel(JobModel model) {
+        this.model = model;
+        model.subscribe(this::update);
     }
 
-    private void look() {
-        HardwareList now = list();
-        if (now.equals(shown)) {
+    private void update() {
+        HardwareList current = list();
+        if (current.equals(displayed)) {
             return;
         }
-        boolean sameRows = shown != null
-                && shown.fasteners().size() == now.fasteners().size()
-                && shown.rings().size() == now.rings().size();
-        shown = now;
+        boolean sameRows = displayed != null
+                && displayed.fasteners().size() == current.fasteners().size()
+                && displayed.rings().size() == current.rings().size();
+        displayed = current;
         if (sameRows) {
             fireTableRowsUpdated(0, getRowCount() - 1);
         } else {
@@ -54,7 +52,7 @@ final class HardwareTableModel extends AbstractTableModel {
     }
 
     HardwareList list() {
-        return bench.job().spec().hardware();
+        return model.job().spec().hardware();
     }
 
     private Hardware row(int row) {
@@ -89,11 +87,11 @@ final class HardwareTableModel extends AbstractTableModel {
         return switch (column) {
             case NAME -> hardware.name();
             case KIND -> hardware.kind().name().toLowerCase(Locale.ROOT);
-            default -> hardware instanceof Fastener f ? sized(f, column) : sized((Ring) hardware, column);
+            default -> hardware instanceof Fastener f ? formatSize(f, column) : formatSize((Ring) hardware, column);
         };
     }
 
-    private static String sized(Fastener f, int column) {
+    private static String formatSize(Fastener f, int column) {
         double mm = switch (column) {
             case POST -> f.postMm();
             case CAP -> f.capMm();
@@ -104,7 +102,7 @@ final class HardwareTableModel extends AbstractTableModel {
         return new Length(mm).inMillimetres();
     }
 
-    private static String sized(Ring ring, int column) {
+    private static String formatSize(Ring ring, int column) {
         return switch (column) {
             case POST -> new Length(ring.insideMm()).inMillimetres();
             case CAP -> new Length(ring.wireMm()).inMillimetres();
@@ -112,20 +110,20 @@ final class HardwareTableModel extends AbstractTableModel {
         };
     }
 
-    /** What a row becomes by what was typed; throws {@link UserFacingException} where that cannot be read. */
-    Hardware typed(int row, int column, String text) {
+    /** Returns the hardware of a row after an edit; throws {@link UserFacingException} where the text is not valid. */
+    Hardware parse(int row, int column, String text) {
         if (column == NAME && text.isBlank()) {
             throw new UserFacingException("It has no name.", "Write what you ask for in a shop.");
         }
-        Hardware was = row(row);
-        if (was instanceof Ring ring) {
+        Hardware before = row(row);
+        if (before instanceof Ring ring) {
             return switch (column) {
                 case POST -> new Ring(ring.name(), JobFields.RING_INSIDE.readMm(text), ring.wireMm());
                 case CAP -> new Ring(ring.name(), ring.insideMm(), JobFields.RING_WIRE.readMm(text));
                 default -> new Ring(text.strip(), ring.insideMm(), ring.wireMm());
             };
         }
-        Fastener f = (Fastener) was;
+        Fastener f = (Fastener) before;
         return new Fastener(
                 column == NAME ? text.strip() : f.name(),
                 f.kind(),
@@ -135,18 +133,18 @@ final class HardwareTableModel extends AbstractTableModel {
                 read(column == TO, JobFields.GRIP_TO, text, f.gripToMm()));
     }
 
-    private static double read(boolean here, LengthField field, String text, double otherwise) {
-        return here ? field.readMm(text) : otherwise;
+    private static double read(boolean edited, LengthField field, String text, double fallback) {
+        return edited ? field.readMm(text) : fallback;
     }
 
     @Override
     public void setValueAt(Object typed, int row, int column) {
         List<Hardware> rows = rows();
-        rows.set(row, typed(row, column, (String) typed));
-        become(rows);
+        rows.set(row, parse(row, column, (String) typed));
+        setList(rows);
     }
 
-    /** One more, like a usual one; returns its row. */
+    /** Adds the first usual hardware of a kind and returns its row. */
     int add(Hardware.Kind kind) {
         List<Hardware> rows = rows();
         HardwareList usual = HardwareList.USUAL;
@@ -156,29 +154,29 @@ final class HardwareTableModel extends AbstractTableModel {
                 .orElseThrow();
         int at = kind == Hardware.Kind.RING ? rows.size() : list().fasteners().size();
         rows.add(at, another);
-        become(rows);
+        setList(rows);
         return at;
     }
 
     void remove(int row) {
         List<Hardware> rows = rows();
         rows.remove(row);
-        become(rows);
+        setList(rows);
     }
 
-    /** Nearer to the top, where it is liked better; returns its row. */
-    int raise(int row) {
+    /** Moves a row up by one among its kind, which makes it preferred, and returns its new index. */
+    int moveUp(int row) {
         if (row == 0 || row == list().fasteners().size()) {
             return row;
         }
         List<Hardware> rows = rows();
         rows.add(row - 1, rows.remove(row));
-        become(rows);
+        setList(rows);
         return row - 1;
     }
 
-    void become(HardwareList other) {
-        bench.change(job -> job.withSpec(job.spec().with(other)));
+    void setList(HardwareList other) {
+        model.change(job -> job.withSpec(job.spec().with(other)));
     }
 
     private List<Hardware> rows() {
@@ -187,8 +185,8 @@ final class HardwareTableModel extends AbstractTableModel {
         return rows;
     }
 
-    private void become(List<Hardware> rows) {
-        become(new HardwareList(of(rows, Fastener.class), of(rows, Ring.class)));
+    private void setList(List<Hardware> rows) {
+        setList(new HardwareList(of(rows, Fastener.class), of(rows, Ring.class)));
     }
 
     private static <T> List<T> of(List<Hardware> rows, Class<T> kind) {

@@ -25,8 +25,8 @@ import weltwright.assembly.Operation;
 import weltwright.assembly.OperationTime;
 
 /**
- * What to do at the bench, first to last, as on the bench card; a bar marks edges that have to be finished before
- * assembly. Of the step that is chosen it says what has to come before it, and why.
+ * A table of the operations in their order, as on the bench card, and a text on what the selected one waits for. A bar
+ * marks the operations on edges that have to be finished before assembly.
  */
 final class OrderOfWorkPanel extends JPanel {
     private static final String[] COLUMNS = {"", "What", "With", "Size", "Time"};
@@ -34,15 +34,15 @@ final class OrderOfWorkPanel extends JPanel {
     private static final int BAR_PX = 4;
     private static final int PAD_PX = 6;
 
-    private final Steps steps = new Steps();
-    private final JTable table = new JTable(steps) {
+    private final Steps tableModel = new Steps();
+    private final JTable table = new JTable(tableModel) {
         @Override
         public void doLayout() {
             super.doLayout();
-            heights();
+            updateRowHeights();
         }
     };
-    private final WrappedText why = new WrappedText(ThemeColors::text);
+    private final WrappedText explanation = new WrappedText(ThemeColors::text);
     private Optional<AssemblyPlan> plan = Optional.empty();
 
     OrderOfWorkPanel() {
@@ -54,7 +54,7 @@ final class OrderOfWorkPanel extends JPanel {
         table.setDefaultRenderer(Object.class, new Cell());
         table.setFillsViewportHeight(true);
         table.getTableHeader().setReorderingAllowed(false);
-        // Tab leads on to the next thing in the window, not from cell to cell.
+        // Tab moves the focus to the next component, not to the next cell.
         table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         for (int i = 0; i < COLUMNS.length; i++) {
@@ -62,56 +62,58 @@ final class OrderOfWorkPanel extends JPanel {
             column.setPreferredWidth(WIDTHS[i]);
         }
         table.getColumnModel().getColumn(0).setMaxWidth(WIDTHS[0]);
-        table.getSelectionModel().addListSelectionListener(e -> why());
+        table.getSelectionModel().addListSelectionListener(e -> updateExplanation());
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
-        why.setName("why in this order");
+        explanation.setName("why in this order");
         add(scroll, "push, grow, wmin 0, hmin 0");
-        add(why, "wmin 0, gapleft 12, gapright 12, gaptop 6, gapbottom 8, hmin 52");
-        why();
+        add(explanation, "wmin 0, gapleft 12, gapright 12, gaptop 6, gapbottom 8, hmin 52");
+        updateExplanation();
     }
 
     JTable table() {
         return table;
     }
 
-    void show(Optional<AssemblyPlan> now) {
-        plan = now;
-        if (steps.become(plan.map(p -> p.order().operations()).orElse(List.of()))) {
-            heights();
-            why();
+    void setPlan(Optional<AssemblyPlan> newPlan) {
+        plan = newPlan;
+        if (tableModel.setOperations(plan.map(p -> p.order().operations()).orElse(List.of()))) {
+            updateRowHeights();
+            updateExplanation();
         }
     }
 
-    private void why() {
+    private void updateExplanation() {
         int row = table.getSelectedRow();
-        if (row < 0 || row >= steps.operations.size()) {
-            why.say("The order follows from what is joined to what. Choose a step to see what it waits for."
-                    + " A bar beside a step: an edge that has to be finished before assembly."
-                    + plan.map(p -> " Times are estimates: " + p.order().time().inAll() + ".")
-                            .orElse(""));
+        if (row < 0 || row >= tableModel.operations.size()) {
+            explanation.showText(
+                    "The order follows from what is joined to what. Choose a step to see what it waits for."
+                            + " A bar beside a step: an edge that has to be finished before assembly."
+                            + plan.map(p -> " Times are estimates: "
+                                            + p.order().time().inAll() + ".")
+                                    .orElse(""));
             return;
         }
-        Operation chosen = steps.operations.get(row);
+        Operation operation = tableModel.operations.get(row);
         String before = plan.orElseThrow().order().constraints().stream()
-                .filter(constraint -> constraint.after().equals(chosen))
+                .filter(constraint -> constraint.after().equals(operation))
                 .map(constraint -> String.format(
                         Locale.ROOT,
                         "step %d (%s)",
-                        steps.operations.indexOf(constraint.before()) + 1,
+                        tableModel.operations.indexOf(constraint.before()) + 1,
                         constraint.why()))
                 .distinct()
                 .collect(Collectors.joining("; "));
-        String note = chosen.note().isEmpty() ? "" : chosen.note() + " ";
-        String last = row == steps.operations.size() - 1
+        String note = operation.note().isEmpty() ? "" : operation.note() + " ";
+        String last = row == tableModel.operations.size() - 1
                 ? " Then check: " + String.join(" ", plan.orElseThrow().finalChecks())
                 : "";
-        why.say(note + "Step " + (row + 1) + " (" + chosen.phase().words() + ") waits for "
-                + (before.isEmpty() ? "nothing." : before + ".") + last);
+        explanation.showText(note + "Step " + (row + 1) + " ("
+                + operation.phase().words() + ") waits for " + (before.isEmpty() ? "nothing." : before + ".") + last);
     }
 
-    /** Each row as high as its words at their widths. */
-    private void heights() {
+    /** Sets the height of each row to that of its wrapped texts. */
+    private void updateRowHeights() {
         for (int row = 0; row < table.getRowCount(); row++) {
             int height = 1;
             for (int column = 0; column < table.getColumnCount(); column++) {
@@ -128,17 +130,17 @@ final class OrderOfWorkPanel extends JPanel {
     private static final class Steps extends AbstractTableModel {
         private transient List<Operation> operations = new ArrayList<>();
 
-        /** Returns whether they are others. */
-        boolean become(List<Operation> other) {
-            boolean others = !operations.equals(other);
-            if (others) {
-                operations = other;
+        /** Returns whether the operations have changed. */
+        boolean setOperations(List<Operation> newOperations) {
+            boolean changed = !operations.equals(newOperations);
+            if (changed) {
+                operations = newOperations;
                 fireTableDataChanged();
             }
-            return others;
+            return changed;
         }
 
-        private static String time(OperationTime time) {
+        private static String format(OperationTime time) {
             return time.waitWords().isEmpty()
                     ? time.benchWords()
                     : time.benchWords() + ", then wait " + time.waitWords();
@@ -167,15 +169,15 @@ final class OrderOfWorkPanel extends JPanel {
                 case 1 -> operation.work();
                 case 2 -> operation.tool();
                 case 3 -> operation.size();
-                default -> time(operation.time());
+                default -> format(operation.time());
             };
         }
     }
 
-    /** Words that wrap, and the bar of what has to be done before assembly. */
+    /** Renders a wrapped text, with a bar for an edge to be finished before assembly. */
     private static final class Cell implements TableCellRenderer {
         private boolean bar;
-        private final WrappedText words = new WrappedText(ThemeColors::text) {
+        private final WrappedText text = new WrappedText(ThemeColors::text) {
             @Override
             protected void paintComponent(Graphics g) {
                 super.paintComponent(g);
@@ -189,15 +191,15 @@ final class OrderOfWorkPanel extends JPanel {
         @Override
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean selected, boolean focused, int row, int column) {
-            words.say(value.toString());
-            words.setVisible(true);
-            words.setBorder(BorderFactory.createEmptyBorder(PAD_PX, PAD_PX + BAR_PX, PAD_PX, PAD_PX));
+            text.showText(value.toString());
+            text.setVisible(true);
+            text.setBorder(BorderFactory.createEmptyBorder(PAD_PX, PAD_PX + BAR_PX, PAD_PX, PAD_PX));
             bar = column == 0 && ((Steps) table.getModel()).operations.get(row).edgeBeforeAssembly();
-            Color ground = selected ? table.getSelectionBackground() : table.getBackground();
-            words.setOpaque(true);
-            words.setBackground(ground);
-            words.setForeground(selected ? table.getSelectionForeground() : ThemeColors.text());
-            return words;
+            Color background = selected ? table.getSelectionBackground() : table.getBackground();
+            text.setOpaque(true);
+            text.setBackground(background);
+            text.setForeground(selected ? table.getSelectionForeground() : ThemeColors.text());
+            return text;
         }
     }
 }

@@ -23,27 +23,28 @@ import weltwright.output.print.LineStyle;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 
-/** The pieces to cut, seen from the grain side, with their holes and marks, and what each edge is. */
+/** Shows the pieces to cut from the grain side, with their holes, marks and edge annotations. */
 final class PatternCanvas extends DrawingCanvas {
-    private static final int EDGE = 16;
+    private static final int MARGIN_PX = 16;
+    // Chosen by eye.
     private static final double RULER_MM = 50;
-    private static final double REACH_MM = 4;
-    private static final int ABOVE_PX = 40;
-    private static final int BENEATH_PX = 52;
+    private static final double TOOL_TIP_DISTANCE_MM = 4;
+    private static final int TITLE_HEIGHT_PX = 40;
+    private static final int LEGEND_HEIGHT_PX = 52;
 
-    /** What the letters stand for, in as few words as go beneath a drawing. */
-    private static final Map<LineStyle, String> LETTERS = Map.of(
+    /** Short meanings of the letters, for the legend beneath the drawing. */
+    private static final Map<LineStyle, String> MEANINGS = Map.of(
             LineStyle.EDGE_BEFORE, "finish before assembly",
             LineStyle.EDGE_SEWN, "leave until sewn",
             LineStyle.EDGE_FREE, "finish any time",
             LineStyle.EDGE_UNWORKED, "leave as cut");
 
     private Optional<Pattern> pattern = Optional.empty();
-    private Optional<AssemblyPlan> planned = Optional.empty();
-    private Map<String, EdgeAnnotations> edges = Map.of();
-    private Optional<PieceRowLayout> rows = Optional.empty();
+    private Optional<AssemblyPlan> plan = Optional.empty();
+    private Map<String, EdgeAnnotations> annotations = Map.of();
+    private Optional<PieceRowLayout> rowLayout = Optional.empty();
     private double aspect;
-    private boolean inWork;
+    private boolean computing;
 
     PatternCanvas() {
         setName("pattern drawing");
@@ -51,122 +52,127 @@ final class PatternCanvas extends DrawingCanvas {
         ToolTipManager.sharedInstance().registerComponent(this);
     }
 
-    void show(Optional<Pattern> made, boolean another) {
-        inWork = another;
-        if (!pattern.equals(made)) {
-            pattern = made;
-            rows = Optional.empty();
+    void setPattern(Optional<Pattern> newPattern, boolean newComputing) {
+        computing = newComputing;
+        if (!pattern.equals(newPattern)) {
+            pattern = newPattern;
+            rowLayout = Optional.empty();
             getAccessibleContext()
-                    .setAccessibleDescription(pattern.map(PatternCanvas::told).orElse("No pattern yet"));
+                    .setAccessibleDescription(
+                            pattern.map(PatternCanvas::describe).orElse("No pattern yet"));
         }
-        changed();
+        contentChanged();
     }
 
-    /** The edges of the pattern; those of the one before it stay until they are known. */
-    void show(Optional<AssemblyPlan> plan) {
-        if (plan.equals(planned)) {
+    /** Sets the plan with the edges of the pattern; the annotations before stay until then. */
+    void setPlan(Optional<AssemblyPlan> newPlan) {
+        if (newPlan.equals(plan)) {
             return;
         }
-        planned = plan;
-        edges = pattern.isEmpty() || plan.isEmpty()
+        plan = newPlan;
+        annotations = pattern.isEmpty() || newPlan.isEmpty()
                 ? Map.of()
                 : pattern.get().pieces().stream()
                         .collect(Collectors.toMap(
-                                Piece::name, piece -> EdgeAnnotations.of(piece, plan.get()), (one, same) -> one));
+                                Piece::name, piece -> EdgeAnnotations.of(piece, newPlan.get()), (one, same) -> one));
         repaint();
     }
 
     @Override
     protected Optional<Rectangle2D> extent() {
-        return rows().map(PieceRowLayout::extent);
+        return rowLayout().map(PieceRowLayout::extent);
     }
 
-    /** Titles stand above the pieces, ruler and legend lie beneath them. */
+    /** Leaves room for titles above the pieces, and for scale bar and legend beneath them. */
     @Override
-    protected Insets free() {
-        Insets free = super.free();
-        return new Insets(UIScale.scale(ABOVE_PX), free.left, UIScale.scale(BENEATH_PX), free.right);
+    protected Insets margins() {
+        Insets free = super.margins();
+        return new Insets(UIScale.scale(TITLE_HEIGHT_PX), free.left, UIScale.scale(LEGEND_HEIGHT_PX), free.right);
     }
 
     @Override
-    protected void paint(Graphics2D g, Viewport at) {
-        rows().ifPresent(rows -> {
-            for (PieceRowLayout.Placed placed : rows.placed()) {
-                new PiecePainter(g, at, placed).piece(edges(placed.piece()));
+    protected void paintDrawing(Graphics2D g, Viewport viewport) {
+        rowLayout().ifPresent(pieces -> {
+            for (PieceRowLayout.Placed placed : pieces.placed()) {
+                new PiecePainter(g, viewport, placed).paintPiece(annotationsOf(placed.piece()));
             }
-            legend(g, ruler(g, at));
+            paintLegend(g, paintScaleBar(g, viewport));
         });
-        if (inWork) {
-            AnnotationPainter.plate(g, "drawing…", 12, 12);
+        if (computing) {
+            AnnotationPainter.paintLabel(g, "drawing…", 12, 12);
         }
     }
 
     @Override
     public @Nullable String getToolTipText(MouseEvent e) {
         Point mm = viewport().toMm(new Point(e.getX(), e.getY()));
-        return rows().stream()
-                .flatMap(rows -> rows.placed().stream())
-                .map(placed -> edges(placed.piece()).told(mm.minus(placed.shift()), REACH_MM))
+        return rowLayout().stream()
+                .flatMap(pieces -> pieces.placed().stream())
+                .map(placed ->
+                        annotationsOf(placed.piece()).describeEdgeAt(mm.minus(placed.shift()), TOOL_TIP_DISTANCE_MM))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .orElse(null);
     }
 
-    private EdgeAnnotations edges(Piece piece) {
-        return edges.getOrDefault(piece.name(), EdgeAnnotations.none());
+    private EdgeAnnotations annotationsOf(Piece piece) {
+        return annotations.getOrDefault(piece.name(), EdgeAnnotations.none());
     }
 
-    private Optional<PieceRowLayout> rows() {
-        double now = Math.max(1, getWidth()) / (double) Math.max(1, getHeight());
-        if (rows.isEmpty() || now != aspect) {
-            aspect = now;
-            rows = pattern.map(p -> PieceRowLayout.of(p.pieces(), now));
+    private Optional<PieceRowLayout> rowLayout() {
+        double newAspect = Math.max(1, getWidth()) / (double) Math.max(1, getHeight());
+        if (rowLayout.isEmpty() || newAspect != aspect) {
+            aspect = newAspect;
+            rowLayout = pattern.map(p -> PieceRowLayout.of(p.pieces(), newAspect));
         }
-        return rows;
+        return rowLayout;
     }
 
-    /** A bar of 50 mm, to get a feeling for the size. Returns the x of its right end. */
-    private double ruler(Graphics2D g, Viewport at) {
-        double end = EDGE + RULER_MM * at.pxPerMm();
-        double y = getHeight() - EDGE;
+    /** Paints a scale bar of 50 mm and returns x of its right end in px. */
+    private double paintScaleBar(Graphics2D g, Viewport viewport) {
+        double end = MARGIN_PX + RULER_MM * viewport.pxPerMm();
+        double y = getHeight() - MARGIN_PX;
         g.setColor(ThemeColors.text());
-        g.setStroke(AnnotationPainter.pen(1.4f));
-        g.draw(new Line2D.Double(EDGE, y, end, y));
-        g.draw(new Line2D.Double(EDGE, y - 4, EDGE, y + 4));
+        g.setStroke(AnnotationPainter.roundStroke(1.4f));
+        g.draw(new Line2D.Double(MARGIN_PX, y, end, y));
+        g.draw(new Line2D.Double(MARGIN_PX, y - 4, MARGIN_PX, y + 4));
         g.draw(new Line2D.Double(end, y - 4, end, y + 4));
-        g.drawString("50 mm", EDGE + 4, (float) y - 6);
+        g.drawString("50 mm", MARGIN_PX + 4, (float) y - 6);
         return end;
     }
 
-    /** What the letters mean, those that are seen; from the right, as many as find room. */
-    private void legend(Graphics2D g, double fromX) {
-        List<LineStyle> seen = edges.values().stream()
-                .flatMap(marks -> marks.letters().stream())
+    /** Paints the meanings of the letters in the drawing from right to left, as many as fit right of {@code fromX}. */
+    private void paintLegend(Graphics2D g, double fromX) {
+        List<LineStyle> styles = annotations.values().stream()
+                .flatMap(piece -> piece.letters().stream())
                 .map(EdgeAnnotations.Letter::style)
                 .distinct()
                 .sorted()
                 .toList();
         FontMetrics metrics = g.getFontMetrics();
-        double x = getWidth() - EDGE;
-        double y = getHeight() - EDGE;
-        for (int i = seen.size() - 1; i >= 0; i--) {
-            String words = LETTERS.get(seen.get(i));
-            double left = x - metrics.stringWidth(words);
-            if (left - 2 * EDGE < fromX) {
+        double x = getWidth() - MARGIN_PX;
+        double y = getHeight() - MARGIN_PX;
+        for (int i = styles.size() - 1; i >= 0; i--) {
+            String text = MEANINGS.get(styles.get(i));
+            double left = x - metrics.stringWidth(text);
+            if (left - 2 * MARGIN_PX < fromX) {
                 return;
             }
             g.setColor(ThemeColors.text());
-            g.drawString(words, (float) left, (float) (y + metrics.getAscent() / 2.0 - 2));
-            PiecePainter.ring(g, seen.get(i).letter(), new Point(left - 14, y));
-            x = left - 14 - 2 * EDGE;
+            g.drawString(text, (float) left, (float) (y + metrics.getAscent() / 2.0 - 2));
+            PiecePainter.paintRingedLetter(g, styles.get(i).letter(), new Point(left - 14, y));
+            x = left - 14 - 2 * MARGIN_PX;
         }
     }
 
-    private static String told(Pattern pattern) {
-        StringBuilder told = new StringBuilder();
+    private static String describe(Pattern pattern) {
+        StringBuilder description = new StringBuilder();
         pattern.pieces()
-                .forEach(p ->
-                        told.append(p.name()).append(", cut ").append(p.count()).append(". "));
-        return told.toString().strip();
+                .forEach(p -> description
+                        .append(p.name())
+                        .append(", cut ")
+                        .append(p.count())
+                        .append(". "));
+        return description.toString().strip();
     }
 }

@@ -35,159 +35,161 @@ import weltwright.units.Length;
 import weltwright.wording.AdviceWording;
 
 /**
- * The sheath, worked out anew as the job changes: its pattern, the cross-section, the test draw or the order of work,
- * and beneath the drawings what the maker should know before cutting.
+ * The sheath in one of several tabs: pattern, cross-section, test draw, order of work or hardware, with advice beneath.
+ * The design and its plan are computed in the background as the job changes; only the selected tab is updated.
  */
 public final class PatternPanel extends JPanel {
-    private final Map<SheathView, JToggleButton> sights = new EnumMap<>(SheathView.class);
+    private final Map<PatternTab, JToggleButton> tabButtons = new EnumMap<>(PatternTab.class);
     private final JPanel cards = new JPanel(new CardLayout());
-    private final PatternCanvas view = new PatternCanvas();
+    private final PatternCanvas patternCanvas = new PatternCanvas();
     private final CrossSectionPanel crossSection;
     private final TestDrawPanel testDraw;
-    private final OrderOfWorkPanel workPane = new OrderOfWorkPanel();
+    private final OrderOfWorkPanel orderOfWork = new OrderOfWorkPanel();
     private final HardwarePanel hardware;
-    private final JScrollPane scroll;
+    private final JScrollPane adviceScrollPane;
     private final WrappedText advice = new WrappedText(ThemeColors::text);
-    private final List<Runnable> watchers = new ArrayList<>();
-    private final DerivedValue<Pattern, AssemblyPlan> plan;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final DerivedValue<Pattern, AssemblyPlan> derivedPlan;
     private DerivedValue.State<SheathDesign> state = new DerivedValue.State<>(Optional.empty(), "", false);
-    private Optional<AssemblyPlan> planned = Optional.empty();
-    private SheathView sight = SheathView.PATTERN;
+    private Optional<AssemblyPlan> plan = Optional.empty();
+    private PatternTab tab = PatternTab.PATTERN;
 
-    public PatternPanel(JobModel bench, TaskQueue work, DisplayUnit ruler, FileDialogs asker) {
+    public PatternPanel(JobModel model, TaskQueue tasks, DisplayUnit displayUnit, FileDialogs dialogs) {
         super(new MigLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]", "[][grow,fill][]"));
-        crossSection = new CrossSectionPanel(ruler);
-        testDraw = new TestDrawPanel(ruler);
-        hardware = new HardwarePanel(bench, work, asker);
-        FormPanel list = new FormPanel("2 14 10 14");
-        list.heading("Before you cut");
-        list.wide(advice);
-        scroll = new JScrollPane(list);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        cards.add(view, SheathView.PATTERN.name());
-        cards.add(crossSection, SheathView.CROSS_SECTION.name());
-        cards.add(testDraw, SheathView.TEST_DRAW.name());
-        cards.add(workPane, SheathView.WORK.name());
-        cards.add(hardware, SheathView.HARDWARE.name());
-        add(head(), "wmin 0");
+        crossSection = new CrossSectionPanel(displayUnit);
+        testDraw = new TestDrawPanel(displayUnit);
+        hardware = new HardwarePanel(model, tasks, dialogs);
+        FormPanel adviceForm = new FormPanel("2 14 10 14");
+        adviceForm.addHeading("Before you cut");
+        adviceForm.addFullWidth(advice);
+        adviceScrollPane = new JScrollPane(adviceForm);
+        adviceScrollPane.setBorder(BorderFactory.createEmptyBorder());
+        cards.add(patternCanvas, PatternTab.PATTERN.name());
+        cards.add(crossSection, PatternTab.CROSS_SECTION.name());
+        cards.add(testDraw, PatternTab.TEST_DRAW.name());
+        cards.add(orderOfWork, PatternTab.WORK.name());
+        cards.add(hardware, PatternTab.HARDWARE.name());
+        add(tabBar(), "wmin 0");
         add(cards, "wmin 0, hmin 0, push");
-        add(scroll, "h 20%, hmin 84, wmin 0");
-        plan = new DerivedValue<>(
-                work,
+        add(adviceScrollPane, "h 20%, hmin 84, wmin 0");
+        derivedPlan = new DerivedValue<>(
+                tasks,
                 "Putting the work in order",
-                () -> state.made().map(SheathDesign::pattern),
+                () -> state.value().map(SheathDesign::pattern),
                 AssemblyPlan::of,
-                this::showPlan);
+                this::setPlan);
         new DerivedValue<>(
-                bench,
-                work,
+                model,
+                tasks,
                 "Drawing the pattern",
                 SheathDesign.Asked::of,
                 SheathDesign.Asked::fitted,
-                this::showFitted);
-        look(SheathView.PATTERN);
+                this::setDesign);
+        showTab(PatternTab.PATTERN);
     }
 
-    /** The drawing that is seen; while there is none, that of the pattern. */
-    public DrawingCanvas drawing() {
-        return switch (sight) {
-            case CROSS_SECTION -> crossSection.drawing();
-            case TEST_DRAW -> testDraw.drawing();
-            case PATTERN, WORK, HARDWARE -> view;
+    /** Returns the canvas of the selected tab; that of the pattern for a tab without one. */
+    public DrawingCanvas canvas() {
+        return switch (tab) {
+            case CROSS_SECTION -> crossSection.canvas();
+            case TEST_DRAW -> testDraw.canvas();
+            case PATTERN, WORK, HARDWARE -> patternCanvas;
         };
     }
 
-    /** The pattern of the job as it now is; empty where there is none, or not yet. */
+    /** Returns the pattern of the present job; empty while it is being computed and where there is none. */
     public Optional<Pattern> pattern() {
-        return state.inWork() ? Optional.empty() : state.made().map(SheathDesign::pattern);
+        return state.computing() ? Optional.empty() : state.value().map(SheathDesign::pattern);
     }
 
-    /** Why there is no pattern, for the user; or empty. */
-    public String trouble() {
-        return state.trouble();
+    /** Returns why the pattern could not be made, for the user; else empty. */
+    public String error() {
+        return state.error();
     }
 
-    public void watch(Runnable watcher) {
-        watchers.add(watcher);
+    /** Adds a listener that is called whenever pattern or error have changed. */
+    public void addListener(Runnable listener) {
+        listeners.add(listener);
     }
 
-    void look(SheathView at) {
-        sight = at;
-        Objects.requireNonNull(sights.get(at)).setSelected(true);
-        ((CardLayout) cards.getLayout()).show(cards, at.name());
-        scroll.setVisible(at == SheathView.PATTERN || at == SheathView.TEST_DRAW);
+    void showTab(PatternTab newTab) {
+        tab = newTab;
+        Objects.requireNonNull(tabButtons.get(newTab)).setSelected(true);
+        ((CardLayout) cards.getLayout()).show(cards, newTab.name());
+        adviceScrollPane.setVisible(newTab == PatternTab.PATTERN || newTab == PatternTab.TEST_DRAW);
         revalidate();
-        refresh();
+        update();
     }
 
-    /** Brings what is looked at up to date, and nothing else. */
-    private void refresh() {
-        switch (sight) {
+    /** Updates the selected tab. */
+    private void update() {
+        switch (tab) {
             case PATTERN -> {
-                view.show(state.made().map(SheathDesign::pattern), state.inWork());
-                view.show(planned);
+                patternCanvas.setPattern(state.value().map(SheathDesign::pattern), state.computing());
+                patternCanvas.setPlan(plan);
             }
-            case CROSS_SECTION -> crossSection.show(state.made());
-            case TEST_DRAW -> testDraw.show(state.made());
-            case WORK -> workPane.show(planned);
-            case HARDWARE -> hardware.show(planned);
+            case CROSS_SECTION -> crossSection.setDesign(state.value());
+            case TEST_DRAW -> testDraw.setDesign(state.value());
+            case WORK -> orderOfWork.setPlan(plan);
+            case HARDWARE -> hardware.setPlan(plan);
         }
     }
 
-    /** Where the keys go that move what is seen. */
-    private JComponent begin(SheathView at) {
-        return switch (at) {
-            case PATTERN -> view;
-            case CROSS_SECTION -> crossSection.where();
-            case TEST_DRAW -> testDraw.drawing();
-            case WORK -> workPane.table();
-            case HARDWARE -> hardware.table();
+    /** Returns the component that gets the focus with a tab. */
+    private JComponent initialFocus(PatternTab newTab) {
+        return switch (newTab) {
+            case PATTERN -> patternCanvas;
+            case CROSS_SECTION -> crossSection.stationCanvas();
+            case TEST_DRAW -> testDraw.canvas();
+            case WORK -> orderOfWork.table();
+            case HARDWARE -> hardware.stockTable();
         };
     }
 
-    private JPanel head() {
+    private JPanel tabBar() {
         JPanel head = new JPanel(new MigLayout("insets 6 8 4 8, gap 2"));
         ButtonGroup group = new ButtonGroup();
         char last = (char) ('0' + WorkflowStage.values().length);
-        for (SheathView each : SheathView.values()) {
-            char key = ++last; // counted on from the keys of the stages
-            JToggleButton button = new JToggleButton(each.words(), ToolIcons.of(each.icon()));
-            button.setName("sight " + each.words());
+        for (PatternTab each : PatternTab.values()) {
+            char key = ++last; // follows the keys of the stages
+            JToggleButton button = new JToggleButton(each.label(), ToolIcons.icon(each.icon()));
+            button.setName("tab " + each.label());
             button.setMnemonic(key);
-            button.setToolTipText(each.tip() + " (Alt " + key + ")");
+            button.setToolTipText(each.toolTip() + " (Alt " + key + ")");
             button.addActionListener(e -> {
-                look(each);
-                begin(each).requestFocusInWindow();
+                showTab(each);
+                initialFocus(each).requestFocusInWindow();
             });
             group.add(button);
-            sights.put(each, button);
+            tabButtons.put(each, button);
             head.add(button);
         }
         return head;
     }
 
-    private void showFitted(DerivedValue.State<SheathDesign> now) {
-        boolean another = !now.made().equals(state.made());
-        state = now;
-        if (another || sight == SheathView.PATTERN) {
-            refresh();
+    private void setDesign(DerivedValue.State<SheathDesign> newState) {
+        boolean changed = !newState.value().equals(state.value());
+        state = newState;
+        if (changed || tab == PatternTab.PATTERN) {
+            update();
         }
-        if (!now.inWork()) {
-            plan.look();
+        if (!newState.computing()) {
+            derivedPlan.update();
         }
-        advice.say(now.made().map(f -> told(f.pattern())).orElse(now.trouble()));
-        List.copyOf(watchers).forEach(Runnable::run);
+        advice.showText(
+                newState.value().map(design -> describe(design.pattern())).orElse(newState.error()));
+        List.copyOf(listeners).forEach(Runnable::run);
     }
 
-    private void showPlan(DerivedValue.State<AssemblyPlan> now) {
-        boolean another = !now.made().equals(planned);
-        planned = now.made();
-        if (another) {
-            refresh();
+    private void setPlan(DerivedValue.State<AssemblyPlan> newState) {
+        boolean changed = !newState.value().equals(plan);
+        plan = newState.value();
+        if (changed) {
+            update();
         }
     }
 
-    private static String told(Pattern pattern) {
+    private static String describe(Pattern pattern) {
         String sizes = pattern.sizes().stream()
                 .map(size -> size.name() + " " + new Length(Math.round(size.lengthMm() * 10) / 10.0).inMillimetres())
                 .collect(Collectors.joining(", "));

@@ -7,35 +7,40 @@ import weltwright.geometry.Point;
 import weltwright.sheath.pattern.Piece;
 
 /**
- * Pieces side by side, each where it can be seen whole: in rows, one below the other, in their order. No layout on
- * leather; only to be looked at.
+ * A layout of pieces in rows, in their order and without overlap, for the screen; the pieces are not nested. In mm, y
+ * up.
  *
  * @param placed each piece with the shift from its own frame to the drawing's
- * @param extent of all of them, with room for words above each
+ * @param extent of all pieces with their titles
  */
 record PieceRowLayout(List<Placed> placed, Rectangle2D extent) {
+    // Chosen by eye.
     private static final double GAP_MM = 14;
-    private static final double WORDS_MM = 18;
-    private static final double LEAST_WIDTH_MM = 52; // for the words
+    private static final double TITLE_MM = 18;
+    private static final double MIN_WIDTH_MM = 52; // of the titles
 
-    /** One piece and where it went. */
+    /** A piece, its shift, and its bounds in the drawing. */
     record Placed(Piece piece, Point shift, Rectangle2D box) {}
 
-    /** Rows about as wide, for their height, as {@code aspect} says (width over height). */
+    /**
+     * Tries row widths in steps of the gap and takes the one whose layout is shown largest.
+     *
+     * @param aspect width over height of the canvas
+     */
     static PieceRowLayout of(List<Piece> pieces, double aspect) {
         double widest = pieces.stream().mapToDouble(PieceRowLayout::width).max().orElse(1);
-        double all = pieces.stream().mapToDouble(p -> width(p) + GAP_MM).sum();
-        PieceRowLayout best = within(pieces, widest);
-        for (double width = widest; width < all + GAP_MM; width += GAP_MM) {
-            PieceRowLayout rows = within(pieces, width);
-            if (room(rows, aspect) < room(best, aspect)) {
+        double totalWidth = pieces.stream().mapToDouble(p -> width(p) + GAP_MM).sum();
+        PieceRowLayout best = layOut(pieces, widest);
+        for (double width = widest; width < totalWidth + GAP_MM; width += GAP_MM) {
+            PieceRowLayout rows = layOut(pieces, width);
+            if (requiredWidth(rows, aspect) < requiredWidth(best, aspect)) {
                 best = rows;
             }
         }
         return best;
     }
 
-    private static PieceRowLayout within(List<Piece> pieces, double width) {
+    private static PieceRowLayout layOut(List<Piece> pieces, double width) {
         List<Placed> placed = new ArrayList<>();
         Rectangle2D extent = null;
         double x = 0;
@@ -48,25 +53,25 @@ record PieceRowLayout(List<Placed> placed, Rectangle2D extent) {
                 top -= rowHeight + GAP_MM;
                 rowHeight = 0;
             }
-            Rectangle2D at =
-                    new Rectangle2D.Double(x, top - WORDS_MM - box.getHeight(), box.getWidth(), box.getHeight());
-            placed.add(new Placed(piece, new Point(at.getX() - box.getX(), at.getY() - box.getY()), at));
-            Rectangle2D withWords =
-                    new Rectangle2D.Double(at.getX(), at.getY(), width(piece), at.getHeight() + WORDS_MM);
-            extent = extent == null ? withWords : extent.createUnion(withWords);
+            Rectangle2D bounds =
+                    new Rectangle2D.Double(x, top - TITLE_MM - box.getHeight(), box.getWidth(), box.getHeight());
+            placed.add(new Placed(piece, new Point(bounds.getX() - box.getX(), bounds.getY() - box.getY()), bounds));
+            Rectangle2D withTitle =
+                    new Rectangle2D.Double(bounds.getX(), bounds.getY(), width(piece), bounds.getHeight() + TITLE_MM);
+            extent = extent == null ? withTitle : extent.createUnion(withTitle);
             x += width(piece) + GAP_MM;
-            rowHeight = Math.max(rowHeight, box.getHeight() + WORDS_MM);
+            rowHeight = Math.max(rowHeight, box.getHeight() + TITLE_MM);
         }
         return new PieceRowLayout(placed, extent == null ? new Rectangle2D.Double(0, 0, 1, 1) : extent);
     }
 
-    /** How wide a window of that aspect must be to show them. */
-    private static double room(PieceRowLayout rows, double aspect) {
+    /** Returns the width of the smallest area with the aspect that contains the layout. */
+    private static double requiredWidth(PieceRowLayout rows, double aspect) {
         return Math.max(rows.extent.getWidth(), rows.extent.getHeight() * aspect);
     }
 
     private static double width(Piece piece) {
-        return Math.max(LEAST_WIDTH_MM, box(piece).getWidth());
+        return Math.max(MIN_WIDTH_MM, box(piece).getWidth());
     }
 
     private static Rectangle2D box(Piece piece) {

@@ -13,27 +13,30 @@ import weltwright.image.Photo;
 import weltwright.trace.Trace;
 
 /**
- * What lies under the outline: the photo as seen from straight above, or, before it is traced, as it was taken.
+ * The image behind a drawing: the rectified photo under an outline, or the photo as taken before it is traced.
  *
  * @param image y down
- * @param topLeft place of the image's upper left corner in the drawing, in mm
- * @param mmPerPx size of a pixel; without meaning for a photo as taken
- * @param fromAbove whether the outline lies on it where the knife is
+ * @param topLeft upper left corner of the image in the drawing, in mm
+ * @param mmPerPx size of a pixel; arbitrary for a photo as taken
+ * @param rectified whether the image is the plane of the outline seen from straight above
  */
-public record BackgroundImage(BufferedImage image, Point topLeft, double mmPerPx, boolean fromAbove) {
+public record BackgroundImage(BufferedImage image, Point topLeft, double mmPerPx, boolean rectified) {
+    /** Around the outline; chosen by eye. */
     private static final double MARGIN_MM = 18;
-    private static final double FINEST_MM_PER_PX = 0.08;
-    private static final double GREATEST_PX = 3600;
+    /** Finest resolution; chosen by eye. */
+    private static final double MIN_MM_PER_PX = 0.08;
+    /** Greatest width and height, which bounds the memory to 52 MB; chosen by eye. */
+    private static final double MAX_PX = 3600;
 
-    /** How wide a photo as taken is drawn, before anyone knows how wide what it shows is. */
-    static final double TAKEN_WIDTH_MM = 300;
+    /** Width of a photo as taken in its drawing; arbitrary, since the scale of the photo is not known yet. */
+    static final double AS_TAKEN_WIDTH_MM = 300;
 
-    /** The photo as seen from straight above, the knife and a little round it. */
-    public static BackgroundImage fromAbove(Photo photo, Trace trace) {
+    /** Returns the photo rectified to the mid-plane of the knife, cropped to the outline with a margin. */
+    public static BackgroundImage rectified(Photo photo, Trace trace) {
         var box = trace.silhouette().outline().sampled(1).lineString().getEnvelopeInternal();
         box.expandBy(MARGIN_MM);
-        double mmPerPx = Math.max(FINEST_MM_PER_PX, Math.max(box.getWidth(), box.getHeight()) / GREATEST_PX);
-        RectifiedPhoto seen = RectifiedPhoto.of(
+        double mmPerPx = Math.max(MIN_MM_PER_PX, Math.max(box.getWidth(), box.getHeight()) / MAX_PX);
+        RectifiedPhoto rectifiedPhoto = RectifiedPhoto.of(
                 photo,
                 trace.seenFrom(),
                 trace.midPlane(),
@@ -41,14 +44,14 @@ public record BackgroundImage(BufferedImage image, Point topLeft, double mmPerPx
                 new Point(box.getMinX(), box.getMinY()),
                 new Point(box.getMaxX(), box.getMaxY()),
                 mmPerPx);
-        return new BackgroundImage(seen.image(), seen.topLeft(), seen.mmPerPx(), true);
+        return new BackgroundImage(rectifiedPhoto.image(), rectifiedPhoto.topLeft(), rectifiedPhoto.mmPerPx(), true);
     }
 
-    /** The photo as it was taken, upright. */
+    /** Returns the upright photo without rectification. */
     public static BackgroundImage asTaken(Photo photo) {
-        try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
-            BufferedImage upright = picture.image((int) GREATEST_PX);
-            double mmPerPx = TAKEN_WIDTH_MM / upright.getWidth();
+        try (DecodedPhoto decoded = DecodedPhoto.decode(photo)) {
+            BufferedImage upright = decoded.image((int) MAX_PX);
+            double mmPerPx = AS_TAKEN_WIDTH_MM / upright.getWidth();
             return new BackgroundImage(upright, new Point(0, upright.getHeight() * mmPerPx), mmPerPx, false);
         }
     }
@@ -58,10 +61,10 @@ public record BackgroundImage(BufferedImage image, Point topLeft, double mmPerPx
         return new Rectangle2D.Double(topLeft.x(), topLeft.y() - height, image.getWidth() * mmPerPx, height);
     }
 
-    public void paint(Graphics2D g, Viewport at) {
-        Point corner = at.toPx(topLeft);
-        double scale = mmPerPx * at.pxPerMm();
+    public void paint(Graphics2D g, Viewport viewport) {
+        Point topLeftPx = viewport.toPx(topLeft);
+        double scale = mmPerPx * viewport.pxPerMm();
         g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        g.drawImage(image, new AffineTransform(scale, 0, 0, scale, corner.x(), corner.y()), null);
+        g.drawImage(image, new AffineTransform(scale, 0, 0, scale, topLeftPx.x(), topLeftPx.y()), null);
     }
 }

@@ -8,48 +8,48 @@ import weltwright.trace.PhotoAssessment;
 import weltwright.trace.Trace;
 import weltwright.wording.TraceWording;
 
-/** The lines of what the knife lay on, over the photo as seen from above, to be shown or not. */
+/** A layer over the rectified photo that shows the lines of the ground which was found in the photo. */
 public final class GroundLinesLayer {
-    private final JobModel bench;
-    private Optional<PhotoAssessment.SeenGround> found = Optional.empty();
+    private final JobModel model;
+    private Optional<PhotoAssessment.SeenGround> ground = Optional.empty();
     private boolean shown;
 
-    public GroundLinesLayer(JobModel bench) {
-        this.bench = bench;
+    public GroundLinesLayer(JobModel model) {
+        this.model = model;
     }
 
-    /** Lines in the photo's pixels; empty where none were found. */
-    public void find(Optional<PhotoAssessment.SeenGround> lines) {
-        found = lines;
+    /** Sets the ground that was found, with its lines in px of the photo; empty where none was found. */
+    public void setGround(Optional<PhotoAssessment.SeenGround> newGround) {
+        ground = newGround;
     }
 
-    public void show(boolean wanted) {
-        shown = wanted;
+    public void setShown(boolean newShown) {
+        shown = newShown;
     }
 
-    public boolean shown() {
+    public boolean isShown() {
         return shown;
     }
 
-    /** Whether there is anything to show. */
-    public boolean there() {
-        return found.isPresent() && bench.job().trace().isPresent();
+    /** Returns whether there are lines to show: a ground was found, and the photo is traced. */
+    public boolean isAvailable() {
+        return ground.isPresent() && model.job().trace().isPresent();
     }
 
-    /** Paints it where it is to be shown, on the picture and not beside it. */
-    public void paint(Graphics2D g, Viewport at, BackgroundImage under) {
-        if (!shown || !there()) {
+    /** Paints the lines, clipped to the image, if the layer is shown. */
+    public void paint(Graphics2D g, Viewport viewport, BackgroundImage background) {
+        if (!shown || !isAvailable()) {
             return;
         }
-        Trace trace = bench.job().trace().orElseThrow();
-        PhotoAssessment.SeenGround seen = found.orElseThrow();
+        Trace trace = model.job().trace().orElseThrow();
+        PhotoAssessment.SeenGround seenGround = ground.orElseThrow();
         Graphics2D onPhoto = (Graphics2D) g.create();
-        onPhoto.clip(at.transform().createTransformedShape(under.extent()));
+        onPhoto.clip(viewport.transform().createTransformedShape(background.extent()));
         GroundPainter.paint(
                 onPhoto,
-                at,
-                seen.lines().stream().map(line -> line.map(trace::under)).toList());
+                viewport,
+                seenGround.lines().stream().map(line -> line.map(trace::under)).toList());
         onPhoto.dispose();
-        GroundPainter.title(g, TraceWording.label(seen.label()));
+        GroundPainter.paintTitle(g, TraceWording.label(seenGround.label()));
     }
 }

@@ -15,59 +15,61 @@ import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
 
 /**
- * Measures the lens of a phone from photos of the sheet, keeps it, and uses it at once where it took the job's photo.
+ * Calibrates the lens of a phone from photos of the reference sheet, stores it, and applies it to the job where the
+ * phone took the job's photo.
  */
 public final class LensCalibrationAction {
-    private final JobModel bench;
-    private final TaskQueue work;
-    private final FileDialogs asker;
-    private final PhoneLensStore phones;
-    private final Consumer<String> notice;
+    private final JobModel model;
+    private final TaskQueue tasks;
+    private final FileDialogs dialogs;
+    private final PhoneLensStore lensStore;
+    private final Consumer<String> notifier;
 
     public LensCalibrationAction(
-            JobModel bench, TaskQueue work, FileDialogs asker, PhoneLensStore phones, Consumer<String> notice) {
-        this.bench = bench;
-        this.work = work;
-        this.asker = asker;
-        this.phones = phones;
-        this.notice = notice;
+            JobModel model, TaskQueue tasks, FileDialogs dialogs, PhoneLensStore lensStore, Consumer<String> notifier) {
+        this.model = model;
+        this.tasks = tasks;
+        this.dialogs = dialogs;
+        this.lensStore = lensStore;
+        this.notifier = notifier;
     }
 
-    /** Asks for the photos, and then, where they do not tell it, for the phone's name. */
-    public void measure() {
-        List<Path> files = asker.toOpenPhotos("Open four to eight photos of the bare sheet, tilted to each side");
+    /** Asks for the photos and calibrates the lens from them. */
+    public void choosePhotos() {
+        List<Path> files = dialogs.choosePhotos("Open four to eight photos of the bare sheet, tilted to each side");
         if (!files.isEmpty()) {
-            notice.accept("");
-            work.start(
-                    "Opening the photos", () -> files.stream().map(Photo::read).toList(), this::measure);
+            notifier.accept("");
+            tasks.submit(
+                    "Opening the photos", () -> files.stream().map(Photo::read).toList(), this::calibrate);
         }
     }
 
-    public void measure(List<Photo> photos) {
+    /** Calibrates the lens; asks for the phone's name where the photos do not contain it. */
+    public void calibrate(List<Photo> photos) {
         boolean named = photos.get(0).camera().isPresent();
         Optional<String> name = named
                 ? Optional.empty()
-                : asker.words("Measure a phone's lens", "The photos do not say which phone took them. Its name:");
+                : dialogs.askText("Measure a phone's lens", "The photos do not say which phone took them. Its name:");
         if (named || name.isPresent()) {
-            Job job = bench.job();
-            work.start(
+            Job job = model.job();
+            tasks.submit(
                     "Measuring the lens",
                     () -> {
                         CalibratedLens lens =
                                 LensCalibration.of(photos, name, job.settings().sheetScale());
-                        phones.put(lens);
+                        lensStore.put(lens);
                         return lens;
                     },
-                    this::use);
+                    this::apply);
         }
     }
 
-    private void use(CalibratedLens lens) {
-        boolean tookIt = bench.job().photo().map(lens::isLensOf).orElse(false);
-        if (tookIt) {
-            bench.change(job -> job.withSettings(job.settings().withPhone(Optional.of(lens))));
+    private void apply(CalibratedLens lens) {
+        boolean matchesPhoto = model.job().photo().map(lens::isLensOf).orElse(false);
+        if (matchesPhoto) {
+            model.change(job -> job.withSettings(job.settings().withPhone(Optional.of(lens))));
         }
-        notice.accept(String.format(
+        notifier.accept(String.format(
                 Locale.ROOT,
                 "%s: focal length %.2f mm in 35 mm terms, to %.2f %%, from %d photos. %s",
                 lens.name(),
@@ -76,7 +78,7 @@ public final class LensCalibrationAction {
                 lens.views(),
                 lens.camera().isEmpty()
                         ? "Choose it under Knife for photos from this phone."
-                        : tookIt
+                        : matchesPhoto
                                 ? "This photo is measured with it, and later ones from this phone will be."
                                 : "Later photos from this phone are measured with it."));
     }

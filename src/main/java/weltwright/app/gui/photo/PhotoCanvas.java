@@ -27,26 +27,26 @@ import weltwright.units.Length;
 import weltwright.wording.TraceWording;
 
 /**
- * The photo as it was taken, over it the ground that was found in it; and, where the ground is a rectangle, its four
- * corners to be pulled to where the photo shows them, with the mouse or with the keys, and a magnified view of the one
- * that is held.
+ * Shows the photo as taken with the ground that was found in it. Where the ground is a rectangle whose corners are set
+ * by hand, its corners can be moved with the mouse or the keys; a magnifier shows the selected one.
  */
 public final class PhotoCanvas extends DrawingCanvas {
+    // Chosen by eye.
     private static final double FAR_NUDGE_PX = 10;
-    private static final double MAGNIFIED = 5;
-    private static final float GLASS_PX = 180;
+    private static final double MAGNIFICATION = 5;
+    private static final float MAGNIFIER_PX = 180;
 
-    private final JobModel bench;
-    private final List<Runnable> watchers = new ArrayList<>();
-    private Optional<BackgroundImage> picture = Optional.empty();
+    private final JobModel model;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private Optional<BackgroundImage> backgroundImage = Optional.empty();
     private Optional<PhotoAssessment.SeenGround> ground = Optional.empty();
-    private Optional<GroundChoice.Rectangle> pulled = Optional.empty();
-    private Optional<Integer> held = Optional.empty();
-    private Object pull = new Object();
-    private String refusal = "";
+    private Optional<GroundChoice.Rectangle> preview = Optional.empty();
+    private Optional<Integer> selection = Optional.empty();
+    private Object dragKey = new Object();
+    private String errorMessage = "";
 
-    PhotoCanvas(JobModel bench) {
-        this.bench = bench;
+    PhotoCanvas(JobModel model) {
+        this.model = model;
         setName("photo drawing");
         getAccessibleContext().setAccessibleName("The photo");
         getAccessibleContext()
@@ -54,57 +54,55 @@ public final class PhotoCanvas extends DrawingCanvas {
                         "Where the ground is a rectangle: 1 to 4 take hold of a corner, the arrows move it.");
         for (int k = 0; k < 4; k++) {
             int corner = k;
-            onKey("pressed " + (k + 1), () -> hold(Optional.of(corner)));
-            onKey("pressed NUMPAD" + (k + 1), () -> hold(Optional.of(corner)));
+            bindKey("pressed " + (k + 1), () -> select(Optional.of(corner)));
+            bindKey("pressed NUMPAD" + (k + 1), () -> select(Optional.of(corner)));
         }
-        onKey("PERIOD", () -> step(1));
-        onKey("COMMA", () -> step(3));
-        onKey("LEFT", () -> nudge(-1, 0));
-        onKey("RIGHT", () -> nudge(1, 0));
-        onKey("UP", () -> nudge(0, -1));
-        onKey("DOWN", () -> nudge(0, 1));
-        onKey("shift LEFT", () -> nudge(-FAR_NUDGE_PX, 0));
-        onKey("shift RIGHT", () -> nudge(FAR_NUDGE_PX, 0));
-        onKey("shift UP", () -> nudge(0, -FAR_NUDGE_PX));
-        onKey("shift DOWN", () -> nudge(0, FAR_NUDGE_PX));
-        onKey("ESCAPE", () -> {
-            pulled = Optional.empty();
-            hold(Optional.empty());
+        bindKey("PERIOD", () -> selectNeighbour(1));
+        bindKey("COMMA", () -> selectNeighbour(3));
+        bindKey("LEFT", () -> moveSelection(-1, 0));
+        bindKey("RIGHT", () -> moveSelection(1, 0));
+        bindKey("UP", () -> moveSelection(0, -1));
+        bindKey("DOWN", () -> moveSelection(0, 1));
+        bindKey("shift LEFT", () -> moveSelection(-FAR_NUDGE_PX, 0));
+        bindKey("shift RIGHT", () -> moveSelection(FAR_NUDGE_PX, 0));
+        bindKey("shift UP", () -> moveSelection(0, -FAR_NUDGE_PX));
+        bindKey("shift DOWN", () -> moveSelection(0, FAR_NUDGE_PX));
+        bindKey("ESCAPE", () -> {
+            preview = Optional.empty();
+            select(Optional.empty());
         });
-        bench.watch(() -> {
-            pulled = Optional.empty();
+        model.subscribe(() -> {
+            preview = Optional.empty();
             if (rectangle().isEmpty()) {
-                held = Optional.empty();
+                selection = Optional.empty();
             }
-            changed();
+            contentChanged();
         });
     }
 
-    /** Called when what there is to say is another thing. */
-    void watch(Runnable watcher) {
-        watchers.add(watcher);
+    /** Adds a listener that is called whenever the error message is set. */
+    void addListener(Runnable listener) {
+        listeners.add(listener);
     }
 
-    public void show(Optional<BackgroundImage> taken) {
-        picture = taken;
-        changed();
+    public void setBackgroundImage(Optional<BackgroundImage> image) {
+        backgroundImage = image;
+        contentChanged();
     }
 
-    void showGround(Optional<PhotoAssessment.SeenGround> found) {
-        ground = found;
+    void setGround(Optional<PhotoAssessment.SeenGround> newGround) {
+        ground = newGround;
         repaint();
     }
 
-    /** Why the last thing asked for was not done; or empty. */
-    String refusal() {
-        return refusal;
+    /** Returns why the last edit was refused; empty where it was not. */
+    String errorMessage() {
+        return errorMessage;
     }
 
-    /** The rectangle as it is to be drawn; empty where the ground is another. */
+    /** Returns the rectangle to draw; empty where the ground is another. */
     private Optional<GroundChoice.Rectangle> rectangle() {
-        return pulled.or(() -> bench.job().settings().ground() instanceof GroundChoice.Rectangle told
-                ? Optional.of(told)
-                : Optional.empty());
+        return preview.or(() -> model.job().settings().ground().asRectangle());
     }
 
     private List<Point> corners() {
@@ -114,15 +112,15 @@ public final class PhotoCanvas extends DrawingCanvas {
     }
 
     private Optional<Photo> photo() {
-        return bench.job().photo();
+        return model.job().photo();
     }
 
     private double mmPerPx() {
-        return photo().map(photo -> BackgroundImage.TAKEN_WIDTH_MM / photo.widthPx())
+        return photo().map(photo -> BackgroundImage.AS_TAKEN_WIDTH_MM / photo.widthPx())
                 .orElse(1.0);
     }
 
-    /** A pixel's place in the drawing; a pixel's middle is a whole number, and the picture begins at its rim. */
+    /** Converts a point of the upright photo (px, pixel centres at whole numbers) to the drawing (mm). */
     Point toMm(Point px) {
         double height = photo().map(Photo::heightPx).orElse(0);
         return new Point(px.x() + 0.5, height - px.y() - 0.5).times(mmPerPx());
@@ -136,165 +134,173 @@ public final class PhotoCanvas extends DrawingCanvas {
 
     @Override
     protected Optional<Rectangle2D> extent() {
-        return picture.map(BackgroundImage::extent);
+        return backgroundImage.map(BackgroundImage::extent);
     }
 
     @Override
-    protected void paint(Graphics2D g, Viewport at) {
-        picture.ifPresent(p -> p.paint(g, at));
+    protected void paintDrawing(Graphics2D g, Viewport viewport) {
+        backgroundImage.ifPresent(p -> p.paint(g, viewport));
         if (rectangle().isEmpty()) {
-            ground.ifPresent(seen -> {
+            ground.ifPresent(cornerPx -> {
                 Graphics2D onPhoto = (Graphics2D) g.create();
-                picture.ifPresent(p -> onPhoto.clip(at.transform().createTransformedShape(p.extent())));
+                backgroundImage.ifPresent(p -> onPhoto.clip(viewport.transform().createTransformedShape(p.extent())));
                 GroundPainter.paint(
                         onPhoto,
-                        at,
-                        seen.lines().stream().map(line -> line.map(this::toMm)).toList());
+                        viewport,
+                        cornerPx.lines().stream()
+                                .map(line -> line.map(this::toMm))
+                                .toList());
                 onPhoto.dispose();
-                GroundPainter.title(g, TraceWording.label(seen.label()));
+                GroundPainter.paintTitle(g, TraceWording.label(cornerPx.label()));
             });
         }
-        rectangle().ifPresent(told -> {
-            paintSides(g, at, told);
+        rectangle().ifPresent(rectangle -> {
+            paintSides(g, viewport, rectangle);
             List<Point> corners = corners();
             for (int k = 0; k < corners.size(); k++) {
-                paintCorner(g, at.toPx(corners.get(k)), k);
+                paintCorner(g, viewport.toPx(corners.get(k)), k);
             }
-            held.ifPresent(k -> paintGlass(g, at, corners.get(k), k));
+            selection.ifPresent(k -> paintMagnifier(g, viewport, corners.get(k), k));
         });
     }
 
-    private void paintSides(Graphics2D g, Viewport at, GroundChoice.Rectangle told) {
+    private void paintSides(Graphics2D g, Viewport viewport, GroundChoice.Rectangle rectangle) {
         List<Point> corners = corners();
-        Shape sides = at.transform().createTransformedShape(AnnotationPainter.path(Polyline.closed(corners)));
-        AnnotationPainter.drawRimmed(g, sides, 1.6f, ThemeColors.handleOverlay());
-        paintLength(g, at.toPx(corners.get(0).towards(corners.get(1), 0.5)), told.widthMm());
-        paintLength(g, at.toPx(corners.get(1).towards(corners.get(2), 0.5)), told.heightMm());
+        Shape sides = viewport.transform().createTransformedShape(AnnotationPainter.path(Polyline.closed(corners)));
+        AnnotationPainter.paintWithHalo(g, sides, 1.6f, ThemeColors.handleOverlay());
+        paintSideLength(g, viewport.toPx(corners.get(0).towards(corners.get(1), 0.5)), rectangle.widthMm());
+        paintSideLength(g, viewport.toPx(corners.get(1).towards(corners.get(2), 0.5)), rectangle.heightMm());
     }
 
-    private static void paintLength(Graphics2D g, Point px, double mm) {
-        String words = new Length(mm).inMillimetres();
-        AnnotationPainter.plate(
+    private static void paintSideLength(Graphics2D g, Point px, double mm) {
+        String text = new Length(mm).inMillimetres();
+        AnnotationPainter.paintLabel(
                 g,
-                words,
-                px.x() - g.getFontMetrics().stringWidth(words) / 2.0 - 5,
+                text,
+                px.x() - g.getFontMetrics().stringWidth(text) / 2.0 - 5,
                 px.y() + 6,
                 ThemeColors.handleOverlay());
     }
 
     private void paintCorner(Graphics2D g, Point px, int corner) {
-        boolean isHeld = held.equals(Optional.of(corner));
-        double r = UIScale.scale(isHeld ? 9f : 7f);
+        boolean selected = selection.equals(Optional.of(corner));
+        double r = UIScale.scale(selected ? 9f : 7f);
         Shape ring = new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r);
-        AnnotationPainter.drawRimmed(g, ring, 2, isHeld ? ThemeColors.handleOverlay() : Color.WHITE);
-        AnnotationPainter.plate(
+        AnnotationPainter.paintWithHalo(g, ring, 2, selected ? ThemeColors.handleOverlay() : Color.WHITE);
+        AnnotationPainter.paintLabel(
                 g, (corner + 1) + "  " + GroundChoice.Rectangle.CORNER_NAMES.get(corner), px.x() + 14, px.y() - 26);
     }
 
-    /** The corner magnified, in the half of the drawing where it is not. */
-    private void paintGlass(Graphics2D g, Viewport at, Point corner, int k) {
-        double size = UIScale.scale(GLASS_PX);
-        Point seen = at.toPx(corner);
-        double left = seen.x() > getWidth() / 2.0 ? 14 : getWidth() - size - 14;
+    /** Paints the corner magnified at the lower border of the half that does not contain it. */
+    private void paintMagnifier(Graphics2D g, Viewport viewport, Point corner, int k) {
+        double size = UIScale.scale(MAGNIFIER_PX);
+        Point cornerPx = viewport.toPx(corner);
+        double left = cornerPx.x() > getWidth() / 2.0 ? 14 : getWidth() - size - 14;
         double top = getHeight() - size - 14;
         Shape frame = new Rectangle2D.Double(left, top, size, size);
-        Graphics2D glass = (Graphics2D) g.create();
-        glass.clip(frame);
-        glass.translate(left, top);
-        Viewport near = new Viewport(MAGNIFIED * at.pxPerMm(), corner, size, size);
-        glass.setColor(ThemeColors.canvas());
-        glass.fillRect(0, 0, (int) size + 1, (int) size + 1);
-        picture.ifPresent(p -> p.paint(glass, near));
-        glass.setStroke(AnnotationPainter.pen(1));
-        glass.setColor(ThemeColors.handleOverlay());
+        Graphics2D magnifier = (Graphics2D) g.create();
+        magnifier.clip(frame);
+        magnifier.translate(left, top);
+        Viewport magnified = new Viewport(MAGNIFICATION * viewport.pxPerMm(), corner, size, size);
+        magnifier.setColor(ThemeColors.canvas());
+        magnifier.fillRect(0, 0, (int) size + 1, (int) size + 1);
+        backgroundImage.ifPresent(p -> p.paint(magnifier, magnified));
+        magnifier.setStroke(AnnotationPainter.roundStroke(1));
+        magnifier.setColor(ThemeColors.handleOverlay());
         double middle = size / 2;
         double gap = UIScale.scale(5f);
         for (int side = -1; side <= 1; side += 2) {
-            glass.draw(new Line2D.Double(middle + side * gap, middle, middle + side * middle, middle));
-            glass.draw(new Line2D.Double(middle, middle + side * gap, middle, middle + side * middle));
+            magnifier.draw(new Line2D.Double(middle + side * gap, middle, middle + side * middle, middle));
+            magnifier.draw(new Line2D.Double(middle, middle + side * gap, middle, middle + side * middle));
         }
-        glass.draw(near.transform().createTransformedShape(AnnotationPainter.path(Polyline.closed(corners()))));
-        glass.dispose();
+        magnifier.draw(
+                magnified.transform().createTransformedShape(AnnotationPainter.path(Polyline.closed(corners()))));
+        magnifier.dispose();
         g.setColor(Color.WHITE);
-        g.setStroke(AnnotationPainter.pen(2));
+        g.setStroke(AnnotationPainter.roundStroke(2));
         g.draw(frame);
-        AnnotationPainter.plate(g, "corner " + (k + 1) + ", magnified", left + 6, top + 6, ThemeColors.handleOverlay());
+        AnnotationPainter.paintLabel(
+                g, "corner " + (k + 1) + ", magnified", left + 6, top + 6, ThemeColors.handleOverlay());
     }
 
     @Override
-    protected boolean grab(Point mm, double reachMm) {
-        hold(near(mm, reachMm));
-        pull = new Object();
-        return held.isPresent();
+    protected boolean beginDrag(Point mm, double hitRadiusMm) {
+        select(cornerAt(mm, hitRadiusMm));
+        dragKey = new Object();
+        return selection.isPresent();
     }
 
     @Override
-    protected void drag(Point mm) {
-        held.ifPresent(k -> moved(k, toPx(mm)).ifPresent(told -> pulled = Optional.of(told)));
+    protected void dragTo(Point mm) {
+        selection.ifPresent(k -> withCorner(k, toPx(mm)).ifPresent(rectangle -> preview = Optional.of(rectangle)));
     }
 
     @Override
-    protected void letGo() {
-        pulled.ifPresent(told -> lie(pull, told));
+    protected void endDrag() {
+        preview.ifPresent(rectangle -> setRectangle(dragKey, rectangle));
     }
 
     @Override
-    protected boolean over(Point mm, double reachMm) {
-        return near(mm, reachMm).isPresent();
+    protected boolean isDraggableAt(Point mm, double hitRadiusMm) {
+        return cornerAt(mm, hitRadiusMm).isPresent();
     }
 
-    private Optional<Integer> near(Point mm, double reachMm) {
+    private Optional<Integer> cornerAt(Point mm, double hitRadiusMm) {
         List<Point> corners = corners();
         return IntStream.range(0, corners.size())
                 .boxed()
-                .filter(k -> corners.get(k).distance(mm) <= reachMm)
+                .filter(k -> corners.get(k).distance(mm) <= hitRadiusMm)
                 .min(Comparator.comparingDouble(k -> corners.get(k).distance(mm)));
     }
 
-    private void hold(Optional<Integer> corner) {
-        held = rectangle().isPresent() ? corner : Optional.empty();
-        refuse("");
+    private void select(Optional<Integer> corner) {
+        selection = rectangle().isPresent() ? corner : Optional.empty();
+        setErrorMessage("");
     }
 
-    private void step(int by) {
-        hold(Optional.of(held.map(k -> (k + by) % 4).orElse(0)));
+    private void selectNeighbour(int by) {
+        select(Optional.of(selection.map(k -> (k + by) % 4).orElse(0)));
     }
 
-    private void nudge(double rightPx, double downPx) {
-        held.ifPresent(k -> moved(k, rectangle().orElseThrow().corners().get(k).plus(new Point(rightPx, downPx)))
-                .ifPresent(told -> lie("nudge corner " + k, told)));
+    private void moveSelection(double rightPx, double downPx) {
+        selection.ifPresent(k -> withCorner(
+                        k, rectangle().orElseThrow().corners().get(k).plus(new Point(rightPx, downPx)))
+                .ifPresent(rectangle -> setRectangle("nudge corner " + k, rectangle)));
     }
 
-    /** The rectangle with one corner elsewhere, inside the photo; empty where its corners would lie as none can. */
-    private Optional<GroundChoice.Rectangle> moved(int corner, Point toPx) {
-        GroundChoice.Rectangle told = rectangle().orElseThrow();
-        List<Point> corners = new ArrayList<>(told.corners());
+    /**
+     * Returns the rectangle with one corner moved, at most to the photo's border; empty where it would not be convex.
+     */
+    private Optional<GroundChoice.Rectangle> withCorner(int corner, Point toPx) {
+        GroundChoice.Rectangle rectangle = rectangle().orElseThrow();
+        List<Point> corners = new ArrayList<>(rectangle.corners());
         corners.set(
                 corner,
                 new Point(
-                        within(toPx.x(), photo().map(Photo::widthPx).orElse(1)),
-                        within(toPx.y(), photo().map(Photo::heightPx).orElse(1))));
+                        clamp(toPx.x(), photo().map(Photo::widthPx).orElse(1)),
+                        clamp(toPx.y(), photo().map(Photo::heightPx).orElse(1))));
         try {
-            GroundChoice.Rectangle moved = new GroundChoice.Rectangle(told.widthMm(), told.heightMm(), corners);
-            refuse("");
+            GroundChoice.Rectangle moved =
+                    new GroundChoice.Rectangle(rectangle.widthMm(), rectangle.heightMm(), corners);
+            setErrorMessage("");
             return Optional.of(moved);
-        } catch (UserFacingException trouble) {
-            refuse("The four sides must not cross.");
+        } catch (UserFacingException e) {
+            setErrorMessage("The four sides must not cross.");
             return Optional.empty();
         }
     }
 
-    private static double within(double px, int count) {
+    private static double clamp(double px, int count) {
         return Math.max(0, Math.min(count - 1, px));
     }
 
-    private void lie(Object source, GroundChoice.Rectangle told) {
-        bench.change(source, job -> job.withSettings(job.settings().withGround(told)));
+    private void setRectangle(Object mergeKey, GroundChoice.Rectangle rectangle) {
+        model.change(mergeKey, job -> job.withSettings(job.settings().withGround(rectangle)));
     }
 
-    private void refuse(String why) {
-        refusal = why;
-        List.copyOf(watchers).forEach(Runnable::run);
+    private void setErrorMessage(String message) {
+        errorMessage = message;
+        List.copyOf(listeners).forEach(Runnable::run);
         repaint();
     }
 }

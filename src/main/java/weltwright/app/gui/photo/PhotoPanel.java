@@ -11,90 +11,108 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.image.Photo;
 import weltwright.trace.PhotoAssessment;
-import weltwright.trace.ground.GroundChoice;
 import weltwright.wording.PhotoWording;
 import weltwright.wording.TraceWording;
 
 /**
- * The photo before it is traced: over it what it lies on, above it what would make a better photo, and what has to be
- * told first.
+ * The photo before it is traced, with the question that must be answered first, advice for a better photo, and a hint
+ * above it.
  */
 public final class PhotoPanel extends JPanel {
-    private final JobModel bench;
-    private final PhotoCanvas view;
-    private final WrappedText question = new WrappedText();
-    private final WrappedText advice = new WrappedText(ThemeColors::text);
-    private final WrappedText hint = new WrappedText(ThemeColors::secondaryText);
-    private final JButton back = new JButton("Back to the outline");
-    private DerivedValue.State<PhotoAssessment> look = new DerivedValue.State<>(Optional.empty(), "", false);
-    private Optional<Photo> lookedAt = Optional.empty();
+    private final JobModel model;
+    private final PhotoCanvas canvas;
+    private final WrappedText questionText = new WrappedText();
+    private final WrappedText adviceText = new WrappedText(ThemeColors::text);
+    private final WrappedText hintText = new WrappedText(ThemeColors::secondaryText);
+    private final JButton backButton = new JButton("Back to the outline");
+    private DerivedValue.State<PhotoAssessment> assessment = new DerivedValue.State<>(Optional.empty(), "", false);
+    private Optional<Photo> assessedPhoto = Optional.empty();
 
-    /** @param toOutline what shows the outline again */
-    public PhotoPanel(JobModel bench, Runnable toOutline) {
+    /** @param showOutline switches back to the outline */
+    public PhotoPanel(JobModel model, Runnable showOutline) {
         super(new MigLayout("insets 8 0 0 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
-        this.bench = bench;
-        view = new PhotoCanvas(bench);
-        question.setName("photo question");
-        advice.setName("photo advice");
-        hint.setName("photo hint");
-        back.setName("back to outline");
-        back.addActionListener(e -> toOutline.run());
-        add(question, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
-        add(advice, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
-        add(hint, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
-        add(back, "gapleft 12, gapbottom 6, growx 0");
-        add(view, "wmin 0, hmin 0, push, grow");
-        bench.watch(this::look);
-        view.watch(this::look);
+        this.model = model;
+        canvas = new PhotoCanvas(model);
+        questionText.setName("photo question");
+        adviceText.setName("photo advice");
+        hintText.setName("photo hint");
+        backButton.setName("back to outline");
+        backButton.addActionListener(e -> showOutline.run());
+        add(questionText, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
+        add(adviceText, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
+        add(hintText, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
+        add(backButton, "gapleft 12, gapbottom 6, growx 0");
+        add(canvas, "wmin 0, hmin 0, push, grow");
+        model.subscribe(this::update);
+        canvas.addListener(this::update);
     }
 
-    public PhotoCanvas drawing() {
-        return view;
+    public PhotoCanvas canvas() {
+        return canvas;
     }
 
-    /** Shows what a first look at the photo gave, or that one is under way. */
-    public void show(DerivedValue.State<PhotoAssessment> now) {
-        look = now;
-        if (!now.inWork()) {
-            lookedAt = bench.job().photo();
+    /** Returns whether the assessment of the present photo and ground is complete. */
+    boolean isAssessed() {
+        return !assessment.computing() && assessedPhoto.equals(model.job().photo());
+    }
+
+    /** Shows the assessment of the photo, or that it is being computed. */
+    public void setAssessment(DerivedValue.State<PhotoAssessment> newAssessment) {
+        assessment = newAssessment;
+        if (!newAssessment.computing()) {
+            assessedPhoto = model.job().photo();
         }
-        view.showGround(now.inWork() ? Optional.empty() : now.made().flatMap(PhotoAssessment::ground));
-        look();
+        canvas.setGround(
+                newAssessment.computing()
+                        ? Optional.empty()
+                        : newAssessment.value().flatMap(PhotoAssessment::ground));
+        update();
     }
 
-    /** While the same photo is looked at anew, what was said of it stays: the photo under the words must not leap. */
-    private void look() {
-        boolean ready = look.made().isPresent() && lookedAt.equals(bench.job().photo());
-        question.say(
-                !view.refusal().isEmpty()
-                        ? view.refusal()
-                        : ready ? look.made().flatMap(PhotoAssessment::question).orElse("") : "");
-        advice.say(ready ? told(look.made().get()) : look.inWork() ? "Looking at the photo…" : "");
-        hint.say(hint());
-        back.setVisible(bench.job().silhouette().isPresent());
+    /** Keeps the texts while the same photo is assessed again, so that the photo below does not move. */
+    private void update() {
+        boolean ready = assessment.value().isPresent()
+                && assessedPhoto.equals(model.job().photo());
+        questionText.showText(
+                !canvas.errorMessage().isEmpty()
+                        ? canvas.errorMessage()
+                        : ready
+                                ? assessment
+                                        .value()
+                                        .flatMap(PhotoAssessment::question)
+                                        .orElse("")
+                                : "");
+        adviceText.showText(
+                ready ? describe(assessment.value().get()) : assessment.computing() ? "Looking at the photo…" : "");
+        hintText.showText(hint());
+        backButton.setVisible(model.job().silhouette().isPresent());
         revalidate();
     }
 
     private String hint() {
-        return bench.job().settings().ground() instanceof GroundChoice.Rectangle
+        return model.job().settings().ground().asRectangle().isPresent()
                 ? "Pull the four corners to where the photo shows them: 1 to 2 is the width, 2 to 3 the height. Keys: 1 to"
                         + " 4 take hold of a corner, the arrows move it by a pixel, with Shift by ten. Near is good"
                         + " enough where straight edges run between them: those are found by themselves."
                 : "";
     }
 
-    /** The first note says what the knife was found to lie on; with corners set by hand also what a pixel is worth. */
-    private static String told(PhotoAssessment look) {
-        String ground =
-                look.notes().stream().findFirst().map(TraceWording::sentence).orElse("");
-        if (look.advice().isEmpty()) {
-            return look.question().isPresent()
+    /** The first note names the ground; with corners set by hand it also has the size of a pixel. */
+    private static String describe(PhotoAssessment assessment) {
+        String ground = assessment.notes().stream()
+                .findFirst()
+                .map(TraceWording::sentence)
+                .orElse("");
+        if (assessment.advice().isEmpty()) {
+            return assessment.question().isPresent()
                     ? ground
                     : "The photo is good to trace. "
-                            + look.notes().stream().map(TraceWording::sentence).collect(Collectors.joining(" "));
+                            + assessment.notes().stream()
+                                    .map(TraceWording::sentence)
+                                    .collect(Collectors.joining(" "));
         }
-        String better =
-                look.advice().stream().map(PhotoWording::sentences).collect(Collectors.joining("\n• ", "• ", ""));
-        return ground.isEmpty() ? better : ground + "\n" + better;
+        String advice =
+                assessment.advice().stream().map(PhotoWording::sentences).collect(Collectors.joining("\n• ", "• ", ""));
+        return ground.isEmpty() ? advice : ground + "\n" + advice;
     }
 }

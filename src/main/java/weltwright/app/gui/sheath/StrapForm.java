@@ -6,10 +6,10 @@ import java.util.OptionalDouble;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import weltwright.app.gui.form.ComboBoxItem;
+import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
-import weltwright.app.gui.form.ValidatedFields;
 import weltwright.app.gui.model.JobModel;
 import weltwright.job.JobFields;
 import weltwright.sheath.spec.HandleStrap;
@@ -17,65 +17,65 @@ import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.StrapLeather;
 import weltwright.units.Length;
 
-/** The strap that keeps the knife in. */
+/** The form for the strap round the handle. */
 final class StrapForm extends FormPanel {
-    private final JCheckBox there = new JCheckBox("A strap with a snap");
+    private final JCheckBox present = new JCheckBox("A strap with a snap");
     private final ValidatedField<Double> height =
-            ValidatedFields.length(JobFields.STRAP_HEIGHT, HandleStrap.USUAL.aboveThroatMm());
-    private final JComboBox<ComboBoxItem<HandleStrap.Side>> opens = ComboBoxItem.box(
+            FieldFactory.length(JobFields.STRAP_HEIGHT, HandleStrap.USUAL.aboveThroatMm());
+    private final JComboBox<ComboBoxItem<HandleStrap.Side>> opens = ComboBoxItem.create(
             "strap opens",
             new ComboBoxItem<>(HandleStrap.Side.RIGHT, "On the right"),
             new ComboBoxItem<>(HandleStrap.Side.LEFT, "On the left"));
     private final ValidatedField<Double> allowance =
-            ValidatedFields.length(JobFields.STRAP_ALLOWANCE, HandleStrap.USUAL.allowanceMm());
+            FieldFactory.length(JobFields.STRAP_ALLOWANCE, HandleStrap.USUAL.allowanceMm());
 
     private final ValidatedField<Double> width =
-            ValidatedFields.length(JobFields.STRAP_WIDTH, StrapLeather.HANDLE.widthMm());
+            FieldFactory.length(JobFields.STRAP_WIDTH, StrapLeather.HANDLE.widthMm());
     private final ValidatedField<OptionalDouble> leather =
-            ValidatedFields.lengthIfAny(JobFields.STRAP_LEATHER, mm -> mm);
+            FieldFactory.optionalLength(JobFields.STRAP_LEATHER, mm -> mm);
 
-    StrapForm(JobModel bench, FormBinding<SheathSpec> sheath) {
+    StrapForm(JobModel model, FormBinding<SheathSpec> sheath) {
         super("2 20 8 0");
-        there.setName("strap");
-        there.setToolTipText("Goes round the handle and keeps the knife in");
-        wide(there);
-        sheath.tie(
-                there,
+        present.setName("strap");
+        present.setToolTipText("Goes round the handle and keeps the knife in");
+        addFullWidth(present);
+        sheath.bind(
+                present,
                 spec -> spec.strap().isPresent(),
                 (spec, wanted) -> spec.withStrap(wanted ? Optional.of(HandleStrap.USUAL) : Optional.empty()));
-        FormBinding<HandleStrap> strap =
-                sheath.to(spec -> spec.strap().orElse(HandleStrap.USUAL), (spec, s) -> spec.withStrap(Optional.of(s)));
-        line("Above the throat", (char) 0, height, "From the throat to the middle of the strap");
-        strap.tie(
+        FormBinding<HandleStrap> strap = sheath.nested(
+                spec -> spec.strap().orElse(HandleStrap.USUAL), (spec, s) -> spec.withStrap(Optional.of(s)));
+        addRow("Above the throat", (char) 0, height, "From the throat to the middle of the strap");
+        strap.bind(
                 height,
                 HandleStrap::aboveThroatMm,
                 (s, mm) -> new HandleStrap(mm, s.opens(), s.allowanceMm(), s.leather()));
-        line("Opens", (char) 0, opens, "Where its loose end lies, seen from the face with the tip down");
-        strap.tie(
+        addRow("Opens", (char) 0, opens, "Where its loose end lies, seen from the face with the tip down");
+        strap.bind(
                 opens,
                 HandleStrap::opens,
                 (s, to) -> new HandleStrap(s.aboveThroatMm(), to, s.allowanceMm(), s.leather()));
-        line("Allowance", (char) 0, allowance, "How much longer than leather pulled tight round the handle");
-        strap.tie(
+        addRow("Allowance", (char) 0, allowance, "How much longer than leather pulled tight round the handle");
+        strap.bind(
                 allowance,
                 HandleStrap::allowanceMm,
                 (s, mm) -> new HandleStrap(s.aboveThroatMm(), s.opens(), mm, s.leather()));
-        FormBinding<StrapLeather> cut = strap.to(HandleStrap::leather, HandleStrap::with);
-        line("Width", (char) 0, width, "Of the strap");
-        cut.tie(width, StrapLeather::widthMm, StrapLeather::withWidthMm);
-        line("Leather", (char) 0, leather, "Thickness of its leather; empty: cut from the sheath's own");
-        cut.tie(leather, StrapLeather::thicknessMm, StrapLeather::withThicknessMm);
-        bench.watch(() -> {
-            boolean shown = sheath.now().strap().isPresent();
-            List.of(height, allowance, width, leather).forEach(entry -> showLine(entry, shown));
-            showLine(opens, shown);
+        FormBinding<StrapLeather> cut = strap.nested(HandleStrap::leather, HandleStrap::with);
+        addRow("Width", (char) 0, width, "Of the strap");
+        cut.bind(width, StrapLeather::widthMm, StrapLeather::withWidthMm);
+        addRow("Leather", (char) 0, leather, "Thickness of its leather; empty: cut from the sheath's own");
+        cut.bind(leather, StrapLeather::thicknessMm, StrapLeather::withThicknessMm);
+        model.subscribe(() -> {
+            boolean shown = sheath.current().strap().isPresent();
+            List.of(height, allowance, width, leather).forEach(field -> setRowVisible(field, shown));
+            setRowVisible(opens, shown);
         });
     }
 
-    String held(SheathSpec spec) {
+    String summary(SheathSpec spec) {
         return spec.strap()
                 .map(s -> new Length(s.aboveThroatMm()).inMillimetres() + " above the throat, opens "
-                        + ComboBoxItem.lowerCaseWords(opens, s.opens()))
+                        + ComboBoxItem.lowerCaseLabelOf(opens, s.opens()))
                 .orElse("none");
     }
 }

@@ -5,50 +5,52 @@ import java.util.OptionalInt;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import weltwright.app.gui.form.ComboBoxItem;
+import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
-import weltwright.app.gui.form.ValidatedFields;
 import weltwright.job.JobFields;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.WeltSpec;
 import weltwright.units.Length;
 
-/** The strip of leather between the edge and the stitches. */
+/** The form for the welt. */
 final class WeltForm extends FormPanel {
-    private static final int MOST_LAYERS_OFFERED = 6;
+    /** Chosen by eye. */
+    private static final int MAX_LAYERS_OFFERED = 6;
 
     private final JComboBox<ComboBoxItem<OptionalInt>> layers =
-            ComboBoxItem.box("welt layers", new ComboBoxItem<>(OptionalInt.empty(), "As many as needed"));
+            ComboBoxItem.create("welt layers", new ComboBoxItem<>(OptionalInt.empty(), "As many as needed"));
     private final ValidatedField<List<Double>> leathers =
-            ValidatedFields.lengths("leather for the welt", JobFields.LEATHER_THICKNESS);
-    private final ValidatedField<Double> inner = ValidatedFields.length(JobFields.WELT_INNER_MARGIN, 1);
+            FieldFactory.lengthList("leather for the welt", JobFields.LEATHER_THICKNESS);
+    private final ValidatedField<Double> inner = FieldFactory.length(JobFields.WELT_INNER_MARGIN, 1);
     private final JCheckBox inTwo = new JCheckBox("In two pieces");
 
     WeltForm(FormBinding<SheathSpec> sheath) {
         super("2 20 8 0");
-        FormBinding<WeltSpec> welt = sheath.to(SheathSpec::welt, SheathSpec::with);
-        for (int n = 1; n <= MOST_LAYERS_OFFERED; n++) {
+        FormBinding<WeltSpec> welt = sheath.nested(SheathSpec::welt, SheathSpec::with);
+        for (int n = 1; n <= MAX_LAYERS_OFFERED; n++) {
             layers.addItem(new ComboBoxItem<>(OptionalInt.of(n), Integer.toString(n)));
         }
-        line("Layers", (char) 0, layers, "As many as needed make the welt at least as thick as the blade");
-        welt.tie(layers, WeltSpec::layers, (w, to) -> new WeltSpec(to, w.innerMarginMm(), w.leathersMm(), w.inTwo()));
-        line(
+        addRow("Layers", (char) 0, layers, "As many as needed make the welt at least as thick as the blade");
+        welt.bind(layers, WeltSpec::layers, (w, to) -> new WeltSpec(to, w.innerMarginMm(), w.leathersMm(), w.inTwo()));
+        addRow(
                 "Leather for it",
                 (char) 0,
                 leathers,
                 "What you have for it, such as 3 mm, 1.5 mm: the best stack is laid of these. Empty: the sheath's own");
-        welt.tie(leathers, WeltSpec::leathersMm, (w, mm) -> new WeltSpec(w.layers(), w.innerMarginMm(), mm, w.inTwo()));
-        line("Inside the row", (char) 0, inner, "Welt between the knife and the row of stitches");
-        welt.tie(inner, WeltSpec::innerMarginMm, (w, mm) -> new WeltSpec(w.layers(), mm, w.leathersMm(), w.inTwo()));
+        welt.bind(
+                leathers, WeltSpec::leathersMm, (w, mm) -> new WeltSpec(w.layers(), w.innerMarginMm(), mm, w.inTwo()));
+        addRow("Inside the row", (char) 0, inner, "Welt between the knife and the row of stitches");
+        welt.bind(inner, WeltSpec::innerMarginMm, (w, mm) -> new WeltSpec(w.layers(), mm, w.leathersMm(), w.inTwo()));
         inTwo.setName("welt in two");
         inTwo.setToolTipText(
                 "They meet end to end, and lie closer on the leather than one long piece, which saves some");
-        line("Cut", (char) 0, inTwo, inTwo.getToolTipText());
-        welt.tie(inTwo, WeltSpec::inTwo, (w, to) -> new WeltSpec(w.layers(), w.innerMarginMm(), w.leathersMm(), to));
+        addRow("Cut", (char) 0, inTwo, inTwo.getToolTipText());
+        welt.bind(inTwo, WeltSpec::inTwo, (w, to) -> new WeltSpec(w.layers(), w.innerMarginMm(), w.leathersMm(), to));
     }
 
-    String held(WeltSpec welt) {
+    String summary(WeltSpec welt) {
         String many = welt.layers().isEmpty()
                 ? "layers as needed"
                 : welt.layers().getAsInt() + (welt.layers().getAsInt() == 1 ? " layer" : " layers");

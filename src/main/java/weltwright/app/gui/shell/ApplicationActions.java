@@ -16,7 +16,7 @@ import weltwright.app.gui.theme.Theme;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.ground.sheet.ReferenceSheet;
 
-/** All that the user can do from the menus, with its keys; the same acts stand behind buttons. */
+/** The actions of the menus and the tool bar, with their keys, and the menu bar. */
 final class ApplicationActions {
     final RunnableAction openPhoto;
     final RunnableAction openJob;
@@ -35,78 +35,82 @@ final class ApplicationActions {
 
     ApplicationActions(
             MainWindow window,
-            JobFileActions desk,
-            LensCalibrationAction phones,
+            JobFileActions jobFiles,
+            LensCalibrationAction lensCalibration,
             OutputActions output,
-            JobModel bench,
-            DisplayUnit ruler,
-            Preferences memory) {
+            JobModel model,
+            DisplayUnit displayUnit,
+            Preferences preferences) {
         openPhoto = new RunnableAction(
-                        "Open &photo…", "A photo of the knife on the reference sheet", desk::openChosenPhoto)
-                .onShift(KeyEvent.VK_O);
-        openJob =
-                new RunnableAction("&Open job…", "A job that was saved before", desk::openChosenJob).on(KeyEvent.VK_O);
+                        "Open &photo…", "A photo of the knife on the reference sheet", jobFiles::choosePhoto)
+                .withShiftShortcut(KeyEvent.VK_O);
+        openJob = new RunnableAction("&Open job…", "A job that was saved before", jobFiles::chooseJob)
+                .withShortcut(KeyEvent.VK_O);
         saveSheet = new RunnableAction(
                 "Save reference &sheet…", "The sheet to lay the knife on, as a PDF", output::saveSheet);
         printSheet = new RunnableAction("Print reference shee&t…", "The sheet to lay the knife on", output::printSheet);
         savePdf = new RunnableAction("Save pattern as P&DF…", "The pattern true to size", output::savePdf)
-                .onShift(KeyEvent.VK_S);
+                .withShiftShortcut(KeyEvent.VK_S);
         saveSvg = new RunnableAction("Save pattern as S&VG…", "For a cutting machine, in mm", output::saveSvg);
         saveDxf = new RunnableAction("Save pattern as D&XF…", "For a cutting machine or CAD, in mm", output::saveDxf);
-        print = new RunnableAction("&Print pattern…", "At actual size", output::print).on(KeyEvent.VK_P);
-        undo = new RunnableAction("&Undo", "Take back the last change", bench::undo).on(KeyEvent.VK_Z);
-        redo = new RunnableAction("&Redo", "Do it again after all", bench::redo).onShift(KeyEvent.VK_Z);
+        print = new RunnableAction("&Print pattern…", "At actual size", output::print).withShortcut(KeyEvent.VK_P);
+        undo = new RunnableAction("&Undo", "Take back the last change", model::undo).withShortcut(KeyEvent.VK_Z);
+        redo = new RunnableAction("&Redo", "Do it again after all", model::redo).withShiftShortcut(KeyEvent.VK_Z);
         zoomIn = new RunnableAction(
                         "Zoom &in",
                         "See it larger; the wheel does the same",
-                        () -> window.drawing().zoomIn())
-                .on(KeyEvent.VK_PLUS);
+                        () -> window.activeCanvas().zoomIn())
+                .withShortcut(KeyEvent.VK_PLUS);
         zoomOut = new RunnableAction(
-                        "Zoom &out", "See more of it", () -> window.drawing().zoomOut())
-                .on(KeyEvent.VK_MINUS);
+                        "Zoom &out",
+                        "See more of it",
+                        () -> window.activeCanvas().zoomOut())
+                .withShortcut(KeyEvent.VK_MINUS);
         fit = new RunnableAction(
                         "&Fit to window",
                         "See all of it",
-                        () -> window.drawing().fit())
-                .on(KeyEvent.VK_0);
-        RunnableAction begin = new RunnableAction("&New job", "An empty job", desk::begin).on(KeyEvent.VK_N);
+                        () -> window.activeCanvas().zoomToFit())
+                .withShortcut(KeyEvent.VK_0);
+        RunnableAction newJob =
+                new RunnableAction("&New job", "An empty job", jobFiles::newJob).withShortcut(KeyEvent.VK_N);
         RunnableAction save = new RunnableAction("&Save job", "Photo, knife, sheath and notes in one file", () -> {
-                    window.takeWhatIsTyped();
-                    desk.save(() -> {});
+                    window.commitFocusedField();
+                    jobFiles.save(() -> {});
                 })
-                .on(KeyEvent.VK_S);
+                .withShortcut(KeyEvent.VK_S);
         RunnableAction saveAs = new RunnableAction("Save job &as…", "Under another name", () -> {
-            window.takeWhatIsTyped();
-            desk.saveAs(() -> {});
+            window.commitFocusedField();
+            jobFiles.saveAs(() -> {});
         });
-        RunnableAction quit = new RunnableAction("&Quit", "Close the window", window::close).on(KeyEvent.VK_Q);
+        RunnableAction quit =
+                new RunnableAction("&Quit", "Close the window", window::close).withShortcut(KeyEvent.VK_Q);
         JMenu sheets = new JMenu("Save reference sheet");
         sheets.setMnemonic('R');
         for (ReferenceSheet sheet : ReferenceSheet.values()) {
             sheets.add(new RunnableAction(
                     sheet.pageName() + "…", "To lay the knife on, as a PDF", () -> output.saveSheet(sheet)));
         }
-        JMenu file = menu("&File", begin, openPhoto, openJob, null, save, saveAs, null);
+        JMenu file = menu("&File", newJob, openPhoto, openJob, null, save, saveAs, null);
         file.add(sheets);
-        RunnableAction measurePhone = new RunnableAction(
+        RunnableAction measureLens = new RunnableAction(
                 "&Measure a phone's lens…",
                 "From four to eight photos of the bare sheet: later photos from that phone are measured better",
-                phones::measure);
-        add(file, printSheet, measurePhone, null, savePdf, saveSvg, saveDxf, print, null, quit);
+                lensCalibration::choosePhotos);
+        add(file, printSheet, measureLens, null, savePdf, saveSvg, saveDxf, print, null, quit);
         menu("&Edit", undo, redo);
         JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
-        rulers(view, ruler);
+        addUnitItems(view, displayUnit);
         view.addSeparator();
-        looks(view, memory);
+        addThemeItems(view, preferences);
         menu(
                 "&Help",
                 new RunnableAction(
                         "&Licences…",
                         "Of the libraries and fonts that come with the program",
                         () -> LicencesDialog.show(window.frame())));
-        bench.watch(() -> {
-            undo.setEnabled(bench.canUndo());
-            redo.setEnabled(bench.canRedo());
+        model.subscribe(() -> {
+            undo.setEnabled(model.canUndo());
+            redo.setEnabled(model.canRedo());
         });
     }
 
@@ -114,56 +118,56 @@ final class ApplicationActions {
         return menuBar;
     }
 
-    /** Those that stand as buttons beside the stages. */
-    List<RunnableAction> handy() {
+    /** Returns the actions for the buttons beside the stages. */
+    List<RunnableAction> toolBarActions() {
         return List.of(undo, redo, zoomOut, zoomIn, fit);
     }
 
-    /** Whether there is a pattern to put on paper. */
-    void patternIsThere(boolean there) {
-        savePdf.setEnabled(there);
-        saveSvg.setEnabled(there);
-        saveDxf.setEnabled(there);
-        print.setEnabled(there);
+    /** Enables the actions that need a pattern. */
+    void setPatternAvailable(boolean available) {
+        savePdf.setEnabled(available);
+        saveSvg.setEnabled(available);
+        saveDxf.setEnabled(available);
+        print.setEnabled(available);
     }
 
-    private JMenu menu(String name, @Nullable RunnableAction... acts) {
+    private JMenu menu(String name, @Nullable RunnableAction... actions) {
         JMenu menu = new JMenu(name.replace("&", ""));
         menu.setMnemonic(name.charAt(name.indexOf('&') + 1));
-        add(menu, acts);
+        add(menu, actions);
         menuBar.add(menu);
         return menu;
     }
 
-    /** Null stands for a line between. */
-    private static void add(JMenu menu, @Nullable RunnableAction... acts) {
-        for (@Nullable RunnableAction act : acts) {
-            if (act == null) {
+    /** Adds actions; null adds a separator. */
+    private static void add(JMenu menu, @Nullable RunnableAction... actions) {
+        for (@Nullable RunnableAction action : actions) {
+            if (action == null) {
                 menu.addSeparator();
             } else {
-                menu.add(act);
+                menu.add(action);
             }
         }
     }
 
-    private static void rulers(JMenu menu, DisplayUnit ruler) {
+    private static void addUnitItems(JMenu menu, DisplayUnit displayUnit) {
         ButtonGroup group = new ButtonGroup();
         for (boolean inches : new boolean[] {false, true}) {
-            JRadioButtonMenuItem item =
-                    new JRadioButtonMenuItem(inches ? "Sizes in inches" : "Sizes in mm", ruler.inches() == inches);
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(
+                    inches ? "Sizes in inches" : "Sizes in mm", displayUnit.isInches() == inches);
             item.setMnemonic(inches ? 'H' : 'M');
-            item.addActionListener(e -> ruler.take(inches));
+            item.addActionListener(e -> displayUnit.setInches(inches));
             group.add(item);
             menu.add(item);
         }
     }
 
-    private static void looks(JMenu menu, Preferences memory) {
+    private static void addThemeItems(JMenu menu, Preferences preferences) {
         ButtonGroup group = new ButtonGroup();
-        for (Theme look : Theme.values()) {
-            JRadioButtonMenuItem item = new JRadioButtonMenuItem(look.words(), Theme.chosen(memory) == look);
-            item.setMnemonic(look.words().charAt(0));
-            item.addActionListener(e -> look.choose(memory));
+        for (Theme theme : Theme.values()) {
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(theme.label(), Theme.load(preferences) == theme);
+            item.setMnemonic(theme.label().charAt(0));
+            item.addActionListener(e -> theme.select(preferences));
             group.add(item);
             menu.add(item);
         }

@@ -9,14 +9,14 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.TransferHandler;
 
-/** Takes a photo or a job that is dropped on the window. */
+/** Opens a photo or a job that is dropped on the window. */
 final class FileDropHandler extends TransferHandler {
-    private final transient Consumer<Path> open;
-    private final transient Consumer<String> notice;
+    private final transient Consumer<Path> fileOpener;
+    private final transient Consumer<String> notifier;
 
-    FileDropHandler(Consumer<Path> open, Consumer<String> notice) {
-        this.open = open;
-        this.notice = notice;
+    FileDropHandler(Consumer<Path> fileOpener, Consumer<String> notifier) {
+        this.fileOpener = fileOpener;
+        this.notifier = notifier;
     }
 
     @Override
@@ -32,13 +32,13 @@ final class FileDropHandler extends TransferHandler {
         try {
             List<?> files = (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
             if (files.size() != 1) {
-                notice.accept("Drop one photo, or one job, at a time.");
+                notifier.accept("Drop one photo, or one job, at a time.");
                 return false;
             }
-            open.accept(((File) files.get(0)).toPath());
+            fileOpener.accept(((File) files.get(0)).toPath());
             return true;
         } catch (UnsupportedFlavorException | IOException e) {
-            notice.accept("What was dropped could not be read. Save the photo to a folder and drop it from there.");
+            notifier.accept("What was dropped could not be read. Save the photo to a folder and drop it from there.");
             return false;
         }
     }

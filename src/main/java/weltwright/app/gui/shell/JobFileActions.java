@@ -20,69 +20,75 @@ import weltwright.job.JobFile;
 import weltwright.job.PhoneLensStore;
 import weltwright.sheath.hardware.HardwareList;
 
-/** Jobs and photos from disk onto the bench and back. Never lets an unsaved job go without asking. */
+/**
+ * Opens and saves jobs and opens photos. Asks before an unsaved job is replaced or another program's change
+ * overwritten.
+ */
 final class JobFileActions {
-    private static final String ENDING = JobFile.EXTENSION.substring(1);
+    private static final String EXTENSION = JobFile.EXTENSION.substring(1);
     private static final String JOBS = "Jobs (*" + JobFile.EXTENSION + ")";
-    private static final String BACKUP_ENDING = Backup.ENDING.substring(1);
+    private static final String BACKUP_EXTENSION = Backup.ENDING.substring(1);
 
-    private final JobModel bench;
-    private final TaskQueue work;
+    private final JobModel model;
+    private final TaskQueue tasks;
     private final JFrame frame;
-    private final FileDialogs asker;
-    private final PhoneLensStore phones;
-    private final Consumer<String> notice;
+    private final FileDialogs dialogs;
+    private final PhoneLensStore lensStore;
+    private final Consumer<String> notifier;
 
     JobFileActions(
-            JobModel bench,
-            TaskQueue work,
+            JobModel model,
+            TaskQueue tasks,
             JFrame frame,
-            FileDialogs asker,
-            PhoneLensStore phones,
-            Consumer<String> notice) {
-        this.bench = bench;
-        this.work = work;
+            FileDialogs dialogs,
+            PhoneLensStore lensStore,
+            Consumer<String> notifier) {
+        this.model = model;
+        this.tasks = tasks;
         this.frame = frame;
-        this.asker = asker;
-        this.phones = phones;
-        this.notice = notice;
+        this.dialogs = dialogs;
+        this.lensStore = lensStore;
+        this.notifier = notifier;
     }
 
-    void begin() {
-        HardwareList atHand = bench.job().spec().hardware(); // the drawer stays the same from job to job
-        leave(() -> {
+    void newJob() {
+        HardwareList hardware = model.job().spec().hardware(); // the maker's stock does not change with the job
+        confirmLeaving(() -> {
             Job job = Job.begin(LocalDate.now(ZoneId.systemDefault()));
-            bench.lay(job.withSpec(job.spec().with(atHand)), Optional.empty());
+            model.open(job.withSpec(job.spec().with(hardware)), Optional.empty());
         });
     }
 
-    void openChosenJob() {
-        asker.toOpen("Open a job", JOBS, ENDING, BACKUP_ENDING).ifPresent(this::open);
+    void chooseJob() {
+        dialogs.chooseFile("Open a job", JOBS, EXTENSION, BACKUP_EXTENSION).ifPresent(this::open);
     }
 
-    void openChosenPhoto() {
-        asker.toOpenPhoto("Open a photo of the knife").ifPresent(this::open);
+    void choosePhoto() {
+        dialogs.choosePhoto("Open a photo of the knife").ifPresent(this::open);
     }
 
-    /** A job takes the place of the one on the bench; a photo goes into it. */
+    /** Opens a file: a job replaces the present one, a photo becomes its photo. */
     void open(Path file) {
-        notice.accept("");
-        work.start("Opening " + file.getFileName(), () -> read(file), this::take);
+        notifier.accept("");
+        tasks.submit("Opening " + file.getFileName(), () -> read(file), this::apply);
     }
 
-    void save(Runnable then) {
-        bench.fileVersion().ifPresentOrElse(file -> save(file, then), () -> saveAs(then));
+    void save(Runnable continuation) {
+        model.fileVersion().ifPresentOrElse(file -> save(file, continuation), () -> saveAs(continuation));
     }
 
-    void saveAs(Runnable then) {
-        asker.toSave("Save the job", JobFile.suggestedName(bench.job()), JOBS, ENDING, JobFile.KIND)
-                .ifPresent(file -> save(FileVersion.of(file), then));
+    void saveAs(Runnable continuation) {
+        dialogs.chooseSaveFile("Save the job", JobFile.suggestedName(model.job()), JOBS, EXTENSION, JobFile.KIND)
+                .ifPresent(file -> save(FileVersion.of(file), continuation));
     }
 
-    /** Does {@code then}, which takes the job off the bench: at once where it is saved, else as the user answers. */
-    void leave(Runnable then) {
-        if (!bench.unsaved()) {
-            then.run();
+    /**
+     * Calls {@code continuation}, which discards the present job: at once where the job is saved; else after the user
+     * has saved it or chosen not to. Does nothing where the user cancels.
+     */
+    void confirmLeaving(Runnable continuation) {
+        if (!model.hasUnsavedChanges()) {
+            continuation.run();
             return;
         }
         Object[] answers = {"Save", "Do not save", "Cancel"};
@@ -96,17 +102,17 @@ final class JobFileActions {
                 answers,
                 answers[0]);
         if (answer == 0) {
-            save(then);
+            save(continuation);
         } else if (answer == 1) {
-            then.run();
+            continuation.run();
         }
     }
 
-    /** Saves over what the file held when it was opened or last saved; where it holds something else, asks. */
-    private void save(FileVersion before, Runnable then) {
-        Job job = bench.job();
-        Consumer<FileVersion> safe = bench.saving();
-        work.start(
+    /** Saves the job in the file of {@code before}; asks where the file has changed since then. */
+    private void save(FileVersion before, Runnable continuation) {
+        Job job = model.job();
+        Consumer<FileVersion> onSaved = model.savedCallback();
+        tasks.submit(
                 "Saving the job",
                 () -> {
                     try {
@@ -117,14 +123,14 @@ final class JobFileActions {
                 },
                 saved -> saved.ifPresentOrElse(
                         version -> {
-                            safe.accept(version);
-                            notice.accept("");
-                            then.run();
+                            onSaved.accept(version);
+                            notifier.accept("");
+                            continuation.run();
                         },
-                        () -> askAboutChange(before.file(), then)));
+                        () -> confirmOverwriting(before.file(), continuation)));
     }
 
-    private void askAboutChange(Path file, Runnable then) {
+    private void confirmOverwriting(Path file, Runnable continuation) {
         Object[] answers = {"Keep both", "Replace it", "Cancel"};
         int answer = JOptionPane.showOptionDialog(
                 frame,
@@ -138,38 +144,39 @@ final class JobFileActions {
                 answers,
                 answers[0]);
         if (answer == 0) {
-            asker.toSaveBeside(file, "Save the job", JOBS, ENDING, JobFile.KIND)
-                    .ifPresent(free -> save(FileVersion.of(free), then));
+            dialogs.chooseSaveFileBeside(file, "Save the job", JOBS, EXTENSION, JobFile.KIND)
+                    .ifPresent(freeFile -> save(FileVersion.of(freeFile), continuation));
         } else if (answer == 1) {
-            save(FileVersion.of(file), then); // which keeps the other one as its backup
+            save(FileVersion.of(file), continuation); // the replaced file becomes the backup
         }
     }
 
     private Opened read(Path file) {
         if (JobFile.isJob(file)) {
-            FileVersion version = FileVersion.of(file); // first: what changes from here on is noticed when it is saved
+            FileVersion version = FileVersion.of(
+                    file); // read before the job, so that a later change of the file is noticed when it is saved
             return new Opened(Optional.of(JobFile.read(file)), Optional.empty(), Optional.empty(), version);
         }
         Photo photo = Photo.read(file);
         return new Opened(
-                Optional.empty(), Optional.of(photo), phones.of(photo), new FileVersion(file, Optional.empty()));
+                Optional.empty(), Optional.of(photo), lensStore.of(photo), new FileVersion(file, Optional.empty()));
     }
 
-    private void take(Opened opened) {
+    private void apply(Opened opened) {
         opened.job()
-                .ifPresent(job ->
-                        leave(() -> bench.lay(job, Optional.of(opened.from()).filter(from -> !isBackup(from.file())))));
+                .ifPresent(job -> confirmLeaving(() ->
+                        model.open(job, Optional.of(opened.from()).filter(from -> !isBackup(from.file())))));
         opened.photo()
                 .ifPresent(photo ->
-                        bench.change(job -> job.withSettings(job.settings().withPhone(opened.phone()))
+                        model.change(job -> job.withSettings(job.settings().withPhone(opened.phone()))
                                 .withPhoto(photo)));
     }
 
-    /** A version before is not saved over; where to, is asked. */
+    /** A job that was opened from a backup has no file: saving asks for one and keeps the backup. */
     private static boolean isBackup(Path file) {
         return file.toString().endsWith(Backup.ENDING);
     }
 
-    /** What a file held: a job, or a photo and the phone that took it, where that was measured. */
+    /** The content of a file: a job, or a photo with the calibrated lens of its phone, if there is one. */
     private record Opened(Optional<Job> job, Optional<Photo> photo, Optional<CalibratedLens> phone, FileVersion from) {}
 }

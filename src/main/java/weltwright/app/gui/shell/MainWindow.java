@@ -42,8 +42,9 @@ import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.model.WorkflowStage;
+import weltwright.app.gui.order.OrderForm;
 import weltwright.app.gui.outline.OutlinePanel;
-import weltwright.app.gui.outline.RectifiedImageInput;
+import weltwright.app.gui.outline.RectificationRequest;
 import weltwright.app.gui.outline.TraceController;
 import weltwright.app.gui.paper.CutterForm;
 import weltwright.app.gui.paper.CutterPreferences;
@@ -53,7 +54,7 @@ import weltwright.app.gui.paper.PrinterPreferences;
 import weltwright.app.gui.pattern.PatternPanel;
 import weltwright.app.gui.photo.BackgroundImage;
 import weltwright.app.gui.photo.LensCalibrationAction;
-import weltwright.app.gui.photo.PhotoAssessmentInput;
+import weltwright.app.gui.photo.PhotoAssessmentRequest;
 import weltwright.app.gui.photo.PhotoPanel;
 import weltwright.app.gui.sheath.SheathForm;
 import weltwright.app.gui.theme.Theme;
@@ -70,80 +71,85 @@ import weltwright.sheath.pattern.Pattern;
 import weltwright.trace.PhotoAssessment;
 
 /**
- * The window: four stages of a job side by side in its head, beneath them what to do next, at the left the form of the
- * stage, at the right the drawing that it changes.
+ * The main window: the stages of a job and the next step at the top, the form of the selected stage at the left, and
+ * the drawing that it changes at the right. Creates all panels and actions and connects them.
  */
 public final class MainWindow {
-    private static final String START = "start";
+    private static final String WELCOME = "start";
     private static final String PHOTO = "photo";
     private static final String OUTLINE = "outline";
     private static final String PATTERN = "pattern";
 
-    /** Node of the user's preferences. Its name stays when classes move, so that what is remembered is found again. */
+    /** Node of the user's preferences; independent of the package, so that stored preferences remain valid. */
     private static final String PREFERENCES = "weltwright/window";
 
     private final JFrame frame = new JFrame("Weltwright");
-    private final NotificationBar notice = new NotificationBar();
-    private final JobModel bench = new JobModel(Job.begin(LocalDate.now(ZoneId.systemDefault())));
-    private final TaskQueue work = new TaskQueue(notice::say);
-    private final TraceController tracing = new TraceController(bench, work);
-    private final JobFileActions desk;
-    private final OutlinePanel outline = new OutlinePanel(bench, work);
-    private final PhotoPanel photo = new PhotoPanel(bench, () -> showPhoto(false));
-    private final PatternPanel pattern;
-    private final OutputActions output;
-    private final ApplicationActions acts;
+    private final NotificationBar notificationBar = new NotificationBar();
+    private final JobModel model = new JobModel(Job.begin(LocalDate.now(ZoneId.systemDefault())));
+    private final TaskQueue tasks = new TaskQueue(notificationBar::showMessage);
+    private final TraceController traceController = new TraceController(model, tasks);
+    private final JobFileActions jobFiles;
+    private final OutlinePanel outlinePanel = new OutlinePanel(model, tasks);
+    private final PhotoPanel photoPanel = new PhotoPanel(model, () -> showPhoto(false));
+    private final PatternPanel patternPanel;
+    private final OutputActions outputActions;
+    private final ApplicationActions actions;
     private final KnifeForm knifeForm;
-    private final WrappedText next = new WrappedText(ThemeColors::text);
-    private final JButton onward = new JButton();
-    private final JLabel where = new JLabel();
+    private final WrappedText nextStepText = new WrappedText(ThemeColors::text);
+    private final JButton nextStepButton = new JButton();
+    private final JLabel fileLabel = new JLabel();
     private final JPanel forms = new JPanel(new CardLayout());
     private final JPanel drawings = new JPanel(new CardLayout());
-    private final Map<WorkflowStage, JToggleButton> stages = new EnumMap<>(WorkflowStage.class);
+    private final Map<WorkflowStage, JToggleButton> stageButtons = new EnumMap<>(WorkflowStage.class);
     private WorkflowStage stage = WorkflowStage.KNIFE;
-    private NextStepPrompt step = NextStepPrompt.of(bench.job(), stage, false, "");
-    private Optional<Photo> photoSeen = Optional.empty();
-    private boolean photoWanted;
+    private NextStepPrompt nextStep = NextStepPrompt.of(model.job(), stage, false, "");
+    private Optional<Photo> displayedPhoto = Optional.empty();
+    private boolean photoRequested;
 
     /**
-     * @param memory what is remembered from one start to the next: look, printer, folder
-     * @param phones the phones whose lenses were measured
+     * @param preferences of the user: theme, unit, printer, folder
+     * @param lensStore calibrated lenses
      */
-    public MainWindow(Preferences memory, PhoneLensStore phones) {
-        FileDialogs asker = new FileDialogs(frame, memory);
-        PrinterPreferences printer = new PrinterPreferences(memory);
-        CutterPreferences cutter = new CutterPreferences(memory);
-        desk = new JobFileActions(bench, work, frame, asker, phones, notice::say);
-        DisplayUnit ruler = new DisplayUnit(memory);
-        pattern = new PatternPanel(bench, work, ruler, asker);
-        output = new OutputActions(bench, pattern::pattern, printer, cutter, work, asker, notice::say);
-        LensCalibrationAction phoneDesk = new LensCalibrationAction(bench, work, asker, phones, notice::say);
-        acts = new ApplicationActions(this, desk, phoneDesk, output, bench, ruler, memory);
-        ThicknessPhotoAction thicknessPhoto = new ThicknessPhotoAction(bench, work, asker, notice::say);
-        knifeForm = new KnifeForm(bench, phones, () -> showPhoto(true), thicknessPhoto);
-        outline.drawing().widthPlace().onMeasuring(knifeForm::measureWidth);
-        addForm(WorkflowStage.ORDER, new OrderForm(bench));
+    public MainWindow(Preferences preferences, PhoneLensStore lensStore) {
+        FileDialogs dialogs = new FileDialogs(frame, preferences);
+        PrinterPreferences printer = new PrinterPreferences(preferences);
+        CutterPreferences cutter = new CutterPreferences(preferences);
+        jobFiles = new JobFileActions(model, tasks, frame, dialogs, lensStore, notificationBar::showMessage);
+        DisplayUnit displayUnit = new DisplayUnit(preferences);
+        patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs);
+        outputActions = new OutputActions(
+                model, patternPanel::pattern, printer, cutter, tasks, dialogs, notificationBar::showMessage);
+        LensCalibrationAction lensCalibration =
+                new LensCalibrationAction(model, tasks, dialogs, lensStore, notificationBar::showMessage);
+        actions =
+                new ApplicationActions(this, jobFiles, lensCalibration, outputActions, model, displayUnit, preferences);
+        ThicknessPhotoAction thicknessPhoto =
+                new ThicknessPhotoAction(model, tasks, dialogs, notificationBar::showMessage);
+        knifeForm = new KnifeForm(model, lensStore, () -> showPhoto(true), thicknessPhoto);
+        outlinePanel.canvas().widthProbe().onMeasure(knifeForm::editWidthAt);
+        addForm(WorkflowStage.ORDER, new OrderForm(model));
         addForm(WorkflowStage.KNIFE, knifeForm);
-        addForm(WorkflowStage.SHEATH, new SheathForm(bench));
-        CutterForm cutterForm = new CutterForm(cutter, acts.saveSvg, acts.saveDxf);
-        addForm(WorkflowStage.PAPER, new PaperForm(printer, acts.savePdf, acts.print, cutterForm));
-        drawings.add(new WelcomePanel(acts.saveSheet, acts.printSheet, acts.openPhoto, acts.openJob), START);
-        drawings.add(photo, PHOTO);
-        drawings.add(outline, OUTLINE);
-        drawings.add(pattern, PATTERN);
-        onward.setName("onward");
-        onward.setToolTipText("Ctrl Enter");
-        onward.putClientProperty("FlatLaf.style", "font: bold");
-        onward.addActionListener(e -> step.deed().ifPresent(this::goOn));
-        next.setName("next step");
-        frame.setJMenuBar(acts.menuBar());
-        frame.setContentPane(content());
+        addForm(WorkflowStage.SHEATH, new SheathForm(model));
+        CutterForm cutterForm = new CutterForm(cutter, actions.saveSvg, actions.saveDxf);
+        addForm(WorkflowStage.PAPER, new PaperForm(printer, actions.savePdf, actions.print, cutterForm));
+        drawings.add(
+                new WelcomePanel(actions.saveSheet, actions.printSheet, actions.openPhoto, actions.openJob), WELCOME);
+        drawings.add(photoPanel, PHOTO);
+        drawings.add(outlinePanel, OUTLINE);
+        drawings.add(patternPanel, PATTERN);
+        nextStepButton.setName("onward");
+        nextStepButton.setToolTipText("Ctrl Enter");
+        nextStepButton.putClientProperty("FlatLaf.style", "font: bold");
+        nextStepButton.addActionListener(e -> nextStep.action().ifPresent(this::perform));
+        nextStepText.setName("next step");
+        frame.setJMenuBar(actions.menuBar());
+        frame.setContentPane(contentPane());
         JRootPane root = frame.getRootPane();
-        root.setDefaultButton(onward);
+        root.setDefaultButton(nextStepButton);
         root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke("ctrl ENTER"), "onward");
-        root.getActionMap().put("onward", new RunnableAction("Onward", "", onward::doClick));
-        frame.getRootPane().setTransferHandler(new FileDropHandler(desk::open, notice::say));
-        frame.setIconImages(ToolIcons.ofWindow());
+        root.getActionMap().put("onward", new RunnableAction("Onward", "", nextStepButton::doClick));
+        frame.getRootPane().setTransferHandler(new FileDropHandler(jobFiles::open, notificationBar::showMessage));
+        frame.setIconImages(ToolIcons.windowIcons());
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
             @Override
@@ -152,52 +158,54 @@ public final class MainWindow {
             }
         });
         new DerivedValue<>(
-                bench,
-                work,
+                model,
+                tasks,
                 "Opening the photo",
                 Job::photo,
                 BackgroundImage::asTaken,
-                state -> photo.drawing().show(state.made()));
+                state -> photoPanel.canvas().setBackgroundImage(state.value()));
         new DerivedValue<>(
-                bench,
-                work,
+                model,
+                tasks,
                 "Turning the photo to be seen from above",
-                RectifiedImageInput::of,
-                RectifiedImageInput::picture,
-                state -> outline.drawing().show(state.made()));
+                RectificationRequest::of,
+                RectificationRequest::image,
+                state -> outlinePanel.canvas().setBackgroundImage(state.value()));
         new DerivedValue<>(
-                bench,
-                work,
+                model,
+                tasks,
                 "Looking at the photo",
-                PhotoAssessmentInput::of,
-                PhotoAssessmentInput::look,
-                this::lookedAt);
-        bench.watch(this::look);
-        work.watch(this::look);
-        pattern.watch(this::look);
-        go(WorkflowStage.KNIFE);
+                PhotoAssessmentRequest::of,
+                PhotoAssessmentRequest::assess,
+                this::setAssessment);
+        model.subscribe(this::update);
+        tasks.addListener(this::update);
+        patternPanel.addListener(this::update);
+        goTo(WorkflowStage.KNIFE);
     }
 
-    /** Opens the window, with a job or a photo in it where a file is given. Returns at once. */
+    /**
+     * Opens the window, and a job or photo in it where a file is given. Returns at once; may be called on any thread.
+     */
     public static void open(Optional<Path> file) {
-        System.setProperty("apple.laf.useScreenMenuBar", "true"); // heeded on a Mac alone
+        System.setProperty("apple.laf.useScreenMenuBar", "true"); // for macOS; ignored elsewhere
         SwingUtilities.invokeLater(() -> {
-            Preferences memory = Preferences.userRoot().node(PREFERENCES);
-            Theme.chosen(memory).wear();
-            MainWindow window = new MainWindow(memory, PhoneLensStore.usual());
-            window.appear();
-            file.ifPresent(window.desk::open);
+            Preferences preferences = Preferences.userRoot().node(PREFERENCES);
+            Theme.load(preferences).install();
+            MainWindow window = new MainWindow(preferences, PhoneLensStore.usual());
+            window.show();
+            file.ifPresent(window.jobFiles::open);
         });
     }
 
-    public void appear() {
+    public void show() {
         Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
-            String message = TaskQueue.defect("showing the window", e);
-            SwingUtilities.invokeLater(() -> notice.say(message));
+            String message = TaskQueue.defectMessage("showing the window", e);
+            SwingUtilities.invokeLater(() -> notificationBar.showMessage(message));
         });
         if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.APP_QUIT_HANDLER)) {
             Desktop.getDesktop().setQuitHandler((quit, answer) -> {
-                answer.cancelQuit(); // the window may have something to ask; it ends the program itself
+                answer.cancelQuit(); // close() may ask the user, and ends the program itself
                 close();
             });
         }
@@ -212,152 +220,155 @@ public final class MainWindow {
         return frame;
     }
 
-    public JobModel bench() {
-        return bench;
+    public JobModel model() {
+        return model;
     }
 
-    /** The pattern of the job as it now is; empty where there is none, or not yet. */
+    /** Returns the pattern of the present job; empty while it is being computed and where there is none. */
     public Optional<Pattern> pattern() {
-        return pattern.pattern();
+        return patternPanel.pattern();
     }
 
-    /** Closes the window and with it the program, unless the user wants to keep an unsaved job. */
+    /** Closes the window, which ends the program, unless the user cancels to keep an unsaved job. */
     void close() {
-        takeWhatIsTyped();
-        desk.leave(() -> {
-            work.close();
+        commitFocusedField();
+        jobFiles.confirmLeaving(() -> {
+            tasks.close();
             frame.dispose();
         });
     }
 
-    /** What stands in a line but was not yet left is in the job before it is saved or closed. */
-    void takeWhatIsTyped() {
+    /** Commits the text of the focused field, so that the job contains it before it is saved or closed. */
+    void commitFocusedField() {
         if (frame.getFocusOwner() instanceof JTextField line) {
             line.postActionEvent();
         }
     }
 
-    /** The drawing that is seen. */
-    DrawingCanvas drawing() {
-        return pattern.isShowing() ? pattern.drawing() : photo.isShowing() ? photo.drawing() : outline.drawing();
+    /** Returns the visible canvas. */
+    DrawingCanvas activeCanvas() {
+        return patternPanel.isShowing()
+                ? patternPanel.canvas()
+                : photoPanel.isShowing() ? photoPanel.canvas() : outlinePanel.canvas();
     }
 
-    void go(WorkflowStage to) {
-        stage = to;
-        Objects.requireNonNull(stages.get(to)).setSelected(true);
-        ((CardLayout) forms.getLayout()).show(forms, to.name());
-        look();
+    void goTo(WorkflowStage newStage) {
+        stage = newStage;
+        Objects.requireNonNull(stageButtons.get(newStage)).setSelected(true);
+        ((CardLayout) forms.getLayout()).show(forms, newStage.name());
+        update();
     }
 
-    private void look() {
-        if (stages.isEmpty()) {
+    private void update() {
+        if (stageButtons.isEmpty()) {
             return;
         }
-        Job job = bench.job();
-        acts.patternIsThere(pattern.pattern().isPresent());
-        step = NextStepPrompt.of(job, stage, tracing.running(), pattern.trouble());
-        next.say(step.words());
-        onward.setVisible(step.deed().isPresent());
-        step.deed().ifPresent(deed -> onward.setText(deed.words()));
+        Job job = model.job();
+        actions.setPatternAvailable(patternPanel.pattern().isPresent());
+        nextStep = NextStepPrompt.of(job, stage, traceController.isRunning(), patternPanel.error());
+        nextStepText.showText(nextStep.text());
+        nextStepButton.setVisible(nextStep.action().isPresent());
+        nextStep.action().ifPresent(action -> nextStepButton.setText(action.label()));
         boolean empty = job.photo().isEmpty() && job.silhouette().isEmpty();
         boolean onKnife = stage == WorkflowStage.ORDER || stage == WorkflowStage.KNIFE;
         boolean onlyPhoto =
-                job.silhouette().isEmpty() || (photoWanted && job.photo().isPresent());
-        String shown = empty ? START : !onKnife ? PATTERN : onlyPhoto ? PHOTO : OUTLINE;
-        ((CardLayout) drawings.getLayout()).show(drawings, shown);
-        String name = bench.file().map(f -> f.getFileName().toString()).orElse("not saved yet");
-        where.setText(name + (bench.unsaved() && bench.file().isPresent() ? ", changed since" : ""));
-        String whose = Stream.of(job.knifeName(), job.customer())
+                job.silhouette().isEmpty() || (photoRequested && job.photo().isPresent());
+        String card = empty ? WELCOME : !onKnife ? PATTERN : onlyPhoto ? PHOTO : OUTLINE;
+        ((CardLayout) drawings.getLayout()).show(drawings, card);
+        String name = model.file().map(f -> f.getFileName().toString()).orElse("not saved yet");
+        fileLabel.setText(name + (model.hasUnsavedChanges() && model.file().isPresent() ? ", changed since" : ""));
+        String owner = Stream.of(job.knifeName(), job.customer())
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
-        frame.setTitle((bench.unsaved() ? "* " : "") + (whose.isEmpty() ? "" : whose + " – ") + "Weltwright");
-        if (!photoSeen.equals(job.photo())) {
-            photoSeen = job.photo();
-            photoWanted = false;
+        frame.setTitle((model.hasUnsavedChanges() ? "* " : "") + (owner.isEmpty() ? "" : owner + " – ") + "Weltwright");
+        if (!displayedPhoto.equals(job.photo())) {
+            displayedPhoto = job.photo();
+            photoRequested = false;
             if (job.silhouette().isEmpty() && job.photo().isPresent()) {
-                go(WorkflowStage.KNIFE);
-                knifeForm.begin();
+                goTo(WorkflowStage.KNIFE);
+                knifeForm.focusFirstField();
             }
         }
     }
 
-    /** Whether the photo is seen as it was taken, though there is an outline. */
-    private void showPhoto(boolean wanted) {
-        photoWanted = wanted;
-        go(WorkflowStage.KNIFE);
-        if (wanted) {
-            photo.drawing().requestFocusInWindow();
+    /** Switches between the photo as taken and the outline. */
+    private void showPhoto(boolean requested) {
+        photoRequested = requested;
+        goTo(WorkflowStage.KNIFE);
+        if (requested) {
+            photoPanel.canvas().requestFocusInWindow();
         }
     }
 
-    private void lookedAt(DerivedValue.State<PhotoAssessment> state) {
-        photo.show(state);
-        Optional<PhotoAssessment> look = state.inWork() ? Optional.empty() : state.made();
-        outline.drawing().ground().find(look.flatMap(PhotoAssessment::ground));
-        outline.drawing().groundChanged();
-        if (look.map(PhotoAssessment::pitchAsked).orElse(false)) {
-            knifeForm.askForPitch();
+    private void setAssessment(DerivedValue.State<PhotoAssessment> state) {
+        photoPanel.setAssessment(state);
+        Optional<PhotoAssessment> assessment = state.computing() ? Optional.empty() : state.value();
+        outlinePanel.canvas().groundLayer().setGround(assessment.flatMap(PhotoAssessment::ground));
+        outlinePanel.canvas().groundChanged();
+        if (assessment.map(PhotoAssessment::pitchAsked).orElse(false)) {
+            knifeForm.requirePitch();
         }
     }
 
-    private void goOn(NextStepPrompt.Deed deed) {
-        switch (deed) {
-            case OPEN_PHOTO -> desk.openChosenPhoto();
+    private void perform(NextStepPrompt.NextAction action) {
+        switch (action) {
+            case OPEN_PHOTO -> jobFiles.choosePhoto();
             case FIND_OUTLINE -> {
-                photoWanted = false;
-                tracing.trace();
+                photoRequested = false;
+                traceController.trace();
             }
-            case GO_TO_KNIFE -> go(WorkflowStage.KNIFE);
-            case GO_TO_SHEATH -> go(WorkflowStage.SHEATH);
-            case GO_TO_PAPER -> go(WorkflowStage.PAPER);
-            case SAVE_PDF -> output.savePdf();
+            case GO_TO_KNIFE -> goTo(WorkflowStage.KNIFE);
+            case GO_TO_SHEATH -> goTo(WorkflowStage.SHEATH);
+            case GO_TO_PAPER -> goTo(WorkflowStage.PAPER);
+            case SAVE_PDF -> outputActions.savePdf();
         }
     }
 
-    private JPanel content() {
+    private JPanel contentPane() {
         JPanel content = new JPanel(new MigLayout("insets 0, fill"));
-        JPanel top = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]"));
-        top.add(head(), "wmin 0");
-        JPanel guide = new JPanel(new WrappedTextLayout("insets 8 16 10 12, fillx, hidemode 3", "[grow,fill]12[]"));
-        guide.add(next, "wmin 0");
-        guide.add(onward, "hmin 32");
-        top.add(guide, "wmin 0");
-        top.add(notice, "wmin 0");
-        content.add(top, "dock north");
+        JPanel northPanel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]"));
+        northPanel.add(stageBar(), "wmin 0");
+        JPanel nextStepBar =
+                new JPanel(new WrappedTextLayout("insets 8 16 10 12, fillx, hidemode 3", "[grow,fill]12[]"));
+        nextStepBar.add(nextStepText, "wmin 0");
+        nextStepBar.add(nextStepButton, "hmin 32");
+        northPanel.add(nextStepBar, "wmin 0");
+        northPanel.add(notificationBar, "wmin 0");
+        content.add(northPanel, "dock north");
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, forms, drawings);
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setDividerLocation(UIScale.scale(372));
         forms.setMinimumSize(UIScale.scale(new Dimension(260, 100)));
 
-        JPanel foot = new JPanel(new MigLayout("insets 5 12 5 12", "[grow,fill][pref]"));
-        foot.add(where, "wmin 0");
-        foot.add(new TaskProgressBar(work), "hmin 24");
-        content.add(foot, "dock south");
+        JPanel statusBar = new JPanel(new MigLayout("insets 5 12 5 12", "[grow,fill][pref]"));
+        statusBar.add(fileLabel, "wmin 0");
+        statusBar.add(new TaskProgressBar(tasks), "hmin 24");
+        content.add(statusBar, "dock south");
         content.add(split, "push, grow, wmin 0, hmin 0");
         return content;
     }
 
-    private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 10 12 0 12, gap 6"));
+    private JPanel stageBar() {
+        JPanel bar = new JPanel(new MigLayout("insets 10 12 0 12, gap 6"));
         ButtonGroup group = new ButtonGroup();
         for (WorkflowStage s : WorkflowStage.values()) {
-            JToggleButton button = new JToggleButton(s.key() + "  " + s.words());
-            button.setName("stage " + s.words());
-            button.setMnemonic(s.key());
-            button.setToolTipText(s.tip() + " (Alt " + s.key() + ")");
-            button.addActionListener(e -> go(s));
-            stages.put(s, button);
+            JToggleButton button = new JToggleButton(s.mnemonic() + "  " + s.label());
+            button.setName("stage " + s.label());
+            button.setMnemonic(s.mnemonic());
+            button.setToolTipText(s.toolTip() + " (Alt " + s.mnemonic() + ")");
+            button.addActionListener(e -> goTo(s));
+            stageButtons.put(s, button);
             group.add(button);
-            head.add(button, "sizegroup stage, hmin 34, wmin 110");
+            bar.add(button, "sizegroup stage, hmin 34, wmin 110");
         }
-        head.add(new JLabel(), "pushx");
-        for (RunnableAction act : acts.handy()) {
-            JButton button = new JButton(act);
+        bar.add(new JLabel(), "pushx");
+        for (RunnableAction action : actions.toolBarActions()) {
+            JButton button = new JButton(action);
             button.putClientProperty("JButton.buttonType", "toolBarButton");
             button.setMnemonic(KeyEvent.VK_UNDEFINED);
-            head.add(button);
+            bar.add(button);
         }
-        return head;
+        return bar;
     }
 
     private void addForm(WorkflowStage of, FormPanel form) {

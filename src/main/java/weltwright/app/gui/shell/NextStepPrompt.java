@@ -5,15 +5,15 @@ import weltwright.app.gui.model.WorkflowStage;
 import weltwright.job.Job;
 
 /**
- * What the maker does next; follows from the job and from what is being looked at.
+ * Tells the user what to do next, given the job and the selected stage.
  *
- * @param words a sentence or two
- * @param deed what a button beside the words does, if one press is all that is needed
+ * @param text one or two sentences
+ * @param action of the button beside the text; empty where there is none
  */
-record NextStepPrompt(String words, Optional<Deed> deed) {
+record NextStepPrompt(String text, Optional<NextAction> action) {
 
-    /** Something done with one press. */
-    enum Deed {
+    /** The actions of the button. */
+    enum NextAction {
         OPEN_PHOTO("Open photo…"),
         FIND_OUTLINE("Find the outline"),
         GO_TO_KNIFE("To the knife"),
@@ -21,63 +21,65 @@ record NextStepPrompt(String words, Optional<Deed> deed) {
         GO_TO_PAPER("To the paper"),
         SAVE_PDF("Save as PDF…");
 
-        private final String words;
+        private final String label;
 
-        Deed(String words) {
-            this.words = words;
+        NextAction(String label) {
+            this.label = label;
         }
 
-        String words() {
-            return words;
+        String label() {
+            return label;
         }
     }
 
     /**
-     * @param tracing whether the outline is being looked for
-     * @param patternTrouble why there is no pattern, or empty
+     * @param tracing whether the photo is being traced
+     * @param patternError why the pattern could not be made; empty where it could
      */
-    static NextStepPrompt of(Job job, WorkflowStage stage, boolean tracing, String patternTrouble) {
+    static NextStepPrompt of(Job job, WorkflowStage stage, boolean tracing, String patternError) {
         if (tracing) {
             return new NextStepPrompt("Finding the outline of the knife. This takes some seconds.", Optional.empty());
         }
         if (job.silhouette().isEmpty()) {
             return job.photo().isEmpty()
-                    ? step(
+                    ? prompt(
                             "Begin with a photo: print the sheet, lay the knife on it, photograph it from straight"
                                     + " above, and drop the photo here.",
-                            Deed.OPEN_PHOTO)
-                    : step(
+                            NextAction.OPEN_PHOTO)
+                    : prompt(
                             "Measure handle and spine with a caliper and type both under Knife. Then have the outline"
                                     + " found.",
-                            stage == WorkflowStage.KNIFE ? Deed.FIND_OUTLINE : Deed.GO_TO_KNIFE);
+                            stage == WorkflowStage.KNIFE ? NextAction.FIND_OUTLINE : NextAction.GO_TO_KNIFE);
         }
-        if (!patternTrouble.isEmpty() && (stage == WorkflowStage.SHEATH || stage == WorkflowStage.PAPER)) {
+        if (!patternError.isEmpty() && (stage == WorkflowStage.SHEATH || stage == WorkflowStage.PAPER)) {
             return new NextStepPrompt(
-                    patternTrouble, stage == WorkflowStage.PAPER ? Optional.of(Deed.GO_TO_SHEATH) : Optional.empty());
+                    patternError,
+                    stage == WorkflowStage.PAPER ? Optional.of(NextAction.GO_TO_SHEATH) : Optional.empty());
         }
         return switch (stage) {
-            case ORDER -> step("Fill in whose knife it is, and when the sheath is to be ready.", Deed.GO_TO_KNIFE);
+            case ORDER ->
+                prompt("Fill in whose knife it is, and when the sheath is to be ready.", NextAction.GO_TO_KNIFE);
             case KNIFE ->
-                step(
+                prompt(
                         (job.asksForEdge() ? "Look which side is the edge: the outline does not tell for sure. " : "")
-                                + weakPlaces(job.unsure().size())
+                                + describeWeakPlaces(job.unsure().size())
                                 + "Look along the whole outline; where it left the knife, redraw it. Pull the marks"
                                 + " where they belong. Red must run along the edge.",
-                        Deed.GO_TO_SHEATH);
+                        NextAction.GO_TO_SHEATH);
             case SHEATH ->
-                step(
+                prompt(
                         "Choose the sheath: the pattern is drawn anew with each choice. Read the advice beneath it,"
                                 + " and see the knife come out in the test draw.",
-                        Deed.GO_TO_PAPER);
+                        NextAction.GO_TO_PAPER);
             case PAPER ->
-                step(
+                prompt(
                         "Print, and measure the 50 mm square before you cut. If it is not 50 mm, type what it measures"
                                 + " and print again.",
-                        Deed.SAVE_PDF);
+                        NextAction.SAVE_PDF);
         };
     }
 
-    private static String weakPlaces(int left) {
+    private static String describeWeakPlaces(int left) {
         return switch (left) {
             case 0 -> "";
             case 1 -> "At one place the photo's edge was weak: look there first. ";
@@ -85,7 +87,7 @@ record NextStepPrompt(String words, Optional<Deed> deed) {
         };
     }
 
-    private static NextStepPrompt step(String words, Deed deed) {
-        return new NextStepPrompt(words, Optional.of(deed));
+    private static NextStepPrompt prompt(String text, NextAction action) {
+        return new NextStepPrompt(text, Optional.of(action));
     }
 }

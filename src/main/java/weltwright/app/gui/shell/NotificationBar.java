@@ -7,7 +7,7 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 
-/** A message to the user that stays until it is read or overtaken. Takes no room where there is none. */
+/** Shows a message until the user closes it or another one replaces it. Hidden without a message. */
 public final class NotificationBar extends JPanel {
     private final WrappedText text = new WrappedText(ThemeColors::text);
 
@@ -17,18 +17,18 @@ public final class NotificationBar extends JPanel {
         setOpaque(false);
         JButton close = new JButton("Close");
         close.setName("close notice");
-        close.addActionListener(e -> say(""));
+        close.addActionListener(e -> showMessage(""));
         add(text, "wmin 0");
         add(close, "aligny top");
         setVisible(false);
     }
 
-    /** Shows it; an empty message takes away what is shown. */
-    void say(String message) {
-        text.say(message);
+    /** Shows a message; an empty one hides the bar. */
+    void showMessage(String message) {
+        text.showText(message);
         setVisible(!message.isEmpty());
         if (getParent() != null) {
-            // Text tells its height for the width that it has: it gets its width before it is asked.
+            // The preferred height of the text depends on its width, so the width is set first.
             setSize(getParent().getWidth(), getHeight());
             doLayout();
         }
@@ -36,7 +36,7 @@ public final class NotificationBar extends JPanel {
         repaint();
     }
 
-    public String said() {
+    public String message() {
         return text.getText();
     }
 

@@ -8,49 +8,54 @@ import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.model.TaskQueue;
 
-/** What is being worked at, how far it is, and a way to stop it. Says nothing of work that is over in a blink. */
+/**
+ * Shows title and progress of the running task and a button that cancels it. Tasks shorter than a delay are not shown.
+ */
 final class TaskProgressBar extends JPanel {
-    private static final int BLINK_MS = 350;
+    /** Chosen by eye. */
+    private static final int DELAY_MS = 350;
+
     private static final int PER_MILLE = 1000;
 
-    private final TaskQueue work;
+    private final TaskQueue tasks;
     private final JLabel title = new JLabel();
     private final JProgressBar bar = new JProgressBar(0, PER_MILLE);
-    private final JButton stop = new JButton("Stop");
-    private final Timer blink = new Timer(BLINK_MS, e -> appear(true));
+    private final JButton stopButton = new JButton("Stop");
+    private final Timer delayTimer = new Timer(DELAY_MS, e -> setShown(true));
 
-    TaskProgressBar(TaskQueue work) {
+    TaskProgressBar(TaskQueue tasks) {
         super(new MigLayout("insets 0, gap 8", "[grow,fill,right][160!][]"));
-        this.work = work;
-        blink.setRepeats(false);
+        this.tasks = tasks;
+        delayTimer.setRepeats(false);
         bar.getAccessibleContext().setAccessibleName("Progress");
-        stop.setName("stop work");
-        stop.addActionListener(e -> work.waiting().stream().findFirst().ifPresent(TaskQueue.Running::cancel));
+        stopButton.setName("stop work");
+        stopButton.addActionListener(
+                e -> tasks.pending().stream().findFirst().ifPresent(TaskQueue.SubmittedTask::cancel));
         add(title, "wmin 0");
         add(bar);
-        add(stop);
-        appear(false);
-        work.watch(this::look);
+        add(stopButton);
+        setShown(false);
+        tasks.addListener(this::update);
     }
 
-    private void look() {
-        if (work.waiting().isEmpty()) {
-            blink.stop();
-            appear(false);
+    private void update() {
+        if (tasks.pending().isEmpty()) {
+            delayTimer.stop();
+            setShown(false);
             return;
         }
-        TaskQueue.Running<?> first = work.waiting().get(0);
+        TaskQueue.SubmittedTask<?> first = tasks.pending().get(0);
         title.setText(first.step().isEmpty() ? first.title() : first.title() + ": " + first.step());
-        bar.setValue((int) (first.done() * PER_MILLE));
-        bar.setIndeterminate(first.done() <= 0);
-        if (!bar.isVisible() && !blink.isRunning()) {
-            blink.start();
+        bar.setValue((int) (first.fraction() * PER_MILLE));
+        bar.setIndeterminate(first.fraction() <= 0);
+        if (!bar.isVisible() && !delayTimer.isRunning()) {
+            delayTimer.start();
         }
     }
 
-    private void appear(boolean busy) {
+    private void setShown(boolean busy) {
         title.setVisible(busy);
         bar.setVisible(busy);
-        stop.setVisible(busy);
+        stopButton.setVisible(busy);
     }
 }

@@ -12,7 +12,7 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 
-/** What an empty window says: the three things to do first. A photo can be dropped anywhere. */
+/** Shown in place of a drawing while the job is empty: the first three steps, with buttons. */
 final class WelcomePanel extends JPanel {
     private static final float[] DASHES = {8, 6};
 
@@ -25,19 +25,19 @@ final class WelcomePanel extends JPanel {
         JLabel title = new JLabel("From a photo of the knife to a sheath pattern");
         title.putClientProperty("FlatLaf.styleClass", "h2");
         add(title, "span, wmin 0, gapbottom 10");
-        step(
+        addStep(
                 "1",
                 "Print the reference sheet, at actual size (100 %).",
                 "Measure its two bars with a ruler; they should be 100 mm each.",
                 new JButton(saveSheet),
                 new JButton(printSheet));
-        step(
+        addStep(
                 "2",
                 "Lay the knife on it and take a photo.",
                 "From straight above, from as far away as fits: zoom in rather than go near. Even light, no flash. The"
                         + " whole knife inside the frame. No printer? A cutting mat, squared paper or a blank sheet does"
                         + " too.");
-        step(
+        addStep(
                 "3",
                 "Drop the photo here.",
                 "As the camera took it, not cropped. Then measure the handle and the spine with a caliper: the window asks"
@@ -46,7 +46,7 @@ final class WelcomePanel extends JPanel {
                 new JButton(openJob));
     }
 
-    private void step(String number, String what, String how, JButton... buttons) {
+    private void addStep(String number, String what, String how, JButton... buttons) {
         JLabel figure = new JLabel(number);
         figure.putClientProperty("FlatLaf.styleClass", "h0");
         JPanel words = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 4", "[grow,fill]"));
@@ -55,7 +55,7 @@ final class WelcomePanel extends JPanel {
         heading.putClientProperty("FlatLaf.styleClass", "h4");
         words.add(heading, "wmin 0");
         WrappedText more = new WrappedText(ThemeColors::text);
-        more.say(how);
+        more.showText(how);
         words.add(more, "wmin 0");
         if (buttons.length > 0) {
             JPanel row = new JPanel(new MigLayout("insets 4 0 0 0"));

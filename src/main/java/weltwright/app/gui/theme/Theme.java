@@ -6,8 +6,8 @@ import com.formdev.flatlaf.FlatLightLaf;
 import java.util.prefs.Preferences;
 
 /**
- * The light or the dark theme, as the user last chose. What a theme sets apart from FlatLaf's own defaults stands in
- * the properties files beside this class: {@code FlatLaf.properties} for both, one more for each.
+ * The light and the dark theme of the window. Properties files beside this class hold what differs from FlatLaf's
+ * defaults: {@code FlatLaf.properties} for both themes and one file for each.
  */
 public enum Theme {
     LIGHT("Light"),
@@ -15,29 +15,30 @@ public enum Theme {
 
     private static final String KEY = "look";
 
-    private final String words;
+    private final String label;
 
-    Theme(String words) {
-        this.words = words;
+    Theme(String label) {
+        this.label = label;
     }
 
-    public String words() {
-        return words;
+    public String label() {
+        return label;
     }
 
-    public static Theme chosen(Preferences memory) {
-        return DARK.name().equals(memory.get(KEY, LIGHT.name())) ? DARK : LIGHT;
+    /** Returns the theme that the preferences hold; by default the light one. */
+    public static Theme load(Preferences preferences) {
+        return DARK.name().equals(preferences.get(KEY, LIGHT.name())) ? DARK : LIGHT;
     }
 
-    /** Applies this theme to all windows that are open or will be opened, and stores the choice. */
-    public void choose(Preferences memory) {
-        memory.put(KEY, name());
-        wear();
+    /** Installs this theme, also in the open windows, and stores it in the preferences. */
+    public void select(Preferences preferences) {
+        preferences.put(KEY, name());
+        install();
         FlatLaf.updateUI();
     }
 
-    /** Applies this theme to windows that will be opened. */
-    public void wear() {
+    /** Installs this theme for windows that are created from now on. */
+    public void install() {
         FlatLaf.registerCustomDefaultsSource(Theme.class.getPackageName(), Theme.class.getClassLoader());
         if (this == DARK) {
             FlatDarkLaf.setup();

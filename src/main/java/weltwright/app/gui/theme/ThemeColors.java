@@ -4,15 +4,15 @@ import java.awt.Color;
 import javax.swing.UIManager;
 
 /**
- * The program's own colours in the theme that is set, read from the UI defaults. Their values stand in the properties
- * files of the themes (see {@link Theme}); each is {@code null} before a theme is set.
+ * The program's own colours of the installed theme, read from the UI defaults. Their values stand in the properties
+ * files of the themes (see {@link Theme}). Each is {@code null} before a theme is installed.
  */
 public final class ThemeColors {
     private static final String PREFIX = "Weltwright.";
 
     private ThemeColors() {}
 
-    /** Background of drawings. */
+    /** Background of canvases. */
     public static Color canvas() {
         return color("canvas");
     }
@@ -35,7 +35,7 @@ public final class ThemeColors {
         return color("thread");
     }
 
-    /** The room inside a sheath. */
+    /** Cavity of a cross-section. */
     public static Color cavity() {
         return color("cavity");
     }
@@ -83,22 +83,22 @@ public final class ThemeColors {
         return color("notificationBackground");
     }
 
-    /** The edge's side of an outline over a photo. */
+    /** Edge side of an outline over a photo. */
     public static Color edgeOverlay() {
         return color("overlay.edge");
     }
 
-    /** The spine's side of an outline over a photo. */
+    /** Spine side of an outline over a photo. */
     public static Color spineOverlay() {
         return color("overlay.spine");
     }
 
-    /** The handle of an outline over a photo, and whatever is held by the mouse. */
+    /** Handle of an outline over a photo, and any selected point. */
     public static Color handleOverlay() {
         return color("overlay.handle");
     }
 
-    /** Stretches of an outline at which the trace was not sure. */
+    /** Uncertain stretches of an outline. */
     public static Color uncertainOverlay() {
         return color("overlay.uncertain");
     }
@@ -108,17 +108,17 @@ public final class ThemeColors {
         return color("overlay.dimension");
     }
 
-    /** The label that names a ground. */
+    /** Label with a ground's name. */
     public static Color groundOverlay() {
         return color("overlay.ground");
     }
 
-    /** The lines of a ground over a photo. */
+    /** Lines of a ground over a photo. */
     public static Color groundLineOverlay() {
         return color("overlay.groundLine");
     }
 
-    /** The dark rim of a ground's lines. */
+    /** Dark halo of a ground's lines. */
     public static Color groundHaloOverlay() {
         return color("overlay.groundHalo");
     }
@@ -128,7 +128,7 @@ public final class ThemeColors {
         return color("overlay.landmarkFill");
     }
 
-    /** The dark rim of a light line over a photo. */
+    /** Dark halo of a light line over a photo. */
     public static Color haloOverlay() {
         return color("overlay.halo");
     }

@@ -6,16 +6,17 @@ import java.awt.Image;
 import java.util.List;
 import javax.swing.Icon;
 
-/** The icons of buttons and windows, from SVG files beside this class. Those of buttons take the grey of the theme. */
+/** Loads the icons of windows and buttons from the SVG files beside this class. */
 public final class ToolIcons {
     private ToolIcons() {}
 
-    /** The icon of the program's windows, in the sizes that desktops ask for. */
-    public static List<Image> ofWindow() {
+    /** Returns the icon of the program's windows in several sizes. */
+    public static List<Image> windowIcons() {
         return FlatSVGUtils.createWindowIconImages(ToolIcons.class.getResource("application.svg"));
     }
 
-    public static Icon of(String name) {
+    /** Returns the icon of a button from the file {@code name.svg}; its grey follows the theme. */
+    public static Icon icon(String name) {
         return new FlatSVGIcon(ToolIcons.class.getResource(name + ".svg"));
     }
 }

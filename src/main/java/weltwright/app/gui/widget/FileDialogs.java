@@ -18,56 +18,64 @@ import weltwright.io.Backup;
 import weltwright.io.FileKind;
 import weltwright.io.FileNames;
 
-/** Asks the user for a file, beginning in the folder that was used last. */
+/**
+ * Modal dialogs for files, texts and choices. File dialogs begin in the folder that was used last, which the
+ * preferences hold. Each method returns an empty result where the user cancels.
+ */
 public final class FileDialogs {
     private static final String FOLDER = "folder";
     private static final String PHOTOS = "Photos";
-    private static final String[] PHOTO_ENDINGS = {"jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp"};
+    private static final String[] PHOTO_EXTENSIONS = {"jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp"};
 
-    private final Component over;
-    private final Preferences memory;
+    private final Component parent;
+    private final Preferences preferences;
 
-    /** @param over the window that the question belongs to */
-    public FileDialogs(Component over, Preferences memory) {
-        this.over = over;
-        this.memory = memory;
+    /** @param parent of the dialogs */
+    public FileDialogs(Component parent, Preferences preferences) {
+        this.parent = parent;
+        this.preferences = preferences;
     }
 
-    /** A file to read, or empty where the user thinks better of it. */
-    public Optional<Path> toOpen(String title, String kind, String... endings) {
-        JFileChooser chooser = chooser(title, kind, endings);
-        return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION ? chosen(chooser) : Optional.empty();
+    /**
+     * Asks for a file to read.
+     *
+     * @param description of the files that are shown
+     * @param extensions of these files, without dot
+     */
+    public Optional<Path> chooseFile(String title, String description, String... extensions) {
+        JFileChooser chooser = createChooser(title, description, extensions);
+        return chooser.showOpenDialog(parent) == JFileChooser.APPROVE_OPTION ? selectedFile(chooser) : Optional.empty();
     }
 
-    /** A photo to read, or empty where the user thinks better of it. */
-    public Optional<Path> toOpenPhoto(String title) {
-        return toOpen(title, PHOTOS, PHOTO_ENDINGS);
+    /** Asks for a photo to read. */
+    public Optional<Path> choosePhoto(String title) {
+        return chooseFile(title, PHOTOS, PHOTO_EXTENSIONS);
     }
 
-    /** Several photos to read; none where the user thinks better of it. */
-    public List<Path> toOpenPhotos(String title) {
-        JFileChooser chooser = chooser(title, PHOTOS, PHOTO_ENDINGS);
+    /** Asks for one or more photos to read. */
+    public List<Path> choosePhotos(String title) {
+        JFileChooser chooser = createChooser(title, PHOTOS, PHOTO_EXTENSIONS);
         chooser.setMultiSelectionEnabled(true);
-        if (chooser.showOpenDialog(over) != JFileChooser.APPROVE_OPTION) {
+        if (chooser.showOpenDialog(parent) != JFileChooser.APPROVE_OPTION) {
             return List.of();
         }
         List<Path> files =
                 Arrays.stream(chooser.getSelectedFiles()).map(File::toPath).toList();
-        files.stream().findFirst().ifPresent(this::remember);
+        files.stream().findFirst().ifPresent(this::rememberFolder);
         return files;
     }
 
-    /** A word or two; empty where the user thinks better of it. */
-    public Optional<String> words(String title, String question) {
-        return Optional.ofNullable(JOptionPane.showInputDialog(over, question, title, JOptionPane.QUESTION_MESSAGE))
+    /** Asks for a text; a blank one counts as cancelled. */
+    public Optional<String> askText(String title, String question) {
+        return Optional.ofNullable(JOptionPane.showInputDialog(parent, question, title, JOptionPane.QUESTION_MESSAGE))
                 .map(String::strip)
-                .filter(words -> !words.isEmpty());
+                .filter(text -> !text.isEmpty());
     }
 
-    /** Which of some answers is chosen, counted from 0; empty where the user thinks better of it. */
-    public Optional<Integer> choice(String title, String question, String... answers) {
+    /** Asks for one of several answers and returns its index. */
+    public Optional<Integer> askChoice(String title, String question, String... answers) {
         int answer = JOptionPane.showOptionDialog(
-                over,
+                parent,
                 question,
                 title,
                 JOptionPane.DEFAULT_OPTION,
@@ -79,56 +87,58 @@ public final class FileDialogs {
     }
 
     /**
-     * A file to write. The ending is added where it is missing. Before another file of the same kind is written over,
-     * the user is asked; one of another kind, or a protected one, cannot be chosen.
+     * Asks for a file to write. Adds the extension where it is missing, asks before an existing file of the same kind
+     * is replaced, and refuses a file of another kind or a protected one.
      *
-     * @param proposed its name, without ending
-     * @param ending without dot
-     * @param content what it is to hold
+     * @param proposed name without extension
+     * @param extension without dot
+     * @param fileKind of the content to be written
      */
-    public Optional<Path> toSave(String title, String proposed, String kind, String ending, FileKind content) {
-        JFileChooser chooser = chooser(title, kind, ending);
-        String name = FileNames.beginning(proposed, List.of("." + ending + Backup.ENDING));
-        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + "." + ending));
-        return toSave(chooser, ending, content);
+    public Optional<Path> chooseSaveFile(
+            String title, String proposed, String description, String extension, FileKind fileKind) {
+        JFileChooser chooser = createChooser(title, description, extension);
+        String name = FileNames.beginning(proposed, List.of("." + extension + Backup.ENDING));
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + "." + extension));
+        return chooseSaveFile(chooser, extension, fileKind);
     }
 
     /**
-     * The same where a file is to stay as it is: beside it, under a name that is free.
+     * Asks for a file to write and proposes a free name beside an existing file.
      *
-     * @param taken the file that stays
+     * @param existing file to be kept
      */
-    public Optional<Path> toSaveBeside(Path taken, String title, String kind, String ending, FileKind content) {
-        JFileChooser chooser = chooser(title, kind, ending);
-        chooser.setSelectedFile(FileNames.free(taken.toAbsolutePath()).toFile());
-        return toSave(chooser, ending, content);
+    public Optional<Path> chooseSaveFileBeside(
+            Path existing, String title, String description, String extension, FileKind fileKind) {
+        JFileChooser chooser = createChooser(title, description, extension);
+        chooser.setSelectedFile(FileNames.free(existing.toAbsolutePath()).toFile());
+        return chooseSaveFile(chooser, extension, fileKind);
     }
 
-    private Optional<Path> toSave(JFileChooser chooser, String ending, FileKind content) {
-        while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
-            Path file = withEnding(chooser.getSelectedFile().toPath(), ending);
-            if (mayBeWritten(file, content) && (!Files.exists(file) || mayReplace(file))) {
-                remember(file);
+    private Optional<Path> chooseSaveFile(JFileChooser chooser, String extension, FileKind fileKind) {
+        while (chooser.showSaveDialog(parent) == JFileChooser.APPROVE_OPTION) {
+            Path file = withExtension(chooser.getSelectedFile().toPath(), extension);
+            if (isWritable(file, fileKind) && (!Files.exists(file) || confirmReplace(file))) {
+                rememberFolder(file);
                 return Optional.of(file);
             }
         }
         return Optional.empty();
     }
 
-    private boolean mayBeWritten(Path file, FileKind content) {
+    private boolean isWritable(Path file, FileKind fileKind) {
         try {
-            AtomicFile.of(file, content).check();
+            AtomicFile.of(file, fileKind).check();
             return true;
         } catch (UserFacingException e) {
-            JOptionPane.showMessageDialog(over, e.getMessage(), "Choose another name", JOptionPane.WARNING_MESSAGE);
+            JOptionPane.showMessageDialog(parent, e.getMessage(), "Choose another name", JOptionPane.WARNING_MESSAGE);
             return false;
         }
     }
 
-    private boolean mayReplace(Path file) {
+    private boolean confirmReplace(Path file) {
         Object[] answers = {"Replace it", "Choose another name"};
         return JOptionPane.showOptionDialog(
-                        over,
+                        parent,
                         "There is a file " + file.getFileName() + " already.",
                         "Replace the file?",
                         JOptionPane.DEFAULT_OPTION,
@@ -139,28 +149,30 @@ public final class FileDialogs {
                 == 0;
     }
 
-    private JFileChooser chooser(String title, String kind, String... endings) {
-        JFileChooser chooser = new JFileChooser(memory.get(FOLDER, null));
+    private JFileChooser createChooser(String title, String description, String... extensions) {
+        JFileChooser chooser = new JFileChooser(preferences.get(FOLDER, null));
         chooser.setDialogTitle(title);
-        chooser.setFileFilter(new FileNameExtensionFilter(kind, endings));
+        chooser.setFileFilter(new FileNameExtensionFilter(description, extensions));
         return chooser;
     }
 
-    private Optional<Path> chosen(JFileChooser chooser) {
+    private Optional<Path> selectedFile(JFileChooser chooser) {
         Path file = chooser.getSelectedFile().toPath();
-        remember(file);
+        rememberFolder(file);
         return Optional.of(file);
     }
 
-    private void remember(Path file) {
+    private void rememberFolder(Path file) {
         Path folder = file.toAbsolutePath().getParent();
         if (folder != null && folder.toString().length() <= Preferences.MAX_VALUE_LENGTH) {
-            memory.put(FOLDER, folder.toString());
+            preferences.put(FOLDER, folder.toString());
         }
     }
 
-    static Path withEnding(Path file, String ending) {
+    static Path withExtension(Path file, String extension) {
         String name = file.getFileName().toString();
-        return name.toLowerCase(Locale.ROOT).endsWith("." + ending) ? file : file.resolveSibling(name + "." + ending);
+        return name.toLowerCase(Locale.ROOT).endsWith("." + extension)
+                ? file
+                : file.resolveSibling(name + "." + extension);
     }
 }

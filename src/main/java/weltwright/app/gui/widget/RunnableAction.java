@@ -6,38 +6,39 @@ import java.awt.event.InputEvent;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 
-/** Something the user can do, by menu, button or key. */
+/** An action that calls a {@link Runnable}. */
 public final class RunnableAction extends AbstractAction {
-    private final transient Runnable what;
+    private final transient Runnable runnable;
 
-    /** @param name with an ampersand before the letter that, with Alt, leads to it */
-    public RunnableAction(String name, String tip, Runnable what) {
-        int mark = name.indexOf('&');
+    /** @param name with an ampersand before its mnemonic, if it has one */
+    public RunnableAction(String name, String toolTip, Runnable runnable) {
+        int ampersand = name.indexOf('&');
         putValue(NAME, name.replace("&", ""));
-        if (mark >= 0) {
-            putValue(MNEMONIC_KEY, (int) Character.toUpperCase(name.charAt(mark + 1)));
+        if (ampersand >= 0) {
+            putValue(MNEMONIC_KEY, (int) Character.toUpperCase(name.charAt(ampersand + 1)));
         }
-        putValue(SHORT_DESCRIPTION, tip);
-        this.what = what;
+        putValue(SHORT_DESCRIPTION, toolTip);
+        this.runnable = runnable;
     }
 
-    /** The same with a key, held with Ctrl (or Command on a Mac). */
-    public RunnableAction on(int keyCode) {
-        return on(keyCode, 0);
+    /** Sets the accelerator: a key with Ctrl (Command on a Mac). */
+    public RunnableAction withShortcut(int keyCode) {
+        return withShortcut(keyCode, 0);
     }
 
-    public RunnableAction onShift(int keyCode) {
-        return on(keyCode, InputEvent.SHIFT_DOWN_MASK);
+    /** Sets the accelerator: a key with Shift and Ctrl (Command on a Mac). */
+    public RunnableAction withShiftShortcut(int keyCode) {
+        return withShortcut(keyCode, InputEvent.SHIFT_DOWN_MASK);
     }
 
-    private RunnableAction on(int keyCode, int more) {
-        int held = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx() | more;
-        putValue(ACCELERATOR_KEY, KeyStroke.getKeyStroke(keyCode, held));
+    private RunnableAction withShortcut(int keyCode, int extraModifiers) {
+        int modifiers = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx() | extraModifiers;
+        putValue(ACCELERATOR_KEY, KeyStroke.getKeyStroke(keyCode, modifiers));
         return this;
     }
 
     @Override
     public void actionPerformed(ActionEvent e) {
-        what.run();
+        runnable.run();
     }
 }

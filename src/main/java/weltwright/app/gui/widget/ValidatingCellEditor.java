@@ -10,25 +10,25 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.error.UserFacingException;
 
 /**
- * A cell of a table to type in. What cannot be read stays there in a red frame, and why is said in plain words; Escape
- * brings back what was there.
+ * An editor of table cells that checks the text before the edit ends. A text that fails the check stays in the editor
+ * with a red border, and its error goes to a listener; Escape cancels the edit.
  */
 public final class ValidatingCellEditor extends DefaultCellEditor {
     private final transient Check check;
-    private final transient Consumer<String> why;
+    private final transient Consumer<String> errorListener;
     private int row;
     private int column;
 
-    /** Throws {@link UserFacingException} where a cell cannot take a text. */
+    /** Throws {@link UserFacingException} where a text is not valid for a cell. */
     public interface Check {
         void check(int row, int column, String text);
     }
 
-    /** @param why told what is wrong, or nothing where nothing is */
-    public ValidatingCellEditor(Check check, Consumer<String> why) {
+    /** @param errorListener receives the error message, or the empty text once there is no error */
+    public ValidatingCellEditor(Check check, Consumer<String> errorListener) {
         super(new JTextField());
         this.check = check;
-        this.why = why;
+        this.errorListener = errorListener;
         setClickCountToStart(1);
     }
 
@@ -39,7 +39,7 @@ public final class ValidatingCellEditor extends DefaultCellEditor {
         JTextField field = (JTextField) super.getTableCellEditorComponent(table, value, selected, row, column);
         field.setName("cell");
         field.getAccessibleContext().setAccessibleName(table.getColumnName(column));
-        right(field);
+        clearError(field);
         field.selectAll();
         return field;
     }
@@ -50,22 +50,22 @@ public final class ValidatingCellEditor extends DefaultCellEditor {
         try {
             check.check(row, column, field.getText());
         } catch (UserFacingException e) {
-            why.accept(e.getMessage());
+            errorListener.accept(e.getMessage());
             field.setBorder(BorderFactory.createLineBorder(ThemeColors.error(), 2));
             return false;
         }
-        right(field);
+        clearError(field);
         return super.stopCellEditing();
     }
 
     @Override
     public void cancelCellEditing() {
-        why.accept("");
+        errorListener.accept("");
         super.cancelCellEditing();
     }
 
-    private void right(JTextField field) {
-        why.accept("");
+    private void clearError(JTextField field) {
+        errorListener.accept("");
         field.setBorder(BorderFactory.createEmptyBorder(0, 5, 0, 5));
     }
 }

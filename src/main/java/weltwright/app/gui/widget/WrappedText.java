@@ -7,28 +7,29 @@ import javax.swing.UIManager;
 import javax.swing.text.DefaultCaret;
 import weltwright.app.gui.theme.ThemeColors;
 
-/** A few sentences to read, broken into lines as wide as there is room for. Hidden while there is nothing to say. */
+/** A read-only text that wraps at its width, in the font of labels. Hidden while it is empty. */
 public class WrappedText extends JTextArea {
-    private final transient Supplier<Color> colour;
+    private final transient Supplier<Color> color;
 
     public WrappedText() {
         this(ThemeColors::error);
     }
 
-    /** @param colour asked again whenever the look changes */
-    public WrappedText(Supplier<Color> colour) {
-        this.colour = colour;
+    /** @param color of the text; called again whenever the theme changes */
+    public WrappedText(Supplier<Color> color) {
+        this.color = color;
         setLineWrap(true);
         setWrapStyleWord(true);
         setEditable(false);
         setFocusable(false);
         setOpaque(false);
         setBorder(null);
-        setColumns(1); // the layout gives the width; the text must not ask for one
-        dress();
+        setColumns(1); // keeps the preferred width small: the layout sets the width
+        installDefaults();
     }
 
-    public final void say(String text) {
+    /** Sets the text, and shows the component unless the text is empty. */
+    public final void showText(String text) {
         if (!text.equals(getText())) {
             setText(text);
             getAccessibleContext().setAccessibleName(text);
@@ -39,16 +40,16 @@ public class WrappedText extends JTextArea {
     @Override
     public void updateUI() {
         super.updateUI();
-        if (colour != null) {
-            dress();
+        if (color != null) {
+            installDefaults();
         }
     }
 
-    /** Each look brings its own caret and colours. */
-    private void dress() {
-        // New words must not scroll the form to themselves.
+    /** Sets what a change of the look and feel resets. */
+    private void installDefaults() {
+        // Keeps a new text from scrolling the form.
         ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
-        setForeground(colour.get());
+        setForeground(color.get());
         setFont(UIManager.getFont("Label.font"));
         setOpaque(false);
         setBorder(null);

@@ -5,9 +5,9 @@ import java.awt.Container;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * A MigLayout that gives wrapped text the height that it needs at the width that it gets. A text area tells its height
- * for the width that it had before, so MigLayout alone is right only the next time that something asks it to lay out:
- * what stands below the text then jumps, perhaps from under a mouse that is just being pressed.
+ * A MigLayout that lays out {@link WrappedText} at the height that it needs for its new width. The preferred height of
+ * a text area is that for its present width; MigLayout alone would correct it only at the next layout, and all
+ * components below would then move, perhaps between a press and a release of the mouse.
  */
 public final class WrappedTextLayout extends MigLayout {
 
@@ -22,13 +22,13 @@ public final class WrappedTextLayout extends MigLayout {
     @Override
     public void layoutContainer(Container parent) {
         super.layoutContainer(parent);
-        if (hasTextOfTheWrongHeight(parent)) {
+        if (hasTextOfWrongHeight(parent)) {
             invalidateLayout(parent);
             super.layoutContainer(parent);
         }
     }
 
-    private static boolean hasTextOfTheWrongHeight(Container parent) {
+    private static boolean hasTextOfWrongHeight(Container parent) {
         for (Component child : parent.getComponents()) {
             if (child instanceof WrappedText
                     && child.isVisible()

@@ -17,9 +17,10 @@ class CrossSectionCanvasTest {
      */
     @Test
     void sizesAreWordedInTheChosenUnit() {
-        DisplayUnit ruler = new DisplayUnit(new InMemoryPreferences());
-        assertThat(CrossSectionCanvas.words(SIZES, ruler)).contains("knife 3.0 mm thick, 22.0 mm high", "welt 4.0 mm");
-        ruler.take(true);
-        assertThat(CrossSectionCanvas.words(SIZES, ruler).get(0)).contains("55/64 in high");
+        DisplayUnit displayUnit = new DisplayUnit(new InMemoryPreferences());
+        assertThat(CrossSectionCanvas.describe(SIZES, displayUnit))
+                .contains("knife 3.0 mm thick, 22.0 mm high", "welt 4.0 mm");
+        displayUnit.setInches(true);
+        assertThat(CrossSectionCanvas.describe(SIZES, displayUnit).get(0)).contains("55/64 in high");
     }
 }

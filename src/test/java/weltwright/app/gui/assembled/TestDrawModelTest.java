@@ -16,35 +16,35 @@ class TestDrawModelTest {
                     SheathSpec.standard(SheathKind.PANELS).withHandleDepthMm(30))
             .fitted();
 
-    private final TestDrawModel draw = new TestDrawModel();
+    private final TestDrawModel model = new TestDrawModel();
 
     @Test
     void atTheEndTheTipIsClearOfTheThroatAndTheEdgeNearNoStitch() {
-        draw.show(Optional.of(FITTED));
-        assertThat(draw.step()).isPresent();
-        draw.move(1e6);
-        double tip = draw.placement().apply(FITTED.knife().landmarks().tip()).x();
+        model.setDesign(Optional.of(FITTED));
+        assertThat(model.nearestStep()).isPresent();
+        model.moveTo(1e6);
+        double tip = model.placement().apply(FITTED.knife().landmarks().tip()).x();
         assertThat(tip).isLessThan(FITTED.throatMm());
-        assertThat(draw.step()).isEmpty();
+        assertThat(model.nearestStep()).isEmpty();
     }
 
     /** The knife is drawn by the way of its tip: so far as the tip was, it is then out of where it was. */
     @Test
     void aKnifeGoesAlongItsPathByTheWayThatItIsDrawn() {
-        draw.show(Optional.of(FITTED));
-        draw.move(20);
+        model.setDesign(Optional.of(FITTED));
+        model.moveTo(20);
         var tip = FITTED.knife().landmarks().tip();
-        assertThat(draw.placement().apply(tip).distance(tip)).isCloseTo(20, within(0.5));
-        draw.move(-5);
-        assertThat(draw.drawnMm()).isZero();
+        assertThat(model.placement().apply(tip).distance(tip)).isCloseTo(20, within(0.5));
+        model.moveTo(-5);
+        assertThat(model.drawnMm()).isZero();
     }
 
     @Test
     void theMomentShownIsThatOfTheCheckWhichIsNearest() {
-        draw.show(Optional.of(FITTED));
+        model.setDesign(Optional.of(FITTED));
         var steps = FITTED.pattern().drawCheck().steps();
         double between = steps.get(1).drawnMm() - steps.get(0).drawnMm();
-        draw.move(steps.get(7).drawnMm() + between / 3);
-        assertThat(draw.step()).contains(steps.get(7));
+        model.moveTo(steps.get(7).drawnMm() + between / 3);
+        assertThat(model.nearestStep()).contains(steps.get(7));
     }
 }

@@ -12,13 +12,13 @@ import weltwright.job.JobFields;
 /** The line to type on, without a window: Enter is sent to it as the keyboard would. */
 class ValidatedFieldTest {
     private final List<Double> taken = new ArrayList<>();
-    private ValidatedField<Double> entry;
+    private ValidatedField<Double> field;
 
     @BeforeEach
     void makeLine() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
-            entry = ValidatedFields.slowLength(JobFields.LEATHER_THICKNESS, 3);
-            entry.onTaken(() -> taken.add(entry.value()));
+            field = FieldFactory.lengthOnCommit(JobFields.LEATHER_THICKNESS, 3);
+            field.onCommit(() -> taken.add(field.value()));
         });
     }
 
@@ -27,19 +27,19 @@ class ValidatedFieldTest {
         type("1/8 in");
         // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
         assertThat(taken).containsExactly(25.4 / 8);
-        assertThat(entry.field().getText()).isEqualTo("1/8 in");
-        assertThat(entry.wrong().isVisible()).isFalse();
+        assertThat(field.textField().getText()).isEqualTo("1/8 in");
+        assertThat(field.errorText().isVisible()).isFalse();
     }
 
     @Test
     void saysWhatIsWrongAndKeepsTheLastGoodValue() throws Exception {
         type("4 mm");
         type("7/0 in");
-        assertThat(entry.value()).isEqualTo(4);
+        assertThat(field.value()).isEqualTo(4);
         assertThat(taken).containsExactly(4.0);
-        assertThat(entry.wrong().isVisible()).isTrue();
-        assertThat(entry.wrong().getText()).contains("leather thickness", "7/0 in");
-        assertThat(entry.field().getAccessibleContext().getAccessibleDescription())
+        assertThat(field.errorText().isVisible()).isTrue();
+        assertThat(field.errorText().getText()).contains("leather thickness", "7/0 in");
+        assertThat(field.textField().getAccessibleContext().getAccessibleDescription())
                 .contains("7/0 in");
     }
 
@@ -47,8 +47,8 @@ class ValidatedFieldTest {
     void aGoodValueTakesTheMessageAway() throws Exception {
         type("-3mm");
         type("3.5");
-        assertThat(entry.wrong().isVisible()).isFalse();
-        assertThat(entry.value()).isEqualTo(3.5);
+        assertThat(field.errorText().isVisible()).isFalse();
+        assertThat(field.value()).isEqualTo(3.5);
     }
 
     @Test
@@ -60,15 +60,15 @@ class ValidatedFieldTest {
     @Test
     void aValueFromElsewhereReplacesWhatIsTyped() throws Exception {
         type("4 mm");
-        SwingUtilities.invokeAndWait(() -> entry.show(2.0));
-        assertThat(entry.field().getText()).isEqualTo("2 mm");
+        SwingUtilities.invokeAndWait(() -> field.setValue(2.0));
+        assertThat(field.textField().getText()).isEqualTo("2 mm");
         assertThat(taken).containsExactly(4.0);
     }
 
     private void type(String text) throws Exception {
         SwingUtilities.invokeAndWait(() -> {
-            entry.field().setText(text);
-            entry.field().postActionEvent();
+            field.textField().setText(text);
+            field.textField().postActionEvent();
         });
     }
 }

@@ -20,8 +20,8 @@ import weltwright.job.Job;
  * What follows from the job is made beside the window, once for each question, and never shown where it is overtaken.
  */
 class DerivedValueTest {
-    private final JobModel bench = execute(() -> new JobModel(OutlinedJobs.empty()));
-    private final TaskQueue work = execute(() -> new TaskQueue(message -> {}));
+    private final JobModel model = execute(() -> new JobModel(OutlinedJobs.empty()));
+    private final TaskQueue tasks = execute(() -> new TaskQueue(message -> {}));
     private final List<String> asked = Collections.synchronizedList(new ArrayList<>());
     private final List<DerivedValue.State<String>> shown = new ArrayList<>();
     private final CountDownLatch gate = new CountDownLatch(1);
@@ -29,7 +29,7 @@ class DerivedValueTest {
     @AfterEach
     void end() {
         gate.countDown();
-        execute(work::close);
+        execute(tasks::close);
     }
 
     @Test
@@ -41,7 +41,7 @@ class DerivedValueTest {
         become("first");
         settle();
         become("first");
-        execute(() -> bench.change(job -> job.withOrder(job.customer(), job.knifeName(), job.due(), "other notes")));
+        execute(() -> model.change(job -> job.withOrder(job.customer(), job.knifeName(), job.due(), "other notes")));
         settle();
         assertThat(asked).containsExactly("first");
         assertThat(last()).isEqualTo(new DerivedValue.State<>(Optional.of("sheath for first"), "", false));
@@ -64,8 +64,8 @@ class DerivedValueTest {
         become("third");
         gate.countDown();
         settle();
-        assertThat(last().made()).contains("third");
-        assertThat(shown).noneMatch(state -> state.made().equals(Optional.of("first")));
+        assertThat(last().value()).contains("third");
+        assertThat(shown).noneMatch(state -> state.value().equals(Optional.of("first")));
         assertThat(asked).doesNotContain("second");
     }
 
@@ -76,16 +76,16 @@ class DerivedValueTest {
         });
         become("first");
         settle();
-        assertThat(last().made()).isEmpty();
-        assertThat(last().trouble()).contains("No sheath can be made so.");
-        assertThat(last().inWork()).isFalse();
+        assertThat(last().value()).isEmpty();
+        assertThat(last().error()).contains("No sheath can be made so.");
+        assertThat(last().computing()).isFalse();
     }
 
     private void live(Maker maker) {
         execute(() -> {
             new DerivedValue<String, String>(
-                    bench,
-                    work,
+                    model,
+                    tasks,
                     "Trying",
                     (Job job) -> Optional.of(job.knifeName()).filter(name -> !name.isEmpty()),
                     question -> {
@@ -101,12 +101,12 @@ class DerivedValueTest {
     }
 
     private void become(String knife) {
-        execute(() -> bench.change(job -> job.withOrder("", knife, job.due(), job.notes())));
+        execute(() -> model.change(job -> job.withOrder("", knife, job.due(), job.notes())));
     }
 
     /** Until nothing waits, neither beside the window nor in it. */
     private void settle() throws InterruptedException {
-        while (execute(() -> !work.waiting().isEmpty())) {
+        while (execute(() -> !tasks.pending().isEmpty())) {
             Thread.sleep(5);
         }
     }

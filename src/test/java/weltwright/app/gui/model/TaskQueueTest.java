@@ -15,11 +15,11 @@ import weltwright.trace.ProgressListener;
 class TaskQueueTest {
     private final List<String> heard = new ArrayList<>();
     private final CountDownLatch over = new CountDownLatch(1);
-    private final TaskQueue work = new TaskQueue(message -> heard.add("trouble: " + message));
+    private final TaskQueue tasks = new TaskQueue(message -> heard.add("trouble: " + message));
 
     @AfterEach
     void close() throws Exception {
-        SwingUtilities.invokeAndWait(work::close);
+        SwingUtilities.invokeAndWait(tasks::close);
     }
 
     @Test
@@ -44,7 +44,7 @@ class TaskQueueTest {
         assertThat(heard).hasSize(2);
         assertThat(heard.get(0)).contains("Your job is as it was").doesNotContain("index 7", "Exception");
         CountDownLatch next = new CountDownLatch(1);
-        SwingUtilities.invokeAndWait(() -> work.start("Next", () -> "x", x -> next.countDown()));
+        SwingUtilities.invokeAndWait(() -> tasks.submit("Next", () -> "x", x -> next.countDown()));
         assertThat(next.await(10, TimeUnit.SECONDS)).isTrue();
     }
 
@@ -53,8 +53,8 @@ class TaskQueueTest {
         CountDownLatch begun = new CountDownLatch(1);
         CountDownLatch cancelled = new CountDownLatch(1);
         CountDownLatch left = new CountDownLatch(1);
-        TaskQueue.Running<?>[] running = new TaskQueue.Running<?>[1];
-        SwingUtilities.invokeAndWait(() -> running[0] = work.start(task(progress -> {
+        TaskQueue.SubmittedTask<?>[] running = new TaskQueue.SubmittedTask<?>[1];
+        SwingUtilities.invokeAndWait(() -> running[0] = tasks.submit(task(progress -> {
             begun.countDown();
             try {
                 cancelled.await();
@@ -72,7 +72,7 @@ class TaskQueueTest {
         assertThat(left.await(10, TimeUnit.SECONDS)).isTrue();
         SwingUtilities.invokeAndWait(() -> {}); // whatever it had to say has been said
         assertThat(heard).containsExactly("gave up");
-        assertThat(work.waiting()).isEmpty();
+        assertThat(tasks.pending()).isEmpty();
     }
 
     private interface Job {
@@ -80,7 +80,7 @@ class TaskQueueTest {
     }
 
     private void start(Job job) throws Exception {
-        SwingUtilities.invokeAndWait(() -> work.start(task(job)));
+        SwingUtilities.invokeAndWait(() -> tasks.submit(task(job)));
         assertThat(over.await(10, TimeUnit.SECONDS)).isTrue();
         SwingUtilities.invokeAndWait(() -> {});
     }
@@ -93,18 +93,18 @@ class TaskQueueTest {
             }
 
             @Override
-            public String work(ProgressListener progress) {
+            public String doInBackground(ProgressListener progress) {
                 return job.run(progress);
             }
 
             @Override
-            public void done(String result) {
+            public void succeeded(String result) {
                 heard.add("done: " + result);
                 over.countDown();
             }
 
             @Override
-            public void gaveUp() {
+            public void abandoned() {
                 heard.add("gave up");
                 over.countDown();
             }

@@ -15,42 +15,42 @@ class UndoHistoryTest {
     void undoingAllStepsAndDoingThemAgainGoesThroughTheSameValues(@ForAll @Size(max = 20) List<Integer> values) {
         UndoHistory<Integer> history = UndoHistory.of(-1);
         for (int value : values) {
-            history = history.then(value);
+            history = history.withNext(value);
         }
         List<Integer> forwards = new ArrayList<>(history.states());
-        List<Integer> back = new ArrayList<>(List.of(history.present()));
+        List<Integer> back = new ArrayList<>(List.of(history.current()));
         while (history.canUndo()) {
             history = history.undone();
-            back.add(0, history.present());
+            back.add(0, history.current());
         }
         assertThat(back).isEqualTo(forwards);
-        assertThat(history.present()).isEqualTo(-1);
+        assertThat(history.current()).isEqualTo(-1);
         while (history.canRedo()) {
             history = history.redone();
         }
-        assertThat(history.present()).isEqualTo(forwards.get(forwards.size() - 1));
+        assertThat(history.current()).isEqualTo(forwards.get(forwards.size() - 1));
     }
 
     @Test
     void aNewStepForgetsWhatWasUndone() {
         UndoHistory<String> history =
-                UndoHistory.of("a").then("b").then("c").undone().then("d");
+                UndoHistory.of("a").withNext("b").withNext("c").undone().withNext("d");
         assertThat(history.canRedo()).isFalse();
-        assertThat(history.undone().present()).isEqualTo("b");
+        assertThat(history.undone().current()).isEqualTo("b");
     }
 
     @Test
     void theSameValueAgainIsNoStep() {
-        assertThat(UndoHistory.of("a").then("a").canUndo()).isFalse();
+        assertThat(UndoHistory.of("a").withNext("a").canUndo()).isFalse();
     }
 
     @Test
     void amendingIsNoStepAndKeepsWhatCanBeDoneAgain() {
         UndoHistory<String> history =
-                UndoHistory.of("a").then("b").then("c").undone().amended("B");
-        assertThat(history.present()).isEqualTo("B");
-        assertThat(history.undone().present()).isEqualTo("a");
-        assertThat(history.redone().present()).isEqualTo("c");
+                UndoHistory.of("a").withNext("b").withNext("c").undone().withCurrent("B");
+        assertThat(history.current()).isEqualTo("B");
+        assertThat(history.undone().current()).isEqualTo("a");
+        assertThat(history.redone().current()).isEqualTo("c");
     }
 
     @Test

@@ -42,13 +42,13 @@ class EdgeSideQuestionTest extends MainWindowTestBase {
 
     @Test
     void doesNotAskWhereItIsSure() {
-        lay(OutlinedJobs.traced(0.95));
+        open(OutlinedJobs.traced(0.95));
         frame.toggleButton("stage Knife").click();
         isAnswered();
     }
 
     private void asks() {
-        lay(OutlinedJobs.traced(0.75));
+        open(OutlinedJobs.traced(0.75));
         frame.toggleButton("stage Knife").click();
         isAsked();
     }

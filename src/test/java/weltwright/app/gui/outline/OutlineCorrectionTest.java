@@ -34,14 +34,14 @@ class OutlineCorrectionTest extends MainWindowTestBase {
 
     @BeforeEach
     void layTheKnife() {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         view = (OutlineCanvas) robot.finder().findByName("outline drawing");
     }
 
     @Test
     void aPointIsPulledWithTheMouse() {
         frame.toggleButton("tool Points").click();
-        pull(view, ON_THE_BACK, new Point(80, 15));
+        drag(view, ON_THE_BACK, new Point(80, 15));
         assertThat(outline().nodes())
                 .anySatisfy(n -> assertThat(n.at().distance(new Point(80, 15))).isLessThan(0.5));
         takenBack();
@@ -88,7 +88,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     @Test
     void whatCannotBeIsRefusedInPlainWordsBesideTheTools() {
         Outline triangle = Outline.polygon(List.of(new Point(-60, -15), new Point(60, 0), new Point(-60, 15)));
-        lay(OutlinedJobs.outlined().withSilhouette(new Silhouette(triangle, OutlinedJobs.KNIFE.landmarks(), true)));
+        open(OutlinedJobs.outlined().withSilhouette(new Silhouette(triangle, OutlinedJobs.KNIFE.landmarks(), true)));
         robot.focus(view);
         press(KeyEvent.VK_PERIOD);
         press(KeyEvent.VK_DELETE);
@@ -128,9 +128,9 @@ class OutlineCorrectionTest extends MainWindowTestBase {
         robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(new Point(40, 15)))));
         press(KeyEvent.VK_M);
         robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(new Point(60, 15)))));
-        letGo();
-        NotificationBar notice = (NotificationBar) robot.finder().findByName("notice", false);
-        assertThat(execute(notice::said)).as("a defect").isEmpty();
+        releaseMouse();
+        NotificationBar notificationBar = (NotificationBar) robot.finder().findByName("notice", false);
+        assertThat(execute(notificationBar::message)).as("a defect").isEmpty();
         assertThat(outline()).isEqualTo(OutlinedJobs.KNIFE.outline());
     }
 
@@ -146,7 +146,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
         // The outline is made wrong by hand: a stretch of the back 1 mm too far out.
         Polyline wrong = curve.stretch(from + 12, to - 12).map(p -> p.plus(new Point(0, 1)));
         Outline bad = OutlineEdit.redrawn(right.outline(), wrong);
-        lay(traced.withSilhouette(right.withOutline(bad)));
+        open(traced.withSilhouette(right.withOutline(bad)));
         await(
                 "the photo",
                 () -> execute(() -> view.viewport().toMm(new Point(0, 0)).x() < -100));
@@ -187,7 +187,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
         robot.waitForIdle();
         assertThat(job().silhouette().orElseThrow().bladeLengthMm()).isCloseTo(119, within(1e-6));
         frame.toggleButton("tool Points").click();
-        pull(view, ON_THE_BACK, new Point(80, 13));
+        drag(view, ON_THE_BACK, new Point(80, 13));
         assertThat(job().silhouette().orElseThrow().bladeLengthMm()).isCloseTo(119, within(1e-6));
         frame.textBox("length of the blade").deleteText().enterText("150\n");
         assertThat(job().silhouette().orElseThrow().bladeLengthMm()).isCloseTo(119, within(1e-6));
@@ -202,7 +202,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
         UncertainStretch back = new UncertainStretch(new Point(85, 11.5), new Point(75, 12));
         UncertainStretch edge = new UncertainStretch(new Point(20, -13.2), new Point(30, -13.2));
         Job job = OutlinedJobs.outlined();
-        lay(new Job(
+        open(new Job(
                 job.customer(),
                 job.knifeName(),
                 job.begun(),
@@ -224,9 +224,9 @@ class OutlineCorrectionTest extends MainWindowTestBase {
         press(KeyEvent.VK_Y);
         assertThat(job().unsure()).containsExactly(back);
         assertThat(middle().distance(new Point(80, 12))).isLessThan(3);
-        pull(view, new Point(80, 12), new Point(80, 12));
+        drag(view, new Point(80, 12), new Point(80, 12));
         frame.toggleButton("tool Points").click();
-        pull(view, new Point(80, 12), new Point(80, 13.5));
+        drag(view, new Point(80, 12), new Point(80, 13.5));
         assertThat(job().unsure()).as("moved by hand, so looked at").isEmpty();
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         assertThat(job().unsure()).containsExactly(back);
@@ -254,6 +254,6 @@ class OutlineCorrectionTest extends MainWindowTestBase {
                 robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(to))));
             }
         }
-        letGo();
+        releaseMouse();
     }
 }

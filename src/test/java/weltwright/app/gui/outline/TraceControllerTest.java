@@ -27,29 +27,29 @@ class TraceControllerTest {
     private static final Photo PHOTO = Photo.read(Path.of("sample-images", "drop-point.jpg"));
 
     private final List<String> messages = new ArrayList<>();
-    private TaskQueue work;
-    private JobModel bench;
+    private TaskQueue tasks;
+    private JobModel model;
     private TraceController tracing;
 
     @BeforeEach
     void photoOnTheBench() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
-            work = new TaskQueue(messages::add);
-            bench = new JobModel(OutlinedJobs.empty().withPhoto(PHOTO));
-            tracing = new TraceController(bench, work);
+            tasks = new TaskQueue(messages::add);
+            model = new JobModel(OutlinedJobs.empty().withPhoto(PHOTO));
+            tracing = new TraceController(model, tasks);
         });
     }
 
     @AfterEach
     void close() throws Exception {
-        SwingUtilities.invokeAndWait(work::close);
+        SwingUtilities.invokeAndWait(tasks::close);
     }
 
     @Test
     void aPhotoIsNotTracedBeforeTheUserAsks() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
-            bench.change(job -> job.withSettings(thicker(job)));
-            assertThat(tracing.running()).isFalse();
+            model.change(job -> job.withSettings(thicker(job)));
+            assertThat(tracing.isRunning()).isFalse();
         });
     }
 
@@ -57,11 +57,11 @@ class TraceControllerTest {
     void stoppedItIsNotTriedAgainUntilTheUserAsks() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             tracing.trace();
-            assertThat(tracing.running()).isTrue();
-            work.waiting().get(0).cancel();
-            bench.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.7)));
-            assertThat(tracing.running()).isFalse();
-            assertThat(bench.job().trace()).isEmpty();
+            assertThat(tracing.isRunning()).isTrue();
+            tasks.pending().get(0).cancel();
+            model.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.7)));
+            assertThat(tracing.isRunning()).isFalse();
+            assertThat(model.job().trace()).isEmpty();
         });
         assertThat(messages).isEmpty();
     }
@@ -71,9 +71,9 @@ class TraceControllerTest {
         Job traced = afterTrace(tracing::trace);
         Point butt = traced.silhouette().orElseThrow().landmarks().butt().plus(new Point(4, 10));
         Job anew = afterTrace(() -> {
-            bench.change(job -> job.withSilhouette(
+            model.change(job -> job.withSilhouette(
                     MovableLandmark.BUTT.pulled(job.silhouette().orElseThrow().withOtherSide(), butt)));
-            bench.change(job -> job.withSettings(thicker(job)));
+            model.change(job -> job.withSettings(thicker(job)));
         });
         var proposed = anew.trace().orElseThrow().silhouette();
         var kept = anew.silhouette().orElseThrow();
@@ -85,24 +85,24 @@ class TraceControllerTest {
         assertThat(kept.landmarks().butt().distance(butt)).isCloseTo(0, within(6.0));
         assertThat(kept.landmarks().butt()).isNotEqualTo(proposed.landmarks().butt());
         // The measures and the outline that follows from them are one step.
-        SwingUtilities.invokeAndWait(bench::undo);
-        assertThat(bench.job().trace()).isEqualTo(traced.trace());
-        assertThat(bench.job().settings()).isEqualTo(traced.settings());
+        SwingUtilities.invokeAndWait(model::undo);
+        assertThat(model.job().trace()).isEqualTo(traced.trace());
+        assertThat(model.job().settings()).isEqualTo(traced.settings());
     }
 
     @Test
     void cornersBeingSetAreNotTracedBeforeTheUserAsks() throws Exception {
         afterTrace(tracing::trace);
         SwingUtilities.invokeAndWait(() -> {
-            bench.change(job -> job.withSettings(job.settings()
+            model.change(job -> job.withSettings(job.settings()
                     .withGround(new GroundChoice.Rectangle(
                             297,
                             210,
                             List.of(new Point(9, 9), new Point(900, 9), new Point(900, 600), new Point(9, 600))))));
-            assertThat(bench.job().trace()).isEmpty();
-            assertThat(tracing.running()).isFalse();
+            assertThat(model.job().trace()).isEmpty();
+            assertThat(tracing.isRunning()).isFalse();
             tracing.trace();
-            assertThat(tracing.running()).isTrue();
+            assertThat(tracing.isRunning()).isTrue();
         });
     }
 
@@ -111,10 +111,10 @@ class TraceControllerTest {
         CompletableFuture<Job> traced = new CompletableFuture<>();
         SwingUtilities.invokeAndWait(() -> {
             what.run();
-            assertThat(tracing.running()).isTrue();
-            bench.watch(() -> {
-                if (bench.job().trace().isPresent()) {
-                    traced.complete(bench.job());
+            assertThat(tracing.isRunning()).isTrue();
+            model.subscribe(() -> {
+                if (model.job().trace().isPresent()) {
+                    traced.complete(model.job());
                 }
             });
         });

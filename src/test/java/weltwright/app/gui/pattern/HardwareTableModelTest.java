@@ -19,8 +19,8 @@ class HardwareTableModelTest {
     private static final int HOLDS_FROM = 4;
     private static final int PUNCH = 6;
 
-    private final JobModel bench = new JobModel(OutlinedJobs.outlined());
-    private final HardwareTableModel rows = new HardwareTableModel(bench);
+    private final JobModel model = new JobModel(OutlinedJobs.outlined());
+    private final HardwareTableModel rows = new HardwareTableModel(model);
 
     /** 1/8 in is 3.175 mm; a punch of 4/32 in is that very size, and so snug. */
     @Test
@@ -28,17 +28,17 @@ class HardwareTableModelTest {
         rows.setValueAt("1/8 in", 0, POST);
         assertThat(first().postMm()).isCloseTo(25.4 / 8, within(1e-12));
         assertThat(rows.getValueAt(0, PUNCH)).isEqualTo("3.18 mm");
-        bench.undo();
-        assertThat(bench.job().spec().hardware()).isEqualTo(HardwareList.USUAL);
+        model.undo();
+        assertThat(model.job().spec().hardware()).isEqualTo(HardwareList.USUAL);
     }
 
     @Test
     void whatCannotBeReadIsRefusedAndChangesNothing() {
-        assertThatThrownBy(() -> rows.typed(0, POST, "thick"))
+        assertThatThrownBy(() -> rows.parse(0, POST, "thick"))
                 .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("post");
-        assertThatThrownBy(() -> rows.typed(0, HardwareTableModel.NAME, " ")).isInstanceOf(UserFacingException.class);
-        assertThat(bench.canUndo()).isFalse();
+        assertThatThrownBy(() -> rows.parse(0, HardwareTableModel.NAME, " ")).isInstanceOf(UserFacingException.class);
+        assertThat(model.canUndo()).isFalse();
     }
 
     @Test
@@ -56,16 +56,16 @@ class HardwareTableModelTest {
         int snap = rows.add(Hardware.Kind.SNAP);
         assertThat(rows.getValueAt(snap, 1)).isEqualTo("snap");
         rows.setValueAt("my snap", snap, HardwareTableModel.NAME);
-        int higher = rows.raise(snap);
+        int higher = rows.moveUp(snap);
         assertThat(rows.getValueAt(higher, HardwareTableModel.NAME)).isEqualTo("my snap");
         rows.remove(higher);
         assertThat(rows.getRowCount()).isEqualTo(before);
-        assertThat(bench.job().spec().hardware()).isEqualTo(HardwareList.USUAL);
+        assertThat(model.job().spec().hardware()).isEqualTo(HardwareList.USUAL);
     }
 
     @Test
     void aListFromElsewhereIsShown() {
-        bench.lay(
+        model.open(
                 OutlinedJobs.outlined()
                         .withSpec(OutlinedJobs.outlined()
                                 .spec()
@@ -78,6 +78,6 @@ class HardwareTableModelTest {
     }
 
     private Fastener first() {
-        return bench.job().spec().hardware().fasteners().get(0);
+        return model.job().spec().hardware().fasteners().get(0);
     }
 }

@@ -7,7 +7,6 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
-import org.assertj.swing.core.MouseButton;
 import org.junit.jupiter.api.Test;
 import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.widget.WrappedText;
@@ -15,13 +14,12 @@ import weltwright.geometry.Point;
 import weltwright.image.Photo;
 import weltwright.trace.ground.GroundChoice;
 
-/** A photo that is opened: what the window asks and says of it, and corners set on it. */
+/** Questions and advice on a photo that is opened, and corners that are set on it. */
 class PhotoPanelTest extends MainWindowTestBase {
     private static final Path SCENES = Path.of("src/test/resources/scenes");
 
-    /** The lines are drawn and asked for; nothing is filled in. */
     @Test
-    void asksHowFarApartLinesAreAndTakesTheAnswer() {
+    void asksForTheDistanceOfTheLinesAndProposesNone() {
         open("paring-graph");
         await("the question", () -> shown("photo question").contains("how far apart"));
         frame.comboBox("ground").requireSelection("Ruled mat or paper");
@@ -35,20 +33,20 @@ class PhotoPanelTest extends MainWindowTestBase {
     }
 
     @Test
-    void saysWhatWouldMakeABetterPhotoBeforeTracing() {
+    void advisesOnABetterPhotoBeforeTracing() {
         open("skinner-sheet-letter");
         await("the advice", () -> shown("photo advice").contains("above the ground"));
         assertThat(job().trace()).isEmpty();
     }
 
     @Test
-    void cornersArePulledNudgedAndTakenBack() {
+    void movesCornersByMouseAndKeysAndUndoesIt() {
         open("tanto-paper-a4");
         frame.comboBox("ground").selectItem("Corners by hand");
         List<Point> before = rectangle().corners();
         assertThat(before).hasSize(4);
         PhotoCanvas view = (PhotoCanvas) robot.finder().findByName("photo drawing");
-        await("the photo looked at", this::isLookedAt);
+        await("the assessment of the photo", this::isAssessed);
 
         pull(view, view.toMm(before.get(1)), new Point(40, 30));
         List<Point> pulled = rectangle().corners();
@@ -70,29 +68,27 @@ class PhotoPanelTest extends MainWindowTestBase {
         assertThat(rectangle().corners()).isEqualTo(before);
     }
 
-    /** The words above the photo take other lines while a corner is held. */
+    /** The texts above the photo change their height during the drag. */
     @Test
-    void aHeldCornerStaysUnderTheMouse() {
+    void aDraggedCornerStaysUnderTheMouse() {
         open("tanto-paper-a4");
         frame.comboBox("ground").selectItem("Corners by hand");
         PhotoCanvas view = (PhotoCanvas) robot.finder().findByName("photo drawing");
-        await("the photo looked at", this::isLookedAt);
+        await("the assessment of the photo", this::isAssessed);
         Point corner = view.toMm(rectangle().corners().get(1));
         Point held = execute(() -> view.viewport().toPx(corner));
-        robot.moveMouse(view, awt(held));
-        robot.pressMouse(MouseButton.LEFT_BUTTON);
-        robot.waitForIdle();
+        pressMouse(view, held);
         Point before = execute(() -> onScreen(view, corner));
 
-        execute(() -> text("photo question").say("One line.\nAnother.\nA third."));
+        execute(() -> text("photo question").showText("One line.\nAnother.\nA third."));
         robot.waitForIdle();
         assertThat(execute(() -> onScreen(view, corner)).distance(before)).isLessThan(1e-6);
-        letGo();
+        releaseMouse();
         assertThat(execute(() -> view.viewport().toPx(corner)).distance(held)).isGreaterThan(1);
     }
 
     @Test
-    void theSizeOfTheRectangleIsTyped() {
+    void takesTheSizeOfTheRectangle() {
         open("tanto-paper-a4");
         frame.comboBox("ground").selectItem("Corners by hand");
         frame.textBox("width of the rectangle").deleteText().enterText("12 in\n");
@@ -100,9 +96,9 @@ class PhotoPanelTest extends MainWindowTestBase {
         assertThat(rectangle().widthMm()).isCloseTo(12 * 25.4, within(1e-9));
     }
 
-    /** Its corners are places in the photo before. */
+    /** The corners are points of the photo before. */
     @Test
-    void anotherPhotoBringsNoCornersAlong() {
+    void dropsTheCornersWithAnotherPhoto() {
         open("tanto-paper-a4");
         frame.comboBox("ground").selectItem("Corners by hand");
         open("paring-paper-a4");
@@ -111,22 +107,21 @@ class PhotoPanelTest extends MainWindowTestBase {
 
     private void open(String scene) {
         Photo photo = Photo.read(SCENES.resolve(scene + ".jpg"));
-        execute(() -> window.bench().change(job -> job.withPhoto(photo)));
+        execute(() -> window.model().change(job -> job.withPhoto(photo)));
         robot.waitForIdle();
     }
 
-    /** Moves what is at a place of the drawing by so many pixels of the photo, y down. */
+    /** Drags what is at a point of the drawing by px of the photo, y down. */
     private void pull(PhotoCanvas view, Point fromMm, Point byPhotoPx) {
         double mmPerPx =
-                BackgroundImage.TAKEN_WIDTH_MM / job().photo().orElseThrow().widthPx();
+                BackgroundImage.AS_TAKEN_WIDTH_MM / job().photo().orElseThrow().widthPx();
         Point toMm = fromMm.plus(new Point(byPhotoPx.x() * mmPerPx, -byPhotoPx.y() * mmPerPx));
         Point from = execute(() -> view.viewport().toPx(fromMm));
         Point to = execute(() -> view.viewport().toPx(toMm));
-        robot.moveMouse(view, awt(from));
-        robot.pressMouse(MouseButton.LEFT_BUTTON);
+        pressMouse(view, from);
         robot.moveMouse(view, awt(from.towards(to, 0.5)));
         robot.moveMouse(view, awt(to));
-        letGo();
+        releaseMouse();
     }
 
     private GroundChoice ground() {
@@ -142,8 +137,11 @@ class PhotoPanelTest extends MainWindowTestBase {
         return px.plus(new Point(view.getLocationOnScreen().x, view.getLocationOnScreen().y));
     }
 
-    private boolean isLookedAt() {
-        return !shown("photo advice").isEmpty() && !shown("photo advice").startsWith("Looking");
+    /**
+     * The texts of the assessment before remain while the photo is assessed again, so they do not show that it is done.
+     */
+    private boolean isAssessed() {
+        return execute(() -> robot.finder().findByType(PhotoPanel.class).isAssessed());
     }
 
     private String shown(String name) {

@@ -25,7 +25,7 @@ class SheathFormTest extends MainWindowTestBase {
 
     @BeforeEach
     void layTheKnife() {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         frame.toggleButton("stage Sheath").click();
     }
 
@@ -152,11 +152,11 @@ class SheathFormTest extends MainWindowTestBase {
     private void takenBack(int steps) {
         execute(() -> {
             for (int i = 0; i < steps; i++) {
-                window.bench().undo();
+                window.model().undo();
             }
         });
         assertThat(job()).isEqualTo(OutlinedJobs.outlined());
-        assertThat(execute(() -> window.bench().canUndo())).isFalse();
+        assertThat(execute(() -> window.model().canUndo())).isFalse();
     }
 
     private boolean shown(String name) {

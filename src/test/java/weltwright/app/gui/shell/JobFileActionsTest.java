@@ -42,32 +42,32 @@ class JobFileActionsTest {
     /** Exif 2.32: make and model, tags 271 and 272; focal length in 35 mm film, tag 41989. */
     @Test
     void aPhotoIsMeasuredWithThePhoneThatItNames() throws Exception {
-        PhoneLensStore shelf = new PhoneLensStore(folder.resolve("phones"));
-        shelf.put(LENS);
-        JobModel bench = new JobModel(OutlinedJobs.empty());
+        PhoneLensStore lensStore = new PhoneLensStore(folder.resolve("phones"));
+        lensStore.put(LENS);
+        JobModel model = new JobModel(OutlinedJobs.empty());
         List<String> messages = new ArrayList<>();
-        TaskQueue work = new TaskQueue(messages::add);
-        JobFileActions desk = new JobFileActions(bench, work, null, null, shelf, messages::add);
+        TaskQueue tasks = new TaskQueue(messages::add);
+        JobFileActions jobFiles = new JobFileActions(model, tasks, null, null, lensStore, messages::add);
 
-        open(bench, desk, photo("Model 3"));
-        assertThat(bench.job().settings().phone().map(CalibratedLens::name)).contains(LENS.name());
-        open(bench, desk, photo("Model 4"));
-        assertThat(bench.job().settings().phone()).isEmpty();
-        SwingUtilities.invokeAndWait(work::close);
+        open(model, jobFiles, photo("Model 3"));
+        assertThat(model.job().settings().phone().map(CalibratedLens::name)).contains(LENS.name());
+        open(model, jobFiles, photo("Model 4"));
+        assertThat(model.job().settings().phone()).isEmpty();
+        SwingUtilities.invokeAndWait(tasks::close);
     }
 
-    private static void open(JobModel bench, JobFileActions desk, Path file) throws Exception {
+    private static void open(JobModel model, JobFileActions jobFiles, Path file) throws Exception {
         CountDownLatch opened = new CountDownLatch(1);
         SwingUtilities.invokeAndWait(() -> {
-            bench.watch(() -> {
-                if (bench.job()
+            model.subscribe(() -> {
+                if (model.job()
                         .photo()
                         .map(p -> p.name().equals(file.getFileName().toString()))
                         .orElse(false)) {
                     opened.countDown();
                 }
             });
-            desk.open(file);
+            jobFiles.open(file);
         });
         assertThat(opened.await(60, TimeUnit.SECONDS)).isTrue();
     }

@@ -65,7 +65,7 @@ class MainWindowTest extends MainWindowTestBase {
 
     @Test
     void thePatternFollowsTheChoicesAndABadLengthChangesNothing() {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         frame.toggleButton("stage Sheath").click();
         awaitPattern();
         frame.textBox("leather thickness").deleteText().enterText("1/8 in\n");
@@ -83,7 +83,7 @@ class MainWindowTest extends MainWindowTestBase {
 
     @Test
     void whatTheKnifeLayOnIsToldAndKeptWhenOtherMeasuresChange() {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         frame.comboBox("ground").selectItem("Ruled mat or paper");
         frame.textBox("distance of the ground's lines").deleteText().enterText("1/2 in\n");
         frame.textBox("handle thickness").deleteText().enterText("20\n");
@@ -98,7 +98,7 @@ class MainWindowTest extends MainWindowTestBase {
 
     @Test
     void undoAndRedoGoThroughTheChoicesByTheUsualKeys() {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         frame.toggleButton("stage Sheath").click();
         frame.comboBox("drawn with").selectItem("Left hand");
         assertThat(job()).isNotEqualTo(OutlinedJobs.outlined());
@@ -113,9 +113,9 @@ class MainWindowTest extends MainWindowTestBase {
 
     @Test
     void aLandmarkIsPulledAlongTheOutlineWithTheMouse() {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         OutlineCanvas view = (OutlineCanvas) robot.finder().findByName("outline drawing");
-        pull(view, OutlinedJobs.KNIFE.landmarks().heel(), new Point(20, -40));
+        drag(view, OutlinedJobs.KNIFE.landmarks().heel(), new Point(20, -40));
         Silhouette pulled = job().silhouette().orElseThrow();
         assertThat(pulled.landmarks().heel().x()).isCloseTo(20, within(3.0));
         assertThat(pulled.landmarks().heel().y()).isCloseTo(-13, within(1.5)); // on the edge, not under the mouse
@@ -126,7 +126,7 @@ class MainWindowTest extends MainWindowTestBase {
 
     @Test
     void aLandmarkIsMovedWithTheKeys() {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         robot.focus(robot.finder().findByName("outline drawing"));
         press(KeyEvent.VK_H);
         press(KeyEvent.VK_LEFT);
@@ -136,14 +136,14 @@ class MainWindowTest extends MainWindowTestBase {
 
     @Test
     void theOtherSideIsTheEdge() {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         frame.toggleButton("other side").click();
         assertThat(job().silhouette()).contains(OutlinedJobs.KNIFE.withOtherSide());
     }
 
     @Test
     void thePatternIsSavedAsAPdfOnThePaperChosen() throws IOException {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         frame.toggleButton("stage Paper").click();
         frame.comboBox("paper size").selectItem("Letter");
         awaitPattern();
@@ -161,7 +161,7 @@ class MainWindowTest extends MainWindowTestBase {
 
     @Test
     void aJobIsSavedAndOpenedAgainAsItWas() {
-        lay(OutlinedJobs.empty());
+        open(OutlinedJobs.empty());
         frame.toggleButton("stage Order").click();
         frame.textBox("customer").enterText("A. Customer");
         frame.textBox("notes").enterText("brown thread");
@@ -171,13 +171,13 @@ class MainWindowTest extends MainWindowTestBase {
         Path written = folder.resolve("trial" + JobFile.EXTENSION);
         await(
                 "the job's file",
-                () -> Files.exists(written) && !execute(() -> window.bench().unsaved()));
+                () -> Files.exists(written) && !execute(() -> window.model().hasUnsavedChanges()));
         Job saved = job();
         assertThat(saved.customer()).isEqualTo("A. Customer");
         assertThat(saved.notes()).isEqualTo("brown thread");
         assertThat(JobFile.read(written)).isEqualTo(saved);
 
-        lay(OutlinedJobs.empty());
+        open(OutlinedJobs.empty());
         frame.menuItemWithPath("File", "Open job…").click();
         choose(written);
         await("the job", () -> job().equals(saved));
@@ -185,7 +185,7 @@ class MainWindowTest extends MainWindowTestBase {
 
     @Test
     void anUnsavedJobIsNotLostByClosing() {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         frame.toggleButton("other side").click();
         Job changed = job();
         frame.close();
@@ -200,13 +200,13 @@ class MainWindowTest extends MainWindowTestBase {
 
     @Test
     void aFileThatIsNoPhotoIsRefusedInPlainWordsAndTheJobStays() throws IOException {
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         Path file = Files.writeString(folder.resolve("letter.jpg"), "Dear customer");
         frame.menuItemWithPath("File", "Open photo…").click();
         choose(file);
-        NotificationBar notice = (NotificationBar) robot.finder().findByName("notice", false);
-        await("the message", () -> execute(notice::isShowing));
-        assertThat(execute(notice::said)).contains("letter.jpg").doesNotContain("Exception");
+        NotificationBar notificationBar = (NotificationBar) robot.finder().findByName("notice", false);
+        await("the message", () -> execute(notificationBar::isShowing));
+        assertThat(execute(notificationBar::message)).contains("letter.jpg").doesNotContain("Exception");
         assertThat(job()).isEqualTo(OutlinedJobs.outlined());
     }
 
@@ -236,10 +236,10 @@ class MainWindowTest extends MainWindowTestBase {
     @Test
     void aFileThatIsNoPhotoDroppedOnTheWindowIsRefused() throws IOException {
         drop(Files.writeString(folder.resolve("letter.txt"), "Dear customer"));
-        NotificationBar notice = (NotificationBar) robot.finder().findByName("notice", false);
-        await("the message", () -> execute(notice::isShowing));
-        assertThat(execute(notice::said)).contains("letter.txt");
-        assertThat(execute(() -> window.bench().unsaved())).isFalse();
+        NotificationBar notificationBar = (NotificationBar) robot.finder().findByName("notice", false);
+        await("the message", () -> execute(notificationBar::isShowing));
+        assertThat(execute(notificationBar::message)).contains("letter.txt");
+        assertThat(execute(() -> window.model().hasUnsavedChanges())).isFalse();
     }
 
     /** As the desktop hands a dropped file over. */

@@ -14,37 +14,37 @@ class NextStepPromptTest {
     @EnumSource(WorkflowStage.class)
     void anEmptyJobBeginsWithAPhotoWhereverOneLooks(WorkflowStage stage) {
         NextStepPrompt step = NextStepPrompt.of(OutlinedJobs.empty(), stage, false, "");
-        assertThat(step.words()).contains("print the sheet", "drop the photo here");
-        assertThat(step.deed()).contains(NextStepPrompt.Deed.OPEN_PHOTO);
+        assertThat(step.text()).contains("print the sheet", "drop the photo here");
+        assertThat(step.action()).contains(NextStepPrompt.NextAction.OPEN_PHOTO);
     }
 
     @ParameterizedTest
     @EnumSource(WorkflowStage.class)
     void whileTheOutlineIsLookedForThereIsNothingToPress(WorkflowStage stage) {
-        assertThat(NextStepPrompt.of(OutlinedJobs.empty(), stage, true, "").deed())
+        assertThat(NextStepPrompt.of(OutlinedJobs.empty(), stage, true, "").action())
                 .isEmpty();
     }
 
     @ParameterizedTest
     @EnumSource(WorkflowStage.class)
     void withAnOutlineEachStageLeadsToTheNextAndThePaperToTheFile(WorkflowStage stage) {
-        NextStepPrompt.Deed expected = switch (stage) {
-            case ORDER -> NextStepPrompt.Deed.GO_TO_KNIFE;
-            case KNIFE -> NextStepPrompt.Deed.GO_TO_SHEATH;
-            case SHEATH -> NextStepPrompt.Deed.GO_TO_PAPER;
-            case PAPER -> NextStepPrompt.Deed.SAVE_PDF;
+        NextStepPrompt.NextAction expected = switch (stage) {
+            case ORDER -> NextStepPrompt.NextAction.GO_TO_KNIFE;
+            case KNIFE -> NextStepPrompt.NextAction.GO_TO_SHEATH;
+            case SHEATH -> NextStepPrompt.NextAction.GO_TO_PAPER;
+            case PAPER -> NextStepPrompt.NextAction.SAVE_PDF;
         };
-        assertThat(NextStepPrompt.of(OutlinedJobs.outlined(), stage, false, "").deed())
+        assertThat(NextStepPrompt.of(OutlinedJobs.outlined(), stage, false, "").action())
                 .contains(expected);
     }
 
     @Test
     void whereItIsNotSureWhichSideIsTheEdgeTheKnifeStageBeginsWithThat() {
         assertThat(NextStepPrompt.of(OutlinedJobs.traced(0.75), WorkflowStage.KNIFE, false, "")
-                        .words())
+                        .text())
                 .startsWith("Look which side is the edge: the outline does not tell for sure. ");
         assertThat(NextStepPrompt.of(OutlinedJobs.traced(0.95), WorkflowStage.KNIFE, false, "")
-                        .words())
+                        .text())
                 .doesNotContain("which side is the edge");
     }
 
@@ -55,8 +55,8 @@ class NextStepPromptTest {
     void whereNoPatternCanBeMadeItSaysWhyAndOffersNoPaper(WorkflowStage stage) {
         NextStepPrompt step =
                 NextStepPrompt.of(OutlinedJobs.outlined(), stage, false, "The welt is too thin. Choose more layers.");
-        assertThat(step.words()).isEqualTo("The welt is too thin. Choose more layers.");
-        assertThat(step.deed()).isNotEqualTo(java.util.Optional.of(NextStepPrompt.Deed.SAVE_PDF));
-        assertThat(step.deed()).isNotEqualTo(java.util.Optional.of(NextStepPrompt.Deed.GO_TO_PAPER));
+        assertThat(step.text()).isEqualTo("The welt is too thin. Choose more layers.");
+        assertThat(step.action()).isNotEqualTo(java.util.Optional.of(NextStepPrompt.NextAction.SAVE_PDF));
+        assertThat(step.action()).isNotEqualTo(java.util.Optional.of(NextStepPrompt.NextAction.GO_TO_PAPER));
     }
 }

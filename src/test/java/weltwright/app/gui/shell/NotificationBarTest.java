@@ -12,14 +12,14 @@ class NotificationBarTest {
     @Test
     void aShortNoticeIsAsHighAsItsButtonWhenItFirstAppears() {
         int[] heights = execute(() -> {
-            NotificationBar notice = new NotificationBar();
+            NotificationBar notificationBar = new NotificationBar();
             JPanel top = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]"));
-            top.add(notice, "wmin 0");
+            top.add(notificationBar, "wmin 0");
             top.setSize(1024, 300);
             top.doLayout();
-            int button = notice.getComponent(1).getPreferredSize().height;
-            notice.say("Saved. The pattern is as it was, and can be printed.");
-            return new int[] {button, notice.getPreferredSize().height};
+            int button = notificationBar.getComponent(1).getPreferredSize().height;
+            notificationBar.showMessage("Saved. The pattern is as it was, and can be printed.");
+            return new int[] {button, notificationBar.getPreferredSize().height};
         });
 
         assertThat(heights[1]).isBetween(heights[0], 2 * heights[0]);

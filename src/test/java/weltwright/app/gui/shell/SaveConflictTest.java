@@ -35,7 +35,7 @@ class SaveConflictTest extends MainWindowTestBase {
     void aJobThatAnotherProgramChangedIsAskedAboutAndBothCanBeKept() throws IOException {
         Path file = folder.resolve("anouk.wwj");
         FileVersion opened = JobFile.write(OutlinedJobs.outlined(), file);
-        execute(() -> window.bench().lay(OutlinedJobs.outlined(), Optional.of(opened)));
+        execute(() -> window.model().open(OutlinedJobs.outlined(), Optional.of(opened)));
         JobFile.write(OutlinedJobs.empty(), file);
         byte[] theirs = Files.readAllBytes(file);
 
@@ -49,7 +49,7 @@ class SaveConflictTest extends MainWindowTestBase {
                 .target();
         assertThat(chooser.getSelectedFile().toPath()).as("a free name").isEqualTo(folder.resolve("anouk-3.wwj"));
         execute(chooser::approveSelection);
-        await("the job", () -> !execute(() -> window.bench().unsaved()));
+        await("the job", () -> !execute(() -> window.model().hasUnsavedChanges()));
         assertThat(file).hasBinaryContent(theirs);
         assertThat(JobFile.read(folder.resolve("anouk-3.wwj"))).isEqualTo(ours);
     }
@@ -58,13 +58,13 @@ class SaveConflictTest extends MainWindowTestBase {
     void replacedAllTheSameTheOtherIsKeptAsTheVersionBefore() throws IOException {
         Path file = folder.resolve("anouk.wwj");
         FileVersion opened = JobFile.write(OutlinedJobs.outlined(), file);
-        execute(() -> window.bench().lay(OutlinedJobs.outlined(), Optional.of(opened)));
+        execute(() -> window.model().open(OutlinedJobs.outlined(), Optional.of(opened)));
         JobFile.write(OutlinedJobs.empty(), file);
 
         Job ours = changed();
         save();
         answer("Replace it");
-        await("the job", () -> !execute(() -> window.bench().unsaved()));
+        await("the job", () -> !execute(() -> window.model().hasUnsavedChanges()));
         assertThat(JobFile.read(file)).isEqualTo(ours);
         assertThat(JobFile.read(Backup.of(file))).isEqualTo(OutlinedJobs.empty());
     }
@@ -73,7 +73,7 @@ class SaveConflictTest extends MainWindowTestBase {
     void cancelledItIsAskedAgainTheNextTime() throws IOException {
         Path file = folder.resolve("anouk.wwj");
         FileVersion opened = JobFile.write(OutlinedJobs.outlined(), file);
-        execute(() -> window.bench().lay(OutlinedJobs.outlined(), Optional.of(opened)));
+        execute(() -> window.model().open(OutlinedJobs.outlined(), Optional.of(opened)));
         JobFile.write(OutlinedJobs.empty(), file);
         byte[] theirs = Files.readAllBytes(file);
 
@@ -82,7 +82,7 @@ class SaveConflictTest extends MainWindowTestBase {
             save();
             answer("Cancel");
         }
-        assertThat(execute(() -> window.bench().unsaved())).isTrue();
+        assertThat(execute(() -> window.model().hasUnsavedChanges())).isTrue();
         assertThat(file).hasBinaryContent(theirs);
     }
 
@@ -90,7 +90,7 @@ class SaveConflictTest extends MainWindowTestBase {
     void nothingIsSavedOverAFileOfAnotherKind() throws IOException {
         byte[] letter = "Dear customer".getBytes();
         Path file = Files.write(folder.resolve("letter.wwj"), letter);
-        lay(OutlinedJobs.outlined());
+        open(OutlinedJobs.outlined());
         save();
         choose(file);
         answer("OK");
@@ -103,7 +103,7 @@ class SaveConflictTest extends MainWindowTestBase {
     }
 
     private Job changed() {
-        execute(() -> window.bench().change(job -> job.withOrder("B. Customer", "", Optional.empty(), "")));
+        execute(() -> window.model().change(job -> job.withOrder("B. Customer", "", Optional.empty(), "")));
         return job();
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import static org.assertj.swing.timing.Pause.pause;
 
 import java.awt.AWTEvent;
+import java.awt.Component;
 import java.awt.Toolkit;
 import java.awt.event.AWTEventListener;
 import java.awt.event.KeyEvent;
@@ -28,10 +29,10 @@ import weltwright.geometry.Point;
 import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
 
-/** The window open on a display, and a hand for mouse and keys. */
+/** Opens the main window on a display before each test, with a robot for mouse and keys. */
 public abstract class MainWindowTestBase {
-    private static final int PATIENCE_MS = 60_000;
-    private static final int FEELING_MS = 5_000;
+    private static final int CONDITION_TIMEOUT_MS = 60_000;
+    private static final int EVENT_TIMEOUT_MS = 5_000;
 
     public Robot robot;
     public MainWindow window;
@@ -43,11 +44,11 @@ public abstract class MainWindowTestBase {
         FailOnThreadViolationRepaintManager.install();
         robot = BasicRobot.robotWithNewAwtHierarchy();
         window = execute(() -> {
-            Theme.LIGHT.wear();
+            Theme.LIGHT.install();
             return new MainWindow(new InMemoryPreferences(), new PhoneLensStore(Path.of("target", "no-phones")));
         });
         frame = new FrameFixture(robot, window.frame());
-        execute(window::appear);
+        execute(window::show);
         robot.waitForIdle();
     }
 
@@ -58,49 +59,57 @@ public abstract class MainWindowTestBase {
         }
     }
 
-    public void lay(Job job) {
-        execute(() -> window.bench().lay(job, Optional.empty()));
+    public void open(Job job) {
+        execute(() -> window.model().open(job, Optional.empty()));
         robot.waitForIdle();
     }
 
     public Job job() {
-        return execute(() -> window.bench().job());
+        return execute(() -> window.model().job());
     }
 
-    /** The keys pressed one after another and held, then released. */
+    /** Presses the keys one after another, then releases them in reverse order. */
     public void press(int... keys) {
         for (int key : keys) {
             robot.pressKey(key);
         }
-        felt(KeyEvent.KEY_RELEASED, AWTEvent.KEY_EVENT_MASK, () -> {
+        performAndAwait(KeyEvent.KEY_RELEASED, AWTEvent.KEY_EVENT_MASK, () -> {
             for (int i = keys.length - 1; i >= 0; i--) {
                 robot.releaseKey(keys[i]);
             }
         });
     }
 
-    /** Lets the mouse's button go. */
-    public void letGo() {
-        felt(MouseEvent.MOUSE_RELEASED, AWTEvent.MOUSE_EVENT_MASK, robot::releaseMouseButtons);
+    /** Presses the left mouse button at a point of a component. */
+    public void pressMouse(Component component, Point px) {
+        robot.moveMouse(component, awt(px));
+        performAndAwait(
+                MouseEvent.MOUSE_PRESSED, AWTEvent.MOUSE_EVENT_MASK, () -> robot.pressMouse(MouseButton.LEFT_BUTTON));
+    }
+
+    /** Releases the mouse button. */
+    public void releaseMouse() {
+        performAndAwait(MouseEvent.MOUSE_RELEASED, AWTEvent.MOUSE_EVENT_MASK, robot::releaseMouseButtons);
     }
 
     /**
-     * Does something with the hand and waits until the window has felt it. What a robot does goes round by the display
-     * server; on a busy machine the window may well be idle before it comes back from there.
+     * Performs an action of the robot and waits until the window has received the event. Events of the robot take their
+     * way through the display server, and on a busy machine {@code waitForIdle} may return before they arrive.
      *
-     * @param event which the window is to feel
+     * @param event id of the event to wait for
+     * @param mask of its kind
      */
-    private void felt(int event, long mask, Runnable hand) {
-        CountDownLatch felt = new CountDownLatch(1);
+    private void performAndAwait(int event, long mask, Runnable action) {
+        CountDownLatch received = new CountDownLatch(1);
         AWTEventListener listener = e -> {
             if (e.getID() == event) {
-                felt.countDown();
+                received.countDown();
             }
         };
         Toolkit.getDefaultToolkit().addAWTEventListener(listener, mask);
         try {
-            hand.run();
-            felt.await(FEELING_MS, TimeUnit.MILLISECONDS);
+            action.run();
+            received.await(EVENT_TIMEOUT_MS, TimeUnit.MILLISECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } finally {
@@ -109,33 +118,32 @@ public abstract class MainWindowTestBase {
         robot.waitForIdle();
     }
 
-    public void pull(OutlineCanvas view, Point fromMm, Point toMm) {
+    public void drag(OutlineCanvas view, Point fromMm, Point toMm) {
         Point from = execute(() -> view.viewport().toPx(fromMm));
         Point to = execute(() -> view.viewport().toPx(toMm));
-        robot.moveMouse(view, awt(from));
-        robot.pressMouse(MouseButton.LEFT_BUTTON);
+        pressMouse(view, from);
         for (double t = 0.25; t <= 1; t += 0.25) {
             robot.moveMouse(view, awt(from.towards(to, t)));
         }
-        letGo();
+        releaseMouse();
     }
 
     public static java.awt.Point awt(Point px) {
         return new java.awt.Point((int) Math.round(px.x()), (int) Math.round(px.y()));
     }
 
-    public static void await(String what, Callable<Boolean> there) {
+    public static void await(String description, Callable<Boolean> condition) {
         pause(
-                new Condition(what) {
+                new Condition(description) {
                     @Override
                     public boolean test() {
                         try {
-                            return there.call();
+                            return condition.call();
                         } catch (Exception e) {
                             throw new AssertionError(e);
                         }
                     }
                 },
-                PATIENCE_MS);
+                CONDITION_TIMEOUT_MS);
     }
 }

@@ -34,7 +34,7 @@ class ThemeColorsTest {
     @ParameterizedTest
     @EnumSource
     void eachThemeDefinesAllColors(Theme theme) throws ReflectiveOperationException {
-        theme.wear();
+        theme.install();
         List<Method> colors = Arrays.stream(ThemeColors.class.getDeclaredMethods())
                 .filter(method -> method.getReturnType() == Color.class && method.getParameterCount() == 0)
                 .toList();
@@ -54,7 +54,7 @@ class ThemeColorsTest {
     @ParameterizedTest
     @EnumSource
     void textOnDrawingsCanBeRead(Theme theme) {
-        theme.wear();
+        theme.install();
         for (Color text :
                 List.of(ThemeColors.text(), ThemeColors.secondaryText(), ThemeColors.error(), ThemeColors.warning())) {
             assertThat(contrast(text, ThemeColors.canvas()))

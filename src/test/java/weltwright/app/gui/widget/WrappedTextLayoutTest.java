@@ -22,7 +22,7 @@ class WrappedTextLayoutTest {
         VirtualDisplay.assumeThere();
         execute(() -> {
             WrappedText text = new WrappedText(ThemeColors::text);
-            text.say("");
+            text.showText("");
             JPanel below = new JPanel();
             JPanel pane = new JPanel(new WrappedTextLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
             pane.add(text, "wmin 0");
@@ -32,11 +32,11 @@ class WrappedTextLayoutTest {
             frame.addNotify();
             frame.setSize(new Dimension(900, 600));
             settled(frame, below);
-            text.say(LONG);
+            text.showText(LONG);
             settled(frame, below);
             frame.setSize(new Dimension(300, 600));
             settled(frame, below);
-            text.say("Short.");
+            text.showText("Short.");
             settled(frame, below);
             frame.dispose();
         });

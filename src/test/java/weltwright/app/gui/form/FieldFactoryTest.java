@@ -8,7 +8,7 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class ValidatedFieldsTest {
+class FieldFactoryTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"24 Mar 2027", "24 march 2027", "2027-03-24", "24.3.2027", " 24 Mar 2027 "})
@@ -22,14 +22,14 @@ class ValidatedFieldsTest {
     void refusesWhatIsNoDayAndShowsHowToWriteOne(String typed) {
         ValidatedField<Optional<LocalDate>> day = typed(typed);
         assertThat(day.value()).isEmpty();
-        assertThat(day.wrong().getText()).contains(typed, "24 Mar 2027");
+        assertThat(day.errorText().getText()).contains(typed, "24 Mar 2027");
     }
 
     private static ValidatedField<Optional<LocalDate>> typed(String text) {
         return GuiActionRunner.execute(() -> {
-            ValidatedField<Optional<LocalDate>> day = ValidatedFields.dayIfAny("day to be ready", Optional.empty());
-            day.field().setText(text);
-            day.field().postActionEvent();
+            ValidatedField<Optional<LocalDate>> day = FieldFactory.optionalDate("day to be ready", Optional.empty());
+            day.textField().setText(text);
+            day.textField().postActionEvent();
             return day;
         });
     }

@@ -22,34 +22,37 @@ import weltwright.units.LengthField;
 import weltwright.units.NumberField;
 import weltwright.units.TextField;
 
-/** The kinds of line that the forms are made of. */
-public final class ValidatedFields {
-    private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-    private static final List<DateTimeFormatter> READ = Stream.of("d MMM uuuu", "d MMMM uuuu", "uuuu-M-d", "d.M.uuuu")
-            .map(ValidatedFields::reading)
+/** Creates the validated fields of the forms: lengths in mm, numbers, texts and dates. */
+public final class FieldFactory {
+    private static final DateTimeFormatter DISPLAY_FORMAT = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+    private static final List<DateTimeFormatter> INPUT_FORMATS = Stream.of(
+                    "d MMM uuuu", "d MMMM uuuu", "uuuu-M-d", "d.M.uuuu")
+            .map(FieldFactory::dateFormat)
             .toList();
 
-    /** A comma without a space after it is a decimal comma. */
-    private static final Pattern BETWEEN = Pattern.compile(";|,\\s|\\band\\b");
+    /** A comma without a space after it is a decimal comma and separates nothing. */
+    private static final Pattern SEPARATOR = Pattern.compile(";|,\\s|\\band\\b");
 
-    private ValidatedFields() {}
+    private FieldFactory() {}
 
-    /** A length in mm, typed in any unit that its field takes. */
+    /** Creates a field for a length in mm that commits while typing. */
     public static ValidatedField<Double> length(LengthField field, double mm) {
         return new ValidatedField<>(field.name(), mm, field::readMm, v -> new Length(v).inMillimetres(), true);
     }
 
-    /** The same, not taken before Enter or leaving the line: where each new value sets long work off. */
-    public static ValidatedField<Double> slowLength(LengthField field, double mm) {
+    /**
+     * Creates a field for a length in mm that does not commit while typing, for values that start long computations.
+     */
+    public static ValidatedField<Double> lengthOnCommit(LengthField field, double mm) {
         return new ValidatedField<>(field.name(), mm, field::readMm, v -> new Length(v).inMillimetres(), false);
     }
 
     /**
-     * A length that may be left out; not taken before Enter or leaving the line.
+     * Creates a field for an optional length in mm that does not commit while typing.
      *
-     * @param check gives the length back, or throws {@link UserFacingException} that says why it cannot be
+     * @param check returns the length, or throws {@link UserFacingException} where it is not valid
      */
-    public static ValidatedField<OptionalDouble> lengthIfAny(LengthField field, DoubleUnaryOperator check) {
+    public static ValidatedField<OptionalDouble> optionalLength(LengthField field, DoubleUnaryOperator check) {
         return new ValidatedField<>(
                 field.name(),
                 OptionalDouble.empty(),
@@ -60,41 +63,41 @@ public final class ValidatedFields {
                 false);
     }
 
-    public static ValidatedField<String> words(TextField field, String value) {
+    public static ValidatedField<String> text(TextField field, String value) {
         return new ValidatedField<>(
                 field.name(), value, text -> field.read(text).strip(), Function.identity(), true);
     }
 
     public static ValidatedField<Double> number(NumberField field, double value) {
-        return new ValidatedField<>(field.name(), value, field::read, ValidatedFields::plain, true);
+        return new ValidatedField<>(field.name(), value, field::read, FieldFactory::formatNumber, true);
     }
 
     /**
-     * A number that may be typed with its sign, such as ° or %.
+     * Creates a field for a number with a unit such as ° or %, which need not be typed.
      *
-     * @param sign shown behind the number
+     * @param unit shown after the number
      */
-    public static ValidatedField<Double> signed(NumberField field, String sign, double value) {
+    public static ValidatedField<Double> numberWithUnit(NumberField field, String unit, double value) {
         return new ValidatedField<>(
                 field.name(),
                 value,
-                text -> field.read(text.strip().endsWith(sign) ? text.strip().replace(sign, "") : text),
-                v -> plain(v) + sign,
+                text -> field.read(text.strip().endsWith(unit) ? text.strip().replace(unit, "") : text),
+                v -> formatNumber(v) + unit,
                 true);
     }
 
-    /** A stitch length in mm, typed as a length or as stitches per inch. */
-    public static ValidatedField<Double> pitch(double mm) {
+    /** Creates a field for a stitch length in mm, typed as a length or as stitches per inch. */
+    public static ValidatedField<Double> stitchPitch(double mm) {
         return new ValidatedField<>(
                 JobFields.PITCH.name(), mm, JobFields::readPitchMm, v -> new Length(v).inMillimetres(), true);
     }
 
-    /** Lengths one after another, or none; not taken before Enter or leaving the line. */
-    public static ValidatedField<List<Double>> lengths(String name, LengthField each) {
+    /** Creates a field for a list of lengths in mm, which may be empty; it does not commit while typing. */
+    public static ValidatedField<List<Double>> lengthList(String name, LengthField each) {
         return new ValidatedField<>(
                 name,
                 List.of(),
-                text -> Stream.of(BETWEEN.split(text))
+                text -> Stream.of(SEPARATOR.split(text))
                         .filter(part -> !part.isBlank())
                         .map(each::readMm)
                         .toList(),
@@ -102,34 +105,34 @@ public final class ValidatedFields {
                 false);
     }
 
-    /** A number that may be left out; not taken before Enter or leaving the line. */
-    public static ValidatedField<OptionalDouble> numberIfAny(NumberField field, OptionalDouble value) {
+    /** Creates a field for an optional number that does not commit while typing. */
+    public static ValidatedField<OptionalDouble> optionalNumber(NumberField field, OptionalDouble value) {
         return new ValidatedField<>(
                 field.name(),
                 value,
                 text -> text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(field.read(text)),
-                v -> v.isPresent() ? plain(v.getAsDouble()) : "",
+                v -> v.isPresent() ? formatNumber(v.getAsDouble()) : "",
                 false);
     }
 
-    /** A day that may be left out. */
-    public static ValidatedField<Optional<LocalDate>> dayIfAny(String name, Optional<LocalDate> value) {
+    /** Creates a field for an optional date that does not commit while typing. */
+    public static ValidatedField<Optional<LocalDate>> optionalDate(String name, Optional<LocalDate> value) {
         return new ValidatedField<>(
                 name,
                 value,
                 text -> text.isBlank()
                         ? Optional.empty()
-                        : Optional.of(readDay(name, DigitNormalizer.ascii(text.strip()))),
-                v -> v.map(ValidatedFields::day).orElse(""),
+                        : Optional.of(parseDate(name, DigitNormalizer.ascii(text.strip()))),
+                v -> v.map(FieldFactory::formatDate).orElse(""),
                 false);
     }
 
-    public static String day(LocalDate day) {
-        return SHOWN.format(day);
+    public static String formatDate(LocalDate day) {
+        return DISPLAY_FORMAT.format(day);
     }
 
-    /** Strict: there is no 31 February. */
-    private static DateTimeFormatter reading(String pattern) {
+    /** Returns a strict format, which refuses 31 February. */
+    private static DateTimeFormatter dateFormat(String pattern) {
         return new DateTimeFormatterBuilder()
                 .parseCaseInsensitive()
                 .appendPattern(pattern)
@@ -137,20 +140,20 @@ public final class ValidatedFields {
                 .withResolverStyle(ResolverStyle.STRICT);
     }
 
-    private static LocalDate readDay(String name, String text) {
-        for (DateTimeFormatter format : READ) {
+    private static LocalDate parseDate(String name, String text) {
+        for (DateTimeFormatter format : INPUT_FORMATS) {
             try {
                 return LocalDate.parse(text, format);
             } catch (DateTimeParseException e) {
-                // perhaps written in the next way
+                // the next format may fit
             }
         }
         throw new UserFacingException(
                 "“" + text + "” cannot be read as a day (" + name + ").",
-                "Write it like " + day(LocalDate.of(2027, 3, 24)) + ", or leave it empty.");
+                "Write it like " + formatDate(LocalDate.of(2027, 3, 24)) + ", or leave it empty.");
     }
 
-    private static String plain(double number) {
+    private static String formatNumber(double number) {
         return number == Math.rint(number) ? Long.toString(Math.round(number)) : Double.toString(number);
     }
 }

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import java.awt.event.KeyEvent;
+import java.util.concurrent.atomic.AtomicReference;
+import javax.swing.JButton;
+import javax.swing.JSlider;
 import javax.swing.JTable;
-import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.data.TableCell;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -18,19 +20,19 @@ import weltwright.geometry.Point;
 import weltwright.job.Job;
 import weltwright.sheath.spec.BeltAttachment;
 
-/** What can be looked at of a sheath, with mouse and keys. */
-class SheathViewTest extends MainWindowTestBase {
+/** The tabs of the sheath, operated by mouse and keys. */
+class PatternTabsTest extends MainWindowTestBase {
 
     @BeforeEach
     void layTheKnife() {
         Job job = OutlinedJobs.outlined();
-        lay(job.withSpec(job.spec().withHandleDepthMm(0)));
+        open(job.withSpec(job.spec().withHandleDepthMm(0)));
         frame.toggleButton("stage Sheath").click();
         await("the pattern", () -> execute(() -> window.pattern().isPresent()));
     }
 
     @Test
-    void theCrossSectionFollowsTheLineThatIsDraggedAlongTheKnife() {
+    void cutsTheCrossSectionAtTheLineDraggedAlongTheKnife() {
         press(KeyEvent.VK_ALT, KeyEvent.VK_6);
         StationCanvas where = (StationCanvas) robot.finder().findByName("station drawing");
         double begun = cutAtMm();
@@ -38,11 +40,10 @@ class SheathViewTest extends MainWindowTestBase {
         assertThat(cutAtMm()).isCloseTo(begun + 10, within(0.06));
         Point from = execute(() -> where.viewport().toPx(new Point(40, 0)));
         Point to = execute(() -> where.viewport().toPx(new Point(70, 0)));
-        robot.moveMouse(where, awt(from));
-        robot.pressMouse(MouseButton.LEFT_BUTTON);
+        pressMouse(where, from);
         robot.moveMouse(where, awt(from.towards(to, 0.5)));
         robot.moveMouse(where, awt(to));
-        letGo();
+        releaseMouse();
         // The throat is at the heel, x = 0; a pixel is a fraction of a mm.
         assertThat(cutAtMm()).isCloseTo(70, within(0.6));
         double dragged = cutAtMm();
@@ -54,8 +55,8 @@ class SheathViewTest extends MainWindowTestBase {
 
     /** The blade of the sample is 3.5 mm at its spine, as typed, and 1 in is 25.4 mm. */
     @Test
-    void aPlaceIsTypedAndItsSizesAreRead() {
-        frame.toggleButton("sight Cross-section").click();
+    void showsTheDimensionsAtATypedStation() {
+        frame.toggleButton("tab Cross-section").click();
         frame.textBox("place, from the throat").deleteText().enterText("1 in\n");
         assertThat(frame.textBox("cross-section sizes").text())
                 .contains("knife 3.5 mm thick", "air over the knife 0.8 mm");
@@ -66,29 +67,34 @@ class SheathViewTest extends MainWindowTestBase {
     }
 
     @Test
-    void theKnifeIsDrawnHeldAndGoneThroughByHand() {
-        frame.toggleButton("sight Test draw").click();
+    void drawsTheKnifeHoldsItAndMovesItByKeys() {
+        frame.toggleButton("tab Test draw").click();
+        JButton play = frame.button("play").target();
+        JSlider slider = frame.slider("drawn").target();
+        AtomicReference<String> textOnTheWay = new AtomicReference<>();
+        // Clicks from within the animation: it may be over before another thread has seen it run.
+        execute(() -> slider.addChangeListener(e -> {
+            if (slider.getValue() > 100 && textOnTheWay.get() == null) {
+                textOnTheWay.set(play.getText());
+                play.doClick();
+            }
+        }));
         frame.button("play").click();
-        await(
-                "the knife to move",
-                () -> execute(() -> frame.slider("drawn").target().getValue() > 100));
-        frame.button("play").requireText("Hold").click();
+        await("the knife to move", () -> textOnTheWay.get() != null);
+        assertThat(textOnTheWay).hasValue("Hold");
         frame.button("play").requireText("Draw");
-        int held = execute(() -> frame.slider("drawn").target().getValue());
-        robot.focus(frame.slider("drawn").target());
+        robot.focus(slider);
         press(KeyEvent.VK_HOME);
-        assertThat(execute(() -> frame.slider("drawn").target().getValue()))
-                .isZero()
-                .isLessThan(held);
+        assertThat(execute(slider::getValue)).isZero();
         assertThat(frame.textBox("draw told").text()).startsWith("Drawn 0.0 mm: edge to stitch");
         press(KeyEvent.VK_END);
         assertThat(frame.textBox("draw told").text()).contains("the edge is out");
     }
 
     @Test
-    void theOrderOfWorkIsThatOfTheBenchCardAndSaysWhy() {
+    void listsTheOperationsOfTheBenchCardWithTheirReasons() {
         AssemblyPlan plan = AssemblyPlan.of(execute(() -> window.pattern().orElseThrow()));
-        frame.toggleButton("sight Order of work").click();
+        frame.toggleButton("tab Order of work").click();
         JTable table = frame.table("work steps").target();
         await(
                 "the steps",
@@ -104,12 +110,13 @@ class SheathViewTest extends MainWindowTestBase {
     }
 
     @Test
-    void theHardwareOfAStrapIsListedWithItsPunch() {
-        execute(() -> window.bench()
+    void listsTheHardwareOfAStrapWithItsPunch() {
+        execute(() -> window.model()
                 .change(job ->
                         job.withSpec(job.spec().with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4)))));
-        frame.toggleButton("sight Hardware").click();
-        JTable needed = frame.table("hardware needed").target();
+        frame.toggleButton("tab Hardware").click();
+        // The table is shown once the plan is there.
+        JTable needed = robot.finder().findByName("hardware needed", JTable.class, false);
         await("the rivets", () -> execute(needed::getRowCount) > 0);
         assertThat(execute(() -> (String) needed.getValueAt(0, 3))).endsWith(" mm");
         frame.table("hardware at hand").enterValue(TableCell.row(0).column(2), "1/8 in");
