@@ -20,6 +20,6 @@ class LicencesCommandTest {
     @Test
     void refusesANameThatIsNotListed() {
         CommandLineRun.of("licences", "no such thing")
-                .fails(CommandLineApplication.TROUBLE, "no such thing", "licences");
+                .fails(CommandLineApplication.USER_ERROR, "no such thing", "licences");
     }
 }
