@@ -25,7 +25,7 @@ import weltwright.units.PrintScale;
 
 /**
  * On the sample photo, which is rendered by a program that knows nothing of ours. Away from landmarks and print the
- * trace of that photo is known to be right to 0.1 mm (see {@link RenderedKnivesTest}), so it is what pulled lines must
+ * trace of that photo is known to be right to 0.1 mm (see {@link TraceAccuracyTest}), so it is what pulled lines must
  * come back to from wherever they were drawn.
  */
 class EdgeSnapperTest {

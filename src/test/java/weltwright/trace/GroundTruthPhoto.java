@@ -142,12 +142,12 @@ public record GroundTruthPhoto(Path picture, JsonNode truth) {
         return pixels;
     }
 
-    /** Told the caliper's two readings and what the knife lies on, nothing else. */
-    Trace trace(GroundChoice ground) {
-        return trace(Photo.read(picture), ground);
-    }
-
-    /** The same knife and ground in another version of the picture. */
+    /**
+     * Traces the knife as its maker would, who is told the caliper's two readings and what the knife lies on, nothing
+     * else.
+     *
+     * @param photo the picture, or another version of it
+     */
     public Trace trace(Photo photo, GroundChoice ground) {
         return Tracer.trace(
                 photo,

@@ -38,7 +38,7 @@ class MutatedPhotosTest {
 
     /**
      * Farther off than this many times what is claimed is wrong; within it, claims are for 95 of 100 points
-     * (ErrorCoverageTest).
+     * (TraceAccuracyTest).
      */
     private static final double SILENTLY_WRONG = 2;
 
@@ -125,7 +125,8 @@ class MutatedPhotosTest {
         for (String name : List.of("recurve-sheet-a4", "hunter-sheet-letter", "recurve-mat-inch", "tanto-graph")) {
             GroundTruthPhoto known = GroundTruthPhoto.read(GroundTruthPhoto.SCENES, name);
             byte[] file = Files.readAllBytes(known.picture());
-            double p95Mm = known.measure(known.trace(known.ground())).p95Mm();
+            double p95Mm =
+                    TraceOutcome.of(known).found().orElseThrow().reading().p95Mm();
             originals.add(new Original(known, ".jpg", file, p95Mm));
             if (name.startsWith("recurve")) {
                 Mat picture = Imgcodecs.imdecode(new MatOfByte(file), Imgcodecs.IMREAD_COLOR);

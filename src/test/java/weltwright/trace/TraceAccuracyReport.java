@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.DoubleStream;
-import weltwright.image.Photo;
 import weltwright.trace.ground.GroundChoice;
 
 /**
@@ -60,7 +59,7 @@ public final class TraceAccuracyReport {
         Map<String, List<TraceOutcome.Found>> byGround = new LinkedHashMap<>();
         Map<String, Integer> refused = new LinkedHashMap<>();
         for (GroundTruthPhoto photo : photos) {
-            TraceOutcome judgement = TraceOutcome.of(photo, Photo.read(photo.picture()), photo.ground());
+            TraceOutcome judgement = TraceOutcome.of(photo);
             String kind = kind(photo.ground());
             byGround.computeIfAbsent(kind, k -> new ArrayList<>())
                     .addAll(judgement.found().stream().toList());

@@ -1,7 +1,10 @@
 package weltwright.trace;
 
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -20,9 +23,13 @@ record TraceOutcome(Optional<Found> found, String refusal) {
 
     private static final double STEP_MM = 0.25;
 
+    /** What came of the photos as they are, by their file. */
+    private static final Map<Path, TraceOutcome> AS_THEY_ARE = new ConcurrentHashMap<>();
+
     /**
      * A trace beside the truth, lengths in mm.
      *
+     * @param trace what was measured
      * @param overallMm error of the overall length
      * @param bladeLengthMm error of the blade's length, heel to tip along the knife
      * @param bladeWidthMm error of the blade's greatest width
@@ -32,6 +39,7 @@ record TraceOutcome(Optional<Found> found, String refusal) {
      * @param markedMm length of the stretches marked as unsure
      */
     record Found(
+            Trace trace,
             OutlineDistance.Reading reading,
             double overallMm,
             double bladeLengthMm,
@@ -56,6 +64,11 @@ record TraceOutcome(Optional<Found> found, String refusal) {
         }
     }
 
+    /** A photo as it is, on its own ground; traced once for all tests of a run, as a trace is always the same. */
+    static TraceOutcome of(GroundTruthPhoto known) {
+        return AS_THEY_ARE.computeIfAbsent(known.picture(), file -> of(known, Photo.read(file), known.ground()));
+    }
+
     /** @param picture the photo itself, or another version of it */
     static TraceOutcome of(GroundTruthPhoto known, Photo picture, GroundChoice ground) {
         try {
@@ -77,6 +90,7 @@ record TraceOutcome(Optional<Found> found, String refusal) {
         Polyline placed = traced.map(reading.fit()::apply);
         boolean truthSpineOnLeft = !known.truth().path("mirrored_in_photo").asBoolean(false);
         return new Found(
+                trace,
                 reading,
                 trace.silhouette().overallLengthMm() - known.number("overall_length"),
                 trace.silhouette().bladeLengthMm() - known.number("blade_length"),

@@ -11,7 +11,7 @@ import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
 import weltwright.trace.GroundTruthPhoto;
 
-/** On a scene of our own, whose knife is traced in fair light (RenderedScenesTest). */
+/** On a scene of our own, whose knife is traced in fair light (TraceAccuracyTest). */
 class PaperGroundTest {
     /** Brighter by 1.7, four fifths of the paper are as white as 8 bits hold. */
     @Test
