@@ -1,0 +1,60 @@
+package weltwright.trace.edge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import weltwright.camera.Plane;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.image.DecodedPhoto;
+import weltwright.trace.OverheadScene;
+
+/** A drawn blade whose point is known, and its contour with the last 2 mm of it rounded off. */
+class TipSharpenerTest {
+    private static final double PX_PER_MM = 6;
+    private static final OverheadScene FROM_ABOVE = new OverheadScene(PX_PER_MM, 480, 240, 0.8);
+    private static final Point TIP = new Point(30, 0);
+    private static final double HALF_MM = 8;
+    private static final double[] STEEL = {90, 100, 110};
+
+    /** As wide from the butt on as far as 15 mm before the tip. */
+    private static double half(double x) {
+        return x < -30 || x > TIP.x() ? 0 : Math.min(HALF_MM, (TIP.x() - x) * HALF_MM / 15);
+    }
+
+    private static Polyline blunt() {
+        double cut = TIP.x() - 2;
+        return Polyline.closed(List.of(
+                        new Point(-30, -HALF_MM),
+                        new Point(15, -HALF_MM),
+                        new Point(cut, -half(cut)),
+                        new Point(cut, half(cut)),
+                        new Point(15, HALF_MM),
+                        new Point(-30, HALF_MM)))
+                .map(p -> FROM_ABOVE.view().pixel(Plane.GROUND.over(p)));
+    }
+
+    private static double offTipMm(Polyline contour) {
+        Point tip = FROM_ABOVE.view().pixel(Plane.GROUND.over(TIP));
+        return contour.points().stream().mapToDouble(tip::distance).min().orElseThrow() / PX_PER_MM;
+    }
+
+    private static Polyline sharpened(double[] paper) {
+        try (DecodedPhoto picture = FROM_ABOVE.picture(at -> Math.abs(at.y()) < half(at.x()) ? STEEL : paper)) {
+            return new TipSharpener(picture, PX_PER_MM).sharpen(blunt());
+        }
+    }
+
+    @Test
+    void drawsTheSidesOutToWhereTheyMeet() {
+        assertThat(offTipMm(blunt())).isGreaterThan(2);
+        assertThat(offTipMm(sharpened(OverheadScene.grey(210)))).isLessThan(0.5);
+    }
+
+    /** Where nothing tells the ground from the blade nothing is added. */
+    @Test
+    void leavesWhatHasTheGroundsColour() {
+        assertThat(offTipMm(sharpened(STEEL))).isGreaterThan(1.9);
+    }
+}
