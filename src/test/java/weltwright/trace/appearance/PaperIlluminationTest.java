@@ -42,7 +42,7 @@ class PaperIlluminationTest {
         fitted.over(RASTER).get(0, 0, light);
         for (int row = 20; row < RASTER.rows(); row += 40) {
             for (int column = 20; column < RASTER.columns(); column += 40) {
-                double truth = light(RASTER.place(column, row));
+                double truth = light(RASTER.pointAt(column, row));
                 for (int k = 0; k < 3; k++) {
                     assertThat((double) light[3 * (row * RASTER.columns() + column) + k])
                             .isCloseTo(BGR[k] * truth, withinPercentage(1.5));
@@ -62,7 +62,7 @@ class PaperIlluminationTest {
         byte[] seen = new byte[3 * RASTER.columns() * RASTER.rows()];
         byte[] paper = new byte[RASTER.columns() * RASTER.rows()];
         for (int i = 0; i < paper.length; i++) {
-            Point at = RASTER.place(i % RASTER.columns(), i / RASTER.columns());
+            Point at = RASTER.pointAt(i % RASTER.columns(), i / RASTER.columns());
             boolean isLine = Math.abs(at.x() - 20 * Math.round(at.x() / 20)) < 1;
             paper[i] = (byte) (isLine ? 0 : 255);
             for (int k = 0; k < 3; k++) {

@@ -65,7 +65,7 @@ class PrintPatternTest {
     void someOfItsRowsLieWhereTheyLay() {
         try (PrintPattern rows = pattern().rows(1, 3)) {
             assertThat(rows.raster().rows()).isEqualTo(2);
-            assertThat(rows.raster().place(0, 0)).isEqualTo(new Point(10, 19));
+            assertThat(rows.raster().pointAt(0, 0)).isEqualTo(new Point(10, 19));
             assertThat(rows.printAt(new Point(12, 18))).isEqualTo(GroundPrint.LINE);
             assertThat(rows.printAt(new Point(12, 17))).isEqualTo(GroundPrint.NONE);
             assertThat(rows.black().get(1, 3)[0]).isEqualTo(255);

@@ -28,7 +28,7 @@ class BandColoursTest {
         GroundPrint[] print = new GroundPrint[band.rows() * band.width()];
         for (int i = 0; i < print.length; i++) {
             int column = 50 + i / band.width();
-            Point at = FROM_ABOVE.view().meets(new Point(column, 100), Plane.GROUND);
+            Point at = FROM_ABOVE.view().intersection(new Point(column, 100), Plane.GROUND);
             print[i] = Math.abs(at.x()) < 1.2 ? GroundPrint.LINE : GroundPrint.NONE;
         }
         try (DecodedPhoto picture = FROM_ABOVE.picture(at -> OverheadScene.grey(Math.abs(at.x()) < 0.5 ? 60 : PAPER));

@@ -32,11 +32,11 @@ class TipSharpenerTest {
                         new Point(cut, half(cut)),
                         new Point(15, HALF_MM),
                         new Point(-30, HALF_MM)))
-                .map(p -> FROM_ABOVE.view().pixel(Plane.GROUND.over(p)));
+                .map(p -> FROM_ABOVE.view().pixel(Plane.GROUND.pointAbove(p)));
     }
 
     private static double offTipMm(Polyline contour) {
-        Point tip = FROM_ABOVE.view().pixel(Plane.GROUND.over(TIP));
+        Point tip = FROM_ABOVE.view().pixel(Plane.GROUND.pointAbove(TIP));
         return contour.points().stream().mapToDouble(tip::distance).min().orElseThrow() / PX_PER_MM;
     }
 

@@ -55,7 +55,7 @@ class KnifeMaskTest {
         Random random = new Random(6);
         float[] ratio = new float[3 * RASTER.columns() * RASTER.rows()];
         for (int i = 0; i < ratio.length; i++) {
-            Point at = RASTER.place(i / 3 % RASTER.columns(), i / 3 / RASTER.columns());
+            Point at = RASTER.pointAt(i / 3 % RASTER.columns(), i / 3 / RASTER.columns());
             double share = withKnife ? share(at)[i % 3] : 1;
             ratio[i] = (float) (RelativeReflectance.LIT * share + random.nextGaussian());
         }
