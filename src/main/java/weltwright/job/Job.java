@@ -156,7 +156,7 @@ public record Job(
 
     private Silhouette asTold(Silhouette silhouette) {
         boolean right = spineOnLeft.isEmpty() || spineOnLeft.get() == silhouette.spineOnLeft();
-        return CaliperMeasure.honoured(right ? silhouette : silhouette.withOtherSide(), calipers);
+        return CaliperMeasure.bentTo(right ? silhouette : silhouette.withOtherSide(), calipers);
     }
 
     private static boolean stays(UncertainStretch stretch, Silhouette before, Silhouette after) {
@@ -185,7 +185,7 @@ public record Job(
                 .orElse(measured.outlineMm());
         all.removeIf(measured::sameAs);
         all.add(new CaliperMeasure(measured.fromTipMm(), measured.mm(), before));
-        return withTracing(photo, settings, trace, silhouette.map(s -> CaliperMeasure.honoured(s, all)), unsure, all);
+        return withTracing(photo, settings, trace, silhouette.map(s -> CaliperMeasure.bentTo(s, all)), unsure, all);
     }
 
     /** One measure fewer, and the outline as it was before it. */

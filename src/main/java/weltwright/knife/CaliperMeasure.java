@@ -12,78 +12,87 @@ import weltwright.geometry.curve.OutlineNode;
 import weltwright.units.Length;
 
 /**
- * A measure taken with a caliper on the knife itself, which is surer than any photo: the outline is bent to agree with
+ * A measure taken with a caliper on the knife, which is more accurate than the photo. The outline is bent to agree with
  * it.
  *
  * <ul>
- *   <li>The length of the blade: the blade is drawn out between heel and tip, most half-way, where its sides run along
- *       it, and not at all at either end (smoothstep 3u² − 2u³). The tip keeps its shape, the handle its place.
- *   <li>A width: the outline is scaled across the knife at that place, the less the farther from it, and not at all
- *       beyond a reach that ends at the heel, the tip and the next place measured: (1 − u²)³, smooth to the second
- *       derivative at its rim.
+ *   <li>The length of the blade: x is displaced between heel and tip by a smoothstep 3u² − 2u³, so that the blade is
+ *       stretched most half-way and not at all at either end. The tip keeps its shape, the handle its place.
+ *   <li>A width: y is scaled at that place, with a weight of (1 − u²)³ over a reach to either side, twice continuously
+ *       differentiable at its ends. The reach ends at the heel, the tip and the next place measured.
  * </ul>
  *
- * @param fromTipMm where a width was measured, along the knife from its tip; empty for the length of the blade
- * @param mm what the caliper said
- * @param outlineMm what the outline said before it was bent
+ * @param fromTipMm distance of a measured width from the tip, along the knife; empty for the length of the blade
+ * @param mm the measured length
+ * @param outlineMm the length on the outline before it was bent
  */
 public record CaliperMeasure(OptionalDouble fromTipMm, double mm, double outlineMm) {
+    /** Greatest and least reach of a width measure to one side. Chosen by eye. */
     private static final double REACH_MM = 20;
+
     private static final double LEAST_REACH_MM = 5;
     private static final double STEP_MM = 0.1;
 
-    /** Where the curve is held, in reaches from the place: within its reach, at its end, and once more beyond. */
+    /**
+     * Positions of nodes that hold the curve, in reaches from the place: within the reach, at its end, and beyond it.
+     */
     private static final double[] NODES_AT = {0, 0.5, 1, 1.5, -0.5, -1, -1.5};
 
+    /** The measure holds to this. */
     private static final double AGREES_MM = 1e-7;
+
     private static final int MOST_ROUNDS = 60;
 
     /**
-     * More than this part of a measure, and a millimetre, is no error of the outline but one of the photo or the
-     * typing.
+     * A difference of more than this share of the measure plus {@link #MOST_MM} is taken for an error in the photo or
+     * in typing. Chosen by eye.
      */
     private static final double MOST_PART = 0.06;
 
     private static final double MOST_MM = 1;
 
-    /** The length of the blade; throws {@link UserFacingException} where the outline is too far from it. */
-    public static CaliperMeasure bladeLength(double mm, Silhouette outlined) {
-        return checked(new CaliperMeasure(OptionalDouble.empty(), mm, 0), outlined);
+    /**
+     * Creates a measure of the blade's length. Throws {@link UserFacingException} where the outline differs too much
+     * from it.
+     */
+    public static CaliperMeasure bladeLength(double mm, Silhouette silhouette) {
+        return checked(new CaliperMeasure(OptionalDouble.empty(), mm, 0), silhouette);
     }
 
     /**
-     * The width so far from the tip; throws {@link UserFacingException} where the outline is too far from it, or ends
-     * before.
+     * Creates a measure of the width at a distance from the tip. Throws {@link UserFacingException} where the outline
+     * differs too much from it, or does not reach there.
      */
-    public static CaliperMeasure width(double fromTipMm, double mm, Silhouette outlined) {
-        return checked(new CaliperMeasure(OptionalDouble.of(fromTipMm), mm, 0), outlined);
+    public static CaliperMeasure width(double fromTipMm, double mm, Silhouette silhouette) {
+        return checked(new CaliperMeasure(OptionalDouble.of(fromTipMm), mm, 0), silhouette);
     }
 
-    private static CaliperMeasure checked(CaliperMeasure typed, Silhouette outlined) {
-        double now = typed.on(outlined);
+    private static CaliperMeasure checked(CaliperMeasure typed, Silhouette silhouette) {
+        double now = typed.on(silhouette);
         if (!(now > 0)) {
             throw new UserFacingException(
-                    "The knife has no width " + said(typed.fromTipMm.orElse(0)) + " from its tip.",
+                    "The knife has no width " + inWords(typed.fromTipMm.orElse(0)) + " from its tip.",
                     "Give a place between tip and butt.");
         }
         if (Math.abs(typed.mm - now) > MOST_MM + MOST_PART * now) {
             throw new UserFacingException(
-                    "The outline says " + said(now) + " there, too far from " + said(typed.mm) + " to be bent to it.",
+                    "The outline says " + inWords(now) + " there, too far from " + inWords(typed.mm)
+                            + " to be bent to it.",
                     "Measure again; check the handle's thickness and the sheet's bars, or take another photo.");
         }
         return new CaliperMeasure(typed.fromTipMm, typed.mm, now);
     }
 
-    private static String said(double mm) {
+    private static String inWords(double mm) {
         return new Length(Math.round(mm * 10) / 10.0).inMillimetres();
     }
 
-    /** Whether both say how wide the knife is in the same place, or both how long its blade is. */
+    /** Returns whether both are of the width at the same place, or both of the blade's length. */
     public boolean sameAs(CaliperMeasure other) {
         return fromTipMm.equals(other.fromTipMm);
     }
 
-    /** The same measure as an outline has it; NaN where it does not reach to the place. */
+    /** Returns this measure on an outline, in mm; NaN where the outline does not reach to the place. */
     public double on(Silhouette silhouette) {
         if (fromTipMm.isEmpty()) {
             return silhouette.bladeLengthMm();
@@ -91,26 +100,26 @@ public record CaliperMeasure(OptionalDouble fromTipMm, double mm, double outline
         return widthAt(silhouette, station(silhouette));
     }
 
-    /** How wide an outline is at x, in mm; NaN where it does not reach to it. */
+    /** Returns the width of an outline at x, in mm; NaN where it does not reach there. */
     public static double widthAt(Silhouette silhouette, double x) {
         double[] ys = silhouette.outline().sampled(STEP_MM).crossings(x);
         return ys.length < 2 ? Double.NaN : ys[ys.length - 1] - ys[0];
     }
 
-    /** x of the place where a width was measured, in the silhouette's frame, in mm. */
+    /** Returns x of the place of a measured width, in the silhouette's frame, in mm. */
     public double station(Silhouette silhouette) {
         return silhouette.landmarks().tip().x() - fromTipMm.orElseThrow();
     }
 
-    /** What the outline was before it was bent to {@code one} of these. */
+    /** Returns the outline as it was before it was bent to {@code one} of these measures. */
     public static Silhouette released(Silhouette silhouette, CaliperMeasure one, List<CaliperMeasure> all) {
         List<CaliperMeasure> before = new ArrayList<>(all);
         before.replaceAll(c -> c.equals(one) ? new CaliperMeasure(c.fromTipMm, c.outlineMm, c.outlineMm) : c);
-        return honoured(silhouette, before);
+        return bentTo(silhouette, before);
     }
 
-    /** The outline bent to agree with all of these; the same to the last bit where it does already. */
-    public static Silhouette honoured(Silhouette silhouette, List<CaliperMeasure> all) {
+    /** Returns the outline bent to agree with all measures; unchanged to the last bit where it already does. */
+    public static Silhouette bentTo(Silhouette silhouette, List<CaliperMeasure> all) {
         Silhouette bent = silhouette;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             boolean agrees = true;
@@ -118,7 +127,7 @@ public record CaliperMeasure(OptionalDouble fromTipMm, double mm, double outline
                 double off = one.mm - one.on(bent);
                 if (Math.abs(off) > AGREES_MM) {
                     agrees = false;
-                    bent = one.fromTipMm.isEmpty() ? drawnOut(bent, off) : one.scaled(bent, all);
+                    bent = one.fromTipMm.isEmpty() ? stretched(bent, off) : one.scaled(bent, all);
                 }
             }
             if (agrees) {
@@ -128,7 +137,7 @@ public record CaliperMeasure(OptionalDouble fromTipMm, double mm, double outline
         return bent;
     }
 
-    private static Silhouette drawnOut(Silhouette s, double byMm) {
+    private static Silhouette stretched(Silhouette s, double byMm) {
         double heel = s.landmarks().heel().x();
         double length = s.bladeLengthMm();
         return moved(s, p -> {
@@ -152,7 +161,7 @@ public record CaliperMeasure(OptionalDouble fromTipMm, double mm, double outline
         });
     }
 
-    /** How far to one side a width is felt. */
+    /** Returns the reach of a width measure to one side, 1 towards the tip or -1. */
     private double reach(double x, double tipX, int side, Silhouette s, List<CaliperMeasure> all) {
         double reach = REACH_MM;
         for (double end : new double[] {
@@ -170,7 +179,7 @@ public record CaliperMeasure(OptionalDouble fromTipMm, double mm, double outline
         return reach;
     }
 
-    /** Nodes on both sides at the place and about it, or a curve of few nodes would swing elsewhere. */
+    /** Adds nodes on both sides at and around the place, so that a curve of few nodes does not move elsewhere. */
     private static Silhouette withNodes(Silhouette s, double x, double toTip, double toButt) {
         Outline outline = s.outline();
         for (double part : NODES_AT) {

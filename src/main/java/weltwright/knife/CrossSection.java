@@ -4,10 +4,11 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * A knife cut across at one station: a polygon, symmetrical about the mid-plane, and convex but for a hollow grind.
+ * The cross-section of a knife at one station: a polygon, symmetrical about the mid-plane, convex except for a hollow
+ * grind.
  *
  * @param xMm the station
- * @param part what is cut there
+ * @param part the part of the knife there
  * @param boundary counter-clockwise, in mm; the first coordinate of each point is the knife's y (towards the spine),
  *     the second its z (across the flats)
  */
@@ -23,17 +24,17 @@ public record CrossSection(double xMm, Part part, List<Point> boundary) {
         HANDLE
     }
 
-    /** y of its side towards the edge, in mm. */
+    /** Returns the least y of the section, on the edge's side, in mm. */
     public double edgeMm() {
         return boundary.stream().mapToDouble(Point::x).min().orElseThrow();
     }
 
-    /** y of its side towards the spine, in mm. */
+    /** Returns the greatest y of the section, on the spine's side, in mm. */
     public double spineMm() {
         return boundary.stream().mapToDouble(Point::x).max().orElseThrow();
     }
 
-    /** Greatest thickness across the flats, in mm. */
+    /** Returns the greatest thickness across the flats, in mm. */
     public double thicknessMm() {
         return 2 * boundary.stream().mapToDouble(Point::y).max().orElseThrow();
     }

@@ -1,12 +1,12 @@
 package weltwright.knife;
 
 /**
- * How a knife is shaped across its flats, which no photo from above shows.
+ * The shape of a knife's cross-sections, which a photo from above does not show.
  *
  * @param edgeThicknessMm thickness of the blade behind the edge; from 0 to the spine's
  * @param grind how the blade is ground
- * @param handleExponent how square the handle is in section: 2 is an ellipse, more is a slab with rounded corners, as
- *     in {@link SuperEllipse}
+ * @param handleExponent exponent of the handle's section as a {@link SuperEllipse}: 2 is an ellipse, more is a slab
+ *     with rounded corners
  */
 public record CrossSectionShape(double edgeThicknessMm, Grind grind, double handleExponent) {
     /** Between an ellipse and a rounded slab, as handles of wood mostly are. Common practice; no source. */

@@ -7,17 +7,19 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * The cross-sections of a knife: blade on the tip's side of the heel, handle on the other.
+ * Computes cross-sections of a knife: of the blade on the tip's side of the heel, of the handle on the other.
  *
  * <ul>
- *   <li>The blade has its {@link Grind}. The two flats keep their angle along the blade, so where it narrows towards
- *       its tip to less than the grind is high, the spine grows thin with it.
- *   <li>The handle is a super-ellipse as wide as the outline and as thick as the handle.
- *   <li>Where thicknesses were measured along the knife, both are as thick as these say ({@link ThicknessProfile}).
+ *   <li>The blade is shaped by its {@link Grind}. The two flats keep their angle along the blade, so where it is
+ *       narrower than the grind is high, towards its tip, the spine is thinner in proportion.
+ *   <li>The handle is a {@link SuperEllipse} as wide as the outline and as thick as the handle.
+ *   <li>Measured thicknesses replace both ({@link ThicknessProfile}).
  * </ul>
  */
 public final class CrossSections {
+    /** Points of a hollow flat and of a handle. Chosen by eye; for their accuracy see {@link SuperEllipse#points}. */
     private static final int HOLLOW_POINTS = 12;
+
     private static final int HANDLE_POINTS = 96;
     private static final double STEP_MM = 0.25;
 
@@ -41,23 +43,23 @@ public final class CrossSections {
                 .ofBlade(
                         knife.bladeLengthMm(),
                         knife.spineThicknessMm(),
-                        fromTip -> 2 * halfByGrind(reachAt(tip - fromTip)));
+                        fromTip -> 2 * halfByGrind(extentAt(tip - fromTip)));
     }
 
-    /** The knife's greatest x, in mm: the tip. */
+    /** Returns the greatest x of the knife, at the tip, in mm. */
     public double toMm() {
         return toMm;
     }
 
-    /** The section at a station strictly between butt and tip. */
+    /** Returns the section at a station, which must lie strictly between butt and tip. */
     public CrossSection at(double xMm) {
-        Reach reach = reachAt(xMm);
+        Extent extent = extentAt(xMm);
         return xMm < knife.landmarks().heel().x()
-                ? new CrossSection(xMm, CrossSection.Part.HANDLE, handle(xMm, reach))
-                : new CrossSection(xMm, CrossSection.Part.BLADE, blade(xMm, reach));
+                ? new CrossSection(xMm, CrossSection.Part.HANDLE, handle(xMm, extent))
+                : new CrossSection(xMm, CrossSection.Part.BLADE, blade(xMm, extent));
     }
 
-    private Reach reachAt(double xMm) {
+    private Extent extentAt(double xMm) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         List<Point> points = outline.points();
@@ -74,48 +76,49 @@ public final class CrossSections {
         if (low > high) {
             throw new IllegalArgumentException("station " + xMm + " is not between " + fromMm + " and " + toMm);
         }
-        return new Reach(low, high);
+        return new Extent(low, high);
     }
 
-    private List<Point> blade(double xMm, Reach reach) {
+    private List<Point> blade(double xMm, Extent extent) {
         double fromTipMm = knife.landmarks().tip().x() - xMm;
         double thick = knife.thickness().isEmpty()
-                ? halfByGrind(reach)
+                ? halfByGrind(extent)
                 : Math.max(halfBehindEdge(), bladeThickness.applyAsDouble(fromTipMm) / 2);
-        return knife.doubleEdged() ? doubleEdged(reach, thick) : ground(reach, thick);
+        return knife.doubleEdged() ? doubleEdged(extent, thick) : ground(extent, thick);
     }
 
     /** @param thick half the greatest thickness of the section */
-    private List<Point> ground(Reach reach, double thick) {
+    private List<Point> ground(Extent extent, double thick) {
         double thin = halfBehindEdge();
         double grindMm = grindMm();
-        double up = Math.min(reach.mm(), grindMm);
+        double up = Math.min(extent.mm(), grindMm);
         boolean hollow = knife.shaping().grind().kind() == Grind.Kind.HOLLOW;
         List<Point> near = new ArrayList<>();
         int steps = hollow ? HOLLOW_POINTS : 1;
         for (int i = 0; i <= steps; i++) {
             double share = (double) i / steps;
-            // A wheel's circle is taken for a parabola that leaves the edge along the mid-plane.
+            // The circle of the grinding wheel is approximated by a parabola that is tangent to the mid-plane at the
+            // edge.
             double z = thin + (hollow ? share * share : share) * (thick - thin);
-            near.add(new Point(reach.edge() + up * share, z));
+            near.add(new Point(extent.edge() + up * share, z));
         }
-        if (reach.mm() > grindMm) {
-            near.add(new Point(reach.spine(), thick));
+        if (extent.mm() > grindMm) {
+            near.add(new Point(extent.spine(), thick));
         }
         return mirrored(near);
     }
 
-    private List<Point> doubleEdged(Reach reach, double thick) {
+    private List<Point> doubleEdged(Extent extent, double thick) {
         double thin = halfBehindEdge();
         return mirrored(List.of(
-                new Point(reach.edge(), thin),
-                new Point((reach.edge() + reach.spine()) / 2, thick),
-                new Point(reach.spine(), thin)));
+                new Point(extent.edge(), thin),
+                new Point((extent.edge() + extent.spine()) / 2, thick),
+                new Point(extent.spine(), thin)));
     }
 
-    /** Half the greatest thickness that grind and spine give a section. */
-    private double halfByGrind(Reach reach) {
-        double share = Math.min(1, reach.mm() / grindMm());
+    /** Returns half the greatest thickness of a section by grind and spine. */
+    private double halfByGrind(Extent extent) {
+        double share = Math.min(1, extent.mm() / grindMm());
         boolean hollow = knife.shaping().grind().kind() == Grind.Kind.HOLLOW;
         double thin = halfBehindEdge();
         return thin + (hollow ? share * share : share) * (knife.spineThicknessMm() / 2 - thin);
@@ -127,7 +130,7 @@ public final class CrossSections {
                 : knife.shaping().edgeThicknessMm() / 2;
     }
 
-    /** How far up from the edge the flats are ground. */
+    /** Returns the height of the grind from the edge. */
     private double grindMm() {
         Grind grind = knife.shaping().grind();
         return grind.hasHeight() ? grind.heightMm() : heightAtHeelMm();
@@ -137,7 +140,9 @@ public final class CrossSections {
         return knife.landmarks().spineStart().y() - knife.landmarks().heel().y();
     }
 
-    /** One flat from the edge to the spine, and the other, as one boundary; a sharp edge is one point, not two. */
+    /**
+     * Joins a flat, given from the edge to the spine, and its mirror image to one boundary; a sharp edge is one point.
+     */
     private static List<Point> mirrored(List<Point> flat) {
         List<Point> boundary = new ArrayList<>();
         for (Point p : flat) {
@@ -151,14 +156,14 @@ public final class CrossSections {
         return boundary;
     }
 
-    private List<Point> handle(double xMm, Reach reach) {
+    private List<Point> handle(double xMm, Extent extent) {
         double thickMm = handleThickness.applyAsDouble(knife.landmarks().tip().x() - xMm);
-        return new SuperEllipse(reach.mm() / 2, thickMm / 2, knife.shaping().handleExponent())
-                .points(new Point((reach.edge() + reach.spine()) / 2, 0), HANDLE_POINTS);
+        return new SuperEllipse(extent.mm() / 2, thickMm / 2, knife.shaping().handleExponent())
+                .points(new Point((extent.edge() + extent.spine()) / 2, 0), HANDLE_POINTS);
     }
 
-    /** From where to where the knife reaches across its axis, y in mm. */
-    private record Reach(double edge, double spine) {
+    /** The extent of the knife across its axis, y in mm. */
+    private record Extent(double edge, double spine) {
         double mm() {
             return spine - edge;
         }

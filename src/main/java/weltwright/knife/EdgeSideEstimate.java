@@ -3,59 +3,58 @@ package weltwright.knife;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * What an outline says of the side on which its cutting edge is, by what makers do to the two sides. Three signs are
- * measured on both, in mm; kept is by how much each is greater on the side of positive y.
+ * Estimates from the shape of an outline alone which of its sides has the cutting edge. Three measures are taken of
+ * each side, in mm; the record holds by how much each is greater on the side of positive y.
  *
  * <ul>
- *   <li>A handle is shaped for the fingers, which close round it from the edge side, in hollows and swells; the palm's
- *       side runs through more quietly.
- *   <li>Where the edge begins there is a notch, a step or a finger's rest; the spine runs through smoothly.
- *   <li>The edge rises to the tip in a belly; most spines run straighter.
+ *   <li>Shaping: the edge's side of a handle has hollows and swells for the fingers, the spine's side is smoother.
+ *   <li>Notch: where the edge begins there is a notch, a step or a finger rest; the spine is smooth there.
+ *   <li>Belly: the edge curves to the tip; most spines are straighter.
  * </ul>
  *
- * <p>No one of these holds for all knives: a wharncliffe's edge is straight and its spine bellied. Of the twelve knives
+ * <p>None of these holds for all knives: a wharncliffe has a straight edge and a curved spine. Of the twelve knives
  * with one edge whose true outlines come with the project's photos and scenes, shaping is greater on the edge's side on
- * all twelve, the notch on ten, the belly on nine. From so few follows no more than Laplace's rule of succession
- * allows: a sign that held n times and failed m times will hold the next time with odds of n + 1 to m + 1. Signs are
- * taken to be independent.
+ * all twelve, the notch on ten, the belly on nine. The odds follow by Laplace's rule of succession: a sign that held n
+ * times and failed m times holds the next time with odds of n + 1 to m + 1. Signs are taken to be independent.
  *
- * <p>The grind, which would tell, is not looked for. Of these twelve a line of it is to be seen on three, half to three
- * quarters of the way from the edge to the spine; on others it lies next to the edge (common practice). So it does not
- * tell by its place which side it belongs to, and by its brightness only to who knows the lamps.
+ * <p>The grind is not used. Its line is visible on three of these twelve, half to three quarters of the way from the
+ * edge to the spine; on others it lies next to the edge (common practice). So its place does not show which side it
+ * belongs to, and its brightness depends on the lamps.
  *
- * @param shapingMm how much more the handle turns to and fro, as the height of a single bow that turns as much
- * @param notchMm how much deeper the outline falls in where the handle ends
- * @param bellyMm how much farther the blade departs from its chord
- * @param alike whether both sides of the blade are alike, so that it has two edges or might as well have
+ * @param shapingMm difference of the total turn of the handle's side, as the height of a single arc that turns as much
+ * @param notchMm difference of the depth of the notch where the handle ends
+ * @param bellyMm difference of the greatest distance of the blade's side from its chord
+ * @param alike whether both sides of the blade are mirror images, so that it makes no difference which has the edge
  */
 public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm, boolean alike) {
     private static final double SHAPING_ODDS = Math.log(13.0 / 1);
     private static final double NOTCH_ODDS = Math.log(11.0 / 3);
     private static final double BELLY_ODDS = Math.log(10.0 / 4);
 
-    /** A difference that makers mean is seen by eye; one of less than this may be chance, and counts for its part. */
+    /** A difference of this much counts fully, a smaller one in proportion, since it may be chance. Chosen by eye. */
     private static final double MEANT_MM = 1;
 
-    /** Of the handle, what the hand closes round: neither the butt's end nor the front. */
+    /** The part of the handle that is measured, without the butt's end and the front. Chosen by eye. */
     private static final double HAND_FROM = 0.1;
 
     private static final double HAND_TO = 0.9;
 
-    /** A finger is some 18 mm wide. What is much narrower is not made for one: smoothed away by a Gaussian so wide. */
+    /** A finger is some 18 mm wide (from memory). A Gaussian of this width smooths away what is much narrower. */
     private static final double FINGER_SIGMA_MM = 5;
 
     private static final double STEP_MM = 0.5;
 
-    /** A notch is looked for this far to both sides of where the handle ends. */
+    /** A notch is searched for within this distance of the handle's end. Chosen by eye. */
     private static final double NOTCH_MM = 12;
 
-    /** Of the blade, from the plunge to where both sides bend to the tip. */
+    /** The part of the blade that is measured, up to where both sides curve to the tip. Chosen by eye. */
     private static final double BELLY_FROM = 0.05;
 
     private static final double BELLY_TO = 0.9;
 
     /**
-     * Sides are alike where, over this part of a blade, its middle runs straight to the tip, to so much of its width.
+     * Sides are alike where, over this part of the blade, its middle line is straight to within this share of its
+     * width. Chosen by eye.
      */
     private static final double ALIKE_FROM = 0.05;
 
@@ -64,7 +63,7 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
 
     /**
      * @param front x at which the handle ends
-     * @param tipY how high the tip, at {@code tipX}, lies
+     * @param tipY y of the tip, which is at {@code tipX}
      */
     static EdgeSideEstimate of(OutlineSides sides, double buttX, double front, double tipX, double tipY) {
         double handle = front - buttX;
@@ -81,7 +80,7 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
                 isAlike(sides, front, tipX, tipY));
     }
 
-    /** What both say: of each sign the lesser, or nothing where they contradict each other. */
+    /** Combines two estimates: of each measure the smaller, or 0 where they disagree in sign. */
     EdgeSideEstimate agreeingWith(EdgeSideEstimate other) {
         return new EdgeSideEstimate(
                 agreed(shapingMm, other.shapingMm),
@@ -94,17 +93,18 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
         return a * b <= 0 ? 0 : Math.abs(a) < Math.abs(b) ? a : b;
     }
 
-    /** Whether more speaks for the side of positive y than for the other. */
+    /** Returns whether the edge is more probably on the side of positive y. */
     public boolean isUp() {
         return logOdds(0) > 0;
     }
 
     /**
-     * How probable it is that the edge is on the side that {@link #isUp} says, from 0.5 to 1; 1 where both are alike.
+     * Returns the probability that the edge is on the side that {@link #isUp} returns, from 0.5 to 1; 1 where both are
+     * alike.
      *
      * @param sigmaMm standard deviation of the outline's points
      */
-    public double sure(double sigmaMm) {
+    public double probability(double sigmaMm) {
         double odds = isUp() ? logOdds(sigmaMm) : -logOdds(sigmaMm);
         return alike ? 1 : Math.max(0.5, 1 / (1 + Math.exp(-odds)));
     }
@@ -121,8 +121,8 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
     }
 
     /**
-     * The sum of all turns of a side, whichever way, less what is narrower than a finger. An arc that turns by an angle
-     * over a length is that times an eighth of the length high.
+     * Returns the total absolute turn of a smoothed side, as a height: an arc that turns by an angle over a length is
+     * angle · length / 8 high.
      */
     private static double shaping(DoubleUnaryOperator side, double from, double to) {
         double turns = 0;
@@ -135,7 +135,7 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
         return turns * (to - from) / 8;
     }
 
-    /** The Gaussian mean of a side; beyond both ends it is taken to go on as its own image, turned about the end. */
+    /** Returns the Gaussian mean of a side, continued beyond both ends by point reflection in the end. */
     private static double smoothed(DoubleUnaryOperator side, double from, double to, double x) {
         double sum = 0;
         double weights = 0;
@@ -150,7 +150,9 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
         return sum / weights;
     }
 
-    /** How deep a side falls inside the straight line over the handle's end; 0 where it does not. */
+    /**
+     * Returns the greatest depth of a side below a chord across the handle's end; 0 where it lies above all of them.
+     */
     private static double notch(DoubleUnaryOperator side, double front) {
         double deepest = 0;
         for (double reach = 4; reach <= NOTCH_MM; reach += 2) {
@@ -164,7 +166,7 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
         return deepest;
     }
 
-    /** The farthest that a side departs from its chord. */
+    /** Returns the greatest distance of a side from its chord. */
     private static double bow(DoubleUnaryOperator side, double from, double to) {
         double a = side.applyAsDouble(from);
         double b = side.applyAsDouble(to);

@@ -1,11 +1,10 @@
 package weltwright.knife;
 
 /**
- * How a blade is ground from its spine to its edge.
+ * The grind of a blade from its spine to its edge.
  *
  * @param kind the shape of the flats
- * @param heightMm how far up from the edge the grind reaches, for the kinds that end below the spine; else of no
- *     account
+ * @param heightMm height of the grind from the edge, for kinds that end below the spine; else ignored
  */
 public record Grind(Kind kind, double heightMm) {
     /** A wedge from edge to spine. */
@@ -14,7 +13,7 @@ public record Grind(Kind kind, double heightMm) {
     /** Thickest in the middle, with an edge on both sides. */
     public static final Grind DOUBLE_EDGED = new Grind(Kind.DOUBLE_EDGED, 0);
 
-    /** Usual for a grind that ends below the spine. */
+    /** Height of a grind that ends below the spine. From memory. */
     private static final double USUAL_HEIGHT_MM = 10;
 
     /** A shape of the flats. */
@@ -31,17 +30,17 @@ public record Grind(Kind kind, double heightMm) {
         DOUBLE_EDGED
     }
 
-    /** The same height where there is one, else a usual one. */
+    /** Returns a grind of another kind, with this height where there is one, else a usual one. */
     public Grind with(Kind other) {
         return new Grind(other, hasHeight() ? heightMm : USUAL_HEIGHT_MM);
     }
 
-    /** Whether both sides of the blade are sharp. */
+    /** Returns whether both sides of the blade are sharp. */
     public boolean doubleEdged() {
         return kind == Kind.DOUBLE_EDGED;
     }
 
-    /** Whether the grind ends at a line below the spine, whose height must be known. */
+    /** Returns whether the grind ends at a line below the spine, whose height must be known. */
     public boolean hasHeight() {
         return kind == Kind.PARTIAL_FLAT || kind == Kind.SHORT_BEVEL || kind == Kind.HOLLOW;
     }

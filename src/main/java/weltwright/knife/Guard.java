@@ -4,31 +4,30 @@ import java.util.function.UnaryOperator;
 import weltwright.geometry.Point;
 
 /**
- * A guard, a bolster or a finger guard: a short part between blade and handle that stands out from both, so that the
- * throat of a sheath ends before it. Both points are points of the knife's outline; only where they are along the knife
- * counts.
+ * A guard, bolster or finger guard: a short part between blade and handle that stands out from both, before which the
+ * throat of a sheath ends. Both points lie on the knife's outline; only their x is used.
  *
- * @param front where it ends towards the tip
- * @param back where it ends towards the butt
+ * @param front its end towards the tip
+ * @param back its end towards the butt
  */
 public record Guard(Point front, Point back) {
 
-    /** Each point moved. */
+    /** Returns the guard with each point moved. */
     public Guard map(UnaryOperator<Point> motion) {
         return new Guard(motion.apply(front), motion.apply(back));
     }
 
-    /** x of its end towards the tip, also where its two points were exchanged. */
+    /** Returns x of its end towards the tip, in mm, whichever of its points that is. */
     public double frontMm() {
         return Math.max(front.x(), back.x());
     }
 
-    /** x of its end towards the butt. */
+    /** Returns x of its end towards the butt, in mm. */
     public double backMm() {
         return Math.min(front.x(), back.x());
     }
 
-    /** How far it reaches along the knife. */
+    /** Returns its length along the knife, in mm. */
     public double lengthMm() {
         return frontMm() - backMm();
     }

@@ -9,32 +9,32 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Finds a guard by the shape of an outline alone: near where the handle ends, a side that stands out both from the
- * blade before it and from the handle behind it, and falls away to both within a short way.
+ * Finds a guard from the shape of an outline alone: a short protrusion of a side near the handle's end, beyond both the
+ * blade before it and the handle behind it.
  *
  * <ol>
- *   <li>On each side by itself, the place that stands out farthest is looked for within {@link #REACH_MM} of the
- *       handle's end. Its height is how far it stands out over the higher of its two feet: the least that the side
- *       comes down to within {@link #FEET_MM} before it and behind it.
- *   <li>It is a guard's if it is at least {@link #LEAST_HEIGHT_MM} high, and at half of that height no thicker, along
- *       the knife, than {@link #THICKEST_MM} and than {@link #THICK_PER_HEIGHT} times its height. That tells a guard
- *       from the swell of a handle that is shaped for the fingers, which rises over a finger's breadth. Nor does the
- *       side come back to half of that height within {@link #CHOIL_MM} before it, as a blade does behind a choil.
+ *   <li>On each side, local maxima are taken within {@link #REACH_MM} of the handle's end. The height of one is
+ *       measured from the higher of its two feet: the least distance of the side from the axis within {@link #FEET_MM}
+ *       before and behind it.
+ *   <li>The highest is a guard if it is at least {@link #LEAST_HEIGHT_MM} high, and at half its height no thicker,
+ *       along the knife, than {@link #THICKEST_MM} and than {@link #THICK_PER_HEIGHT} times its height. The swell of a
+ *       handle that is shaped for the fingers is thicker. The side must also stay below half of the height for
+ *       {@link #CHOIL_MM} before it, as a blade behind a choil does not.
  *   <li>Each flank ends at its foot: the point of the side that lies farthest below the chord from the top of the flank
  *       to the end of the reach.
  *   <li>A guard reaches from the hindmost foot of both sides to the foremost.
  * </ol>
  *
- * <p>What it cannot find: a bolster that stands out across the flats alone, or less than leather gives; a guard that
- * the handle behind it is as wide as; one that rises gently from the handle over more than a finger's breadth. What it
- * may take for a guard: a short lip of the handle itself at its front. Such a lip is in a sheath's way as a guard is.
- * All lengths are by judgement, from no source; those who look at the outline may move what is found, or take it away.
+ * <p>Not found are a bolster that stands out across the flats only or by less than leather gives, a guard no wider than
+ * the handle behind it, and one that rises gently from the handle over more than a finger's breadth. A short lip of the
+ * handle at its front may be taken for a guard; it obstructs a sheath as a guard does. All lengths are chosen by eye;
+ * the user may move or remove what is found.
  */
 public final class GuardFinder {
-    /** A handle's end that colours tell may be the guard's back or its front. */
+    /** The handle's end as found by colours may be the guard's back or its front. */
     private static final double REACH_MM = 22;
 
-    /** A lower one passes where leather gives: formed leather gives by 1.5 to 2.5 mm (common practice). */
+    /** A lower one passes formed leather, which gives by 1.5 to 2.5 mm (common practice). */
     static final double LEAST_HEIGHT_MM = 2.5;
 
     static final double THICKEST_MM = 13;
@@ -43,13 +43,13 @@ public final class GuardFinder {
     /** Both feet of a guard lie within this of its highest place. */
     private static final double FEET_MM = 14;
 
-    /** A flank runs out within this. */
+    /** A flank ends within this. */
     private static final double FLANK_MM = 8;
 
-    /** A blade that is as wide again within this, behind a choil, is no handle's front. */
+    /** A side that is as wide again within this distance is a blade before a choil, not before a guard. */
     private static final double CHOIL_MM = 24;
 
-    /** The top of a flank is where a side has come down from its highest by this part of its height. */
+    /** The top of a flank is where the side has fallen by this share of the height. */
     private static final double TOP_PART = 0.15;
 
     private static final double STEP_MM = 0.1;
@@ -66,43 +66,45 @@ public final class GuardFinder {
     }
 
     /**
-     * The guard of an outline, its points on the outline; empty where none is to be seen.
+     * Returns the guard of an outline, its points on the outline; empty where none is found.
      *
      * @param ring closed, x along the knife towards the tip, in mm
      * @param handleEndX where the handle ends
      */
     public static Optional<Guard> find(Polyline ring, double handleEndX) {
         GuardFinder finder = new GuardFinder(ring);
-        List<Bump> bumps = Stream.of(true, false)
-                .flatMap(above -> finder.bump(above, handleEndX).stream())
+        List<Protrusion> protrusions = Stream.of(true, false)
+                .flatMap(above -> finder.protrusion(above, handleEndX).stream())
                 .toList();
-        if (bumps.isEmpty()) {
+        if (protrusions.isEmpty()) {
             return Optional.empty();
         }
-        Bump front =
-                bumps.stream().max((a, b) -> Double.compare(a.frontX, b.frontX)).orElseThrow();
-        Bump back =
-                bumps.stream().min((a, b) -> Double.compare(a.backX, b.backX)).orElseThrow();
+        Protrusion front = protrusions.stream()
+                .max((a, b) -> Double.compare(a.frontX, b.frontX))
+                .orElseThrow();
+        Protrusion back = protrusions.stream()
+                .min((a, b) -> Double.compare(a.backX, b.backX))
+                .orElseThrow();
         return Optional.of(new Guard(finder.at(front.above, front.frontX), finder.at(back.above, back.backX)));
     }
 
     /**
-     * What stands out on one side.
+     * A protrusion of one side.
      *
      * @param backX x of its foot on the handle's side
      * @param frontX x of its foot on the blade's side
      */
-    private record Bump(boolean above, double backX, double frontX) {}
+    private record Protrusion(boolean above, double backX, double frontX) {}
 
     private Point at(boolean above, double x) {
         return new Point(x, above ? sides.upper(x) : sides.lower(x));
     }
 
-    private Optional<Bump> bump(boolean above, double handleEndX) {
+    private Optional<Protrusion> protrusion(boolean above, double handleEndX) {
         DoubleUnaryOperator out = x -> sides.outward(above, x);
         double from = Math.max(buttX + FEET_MM, handleEndX - REACH_MM);
         double to = Math.min(tipX - FEET_MM, handleEndX + REACH_MM);
-        Optional<Bump> best = Optional.empty();
+        Optional<Protrusion> best = Optional.empty();
         double highest = LEAST_HEIGHT_MM;
         for (double x = from; x <= to; x += STEP_MM) {
             double top = out.applyAsDouble(x);
@@ -111,9 +113,9 @@ public final class GuardFinder {
             }
             double height = top - Math.max(least(out, x, x + FEET_MM), least(out, x - FEET_MM, x));
             if (height >= highest) {
-                Optional<Bump> bump = compact(above, out, x, height);
-                if (bump.isPresent()) {
-                    best = bump;
+                Optional<Protrusion> protrusion = compact(above, out, x, height);
+                if (protrusion.isPresent()) {
+                    best = protrusion;
                     highest = height;
                 }
             }
@@ -129,8 +131,8 @@ public final class GuardFinder {
         return least;
     }
 
-    /** The bump whose highest place is at x; empty where it is too thick for its height. */
-    private static Optional<Bump> compact(boolean above, DoubleUnaryOperator out, double x, double height) {
+    /** Returns the protrusion whose highest place is at x; empty where it is too thick for its height. */
+    private static Optional<Protrusion> compact(boolean above, DoubleUnaryOperator out, double x, double height) {
         double top = out.applyAsDouble(x);
         OptionalDouble front = below(out, x, FEET_MM, top - height / 2);
         OptionalDouble back = below(out, x, -FEET_MM, top - height / 2);
@@ -145,8 +147,8 @@ public final class GuardFinder {
         double level = top - TOP_PART * height;
         double backTop = below(out, x, -FEET_MM, level).orElseThrow() + STEP_MM;
         double frontTop = below(out, x, FEET_MM, level).orElseThrow() - STEP_MM;
-        return Optional.of(
-                new Bump(above, foot(out, backTop, backTop - FLANK_MM), foot(out, frontTop, frontTop + FLANK_MM)));
+        return Optional.of(new Protrusion(
+                above, foot(out, backTop, backTop - FLANK_MM), foot(out, frontTop, frontTop + FLANK_MM)));
     }
 
     private static double most(DoubleUnaryOperator out, double from, double to) {
@@ -157,7 +159,9 @@ public final class GuardFinder {
         return most;
     }
 
-    /** Where a side first comes down to a level on the way from x, no farther than {@code reach}. */
+    /**
+     * Returns where a side first falls to a level on the way from x, no farther than {@code reach}, a signed distance.
+     */
     private static OptionalDouble below(DoubleUnaryOperator out, double x, double reach, double level) {
         for (double way = 0; way <= Math.abs(reach); way += STEP_MM) {
             double at = x + Math.copySign(way, reach);
@@ -168,7 +172,7 @@ public final class GuardFinder {
         return OptionalDouble.empty();
     }
 
-    /** The place between the top of a flank and an end at which the side lies farthest below the chord of both. */
+    /** Returns the place between the top of a flank and an end at which the side lies farthest below their chord. */
     private static double foot(DoubleUnaryOperator out, double topX, double endX) {
         Point top = new Point(topX, out.applyAsDouble(topX));
         Point chord = new Point(endX, out.applyAsDouble(endX)).minus(top);

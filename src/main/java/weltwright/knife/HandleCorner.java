@@ -3,50 +3,54 @@ package weltwright.knife;
 import weltwright.geometry.fit.SymmetricSystem;
 
 /**
- * Where one side of an outline passes from handle to blade, told by the line at which the handle is seen to end and by
- * the outline's own shape together.
+ * Estimates where one side of an outline passes from handle to blade, from the line at which the handle ends in the
+ * photo and the shape of the outline.
  *
- * <p>The side is taken for two smooth pieces that meet, a parabola each: a corner and a mere change of curvature are
- * both places where one ends and the other begins. How likely a place is follows from how far the side departs from the
- * best two pieces that part there (a change point, by maximum likelihood) times how likely the line makes it; what
- * comes out is the mean and the standard deviation of that. Where the side runs through smoothly, only the line tells;
- * where the line is hardly seen, the corner.
+ * <ol>
+ *   <li>The side is modelled as two parabolas that meet at a change point, which may be a corner or a change of
+ *       curvature.
+ *   <li>The likelihood of each change point follows from the residuals of the best two parabolas (least squares).
+ *   <li>It is multiplied by the density of the handle's end line there.
+ *   <li>The result is the mean and the standard deviation of the product. On a smooth side the line decides; where the
+ *       line is uncertain, the corner.
+ * </ol>
  *
  * @param x in the outline's frame, in mm
  * @param sigmaMm its standard deviation
  */
 record HandleCorner(double x, double sigmaMm) {
-    /** The two pieces reach this far beyond where they may part. */
+    /** The two parabolas reach this far beyond the outermost change points. Chosen by eye. */
     private static final double PIECE_MM = 3;
 
+    /** Spacing of samples. Chosen by eye. */
     private static final double STEP_MM = 0.1;
 
-    /** A lens rounds off what is this near to a corner. */
+    /** Points nearer than this to a change point are left out, since blur rounds a corner. Chosen by eye. */
     private static final double ROUNDED_MM = 0.3;
 
-    /**
-     * What the outline of a good photo is known to, half of what it is off in 95 of 100 points; neighbours err alike.
-     */
+    /** Standard deviation of the outline of a good photo, half of its error in 95 of 100 points. */
     private static final double NOISE_MM = 0.08;
 
-    private static final double ALIKE_MM = 2;
+    /** Correlation length of the errors of neighbouring points. Chosen by eye. */
+    private static final double CORRELATED_MM = 2;
 
-    /** Of two parabolas that meet in a point. */
+    /** Number of parameters of two parabolas that meet in a point. */
     private static final int PARAMETERS = 5;
 
-    /** The place is sought this many standard deviations from the line, and this much besides. */
+    /** Search distance from the line, in standard deviations, and a length that is added. Chosen by eye. */
     private static final double SEARCH_SIGMAS = 2.5;
 
     private static final double SEARCH_MM = 0.6;
 
     /**
-     * The corner of a thick handle's outline may lie above or below the mid-plane, and then is seen farther on or back
-     * than the line meets the outline: by up to 0.7 of the bow, as a step is; this is the standard deviation of that.
+     * The corner of a thick handle's outline may lie above or below the mid-plane, and so appear beside the place where
+     * the line meets the outline, by up to 0.7 of the bow. This is the standard deviation of a uniform distribution
+     * over that.
      */
     private static final double OFF_BY_BOW = 0.7 / Math.sqrt(3);
 
-    /** One line in twenty is something else than the handle's end. */
-    private static final double ASTRAY = 0.05;
+    /** Probability that the line is not the handle's end. Chosen by eye. */
+    private static final double OUTLIER_PROBABILITY = 0.05;
 
     /** @param above whether on the side of positive y */
     static HandleCorner find(OutlineSides sides, boolean above, HandleEndLine end) {
@@ -60,27 +64,29 @@ record HandleCorner(double x, double sigmaMm) {
         for (int i = 0; i <= n; i++) {
             y[i] = sides.outward(above, from + i * STEP_MM);
         }
-        double[] unfit = new double[n - 2 * margin + 1];
+        double[] residual = new double[n - 2 * margin + 1];
         double least = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < unfit.length; k++) {
-            unfit[k] = unfit(y, margin + k, rounded);
-            least = Math.min(least, unfit[k]);
+        for (int k = 0; k < residual.length; k++) {
+            residual[k] = residual(y, margin + k, rounded);
+            least = Math.min(least, residual[k]);
         }
         double variance = Math.max(NOISE_MM * NOISE_MM, least / (n - 2 * rounded - PARAMETERS));
-        double[] corner = new double[unfit.length];
+        double[] corner = new double[residual.length];
         for (int k = 0; k < corner.length; k++) {
-            corner[k] = Math.exp(-(unfit[k] - least) / (2 * variance) * STEP_MM / ALIKE_MM);
+            corner[k] = Math.exp(-(residual[k] - least) / (2 * variance) * STEP_MM / CORRELATED_MM);
         }
         corner = blurred(corner, OFF_BY_BOW * end.bowMm() / STEP_MM);
         double sum = 0;
         double mean = 0;
         double square = 0;
-        for (int k = 0; k < unfit.length; k++) {
+        for (int k = 0; k < residual.length; k++) {
             double off = -search + k * STEP_MM;
             double deviations = off / end.sigmaMm();
             double likely = corner[k]
-                    * ((1 - ASTRAY) * Math.exp(-deviations * deviations / 2) / (end.sigmaMm() * Math.sqrt(2 * Math.PI))
-                            + ASTRAY / (2 * search));
+                    * ((1 - OUTLIER_PROBABILITY)
+                                    * Math.exp(-deviations * deviations / 2)
+                                    / (end.sigmaMm() * Math.sqrt(2 * Math.PI))
+                            + OUTLIER_PROBABILITY / (2 * search));
             sum += likely;
             mean += likely * off;
             square += likely * off * off;
@@ -89,7 +95,7 @@ record HandleCorner(double x, double sigmaMm) {
         return new HandleCorner(line + mean, Math.hypot(STEP_MM, Math.sqrt(Math.max(0, square / sum - mean * mean))));
     }
 
-    /** Values blurred by a normal distribution; they end with those that there are. */
+    /** Returns values convolved with a normal distribution, normalised at the ends. */
     private static double[] blurred(double[] values, double sigma) {
         if (sigma == 0) {
             return values;
@@ -107,8 +113,11 @@ record HandleCorner(double x, double sigmaMm) {
         return blurred;
     }
 
-    /** The sum of squares by which values evenly spaced depart from the best two parabolas that meet at one of them. */
-    private static double unfit(double[] y, int corner, int rounded) {
+    /**
+     * Returns the residual sum of squares of evenly spaced values about the best two parabolas that meet at one of
+     * them.
+     */
+    private static double residual(double[] y, int corner, int rounded) {
         double[][] normal = new double[PARAMETERS][PARAMETERS];
         double[] right = new double[PARAMETERS];
         double squares = 0;

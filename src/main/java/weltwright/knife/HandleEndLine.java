@@ -1,17 +1,18 @@
 package weltwright.knife;
 
 /**
- * The line across a knife at which its handle ends, in the outline's frame, as seen inside the knife: x = {@code x} +
- * {@code slope} · y.
+ * The line across a knife at which its handle ends, as it appears in the photo inside the outline: x(y) = {@code x} +
+ * {@code slope} · y, in the outline's frame, in mm.
  *
- * @param slope 0 where it stands square on the axis
- * @param slopeSigma standard deviation of that
- * @param bowMm how far perspective may bow the line between its ends, and with it a step that the outline makes there
- * @param sigmaMm standard deviation of where it meets the outline
+ * @param slope dx/dy; 0 for a line square to the axis
+ * @param slopeSigma standard deviation of the slope
+ * @param bowMm greatest distance by which perspective may bow the line, and with it a step of the outline, between its
+ *     ends
+ * @param sigmaMm standard deviation of the x at which it meets the outline
  */
 public record HandleEndLine(double x, double slope, double slopeSigma, double bowMm, double sigmaMm) {
 
-    /** Where the line is at this y. */
+    /** Returns x of the line at y. */
     public double at(double y) {
         return x + slope * y;
     }

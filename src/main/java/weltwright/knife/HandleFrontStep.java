@@ -7,34 +7,35 @@ import weltwright.geometry.Polyline;
 import weltwright.geometry.fit.LineFit;
 
 /**
- * A step in a knife's outline where the handle ends: a handle that stands proud of the blade, a guard, or the blade's
- * heel that stands below the handle.
+ * A step in an outline where the handle ends: of a handle that stands proud of the blade, a guard, or a heel that
+ * stands below the handle.
  *
- * <p>Made for a step that is steep, at least a millimetre high and between sides that run about straight for a few
- * millimetres. A notch or a kink is no step.
+ * <p>Made for steep steps at least a millimetre high between sides that are about straight for a few millimetres. A
+ * notch or a kink is not a step.
  *
  * @param onHandle index of the outline's point at its corner next to the handle
  * @param onBlade index of the point at its corner next to the blade
  */
 public record HandleFrontStep(int onHandle, int onBlade) {
+    /** Chosen by eye. */
     private static final double LEAST_HEIGHT_MM = 1.0;
 
-    /** The rise of a step is spread over this much along the knife by blur, at the most. */
+    /** Greatest length along the knife over which blur spreads a step. Chosen by eye. */
     private static final double SPREAD_MM = 0.7;
 
-    /** Sides are taken to run straight for so far beside a step. */
+    /** Length beside a step over which sides are taken to be straight. Chosen by eye. */
     private static final double STRAIGHT_MM = 3.3;
 
-    /** The handle is as wide as its front so far behind it. */
+    /** Distance behind the front at which the handle's middle is measured. Chosen by eye. */
     private static final double BEHIND_MM = 2;
 
-    /** So much of a step's height is passed within its spread. */
+    /** Least share of a step's height that is passed within its spread. Chosen by eye. */
     private static final double STEEP_PART = 0.6;
 
-    /** One that is spread by a rim is so many times as high as what a kink there feigns. */
+    /** Least ratio of the height of a step spread by a rim to the apparent height of a kink. Chosen by eye. */
     private static final double CLEAR_OF_KINK = 2;
 
-    /** Whether a point of an outline of n points belongs to the step, its two corners included. */
+    /** Returns whether a point of an outline of n points belongs to the step, its two corners included. */
     public boolean has(int index, int n) {
         int width = Math.floorMod(onBlade - onHandle, n);
         return width <= n / 2
@@ -43,12 +44,14 @@ public record HandleFrontStep(int onHandle, int onBlade) {
     }
 
     /**
+     * Finds a step near a place; empty where there is none.
+     *
      * @param ring as {@link LandmarkProposal} takes it
      * @param sides of the ring
      * @param above whether on the side of positive y
-     * @param x where it is looked for
-     * @param searchMm how far to either side
-     * @param bowMm how far the rim of the handle's front is bowed, as {@link HandleEndLine} has it
+     * @param x the place
+     * @param searchMm search distance to either side
+     * @param bowMm bow of the rim of the handle's front, see {@link HandleEndLine}
      */
     static Optional<HandleFrontStep> find(
             Polyline ring, OutlineSides sides, boolean above, double x, double searchMm, double bowMm) {
@@ -56,11 +59,10 @@ public record HandleFrontStep(int onHandle, int onBlade) {
         if (sharp.isStep()) {
             return Optional.of(sharp.in(ring, above));
         }
-        // The rim of a thick front that stands proud of the blade, seen aslant, passes from one level to the other
-        // slowly.
-        // Where that is seen lying rather than upright, or half of the height is not where the side rises, it is a
-        // notch; a
-        // mere kink feigns no more height than the sides' slopes make over the spread.
+        // The rim of a thick front that stands proud of the blade, seen at an angle, passes from one level
+        // to the other over a longer distance. A rise longer than high, or one whose half height is not
+        // near its middle, is a notch. The apparent height of a kink is the difference of the sides'
+        // slopes times the spread.
         double rim = sharp.rimMm(sides, above, bowMm);
         double spread = SPREAD_MM + rim;
         Rise bowed = Rise.find(sides, above, x, searchMm, spread);
@@ -73,14 +75,14 @@ public record HandleFrontStep(int onHandle, int onBlade) {
     }
 
     /**
-     * Where one side rises or falls most within a spread.
+     * The greatest rise or fall of one side within a spread.
      *
-     * @param x the middle of that
-     * @param mostMm by how much
-     * @param handleMm how far out the handle's side is there, drawn on straight
-     * @param bladeMm the same of the blade's
-     * @param kink between the two
-     * @param middleX where the side passes half-way from one to the other
+     * @param x its middle
+     * @param mostMm its amount
+     * @param handleMm distance of the handle's side from the axis there, extrapolated by a straight line
+     * @param bladeMm distance of the blade's side likewise
+     * @param kink difference of the slopes of the two
+     * @param middleX where the side passes half the height
      */
     private record Rise(double x, double mostMm, double handleMm, double bladeMm, double kink, double middleX) {
         static Rise find(OutlineSides sides, boolean above, double near, double searchMm, double spread) {
@@ -105,9 +107,7 @@ public record HandleFrontStep(int onHandle, int onBlade) {
             return Math.min(height, mostMm) >= LEAST_HEIGHT_MM && mostMm >= STEEP_PART * height;
         }
 
-        /**
-         * Over how much of the length an elliptic rim that is bowed by so much in its middle passes the step's height.
-         */
+        /** Returns the length along the knife over which an elliptic rim with this bow passes the step's height. */
         double rimMm(OutlineSides sides, boolean above, double bowMm) {
             double middle = (above ? 1 : -1) * sides.middle(x - BEHIND_MM);
             double part = (bladeMm - middle) / (handleMm - middle);

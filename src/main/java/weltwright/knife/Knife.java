@@ -3,15 +3,15 @@ package weltwright.knife;
 import weltwright.geometry.curve.Outline;
 
 /**
- * A knife as its sheath must know it. Its frame: x from the heel of the blade (0) to the tip, y towards the spine, z
- * across the flats, with z = 0 half-way through the thickness. Seen with the tip to the right and the spine up.
+ * A knife: outline, landmarks and thicknesses. In its frame x runs from the heel of the blade (0) to the tip, y towards
+ * the spine, z across the flats, with z = 0 half-way through the thickness.
  *
  * @param outline the silhouette in the mid-plane, counter-clockwise, in mm
- * @param landmarks tip, heel and the like, in the same frame
+ * @param landmarks in the same frame
  * @param spineThicknessMm thickness of the blade at the spine by the heel; positive
  * @param handleThicknessMm greatest thickness of the handle across the flats; positive
- * @param shaping what its sections are like between those thicknesses
- * @param thickness what was measured of its thickness elsewhere along it
+ * @param shaping of its cross-sections
+ * @param thickness further thicknesses measured along it
  */
 public record Knife(
         Outline outline,
@@ -21,7 +21,7 @@ public record Knife(
         CrossSectionShape shaping,
         ThicknessProfile thickness) {
 
-    /** A knife of which no more is measured than its two thicknesses. */
+    /** A knife with no further thicknesses measured. */
     public Knife(
             Outline outline,
             Landmarks landmarks,
@@ -35,22 +35,22 @@ public record Knife(
         return new Knife(outline, landmarks, spineThicknessMm, handleThicknessMm, shaping, other);
     }
 
-    /** Whether the spine's side cuts as the edge's does. */
+    /** Returns whether the spine's side is sharp, too. */
     public boolean doubleEdged() {
         return shaping.grind().doubleEdged();
     }
 
-    /** From heel to tip along the knife, in mm. */
+    /** Returns the length from heel to tip along the knife, in mm. */
     public double bladeLengthMm() {
         return landmarks.tip().x() - landmarks.heel().x();
     }
 
-    /** The cross-sections of this knife. Ask once and keep them where many are wanted. */
+    /** Returns the cross-sections of this knife. Keep the result where many are needed, as it samples the outline. */
     public CrossSections sections() {
         return new CrossSections(this);
     }
 
-    /** The cross-section at station {@code xMm}, which must lie between butt and tip. */
+    /** Returns the cross-section at station {@code xMm}, which must lie between butt and tip. */
     public CrossSection sectionAt(double xMm) {
         return sections().at(xMm);
     }

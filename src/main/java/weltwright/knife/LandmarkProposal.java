@@ -7,17 +7,17 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Where tip, heel and butt are likely to be on an outline, and on which side the edge is. Proposed, for the user to
- * look at: from the outline and from where the handle's material ends.
+ * Proposes tip, heel, butt and guard on an outline, and the side of the edge, from the outline and the line at which
+ * the handle's material ends. The user may change them.
  *
  * @param tip index of a point of the outline
- * @param heel the same
- * @param spineStart the same
- * @param butt the same
- * @param edgeSide what speaks for one side's being the edge
+ * @param heel index of the point where the edge begins
+ * @param spineStart index of the point where the spine begins
+ * @param butt index of the farthest point of the handle
+ * @param edgeSide which side has the edge, and how certain that is
  * @param steps in the outline where the handle ends; possibly none
- * @param heelSigmaMm standard deviation of where the heel is along the knife
- * @param guard if one is to be seen, as two indices
+ * @param heelSigmaMm standard deviation of the heel's position along the knife
+ * @param guard if one is found, as two indices
  */
 public record LandmarkProposal(
         int tip,
@@ -30,22 +30,26 @@ public record LandmarkProposal(
         Optional<GuardAt> guard) {
 
     /**
-     * A step is looked for this far from where the handle is likely to end, and by this many standard deviations and
-     * this part of the bow besides: where a handle stands proud of the blade, the rim of its front makes the step.
+     * A step is searched for within this distance of the estimated end of the handle, plus this many standard
+     * deviations and this share of the bow, as where a handle stands proud of the blade the rim of its front makes the
+     * step. Chosen by eye.
      */
     private static final double STEP_SEARCH_MM = 0.6;
 
     private static final double SEARCH_SIGMAS = 2;
     private static final double SEARCH_BOW = 0.7;
 
-    /** The outline passes from one level of a step to the other within a few tenths; its middle is known to this. */
+    /**
+     * Standard deviation of the middle of a step, as the outline passes from one level to the other within a few
+     * tenths. Chosen by eye.
+     */
     private static final double STEP_SIGMA_MM = 0.15;
 
-    /** A guard that reaches no farther past the handle's end than this has its front there. */
+    /** A guard whose front lies within this of the handle's end leaves the end where it is. Chosen by eye. */
     private static final double GUARD_FROM_END_MM = 1.5;
 
     /**
-     * Where a guard begins and ends.
+     * The two ends of a guard.
      *
      * @param front index of the outline's point at its end towards the tip
      * @param back index of the point at its end towards the butt
@@ -53,12 +57,13 @@ public record LandmarkProposal(
     public record GuardAt(int front, int back) {}
 
     /**
-     * Proposes tip, heel and handle of a knife from its outline.
+     * Proposes the landmarks of a knife from its outline.
      *
      * @param ring the outline, counter-clockwise, x along the knife towards the tip, its points at about equal
      *     distances
-     * @param sure the same without what may not be the knife's: what only that tells of the edge's side is not told
-     * @param end where the handle is seen to end
+     * @param sure the outline without stretches that may not be the knife's; evidence for the edge's side must hold on
+     *     both
+     * @param end where the handle ends in the photo
      */
     public static LandmarkProposal of(Polyline ring, Polyline sure, HandleEndLine end) {
         List<Point> points = ring.points();
@@ -83,7 +88,10 @@ public record LandmarkProposal(
         return new LandmarkProposal(tip, heel.at(), spine.at(), butt, side, steps, heel.sigmaMm(), guardAt);
     }
 
-    /** Where the colours of a handle end behind a guard of steel, the blade begins only before it. */
+    /**
+     * Returns the front of a guard that lies farther to the tip than the end of the handle's colours, as one of steel
+     * does.
+     */
     private static HandleEndLine beforeGuard(Guard guard, HandleEndLine end) {
         return guard.frontMm() > end.x() + GUARD_FROM_END_MM
                 ? new HandleEndLine(guard.frontMm(), 0, end.slopeSigma(), end.bowMm(), STEP_SIGMA_MM)
@@ -98,16 +106,16 @@ public record LandmarkProposal(
         return nearest;
     }
 
-    /** Whether the spine is at positive y. */
+    /** Returns whether the spine is at positive y. */
     public boolean spineOnLeft() {
         return !edgeSide.isUp();
     }
 
     /**
-     * Where the blade begins on one side.
+     * The beginning of the blade on one side.
      *
      * @param at index of a point of the outline
-     * @param step that it makes there, if it makes one
+     * @param step of the outline there, if there is one
      */
     private record Start(int at, Optional<HandleFrontStep> step, double sigmaMm) {
         static Start find(Polyline ring, OutlineSides sides, boolean above, HandleEndLine end) {
@@ -119,7 +127,7 @@ public record LandmarkProposal(
                             () -> new Start(level(ring, sides, above, corner.x()), Optional.empty(), corner.sigmaMm()));
         }
 
-        /** The point of one side that is level with x. */
+        /** Returns the index of the point of one side that is nearest to x along the axis. */
         private static int level(Polyline ring, OutlineSides sides, boolean above, double x) {
             List<Point> points = ring.points();
             int level = -1;

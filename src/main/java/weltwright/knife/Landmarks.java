@@ -6,8 +6,8 @@ import java.util.function.UnaryOperator;
 import weltwright.geometry.Point;
 
 /**
- * The places on a knife's outline that a sheath is built on. Proposed from the outline, never forced: the user may move
- * each, and say that there is a guard or none. All are points of the outline, in the same frame as it, in mm.
+ * The landmarks of a knife from which a sheath is built. They are proposed from the outline; the user may move each,
+ * and add or remove the guard. All are points of the outline, in its frame, in mm.
  *
  * @param tip the point of the blade
  * @param heel where the cutting edge begins, next to the handle
@@ -21,7 +21,7 @@ public record Landmarks(Point tip, Point heel, Point spineStart, Point butt, Opt
         Objects.requireNonNull(guard);
     }
 
-    /** Those of a knife without a guard. */
+    /** Landmarks of a knife without a guard. */
     public Landmarks(Point tip, Point heel, Point spineStart, Point butt) {
         this(tip, heel, spineStart, butt, Optional.empty());
     }
@@ -46,7 +46,7 @@ public record Landmarks(Point tip, Point heel, Point spineStart, Point butt, Opt
         return new Landmarks(tip, heel, spineStart, butt, other);
     }
 
-    /** Each landmark moved. */
+    /** Returns the landmarks with each point moved. */
     public Landmarks map(UnaryOperator<Point> motion) {
         return new Landmarks(
                 motion.apply(tip),

@@ -6,17 +6,26 @@ import weltwright.geometry.RigidMotion;
 import weltwright.geometry.fit.LineFit;
 
 /**
- * The line along which a knife is measured: the middle line of its handle. The blade's own middle swings with its
- * belly, the handle's is straight on all but the most curved.
+ * Computes the long axis of a knife, along which it is measured: the middle line of its handle. The middle line of a
+ * blade curves with its belly; that of a handle is straight on most knives.
  *
- * <p>Steps: the principal axis of the outline's area; the narrower end of the two is the tip; then a straight line
- * through the middles of the widths over the handle, which are taken to be the half of the knife that ends in the butt.
+ * <ol>
+ *   <li>The principal axis of the outline's area is a first axis.
+ *   <li>The narrower of its two ends is the tip.
+ *   <li>A straight line is fitted through the middles of the widths over the handle, taken to be the half of the knife
+ *       that ends in the butt. This is done three times, since a better axis gives better middles.
+ * </ol>
  */
 public final class LongAxis {
-    /** A tip fills less of its end of the knife than a butt does; this much of the length is compared. */
+    /**
+     * The part of the length at each end over which areas are compared, as a tip is narrower than a butt. Chosen by
+     * eye.
+     */
     private static final double END = 0.1;
 
+    /** The part of the knife's length, from the butt on, over which middles are taken. Chosen by eye. */
     private static final double HANDLE_FROM = 0.06;
+
     private static final double HANDLE_TO = 0.42;
 
     private LongAxis() {}
@@ -25,8 +34,8 @@ public final class LongAxis {
      * Finds the frame of a knife from its outline.
      *
      * @param outline closed, in any frame
-     * @return the motion from the knife's frame, x towards the tip and the origin at the middle of the butt end, to the
-     *     outline's frame
+     * @return the motion to the outline's frame from the knife's frame, which has x towards the tip and the origin at
+     *     the middle of the butt end
      */
     public static RigidMotion of(Polyline outline) {
         RigidMotion axis = principal(outline);
@@ -34,7 +43,6 @@ public final class LongAxis {
         if (endArea(along, true) < endArea(along, false)) {
             axis = new RigidMotion(axis.angleRad() + Math.PI, axis.shift());
         }
-        // The widths stand square on the axis, so a better axis gives better middles.
         for (int i = 0; i < 3; i++) {
             axis = throughMiddles(outline, axis);
         }
@@ -42,7 +50,7 @@ public final class LongAxis {
         return new RigidMotion(axis.angleRad(), axis.apply(new Point(butt, 0)));
     }
 
-    /** Second moments of the area by Green's theorem. */
+    /** Returns the frame of the principal axis, with second moments of area by Green's theorem. */
     private static RigidMotion principal(Polyline outline) {
         Point centre = Point.of(outline.polygon().getCentroid().getCoordinate());
         double xx = 0;

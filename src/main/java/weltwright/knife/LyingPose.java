@@ -8,27 +8,29 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
 /**
- * How a knife lies on its handle, as far as the thickness along the handle tells. It rests on the edge of the handle's
- * convex hull that is below its balance. Where that is, is known to a few centimetres; of the poses that this leaves
- * open the most level one is taken, since a tip that hangs lower is seen and told by whoever took the photo.
+ * The pose of a knife that lies flat on its handle, computed from the thickness along the handle. The knife rests on
+ * the edge of the handle's convex hull that is below its point of balance. That point is known to a few centimetres
+ * only; of the poses that this leaves open the most level one is taken, since a maker sees and can state a tip that
+ * hangs lower.
  *
- * @param heelHeightMm of the mid-plane over the ground, at the heel
- * @param tipDropMm how much lower the mid-plane is at the tip; negative where it is higher
+ * @param heelHeightMm height of the mid-plane over the ground at the heel
+ * @param tipDropMm by how much the mid-plane is lower at the tip than at the heel; negative where it is higher
  */
 public record LyingPose(double heelHeightMm, double tipDropMm) {
-    /** Knives balance so far behind the heel, at the least and at the most. Common practice. */
+    /** Distances of the point of balance behind the heel, from the least to the greatest usual. Common practice. */
     private static final double[] BALANCE_MM = {1, 8, 15, 22, 30};
 
+    /** Spacing of points along the handle. Chosen by eye. */
     private static final double STEP_MM = 1;
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     /**
-     * How a knife lies on flat ground by its own weight.
+     * Computes the pose on flat ground under the knife's own weight.
      *
      * @param bladeMm from the tip to the heel
      * @param overallMm from the tip to the butt
-     * @param handleThicknessMm from a distance from the tip in mm to a thickness in mm
+     * @param handleThicknessMm maps a distance from the tip in mm to a thickness in mm
      */
     public static LyingPose of(double bladeMm, double overallMm, DoubleUnaryOperator handleThicknessMm) {
         int count = (int) Math.floor((overallMm - bladeMm) / STEP_MM) + 1;
@@ -46,7 +48,7 @@ public record LyingPose(double heelHeightMm, double tipDropMm) {
                 .orElseThrow();
     }
 
-    /** On the edge of the hull that faces the ground at a place. */
+    /** Returns the pose on the edge of the hull that faces the ground at the point of balance. */
     private static LyingPose on(Coordinate[] hull, double balance, double bladeMm) {
         LyingPose lowest = new LyingPose(0, 0);
         double most = Double.NEGATIVE_INFINITY;

@@ -10,31 +10,35 @@ import weltwright.geometry.curve.Outline;
 import weltwright.geometry.curve.OutlineEdit;
 
 /**
- * What a user corrected by hand on one outline of a knife, to be done again on another: traced anew with other
- * thicknesses the same knife comes out a little larger or smaller, and the same stretches are wrong again.
+ * The corrections that a user made by hand to an outline, to be repeated on another outline of the same knife. Traced
+ * again with other thicknesses, a knife comes out a little larger or smaller, and its trace is wrong in the same
+ * places.
  *
  * @param proposed the outline as it was proposed
- * @param corrected the same as the user left it
+ * @param corrected the outline as the user left it
  */
 public record ManualCorrection(Silhouette proposed, Silhouette corrected) {
+    /** Sampling step of outlines. Chosen by eye. */
     private static final double STEP_MM = 0.25;
 
-    /** What moved by less was not moved by a hand. */
+    /**
+     * Displacements below this are not taken for corrections: fitting alone moves a curve by as much. Chosen by eye.
+     */
     private static final double MOVED_MM = 0.06;
 
-    /** A corrected stretch is taken with this much of what was right on either side. */
+    /** Length of unchanged outline that is redrawn at either end of a corrected stretch. Chosen by eye. */
     private static final double MARGIN_MM = 4;
 
-    /** The same on another outline as proposed. Where a stretch does not fit there, it stays as proposed. */
-    public Silhouette on(Silhouette anew) {
+    /** Applies the corrections to another proposed outline. A stretch that does not fit there is left as proposed. */
+    public Silhouette on(Silhouette other) {
         boolean sameSide = corrected.spineOnLeft() == proposed.spineOnLeft();
         Silhouette before = sameSide ? proposed : proposed.withOtherSide();
-        Silhouette result = anew.spineOnLeft() == corrected.spineOnLeft() ? anew : anew.withOtherSide();
+        Silhouette result = other.spineOnLeft() == corrected.spineOnLeft() ? other : other.withOtherSide();
         UnaryOperator<Point> motion = motion(before, result);
         for (Polyline stretch : stretches()) {
-            result = redone(result, stretch.map(motion));
+            result = redrawn(result, stretch.map(motion));
         }
-        if (!guardIsAlike(corrected, before)) {
+        if (!sameGuardPresence(corrected, before)) {
             result = result.withGuard(corrected.landmarks().guard().map(guard -> guard.map(motion)));
             result = result.withOutline(result.outline());
         }
@@ -46,27 +50,27 @@ public record ManualCorrection(Silhouette proposed, Silhouette corrected) {
         return result;
     }
 
-    /** Whether both have a guard, or neither has. */
-    private static boolean guardIsAlike(Silhouette one, Silhouette other) {
+    /** Returns whether both have a guard or neither has. */
+    private static boolean sameGuardPresence(Silhouette one, Silhouette other) {
         return one.landmarks().guard().isPresent() == other.landmarks().guard().isPresent();
     }
 
-    /** Larger or smaller about the heel, on which both frames have their origin. */
+    /** Returns the scaling between two outlines about the heel, the origin of both frames. */
     private static UnaryOperator<Point> motion(Silhouette from, Silhouette to) {
         double scale = to.overallLengthMm() / from.overallLengthMm();
         return p -> p.times(scale);
     }
 
-    private static Silhouette redone(Silhouette silhouette, Polyline line) {
+    private static Silhouette redrawn(Silhouette silhouette, Polyline line) {
         try {
-            Outline redrawn = OutlineEdit.redrawn(silhouette.outline(), line);
-            return silhouette.withOutline(redrawn);
+            Outline outline = OutlineEdit.redrawn(silhouette.outline(), line);
+            return silhouette.withOutline(outline);
         } catch (UserFacingException doesNotFit) {
             return silhouette;
         }
     }
 
-    /** Stretches of the corrected outline that do not run where it was proposed, with their margins. */
+    /** Returns the stretches of the corrected outline that differ from the proposed one, with their margins. */
     private List<Polyline> stretches() {
         if (corrected.outline().equals(proposed.outline())) {
             return List.of();

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import weltwright.geometry.Point;
 
-/** A landmark that the user can pull along the outline. */
+/** A landmark that the user can move along the outline. */
 public enum MovableLandmark implements MovablePoint {
     TIP("tip", Landmarks::tip, Landmarks::withTip),
     HEEL("heel", Landmarks::heel, Landmarks::withHeel),
@@ -22,6 +22,7 @@ public enum MovableLandmark implements MovablePoint {
             l -> l.guard().orElseThrow().back(),
             (l, p) -> l.withGuard(l.guard().map(g -> new Guard(g.front(), p))));
 
+    /** Sampling step of the outline. Chosen by eye. */
     private static final double STEP_MM = 0.1;
 
     private final String words;
@@ -34,12 +35,12 @@ public enum MovableLandmark implements MovablePoint {
         this.with = with;
     }
 
-    /** Those that a knife has: all, but for the guard's where it has none. */
+    /** Lists the landmarks of a knife: all, without the guard's where it has no guard. */
     public static List<MovableLandmark> on(Silhouette silhouette) {
         return Stream.of(values()).filter(place -> place.isOn(silhouette)).toList();
     }
 
-    /** Whether the knife has it. */
+    /** Returns whether the knife has this landmark. */
     public boolean isOn(Silhouette silhouette) {
         return (this != GUARD_FRONT && this != GUARD_BACK)
                 || silhouette.landmarks().guard().isPresent();
@@ -55,14 +56,14 @@ public enum MovableLandmark implements MovablePoint {
         return get.apply(silhouette.landmarks());
     }
 
-    /** Moved to the point of the outline that lies nearest to {@code to}. */
+    /** Moves the landmark to the point of the outline nearest to {@code to}. */
     @Override
     public Silhouette pulled(Silhouette silhouette, Point to) {
         LengthIndexedLine line = line(silhouette);
         return at(silhouette, line, line.project(to.coordinate()));
     }
 
-    /** Moved along the outline, counter-clockwise where {@code mm} is positive. */
+    /** Moves the landmark along the outline by {@code mm}, counter-clockwise where positive. */
     public Silhouette nudged(Silhouette silhouette, double mm) {
         LengthIndexedLine line = line(silhouette);
         double length = line.getEndIndex();

@@ -6,7 +6,7 @@ import weltwright.geometry.curve.Outline;
 import weltwright.geometry.curve.OutlineEdit;
 
 /**
- * A node of the outline, for where the photo's edge was weak: the curve follows it.
+ * A node of the outline that the user can move, for places where the edge in the photo was weak.
  *
  * @param index of the node
  */
@@ -17,8 +17,8 @@ public record MovableNode(int index) implements MovablePoint {
     }
 
     /**
-     * Moved to where it is pulled. A landmark on it goes with it; the others stay on the curve. Where the outline would
-     * cross itself, nothing moves.
+     * Moves the node to {@code to}. A landmark on the node moves with it; other landmarks stay on the curve. Returns
+     * the silhouette unchanged where the outline would cross itself.
      */
     @Override
     public Silhouette pulled(Silhouette silhouette, Point to) {
@@ -28,8 +28,8 @@ public record MovableNode(int index) implements MovablePoint {
             return new Silhouette(
                             moved, silhouette.landmarks().map(p -> p.equals(from) ? to : p), silhouette.spineOnLeft())
                     .withOutline(moved);
-        } catch (UserFacingException cannot) {
-            return silhouette; // the hand goes on; what it pulls waits where it was
+        } catch (UserFacingException crossesItself) {
+            return silhouette;
         }
     }
 }

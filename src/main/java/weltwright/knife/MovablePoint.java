@@ -2,11 +2,11 @@ package weltwright.knife;
 
 import weltwright.geometry.Point;
 
-/** Something on an outline that the user can take hold of and pull. */
+/** A point of an outline that the user can move. */
 public interface MovablePoint {
-    /** Where it is. */
+    /** Returns its position in the silhouette's frame, in mm. */
     Point of(Silhouette silhouette);
 
-    /** The silhouette with it pulled towards {@code to}, as near as it can go. */
+    /** Returns the silhouette with this point moved as near to {@code to} as it can go. */
     Silhouette pulled(Silhouette silhouette, Point to);
 }

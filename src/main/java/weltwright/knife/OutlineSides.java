@@ -5,12 +5,13 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * The two sides of an outline that lies along the x axis: how far up and how far down it reaches at each x. Tabulated
- * once, in one walk round the outline, so that it can be asked many times.
+ * The upper and lower side of an outline that lies along the x axis, as functions of x. They are tabulated once, in one
+ * pass over the outline, for many look-ups.
  *
- * <p>Where an outline crosses an upright line more than twice, the outermost crossings count.
+ * <p>Where a vertical line crosses the outline more than twice, the outermost crossings count.
  */
 public final class OutlineSides {
+    /** Spacing of the table. Chosen by eye. */
     private static final double STEP_MM = 0.05;
 
     private final double fromX;
@@ -28,12 +29,12 @@ public final class OutlineSides {
         Arrays.fill(lower, Double.POSITIVE_INFINITY);
         Point before = outline.points().get(outline.points().size() - 1);
         for (Point p : outline.points()) {
-            enter(before, p);
+            tabulate(before, p);
             before = p;
         }
     }
 
-    private void enter(Point a, Point b) {
+    private void tabulate(Point a, Point b) {
         Point left = a.x() < b.x() ? a : b;
         Point right = a.x() < b.x() ? b : a;
         int first = (int) Math.ceil((left.x() - fromX) / STEP_MM);
@@ -47,27 +48,27 @@ public final class OutlineSides {
         }
     }
 
-    /** The greatest y at this x; beyond the ends, as at the nearest end. */
+    /** Returns the greatest y at x; beyond the ends, that of the nearest end. */
     public double upper(double x) {
         return at(upper, x);
     }
 
-    /** The least y at this x. */
+    /** Returns the least y at x; beyond the ends, that of the nearest end. */
     public double lower(double x) {
         return at(lower, x);
     }
 
-    /** Half way between both sides, in mm over the axis. */
+    /** Returns the y half way between both sides. */
     public double middle(double x) {
         return (upper(x) + lower(x)) / 2;
     }
 
-    /** From side to side, in mm. */
+    /** Returns the distance between both sides. */
     public double width(double x) {
         return upper(x) - lower(x);
     }
 
-    /** Distance from the axis on one side, outward positive. */
+    /** Returns the distance of one side from the axis, outward positive. */
     public double outward(boolean above, double x) {
         return above ? upper(x) : -lower(x);
     }

@@ -6,23 +6,24 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Where both sides of a knife's outline step in at the same place, as they do from a handle or a guard to a narrower
- * blade. Nothing in a picture of the blade makes that: not the border of what a polish mirrors, nor that of a coating.
+ * Finds places where both sides of an outline step inwards, as from a handle or a guard to a narrower blade. A
+ * reflection or the border of a coating on a blade makes no such steps in the outline.
  *
  * @param ring the outline as {@link LandmarkProposal} takes it
  * @param sides of the ring
- * @param bowMm as {@link HandleEndLine} has it
+ * @param bowMm see {@link HandleEndLine}
  */
 public record Shoulders(Polyline ring, OutlineSides sides, double bowMm) {
-    /** Both steps of one front lie within this of each other along the knife. */
+    /** The two steps of one front lie within this of each other along the knife. Chosen by eye. */
     private static final double LEVEL_MM = 3;
 
-    private static final double EVERY_MM = 1;
+    /** Spacing of the places searched. Chosen by eye. */
+    private static final double STEP_MM = 1;
 
-    /** The place nearest to the tip at which both sides step in; empty where there is none. */
+    /** Returns x of the place nearest to the tip at which both sides step inwards; empty where there is none. */
     public OptionalDouble last(double fromX, double toX) {
-        for (double x = toX; x >= fromX; x -= EVERY_MM) {
-            Optional<HandleFrontStep> upper = inward(true, x, EVERY_MM);
+        for (double x = toX; x >= fromX; x -= STEP_MM) {
+            Optional<HandleFrontStep> upper = inward(true, x, STEP_MM);
             if (upper.isPresent()) {
                 double at = bladeCorner(upper.get()).x();
                 Optional<HandleFrontStep> lower = inward(false, at, LEVEL_MM);
@@ -34,7 +35,7 @@ public record Shoulders(Polyline ring, OutlineSides sides, double bowMm) {
         return OptionalDouble.empty();
     }
 
-    /** Whether a side steps at a place, in or out. */
+    /** Returns whether a side steps inwards or outwards near x. */
     public boolean isStepNear(double x) {
         return HandleFrontStep.find(ring, sides, true, x, LEVEL_MM, bowMm).isPresent()
                 || HandleFrontStep.find(ring, sides, false, x, LEVEL_MM, bowMm).isPresent();

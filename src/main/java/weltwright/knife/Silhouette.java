@@ -11,24 +11,24 @@ import weltwright.geometry.curve.Outline;
 import weltwright.geometry.curve.OutlineNode;
 
 /**
- * A knife's outline in its mid-plane, as it lies and is seen from above: never mirrored. The heel, as it was proposed,
- * is on x = 0, x runs to the tip along the knife's long axis, y to the left of that, in mm. A heel that the user moves
- * leaves the frame where it is.
+ * The outline of a knife in its mid-plane, seen from above as the knife lay in the photo, never mirrored. In its frame
+ * the heel as first proposed is on x = 0, x runs to the tip along the knife's long axis, y to the left of that, in mm.
+ * The frame stays where it is when the user moves the heel.
  *
  * @param outline counter-clockwise
  * @param landmarks in the same frame
- * @param spineOnLeft whether the spine is on the side of positive y; a knife that lies on its other face has it right
+ * @param spineOnLeft whether the spine is on the side of positive y, the left as seen towards the tip
  */
 public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLeft) {
-    /** A corner that was drawn anew is the same corner within this. */
+    /** A corner of a changed outline is taken to be the old one within this distance. Chosen by eye. */
     private static final double SAME_CORNER_MM = 3;
 
-    /** The knife with the spine up, whichever face it lay on; its thicknesses by caliper, in mm. */
+    /** Returns the knife with the spine at positive y, mirrored where needed; thicknesses in mm. */
     public Knife knife(
             double spineThicknessMm, double handleThicknessMm, CrossSectionShape shaping, ThicknessProfile thickness) {
         return new Knife(
-                spineOnLeft ? outline : turnedOver(),
-                spineOnLeft ? landmarks : landmarks.map(Silhouette::acrossAxis),
+                spineOnLeft ? outline : mirroredOutline(),
+                spineOnLeft ? landmarks : landmarks.map(Silhouette::mirrored),
                 spineThicknessMm,
                 handleThicknessMm,
                 shaping,
@@ -36,31 +36,31 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
     }
 
     /**
-     * The same knife with another outline: each landmark goes to the place of it that is nearest; where it was on a
-     * corner, to a corner near by if there is one.
+     * Returns the knife with another outline. Each landmark moves to the nearest point of it; one that was on a corner
+     * moves to a corner near by, if there is one.
      */
     public Silhouette withOutline(Outline changed) {
         Polyline curve = changed.sampled(0.1);
         return new Silhouette(changed, landmarks.map(p -> nearest(p, changed, curve)), spineOnLeft);
     }
 
-    /** The knife with edge and spine exchanged: what was taken for the one is the other. */
+    /** Returns the knife with edge and spine exchanged. */
     public Silhouette withOtherSide() {
         return new Silhouette(
                 outline, landmarks.withHeel(landmarks.spineStart()).withSpineStart(landmarks.heel()), !spineOnLeft);
     }
 
-    /** With a guard, or without one. */
+    /** Returns the knife with this guard, or without one. */
     public Silhouette withGuard(Optional<Guard> guard) {
         return new Silhouette(outline, landmarks.withGuard(guard), spineOnLeft);
     }
 
     /**
-     * With the guard between two places along the knife; throws {@link UserFacingException} where they are not between
-     * its ends.
+     * Returns the knife with the guard between two places along it. Throws {@link UserFacingException} where they are
+     * not between the knife's ends.
      *
-     * @param frontFromTipMm how far the guard's front is from the tip, along the knife
-     * @param backFromTipMm the same of its back
+     * @param frontFromTipMm distance of the guard's front from the tip, along the knife
+     * @param backFromTipMm distance of its back from the tip
      */
     public Silhouette withGuardFromTip(double frontFromTipMm, double backFromTipMm) {
         Polyline curve = outline.sampled(0.1);
@@ -72,16 +72,16 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
                     "The guard would not lie on the knife.",
                     "Measure from the tip, along the knife, to the guard's front and to its back.");
         }
-        Guard told = new Guard(outermost(sides, front), outermost(sides, back));
-        return withGuard(Optional.of(told.map(p -> curve.at(curve.stationOf(p)))));
+        Guard guard = new Guard(outermost(sides, front), outermost(sides, back));
+        return withGuard(Optional.of(guard.map(p -> curve.at(curve.stationOf(p)))));
     }
 
-    /** The guard as the outline's shape has it. */
+    /** Returns the knife with the guard that {@link GuardFinder} finds, if any. */
     public Silhouette withGuardFound() {
         return withGuard(GuardFinder.find(outline.sampled(0.1), landmarks.heel().x()));
     }
 
-    /** Of the two points of the outline at a place along the knife the one that is farther from the axis. */
+    /** Returns that of the two points of the outline at x which is farther from the axis. */
     private static Point outermost(OutlineSides sides, double x) {
         return new Point(x, sides.upper(x) > -sides.lower(x) ? sides.upper(x) : sides.lower(x));
     }
@@ -96,25 +96,25 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
                 .orElseGet(() -> curve.at(curve.stationOf(landmark)));
     }
 
-    /** Mirroring turns the sense of the outline, so its nodes are taken backwards. */
-    private Outline turnedOver() {
+    /** Mirrors the outline, with its nodes in reverse order, so that it stays counter-clockwise. */
+    private Outline mirroredOutline() {
         List<OutlineNode> nodes = new ArrayList<>();
         for (OutlineNode node : outline.nodes()) {
-            nodes.add(0, new OutlineNode(acrossAxis(node.at()), node.sharp()));
+            nodes.add(0, new OutlineNode(mirrored(node.at()), node.sharp()));
         }
         return new Outline(nodes);
     }
 
-    private static Point acrossAxis(Point p) {
+    private static Point mirrored(Point p) {
         return new Point(p.x(), -p.y());
     }
 
-    /** From heel to tip along the knife, in mm. */
+    /** Returns the length from heel to tip along the knife, in mm. */
     public double bladeLengthMm() {
         return landmarks.tip().x() - landmarks.heel().x();
     }
 
-    /** From the butt to the tip along the knife, in mm. */
+    /** Returns the length from butt to tip along the knife, in mm. */
     public double overallLengthMm() {
         var xs = outline.sampled(0.25).points().stream().mapToDouble(Point::x).summaryStatistics();
         return xs.getMax() - xs.getMin();

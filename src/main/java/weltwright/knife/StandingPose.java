@@ -8,18 +8,20 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * How a knife stands upright on a flat ground: on its spine or on its edge, the flats on both sides. It rests on the
- * edge of its outline's convex hull that lies below its balance.
+ * The pose of a knife that stands upright on a flat ground, on its spine or on its edge. It rests on the edge of its
+ * outline's convex hull that lies below its point of balance.
  *
- * <p>Places are told by {@code along}, the distance on the ground from the heel's foot towards the tip, and by their
- * height over the ground, both in mm.
+ * <p>A place is given by {@code along}, its distance along the ground from the foot of the heel towards the tip, and by
+ * its height over the ground, both in mm.
  */
 public final class StandingPose {
     /**
-     * Knives balance about so far behind the heel. Common practice; where on a hull's edge it lies is of no account.
+     * Distance of the point of balance behind the heel. Common practice; only the edge of the hull that it selects
+     * matters.
      */
     private static final double BALANCE_BEHIND_HEEL_MM = 15;
 
+    /** Spacing of stations along the knife. Chosen by eye. */
     private static final double STEP_MM = 0.5;
 
     /** The side that a knife stands on. */
@@ -35,7 +37,7 @@ public final class StandingPose {
     private final List<Place> places;
 
     /**
-     * Where a knife is thickest across at one station.
+     * The thickest place of a knife at one station.
      *
      * @param fromTipMm along the knife, as it lies
      * @param alongMm on the ground
@@ -58,13 +60,13 @@ public final class StandingPose {
         places = places(knife, outline);
     }
 
-    /** The knife as it stands: x along the ground, y up. */
+    /** Maps a point of the knife to the standing frame: x along the ground, y up. */
     private Point upright(Point p) {
         Point from = downward(p).minus(support);
         return new Point(from.dot(along), -along.cross(from));
     }
 
-    /** Mirrored so that the side that it stands on has positive y. */
+    /** Mirrors a point so that the side that the knife stands on has positive y. */
     private Point downward(Point p) {
         return foot == Foot.SPINE ? p : new Point(p.x(), -p.y());
     }
@@ -120,7 +122,7 @@ public final class StandingPose {
         return places;
     }
 
-    /** The station that is seen so far along the ground; at the knife's ends the nearest. */
+    /** Returns the station at a distance along the ground; beyond the ends of the knife, the nearest one. */
     public Place at(double alongMm) {
         int low = 0;
         int high = places.size() - 1;

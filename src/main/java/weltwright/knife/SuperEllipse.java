@@ -5,7 +5,7 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * The curve |u/a|ⁿ + |v/b|ⁿ = 1 (Lamé's): an ellipse at n = 2, a rectangle with well rounded corners as n grows.
+ * A superellipse (Lamé curve) |u/a|ⁿ + |v/b|ⁿ = 1: an ellipse at n = 2, a rectangle with rounded corners as n grows.
  *
  * @param halfWidth a, in mm; positive
  * @param halfHeight b, in mm; positive
@@ -14,10 +14,10 @@ import weltwright.geometry.Point;
 public record SuperEllipse(double halfWidth, double halfHeight, double exponent) {
 
     /**
-     * Points of the curve about a centre, counter-clockwise, dense where it is tightly curved. An ellipse's perimeter
-     * is met by 96 of them to within 2 parts in 10 000.
+     * Returns points of the curve about a centre, counter-clockwise, dense where it is tightly curved. The polygon of
+     * 96 points has the perimeter of an ellipse to within 2 parts in 10 000.
      *
-     * @param count how many; a multiple of 4 has the four ends of the axes among them
+     * @param count number of points; a multiple of 4 includes the four ends of the axes
      */
     public List<Point> points(Point centre, int count) {
         List<Point> points = new ArrayList<>(count);
@@ -29,7 +29,7 @@ public record SuperEllipse(double halfWidth, double halfHeight, double exponent)
     }
 
     private double power(double c) {
-        // A cosine that should be zero is 1e-16 or so, and its root is not small enough to pass for zero.
+        // The cosine of a right angle rounds to about 1e-16, whose root is not negligible.
         return Math.abs(c) < 1e-12 ? 0 : Math.copySign(Math.pow(Math.abs(c), 2 / exponent), c);
     }
 }

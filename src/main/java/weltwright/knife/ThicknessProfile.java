@@ -8,38 +8,37 @@ import weltwright.error.UserFacingException;
 import weltwright.units.Length;
 
 /**
- * How thick a knife is along its length, as far as that was measured. Places are told by their distance from the tip
- * along the knife, because a maker finds the tip without fail. A reading farther from the tip than the heel is one of
- * the handle.
+ * Thicknesses of a knife measured along its length. A place is given by its distance from the tip along the knife,
+ * since a maker can always find the tip. A reading farther from the tip than the heel belongs to the handle.
  *
  * <p>Between two readings the thickness is interpolated linearly. Beyond them:
  *
  * <ul>
  *   <li>A handle keeps the thickness of its outermost reading to its end. Where no reading reaches the handle's
- *       greatest thickness, that stands half-way between the hindmost reading and the butt: a sheath that is too roomy
- *       can be used, one that is too tight cannot.
- *   <li>A blade has its spine's thickness at the heel. Between its foremost reading and its tip it runs out as its
- *       grind says.
+ *       greatest thickness, that is placed half-way between the hindmost reading and the butt, since a sheath that is
+ *       too roomy can be used and one that is too tight cannot.
+ *   <li>A blade has its spine's thickness at the heel. Between its foremost reading and its tip its thickness falls in
+ *       proportion to that by its grind.
  * </ul>
  *
  * @param readings from the tip to the butt, no two at one place, at most {@link #MOST}
  */
 public record ThicknessProfile(List<Reading> readings) {
-    /**
-     * So many readings tell a knife's profile; more of them would only follow the caliper's own error. Chosen by eye.
-     */
+    /** The greatest number of readings; more would only follow the caliper's own error. Chosen by eye. */
     public static final int MOST = 8;
 
-    /** Nothing was measured but the two thicknesses that every knife has. */
+    /** No readings beyond the two thicknesses that every knife has. */
     public static final ThicknessProfile NONE = new ThicknessProfile(List.of());
 
-    /** Two readings nearer than this were taken at one place. */
+    /** Readings nearer to each other than this are of one place. Chosen by eye. */
     private static final double SAME_PLACE_MM = 0.5;
 
-    /** A handle's greatest thickness is reached by a reading that comes as near as this: what calipers differ by. */
+    /**
+     * A reading within this of the handle's greatest thickness reaches it: the spread of caliper readings, from memory.
+     */
     private static final double REACHED_MM = 0.2;
 
-    /** No blade is taken to be thinner than this where a reading is compared with its grind. Chosen by eye. */
+    /** Least thickness by grind that a reading is divided by. Chosen by eye. */
     private static final double LEAST_BLADE_MM = 0.1;
 
     /**
@@ -73,7 +72,7 @@ public record ThicknessProfile(List<Reading> readings) {
         return readings.isEmpty();
     }
 
-    /** With one more reading, in place of one at the same place. */
+    /** Returns the profile with one more reading, which replaces one at the same place. */
     public ThicknessProfile with(Reading reading) {
         List<Reading> all = new ArrayList<>(readings);
         all.removeIf(other -> Math.abs(other.fromTipMm - reading.fromTipMm) < SAME_PLACE_MM);
@@ -81,7 +80,7 @@ public record ThicknessProfile(List<Reading> readings) {
         return new ThicknessProfile(all);
     }
 
-    /** Without a reading. */
+    /** Returns the profile without a reading. */
     public ThicknessProfile without(Reading reading) {
         List<Reading> all = new ArrayList<>(readings);
         all.remove(reading);
@@ -89,12 +88,12 @@ public record ThicknessProfile(List<Reading> readings) {
     }
 
     /**
-     * The thickness of a handle.
+     * Returns the thickness of the handle as a function of the distance from the tip.
      *
      * @param bladeMm from the tip to the heel
      * @param overallMm from the tip to the butt
      * @param greatestMm the handle's greatest thickness
-     * @return from a distance from the tip in mm to a thickness in mm
+     * @return maps a distance from the tip in mm to a thickness in mm
      */
     public DoubleUnaryOperator ofHandle(double bladeMm, double overallMm, double greatestMm) {
         List<Reading> known = new ArrayList<>(
@@ -106,17 +105,16 @@ public record ThicknessProfile(List<Reading> readings) {
             double hindmost = known.get(known.size() - 1).fromTipMm;
             known.add(new Reading(Math.max(hindmost, (hindmost + overallMm) / 2), greatestMm));
         }
-        return fromTipMm -> between(known, fromTipMm);
+        return fromTipMm -> interpolated(known, fromTipMm);
     }
 
     /**
-     * The greatest thickness of a blade's section.
+     * Returns the greatest thickness of the blade's section as a function of the distance from the tip.
      *
      * @param bladeMm from the tip to the heel
      * @param spineMm thickness of the spine at the heel
-     * @param byGrind what the spine's thickness and the grind give, from a distance from the tip in mm to a thickness
-     *     in mm
-     * @return the same, by the readings
+     * @param byGrind the thickness by spine and grind, as a function of the same kind
+     * @return maps a distance from the tip in mm to a thickness in mm
      */
     public DoubleUnaryOperator ofBlade(double bladeMm, double spineMm, DoubleUnaryOperator byGrind) {
         List<Reading> known = new ArrayList<>(
@@ -130,10 +128,10 @@ public record ThicknessProfile(List<Reading> readings) {
         Reading first = known.get(0);
         double ratio = first.thicknessMm / Math.max(LEAST_BLADE_MM, byGrind.applyAsDouble(first.fromTipMm));
         return fromTipMm ->
-                fromTipMm < first.fromTipMm ? ratio * byGrind.applyAsDouble(fromTipMm) : between(known, fromTipMm);
+                fromTipMm < first.fromTipMm ? ratio * byGrind.applyAsDouble(fromTipMm) : interpolated(known, fromTipMm);
     }
 
-    private static double between(List<Reading> known, double fromTipMm) {
+    private static double interpolated(List<Reading> known, double fromTipMm) {
         Reading before = known.get(0);
         for (Reading next : known) {
             if (next.fromTipMm >= fromTipMm) {

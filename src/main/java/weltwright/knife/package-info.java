@@ -1,5 +1,5 @@
 /**
- * A knife as its sheath must know it: outline in the mid-plane, landmarks, guard, thicknesses, cross-sections.
+ * The knife: outline in its mid-plane, landmarks, guard, thicknesses and cross-sections.
  *
  * <p>In: An outline with proposals for its landmarks, and measurements by the user.
  *

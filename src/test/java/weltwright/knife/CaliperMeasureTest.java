@@ -62,7 +62,7 @@ class CaliperMeasureTest {
 
     @Property(tries = 50)
     void theBladeIsAsLongAsMeasuredAndTheHandleStaysToTheLastBit(@ForAll @DoubleRange(min = 113, max = 127) double mm) {
-        Silhouette bent = CaliperMeasure.honoured(KNIFE, List.of(CaliperMeasure.bladeLength(mm, KNIFE)));
+        Silhouette bent = CaliperMeasure.bentTo(KNIFE, List.of(CaliperMeasure.bladeLength(mm, KNIFE)));
         assertThat(bent.bladeLengthMm()).isCloseTo(mm, within(1e-6));
         assertThat(handle(bent)).isEqualTo(handle(KNIFE));
         assertThat(bent.landmarks().heel()).isEqualTo(KNIFE.landmarks().heel());
@@ -77,7 +77,7 @@ class CaliperMeasureTest {
             @ForAll @DoubleRange(min = -1, max = 1) double more) {
         double x = 120 - fromTip;
         double mm = width(KNIFE, x) + more;
-        Silhouette bent = CaliperMeasure.honoured(KNIFE, List.of(CaliperMeasure.width(fromTip, mm, KNIFE)));
+        Silhouette bent = CaliperMeasure.bentTo(KNIFE, List.of(CaliperMeasure.width(fromTip, mm, KNIFE)));
         assertThat(width(bent, x)).isCloseTo(mm, within(1e-6));
         assertThat(bent.bladeLengthMm()).isCloseTo(120, within(1e-6));
         assertThat(bent.outline().nodes().stream().filter(OutlineNode::sharp).toList())
@@ -100,19 +100,19 @@ class CaliperMeasureTest {
                 CaliperMeasure.bladeLength(121.3, KNIFE),
                 CaliperMeasure.width(45, 22.4, KNIFE),
                 CaliperMeasure.width(170, 22, KNIFE));
-        Silhouette bent = CaliperMeasure.honoured(KNIFE, all);
+        Silhouette bent = CaliperMeasure.bentTo(KNIFE, all);
         for (CaliperMeasure one : all) {
             assertThat(one.on(bent)).as("%s", one).isCloseTo(one.mm(), within(1e-6));
         }
-        assertThat(CaliperMeasure.honoured(bent, all)).isEqualTo(bent);
+        assertThat(CaliperMeasure.bentTo(bent, all)).isEqualTo(bent);
     }
 
     @Test
     void withoutTheMeasureTheOutlineIsAsItWas() {
         CaliperMeasure length = CaliperMeasure.bladeLength(121, KNIFE);
-        Silhouette longer = CaliperMeasure.honoured(KNIFE, List.of(length));
+        Silhouette longer = CaliperMeasure.bentTo(KNIFE, List.of(length));
         List<CaliperMeasure> all = List.of(length, CaliperMeasure.width(60, 25.4, longer));
-        Silhouette bent = CaliperMeasure.honoured(longer, all);
+        Silhouette bent = CaliperMeasure.bentTo(longer, all);
         Silhouette back =
                 CaliperMeasure.released(CaliperMeasure.released(bent, all.get(1), all), all.get(0), all.subList(0, 1));
         assertThat(back.bladeLengthMm()).isCloseTo(120, within(1e-6));

@@ -61,20 +61,20 @@ class EdgeSideEstimateTest {
     void isAsSureAsTwelveKnivesAllow() {
         EdgeSideEstimate byHandle = new EdgeSideEstimate(3, 0, 0, false);
         assertThat(byHandle.isUp()).isTrue();
-        assertThat(byHandle.sure(0)).isCloseTo(13.0 / 14, within(1e-9));
+        assertThat(byHandle.probability(0)).isCloseTo(13.0 / 14, within(1e-9));
         // An edge that is straighter than the spine: 13 to 1 for it, 10 to 4 against it.
         EdgeSideEstimate wharncliffe = new EdgeSideEstimate(-3, 0, 3, false);
         assertThat(wharncliffe.isUp()).isFalse();
-        assertThat(wharncliffe.sure(0)).isCloseTo(5.2 / 6.2, within(1e-9));
+        assertThat(wharncliffe.probability(0)).isCloseTo(5.2 / 6.2, within(1e-9));
     }
 
     @Test
     void isTheLessSureTheFartherTheOutlineMayBeOff() {
         EdgeSideEstimate side = new EdgeSideEstimate(1, 0, 0, false);
         // A sign that counts for half has the root of its odds.
-        assertThat(side.sure(1)).isCloseTo(Math.sqrt(13) / (1 + Math.sqrt(13)), within(1e-9));
-        assertThat(new EdgeSideEstimate(0, 0, 0, false).sure(0.1)).isEqualTo(0.5);
-        assertThat(new EdgeSideEstimate(0, 0, 0, true).sure(0.1))
+        assertThat(side.probability(1)).isCloseTo(Math.sqrt(13) / (1 + Math.sqrt(13)), within(1e-9));
+        assertThat(new EdgeSideEstimate(0, 0, 0, false).probability(0.1)).isEqualTo(0.5);
+        assertThat(new EdgeSideEstimate(0, 0, 0, true).probability(0.1))
                 .as("two edges")
                 .isEqualTo(1);
     }
@@ -132,7 +132,7 @@ class EdgeSideEstimateTest {
         assertThat(both).isEqualTo(new EdgeSideEstimate(0, 1, -1, false));
         assertThat(new EdgeSideEstimate(5, 0, 0, false)
                         .agreeingWith(new EdgeSideEstimate(-5, 0, 0, false))
-                        .sure(0.1))
+                        .probability(0.1))
                 .isEqualTo(0.5);
     }
 }

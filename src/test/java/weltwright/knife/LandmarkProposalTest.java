@@ -25,10 +25,10 @@ class LandmarkProposalTest {
     /** A dagger has no side to ask for, a clip point's is plain. */
     @Test
     void saysHowSureItIsOfASide() throws IOException {
-        assertThat(proposed("dagger-sheet-a3", 1).edgeSide().sure(0.1)).isEqualTo(1);
-        double clip = proposed("clip-sheet-a4", 1).edgeSide().sure(0.1);
+        assertThat(proposed("dagger-sheet-a3", 1).edgeSide().probability(0.1)).isEqualTo(1);
+        double clip = proposed("clip-sheet-a4", 1).edgeSide().probability(0.1);
         assertThat(clip).isBetween(0.9, 0.99);
-        assertThat(proposed("clip-sheet-a4", -1).edgeSide().sure(0.1)).isCloseTo(clip, within(0.005));
+        assertThat(proposed("clip-sheet-a4", -1).edgeSide().probability(0.1)).isCloseTo(clip, within(0.005));
     }
 
     /** These have a step where the handle ends, at x = 0 or half a millimetre from it. */

@@ -45,7 +45,7 @@ public record LandmarkUncertainty(double bladeLength95Mm, double edgeSure) {
         }
         return new LandmarkUncertainty(
                 Math.hypot(Math.hypot(error.error95Mm(), tip95), WITHIN_95 * built.heelSigmaMm()),
-                built.edgeSide().sure(error.error95Mm() / WITHIN_95));
+                built.edgeSide().probability(error.error95Mm() / WITHIN_95));
     }
 
     /**
