@@ -96,10 +96,10 @@ final class EdgeOperations {
                 .filter(edge -> edge.piece().equals(piece))
                 .allMatch(edge -> edge.state() != LeatherEdgeState.SEWN && on.contains(edge));
         List<String> names = on.stream()
-                .map(LeatherEdge::name)
-                .distinct()
-                .map(name -> named(
-                        on.stream().filter(edge -> edge.name().equals(name)).toList()))
+                .collect(Collectors.groupingBy(LeatherEdge::name, LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .map(EdgeOperations::named)
                 .toList();
         return (allRound ? "the edges" : AssemblyText.and(names)) + " of the " + piece;
     }
@@ -107,12 +107,11 @@ final class EdgeOperations {
     /** Edges of one name. What is worked on before a stack is sewn is not its edge but the line of its stitches. */
     private static String named(List<LeatherEdge> alike) {
         LeatherEdge first = alike.get(0);
-        List<String> parts = alike.stream().map(LeatherEdge::part).distinct().toList();
         String name = first.state() == LeatherEdgeState.SEWN
                 ? "stitch row of the " + first.join().orElseThrow()
                 : first.name();
-        boolean onOnePart = parts.size() == 1 && first.part().endsWith("half");
-        return "the " + name + (onOnePart ? " (" + first.part() + ")" : "");
+        boolean onOneHalf = first.part().isHalf() && alike.stream().allMatch(edge -> edge.part() == first.part());
+        return "the " + name + (onOneHalf ? " (" + first.part().words() + ")" : "");
     }
 
     private void constrainEdge(LeatherEdge edge, List<Operation> done) {
@@ -153,7 +152,8 @@ final class EdgeOperations {
     /** Dyes what will be seen, while every part of it can be reached and before burnishing closes the edges. */
     private void dye(List<Operation> edgeWork) {
         List<Piece> seen = work.pattern.pieces().stream()
-                .filter(piece -> CuttingSide.of(work.pattern, piece) != CuttingSide.EITHER && !work.isCover(piece))
+                .filter(piece -> CuttingSide.of(work.pattern, piece) != CuttingSide.EITHER
+                        && piece.kind() != Piece.Kind.RIVET_COVER)
                 .toList();
         if (seen.isEmpty()) {
             return;

@@ -24,8 +24,7 @@ final class FinalChecks {
         }
         if (has(pattern, Hardware.Kind.RIVET)) {
             checks.add("No rivet turns"
-                    + (pattern.fastenings().stream()
-                                    .anyMatch(fastening -> fastening.cover().isPresent())
+                    + (pattern.fastenings().stream().anyMatch(PlacedHardware::covered)
                             ? ", and inside none is felt through its cover."
                             : ", and inside none is felt."));
         }

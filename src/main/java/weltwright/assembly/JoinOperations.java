@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import weltwright.sheath.hardware.Hardware;
+import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.sheath.pattern.Seam;
 
@@ -21,7 +22,7 @@ final class JoinOperations {
         work.joins.stream().filter(join -> join.seam().isPresent()).forEach(this::glueAndStitch);
         work.pattern.fastenings().forEach(this::setHardware);
         patchesBeforeWhatClosesOverThem();
-        work.pattern.fastenings().forEach(this::cover);
+        work.pattern.fastenings().stream().filter(PlacedHardware::covered).forEach(this::cover);
     }
 
     private void glueAndStitch(Join join) {
@@ -106,7 +107,7 @@ final class JoinOperations {
                                                 "Set the %s through %s%s",
                                                 counted(fastening),
                                                 on,
-                                                fastening.cover().isPresent() ? ", their flat heads inside" : ""))
+                                                fastening.covered() ? ", their flat heads inside" : ""))
                                 .with("setter, anvil", AssemblyText.text("through %.1f mm", fastening.stackMm()))
                                 .noting("Wear glasses.")
                                 .taking(2 + 2.0 * fastening.count());
@@ -206,26 +207,25 @@ final class JoinOperations {
 
     /** Thin leather over the heads inside, once they are set and before the sheath is closed. */
     private void cover(PlacedHardware fastening) {
-        fastening.cover().ifPresent(cover -> {
-            Operation glue = work.add(Operation.of(
-                            WorkPhase.JOIN,
-                            OperationKind.GLUE,
-                            List.of(cover),
-                            String.format(
-                                    Locale.ROOT,
-                                    "Glue the %s over the heads of the %s, its grain to the blade",
-                                    cover,
-                                    fastening.name()))
-                    .with("contact cement", "both faces, all over")
-                    .taking(3)
-                    .thenWaiting(OperationTimes.CEMENT_DRIES_MIN));
-            work.after(work.prepared(cover), glue, "it is cut and skived first");
-            work.after(work.fixing(fastening.name()), glue, "it lies over the heads");
-            for (Join join : work.joins) {
-                if (join.stack() && join.joins(fastening.layers().get(0).piece())) {
-                    work.after(glue, work.closing(join.name()), "it lies inside");
-                }
+        String cover = Piece.Kind.RIVET_COVER.words();
+        Operation glue = work.add(Operation.of(
+                        WorkPhase.JOIN,
+                        OperationKind.GLUE,
+                        List.of(cover),
+                        String.format(
+                                Locale.ROOT,
+                                "Glue the %s over the heads of the %s, its grain to the blade",
+                                cover,
+                                fastening.name()))
+                .with("contact cement", "both faces, all over")
+                .taking(3)
+                .thenWaiting(OperationTimes.CEMENT_DRIES_MIN));
+        work.after(work.prepared(cover), glue, "it is cut and skived first");
+        work.after(work.fixing(fastening.name()), glue, "it lies over the heads");
+        for (Join join : work.joins) {
+            if (join.stack() && join.joins(fastening.layers().get(0).piece())) {
+                work.after(glue, work.closing(join.name()), "it lies inside");
             }
-        });
+        }
     }
 }

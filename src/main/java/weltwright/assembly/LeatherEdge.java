@@ -3,23 +3,24 @@ package weltwright.assembly;
 import java.util.List;
 import java.util.Optional;
 import weltwright.geometry.Polyline;
+import weltwright.sheath.pattern.LayerPart;
 
 /**
  * A stretch of the cut edge of one piece, from one change of its state to the next.
  *
  * @param piece the name of the {@link weltwright.sheath.pattern.Piece}
- * @param part which part of a folded piece: "face half"; empty where it has but one
- * @param name what a maker calls it: throat, belt loop, edge of the welt seam
+ * @param part of the piece
+ * @param kind what it is on the finished sheath
  * @param state what the joins make of it
  * @param line where it runs, in the frame of the piece, the leather on its left
  * @param thicknessMm of what is bevelled and burnished: of the leather, or of the whole sewn stack
- * @param join the seam that sews it or puts it out of reach; empty for a free edge
+ * @param join the name of the seam or rivets that sew it or put it out of reach; empty for a free edge
  * @param treatments in the order in which they are done; none for a welt
  */
 public record LeatherEdge(
         String piece,
-        String part,
-        String name,
+        LayerPart part,
+        Kind kind,
         LeatherEdgeState state,
         Polyline line,
         double thicknessMm,
@@ -28,6 +29,38 @@ public record LeatherEdge(
 
     public LeatherEdge {
         treatments = List.copyOf(treatments);
+    }
+
+    /** What an edge is on the finished sheath. */
+    public enum Kind {
+        THROAT("throat"),
+        /** Beside the throat, where a sheath that takes in a guard is not sewn. */
+        OPEN_SIDE("open side"),
+        /** The outer edge of a sewn stack. */
+        STACK("edge of the %s"),
+        /** Of a layer of a stack that lies between others. */
+        INNER("inner edge"),
+        /** Where the end of a strap or tail lies on the leather that it is sewn to. */
+        JOINED_END("end of the %s"),
+        /** The sides of a tail that is folded back. */
+        LOOP("%s"),
+        /** The edges of a piece all round. */
+        ALL("edges"),
+        /** Of a strap that is held at one place: where it lies on what holds it. */
+        HELD("edges where it is held"),
+        /** Of a strap that is held at one place: beyond that. */
+        FREE("free edges");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+    }
+
+    /** What the maker calls it. */
+    public String name() {
+        return AssemblyText.text(kind.words, join.orElse(""));
     }
 
     /** Whether there is work on it that has to be done before the sheath is assembled. */

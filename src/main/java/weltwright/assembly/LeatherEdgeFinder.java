@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 
@@ -20,8 +19,8 @@ import weltwright.sheath.pattern.Piece;
  *   <li>along the row of a patch, the patch's own edge lies on leather: its underside is out of reach;
  *   <li>the strap of a folded-back patch, from where it leaves the piece, closes to a loop: its inside is out of reach;
  *   <li>what is left of a piece whose row encloses the knife is the throat: it faces the other layer across the knife's
- *       room, and its inside is out of reach. A gap in the row no longer than the stack is thick is no mouth, and goes
- *       with the stack;
+ *       room, and its inside is out of reach; what of it goes on along the knife from the end of the row is an open
+ *       side. A gap in the row no longer than the stack is thick is no mouth, and goes with the stack;
  *   <li>what is left of a layer between others is enclosed;
  *   <li>what is left of a strap is a loop where it is held at both ends; held at one place, it is out of reach where it
  *       lies on what holds it, and free beyond; a piece that nothing joins is free all round;
@@ -48,9 +47,9 @@ final class LeatherEdgeFinder {
     private final double stepMm;
     private final List<Point> points;
 
-    private LeatherEdgeFinder(Piece piece, List<Join> joins, boolean cover) {
+    private LeatherEdgeFinder(Piece piece, List<Join> joins) {
         this.piece = piece;
-        this.cover = cover;
+        cover = piece.kind() == Piece.Kind.RIVET_COVER;
         rows = new ArrayList<>();
         holds = new ArrayList<>();
         for (Join join : joins) {
@@ -67,11 +66,8 @@ final class LeatherEdgeFinder {
     }
 
     static List<LeatherEdge> of(Pattern pattern, List<Join> joins) {
-        Set<String> covers = pattern.fastenings().stream()
-                .flatMap(fastening -> fastening.cover().stream())
-                .collect(Collectors.toSet());
         return pattern.pieces().stream()
-                .flatMap(piece -> new LeatherEdgeFinder(piece, joins, covers.contains(piece.name())).walk().stream())
+                .flatMap(piece -> new LeatherEdgeFinder(piece, joins).walk().stream())
                 .toList();
     }
 
@@ -90,17 +86,14 @@ final class LeatherEdgeFinder {
      * @param join empty where nothing joins the piece
      * @param layer of the join, or -1 where the whole piece is meant
      */
-    private record Owner(LeatherEdgeState state, String name, Optional<Join> join, int layer, boolean isThroat) {
-        Owner(LeatherEdgeState state, String name, Optional<Join> join, int layer) {
-            this(state, name, join, layer, false);
+    private record Owner(LeatherEdgeState state, LeatherEdge.Kind kind, Optional<Join> join, int layer) {
+        static Owner of(LeatherEdgeState state, LeatherEdge.Kind kind, SewnRow row) {
+            return new Owner(state, kind, Optional.of(row.join()), row.layer());
         }
 
-        static Owner of(LeatherEdgeState state, String name, SewnRow row) {
-            return new Owner(state, name, Optional.of(row.join()), row.layer());
-        }
-
-        static Owner throat(SewnRow row) {
-            return new Owner(LeatherEdgeState.OUT_OF_REACH, "throat", Optional.of(row.join()), row.layer(), true);
+        /** Whether it faces the other layer across the room for the knife. */
+        boolean isMouth() {
+            return kind == LeatherEdge.Kind.THROAT || kind == LeatherEdge.Kind.OPEN_SIDE;
         }
 
         boolean isInside() {
@@ -138,9 +131,7 @@ final class LeatherEdgeFinder {
      */
     private @Nullable Owner sewnOrLaid(int i, int[] nextNear) {
         Point p = points.get(i);
-        Point along = points.get((i + 1) % samples)
-                .minus(points.get((i + samples - 1) % samples))
-                .unit();
+        Point along = along(i);
         Owner nearest = null;
         double least = Double.POSITIVE_INFINITY;
         for (int r = 0; r < rows.size(); r++) {
@@ -158,14 +149,8 @@ final class LeatherEdgeFinder {
             if ((runsAlong || !row.join().stack()) && row.isOnSewnSide(p, foot)) {
                 least = foot.distanceMm();
                 nearest = row.join().stack()
-                        ? Owner.of(
-                                LeatherEdgeState.SEWN,
-                                "edge of the " + row.join().name(),
-                                row)
-                        : Owner.of(
-                                LeatherEdgeState.OUT_OF_REACH,
-                                "end of the " + row.join().name(),
-                                row);
+                        ? Owner.of(LeatherEdgeState.SEWN, LeatherEdge.Kind.STACK, row)
+                        : Owner.of(LeatherEdgeState.OUT_OF_REACH, LeatherEdge.Kind.JOINED_END, row);
             }
         }
         return nearest;
@@ -179,7 +164,42 @@ final class LeatherEdgeFinder {
             for (int i = gap[0]; i < gap[1]; i++) {
                 owners[i % samples] = rest(points.get(i % samples), gap[1] - gap[0], longest, before);
             }
+            if (before != null) {
+                openSide(owners, gap[0], gap[1], 1);
+                openSide(owners, gap[1] - 1, gap[0] - 1, -1);
+            }
         }
+    }
+
+    /**
+     * Tells an open side from the throat: from the end of the row on, the cut runs on along the knife, farther than
+     * round the corner of the throat.
+     *
+     * @param from the sample next to the row's end
+     * @param end the sample past the other end of the gap
+     * @param way 1 or -1, from {@code from} to {@code end}
+     */
+    private void openSide(Owner[] owners, int from, int end, int way) {
+        int i = from;
+        while (i != end
+                && owners[i % samples].kind == LeatherEdge.Kind.THROAT
+                && Math.abs(along(i % samples).y()) > SAME_WAY) {
+            i += way;
+        }
+        Owner throat = owners[from % samples];
+        if (Math.abs(i - from) * stepMm
+                > LEAST_MM + throat.join.map(Join::fromEdgeMm).orElse(0.0)) {
+            for (int k = from; k != i; k += way) {
+                owners[k % samples] = new Owner(throat.state, LeatherEdge.Kind.OPEN_SIDE, throat.join, throat.layer);
+            }
+        }
+    }
+
+    /** The direction of the cut at a sample. */
+    private Point along(int i) {
+        return points.get((i + 1) % samples)
+                .minus(points.get((i + samples - 1) % samples))
+                .unit();
     }
 
     /** Stretches without an owner: first sample and the one after the last, which may be past the end. */
@@ -207,7 +227,7 @@ final class LeatherEdgeFinder {
     private Owner rest(Point p, int length, int longest, @Nullable Owner before) {
         Optional<SewnRow> loop = rows.stream().filter(row -> isOnStrap(row, p)).findFirst();
         if (loop.isPresent()) {
-            return Owner.of(LeatherEdgeState.OUT_OF_REACH, loop.get().join().name(), loop.get());
+            return Owner.of(LeatherEdgeState.OUT_OF_REACH, LeatherEdge.Kind.LOOP, loop.get());
         }
         Optional<SewnRow> stack = rows.stream()
                 .filter(row -> row.join().stack())
@@ -216,13 +236,13 @@ final class LeatherEdgeFinder {
             return strap(p);
         }
         if (stack.get().join().isInside(stack.get().layer())) {
-            return Owner.of(LeatherEdgeState.OUT_OF_REACH, "inner edge", stack.get());
+            return Owner.of(LeatherEdgeState.OUT_OF_REACH, LeatherEdge.Kind.INNER, stack.get());
         }
         double noMouth = stack.get().join().stackMm() + 4 * stack.get().join().fromEdgeMm();
         if (length < longest && length * stepMm < noMouth && before != null) {
             return before;
         }
-        return Owner.throat(stack.get());
+        return Owner.of(LeatherEdgeState.OUT_OF_REACH, LeatherEdge.Kind.THROAT, stack.get());
     }
 
     /**
@@ -231,18 +251,21 @@ final class LeatherEdgeFinder {
      */
     private Owner strap(Point p) {
         if (cover) {
-            return new Owner(LeatherEdgeState.OUT_OF_REACH, "edges", Optional.empty(), -1);
+            return new Owner(LeatherEdgeState.OUT_OF_REACH, LeatherEdge.Kind.ALL, Optional.empty(), -1);
         }
         return holds.stream()
                 .filter(hold -> holds.size() > 1 || hold.covers(p))
                 .findFirst()
                 .map(hold -> new Owner(
                         LeatherEdgeState.OUT_OF_REACH,
-                        holds.size() > 1 ? "edges" : "edges where it is held",
+                        holds.size() > 1 ? LeatherEdge.Kind.ALL : LeatherEdge.Kind.HELD,
                         Optional.of(hold.join),
                         -1))
                 .orElse(new Owner(
-                        LeatherEdgeState.FREE, holds.isEmpty() ? "edges" : "free edges", Optional.empty(), -1));
+                        LeatherEdgeState.FREE,
+                        holds.isEmpty() ? LeatherEdge.Kind.ALL : LeatherEdge.Kind.FREE,
+                        Optional.empty(),
+                        -1));
     }
 
     /** Whether the cut at this point is a side of the strap that is folded back: between the ends of its fold. */
@@ -287,9 +310,9 @@ final class LeatherEdgeFinder {
         return new LeatherEdge(
                 piece.name(),
                 owner.layer < 0
-                        ? ""
+                        ? LayerPart.WHOLE
                         : owner.join.orElseThrow().layers().get(owner.layer).part(),
-                owner.name,
+                owner.kind,
                 owner.state,
                 line,
                 thickness,
@@ -304,7 +327,7 @@ final class LeatherEdgeFinder {
         List<EdgeTreatment> treatments = new ArrayList<>();
         boolean stack = owner.join.filter(Join::stack).isPresent();
         if (!stack || owner.layer == 0) {
-            boolean stitches = owner.join.flatMap(Join::seam).isPresent() && !owner.isThroat;
+            boolean stitches = owner.join.flatMap(Join::seam).isPresent() && !owner.isMouth();
             treatments.add(EdgeTreatment.groove(
                     stitches ? owner.join.orElseThrow().fromEdgeMm() : EdgeToolSizes.GROOVE_FROM_EDGE_MM));
         }

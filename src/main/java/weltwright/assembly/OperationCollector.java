@@ -84,13 +84,6 @@ final class OperationCollector {
         flat.computeIfAbsent(piece, key -> new LinkedHashSet<>()).add(operation);
     }
 
-    /** Whether a piece is glued over rivet heads. */
-    boolean isCover(Piece piece) {
-        return pattern.fastenings().stream()
-                .anyMatch(fastening ->
-                        fastening.cover().filter(piece.name()::equals).isPresent());
-    }
-
     boolean isSetOnTheKnife(Piece piece, Hole hole) {
         return pattern.fastenings().stream()
                 .flatMap(fastening -> fastening.setOnTheKnife().stream())

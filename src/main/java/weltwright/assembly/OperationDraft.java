@@ -94,7 +94,7 @@ final class OperationDraft {
     private Operation secondHalf(PlacedHardware snap, Operation fit) {
         String strap = snap.layers().get(0).piece();
         String where = work.pattern.sizes().stream()
-                .filter(size -> size.name().equals(SheathDimension.STRAP_ABOVE_THROAT))
+                .filter(size -> size.kind() == SheathDimension.Kind.STRAP_ABOVE_THROAT)
                 .map(size -> AssemblyText.text(", its middle %.0f mm above the throat", size.lengthMm()))
                 .findFirst()
                 .orElse("");

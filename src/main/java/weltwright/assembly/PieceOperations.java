@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import weltwright.geometry.Point;
 import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.Seam;
@@ -122,7 +123,8 @@ final class PieceOperations {
     }
 
     private static String where(Seam.Layer layer) {
-        return layer.piece() + (layer.part().isEmpty() ? "" : ", " + layer.part());
+        return layer.piece()
+                + (layer.part() == LayerPart.WHOLE ? "" : ", " + layer.part().words());
     }
 
     private void skive(Piece piece) {
@@ -139,7 +141,7 @@ final class PieceOperations {
                             .taking(3.0 * piece.count())),
                     "it is skived from the mark on");
         }
-        if (work.isCover(piece)) {
+        if (piece.kind() == Piece.Kind.RIVET_COVER) {
             next(
                     name,
                     work.add(Operation.of(
@@ -222,7 +224,7 @@ final class PieceOperations {
     private static String struckFrom(Join join) {
         Seam.Layer face =
                 join.layers().stream().filter(Seam.Layer::chiselled).findFirst().orElseThrow();
-        return face.part().isEmpty() ? face.piece() : face.part();
+        return face.part() == LayerPart.WHOLE ? face.piece() : face.part().words();
     }
 
     private void punched(Piece piece, Operation punch) {

@@ -58,7 +58,7 @@ final class PatternAdvisor {
         seams.stream()
                 .filter(seam -> seam.pitch().offBy(spec.stitching().pitchMm()) > IRON_FITS)
                 .map(seam -> new Advice.PitchFitted(
-                        seam.name(), seam.pitch(), spec.stitching().pitchMm(), seam.holeCount()))
+                        seam.kind(), seam.pitch(), spec.stitching().pitchMm(), seam.holeCount()))
                 .forEach(advice::add);
         advice.sort(Comparator.comparing(Advice::severity));
         return advice;

@@ -110,16 +110,16 @@ public final class PatternMaker {
         var outer = form.extent();
         double leather = spec.leather().thicknessMm();
         List<SheathDimension> sizes = new ArrayList<>(List.of(
-                new SheathDimension(SheathDimension.LENGTH, outer.getWidth()),
+                new SheathDimension(SheathDimension.Kind.LENGTH, outer.getWidth()),
                 new SheathDimension(
-                        SheathDimension.LENGTH_WITH_LOOP, outer.getWidth() + belt.aboveThroatMm() + leather),
-                new SheathDimension(SheathDimension.WIDTH, outer.getHeight()),
-                new SheathDimension("thickness of the sewn edge", welt.thicknessMm() + 2 * leather),
-                new SheathDimension("thickness of the welt", welt.thicknessMm()),
-                new SheathDimension("width of the belt loop", belt.widthMm())));
+                        SheathDimension.Kind.LENGTH_WITH_LOOP, outer.getWidth() + belt.aboveThroatMm() + leather),
+                new SheathDimension(SheathDimension.Kind.WIDTH, outer.getHeight()),
+                new SheathDimension(SheathDimension.Kind.EDGE_THICKNESS, welt.thicknessMm() + 2 * leather),
+                new SheathDimension(SheathDimension.Kind.WELT_THICKNESS, welt.thicknessMm()),
+                new SheathDimension(SheathDimension.Kind.LOOP_WIDTH, belt.widthMm())));
         spec.strap()
                 .ifPresent(strap ->
-                        sizes.add(new SheathDimension(SheathDimension.STRAP_ABOVE_THROAT, strap.aboveThroatMm())));
+                        sizes.add(new SheathDimension(SheathDimension.Kind.STRAP_ABOVE_THROAT, strap.aboveThroatMm())));
         return sizes;
     }
 }

@@ -79,7 +79,7 @@ final class PatternValidator {
         pattern.seams().forEach(check::seam);
         for (PlacedHardware fastening : pattern.fastenings()) {
             if (fastening.kind() == Hardware.Kind.RIVET) {
-                check.lieFlat(fastening.name(), fastening.layers());
+                check.lieFlat(fastening.name(), Remedy.of(fastening.purpose()), fastening.layers());
             }
         }
         return pattern;
@@ -88,7 +88,7 @@ final class PatternValidator {
     private void names() {
         for (Piece piece : pattern.pieces()) {
             if (pieces.put(piece.name(), piece) != null) {
-                throw trouble(piece.name(), "Two different pieces would both be called %s.", piece.name());
+                throw refused(Remedy.of(piece.kind()), "Two different pieces would both be called %s.", piece.name());
             }
         }
     }
@@ -96,7 +96,7 @@ final class PatternValidator {
     private void cut(Piece piece) {
         Polyline outline = piece.outline();
         if (!outline.closed() || !outline.polygon().isValid() || !(outline.signedAreaMm2() > 0)) {
-            throw trouble(piece.name(), "The cut of the %s would cross itself.", piece.name());
+            throw refused(Remedy.of(piece.kind()), "The cut of the %s would cross itself.", piece.name());
         }
     }
 
@@ -111,8 +111,8 @@ final class PatternValidator {
             double wanted =
                     hole.use() == Hole.Use.STITCH ? stitchMarginMm(piece) : BESIDE_PUNCHED_MM + hole.diameterMm() / 2;
             if (!inside || toCut < wanted - DRAWN_MM) {
-                throw trouble(
-                        hole.use() == Hole.Use.DRAIN ? "drain" : piece.name(),
+                throw refused(
+                        hole.use() == Hole.Use.DRAIN ? Remedy.DRAIN : Remedy.of(piece.kind()),
                         inside
                                 ? "A %s hole of the %s would be %.1f mm from the cut, and needs %.1f mm."
                                 : "A %s hole of the %s would lie %3$.1f mm outside the leather.",
@@ -127,7 +127,7 @@ final class PatternValidator {
     /** A welt is cut at its inner side, too, and where it is in two between two holes. */
     private double stitchMarginMm(Piece piece) {
         double margin = spec.stitching().marginMm();
-        if (!WeltDraft.isWelt(piece)) {
+        if (piece.kind() != Piece.Kind.WELT) {
             return margin;
         }
         double welt = Math.min(margin, spec.welt().innerMarginMm());
@@ -139,15 +139,18 @@ final class PatternValidator {
     private void seam(Seam seam) {
         Seam.Pitch pitch = seam.pitch();
         boolean told = pattern.advice().stream()
-                .anyMatch(a ->
-                        a instanceof Advice.PitchFitted fitted && fitted.seam().equals(seam.name()));
+                .anyMatch(a -> a instanceof Advice.PitchFitted fitted && fitted.seam() == seam.kind());
         if (!(pitch.leastMm() > spec.stitching().holeMm())
                 || (!(pitch.offBy(spec.stitching().pitchMm()) <= TOLD_FROM) && !told)) {
-            throw trouble(seam.name(), "The holes of the %s would be %.2f mm apart.", seam.name(), pitch.leastMm());
+            throw refused(
+                    Remedy.of(seam.kind()),
+                    "The holes of the %s would be %.2f mm apart.",
+                    seam.name(),
+                    pitch.leastMm());
         }
         seam.layers().forEach(layer -> drawn(seam, layer));
         if (seam.closed()) {
-            lieFlat(seam.name(), seam.layers());
+            lieFlat(seam.name(), Remedy.of(seam.kind()), seam.layers());
         } else {
             meetAlongTheRow(seam);
         }
@@ -162,7 +165,7 @@ final class PatternValidator {
         Set<Point> holes = new HashSet<>();
         piece(layer).holes().forEach(hole -> holes.add(hole.centre()));
         if (!holes.containsAll(layer.holes())) {
-            throw trouble(seam.name(), "The %s would lack holes of the %s.", layer.piece(), seam.name());
+            throw refused(Remedy.of(seam.kind()), "The %s would lack holes of the %s.", layer.piece(), seam.name());
         }
     }
 
@@ -173,13 +176,13 @@ final class PatternValidator {
             for (int i = 0; i < own.length; i++) {
                 double partner = first[layer.firstHole() + i] - first[layer.firstHole()];
                 if (Math.abs(own[i] - partner) > SAME_PLACE_MM) {
-                    throw unmatched(seam.name(), layer);
+                    throw unmatched(seam.name(), Remedy.of(seam.kind()), layer);
                 }
             }
         }
         Seam.Layer last = seam.layers().get(seam.layers().size() - 1);
         if (last.holes().size() != first.length) {
-            throw unmatched(seam.name(), last);
+            throw unmatched(seam.name(), Remedy.of(seam.kind()), last);
         }
     }
 
@@ -190,7 +193,7 @@ final class PatternValidator {
                 .map(mark -> mark.line().points())
                 .filter(points -> points.get(0).distance(layer.holes().get(0)) < ON_ROW_MM)
                 .findFirst()
-                .orElseThrow(() -> unmatched(seam.name(), layer));
+                .orElseThrow(() -> unmatched(seam.name(), Remedy.of(seam.kind()), layer));
         double[] stations = new double[layer.holes().size()];
         double before = 0;
         int k = 0;
@@ -205,7 +208,7 @@ final class PatternValidator {
                 before += row.get(k).distance(row.get(k + 1));
                 k++;
                 if (k + 1 == row.size()) {
-                    throw unmatched(seam.name(), layer);
+                    throw unmatched(seam.name(), Remedy.of(seam.kind()), layer);
                 }
             }
             stations[i] = before + hole.distance(row.get(k)) - left / 2;
@@ -213,46 +216,68 @@ final class PatternValidator {
         return stations;
     }
 
-    private void lieFlat(String name, List<Seam.Layer> layers) {
+    private void lieFlat(String name, Remedy remedy, List<Seam.Layer> layers) {
         List<Point> first = layers.get(0).holes();
         for (Seam.Layer layer : layers) {
             List<Point> own = layer.holes();
             if (own.size() != first.size()) {
-                throw unmatched(name, layer);
+                throw unmatched(name, remedy, layer);
             }
             for (int i = 1; i < own.size(); i++) {
                 double toFirst = own.get(i).distance(own.get(0)) - first.get(i).distance(first.get(0));
                 double toLast =
                         own.get(i).distance(own.get(i - 1)) - first.get(i).distance(first.get(i - 1));
                 if (Math.max(Math.abs(toFirst), Math.abs(toLast)) > SAME_PLACE_MM) {
-                    throw unmatched(name, layer);
+                    throw unmatched(name, remedy, layer);
                 }
             }
         }
     }
 
-    private static UserFacingException unmatched(String name, Seam.Layer layer) {
-        return trouble(name, "The holes of the %s would not meet on the %s.", name, layer.piece());
+    private static UserFacingException unmatched(String name, Remedy remedy, Seam.Layer layer) {
+        return refused(remedy, "The holes of the %s would not meet on the %s.", name, layer.piece());
     }
 
-    /** @param of the piece, seam or hole that is wrong */
-    private static UserFacingException trouble(String of, String format, Object... values) {
-        return new UserFacingException(String.format(Locale.ROOT, format, values), remedy(of));
+    private static UserFacingException refused(Remedy remedy, String format, Object... values) {
+        return new UserFacingException(String.format(Locale.ROOT, format, values), remedy.words);
     }
 
-    private static String remedy(String of) {
-        if (of.equals("drain")) {
-            return "Choose a smaller drain hole, or none.";
+    /** The choices that put a fault right, by what is at fault. */
+    private enum Remedy {
+        DRAIN("Choose a smaller drain hole, or none."),
+        HANDLE_STRAP("Choose a wider strap round the handle, smaller hardware, or no strap."),
+        BELT("Choose another belt loop, less tilt, or a smaller stitch margin."),
+        WELT("Choose a smaller stitch margin or pitch, a welt cut whole, or fewer layers for it."),
+        BODY("Choose a smaller stitch margin or pitch, fewer layers or thinner leather for the welt, or less tilt.");
+
+        private final String words;
+
+        Remedy(String words) {
+            this.words = words;
         }
-        if (of.startsWith("handle strap")) {
-            return "Choose a wider strap round the handle, smaller hardware, or no strap.";
+
+        static Remedy of(Piece.Kind piece) {
+            return switch (piece) {
+                case BODY, FACE, BACK, RIVET_COVER -> BODY;
+                case WELT -> WELT;
+                case BELT_STRAP, RING_STRAP -> BELT;
+                case HANDLE_STRAP -> HANDLE_STRAP;
+            };
         }
-        if (of.startsWith("belt") || of.startsWith("ring")) {
-            return "Choose another belt loop, less tilt, or a smaller stitch margin.";
+
+        static Remedy of(Seam.Kind seam) {
+            return switch (seam) {
+                case WELT_SEAM -> BODY;
+                case BELT_LOOP, BELT_STRAP -> BELT;
+            };
         }
-        if (of.startsWith("welt") && !of.equals("welt seam")) {
-            return "Choose a smaller stitch margin or pitch, a welt cut whole, or fewer layers for it.";
+
+        static Remedy of(PlacedHardware.Purpose hardware) {
+            return switch (hardware) {
+                case BELT_STRAP_RIVETS, RING_STRAP_RIVETS, RING -> BELT;
+                case HANDLE_STRAP_RIVET, HANDLE_STRAP_SNAP -> HANDLE_STRAP;
+                case DRAIN_EYELETS -> DRAIN;
+            };
         }
-        return "Choose a smaller stitch margin or pitch, fewer layers or thinner leather for the welt, or less tilt.";
     }
 }

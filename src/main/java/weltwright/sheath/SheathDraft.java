@@ -21,6 +21,7 @@ import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PieceOrientation;
@@ -129,9 +130,7 @@ final class SheathDraft {
 
     List<PlacedHardware> fastenings() {
         List<PlacedHardware> fastenings = new ArrayList<>(belt.fastenings(back, nameOfBack()).stream()
-                .map(fastening -> rivetCover.isPresent() && isInsideBack(fastening)
-                        ? fastening.coveredBy(RivetCover.NAME)
-                        : fastening)
+                .map(fastening -> rivetCover.isPresent() && isInsideBack(fastening) ? fastening.withCover() : fastening)
                 .toList());
         strap.ifPresent(s -> fastenings.addAll(s.fastenings(back, nameOfBack())));
         eyelets().ifPresent(fastenings::add);
@@ -167,7 +166,11 @@ final class SheathDraft {
     }
 
     private String nameOfBack() {
-        return form.folded() ? "body" : "back";
+        return (form.folded() ? Piece.Kind.BODY : Piece.Kind.BACK).words();
+    }
+
+    private LayerPart partOfBack() {
+        return form.folded() ? LayerPart.BACK_HALF : LayerPart.WHOLE;
     }
 
     private Seam mainSeam() {
@@ -177,12 +180,14 @@ final class SheathDraft {
         List<Seam.Layer> layers = new ArrayList<>();
         layers.add(
                 form.folded()
-                        ? back.lay(new Seam.Layer("body", "face half", thickness, 0, true, acrossFold(onFace)))
-                        : face.lay(new Seam.Layer("face", "", thickness, 0, true, onFace)));
+                        ? back.lay(new Seam.Layer(
+                                nameOfBack(), LayerPart.FACE_HALF, thickness, 0, true, acrossFold(onFace)))
+                        : face.lay(
+                                new Seam.Layer(Piece.Kind.FACE.words(), LayerPart.WHOLE, thickness, 0, true, onFace)));
         layers.addAll(welt.layers());
-        layers.add(
-                back.lay(new Seam.Layer(nameOfBack(), form.folded() ? "back half" : "", thickness, 0, false, onBack)));
-        return new Seam("welt seam", stitches.pitch(), false, spec.stitching().backStitches(), layers);
+        layers.add(back.lay(new Seam.Layer(nameOfBack(), partOfBack(), thickness, 0, false, onBack)));
+        return new Seam(
+                Seam.Kind.WELT_SEAM, stitches.pitch(), false, spec.stitching().backStitches(), layers);
     }
 
     private Piece body() {
@@ -218,7 +223,7 @@ final class SheathDraft {
             holes.add(drain);
             holes.add(drain(acrossFold(drain.centre())));
         }
-        return back.lay(new Piece("body", 1, spec.leather().thicknessMm(), cut(outline), holes, marks));
+        return back.lay(new Piece(Piece.Kind.BODY, 1, spec.leather().thicknessMm(), cut(outline), holes, marks));
     }
 
     private Piece face() {
@@ -230,12 +235,13 @@ final class SheathDraft {
                 throat,
                 row.get(0).y() + inset,
                 row.get(row.size() - 1).y() - inset);
-        return face.lay(panel("face", faceLeather, outline, List.of(), stitches.ironMarks(faceLeather.row())));
+        return face.lay(panel(Piece.Kind.FACE, faceLeather, outline, List.of(), stitches.ironMarks(faceLeather.row())));
     }
 
     private Piece back() {
         Region outline = trimmed(backLeather.row().points(), throat(backLeather.row()));
-        return back.lay(panel("back", backLeather, withWhatHoldsIt(outline), holesInBack(), belt.marksOnBack()));
+        return back.lay(
+                panel(Piece.Kind.BACK, backLeather, withWhatHoldsIt(outline), holesInBack(), belt.marksOnBack()));
     }
 
     private Region withWhatHoldsIt(Region outline) {
@@ -252,7 +258,7 @@ final class SheathDraft {
     }
 
     private Piece panel(
-            String name, LeatherDevelopment leather, Region outline, List<Hole> moreHoles, List<Mark> moreMarks) {
+            Piece.Kind kind, LeatherDevelopment leather, Region outline, List<Hole> moreHoles, List<Mark> moreMarks) {
         List<Hole> holes = new ArrayList<>(StitchRow.holes(stitches.on(leather.row()), spec.stitching()));
         holes.addAll(moreHoles);
         if (hasDrain()) {
@@ -263,7 +269,7 @@ final class SheathDraft {
         marks.addAll(moreMarks);
         marks.add(knifeMark(leather));
         marks.add(grain(middleOf(leather)));
-        return new Piece(name, 1, spec.leather().thicknessMm(), cut(outline), holes, marks);
+        return new Piece(kind, 1, spec.leather().thicknessMm(), cut(outline), holes, marks);
     }
 
     private static Polyline cut(Region outline) {
@@ -372,20 +378,21 @@ final class SheathDraft {
             Point onBack = backLeather.flat(form.drain());
             double thickness = spec.leather().thicknessMm();
             Seam.Layer inFace = form.folded()
-                    ? back.lay(new Seam.Layer("body", "face half", thickness, 0, true, List.of(acrossFold(onBack))))
-                    : face.lay(new Seam.Layer("face", "", thickness, 0, true, List.of(faceLeather.flat(form.drain()))));
+                    ? back.lay(new Seam.Layer(
+                            nameOfBack(), LayerPart.FACE_HALF, thickness, 0, true, List.of(acrossFold(onBack))))
+                    : face.lay(new Seam.Layer(
+                            Piece.Kind.FACE.words(),
+                            LayerPart.WHOLE,
+                            thickness,
+                            0,
+                            true,
+                            List.of(faceLeather.flat(form.drain()))));
             return new PlacedHardware(
-                    "drain eyelets",
+                    PlacedHardware.Purpose.DRAIN_EYELETS,
                     eyelet,
                     List.of(
                             inFace,
-                            back.lay(new Seam.Layer(
-                                    nameOfBack(),
-                                    form.folded() ? "back half" : "",
-                                    thickness,
-                                    0,
-                                    true,
-                                    List.of(onBack)))));
+                            back.lay(new Seam.Layer(nameOfBack(), partOfBack(), thickness, 0, true, List.of(onBack)))));
         });
     }
 

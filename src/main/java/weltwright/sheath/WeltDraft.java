@@ -5,6 +5,7 @@ import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PieceOrientation;
@@ -22,8 +23,6 @@ final class WeltDraft {
 
     /** So many stitches are the least that hold a part of a welt. */
     private static final int LEAST_STITCHES = 4;
-
-    private static final String WELT = "welt";
 
     private final SheathSpec spec;
     private final Planform form;
@@ -46,6 +45,7 @@ final class WeltDraft {
         for (WeltStack.Sheets sheets : stack.sheets()) {
             for (Part part : parts()) {
                 pieces.add(laying.lay(new Piece(
+                        Piece.Kind.WELT,
                         name(sheets, part),
                         sheets.count(),
                         sheets.thicknessMm(),
@@ -63,7 +63,7 @@ final class WeltDraft {
             for (Part part : parts()) {
                 layers.add(laying.lay(new Seam.Layer(
                         name(sheets, part),
-                        "",
+                        LayerPart.WHOLE,
                         sheets.count() * sheets.thicknessMm(),
                         part.first(),
                         false,
@@ -74,11 +74,9 @@ final class WeltDraft {
     }
 
     private String name(WeltStack.Sheets sheets, Part part) {
-        return WELT + (stack.sheets().size() == 1 ? "" : " of " + stack.told(sheets) + " mm") + part.name();
-    }
-
-    static boolean isWelt(Piece piece) {
-        return piece.name().startsWith(WELT);
+        return Piece.Kind.WELT.words()
+                + (stack.sheets().size() == 1 ? "" : " of " + stack.told(sheets) + " mm")
+                + part.name();
     }
 
     /** A part of the welt with the holes from {@code first} to {@code last}. */

@@ -98,10 +98,10 @@ public final class AdviceWording {
         double least = fitted.pitch().leastMm();
         double greatest = fitted.pitch().greatestMm();
         return greatest - least < 0.005
-                ? text("advice.pitch-fitted", fitted.seam(), least, fitted.wantedMm(), fitted.holes())
+                ? text("advice.pitch-fitted", fitted.seam().words(), least, fitted.wantedMm(), fitted.holes())
                 : text(
                         "advice.pitch-fitted-by-turns",
-                        fitted.seam(),
+                        fitted.seam().words(),
                         least,
                         greatest,
                         fitted.wantedMm(),

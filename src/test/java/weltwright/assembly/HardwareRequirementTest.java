@@ -19,6 +19,7 @@ import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.hardware.HardwareList;
 import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PlacedHardware;
@@ -116,14 +117,16 @@ class HardwareRequirementTest implements RandomSheaths {
         List<Hole> holes = new ArrayList<>(others);
         List.of(centres).forEach(centre -> holes.add(new Hole(centre, RIVET.punchMm(), Hole.Use.RIVET)));
         Piece strap = new Piece(
-                "strap",
+                Piece.Kind.BELT_STRAP,
                 1,
                 3,
                 Polyline.closed(List.of(new Point(0, 0), new Point(16, 0), new Point(16, 180), new Point(0, 180))),
                 holes,
                 List.of());
-        PlacedHardware rivets =
-                new PlacedHardware("rivets", RIVET, List.of(new Seam.Layer("strap", "", 6, 0, true, List.of(centres))));
+        PlacedHardware rivets = new PlacedHardware(
+                PlacedHardware.Purpose.BELT_STRAP_RIVETS,
+                RIVET,
+                List.of(new Seam.Layer(strap.name(), LayerPart.WHOLE, 6, 0, true, List.of(centres))));
         Pattern pattern = new Pattern(
                 List.of(strap), List.of(), List.of(rivets), ANY.drawCheck(), ANY.sizes(), ANY.advice(), ANY.sheathed());
         return new HoleSpacing(pattern).warnings(rivets, RIVET);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -19,10 +20,13 @@ import weltwright.sheath.MadeSheath;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.RandomSheaths;
 import weltwright.sheath.TestSpecs;
+import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.GuardOpening;
 import weltwright.sheath.spec.HandleStrap;
+import weltwright.sheath.spec.InsertionDepth;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
 
@@ -75,6 +79,40 @@ class LeatherEdgeFinderTest implements RandomSheaths {
                             OperationKind.GROOVE, OperationKind.BEVEL, OperationKind.SAND, OperationKind.BURNISH);
             assertThat(throat.treatments().get(0).size()).contains("1/8 in");
         });
+    }
+
+    /** The guard stands out on both sides; on each, face and back are open from the throat down past it. */
+    @Test
+    void aSideThatIsOpenForAGuardIsNoThroat() {
+        SheathSpec opened = SheathSpec.standard(SheathKind.PANELS)
+                .with(InsertionDepth.ofHandle(40).with(GuardOpening.OPEN_SIDE))
+                .withStrap(Optional.of(HandleStrap.USUAL));
+        Pattern pattern = PatternMaker.make(TestKnives.shapes().get("guard"), opened);
+        double openMm = pattern.advice().stream()
+                .filter(Advice.OpenForGuard.class::isInstance)
+                .mapToDouble(advice -> ((Advice.OpenForGuard) advice).openMm())
+                .findFirst()
+                .orElseThrow();
+        List<LeatherEdge> edges = AssemblyPlan.of(pattern).edges();
+
+        for (String piece : List.of("face", "back")) {
+            assertThat(of(edges, piece, "throat")).isNotEmpty();
+            assertThat(of(edges, piece, "open side")).hasSize(2).allSatisfy(side -> {
+                // From the first stitch on the cut is sewn; at the throat the corner is rounded by the stitch margin.
+                assertThat(side.line().lengthMm()).isBetween(openMm - 15, openMm + 1);
+                assertThat(side.finishedBeforeAssembly()).isTrue();
+            });
+        }
+    }
+
+    @Property(tries = TRIES)
+    void noSideIsOpenWhereNoGuardIsTakenIn(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        Pattern pattern = MadeSheath.of(knife, spec);
+        Assume.that(pattern.advice().stream().noneMatch(Advice.OpenForGuard.class::isInstance));
+
+        assertThat(AssemblyPlan.of(pattern).edges())
+                .extracting(LeatherEdge::kind)
+                .doesNotContain(LeatherEdge.Kind.OPEN_SIDE);
     }
 
     /** Common practice: so are the edges of a strap, on both sides. */
@@ -189,7 +227,7 @@ class LeatherEdgeFinderTest implements RandomSheaths {
     void aStrapThatNothingHoldsIsFree() {
         Polyline box =
                 Polyline.closed(List.of(new Point(0, 0), new Point(16, 0), new Point(16, 180), new Point(0, 180)));
-        Piece strap = new Piece("strap", 1, 3, box, List.of(), List.of());
+        Piece strap = new Piece(Piece.Kind.BELT_STRAP, 1, 3, box, List.of(), List.of());
         Pattern any = PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.PANELS));
         Pattern pattern = new Pattern(
                 List.of(strap), List.of(), List.of(), any.drawCheck(), List.of(), List.of(), any.sheathed());

@@ -159,7 +159,7 @@ class OperationOrderTest implements RandomSheaths {
         for (PlacedHardware fastening : pattern.fastenings()) {
             Predicate<Operation> set = is(OperationKind.RIVET).and(says(fastening.name()));
             Predicate<Operation> cover = is(OperationKind.GLUE).and(says("heads of the " + fastening.name() + ","));
-            assertThat(order).filteredOn(cover).hasSize(fastening.cover().isPresent() ? 1 : 0);
+            assertThat(order).filteredOn(cover).hasSize(fastening.covered() ? 1 : 0);
             before(order, set, cover);
             before(order, cover, is(OperationKind.GLUE).and(says("notch on notch")));
         }

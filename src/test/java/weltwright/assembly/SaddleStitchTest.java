@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import weltwright.geometry.Point;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Seam;
 
 /** The thread that a seam takes, against makers' rules and a count by hand. */
@@ -21,9 +22,9 @@ class SaddleStitchTest {
         List<Point> holes = IntStream.rangeClosed(0, stitches)
                 .mapToObj(i -> new Point(i * pitchMm, 0))
                 .toList();
-        Seam.Layer one = new Seam.Layer("one", "", stackMm / 2, 0, true, holes);
-        Seam.Layer other = new Seam.Layer("other", "", stackMm / 2, 0, false, holes);
-        return new Seam("seam", pitchMm, false, backStitches, List.of(one, other));
+        Seam.Layer one = new Seam.Layer("one", LayerPart.WHOLE, stackMm / 2, 0, true, holes);
+        Seam.Layer other = new Seam.Layer("other", LayerPart.WHOLE, stackMm / 2, 0, false, holes);
+        return new Seam(Seam.Kind.WELT_SEAM, pitchMm, false, backStitches, List.of(one, other));
     }
 
     /**

@@ -6,19 +6,20 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import weltwright.geometry.Point;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Seam;
 
 class SeamToolsTest {
     private static SeamTools tools(double pitchMm, double stackMm) {
         List<Point> holes = List.of(new Point(0, 0), new Point(pitchMm, 0));
         return new SeamTools(new Seam(
-                "seam",
+                Seam.Kind.WELT_SEAM,
                 pitchMm,
                 false,
                 2,
                 List.of(
-                        new Seam.Layer("face", "", stackMm / 2, 0, true, holes),
-                        new Seam.Layer("back", "", stackMm / 2, 0, false, holes))));
+                        new Seam.Layer("face", LayerPart.WHOLE, stackMm / 2, 0, true, holes),
+                        new Seam.Layer("back", LayerPart.WHOLE, stackMm / 2, 0, false, holes))));
     }
 
     /** What goes with irons of 3, 4 and 5 mm; common practice. */

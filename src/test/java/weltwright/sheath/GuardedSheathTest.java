@@ -41,7 +41,7 @@ class GuardedSheathTest implements RandomSheaths {
     void theSheathIsNoWiderForTheGuard() {
         Pattern pattern = PatternMaker.make(GUARDED, SheathSpec.standard(SheathKind.PANELS));
         double width = pattern.sizes().stream()
-                .filter(size -> size.name().equals(SheathDimension.WIDTH))
+                .filter(size -> size.kind() == SheathDimension.Kind.WIDTH)
                 .mapToDouble(SheathDimension::lengthMm)
                 .findFirst()
                 .orElseThrow();

@@ -78,7 +78,7 @@ public final class MeasuredFaults {
     /** A welt is cut at its inner edge, too, and where it is in two half-way between two holes. */
     private double stitchMargin(Piece piece) {
         double margin = spec.stitching().marginMm();
-        if (!piece.name().startsWith("welt")) {
+        if (piece.kind() != Piece.Kind.WELT) {
             return margin;
         }
         double welt = Math.min(margin, spec.welt().innerMarginMm());

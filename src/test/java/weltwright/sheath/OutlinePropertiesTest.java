@@ -155,7 +155,7 @@ class OutlinePropertiesTest implements RandomSheaths {
 
     /** A welt, or a part of it, is a strip that ends soon after its first and last stitch. */
     private static boolean isStripsEnd(Piece piece, Coordinate at, SheathSpec spec) {
-        if (!piece.name().startsWith("welt")) {
+        if (piece.kind() != Piece.Kind.WELT) {
             return false;
         }
         double near = spec.welt().innerMarginMm()

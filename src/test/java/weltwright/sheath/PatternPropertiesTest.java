@@ -17,7 +17,6 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.fit.DrawCheck;
 import weltwright.geometry.Point;
 import weltwright.knife.Knife;
-import weltwright.sheath.attachment.RivetCover;
 import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
@@ -59,7 +58,7 @@ class PatternPropertiesTest implements RandomSheaths {
         double leather = 2 * spec.leather().thicknessMm();
         double welt = pattern.pieces().stream()
                 .filter(piece ->
-                        piece.name().startsWith("welt") && !piece.name().contains("tip part"))
+                        piece.kind() == Piece.Kind.WELT && !piece.name().contains("tip part"))
                 .mapToDouble(piece -> piece.count() * piece.thicknessMm())
                 .sum();
         int welted = seam.layers().stream()
@@ -97,7 +96,7 @@ class PatternPropertiesTest implements RandomSheaths {
             Piece one = right.pieces().get(i);
             Piece other = left.pieces().get(i);
             assertThat(other.name()).isEqualTo(one.name());
-            if (one.name().endsWith("strap") || one.name().equals(RivetCover.NAME)) {
+            if (one.name().endsWith("strap") || one.kind() == Piece.Kind.RIVET_COVER) {
                 assertThat(other)
                         .as("a strap or a cover is its own mirror image")
                         .isEqualTo(one);
@@ -165,7 +164,7 @@ class PatternPropertiesTest implements RandomSheaths {
         for (Piece was : before.pieces()) {
             // The cover follows the rivets, which are the next that reach through thicker leather; there may be no room
             // for it.
-            if (!was.name().startsWith("welt") && !was.name().equals(RivetCover.NAME)) {
+            if (was.kind() != Piece.Kind.WELT && was.kind() != Piece.Kind.RIVET_COVER) {
                 Piece is = after.pieces().stream()
                         .filter(piece -> piece.name().equals(was.name()))
                         .findFirst()
@@ -215,7 +214,7 @@ class PatternPropertiesTest implements RandomSheaths {
 
     private static Geometry weltInPlane(Pattern pattern, boolean mirrored) {
         return pattern.pieces().stream()
-                .filter(piece -> piece.name().startsWith("welt"))
+                .filter(piece -> piece.kind() == Piece.Kind.WELT)
                 .map(piece -> (Geometry) piece.outline()
                         .map(p -> new Point(-p.y(), mirrored ? p.x() : -p.x()))
                         .polygon())
@@ -229,7 +228,7 @@ class PatternPropertiesTest implements RandomSheaths {
         WeltSpec welt = spec.welt();
         WeltSpec free = new WeltSpec(OptionalInt.empty(), welt.innerMarginMm(), welt.leathersMm(), false);
         List<Piece> layers = MadeSheath.of(knife, spec.with(free)).pieces().stream()
-                .filter(piece -> piece.name().startsWith("welt"))
+                .filter(piece -> piece.kind() == Piece.Kind.WELT)
                 .toList();
         double all = layers.stream()
                 .mapToDouble(piece -> piece.count() * piece.thicknessMm())

@@ -29,6 +29,7 @@ import weltwright.knife.SuperEllipse;
 import weltwright.knife.TestKnives;
 import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
@@ -55,7 +56,7 @@ class PatternTest {
         assertThat(pattern.seams()).extracting(Seam::name).containsExactly("welt seam", "belt loop");
         assertThat(pattern.seams().get(0).layers())
                 .extracting(Seam.Layer::part)
-                .containsExactly("face half", "", "back half");
+                .containsExactly(LayerPart.FACE_HALF, LayerPart.WHOLE, LayerPart.BACK_HALF);
     }
 
     @Test

@@ -88,14 +88,15 @@ class PatternValidatorTest {
         return Stream.of(
                 Arguments.of(
                         "both be called back",
-                        pieces(piece -> piece.name().equals("face") ? named("back", piece) : piece)),
+                        pieces(piece -> piece.kind() == Piece.Kind.FACE ? of(Piece.Kind.BACK, piece) : piece)),
                 Arguments.of(
                         "cut of the face would cross itself",
-                        pieces(piece -> piece.name().equals("face")
-                                ? new Piece("face", 1, 3, piece.outline().reversed(), piece.holes(), piece.marks())
+                        pieces(piece -> piece.kind() == Piece.Kind.FACE
+                                ? new Piece(
+                                        Piece.Kind.FACE, 1, 3, piece.outline().reversed(), piece.holes(), piece.marks())
                                 : piece)),
-                Arguments.of("outside the leather", pieces(piece -> moved(piece, "face", 500))),
-                Arguments.of("from the cut", pieces(piece -> moved(piece, "face", 2))),
+                Arguments.of("outside the leather", pieces(piece -> moved(piece, Piece.Kind.FACE, 500))),
+                Arguments.of("from the cut", pieces(piece -> moved(piece, Piece.Kind.FACE, 2))),
                 Arguments.of(
                         "would not meet",
                         seams(layer -> layer.piece().equals("back")
@@ -109,8 +110,9 @@ class PatternValidatorTest {
                                 : layer)),
                 Arguments.of(
                         "would lack holes of the welt seam",
-                        pieces(piece -> piece.name().equals("welt")
-                                ? new Piece("welt", piece.count(), 3, piece.outline(), List.of(), piece.marks())
+                        pieces(piece -> piece.kind() == Piece.Kind.WELT
+                                ? new Piece(
+                                        Piece.Kind.WELT, piece.count(), 3, piece.outline(), List.of(), piece.marks())
                                 : piece)));
     }
 
@@ -197,7 +199,7 @@ class PatternValidatorTest {
                 pattern.pieces(),
                 pattern.seams().stream()
                         .map(seam -> new Seam(
-                                seam.name(),
+                                seam.kind(),
                                 seam.pitch(),
                                 seam.closed(),
                                 seam.backStitches(),
@@ -210,13 +212,13 @@ class PatternValidatorTest {
                 pattern.sheathed());
     }
 
-    private static Piece named(String name, Piece piece) {
-        return new Piece(name, piece.count(), piece.thicknessMm(), piece.outline(), piece.holes(), piece.marks());
+    private static Piece of(Piece.Kind kind, Piece piece) {
+        return new Piece(kind, piece.count(), piece.thicknessMm(), piece.outline(), piece.holes(), piece.marks());
     }
 
     /** One of its holes moved along x, out over the nearer side. */
-    private static Piece moved(Piece piece, String name, double mm) {
-        if (!piece.name().equals(name)) {
+    private static Piece moved(Piece piece, Piece.Kind kind, double mm) {
+        if (piece.kind() != kind) {
             return piece;
         }
         Hole outermost = piece.holes().stream()
@@ -225,6 +227,6 @@ class PatternValidatorTest {
         List<Hole> holes = new ArrayList<>(piece.holes());
         holes.remove(outermost);
         holes.add(new Hole(outermost.centre().plus(new Point(mm, 0)), outermost.diameterMm(), outermost.use()));
-        return new Piece(name, piece.count(), piece.thicknessMm(), piece.outline(), holes, piece.marks());
+        return new Piece(kind, piece.count(), piece.thicknessMm(), piece.outline(), holes, piece.marks());
     }
 }

@@ -359,7 +359,7 @@ class SheathKindsTest {
 
     private static List<Piece> welts(Pattern pattern) {
         return pattern.pieces().stream()
-                .filter(piece -> piece.name().startsWith("welt"))
+                .filter(piece -> piece.kind() == Piece.Kind.WELT)
                 .toList();
     }
 

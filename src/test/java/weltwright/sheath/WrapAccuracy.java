@@ -20,6 +20,7 @@ import weltwright.knife.TestKnives;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.planform.LeatherDevelopment;
 import weltwright.sheath.planform.Planform;
+import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.GuardOpening;
@@ -183,7 +184,7 @@ public final class WrapAccuracy {
         static Sewn of(Knife knife, SheathSpec spec, Pattern pattern) {
             double welt = pattern.pieces().stream()
                     .filter(piece ->
-                            piece.name().startsWith("welt") && !piece.name().contains("tip part"))
+                            piece.kind() == Piece.Kind.WELT && !piece.name().contains("tip part"))
                     .mapToDouble(piece -> piece.count() * piece.thicknessMm())
                     .sum();
             Cavity cavity = new Cavity(knife, spec.depth().throatMm(knife), spec.easeMm());

@@ -311,7 +311,8 @@ public final class BenchCard {
         return plan.edges().stream()
                 .filter(LeatherEdge::finishedBeforeAssembly)
                 .map(edge -> List.of(
-                        edge.piece() + ": " + edge.name() + (edge.part().endsWith("half") ? ", " + edge.part() : ""),
+                        edge.piece() + ": " + edge.name()
+                                + (edge.part().isHalf() ? ", " + edge.part().words() : ""),
                         treatment(edge, OperationKind.GROOVE),
                         treatment(edge, OperationKind.BEVEL),
                         treatment(edge, OperationKind.BURNISH)))

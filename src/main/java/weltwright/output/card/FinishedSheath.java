@@ -62,8 +62,8 @@ record FinishedSheath(
         UnaryOperator<Point> over = turnedOver(rear.holes(), front.holes());
 
         Envelope flat = face.extent();
-        double length = size(pattern, SheathDimension.LENGTH).orElse(flat.getHeight());
-        double width = size(pattern, SheathDimension.WIDTH).orElse(flat.getWidth());
+        double length = size(pattern, SheathDimension.Kind.LENGTH).orElse(flat.getHeight());
+        double width = size(pattern, SheathDimension.Kind.WIDTH).orElse(flat.getWidth());
         UnaryOperator<Point> sewn = p -> new Point(
                 (p.x() - flat.getMinX()) * width / flat.getWidth(),
                 (p.y() - flat.getMinY()) * length / flat.getHeight());
@@ -84,7 +84,7 @@ record FinishedSheath(
                 Polyline.open(front.holes()).map(sewn),
                 knife(pattern.sheathed(), length, width),
                 length,
-                size(pattern, SheathDimension.LENGTH_WITH_LOOP).orElse(drawn),
+                size(pattern, SheathDimension.Kind.LENGTH_WITH_LOOP).orElse(drawn),
                 width));
     }
 
@@ -179,9 +179,9 @@ record FinishedSheath(
                 .orElseThrow();
     }
 
-    private static OptionalDouble size(Pattern pattern, String name) {
+    private static OptionalDouble size(Pattern pattern, SheathDimension.Kind kind) {
         return pattern.sizes().stream()
-                .filter(size -> size.name().equals(name))
+                .filter(size -> size.kind() == kind)
                 .mapToDouble(SheathDimension::lengthMm)
                 .findFirst();
     }

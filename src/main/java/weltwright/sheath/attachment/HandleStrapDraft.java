@@ -14,6 +14,7 @@ import weltwright.knife.Knife;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PieceOrientation;
@@ -115,7 +116,7 @@ public final class HandleStrapDraft {
                 new Hole(middle(), rivet.punchMm(), Hole.Use.RIVET),
                 new Hole(over(), snap.punchMm(), Hole.Use.SNAP));
         return new Piece(
-                "handle strap",
+                Piece.Kind.HANDLE_STRAP,
                 1,
                 leather.thicknessMm(),
                 strap.outline(),
@@ -176,25 +177,26 @@ public final class HandleStrapDraft {
 
     public List<PlacedHardware> fastenings(PieceOrientation back, String name) {
         double thickness = leather.thicknessMm();
+        String strap = Piece.Kind.HANDLE_STRAP.words();
         return List.of(
                 new PlacedHardware(
-                        "handle strap rivet",
+                        PlacedHardware.Purpose.HANDLE_STRAP_RIVET,
                         rivet,
                         List.of(
-                                new Seam.Layer("handle strap", "", thickness, 0, true, List.of(middle())),
+                                new Seam.Layer(strap, LayerPart.WHOLE, thickness, 0, true, List.of(middle())),
                                 back.lay(new Seam.Layer(
                                         name,
-                                        tongue.isPresent() ? "tongue" : "tail",
+                                        tongue.isPresent() ? LayerPart.TONGUE : LayerPart.TAIL,
                                         backThicknessMm,
                                         0,
                                         false,
                                         List.of(onBack))))),
                 new PlacedHardware(
-                        "handle strap snap",
+                        PlacedHardware.Purpose.HANDLE_STRAP_SNAP,
                         snap,
                         List.of(
-                                new Seam.Layer("handle strap", "over", thickness, 0, true, List.of(over())),
-                                new Seam.Layer("handle strap", "under", thickness, 0, false, List.of(under())))));
+                                new Seam.Layer(strap, LayerPart.OVER, thickness, 0, true, List.of(over())),
+                                new Seam.Layer(strap, LayerPart.UNDER, thickness, 0, false, List.of(under())))));
     }
 
     double lengthMm() {

@@ -8,6 +8,7 @@ import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.hardware.Ring;
 import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PieceOrientation;
@@ -62,7 +63,7 @@ public final class RingHanger implements BeltLoopDraft {
         StrapPiece strap = new StrapPiece(lengthMm(), widthMm);
         double ringFold = StrapPiece.beyondMm(rivet) + StrapPiece.rivetsApartMm(rivet) + roundRingMm() / 2;
         Piece hanger = new Piece(
-                "belt strap",
+                Piece.Kind.BELT_STRAP,
                 1,
                 leather.thicknessMm(),
                 strap.outline(),
@@ -82,20 +83,21 @@ public final class RingHanger implements BeltLoopDraft {
     @Override
     public List<PlacedHardware> fastenings(PieceOrientation back, String name) {
         double thickness = leather.thicknessMm();
+        String strap = Piece.Kind.BELT_STRAP.words();
         List<PlacedHardware> fastenings = new ArrayList<>(ringStrap.fastenings(back, name));
         fastenings.add(new PlacedHardware(
-                "belt strap rivets",
+                PlacedHardware.Purpose.BELT_STRAP_RIVETS,
                 rivet,
                 List.of(
-                        new Seam.Layer("belt strap", "long end", thickness, 0, false, longEnd()),
-                        new Seam.Layer("belt strap", "short end", thickness, 0, false, shortEnd()),
-                        new Seam.Layer("belt strap", "front", thickness, 0, true, front()))));
+                        new Seam.Layer(strap, LayerPart.LONG_END, thickness, 0, false, longEnd()),
+                        new Seam.Layer(strap, LayerPart.SHORT_END, thickness, 0, false, shortEnd()),
+                        new Seam.Layer(strap, LayerPart.FRONT, thickness, 0, true, front()))));
         fastenings.add(new PlacedHardware(
-                "ring",
+                PlacedHardware.Purpose.RING,
                 ring,
                 List.of(
-                        new Seam.Layer("ring strap", "fold", thickness, 0, false, List.of()),
-                        new Seam.Layer("belt strap", "fold", thickness, 0, false, List.of()))));
+                        new Seam.Layer(Piece.Kind.RING_STRAP.words(), LayerPart.FOLD, thickness, 0, false, List.of()),
+                        new Seam.Layer(strap, LayerPart.FOLD, thickness, 0, false, List.of()))));
         return fastenings;
     }
 

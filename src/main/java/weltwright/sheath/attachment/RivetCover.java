@@ -11,8 +11,6 @@ import weltwright.sheath.pattern.Piece;
 
 /** Thin leather that is glued over the rivet heads inside a sheath, so that they do not scratch the blade. */
 public final class RivetCover {
-    public static final String NAME = "rivet cover";
-
     /** 2 to 3 oz. Common practice. */
     private static final double THICKNESS_MM = 1;
 
@@ -51,6 +49,6 @@ public final class RivetCover {
             round.addAll(Region.disc(new Point(0, at), radius).boundary().points());
         }
         Polyline outline = Region.hull(round).boundary();
-        return Optional.of(new Piece(NAME, 1, THICKNESS_MM, outline, List.of(), List.of()));
+        return Optional.of(new Piece(Piece.Kind.RIVET_COVER, 1, THICKNESS_MM, outline, List.of(), List.of()));
     }
 }

@@ -12,6 +12,7 @@ import weltwright.geometry.RigidMotion;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PieceOrientation;
@@ -31,7 +32,8 @@ public final class StrapLoop implements BeltLoopDraft {
     private final SheathSpec spec;
     private final double widthMm;
     private final Leather leather;
-    private final String piece;
+    private final Piece.Kind piece;
+    private final PlacedHardware.Purpose rivets;
     private final String foldLabel;
     private final FoldedLoop loop;
     private final Fastener rivet;
@@ -47,7 +49,13 @@ public final class StrapLoop implements BeltLoopDraft {
     /** A strap over the belt. */
     public static StrapLoop overBelt(SheathSpec spec, BackArea room, boolean sewn) {
         return new StrapLoop(
-                spec, "belt strap", "fold over the belt", FoldedLoop.belt(spec.belt(), leather(spec)), sewn, room);
+                spec,
+                Piece.Kind.BELT_STRAP,
+                PlacedHardware.Purpose.BELT_STRAP_RIVETS,
+                "fold over the belt",
+                FoldedLoop.belt(spec.belt(), leather(spec)),
+                sewn,
+                room);
     }
 
     /** A short strap over a ring that stands clear of the throat. */
@@ -55,16 +63,25 @@ public final class StrapLoop implements BeltLoopDraft {
         double opening = belowThroatMm(spec, rivet(spec)) + clearMm + wireMm;
         return new StrapLoop(
                 spec,
-                "ring strap",
+                Piece.Kind.RING_STRAP,
+                PlacedHardware.Purpose.RING_STRAP_RIVETS,
                 "fold over the ring",
                 FoldedLoop.wire(opening, wireMm, leather(spec)),
                 false,
                 room.upright());
     }
 
-    private StrapLoop(SheathSpec spec, String piece, String foldLabel, FoldedLoop loop, boolean sewn, BackArea room) {
+    private StrapLoop(
+            SheathSpec spec,
+            Piece.Kind piece,
+            PlacedHardware.Purpose rivets,
+            String foldLabel,
+            FoldedLoop loop,
+            boolean sewn,
+            BackArea room) {
         this.spec = spec;
         this.piece = piece;
+        this.rivets = rivets;
         this.foldLabel = foldLabel;
         this.loop = loop;
         this.room = room;
@@ -144,7 +161,7 @@ public final class StrapLoop implements BeltLoopDraft {
                 .map(p -> new Point(low - p.y(), room.middleMm() + p.x()))
                 .map(lean::apply)
                 .toList();
-        return List.of(new Mark(Polyline.open(points), Mark.Kind.PLACE, "end of the " + piece));
+        return List.of(new Mark(Polyline.open(points), Mark.Kind.PLACE, "end of the " + piece.words()));
     }
 
     @Override
@@ -164,13 +181,18 @@ public final class StrapLoop implements BeltLoopDraft {
     @Override
     public List<Seam> seams(PieceOrientation back, String name) {
         return box.stream()
-                .map(b -> new Seam(piece, b.pitchMm(), true, spec.stitching().backStitches(), layers(back, name)))
+                .map(b -> new Seam(
+                        Seam.Kind.BELT_STRAP,
+                        b.pitchMm(),
+                        true,
+                        spec.stitching().backStitches(),
+                        layers(back, name)))
                 .toList();
     }
 
     @Override
     public List<PlacedHardware> fastenings(PieceOrientation back, String name) {
-        return box.isPresent() ? List.of() : List.of(new PlacedHardware(piece + " rivets", rivet, layers(back, name)));
+        return box.isPresent() ? List.of() : List.of(new PlacedHardware(rivets, rivet, layers(back, name)));
     }
 
     @Override
@@ -190,9 +212,10 @@ public final class StrapLoop implements BeltLoopDraft {
     private List<Seam.Layer> layers(PieceOrientation back, String name) {
         double thickness = leather.thicknessMm();
         return List.of(
-                back.lay(new Seam.Layer(name, "below the throat", spec.leather().thicknessMm(), 0, false, onBack())),
-                new Seam.Layer(piece, "inner end", thickness, 0, false, lowerEnd()),
-                new Seam.Layer(piece, "outer end", thickness, 0, true, upperEnd()));
+                back.lay(new Seam.Layer(
+                        name, LayerPart.BELOW_THROAT, spec.leather().thicknessMm(), 0, false, onBack())),
+                new Seam.Layer(piece.words(), LayerPart.INNER_END, thickness, 0, false, lowerEnd()),
+                new Seam.Layer(piece.words(), LayerPart.OUTER_END, thickness, 0, true, upperEnd()));
     }
 
     /** From the first hole below the throat to the last. */

@@ -10,6 +10,7 @@ import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
 import weltwright.geometry.RigidMotion;
 import weltwright.sheath.pattern.Hole;
+import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PieceOrientation;
@@ -226,13 +227,13 @@ public final class TailLoop implements BeltLoopDraft {
     public List<Seam> seams(PieceOrientation back, String name) {
         double thickness = spec.leather().thicknessMm();
         return List.of(new Seam(
-                "belt loop",
+                Seam.Kind.BELT_LOOP,
                 box.pitchMm(),
                 true,
                 spec.stitching().backStitches(),
                 List.of(
-                        back.lay(new Seam.Layer(name, "below the throat", thickness, 0, false, onBack())),
-                        back.lay(new Seam.Layer(name, "tail", thickness, 0, true, inTail())))));
+                        back.lay(new Seam.Layer(name, LayerPart.BELOW_THROAT, thickness, 0, false, onBack())),
+                        back.lay(new Seam.Layer(name, LayerPart.TAIL, thickness, 0, true, inTail())))));
     }
 
     @Override

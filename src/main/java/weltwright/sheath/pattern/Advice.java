@@ -213,12 +213,12 @@ public sealed interface Advice {
     /**
      * A seam whose holes are not at the iron's pitch, so that the iron does not fit it.
      *
-     * @param seam its name
+     * @param seam which
      * @param pitch from hole to hole
      * @param wantedMm the iron's pitch
      * @param holes how many
      */
-    record PitchFitted(String seam, Seam.Pitch pitch, double wantedMm, int holes) implements Advice {
+    record PitchFitted(Seam.Kind seam, Seam.Pitch pitch, double wantedMm, int holes) implements Advice {
         /** What differs from the iron by more than this share is no longer a matter of setting it with care. */
         private static final double OTHER_IRON = 0.05;
 

@@ -6,17 +6,48 @@ import weltwright.geometry.Polyline;
 /**
  * A piece of leather to cut, seen from its grain side, with the throat up and the tip of the knife down.
  *
- * @param name what a maker calls it: body, face, back, welt
+ * @param kind its place in the sheath
+ * @param name what the maker calls it; no two pieces of a pattern have the same
  * @param count how many of it to cut
  * @param thicknessMm of its leather
  * @param outline the cut, counter-clockwise, closed, in mm
  * @param holes all holes in it
  * @param marks all lines drawn on it
  */
-public record Piece(String name, int count, double thicknessMm, Polyline outline, List<Hole> holes, List<Mark> marks) {
+public record Piece(
+        Kind kind, String name, int count, double thicknessMm, Polyline outline, List<Hole> holes, List<Mark> marks) {
 
     public Piece {
         holes = List.copyOf(holes);
         marks = List.copyOf(marks);
+    }
+
+    /** The only piece of its kind in a pattern. */
+    public Piece(Kind kind, int count, double thicknessMm, Polyline outline, List<Hole> holes, List<Mark> marks) {
+        this(kind, kind.words(), count, thicknessMm, outline, holes, marks);
+    }
+
+    /** The place of a piece in a sheath. */
+    public enum Kind {
+        /** Face and back in one, folded round the spine. */
+        BODY("body"),
+        FACE("face"),
+        BACK("back"),
+        WELT("welt"),
+        BELT_STRAP("belt strap"),
+        RING_STRAP("ring strap"),
+        HANDLE_STRAP("handle strap"),
+        RIVET_COVER("rivet cover");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /** What the maker calls it. */
+        public String words() {
+            return words;
+        }
     }
 }

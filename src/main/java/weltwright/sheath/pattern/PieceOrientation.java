@@ -36,6 +36,7 @@ public record PieceOrientation(boolean turnedOver) {
 
     public Piece lay(Piece piece) {
         return new Piece(
+                piece.kind(),
                 piece.name(),
                 piece.count(),
                 piece.thicknessMm(),

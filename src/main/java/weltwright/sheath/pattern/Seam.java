@@ -7,27 +7,53 @@ import weltwright.geometry.Point;
  * A row of stitches through several layers of leather. Hole i of the seam goes through each layer that reaches so far,
  * and from hole to hole each has the same length of leather, so that none is gathered.
  *
- * @param name what it joins: "welt seam", "belt loop"
+ * @param kind what it joins
  * @param pitch from hole to hole along the row
  * @param closed whether it runs round, and the last hole is sewn to the first
  * @param backStitches sewn back over at either end
  * @param layers from the face to the back, all those that the stitches go through; the first has every hole
  */
-public record Seam(String name, Pitch pitch, boolean closed, int backStitches, List<Layer> layers) {
+public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, List<Layer> layers) {
 
     public Seam {
         layers = List.copyOf(layers);
         int holes = layers.get(0).holes().size();
         for (Layer layer : layers) {
             if (layer.firstHole() < 0 || layer.firstHole() + layer.holes().size() > holes) {
-                throw new IllegalArgumentException("the layers of the " + name + " differ in their holes");
+                throw new IllegalArgumentException("the layers of the " + kind.words() + " differ in their holes");
             }
         }
     }
 
     /** A seam with one pitch all along. */
-    public Seam(String name, double pitchMm, boolean closed, int backStitches, List<Layer> layers) {
-        this(name, new Pitch(pitchMm, pitchMm, pitchMm), closed, backStitches, layers);
+    public Seam(Kind kind, double pitchMm, boolean closed, int backStitches, List<Layer> layers) {
+        this(kind, new Pitch(pitchMm, pitchMm, pitchMm), closed, backStitches, layers);
+    }
+
+    /** What a seam joins; a pattern has at most one of each. */
+    public enum Kind {
+        /** Face, welt and back. */
+        WELT_SEAM("welt seam"),
+        /** A tail to the back that it is part of. */
+        BELT_LOOP("belt loop"),
+        /** A strap to the back. */
+        BELT_STRAP("belt strap");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /** What the maker calls it. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** What the maker calls it. */
+    public String name() {
+        return kind.words();
     }
 
     /**
@@ -83,7 +109,7 @@ public record Seam(String name, Pitch pitch, boolean closed, int backStitches, L
      * that lie on each other.
      *
      * @param piece the name of the {@link Piece}
-     * @param part which part of it: "face half", "back half", "tail"; empty where it has but one
+     * @param part of the piece
      * @param thicknessMm of it, all its pieces together
      * @param firstHole which hole of the seam is its first
      * @param chiselled whether the holes are marked and struck from this layer's outside; through the others they come
@@ -91,7 +117,7 @@ public record Seam(String name, Pitch pitch, boolean closed, int backStitches, L
      * @param holes their centres in the order of sewing, in the frame of the piece
      */
     public record Layer(
-            String piece, String part, double thicknessMm, int firstHole, boolean chiselled, List<Point> holes) {
+            String piece, LayerPart part, double thicknessMm, int firstHole, boolean chiselled, List<Point> holes) {
         public Layer {
             holes = List.copyOf(holes);
         }

@@ -45,8 +45,8 @@ class CutPlanTest {
         Pattern pattern = CutSamples.folded();
         Pattern thin = new Pattern(
                 pattern.pieces().stream()
-                        .map(piece -> piece.name().equals("welt")
-                                ? new Piece(piece.name(), 2, 2, piece.outline(), piece.holes(), piece.marks())
+                        .map(piece -> piece.kind() == Piece.Kind.WELT
+                                ? new Piece(piece.kind(), 2, 2, piece.outline(), piece.holes(), piece.marks())
                                 : piece)
                         .toList(),
                 pattern.seams(),
@@ -218,6 +218,7 @@ class CutPlanTest {
     void aPieceThatFitsOnlyAcrossTheStretchIsTurnedAndSaid() {
         Pattern sample = CutSamples.folded();
         Piece wide = new Piece(
+                Piece.Kind.FACE,
                 "flap",
                 1,
                 3,

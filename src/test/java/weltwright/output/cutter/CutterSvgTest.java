@@ -73,6 +73,7 @@ class CutterSvgTest {
     @Test
     void namesAreEscaped() throws Exception {
         Piece piece = new Piece(
+                Piece.Kind.FACE,
                 "face <\"left\"> & back",
                 1,
                 3,

@@ -125,7 +125,7 @@ class PagePlanTest {
 
     private static PieceDrawing strip(double lengthMm, double widthMm) {
         Polyline outline = PdfCanvas.box(new Point(0, 0), new Point(lengthMm, widthMm));
-        Piece piece = new Piece("strip", 1, 3, outline, List.of(), List.of());
+        Piece piece = new Piece(Piece.Kind.BELT_STRAP, 1, 3, outline, List.of(), List.of());
         return new PieceDrawing(piece, List.of(), List.of(), outline.polygon());
     }
 }

@@ -47,8 +47,8 @@ final class SamplePatterns {
                 List.of(),
                 DRAW,
                 List.of(
-                        new SheathDimension("length with the belt loop", 205),
-                        new SheathDimension("greatest width", 46)),
+                        new SheathDimension(SheathDimension.Kind.LENGTH_WITH_LOOP, 205),
+                        new SheathDimension(SheathDimension.Kind.WIDTH, 46)),
                 List.of(
                         new Advice.HoldsBladeAlone(),
                         new Advice.WeltThickness(
@@ -101,7 +101,7 @@ final class SamplePatterns {
                                 new Point(width * 0.55, height * 0.78))),
                         Mark.Kind.KNIFE,
                         ""));
-        return new Piece(name, 1, 3.2, Polyline.closed(outline), holes, marks);
+        return new Piece(Piece.Kind.BODY, name, 1, 3.2, Polyline.closed(outline), holes, marks);
     }
 
     /** A quarter of a ring, too narrow for much lettering. */
@@ -124,7 +124,7 @@ final class SamplePatterns {
             holes.add(new Hole(at, 1, Hole.Use.STITCH));
         }
         return new Piece(
-                "welt",
+                Piece.Kind.WELT,
                 2,
                 3.2,
                 Polyline.closed(outline),
@@ -136,6 +136,7 @@ final class SamplePatterns {
 
     static Piece strap() {
         return new Piece(
+                Piece.Kind.BELT_STRAP,
                 "belt loop",
                 1,
                 3.2,

@@ -96,7 +96,7 @@ class CuttingSideTest implements RandomSheaths {
                 .findFirst()
                 .orElseThrow();
         Piece cover = pattern.pieces().stream()
-                .filter(piece -> rivets.cover().equals(Optional.of(piece.name())))
+                .filter(piece -> rivets.covered() && piece.kind() == Piece.Kind.RIVET_COVER)
                 .findFirst()
                 .orElseThrow();
         List<Point> on = rivets.layers().get(0).holes();

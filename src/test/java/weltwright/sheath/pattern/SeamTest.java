@@ -14,8 +14,10 @@ class SeamTest {
     void aSeamThatRunsRoundHasAStitchMore() {
         Seam.Layer layer = layer(3, 0, 20);
 
-        assertThat(new Seam("box", 4, true, 2, List.of(layer)).stitchCount()).isEqualTo(20);
-        assertThat(new Seam("row", 4, false, 2, List.of(layer)).stitchCount()).isEqualTo(19);
+        assertThat(new Seam(Seam.Kind.BELT_LOOP, 4, true, 2, List.of(layer)).stitchCount())
+                .isEqualTo(20);
+        assertThat(new Seam(Seam.Kind.WELT_SEAM, 4, false, 2, List.of(layer)).stitchCount())
+                .isEqualTo(19);
     }
 
     @Test
@@ -37,13 +39,13 @@ class SeamTest {
 
     private static Seam seam(int holes, int back, Seam.Layer... layers) {
         assertThat(layers[0].holes()).hasSize(holes);
-        return new Seam("seam", 4, false, back, List.of(layers));
+        return new Seam(Seam.Kind.WELT_SEAM, 4, false, back, List.of(layers));
     }
 
     private static Seam.Layer layer(double thickness, int first, int holes) {
         return new Seam.Layer(
                 "piece",
-                "",
+                LayerPart.WHOLE,
                 thickness,
                 first,
                 false,

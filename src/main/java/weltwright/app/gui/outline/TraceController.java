@@ -101,10 +101,10 @@ public final class TraceController {
         return lastTraced
                 .filter(before -> before.photo().equals(model.job().photo()) && before.isCorrected())
                 .map(before -> new ManualCorrection(
-                                CaliperMeasure.honoured(
+                                CaliperMeasure.bentTo(
                                         before.trace().orElseThrow().silhouette(), before.calipers()),
                                 before.silhouette().orElseThrow())
-                        .on(CaliperMeasure.honoured(
+                        .on(CaliperMeasure.bentTo(
                                 trace.silhouette(), model.job().calipers())))
                 .orElse(trace.silhouette());
     }

@@ -55,7 +55,7 @@ class PieceRowLayoutTest {
         Arbitrary<Double> corner = Arbitraries.doubles().between(-100, 100);
         return Combinators.combine(side, side, corner, corner)
                 .as((w, h, x, y) -> new Piece(
-                        "piece",
+                        Piece.Kind.FACE,
                         1,
                         3,
                         Polyline.closed(List.of(
