@@ -12,26 +12,27 @@ import weltwright.knife.CrossSections;
 import weltwright.knife.Knife;
 
 /**
- * The room that a knife needs in its sheath to be drawn along the path that suits it best.
+ * Computes the cavity of a sheath: the room that a knife sweeps as it is drawn along the path of least slack.
  *
- * <p>A point of the knife that is deep in the sheath passes every station nearer to the throat. So the cavity at a
- * station must take in all that lies deeper, where it passes: on a path along the axis its edge side is the least y
- * from the tip up to there, its spine side the greatest, and its section the hull of all deeper sections. Ease is kept
- * apart from the two sides and is part of the sections.
+ * <p>A point of the knife passes every station nearer to the throat. So the cavity at a station contains all that lies
+ * deeper, where it passes: on a path along the axis its edge side is the least y from the tip up to there, its spine
+ * side the greatest, and its section the convex hull of all deeper sections. The sections include the ease; the two
+ * sides do not.
  */
 public final class Cavity {
+    /** Greatest spacing of stations. Chosen by eye. */
     private static final double STEP_MM = 1;
 
-    /** By so much a station must at least lie past the handle's end, to be told from one before it. */
+    /** Least distance of a station past the handle's end, in station spacings, for rounding. Chosen by eye. */
     private static final double PAST_HANDLE = 0.005;
 
-    /** The handle's own last section is taken this far before its end. */
+    /** Distance of the handle's last section from its end. Chosen by eye. */
     private static final double BEFORE_HANDLE_END_MM = 0.01;
 
-    /** The last station is this far short of the tip, where a section still has some height. */
+    /** Distance of the last station from the tip, where a section still has some height. Chosen by eye. */
     private static final double SHORT_OF_TIP_MM = 0.05;
 
-    /** How many moments of the draw are looked at. */
+    /** Number of positions of the knife that are checked along the draw. Chosen by eye. */
     private static final int STEPS = 48;
 
     private final DrawPath path;
@@ -41,14 +42,14 @@ public final class Cavity {
     private final double[] ownSpine;
     private final double[] edge;
     private final double[] spine;
-    private final double[] edgeAtMost;
+    private final double[] highestEdge;
     private final ConvexHull[] sections;
     private final CrossSection.Part[] parts;
     private final double[] widerMm;
 
     /**
-     * @param throatMm station of the throat; between butt and tip
-     * @param easeMm of air all round
+     * @param throatMm x of the throat; between butt and tip
+     * @param easeMm clearance all round
      */
     public Cavity(Knife knife, double throatMm, double easeMm) {
 
@@ -61,7 +62,7 @@ public final class Cavity {
         ownSpine = new double[n];
         edge = new double[n];
         spine = new double[n];
-        edgeAtMost = new double[n];
+        highestEdge = new double[n];
         sections = new ConvexHull[n];
         parts = new CrossSection.Part[n];
         widerMm = new double[n];
@@ -76,10 +77,10 @@ public final class Cavity {
         path = new DrawPathSearch(stations, ownEdge, ownSpine).best();
         edge[n - 1] = ownEdge[n - 1];
         spine[n - 1] = ownSpine[n - 1];
-        edgeAtMost[n - 1] = tip().y();
+        highestEdge[n - 1] = tip().y();
         for (int i = n - 2; i >= 0; i--) {
             edge[i] = Math.min(ownEdge[i], passing(i, edge[i + 1]));
-            edgeAtMost[i] = Math.max(ownEdge[i], passing(i, edgeAtMost[i + 1]));
+            highestEdge[i] = Math.max(ownEdge[i], passing(i, highestEdge[i + 1]));
             spine[i] = Math.max(ownSpine[i], passing(i, spine[i + 1]));
             ConvexHull own = sections[i];
             sections[i] = own.with(passing(stations[i + 1], sections[i + 1], stations[i]));
@@ -95,8 +96,7 @@ public final class Cavity {
     }
 
     /**
-     * So many stations, at most 1 mm apart, that one lies where the handle ends, or hardly past it. From the last
-     * station of the handle to the next the leather has the handle's width, wherever between them the handle ends.
+     * Returns a number of stations, at most 1 mm apart, for which one lies at the handle's end or hardly past it. The leather keeps the handle's width from the last station of the handle to the next, wherever between them the handle ends.
      */
     private static int count(double lengthMm, double handleMm) {
         int fewest = (int) Math.max(2, Math.ceil(lengthMm / STEP_MM) + 1);
@@ -113,7 +113,7 @@ public final class Cavity {
         return best;
     }
 
-    /** The y at which what is at {@code y} at the next deeper station passes station i. */
+    /** Returns the y at which a point with {@code y} at the next deeper station passes station i. */
     private double passing(int i, double y) {
         return path.passingMm(new Point(stations[i + 1], y), stations[i]);
     }
@@ -125,56 +125,56 @@ public final class Cavity {
                 .toList();
     }
 
-    /** How many stations there are, from the throat (0) to the tip. */
+    /** Returns the number of stations, from the throat (0) to the tip. */
     public int size() {
         return stations.length;
     }
 
-    /** x of a station in the knife's frame. */
+    /** Returns x of a station in the knife's frame. */
     public double stationMm(int i) {
         return stations[i];
     }
 
-    /** All that passes a station, with its ease, in (y, z). */
+    /** Returns the section of the cavity at a station, with ease, in (y, z). */
     public ConvexHull section(int i) {
         return sections[i];
     }
 
-    /** The greatest y that is swept, without ease: at the throat, or deeper where the knife comes out in an arc. */
+    /** Returns the greatest y that is swept, without ease: at the throat, or deeper where the knife is drawn in an arc. */
     public double highestSpineMm() {
         return Arrays.stream(spine).max().orElseThrow();
     }
 
-    /** The greatest y at which the edge, up to its tip, passes a station: where it comes nearest to the spine's row. */
+    /** Returns the greatest y at which the edge, tip included, passes a station, which is nearest to the row on the spine's side. */
     public double highestEdgeMm(int i) {
-        return edgeAtMost[i];
+        return highestEdge[i];
     }
 
-    /** The deepest point of the knife. */
+    /** Returns the deepest point of the knife. */
     public Point tip() {
         int last = stations.length - 1;
         return new Point(stations[last] + SHORT_OF_TIP_MM, (ownEdge[last] + ownSpine[last]) / 2);
     }
 
-    /** Along which the knife is drawn. */
+    /** Returns the path along which the knife is drawn. */
     public DrawPath path() {
         return path;
     }
 
-    /** What the edge sweeps on its way out, from the throat to the tip: the side of the cavity without ease. */
+    /** Returns the edge's side of the cavity without ease, from the throat to the tip. */
     public Polyline sweptEdge() {
         return side(edge);
     }
 
-    /** What the spine sweeps, from the throat to the tip. */
+    /** Returns the spine's side of the cavity without ease, from the throat to the tip. */
     public Polyline sweptSpine() {
         return side(spine);
     }
 
     /**
-     * How the knife draws from a sheath.
+     * Checks the draw of the knife from a sheath.
      *
-     * @param stitches where it is sewn, in the knife's plane
+     * @param stitches stitch holes of the sheath in the knife's plane
      * @param giveMm by how much formed leather gives
      */
     public DrawCheck check(List<Point> stitches, double giveMm) {
@@ -185,11 +185,11 @@ public final class Cavity {
             own.add(side(ownSpine).points());
         }
         List<Step> steps = steps(own, stitches);
-        // What is swept is known at stations only; on a curved path the edge itself may come a few hundredths nearer.
+        // The swept sides are known at stations only; on a curved path the edge may come a few hundredths nearer.
         double least = steps.stream()
                 .mapToDouble(Step::edgeToStitchMm)
                 .reduce(nearest(0, swept, stitches).edgeToStitchMm(), Math::min);
-        return new DrawCheck(path, grip(giveMm), least, steps);
+        return new DrawCheck(path, retention(giveMm), least, steps);
     }
 
     private List<Step> steps(List<List<Point>> edges, List<Point> stitches) {
@@ -212,7 +212,7 @@ public final class Cavity {
         return steps;
     }
 
-    /** Which stitch an edge comes nearest to, and where on the edge. */
+    /** Returns the least distance between an edge and a stitch, with the point of the edge and the stitch. */
     private static Step nearest(double drawnMm, List<List<Point>> edges, List<Point> stitches) {
         Step least = new Step(
                 drawnMm,
@@ -242,7 +242,7 @@ public final class Cavity {
         return least;
     }
 
-    private Retention grip(double giveMm) {
+    private Retention retention(double giveMm) {
         List<Retention.Station> all = new ArrayList<>();
         for (int i = 0; i < stations.length; i++) {
             all.add(new Retention.Station(

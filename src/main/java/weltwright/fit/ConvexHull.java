@@ -7,18 +7,18 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * A convex hull: the path of a thread pulled tight round points.
+ * A convex hull of points, and paths of a thread pulled tight over points.
  *
  * @param corners counter-clockwise, no three of them in line
  */
 public record ConvexHull(List<Point> corners) {
-    /** A rounded corner is drawn with a tangent at least every so far: 0.3 % too long, on the safe side. */
+    /** Greatest angle between tangents that replace an arc; a polygon of 10 degree tangents is 0.3 % longer than the arc. */
     private static final double ARC_STEP_RAD = Math.toRadians(10);
 
     private static final Comparator<Point> LEFT_TO_RIGHT =
             Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y);
 
-    /** Of points over one another the highest is to come last, for only a later one can lift the thread. */
+    /** Of points with one x the highest comes last, as only a later point can raise the thread. */
     private static final Comparator<Point> BACK_TO_FRONT_RISING =
             Comparator.comparingDouble(Point::x).reversed().thenComparingDouble(Point::y);
 
@@ -26,7 +26,7 @@ public record ConvexHull(List<Point> corners) {
         corners = List.copyOf(corners);
     }
 
-    /** The hull of at least three points that are not all in one line. Andrew's monotone chain. */
+    /** Computes the hull of at least three points that are not all in one line, by Andrew's monotone chain. */
     public static ConvexHull of(List<Point> points) {
         List<Point> sorted = new ArrayList<>(points);
         sorted.sort(LEFT_TO_RIGHT);
@@ -42,11 +42,11 @@ public record ConvexHull(List<Point> corners) {
     }
 
     /**
-     * A thread pulled tight from one end to the other over whatever points stand up between them.
+     * Computes the path of a thread pulled tight from one end to the other over points between them.
      *
      * @param from its end at the least first coordinate
      * @param to its end at the greatest
-     * @param over points that the thread may not pass under; those that are not between the ends do not count
+     * @param over points that the thread may not pass below; those not between the ends are ignored
      * @return the thread's corners, both ends among them
      */
     public static List<Point> thread(Point from, Point to, List<Point> over) {
@@ -62,7 +62,7 @@ public record ConvexHull(List<Point> corners) {
         return thread;
     }
 
-    /** Everything within {@code byMm} of this hull. */
+    /** Returns the hull of all points within {@code byMm} of this hull, arcs replaced by tangents. */
     public ConvexHull grown(double byMm) {
         if (byMm == 0) {
             return this;
@@ -83,25 +83,25 @@ public record ConvexHull(List<Point> corners) {
         return of(grown);
     }
 
-    /** The hull of this and more points. */
+    /** Returns the hull of this and more points. */
     public ConvexHull with(List<Point> more) {
         List<Point> all = new ArrayList<>(corners);
         all.addAll(more);
         return of(all);
     }
 
-    /** The greatest second coordinate. */
+    /** Returns the greatest second coordinate. */
     public double highestMm() {
         return corners.stream().mapToDouble(Point::y).max().orElseThrow();
     }
 
-    /** Moved along the second coordinate. */
+    /** Returns this hull moved along the second coordinate. */
     public ConvexHull lifted(double byMm) {
         return new ConvexHull(
                 corners.stream().map(p -> new Point(p.x(), p.y() + byMm)).toList());
     }
 
-    /** The length of its boundary, in mm. */
+    /** Returns the length of the boundary, in mm. */
     public double perimeterMm() {
         double sum = 0;
         for (int i = 0; i < corners.size(); i++) {
@@ -111,8 +111,7 @@ public record ConvexHull(List<Point> corners) {
     }
 
     /**
-     * Length of the parallel curve at a distance outside. Steiner's formula: a closed convex curve turns by 2π in all,
-     * so its parallel at distance d is longer by 2πd, whatever its shape.
+     * Returns the length of the parallel curve at a distance outside. By Steiner's formula the parallel of a closed convex curve at distance d is longer by 2πd.
      */
     public double parallelLengthMm(double atMm) {
         return perimeterMm() + 2 * Math.PI * atMm;
@@ -122,7 +121,7 @@ public record ConvexHull(List<Point> corners) {
         return Math.atan2(from.x() - to.x(), to.y() - from.y());
     }
 
-    /** Points in order, less those at which the chain through the rest would not turn left. */
+    /** Returns the points in order, without those at which the chain through the rest would not turn left. */
     private static List<Point> chain(List<Point> ordered) {
         List<Point> kept = new ArrayList<>();
         for (Point p : ordered) {

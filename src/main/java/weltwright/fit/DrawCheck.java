@@ -4,24 +4,23 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * Whether the knife can be drawn from its sheath, and how it fares on its way out.
+ * The result of checking the draw of a knife from its sheath.
  *
- * @param path along which it is drawn: of those that a hand can follow, that with the least slack
- * @param grip how it is held, and where it is narrower than what must pass. The pattern is cut wide enough there, so
- *     that the knife is never locked in.
- * @param leastEdgeToStitchMm the least distance from the edge, anywhere on its way out, to the middle of a stitch hole
- * @param steps the knife on its way out, from where it sits until its tip is clear
+ * @param path of the draw: of those that a hand can follow, that with the least slack
+ * @param grip how the knife is held, and where it is narrower than what must pass. The pattern is cut wide enough there.
+ * @param leastEdgeToStitchMm least distance from the edge, at any position of the draw, to the centre of a stitch hole
+ * @param steps positions of the draw, from the seated knife until its tip is clear
  */
 public record DrawCheck(DrawPath path, Retention grip, double leastEdgeToStitchMm, List<Step> steps) {
 
-    /** The welt must keep the edge at least so far from every stitch. Common practice. */
+    /** Least safe distance of the edge from every stitch. Common practice. */
     public static final double SAFE_EDGE_TO_STITCH_MM = 4;
 
     public DrawCheck {
         steps = List.copyOf(steps);
     }
 
-    /** Whether the edge keeps far enough from every stitch on its way out. */
+    /** Returns whether the edge keeps a safe distance from every stitch. */
     public boolean stitchesAreSafe() {
         return leastEdgeToStitchMm >= SAFE_EDGE_TO_STITCH_MM;
     }
@@ -33,12 +32,12 @@ public record DrawCheck(DrawPath path, Retention grip, double leastEdgeToStitchM
     }
 
     /**
-     * The knife at one moment of its draw.
+     * One position of the knife in its draw.
      *
-     * @param drawnMm how far it is out; {@link DrawPath#drawn} says where it is
-     * @param edgeToStitchMm from the edge that is still in the sheath to the nearest stitch
-     * @param edge the place on the edge that is nearest to a stitch, as it lies at that moment
-     * @param stitch that stitch
+     * @param drawnMm length of the draw so far; {@link DrawPath#drawn} gives the position
+     * @param edgeToStitchMm distance from the part of the edge in the sheath to the nearest stitch
+     * @param edge point of the edge nearest to a stitch, in this position
+     * @param stitch the nearest stitch
      */
     public record Step(double drawnMm, double edgeToStitchMm, Point edge, Point stitch) {}
 }

@@ -4,34 +4,30 @@ import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
 
 /**
- * How the hand draws a knife: each point of it goes along a curve in the mid-plane that lies in the same place in the
- * sheath for as long as the knife is drawn. The frame is the knife's before it is drawn; drawing goes towards negative
- * x.
+ * The motion by which a knife is drawn, in the mid-plane. The frame is that of the seated knife; it is drawn towards negative x.
  */
 public sealed interface DrawPath {
 
     /**
-     * Where a point of the knife passes a station nearer to the throat.
+     * Returns the y at which a point of the knife passes a station nearer to the throat.
      *
-     * @param p where the point is before the draw
+     * @param p the point on the seated knife
      * @param xMm the station; no greater than the point's x
-     * @return the y at which it passes
      */
     double passingMm(Point p, double xMm);
 
-    /** Where the knife is once it is drawn by so much, from where it was. */
+    /** Returns the motion of the knife from its seat after a draw by this length. */
     RigidMotion drawn(double byMm);
 
-    /** Straight along the axis. */
+    /** Returns the straight path along the axis. */
     static DrawPath alongAxis() {
         return new Straight(0);
     }
 
     /**
-     * Along a straight line.
+     * A translation along a straight line.
      *
-     * @param towardsSpineRad how far that line is turned from the knife's axis; positive where the handle goes towards
-     *     the spine's side
+     * @param towardsSpineRad angle between that line and the knife's axis; positive where the handle moves towards the spine's side
      */
     record Straight(double towardsSpineRad) implements DrawPath {
 
@@ -47,10 +43,10 @@ public sealed interface DrawPath {
     }
 
     /**
-     * Round a centre beside the knife.
+     * A rotation about a centre beside the knife.
      *
-     * @param centre of all the circles; far from the axis, so that each point passes each station once
-     * @param radiusMm of the circle on which the draw is measured: that through the middle of the throat
+     * @param centre of the rotation; far from the axis, so that each point passes each station once
+     * @param radiusMm of the circle through the middle of the throat, on which the length of the draw is measured
      */
     record Circular(Point centre, double radiusMm) implements DrawPath {
 

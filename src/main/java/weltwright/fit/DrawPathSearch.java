@@ -3,26 +3,26 @@ package weltwright.fit;
 import weltwright.geometry.Point;
 
 /**
- * Finds the path along which a knife is drawn with the least slack: that which sweeps the least room beyond the knife's
- * own outline.
- *
- * <p>Straight along the axis is what hands do. A turned line, and then a circle, are taken only where they save more
- * than an outline is known to.
+ * Finds the path along which a knife is drawn with the least slack, the mean width of the swept room beyond the knife's
+ * outline.
  *
  * <ol>
- *   <li>Turned lines on a grid of angles, the best one refined by halving the steps.
- *   <li>Circles: each angle at the throat with each bend of a grid, from slight to the tightest that a wrist can
- *       follow, refined in the same way.
+ *   <li>Straight lines on a grid of angles; the best is refined by halving the steps.
+ *   <li>Circles on a grid of angles at the throat and of curvatures, up to the tightest that a wrist can follow; the
+ *       best is refined likewise.
+ *   <li>A line at an angle is preferred to the axis, and a circle to a line, only where it saves more than the outline
+ *       is accurate to.
  * </ol>
  */
 final class DrawPathSearch {
-    /** A path must save so much, on average over the length, over a simpler one. */
+    /** Least mean slack that a path must save over a simpler one; the outline is not known better. Chosen by eye. */
     private static final double WORTHWHILE_MM = 0.3;
 
-    private static final double WIDEST_TURN_RAD = Math.toRadians(20);
+    /** What a hand can follow, and the grid of the search. Chosen by eye. */
+    private static final double WIDEST_ANGLE_RAD = Math.toRadians(20);
     private static final double TIGHTEST_RADIUS_MM = 120;
-    private static final int TURNS = 10;
-    private static final int BENDS = 6;
+    private static final int ANGLES = 10;
+    private static final int CURVATURES = 6;
     private static final int REFINED = 6;
 
     private final double[] stations;
@@ -31,8 +31,8 @@ final class DrawPathSearch {
 
     /**
      * @param stations from the throat to the tip, rising
-     * @param edge the knife's own y on the edge's side at each
-     * @param spine the same on the spine's side
+     * @param edge y of the knife's edge at each
+     * @param spine y of its spine at each
      */
     DrawPathSearch(double[] stations, double[] edge, double[] spine) {
         this.stations = stations;
@@ -42,8 +42,8 @@ final class DrawPathSearch {
 
     DrawPath best() {
         double straight = slackMm(0, 0);
-        double[] turned = refined(best(0), 1.0 / TURNS, 0);
-        double[] round = refined(best(BENDS), 1.0 / TURNS, 1.0 / BENDS);
+        double[] turned = refined(best(0), 1.0 / ANGLES, 0);
+        double[] round = refined(best(CURVATURES), 1.0 / ANGLES, 1.0 / CURVATURES);
         double line = slackMm(turned[0], 0);
         boolean lineIsWorthwhile = line < straight - WORTHWHILE_MM;
         double simplest = lineIsWorthwhile ? line : straight;
@@ -53,22 +53,22 @@ final class DrawPathSearch {
         return lineIsWorthwhile ? path(turned[0], 0) : DrawPath.alongAxis();
     }
 
-    private double[] best(int bends) {
+    private double[] best(int curvatures) {
         double[] best = {0, 0};
         double least = Double.POSITIVE_INFINITY;
-        for (int i = -TURNS; i <= TURNS; i++) {
-            for (int k = -bends; k <= bends; k++) {
-                double slack = slackMm((double) i / TURNS, bends == 0 ? 0 : (double) k / bends);
+        for (int i = -ANGLES; i <= ANGLES; i++) {
+            for (int k = -curvatures; k <= curvatures; k++) {
+                double slack = slackMm((double) i / ANGLES, curvatures == 0 ? 0 : (double) k / curvatures);
                 if (slack < least) {
                     least = slack;
-                    best = new double[] {(double) i / TURNS, bends == 0 ? 0 : (double) k / bends};
+                    best = new double[] {(double) i / ANGLES, curvatures == 0 ? 0 : (double) k / curvatures};
                 }
             }
         }
         return best;
     }
 
-    private double[] refined(double[] from, double turnStep, double bendStep) {
+    private double[] refined(double[] from, double angleStep, double curvatureStep) {
         double[] best = from;
         double least = slackMm(from[0], from[1]);
         double part = 0.5;
@@ -76,12 +76,12 @@ final class DrawPathSearch {
             double[] middle = best;
             for (int i = -1; i <= 1; i++) {
                 for (int k = -1; k <= 1; k++) {
-                    double turn = clamped(middle[0] + i * part * turnStep);
-                    double bend = clamped(middle[1] + k * part * bendStep);
-                    double slack = slackMm(turn, bend);
+                    double angle = clamped(middle[0] + i * part * angleStep);
+                    double curvature = clamped(middle[1] + k * part * curvatureStep);
+                    double slack = slackMm(angle, curvature);
                     if (slack < least) {
                         least = slack;
-                        best = new double[] {turn, bend};
+                        best = new double[] {angle, curvature};
                     }
                 }
             }
@@ -95,23 +95,22 @@ final class DrawPathSearch {
     }
 
     /**
-     * The path with a turn at the throat and a bend, each as a share of its greatest; a positive bend has its centre on
-     * the spine's side.
+     * Returns the path with an angle at the throat and a curvature, each as a share of its greatest; a path of positive curvature has its centre on the spine's side.
      */
-    private DrawPath path(double turn, double bend) {
-        double angle = turn * WIDEST_TURN_RAD;
-        if (bend == 0) {
+    private DrawPath path(double angleShare, double curvature) {
+        double angle = angleShare * WIDEST_ANGLE_RAD;
+        if (curvature == 0) {
             return new DrawPath.Straight(angle);
         }
-        double radius = TIGHTEST_RADIUS_MM / bend;
+        double radius = TIGHTEST_RADIUS_MM / curvature;
         Point throat = new Point(stations[0], (edge[0] + spine[0]) / 2);
         Point centre = throat.plus(new Point(Math.sin(angle), Math.cos(angle)).times(radius));
         return new DrawPath.Circular(centre, Math.abs(radius));
     }
 
-    /** How much wider than the knife the swept room is, on average; beyond all bounds where a point never passes. */
-    private double slackMm(double turn, double bend) {
-        DrawPath path = path(turn, bend);
+    /** Returns the mean width of the swept room beyond the knife's; infinite where a point never passes. */
+    private double slackMm(double angle, double curvature) {
+        DrawPath path = path(angle, curvature);
         int last = stations.length - 1;
         double low = edge[last];
         double high = spine[last];

@@ -5,15 +5,11 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * Leather pulled tight over one side of a section, from the stitch where it lies flat on the welt. Points are (y, z) as
- * in {@link weltwright.knife.CrossSection}; the other side is its mirror image.
+ * Leather pulled tight over one side of a section, from the stitch on the welt. Points are (y, z) as in {@link weltwright.knife.CrossSection}; the other side is the mirror image.
  *
- * <p>A stitch goes straight through the leather, and so pins its neutral fibre at K · thickness above the welt. From
- * pin to pin the fibre takes the shortest way that leaves the leather its room: it keeps K · thickness from all that
- * stands up between them. So where nothing does, nothing is added; round a corner it is the bend allowance of a sharp
- * bend.
+ * <p>A stitch pins the neutral fibre at K · thickness above the welt. Between pins the fibre takes the shortest path that keeps K · thickness from all points between them. So over a flat section nothing is added, and round a corner the length is the bend allowance of a sharp bend.
  *
- * @param inside the path of the inside of the leather, from the stitch on the edge's side
+ * @param inside path of the inside of the leather, from the stitch on the edge's side
  * @param fibre its neutral fibre
  */
 public record LeatherWrap(List<Point> inside, TautFibre fibre) {
@@ -23,7 +19,7 @@ public record LeatherWrap(List<Point> inside, TautFibre fibre) {
     }
 
     /**
-     * One half of a body that is folded round the spine: from the stitch to the middle of the fold.
+     * Wraps one half of a body that is folded round the spine, from the stitch to the middle of the fold.
      *
      * @param stitch on the face of the welt
      * @param foldMm y of the inside of the fold
@@ -36,7 +32,7 @@ public record LeatherWrap(List<Point> inside, TautFibre fibre) {
     }
 
     /**
-     * One panel: from the stitch on the edge's side to the stitch on the spine's side, each where it meets the leather.
+     * Wraps one panel, from the stitch on the edge's side to that on the spine's side, each where it meets the leather.
      */
     public static LeatherWrap panel(Point edgeStitch, Point spineStitch, ConvexHull section, double neutralMm) {
         Point pin = spineStitch.plus(new Point(0, neutralMm));
@@ -49,28 +45,26 @@ public record LeatherWrap(List<Point> inside, TautFibre fibre) {
                 ConvexHull.thread(stitch, end, over), TautFibre.between(pin, endOfFibre, over, neutralMm));
     }
 
-    /** The length of the leather, laid flat. */
+    /** Returns the flat length of the leather. */
     public double flatMm() {
         return fibre.lengthMm();
     }
 
     /**
-     * How much wider the leather must be cut than the way across, on the edge's side of the highest point. What
-     * wet-formed leather draws together is added on both sides alike: where it lies straight it has no highest point,
-     * and what it is said to have must not leap from one side to the other as soon as it just touches something.
+     * Returns how much wider the leather must be cut than the distance across, on the edge's side of the highest point. Half of the shrinkage of wet-formed leather is added on either side, so that the two values are continuous where leather that lies straight just touches something.
      *
-     * @param shrink by what share wet-formed leather draws together
+     * @param shrink share of its length by which wet-formed leather shrinks
      */
     public double growthOnEdgeSideMm(double shrink) {
-        return fibre.risingMm() - (fibre.ridgeMm() - inside.get(0).x()) + drawnTogetherMm(shrink) / 2;
+        return fibre.risingMm() - (fibre.ridgeMm() - inside.get(0).x()) + shrinkageMm(shrink) / 2;
     }
 
-    /** The same on the spine's side. */
+    /** Returns the same on the spine's side of the highest point. */
     public double growthOnSpineSideMm(double shrink) {
-        return fibre.fallingMm() - (inside.get(inside.size() - 1).x() - fibre.ridgeMm()) + drawnTogetherMm(shrink) / 2;
+        return fibre.fallingMm() - (inside.get(inside.size() - 1).x() - fibre.ridgeMm()) + shrinkageMm(shrink) / 2;
     }
 
-    private double drawnTogetherMm(double shrink) {
+    private double shrinkageMm(double shrink) {
         return fibre.lengthMm() * shrink / (1 - shrink);
     }
 }

@@ -8,25 +8,21 @@ import weltwright.geometry.Polyline;
 import weltwright.knife.CrossSection.Part;
 
 /**
- * How a sheath holds the knife that sits in it, judged station by station by one measure: how much wider what must pass
- * a station is than the knife that rests there, as half of the difference in girth. For a flat section that is the
- * difference in width. The planned ease is on both sides of the difference, and so does not count.
+ * The retention of a seated knife, from one measure at each station: the excess of what must pass the station over the knife's section there, as half of the difference in girth. For a flat section that is the difference in width. The ease cancels out.
  *
- * <p>Leather that was formed to the knife gives by some 2 mm. Where a handle is narrower than what must pass by no more
- * than that, formed leather lies against it, and is pushed open as the knife is drawn: that is what holds. Where the
- * knife is narrower by more, the sheath is cut wider than it and does not touch it.
+ * <p>Leather formed to the knife gives by some 2 mm. Where the excess at a handle is within that, formed leather lies against the handle and is pushed open as the knife is drawn, which holds it. Where it is more, the sheath is cut wider than the knife and does not touch it.
  *
  * @param giveMm by how much formed leather gives
- * @param handleMm how much of the handle is in the sheath, along the knife
- * @param gripMm over how much of that the leather can lie against it
- * @param throatMm the measure at the throat
- * @param narrows the stretches where the knife is narrower than what must pass, from the tip up
+ * @param handleMm length of the handle in the sheath
+ * @param gripMm length of that against which the leather can lie
+ * @param throatMm the excess at the throat
+ * @param narrows stretches where the knife is narrower than what must pass, from the tip to the throat
  */
 public record Retention(double giveMm, double handleMm, double gripMm, double throatMm, List<Narrow> narrows) {
-    /** An outline is not known better, so less than this is no difference. */
+    /** Least excess that counts; the outline is not known better. Chosen by eye. */
     private static final double KNOWN_MM = 0.3;
 
-    /** Over less than this a handle is not held. By judgement; no source. */
+    /** Least length over which a handle is held. Chosen by eye. */
     private static final double LEAST_GRIP_MM = 8;
 
     public Retention {
@@ -37,15 +33,15 @@ public record Retention(double giveMm, double handleMm, double gripMm, double th
     public enum Hold {
         /** The leather is pushed open as the knife is drawn. */
         FORM,
-        /** It lies against the handle, and nothing has to be pushed open. */
+        /** The leather lies against the handle and is not pushed open. */
         FRICTION,
-        /** Handle is in the sheath, but too loose. */
+        /** The handle is in the sheath, but too loose. */
         NONE,
         /** No handle is in the sheath. */
         BLADE_ALONE
     }
 
-    /** What keeps the knife in, the straps left out. */
+    /** Returns what keeps the knife in, apart from straps. */
     public Hold hold() {
         if (handleMm < LEAST_GRIP_MM) {
             return Hold.BLADE_ALONE;
@@ -56,7 +52,7 @@ public record Retention(double giveMm, double handleMm, double gripMm, double th
         return pushedOpenMm() > 0 ? Hold.FORM : Hold.FRICTION;
     }
 
-    /** The most by which formed leather is pushed open anywhere on the handle; 0 where it is not. */
+    /** Returns the greatest opening of formed leather on the handle as the knife is drawn; 0 for none. */
     public double pushedOpenMm() {
         return narrows.stream()
                 .filter(n -> n.part() == Part.HANDLE)
@@ -65,24 +61,24 @@ public record Retention(double giveMm, double handleMm, double gripMm, double th
                 .orElse(0);
     }
 
-    /** Whether the knife is narrower there by more than leather gives, so that the sheath is kept open. */
+    /** Returns whether the knife is narrower there by more than leather gives, so that the sheath stays open. */
     public boolean isOpen(Narrow narrow) {
         return narrow.byMm() > giveMm;
     }
 
-    /** Whether formed leather grips the handle there. */
+    /** Returns whether formed leather lies against the handle there. */
     public boolean isGripped(Narrow narrow) {
         return narrow.part() == Part.HANDLE && !isOpen(narrow);
     }
 
     /**
-     * A stretch of the knife that is narrower than what lies deeper and must pass there.
+     * A stretch of the knife that is narrower than what lies deeper and must pass it.
      *
      * @param part whether it is handle or blade
      * @param fromMm its end towards the handle, x in the knife's frame
      * @param toMm its end towards the tip
-     * @param byMm by how much it is narrower, at most
-     * @param sides those sides of the knife on which it is narrower; possibly none, where it is only thinner
+     * @param byMm greatest excess
+     * @param sides sides of the knife on which it is narrower; none where it is only thinner
      */
     public record Narrow(Part part, double fromMm, double toMm, double byMm, List<NarrowSide> sides) {
         public Narrow {
@@ -101,7 +97,7 @@ public record Retention(double giveMm, double handleMm, double gripMm, double th
      */
     public record NarrowSide(Side side, Polyline outline) {}
 
-    /** One station: where it is, whose section, and how much wider all that passes is, as a whole and on each side. */
+    /** One station: position, part of the knife, and excess of what must pass, as a whole and on each side. */
     record Station(
             double xMm, Part part, double byMm, double edgeY, double edgeByMm, double spineY, double spineByMm) {}
 
@@ -128,7 +124,7 @@ public record Retention(double giveMm, double handleMm, double gripMm, double th
 
     private static Narrow narrow(List<Station> all, int first, int last) {
         List<Station> stretch = all.subList(first, last + 1);
-        // One station alone is drawn as far as the next.
+        // A single station is drawn as far as the next one.
         List<Station> drawn = all.subList(first, Math.min(all.size(), Math.max(last, first + 1) + 1));
         List<NarrowSide> sides = new ArrayList<>();
         if (stretch.stream().anyMatch(s -> s.edgeByMm > KNOWN_MM)) {

@@ -1,6 +1,5 @@
 /**
- * Cross-sections wrapped in leather, the cavity that a knife needs, the path along which it is drawn, and what holds
- * it.
+ * The fit of a sheath on a knife: sections wrapped in leather, the cavity, the path of the draw, and retention.
  *
  * <p>In: A {@code Knife} and the thickness of the leather.
  *
