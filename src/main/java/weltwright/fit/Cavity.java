@@ -96,7 +96,9 @@ public final class Cavity {
     }
 
     /**
-     * Returns a number of stations, at most 1 mm apart, for which one lies at the handle's end or hardly past it. The leather keeps the handle's width from the last station of the handle to the next, wherever between them the handle ends.
+     * Returns a number of stations, at most 1 mm apart, for which one lies at the handle's end or hardly past it. The
+     * leather keeps the handle's width from the last station of the handle to the next, wherever between them the
+     * handle ends.
      */
     private static int count(double lengthMm, double handleMm) {
         int fewest = (int) Math.max(2, Math.ceil(lengthMm / STEP_MM) + 1);
@@ -140,12 +142,17 @@ public final class Cavity {
         return sections[i];
     }
 
-    /** Returns the greatest y that is swept, without ease: at the throat, or deeper where the knife is drawn in an arc. */
+    /**
+     * Returns the greatest y that is swept, without ease: at the throat, or deeper where the knife is drawn in an arc.
+     */
     public double highestSpineMm() {
         return Arrays.stream(spine).max().orElseThrow();
     }
 
-    /** Returns the greatest y at which the edge, tip included, passes a station, which is nearest to the row on the spine's side. */
+    /**
+     * Returns the greatest y at which the edge, tip included, passes a station, which is nearest to the row on the
+     * spine's side.
+     */
     public double highestEdgeMm(int i) {
         return highestEdge[i];
     }

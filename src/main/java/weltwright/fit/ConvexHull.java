@@ -12,7 +12,10 @@ import weltwright.geometry.Point;
  * @param corners counter-clockwise, no three of them in line
  */
 public record ConvexHull(List<Point> corners) {
-    /** Greatest angle between tangents that replace an arc; a polygon of 10 degree tangents is 0.3 % longer than the arc. */
+    /**
+     * Greatest angle between tangents that replace an arc; a polygon of 10 degree tangents is 0.3 % longer than the
+     * arc.
+     */
     private static final double ARC_STEP_RAD = Math.toRadians(10);
 
     private static final Comparator<Point> LEFT_TO_RIGHT =
@@ -111,7 +114,8 @@ public record ConvexHull(List<Point> corners) {
     }
 
     /**
-     * Returns the length of the parallel curve at a distance outside. By Steiner's formula the parallel of a closed convex curve at distance d is longer by 2πd.
+     * Returns the length of the parallel curve at a distance outside. By Steiner's formula the parallel of a closed
+     * convex curve at distance d is longer by 2πd.
      */
     public double parallelLengthMm(double atMm) {
         return perimeterMm() + 2 * Math.PI * atMm;

@@ -7,7 +7,8 @@ import weltwright.geometry.Point;
  * The result of checking the draw of a knife from its sheath.
  *
  * @param path of the draw: of those that a hand can follow, that with the least slack
- * @param grip how the knife is held, and where it is narrower than what must pass. The pattern is cut wide enough there.
+ * @param grip how the knife is held, and where it is narrower than what must pass. The pattern is cut wide enough
+ *     there.
  * @param leastEdgeToStitchMm least distance from the edge, at any position of the draw, to the centre of a stitch hole
  * @param steps positions of the draw, from the seated knife until its tip is clear
  */

@@ -4,7 +4,8 @@ import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
 
 /**
- * The motion by which a knife is drawn, in the mid-plane. The frame is that of the seated knife; it is drawn towards negative x.
+ * The motion by which a knife is drawn, in the mid-plane. The frame is that of the seated knife; it is drawn towards
+ * negative x.
  */
 public sealed interface DrawPath {
 
@@ -27,7 +28,8 @@ public sealed interface DrawPath {
     /**
      * A translation along a straight line.
      *
-     * @param towardsSpineRad angle between that line and the knife's axis; positive where the handle moves towards the spine's side
+     * @param towardsSpineRad angle between that line and the knife's axis; positive where the handle moves towards the
+     *     spine's side
      */
     record Straight(double towardsSpineRad) implements DrawPath {
 

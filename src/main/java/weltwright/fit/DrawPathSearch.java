@@ -20,6 +20,7 @@ final class DrawPathSearch {
 
     /** What a hand can follow, and the grid of the search. Chosen by eye. */
     private static final double WIDEST_ANGLE_RAD = Math.toRadians(20);
+
     private static final double TIGHTEST_RADIUS_MM = 120;
     private static final int ANGLES = 10;
     private static final int CURVATURES = 6;
@@ -95,7 +96,8 @@ final class DrawPathSearch {
     }
 
     /**
-     * Returns the path with an angle at the throat and a curvature, each as a share of its greatest; a path of positive curvature has its centre on the spine's side.
+     * Returns the path with an angle at the throat and a curvature, each as a share of its greatest; a path of positive
+     * curvature has its centre on the spine's side.
      */
     private DrawPath path(double angleShare, double curvature) {
         double angle = angleShare * WIDEST_ANGLE_RAD;

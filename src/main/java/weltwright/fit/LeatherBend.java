@@ -1,7 +1,8 @@
 package weltwright.fit;
 
 /**
- * Leather bent round a radius. Its flat length is that of the neutral fibre, which is neither stretched nor compressed: angle · (inside radius + K · thickness), the bend allowance of sheet-metal handbooks.
+ * Leather bent round a radius. Its flat length is that of the neutral fibre, which is neither stretched nor compressed:
+ * angle · (inside radius + K · thickness), the bend allowance of sheet-metal handbooks.
  *
  * @param angleRad of the bend; negative for a bend the other way
  * @param insideRadiusMm on the hollow side

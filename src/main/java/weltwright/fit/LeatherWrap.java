@@ -5,9 +5,12 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * Leather pulled tight over one side of a section, from the stitch on the welt. Points are (y, z) as in {@link weltwright.knife.CrossSection}; the other side is the mirror image.
+ * Leather pulled tight over one side of a section, from the stitch on the welt. Points are (y, z) as in
+ * {@link weltwright.knife.CrossSection}; the other side is the mirror image.
  *
- * <p>A stitch pins the neutral fibre at K · thickness above the welt. Between pins the fibre takes the shortest path that keeps K · thickness from all points between them. So over a flat section nothing is added, and round a corner the length is the bend allowance of a sharp bend.
+ * <p>A stitch pins the neutral fibre at K · thickness above the welt. Between pins the fibre takes the shortest path
+ * that keeps K · thickness from all points between them. So over a flat section nothing is added, and round a corner
+ * the length is the bend allowance of a sharp bend.
  *
  * @param inside path of the inside of the leather, from the stitch on the edge's side
  * @param fibre its neutral fibre
@@ -51,7 +54,9 @@ public record LeatherWrap(List<Point> inside, TautFibre fibre) {
     }
 
     /**
-     * Returns how much wider the leather must be cut than the distance across, on the edge's side of the highest point. Half of the shrinkage of wet-formed leather is added on either side, so that the two values are continuous where leather that lies straight just touches something.
+     * Returns how much wider the leather must be cut than the distance across, on the edge's side of the highest point.
+     * Half of the shrinkage of wet-formed leather is added on either side, so that the two values are continuous where
+     * leather that lies straight just touches something.
      *
      * @param shrink share of its length by which wet-formed leather shrinks
      */

@@ -8,9 +8,13 @@ import weltwright.geometry.Polyline;
 import weltwright.knife.CrossSection.Part;
 
 /**
- * The retention of a seated knife, from one measure at each station: the excess of what must pass the station over the knife's section there, as half of the difference in girth. For a flat section that is the difference in width. The ease cancels out.
+ * The retention of a seated knife, from one measure at each station: the excess of what must pass the station over the
+ * knife's section there, as half of the difference in girth. For a flat section that is the difference in width. The
+ * ease cancels out.
  *
- * <p>Leather formed to the knife gives by some 2 mm. Where the excess at a handle is within that, formed leather lies against the handle and is pushed open as the knife is drawn, which holds it. Where it is more, the sheath is cut wider than the knife and does not touch it.
+ * <p>Leather formed to the knife gives by some 2 mm. Where the excess at a handle is within that, formed leather lies
+ * against the handle and is pushed open as the knife is drawn, which holds it. Where it is more, the sheath is cut
+ * wider than the knife and does not touch it.
  *
  * @param giveMm by how much formed leather gives
  * @param handleMm length of the handle in the sheath

@@ -6,7 +6,10 @@ import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Point;
 
 /**
- * The shortest path from one pin to another, from left to right, that keeps a clearance from points below it. It consists of straight lines and of arcs of the clearance about the outermost points. Its length is exact: the straight ends by Pythagoras, the rest by Steiner's formula, as the length of the hull of the points touched plus the clearance times the angle by which the path turns.
+ * The shortest path from one pin to another, from left to right, that keeps a clearance from points below it. It
+ * consists of straight lines and of arcs of the clearance about the outermost points. Its length is exact: the straight
+ * ends by Pythagoras, the rest by Steiner's formula, as the length of the hull of the points touched plus the clearance
+ * times the angle by which the path turns.
  *
  * @param risingMm length from the first pin to the ridge, where the path is level; 0 where it only falls
  * @param fallingMm length from the ridge to the other pin
@@ -18,7 +21,8 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
      * Computes the path between two pins.
      *
      * @param over points to keep clear of; those not between the pins are ignored
-     * @param clearanceMm least distance from each of them; for a point nearer to a pin the path leaves the pin square to the line to it
+     * @param clearanceMm least distance from each of them; for a point nearer to a pin the path leaves the pin square
+     *     to the line to it
      */
     static TautFibre between(Point from, Point to, List<Point> over, double clearanceMm) {
         List<Point> under =
@@ -29,7 +33,8 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
             return way.y() > 0 ? new TautFibre(way.norm(), 0, to.x()) : new TautFibre(0, way.norm(), from.x());
         }
         Tangent up = rising.get();
-        // Where the path touches several points in line, rounding decides which. It must not leave one and return to it.
+        // Where the path touches several points in line, rounding decides which. It must not leave one and return to
+        // it.
         List<Point> ahead = under.stream().filter(p -> p.x() >= up.at.x()).toList();
         Tangent down = Tangent.steepest(to, ahead, clearanceMm, -1).orElseThrow();
         double rise = Math.atan2(up.along.y(), up.along.x());
@@ -74,9 +79,7 @@ public record TautFibre(double risingMm, double fallingMm, double ridgeMm) {
      */
     private record Tangent(Point at, Point along, double lengthMm) {
 
-        /**
-         * Returns the tangent above all circles; {@code way} is 1 from the left pin, -1 from the right one.
-         */
+        /** Returns the tangent above all circles; {@code way} is 1 from the left pin, -1 from the right one. */
         static Optional<Tangent> steepest(Point pin, List<Point> under, double clearanceMm, int way) {
             @Nullable Tangent steepest = null;
             for (Point p : under) {

@@ -19,9 +19,9 @@ import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
 
-/** Looks a finished pattern over and lists what its maker should know before cutting, the gravest first. */
+/** Lists the advice on a finished pattern that its maker should read before cutting, the most severe first. */
 final class PatternAdvisor {
-    /** A blade that is so many times narrower than leather gives rattles in its sheath. By judgement; no source. */
+    /** Multiple of the leather's give from which a narrower stretch of a blade rattles. Chosen by eye. */
     private static final double RATTLES = 2;
 
     /** An iron still fits a row whose pitch differs by no more than this share of it. Common practice; no source. */
@@ -83,7 +83,7 @@ final class PatternAdvisor {
                 check.leastEdgeToStitchMm(), nearest.stitch().x(), DrawCheck.SAFE_EDGE_TO_STITCH_MM);
     }
 
-    /** What is narrow matters where it leaves a handle unheld, or much of a blade loose. */
+    /** Returns the severity of a narrow stretch: higher where it leaves a handle unheld or much of a blade loose. */
     private static Severity severity(Retention.Narrow narrow, Retention grip) {
         boolean loose = narrow.part() == CrossSection.Part.HANDLE
                 ? grip.isOpen(narrow) && grip.hold() == Retention.Hold.NONE

@@ -21,50 +21,50 @@ import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecValidator;
 
 /**
- * A knife and the maker's choices to a pattern.
+ * Makes the pattern of a sheath from a knife and the maker's choices.
  *
  * <ol>
  *   <li>{@link Cavity}: the room that the knife needs to be drawn.
  *   <li>{@link Planform}: cavity, stitch row and outer edge in the knife's plane, where the welt lies.
  *   <li>{@link LeatherDevelopment}: body, or face and back, wrapped over the knife's sections and laid flat.
  *   <li>{@link SheathDraft}: the pieces, their holes and marks, and the seams that join them.
- *   <li>{@link PatternValidator}: nothing is given out that would spoil leather.
+ *   <li>{@link PatternValidator}: a pattern that would spoil leather is refused.
  * </ol>
  *
- * The same knife and choices give the same pattern to the last bit.
+ * <p>Equal input gives an equal pattern to the last bit.
  */
 public final class PatternMaker {
     private PatternMaker() {}
 
     /**
-     * Throws {@link weltwright.error.UserFacingException} where no sheath can be made so, saying which choice to
-     * change.
+     * Makes a pattern. Throws {@link weltwright.error.UserFacingException} that names the choice to change where no
+     * sheath can be made.
      */
-    public static Pattern make(Knife knife, SheathSpec wished) {
-        Fit fit = Fit.of(knife, wished);
-        return pattern(knife, wished, fit, draft(fit));
+    public static Pattern make(Knife knife, SheathSpec chosen) {
+        Fit fit = Fit.of(knife, chosen);
+        return pattern(knife, chosen, fit, draft(fit));
     }
 
-    /** The pattern, and with it the sewn sheath to look at; throws as {@link #make} does. */
-    public static Made madeUp(Knife knife, SheathSpec wished) {
-        Fit fit = Fit.of(knife, wished);
+    /** Makes a pattern together with the sewn sheath for display; throws as {@link #make} does. */
+    public static Made madeUp(Knife knife, SheathSpec chosen) {
+        Fit fit = Fit.of(knife, chosen);
         SheathDraft draft = draft(fit);
         return new Made(
-                pattern(knife, wished, fit, draft),
+                pattern(knife, chosen, fit, draft),
                 new SheathSections(knife, fit.spec, fit.cavity, fit.form, fit.welt),
                 new SewnPlanView(fit.form.sewn().boundary(), draft.stitchesInPlane()));
     }
 
-    /** A pattern and the sheath that is sewn from it, both from the same steps. */
+    /** A pattern and the sheath that is sewn from it. */
     public record Made(Pattern pattern, SheathSections sections, SewnPlanView plan) {}
 
     private static SheathDraft draft(Fit fit) {
         return new SheathDraft(fit.enclosed, fit.spec, fit.cavity, fit.form, fit.welt);
     }
 
-    private static Pattern pattern(Knife knife, SheathSpec wished, Fit fit, SheathDraft draft) {
+    private static Pattern pattern(Knife knife, SheathSpec chosen, Fit fit, SheathDraft draft) {
         DrawCheck check =
-                fit.cavity.check(draft.stitchesInPlane(), wished.leather().giveMm());
+                fit.cavity.check(draft.stitchesInPlane(), chosen.leather().giveMm());
         List<Seam> seams = draft.seams();
         Pattern pattern = new Pattern(
                 draft.pieces(),
@@ -72,26 +72,26 @@ public final class PatternMaker {
                 draft.fastenings(),
                 check,
                 sizes(fit.spec, fit.form, draft.belt(), fit.welt),
-                PatternAdvisor.of(knife, wished, check, fit.welt, seams, fit.form.openSides(), draft.staysWide()),
+                PatternAdvisor.of(knife, chosen, check, fit.welt, seams, fit.form.openSides(), draft.staysWide()),
                 draft.sheathed(knife.outline()));
         return PatternValidator.passed(pattern, fit.spec);
     }
 
-    /** The sewn sheath, to be cut across; throws as {@link #make} does. */
-    public static SheathSections sections(Knife knife, SheathSpec wished) {
-        Fit fit = Fit.of(knife, wished);
+    /** Makes the sections of the sewn sheath alone; throws as {@link #make} does. */
+    public static SheathSections sections(Knife knife, SheathSpec chosen) {
+        Fit fit = Fit.of(knife, chosen);
         return new SheathSections(knife, fit.spec, fit.cavity, fit.form, fit.welt);
     }
 
     /**
-     * What pieces and sections both follow from.
+     * The intermediate results from which pieces and sections follow.
      *
-     * @param enclosed the knife, without what of its guard stands out through an open side
+     * @param enclosed the knife without the part of its guard that stands out through an open side
      */
     private record Fit(Knife enclosed, SheathSpec spec, WeltStack welt, Cavity cavity, Planform form) {
-        static Fit of(Knife knife, SheathSpec wished) {
-            SpecValidator.check(knife, wished);
-            SheathSpec spec = guarded(knife, wished);
+        static Fit of(Knife knife, SheathSpec chosen) {
+            SpecValidator.check(knife, chosen);
+            SheathSpec spec = weltedAllRound(knife, chosen);
             WeltStack welt = WeltStack.of(
                     knife.spineThicknessMm(), spec.welt(), spec.leather().thicknessMm());
             Optional<OutstandingGuard> guard = OutstandingGuard.in(knife, spec);
@@ -101,8 +101,8 @@ public final class PatternMaker {
         }
     }
 
-    /** An edge on both sides wants a welt on both sides. */
-    private static SheathSpec guarded(Knife knife, SheathSpec spec) {
+    /** Returns the choices with a welt all round for a double-edged knife. */
+    private static SheathSpec weltedAllRound(Knife knife, SheathSpec spec) {
         return knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT ? spec.with(SheathKind.PANELS) : spec;
     }
 

@@ -16,12 +16,14 @@ import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.stitch.StitchRow;
 
-/** The welt's pieces and its part of the main seam: each thickness of leather by itself, whole or in two. */
+/**
+ * Drafts the pieces of the welt and its layers of the main seam, for each thickness of leather, whole or in two parts.
+ */
 final class WeltDraft {
-    /** What no knife and no eye can follow. */
+    /** Tolerance of cleaning an outline, finer than a hand can cut. Chosen by eye. */
     private static final double SPECK_MM = 0.003;
 
-    /** So many stitches are the least that hold a part of a welt. */
+    /** Least number of stitches that hold a part of a welt. Chosen by eye. */
     private static final int LEAST_STITCHES = 4;
 
     private final SheathSpec spec;
@@ -75,7 +77,7 @@ final class WeltDraft {
 
     private String name(WeltStack.Sheets sheets, Part part) {
         return Piece.Kind.WELT.words()
-                + (stack.sheets().size() == 1 ? "" : " of " + stack.told(sheets) + " mm")
+                + (stack.sheets().size() == 1 ? "" : " of " + stack.thicknessWords(sheets) + " mm")
                 + part.name();
     }
 
@@ -103,7 +105,10 @@ final class WeltDraft {
                 new Part(", tip part", parts.get(throatFirst ? 1 : 0), joint + 1, holes - 1));
     }
 
-    /** Past the tip if so much is left there, where no edge bears on the joint; else half-way. */
+    /**
+     * Returns the last hole before the joint: past the tip, where no edge presses on the joint, if enough holes are
+     * left there, else half-way.
+     */
     private int joint() {
         List<Point> row = stitches.on(stitches.line());
         int deepest = 0;

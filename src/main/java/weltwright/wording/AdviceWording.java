@@ -76,7 +76,7 @@ public final class AdviceWording {
     private static String layers(WeltStack stack) {
         String all = "";
         for (WeltStack.Sheets sheets : stack.sheets()) {
-            String thickness = stack.told(sheets).replaceFirst("\\.0+$", "");
+            String thickness = stack.thicknessWords(sheets).replaceFirst("\\.0+$", "");
             all = all.isEmpty()
                     ? text(sheets.count() == 1 ? "welt.layer" : "welt.layers", number(sheets.count()), thickness)
                     : text("welt.layers-joined", all, number(sheets.count()), thickness);

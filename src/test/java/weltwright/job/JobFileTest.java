@@ -264,7 +264,7 @@ class JobFileTest {
         Guard guard = new Guard(front, front.plus(new Point(-5 - 1 / 3.0, 0)));
         Job guarded = job.withSilhouette(job.silhouette().orElseThrow().withGuard(Optional.of(guard)))
                 .withSpec(job.spec()
-                        .with(InsertionDepth.AS_THE_KNIFE_WANTS.with(GuardOpening.OPEN_SIDE))
+                        .with(InsertionDepth.BY_THE_KNIFE.with(GuardOpening.OPEN_SIDE))
                         .with(job.spec().leather().withGiveMm(1.7)));
         Path file = folder.resolve("guard.wwj");
         JobFile.write(guarded, file);

@@ -129,7 +129,7 @@ final class AllowedSpecs {
 
     private static Arbitrary<InsertionDepth> depths() {
         Arbitrary<InsertionDepth> depth = Arbitraries.frequencyOf(
-                Tuple.of(1, Arbitraries.just(InsertionDepth.AS_THE_KNIFE_WANTS)),
+                Tuple.of(1, Arbitraries.just(InsertionDepth.BY_THE_KNIFE)),
                 Tuple.of(1, Arbitraries.just(InsertionDepth.ofHandle(0))),
                 Tuple.of(3, even(0, 90).map(InsertionDepth::ofHandle)));
         return Combinators.combine(depth, Arbitraries.of(GuardOpening.class)).as(InsertionDepth::with);

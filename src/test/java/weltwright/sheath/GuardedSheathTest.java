@@ -78,8 +78,8 @@ class GuardedSheathTest implements RandomSheaths {
     @Test
     void withoutAGuardAThirdOfTheHandleGoesIn() {
         Knife plain = TestKnives.dropPoint();
-        assertThat(InsertionDepth.AS_THE_KNIFE_WANTS.throatMm(plain)).isCloseTo(-110 / 3.0, within(1e-9));
-        assertThat(InsertionDepth.AS_THE_KNIFE_WANTS.throatMm(GUARDED)).isCloseTo(1, within(1e-9));
+        assertThat(InsertionDepth.BY_THE_KNIFE.throatMm(plain)).isCloseTo(-110 / 3.0, within(1e-9));
+        assertThat(InsertionDepth.BY_THE_KNIFE.throatMm(GUARDED)).isCloseTo(1, within(1e-9));
         assertThat(InsertionDepth.ofHandle(0).throatMm(GUARDED)).isCloseTo(1, within(1e-9));
         assertThat(InsertionDepth.ofHandle(0).throatMm(plain)).isZero();
     }
@@ -166,7 +166,7 @@ class GuardedSheathTest implements RandomSheaths {
         InsertionDepth depth = any.depth().with(GuardOpening.OPEN_SIDE);
         return any.with(
                         depth.handleMm().orElse(40) < 25
-                                ? InsertionDepth.AS_THE_KNIFE_WANTS.with(GuardOpening.OPEN_SIDE)
+                                ? InsertionDepth.BY_THE_KNIFE.with(GuardOpening.OPEN_SIDE)
                                 : depth)
                 .withStrap(any.strap().or(() -> Optional.of(HandleStrap.USUAL)));
     }

@@ -76,7 +76,7 @@ public final class TestSpecs {
 
     private static Arbitrary<InsertionDepth> depths() {
         Arbitrary<InsertionDepth> depth = Arbitraries.of(
-                InsertionDepth.AS_THE_KNIFE_WANTS,
+                InsertionDepth.BY_THE_KNIFE,
                 InsertionDepth.ofHandle(0),
                 InsertionDepth.ofHandle(12),
                 InsertionDepth.ofHandle(40),

@@ -5,14 +5,14 @@ import weltwright.geometry.RigidMotion;
 import weltwright.sheath.planform.ThroatCut;
 
 /**
- * Where on the flat back something may be sewn or riveted on, or may stand up from it above the throat. In the back's
- * frame: x down to the tip, y to the spine.
+ * The area of the flat back on which something may be sewn or riveted, or from which it may extend above the throat. In
+ * the back's frame: x down to the tip, y to the spine.
  *
- * @param throatMm x of the throat where it is deepest
- * @param lowMm the least y that a stitch or rivet may have, lest the edge come near it
- * @param highMm the greatest
+ * @param throatMm x of the deepest point of the throat
+ * @param lowMm least y of a stitch or rivet, at a safe distance from the edge
+ * @param highMm greatest y of a stitch or rivet
  * @param lengthMm from the throat to the tip
- * @param leanRad by how much what holds the sheath on the belt is turned on the back, counter-clockwise
+ * @param leanRad angle of the belt attachment on the back, counter-clockwise
  * @param cut the cut at the throat
  * @param fromMm y at which the throat begins, at the outer edge on the edge's side
  * @param toMm y at which it ends: at the fold, or at the outer edge on the spine's side
@@ -35,26 +35,26 @@ public record BackArea(
         return highMm - lowMm;
     }
 
-    /** The same room for what does not lean. */
+    /** Returns the area for an attachment that does not lean. */
     BackArea upright() {
         return new BackArea(throatMm, lowMm, highMm, lengthMm, 0, cut, fromMm, toMm);
     }
 
-    /** How wide something of some height may be that leans in the room. */
+    /** Returns the greatest width of a leaning rectangle of a given height in the area. */
     double widthBesideMm(double heightMm) {
         return (widthMm() - heightMm * Math.abs(Math.sin(leanRad))) / Math.cos(leanRad);
     }
 
-    /** The lean, about a point of the back. */
+    /** Returns the rotation by the lean about a point of the back. */
     RigidMotion leaning(Point about) {
         Point turned = new RigidMotion(leanRad, new Point(0, 0)).apply(about);
         return new RigidMotion(leanRad, about.minus(turned));
     }
 
     /**
-     * Where the rounded foot of what stands up from the throat ends on it.
+     * Returns where the fillet at the foot of an extension above the throat ends on the throat.
      *
-     * @param side a point on the side of what stands up
+     * @param side a point on the side of the extension
      * @param way 1 for its side towards the spine, -1 for that towards the edge
      * @param filletMm radius of the fillet between that side and the throat
      * @return y of the fillet's end

@@ -4,20 +4,20 @@ import java.util.List;
 import weltwright.geometry.Region;
 
 /**
- * Leather that stands up from the throat of the back and is of one piece with it.
+ * Leather that extends the back above its throat, in one piece with it.
  *
  * @param region a part of it reaches below the throat
- * @param standing what of it is not folded back
- * @param filletMm radius that rounds the corners between it and the throat, lest the leather tear there; so chosen that
- *     the fillets end where the throat does
+ * @param standing the part that is not folded back
+ * @param filletMm radius of the fillets between it and the throat, where leather would tear at a corner; the fillets
+ *     end within the throat
  */
 public record BackExtension(Region region, Region standing, double filletMm) {
-    /** The fillet wanted, and the least. Common practice. */
+    /** Preferred and least radius of a fillet. Common practice. */
     static final double FILLET_MM = 6;
 
     static final double LEAST_FILLET_MM = 2;
 
-    /** A back with all that stands up from it. */
+    /** Returns the outline of a back with its extensions. */
     public static Region on(Region back, List<BackExtension> upstands) {
         Region with = back;
         double fillet = FILLET_MM;

@@ -10,11 +10,12 @@ import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.sheath.pattern.Seam;
 
 /**
- * What holds a sheath on the belt: what it takes of the back, and what it adds to it. In the frame of the flat back.
+ * The draft of a belt attachment: its holes and marks on the back, its own pieces, seams and hardware, in the frame of
+ * the flat back.
  */
 public interface BeltLoopDraft {
 
-    /** What belongs to this of the back and stands up from its throat. */
+    /** Returns the extension of the back that belongs to it, if any. */
     default Optional<BackExtension> upstand() {
         return Optional.empty();
     }
@@ -23,20 +24,20 @@ public interface BeltLoopDraft {
 
     List<Mark> marksOnBack();
 
-    /** Pieces of its own, laid before the maker. */
+    /** Returns its own pieces, in their final frame. */
     List<Piece> pieces();
 
     /**
-     * The seams that hold it.
+     * Returns the seams that hold it.
      *
-     * @param back how the back is laid
-     * @param name what the piece is called that has the back: body or back
+     * @param back orientation of the back
+     * @param name name of the piece that contains the back
      */
     List<Seam> seams(PieceOrientation back, String name);
 
     List<PlacedHardware> fastenings(PieceOrientation back, String name);
 
-    /** How far it stands above the throat. */
+    /** Returns its height above the throat. */
     double aboveThroatMm();
 
     double widthMm();

@@ -5,43 +5,43 @@ import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.Leather;
 
 /**
- * Leather that runs up, is folded over something, such as a belt, and comes down again to where it started: first along
- * what passes through, then aslant, for there the two legs close to a wedge.
+ * A strip of leather that is folded over a belt or a wire and returns to where it started. Its second leg first lies on
+ * what passes through, then closes at an angle to the first leg.
  *
- * @param openingMm from where it starts to the inside of the fold
+ * @param openingMm distance from its start to the inside of the fold
  * @param throughMm thickness of what passes through
- * @param alongMm how far, from the end of the bend, the leg that comes down lies on what passes through
- * @param leather that is folded
+ * @param alongMm length, from the end of the bend, over which the second leg lies on what passes through
+ * @param leather of the strip
  */
 record FoldedLoop(double openingMm, double throughMm, double alongMm, Leather leather) {
-    /** Room for a belt's width beyond its own, so that a stitched belt still slides in. Common practice. */
-    static final double PLAY_MM = 10;
+    /** Clearance beyond the belt's width, so that a stitched belt slides in. Common practice. */
+    static final double CLEARANCE_MM = 10;
 
-    /** Over the belt, which fills the upper part of it. */
+    /** Returns a loop over the belt, which fills its upper part. */
     static FoldedLoop belt(BeltAttachment belt, Leather leather) {
         return new FoldedLoop(
-                belt.beltWidthMm() + PLAY_MM,
+                belt.beltWidthMm() + CLEARANCE_MM,
                 belt.beltThicknessMm(),
                 Math.max(0, belt.beltWidthMm() - belt.beltThicknessMm() / 2),
                 leather);
     }
 
-    /** Over a ring's wire. */
+    /** Returns a loop over a ring's wire. */
     static FoldedLoop wire(double openingMm, double wireMm, Leather leather) {
         return new FoldedLoop(openingMm, wireMm, 0, leather);
     }
 
-    /** The same, but open by so much more below what passes through. */
+    /** Returns a loop with a larger opening, the addition below what passes through. */
     FoldedLoop longerBy(double moreMm) {
         return new FoldedLoop(openingMm + moreMm, throughMm, alongMm, leather);
     }
 
-    /** Flat, from its start to where it comes back to it. */
+    /** Returns the flat length from its start to where it returns. */
     double lengthMm() {
         return upMm() + bendMm() + downMm();
     }
 
-    /** Flat, from its start to the middle of the fold. */
+    /** Returns the flat length from its start to the middle of the fold. */
     double foldMm() {
         return upMm() + bendMm() / 2;
     }
@@ -58,7 +58,7 @@ record FoldedLoop(double openingMm, double throughMm, double alongMm, Leather le
         return new LeatherBend(Math.PI, insideRadiusMm(), leather.thicknessMm(), leather.neutralFactor()).allowanceMm();
     }
 
-    /** From the end of the bend, the thickness behind where it went up, to the start, where they meet. */
+    /** Returns the length of the second leg, from the end of the bend, offset by what passes through, to the start. */
     private double downMm() {
         return alongMm + Math.hypot(upMm() - alongMm, throughMm);
     }

@@ -25,22 +25,23 @@ import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathSpec;
 
 /**
- * The strap round the handle, worked out: riveted behind the handle to the tail or, where there is none that is tall
- * and wide enough, to a tongue of the back; one arm goes under with the snap's stud, the other over it with the cap.
+ * Drafts the strap round the handle. It is riveted behind the handle to the tail of the back or, where there is none
+ * that is tall and wide enough, to a tongue of the back. The arm with the stud of the snap lies under the arm with the
+ * cap.
  *
- * <p>Pulled tight, its neutral fibre is the parallel of the handle's section at K · thickness (Steiner's formula), and
- * where one arm lies over the other that one is a thickness farther out.
+ * <p>Pulled tight, its neutral fibre is the parallel curve of the handle's section at K · thickness (Steiner's
+ * formula); the upper arm lies one thickness farther out.
  */
 public final class HandleStrapDraft {
-    /** Room for a strap between throat and strap, and between strap and butt. Common practice. */
+    /** Least distance of the strap from throat, guard and butt. Common practice. */
     private static final double CLEAR_MM = 2;
 
-    /** A tongue is so much wider than the strap that is riveted to it. Common practice. */
+    /** Width of a tongue beyond that of the strap. Common practice. */
     private static final double TONGUE_WIDER_MM = 6;
 
     private static final double FILLET_STEP_MM = 0.5;
 
-    /** How far the snap lies off the middle of the face, as a share of the handle's width. Common practice. */
+    /** Distance of the snap from the middle of the face, as a share of the handle's width. Common practice. */
     private static final double OFF_MIDDLE = 0.2;
 
     private final HandleStrap choice;
@@ -85,7 +86,7 @@ public final class HandleStrapDraft {
             BackExtension own = tongue();
             onBack = new Point(inTail.x(), own.region().extent().centre().y);
             tongue = Optional.of(own);
-            if (tail.isPresent() && meets(own, tail.get())) {
+            if (tail.isPresent() && overlaps(own, tail.get())) {
                 throw new UserFacingException(
                         "The tail for the belt is folded back where the strap round the handle is riveted on: it is too short.",
                         "Place the strap lower, or choose a riveted strap for the belt.");
@@ -97,11 +98,11 @@ public final class HandleStrapDraft {
                 * (handle.corners().stream().mapToDouble(Point::x).max().orElseThrow()
                         - handle.corners().stream().mapToDouble(Point::x).min().orElseThrow());
         underMm = tight / 2 - off;
-        // It climbs on the other arm, which turns there by a quarter at the most.
+        // The upper arm rises by one thickness over a turn of a quarter circle at most.
         overMm = tight / 2 + off + Math.PI / 2 * leather.thicknessMm();
     }
 
-    /** The greatest of the sections under the strap. */
+    /** Returns the hull with the greatest perimeter of the sections under the strap. */
     private static ConvexHull handle(Knife knife, double middle, double half) {
         return DoubleStream.of(middle - half, middle, middle + half)
                 .mapToObj(x -> ConvexHull.of(knife.sectionAt(x).boundary()))
@@ -126,19 +127,19 @@ public final class HandleStrapDraft {
                         strap.grain((middle().y() + over().y()) / 2)));
     }
 
-    /** Whether leather that stands up behind the handle holds the rivet, and reaches past the strap above it. */
+    /** Returns whether an extension of the back holds the rivet and reaches past the strap above it. */
     private boolean holds(Region standing, Point at) {
         double past = choice.leather().widthMm() / 2 + CLEAR_MM;
         return standing.keeps(at, rivet.leastToEdgeMm()) && standing.keeps(at.minus(new Point(past, 0)), 0);
     }
 
-    /** Whether a tongue stands in the way of a tail where that is folded back. */
-    private static boolean meets(BackExtension tongue, BackExtension tail) {
+    /** Returns whether a tongue overlaps the part of a tail that is folded back. */
+    private static boolean overlaps(BackExtension tongue, BackExtension tail) {
         Region foldedBack = tail.region().minus(tail.standing());
         return tongue.region().grown(tongue.filletMm()).area().intersects(foldedBack.area());
     }
 
-    /** A tongue to rivet the strap to: as wide as there is room on the throat for it and its fillets. */
+    /** Returns the widest tongue, up to the preferred width, that fits on the throat with its fillets. */
     private BackExtension tongue() {
         for (double half = (choice.leather().widthMm() + TONGUE_WIDER_MM) / 2;
                 half >= rivet.leastToEdgeMm();
@@ -204,23 +205,23 @@ public final class HandleStrapDraft {
     }
 
     /**
-     * Laid upright with its grain up, as one sees it from behind the sheath; turned a quarter, its upper arm is on the
-     * left.
+     * Returns whether the upper arm is at the top of the piece, drawn upright with its grain side up as seen from
+     * behind the sheath.
      */
-    private boolean overIsUp() {
+    private boolean overIsAtTop() {
         return choice.opens() == HandleStrap.Side.LEFT;
     }
 
     private Point under() {
-        return new Point(0, overIsUp() ? StrapPiece.beyondMm(snap) : lengthMm() - StrapPiece.beyondMm(snap));
+        return new Point(0, overIsAtTop() ? StrapPiece.beyondMm(snap) : lengthMm() - StrapPiece.beyondMm(snap));
     }
 
     private Point middle() {
         double fromUnder = StrapPiece.beyondMm(snap) + underMm;
-        return new Point(0, overIsUp() ? fromUnder : lengthMm() - fromUnder);
+        return new Point(0, overIsAtTop() ? fromUnder : lengthMm() - fromUnder);
     }
 
     private Point over() {
-        return new Point(0, overIsUp() ? lengthMm() - StrapPiece.beyondMm(snap) : StrapPiece.beyondMm(snap));
+        return new Point(0, overIsAtTop() ? lengthMm() - StrapPiece.beyondMm(snap) : StrapPiece.beyondMm(snap));
     }
 }

@@ -18,14 +18,14 @@ import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathSpec;
 
 /**
- * A sheath that hangs from the belt by a ring: a short strap on its back holds the ring, and a strap over the belt
- * hangs in it.
+ * Drafts a ring hanger: a short strap on the back holds a ring, in which a strap over the belt hangs.
  *
- * <p>The belt's strap is one length of leather. From its short end it goes down round the ring, up, over the belt, and
- * down behind to the same two rivets, which so hold three layers.
+ * <p>The belt strap is one length of leather. From its short end it runs down round the ring, up, over the belt, and
+ * down behind to the same two rivets, which hold three layers.
  */
 public final class RingHanger implements BeltLoopDraft {
 
+    /** Distance of the rivets from the ring. Chosen by eye. */
     private static final double CLEAR_MM = 8;
 
     private final double widthMm;
@@ -41,7 +41,7 @@ public final class RingHanger implements BeltLoopDraft {
         ring = spec.hardware().ringFor(widthMm);
         rivet = spec.hardware().fastener(Hardware.Kind.RIVET, 3 * leather.thicknessMm());
         ringStrap = StrapLoop.overRing(spec, room, CLEAR_MM, ring.wireMm());
-        // The short end stands up between the two legs, so the belt begins above it.
+        // The short end lies between the two legs, so the opening for the belt begins above it.
         belt = FoldedLoop.belt(spec.belt(), leather).longerBy(StrapPiece.beyondMm(rivet));
     }
 
@@ -116,13 +116,13 @@ public final class RingHanger implements BeltLoopDraft {
         return longEnd().get(1).y() + StrapPiece.beyondMm(rivet);
     }
 
-    /** From the lower rivet round the ring and back to it. */
+    /** Returns the length from the lower rivet round the ring and back to it. */
     private double roundRingMm() {
         LeatherBend bend = new LeatherBend(Math.PI, ring.wireMm() / 2, leather.thicknessMm(), leather.neutralFactor());
         return 2 * CLEAR_MM + bend.allowanceMm();
     }
 
-    /** Upper rivet first, each time. */
+    /** Returns the rivet holes of the short end, the upper first. */
     private List<Point> shortEnd() {
         double upper = StrapPiece.beyondMm(rivet);
         return List.of(new Point(0, upper), new Point(0, upper + StrapPiece.rivetsApartMm(rivet)));

@@ -9,28 +9,30 @@ import weltwright.geometry.Region;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.pattern.Piece;
 
-/** Thin leather that is glued over the rivet heads inside a sheath, so that they do not scratch the blade. */
+/**
+ * Drafts the thin leather that is glued over the rivet heads inside a sheath, so that they do not scratch the blade.
+ */
 public final class RivetCover {
     /** 2 to 3 oz. Common practice. */
     private static final double THICKNESS_MM = 1;
 
-    /** Of leather round the caps that is glued down, where there is room, and at the least. Common practice. */
+    /** Preferred and least width of leather glued down round the caps. Common practice. */
     private static final double GLUED_MM = 6;
 
     private static final double LEAST_GLUED_MM = 2;
 
-    /** From the cover to whatever it must not touch. */
+    /** Least distance of the cover from the throat and the welt. Chosen by eye. */
     private static final double CLEAR_MM = 1;
 
     private RivetCover() {}
 
     /**
-     * The cover for some rivets through the back; empty where there is no room for one.
+     * Returns the cover for a row of rivets through the back; empty where there is no room for one.
      *
-     * @param rivets their middles on the back, in a row
+     * @param rivets their centres on the back, in a row
      * @param throatMm y of the throat on the back
      * @param row the stitches along its edge
-     * @param weltMm how far the welt reaches inwards from those
+     * @param weltMm width of the welt inwards from those
      */
     public static Optional<Piece> over(
             List<Point> rivets, Fastener rivet, double throatMm, List<Point> row, double weltMm) {

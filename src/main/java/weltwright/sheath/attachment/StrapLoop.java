@@ -25,8 +25,8 @@ import weltwright.sheath.stitch.StitchBox;
 import weltwright.sheath.stitch.StitchRow;
 
 /**
- * A strap of its own, folded over the belt, or over a ring, both ends on each other on the back below the throat: held
- * there by two rivets, or by a box of stitches.
+ * Drafts a separate strap that is folded over the belt or a ring, with both ends on the back below the throat, held by
+ * two rivets or by a box of stitches.
  */
 public final class StrapLoop implements BeltLoopDraft {
     private final SheathSpec spec;
@@ -46,7 +46,7 @@ public final class StrapLoop implements BeltLoopDraft {
     private final double top;
     private final RigidMotion lean;
 
-    /** A strap over the belt. */
+    /** Drafts a strap over the belt. */
     public static StrapLoop overBelt(SheathSpec spec, BackArea room, boolean sewn) {
         return new StrapLoop(
                 spec,
@@ -58,7 +58,7 @@ public final class StrapLoop implements BeltLoopDraft {
                 room);
     }
 
-    /** A short strap over a ring that stands clear of the throat. */
+    /** Drafts a short strap over a ring at a distance from the throat. */
     static StrapLoop overRing(SheathSpec spec, BackArea room, double clearMm, double wireMm) {
         double opening = belowThroatMm(spec, rivet(spec)) + clearMm + wireMm;
         return new StrapLoop(
@@ -135,7 +135,7 @@ public final class StrapLoop implements BeltLoopDraft {
         return spec.belt().strap().in(spec.leather());
     }
 
-    /** For both ends of the strap on the back. */
+    /** Returns the rivet for both ends of the strap on the back. */
     private static Fastener rivet(SheathSpec spec) {
         return spec.hardware()
                 .fastener(
@@ -218,12 +218,12 @@ public final class StrapLoop implements BeltLoopDraft {
                 new Seam.Layer(piece.words(), LayerPart.OUTER_END, thickness, 0, true, upperEnd()));
     }
 
-    /** From the first hole below the throat to the last. */
+    /** Returns the distance from the first hole below the throat to the last. */
     private double heightMm() {
         return box.map(StitchBox::heightMm).orElse(StrapPiece.rivetsApartMm(rivet));
     }
 
-    /** From the last hole to the end of the strap. */
+    /** Returns the distance from the last hole to the end of the strap. */
     private double beyondMm() {
         return box.map(b ->
                         StrapPiece.beyondStitchMm(widthMm, b, spec.stitching().marginMm()))
@@ -236,7 +236,10 @@ public final class StrapLoop implements BeltLoopDraft {
         return upright.stream().map(lean::apply).toList();
     }
 
-    /** The strap is laid with this end down; the other one is its mirror image across the fold. */
+    /**
+     * Returns the holes of the end that is at the bottom of the piece; those of the other end are mirrored across the
+     * fold.
+     */
     private List<Point> lowerEnd() {
         double first = beyondMm() + heightMm();
         return box.map(b -> upright(b.holes(first, 0, -1)))

@@ -10,19 +10,20 @@ import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.stitch.StitchBox;
 
 /**
- * A straight strap with half-round ends, laid upright, its lower end at the origin and its middle line on x = 0.
+ * The shape of a straight strap with half-round ends, upright, its lower end at the origin and its middle line on x =
+ * 0.
  *
  * @param lengthMm from end to end
  * @param widthMm across
  */
 public record StrapPiece(double lengthMm, double widthMm) {
-    /** A strap is cut so far beyond its last hole: 1/2 in. Common practice. */
+    /** Length of a strap beyond its last hole: 1/2 in. Common practice. */
     private static final double BEYOND_HOLE_MM = 25.4 / 2;
 
-    /** From rivet to rivet, 3/4 in: caps of 3/8 in leave as much between them. Common practice. */
+    /** Distance of two rivets: 3/4 in. Common practice. */
     private static final double RIVETS_APART_MM = 25.4 * 3 / 4;
 
-    /** Of leather round a rivet's cap. Common practice. */
+    /** Width of leather round a rivet's cap. Common practice. */
     private static final double ROUND_CAP_MM = 1;
 
     private static final int ROUND = 24;
@@ -45,19 +46,19 @@ public record StrapPiece(double lengthMm, double widthMm) {
         return new Point(0, mm);
     }
 
-    /** Two rivets, one beyond the other. */
+    /** Returns the holes of two rivets, the second in the direction of {@code away}, 1 or -1. */
     List<Point> rivets(Fastener rivet, double firstMm, int away) {
         return List.of(at(firstMm), at(firstMm + away * rivetsApartMm(rivet)));
     }
 
-    /** From the last stitches of a box to the end of a strap, whose round end leaves them their margin, too. */
+    /** Returns the distance from the last stitches of a box to the round end of a strap that keeps their margin. */
     static double beyondStitchMm(double widthMm, StitchBox box, double marginMm) {
         double radius = widthMm / 2;
         double square = Math.pow(radius - marginMm, 2) - Math.pow(box.widthMm() / 2, 2);
         return Math.max(BEYOND_HOLE_MM, radius - Math.sqrt(Math.max(0, square)));
     }
 
-    /** From the middle of a strap's last hole to its end. */
+    /** Returns the distance from the centre of a strap's last hole to its end. */
     static double beyondMm(Fastener fastener) {
         return Math.max(BEYOND_HOLE_MM, fastener.leastToEdgeMm());
     }
@@ -66,18 +67,18 @@ public record StrapPiece(double lengthMm, double widthMm) {
         return Math.max(RIVETS_APART_MM, rivet.leastApartMm());
     }
 
-    /** From the middle of a rivet to where the leather must not be needed for anything else. */
+    /** Returns the radius round a rivet that must be free of anything else. */
     static double capRoomMm(Fastener rivet) {
         return rivet.capMm() / 2 + ROUND_CAP_MM;
     }
 
-    /** A line across. */
+    /** Returns a mark across the strap. */
     Mark across(double mm, Mark.Kind kind, String label) {
         double half = widthMm / 2;
         return new Mark(Polyline.open(List.of(new Point(-half, mm), new Point(half, mm))), kind, label);
     }
 
-    /** Straps are cut along the direction of least stretch. */
+    /** Returns the mark of least stretch, along the strap. */
     Mark grain(double middleMm) {
         double x = widthMm / 4;
         return new Mark(

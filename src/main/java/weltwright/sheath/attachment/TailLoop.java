@@ -21,15 +21,15 @@ import weltwright.sheath.stitch.StitchBox;
 import weltwright.sheath.stitch.StitchRow;
 
 /**
- * A tail that runs up from the back, is folded down behind it, and is sewn to it below the throat in a box of stitches.
- * The belt passes between tail and back. Where the sheath is to lean, tail and box are turned together about the box's
- * middle; box and foot then keep within the back all the same.
+ * Drafts a tail that extends the back, is folded down behind it, and is sewn to it below the throat in a box of
+ * stitches. The belt passes between tail and back. For a tilted sheath tail and box are rotated together about the
+ * centre of the box, and still lie within the back.
  */
 public final class TailLoop implements BeltLoopDraft {
     /** Greatest width of the box of stitches. Common practice. */
     private static final double BOX_WIDTH_MM = 28;
 
-    /** A box of stitches of this width holds any belt knife; up to it the foot's fillet gives way. Common practice. */
+    /** Width of a box that holds any belt knife; up to it the fillet is reduced in favour of width. Common practice. */
     private static final double GOOD_BOX_WIDTH_MM = 14;
 
     private static final double FILLET_STEP_MM = 0.5;
@@ -65,17 +65,18 @@ public final class TailLoop implements BeltLoopDraft {
     }
 
     /**
-     * A box that there is room for.
+     * A box and the range of its position.
      *
-     * @param filletMm of the tail's foot
-     * @param lowMm the least y that its middle may have
-     * @param highMm the greatest
+     * @param filletMm radius of the fillets at the tail's foot
+     * @param lowMm least y of its centre
+     * @param highMm greatest y of its centre; less than the least where there is no room
      */
     private record Fit(StitchBox box, double filletMm, double lowMm, double highMm) {}
 
     /**
-     * The widest box of whole pitches, of the height wanted if that leaves it wide enough; a good one has a fillet as
-     * large as there is room. Where there is no room for any, the pitch gives.
+     * Returns the widest box of whole pitches, of the preferred height if that leaves it wide enough, with the largest
+     * fillet for which it is {@link #GOOD_BOX_WIDTH_MM} wide. Where no box of whole pitches fits, the pitch differs
+     * from the iron's.
      */
     private Fit widest() {
         double pitch = spec.stitching().pitchMm();
@@ -117,7 +118,8 @@ public final class TailLoop implements BeltLoopDraft {
     }
 
     /**
-     * Where a box may lie: its stitches in the room, the end of its tail on the back, the tail's foot on the throat.
+     * Returns the range of a box: its stitches within the area, the end of its tail on the back, the tail's foot on the
+     * throat.
      */
     private Fit fit(StitchBox box, double filletMm) {
         double across = acrossMm(box.widthMm(), box.heightMm());
@@ -133,22 +135,22 @@ public final class TailLoop implements BeltLoopDraft {
                 Math.min(Math.min(room.highMm() - across, room.toMm() - endAcross), at.y() + pastFoot));
     }
 
-    /** How far a leaning rectangle reaches to either side of its middle. */
+    /** Returns half the extent of a leaning rectangle across the knife. */
     private double acrossMm(double widthMm, double heightMm) {
         return (widthMm * Math.cos(room.leanRad()) + heightMm * Math.abs(Math.sin(room.leanRad()))) / 2;
     }
 
-    /** x of a box's middle. */
+    /** Returns x of a box's centre. */
     private double boxMiddleMm(StitchBox box) {
         return room.throatMm() + belowThroatMm + alongMm(box);
     }
 
-    /** From the middle of a box that leans to its lowest stitch. */
+    /** Returns the distance along the knife from the centre of a leaning box to its lowest stitch. */
     private double alongMm(StitchBox box) {
         return box.heightMm() / 2 * Math.cos(room.leanRad()) + box.widthMm() / 2 * Math.abs(Math.sin(room.leanRad()));
     }
 
-    /** How far below the throat the lowest stitch of a loop comes, for any sheath of these choices. */
+    /** Returns an upper bound of the distance of the lowest stitch of a loop below the throat, for any knife. */
     public static double reachMm(SheathSpec spec) {
         double lean = Math.abs(spec.carry().tiltRad());
         return 2 * spec.stitching().marginMm()
@@ -158,8 +160,8 @@ public final class TailLoop implements BeltLoopDraft {
     }
 
     /**
-     * How far a stitch on the back must stay from the swept edge across the knife: the edge runs in the mid-plane, half
-     * the welt in front of the stitch.
+     * Returns the least distance across the knife of a stitch on the back from the swept edge, which lies in the
+     * mid-plane, half the welt in front of the stitch.
      */
     public static double safeAcrossMm(double weltMm) {
         double safe = DrawCheck.SAFE_EDGE_TO_STITCH_MM;
@@ -241,7 +243,7 @@ public final class TailLoop implements BeltLoopDraft {
         return List.of();
     }
 
-    /** From the top of the box to the end of the tail, flat. */
+    /** Returns the flat length from the top of the box to the end of the tail. */
     private double tailMm() {
         return loop.lengthMm() + box.heightMm() + margin;
     }

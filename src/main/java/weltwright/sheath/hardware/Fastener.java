@@ -5,20 +5,20 @@ import java.util.Arrays;
 /**
  * A rivet, snap or eyelet, of one size.
  *
- * @param name what a maker asks for in a shop
- * @param kind what it does; a ring is no fastener
- * @param postMm diameter of what goes through the leather
- * @param capMm greatest diameter of what lies on it
- * @param gripFromMm the thinnest leather that it holds without play
- * @param gripToMm the thickest leather through which its post reaches far enough to be set
+ * @param name as in a shop
+ * @param kind any but a ring
+ * @param postMm diameter of the post, which goes through the leather
+ * @param capMm greatest diameter of the cap, which lies on it
+ * @param gripFromMm thinnest leather that it holds without play
+ * @param gripToMm thickest leather through which its post can be set
  */
 public record Fastener(String name, Kind kind, double postMm, double capMm, double gripFromMm, double gripToMm)
         implements Hardware {
     /** Round punches come in steps of half a millimetre, and of a thirty-second of an inch. From memory. */
     private static final double[] PUNCH_STEPS_MM = {0.5, 25.4 / 32};
 
-    /** Leather that must be left between two caps to lie flat. Common practice. */
-    private static final double AIR_MM = 1;
+    /** Least distance between two caps for them to lie flat. Common practice. */
+    private static final double CLEARANCE_MM = 1;
 
     public Fastener {
         if (kind == Kind.RING) {
@@ -26,7 +26,7 @@ public record Fastener(String name, Kind kind, double postMm, double capMm, doub
         }
     }
 
-    /** The smallest punch through whose hole the post goes: snug, neither a fight nor loose. */
+    /** Returns the diameter of the smallest punch whose hole takes the post. */
     public double punchMm() {
         return Arrays.stream(PUNCH_STEPS_MM)
                 .map(step -> Math.ceil(postMm / step - 1e-9) * step)
@@ -35,30 +35,30 @@ public record Fastener(String name, Kind kind, double postMm, double capMm, doub
     }
 
     /**
-     * From the middle of its hole to the nearest edge of the leather, at least: its cap does not overhang, and the
-     * leather is not torn out. A riveted joint's margin is one and a half diameters of the rivet from the middle of the
-     * hole (machine design handbooks, from memory); leather is given two. An eyelet holds nothing, and so wants room
-     * for its cap alone.
+     * Returns the least distance from the centre of its hole to the edge of the leather, for which its cap does not
+     * overhang and the leather does not tear. The margin of a riveted joint is one and a half diameters of the rivet
+     * from the centre of the hole (machine design handbooks, from memory); for leather it is two. An eyelet carries no
+     * load and needs room for its cap only.
      */
     public double leastToEdgeMm() {
-        return kind == Kind.EYELET ? capMm / 2 + AIR_MM : Math.max(capMm / 2, 2 * postMm);
+        return kind == Kind.EYELET ? capMm / 2 + CLEARANCE_MM : Math.max(capMm / 2, 2 * postMm);
     }
 
     /**
-     * From the middle of its hole to that of another like it, at least: the caps do not touch, and the holes are three
-     * diameters apart (the least pitch of a riveted joint in machine design handbooks, from memory); of eyelets, that
-     * their caps do not touch.
+     * Returns the least distance between the centres of two such holes: the caps do not touch, and the holes are three
+     * diameters apart (the least pitch of a riveted joint in machine design handbooks, from memory); for eyelets only
+     * the caps count.
      */
     public double leastApartMm() {
-        return kind == Kind.EYELET ? capMm + AIR_MM : Math.max(capMm + AIR_MM, 3 * postMm);
+        return kind == Kind.EYELET ? capMm + CLEARANCE_MM : Math.max(capMm + CLEARANCE_MM, 3 * postMm);
     }
 
-    /** Whether it holds leather of such a thickness, all layers together. */
+    /** Returns whether it holds leather of this thickness, all layers together. */
     public boolean grips(double stackMm) {
         return besideGripMm(stackMm) <= 1e-9;
     }
 
-    /** By how much leather is too thin or too thick for it; 0 where it grips. */
+    /** Returns by how much leather is too thin or too thick for it; 0 where it grips. */
     double besideGripMm(double stackMm) {
         return Math.max(0, Math.max(gripFromMm - stackMm, stackMm - gripToMm));
     }

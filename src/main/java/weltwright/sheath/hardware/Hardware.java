@@ -1,14 +1,14 @@
 package weltwright.sheath.hardware;
 
-/** What holds leather together without thread: a thing that a maker has in a drawer. */
+/** An item that holds leather together without thread. */
 public sealed interface Hardware permits Fastener, Ring {
 
-    /** What a maker asks for in a shop. */
+    /** Returns its name as in a shop. */
     String name();
 
     Kind kind();
 
-    /** What it does. */
+    /** The kind of an item. */
     enum Kind {
         RIVET,
         /** A press stud: a cap and a stud, each set in its own layer. */

@@ -10,11 +10,10 @@ import java.util.Locale;
 import weltwright.error.UserFacingException;
 
 /**
- * The rivets, snaps, eyelets and rings that a maker has at hand. A sheath's holes are punched for what is taken from
- * it.
+ * The rivets, snaps, eyelets and rings that a maker has at hand, from which those of a sheath are chosen.
  *
- * @param fasteners of all kinds, those liked best first
- * @param rings the same
+ * @param fasteners of all kinds, in order of preference
+ * @param rings in order of preference
  */
 public record HardwareList(List<Fastener> fasteners, List<Ring> rings) {
     /** Usual sizes of the trade, from memory. */
@@ -45,8 +44,8 @@ public record HardwareList(List<Fastener> fasteners, List<Ring> rings) {
     }
 
     /**
-     * The fastener for leather of a thickness: the first of its kind that grips it, or that which comes nearest to it.
-     * Throws {@link UserFacingException} where the list has none of the kind.
+     * Returns the fastener for leather of a thickness: the first of its kind that grips it, else the one nearest to
+     * that. Throws {@link UserFacingException} where the list has none of the kind.
      */
     public Fastener fastener(Hardware.Kind kind, double stackMm) {
         return fasteners.stream()
@@ -56,7 +55,7 @@ public record HardwareList(List<Fastener> fasteners, List<Ring> rings) {
                 .orElseThrow(() -> none(kind.name().toLowerCase(Locale.ROOT)));
     }
 
-    /** The narrowest ring that a strap goes through; throws {@link UserFacingException} where there is none. */
+    /** Returns the narrowest ring for a strap. Throws {@link UserFacingException} where there is none. */
     public Ring ringFor(double strapMm) {
         return rings.stream()
                 .filter(ring -> ring.takes(strapMm))

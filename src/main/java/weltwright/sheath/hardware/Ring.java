@@ -3,8 +3,8 @@ package weltwright.sheath.hardware;
 /**
  * A ring that a strap runs through.
  *
- * @param name what a maker asks for in a shop
- * @param insideMm its clear width, a little more than the strap's
+ * @param name as in a shop
+ * @param insideMm clear width, a little more than the strap's
  * @param wireMm thickness of its wire
  */
 public record Ring(String name, double insideMm, double wireMm) implements Hardware {
@@ -14,7 +14,7 @@ public record Ring(String name, double insideMm, double wireMm) implements Hardw
         return Kind.RING;
     }
 
-    /** Whether a strap of such a width goes through it. */
+    /** Returns whether a strap of this width goes through it. */
     public boolean takes(double strapMm) {
         return strapMm <= insideMm;
     }

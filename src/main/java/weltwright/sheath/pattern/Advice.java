@@ -8,30 +8,30 @@ import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 
 /**
- * One thing that the maker should know before cutting, as data: what it is, how much it matters and the figures that
- * belong to it, in mm and radians. Its sentences are worded where it is shown.
+ * One item of advice to the maker before cutting, as data: its kind, severity and figures, in mm and radians. The
+ * {@code wording} package words it.
  */
 public sealed interface Advice {
 
-    /** How much it matters. */
+    /** Returns its severity. */
     Severity severity();
 
     /**
-     * The welt and how it compares with the blade.
+     * The thickness of the welt, compared with the blade.
      *
      * @param welt its layers
      * @param bladeMm thickness of the blade at its spine
-     * @param nearer layers that would come nearer to it, with leather of one more thickness
+     * @param nearer layers that would be nearer to that, with leather of one more thickness
      */
     record WeltThickness(WeltStack welt, double bladeMm, Optional<WeltStack> nearer) implements Advice {
         private static final double EQUAL_MM = 1e-9;
 
-        /** Whether the welt is thinner than the blade. */
+        /** Returns whether the welt is thinner than the blade. */
         public boolean isThin() {
             return welt.thicknessMm() < bladeMm - EQUAL_MM;
         }
 
-        /** Whether it is at least twice as thick: common practice is less, lest the blade rattle. */
+        /** Returns whether it is at least twice as thick; common practice is less, as the blade would rattle. */
         public boolean isThick() {
             return welt.thicknessMm() >= 2 * bladeMm - EQUAL_MM;
         }
@@ -42,7 +42,7 @@ public sealed interface Advice {
         }
     }
 
-    /** A double-edged blade has been given a welt all round, though one along the edge was asked for. */
+    /** A double-edged blade is given a welt all round, though one along the edge was chosen. */
     record WeltAllRound() implements Advice {
         @Override
         public Severity severity() {
@@ -54,7 +54,7 @@ public sealed interface Advice {
      * The knife is drawn in an arc.
      *
      * @param radiusMm of the arc
-     * @param towards the side to which the handle swings
+     * @param towards the side to which the handle moves
      */
     record DrawnInArc(double radiusMm, Side towards) implements Advice {
         @Override
@@ -64,10 +64,10 @@ public sealed interface Advice {
     }
 
     /**
-     * The knife is drawn along a line that is turned from its axis.
+     * The knife is drawn along a line at an angle to its axis.
      *
-     * @param turnRad by how much; positive
-     * @param towards the side to which the handle goes
+     * @param turnRad the angle; positive
+     * @param towards the side to which the handle moves
      */
     record DrawnAslant(double turnRad, Side towards) implements Advice {
         @Override
@@ -83,16 +83,16 @@ public sealed interface Advice {
      * @param giveMm by how much formed leather gives
      */
     record NarrowStretch(Retention.Narrow narrow, double giveMm, Severity severity) implements Advice {
-        /** Whether it is narrower by more than leather gives, so that the sheath is kept open there. */
+        /** Returns whether it is narrower by more than leather gives, so that the sheath stays open there. */
         public boolean isOpen() {
             return narrow.byMm() > giveMm;
         }
     }
 
     /**
-     * The edge passes too near to the stitches.
+     * The edge passes too near a stitch.
      *
-     * @param leastMm how near
+     * @param leastMm least distance
      * @param atMm x of the nearest stitch
      * @param safeMm the least distance that is safe
      */
@@ -103,7 +103,7 @@ public sealed interface Advice {
         }
     }
 
-    /** The throat lies before the guard, which stands on it. */
+    /** The throat lies before the guard, which rests on it. */
     record SeatedAtGuard() implements Advice {
         @Override
         public Severity severity() {
@@ -116,17 +116,17 @@ public sealed interface Advice {
      *
      * @param sides on which the guard stands out
      * @param openMm from the throat to the first stitch on those sides
-     * @param edgeMm how much of the cutting edge lies between guard and welt where the edge's side is open; else 0
+     * @param edgeMm length of the cutting edge between guard and welt where the edge's side is open; else 0
      */
     record OpenForGuard(List<Side> sides, double openMm, double edgeMm) implements Advice {
-        /** Rounds to 1 mm. */
+        /** Least length that rounds to 1 mm. */
         private static final double LEAST_TOLD_MM = 0.5;
 
         public OpenForGuard {
             sides = List.copyOf(sides);
         }
 
-        /** Whether so much of the cutting edge lies open that it must be told. */
+        /** Returns whether part of the cutting edge lies open. */
         public boolean isEdgeBare() {
             return edgeMm >= LEAST_TOLD_MM;
         }
@@ -176,7 +176,7 @@ public sealed interface Advice {
     /**
      * The sheath is so much wider than the handle in it that it does not hold it, and there is no strap.
      *
-     * @param byMm how much wider the throat is than the knife in it, without ease, as half of the difference in girth
+     * @param byMm excess of the throat over the knife in it, without ease, as half of the difference in girth
      * @param giveMm by how much formed leather gives
      */
     record LooseThroat(double byMm, double giveMm) implements Advice {
@@ -211,15 +211,15 @@ public sealed interface Advice {
     }
 
     /**
-     * A seam whose holes are not at the iron's pitch, so that the iron does not fit it.
+     * The holes of a seam are not at the pitch of the iron.
      *
-     * @param seam which
+     * @param seam its kind
      * @param pitch from hole to hole
      * @param wantedMm the iron's pitch
      * @param holes how many
      */
     record PitchFitted(Seam.Kind seam, Seam.Pitch pitch, double wantedMm, int holes) implements Advice {
-        /** What differs from the iron by more than this share is no longer a matter of setting it with care. */
+        /** Share of the pitch beyond which an iron cannot be set with care to fit. Chosen by eye. */
         private static final double OTHER_IRON = 0.05;
 
         @Override
@@ -229,17 +229,17 @@ public sealed interface Advice {
     }
 
     /**
-     * Past a step, as at the end of a thick handle, the leather stays wider than the knife needs: its row is sewn hole
-     * by hole to a welt that is not gathered, and comes in no faster.
+     * Past a step, as at the end of a thick handle, the leather stays wider than the knife needs, since its row is sewn
+     * hole by hole to a welt of equal length.
      *
      * @param kind of the sheath
      * @param bulge which of two panels goes round the knife
-     * @param byMm the most by which it is still too wide 8 mm past the step, or farther on
+     * @param byMm greatest excess width from 8 mm past the step on
      * @param fromMm x of the step
      * @param toMm x from which the leather fits again
      */
     record StaysWide(SheathKind kind, Leather.Bulge bulge, double byMm, double fromMm, double toMm) implements Advice {
-        /** Whether the face alone goes round the knife, though the back could share that. */
+        /** Returns whether the face alone goes round the knife, though the back could share that. */
         public boolean isFaceAlone() {
             return kind != SheathKind.FOLDED && bulge == Leather.Bulge.FACE;
         }

@@ -8,13 +8,13 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Which side of the leather is up when a piece is cut, and whether its pattern may be turned over. Every piece is drawn
- * as seen from its grain side.
+ * The side of the leather that is up when a piece is cut, and whether its pattern may be turned over. Every piece is
+ * drawn as seen from its grain side.
  *
  * <ul>
  *   <li>A piece that lies between others in all its seams, such as a welt, is hidden: either side may be up.
- *   <li>A piece that is its own mirror image, such as a strap, comes out alike from a pattern that is turned over.
- *   <li>Any other piece, cut from a pattern turned over, fits a sheath for the other hand.
+ *   <li>A piece that is its own mirror image, such as a strap, may be cut from a pattern that is turned over.
+ *   <li>Any other piece cut from a pattern that is turned over would fit a sheath for the other hand.
  * </ul>
  */
 public enum CuttingSide {
@@ -22,7 +22,7 @@ public enum CuttingSide {
     GRAIN_MIRRORED_ALIKE("grain side up, the same turned over"),
     EITHER("either side up, may be turned over");
 
-    /** What no knife follows more closely. */
+    /** Tolerance of symmetry, the accuracy of cutting by hand. Chosen by eye. */
     private static final double ALIKE_MM = 0.3;
 
     private static final double STEP_MM = 1;
@@ -34,18 +34,18 @@ public enum CuttingSide {
         this.words = words;
     }
 
-    /** As it stands on the piece. */
+    /** Returns the text printed on the piece. */
     public String words() {
         return words;
     }
 
-    /** Whether the piece may be cut from its pattern's mirror image. */
+    /** Returns whether the piece may be cut from its pattern's mirror image. */
     public boolean mayBeMirrored() {
         return this != GRAIN;
     }
 
     /**
-     * Which side of the leather lies up when a piece is cut.
+     * Returns the side for a piece.
      *
      * @param piece one of the pattern's
      */
@@ -72,7 +72,9 @@ public enum CuttingSide {
         return sewn;
     }
 
-    /** In one of its principal axes, since an axis of symmetry is one of them (mechanics of rigid bodies). */
+    /**
+     * Tests symmetry about the principal axes, since an axis of symmetry is one of them (mechanics of rigid bodies).
+     */
     private static boolean isItsOwnMirrorImage(Piece piece) {
         List<Point> points = piece.outline().resampled(STEP_MM).points();
         Point middle = middle(points);

@@ -6,12 +6,12 @@ import weltwright.geometry.Point;
  * A hole through one piece of leather.
  *
  * @param centre in the frame of the piece, in mm
- * @param diameterMm of the awl, chisel or punch that makes it; positive
- * @param use what it is for
+ * @param diameterMm diameter of the awl, chisel or punch; positive
+ * @param use its purpose
  */
 public record Hole(Point centre, double diameterMm, Use use) {
 
-    /** What a hole is for. */
+    /** The purpose of a hole. */
     public enum Use {
         STITCH,
         DRAIN,

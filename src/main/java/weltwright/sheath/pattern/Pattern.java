@@ -4,14 +4,14 @@ import java.util.List;
 import weltwright.fit.DrawCheck;
 
 /**
- * All that is cut for one sheath, and what the maker should know before cutting it.
+ * The pattern of one sheath: pieces, seams and hardware, with advice and the main sizes.
  *
- * @param pieces in the order in which they are listed to the maker
+ * @param pieces in the order in which they are listed
  * @param seams the rows of stitches that join them
- * @param fastenings the rivets, snaps and rings in it
- * @param drawCheck how the knife comes out
- * @param sizes the main sizes of the finished sheath
- * @param advice what the maker should know before cutting, the gravest first
+ * @param fastenings rivets, snaps, eyelets and rings
+ * @param drawCheck the draw of the knife
+ * @param sizes main sizes of the finished sheath
+ * @param advice what the maker should know before cutting, the most severe first
  * @param sheathed the knife in the sewn sheath
  */
 public record Pattern(

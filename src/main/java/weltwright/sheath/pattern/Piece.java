@@ -4,15 +4,16 @@ import java.util.List;
 import weltwright.geometry.Polyline;
 
 /**
- * A piece of leather to cut, seen from its grain side, with the throat up and the tip of the knife down.
+ * A piece of leather to cut, seen from its grain side, with the throat at the top and the tip of the knife at the
+ * bottom.
  *
  * @param kind its place in the sheath
  * @param name what the maker calls it; no two pieces of a pattern have the same
- * @param count how many of it to cut
+ * @param count number to cut
  * @param thicknessMm of its leather
  * @param outline the cut, counter-clockwise, closed, in mm
- * @param holes all holes in it
- * @param marks all lines drawn on it
+ * @param holes all its holes
+ * @param marks all lines to draw on it
  */
 public record Piece(
         Kind kind, String name, int count, double thicknessMm, Polyline outline, List<Hole> holes, List<Mark> marks) {

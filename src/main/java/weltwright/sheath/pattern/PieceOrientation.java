@@ -5,10 +5,10 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * How a piece that was worked out in the knife's frame (tip to the right, spine up) is laid before the maker: tip down,
- * and turned over where its grain side is the other one.
+ * The transformation of a piece from the knife's frame (x to the tip, y to the spine) to that of {@link Piece}: tip
+ * down, and mirrored where its grain side is the other one.
  *
- * @param turnedOver whether it is seen from behind, as in a mirror
+ * @param turnedOver whether the piece is mirrored
  */
 public record PieceOrientation(boolean turnedOver) {
 
@@ -20,7 +20,7 @@ public record PieceOrientation(boolean turnedOver) {
         return points.stream().map(this::lay).toList();
     }
 
-    /** A closed line comes out counter-clockwise. */
+    /** Returns a line in the frame of the piece; a closed one is counter-clockwise. */
     public Polyline lay(Polyline line) {
         Polyline laid = line.map(this::lay);
         return laid.closed() && laid.signedAreaMm2() < 0 ? laid.reversed() : laid;

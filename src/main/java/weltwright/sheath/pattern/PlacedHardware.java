@@ -5,13 +5,12 @@ import java.util.Optional;
 import weltwright.sheath.hardware.Hardware;
 
 /**
- * A rivet, snap, eyelet or ring, or a few of them alike in one place.
+ * One or several rivets, snaps, eyelets or rings of one kind in one place of a sheath.
  *
  * @param purpose what it is for
- * @param hardware which is taken for it
- * @param layers what it holds together, from the face to the back: as many holes in each as there are of it. Of a snap
- *     each half holds its own layer alone, and so does an eyelet; through a ring they only pass, and have no holes for
- *     it.
+ * @param hardware the hardware used
+ * @param layers the layers held together, from the face to the back, each with one hole for each item. A half of a snap
+ *     and an eyelet hold one layer only; layers pass through a ring without holes.
  * @param covered whether the rivet cover is glued over its heads inside the sheath
  */
 public record PlacedHardware(Purpose purpose, Hardware hardware, List<Seam.Layer> layers, boolean covered) {
@@ -20,7 +19,7 @@ public record PlacedHardware(Purpose purpose, Hardware hardware, List<Seam.Layer
         layers = List.copyOf(layers);
     }
 
-    /** One that nothing is glued over. */
+    /** Hardware that nothing is glued over. */
     public PlacedHardware(Purpose purpose, Hardware hardware, List<Seam.Layer> layers) {
         this(purpose, hardware, layers, false);
     }
@@ -55,27 +54,27 @@ public record PlacedHardware(Purpose purpose, Hardware hardware, List<Seam.Layer
         return new PlacedHardware(purpose, hardware, layers, true);
     }
 
-    /** Of a snap on one strap, the half whose place is found on the knife: that on the outermost arm. */
+    /**
+     * Returns the layer of a snap whose half is set where it meets the other with the knife in the sheath; empty for
+     * other hardware.
+     */
     public Optional<Seam.Layer> setOnTheKnife() {
         return kind() == Hardware.Kind.SNAP && layers.size() > 1 ? Optional.of(layers.get(0)) : Optional.empty();
     }
 
-    /** What it does. */
+    /** Returns the kind of the hardware. */
     public Hardware.Kind kind() {
         return hardware.kind();
     }
 
-    /** How many of it are needed. */
+    /** Returns the number of items needed. */
     public int count() {
         return kind() == Hardware.Kind.EYELET
                 ? layers.stream().mapToInt(layer -> layer.holes().size()).sum()
                 : Math.max(1, layers.get(0).holes().size());
     }
 
-    /**
-     * The thickness that one of it has to go through: of a snap or eyelet, the thickest of the layers that they are set
-     * in.
-     */
+    /** Returns the thickness that one item goes through; of a snap or eyelet that of the thickest layer. */
     public double stackMm() {
         return switch (kind()) {
             case RIVET, RING ->

@@ -4,14 +4,14 @@ import java.util.List;
 import weltwright.geometry.Point;
 
 /**
- * A row of stitches through several layers of leather. Hole i of the seam goes through each layer that reaches so far,
- * and from hole to hole each has the same length of leather, so that none is gathered.
+ * A row of stitches through several layers of leather. Hole i of the seam goes through each layer that has it, and each
+ * layer has the same length of leather from hole to hole, so that none is gathered.
  *
  * @param kind what it joins
  * @param pitch from hole to hole along the row
- * @param closed whether it runs round, and the last hole is sewn to the first
- * @param backStitches sewn back over at either end
- * @param layers from the face to the back, all those that the stitches go through; the first has every hole
+ * @param closed whether the last hole is sewn to the first
+ * @param backStitches number of stitches sewn back at either end
+ * @param layers all layers from the face to the back; the first has every hole
  */
 public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, List<Layer> layers) {
 
@@ -57,8 +57,8 @@ public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, Lis
     }
 
     /**
-     * The pitch asked for, or the nearest that divides the row. Where corners part the row, which have a hole of their
-     * own, each of its parts has a pitch of its own.
+     * The distance from hole to hole along a row: the nearest to the pitch asked for that divides the row. A corner has
+     * a hole, and the parts of the row on either side of it have a pitch each.
      *
      * @param meanMm over the whole row
      * @param leastMm of all its parts
@@ -66,28 +66,28 @@ public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, Lis
      */
     public record Pitch(double meanMm, double leastMm, double greatestMm) {
 
-        /** By what share of a wished pitch it differs from that where it differs most. */
-        public double offBy(double wishedMm) {
-            return Math.max(Math.abs(leastMm - wishedMm), Math.abs(greatestMm - wishedMm)) / wishedMm;
+        /** Returns the greatest difference from a pitch, as a share of that pitch. */
+        public double offBy(double wantedMm) {
+            return Math.max(Math.abs(leastMm - wantedMm), Math.abs(greatestMm - wantedMm)) / wantedMm;
         }
     }
 
-    /** From hole to hole along the row; where corners part it, on average. */
+    /** Returns the mean distance from hole to hole along the row. */
     public double pitchMm() {
         return pitch.meanMm();
     }
 
-    /** In the layer that has every hole. */
+    /** Returns the number of holes. */
     public int holeCount() {
         return layers.get(0).holes().size();
     }
 
-    /** From hole to hole; back-stitches are not counted. */
+    /** Returns the number of stitches without back-stitches. */
     public int stitchCount() {
         return closed ? holeCount() : holeCount() - 1;
     }
 
-    /** Of all the leather that the needles go through at a hole. */
+    /** Returns the thickness of all leather at a hole. */
     public double stackMm(int hole) {
         return layers.stream()
                 .filter(layer -> layer.reaches(hole))
@@ -95,7 +95,7 @@ public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, Lis
                 .sum();
     }
 
-    /** Where that is greatest. */
+    /** Returns the greatest thickness of all leather at any hole. */
     public double thickestStackMm() {
         double thickest = 0;
         for (int hole = 0; hole < holeCount(); hole++) {
@@ -105,16 +105,15 @@ public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, Lis
     }
 
     /**
-     * The holes of the row in one piece, or in one part of a piece that is folded, or in several pieces of one shape
-     * that lie on each other.
+     * The holes of a row in one piece, in one part of a folded piece, or in several equal pieces that lie on each
+     * other.
      *
      * @param piece the name of the {@link Piece}
      * @param part of the piece
-     * @param thicknessMm of it, all its pieces together
-     * @param firstHole which hole of the seam is its first
-     * @param chiselled whether the holes are marked and struck from this layer's outside; through the others they come
-     *     out
-     * @param holes their centres in the order of sewing, in the frame of the piece
+     * @param thicknessMm of the layer, all its pieces together
+     * @param firstHole index of the seam's hole that is its first
+     * @param chiselled whether the holes are marked and struck from the outside of this layer
+     * @param holes centres in the order of sewing, in the frame of the piece
      */
     public record Layer(
             String piece, LayerPart part, double thicknessMm, int firstHole, boolean chiselled, List<Point> holes) {
@@ -122,7 +121,7 @@ public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, Lis
             holes = List.copyOf(holes);
         }
 
-        /** Whether a hole of the seam goes through it. */
+        /** Returns whether a hole of the seam goes through this layer. */
         public boolean reaches(int hole) {
             return hole >= firstHole && hole < firstHole + holes.size();
         }

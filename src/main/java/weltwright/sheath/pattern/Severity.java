@@ -1,11 +1,11 @@
 package weltwright.sheath.pattern;
 
-/** How much a piece of {@link Advice} matters, the gravest first. */
+/** The severity of {@link Advice}, the greatest first. */
 public enum Severity {
-    /** Leather, hand or knife would come to harm: change something before cutting. */
+    /** Leather, hand or knife would be damaged: a choice must change before cutting. */
     STOP,
-    /** The sheath can be made so, but the maker should decide it with open eyes. */
+    /** The sheath can be made, with a drawback that the maker should decide about. */
     MIND,
-    /** Good to know. */
+    /** Information. */
     NOTE
 }

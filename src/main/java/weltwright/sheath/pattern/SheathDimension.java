@@ -4,7 +4,7 @@ package weltwright.sheath.pattern;
  * One of the main sizes of a sheath, for the maker to check against the leather and the belt.
  *
  * @param kind what is measured
- * @param lengthMm how long it is
+ * @param lengthMm its length
  */
 public record SheathDimension(Kind kind, double lengthMm) {
     /** What is measured of a sheath. */
@@ -26,7 +26,7 @@ public record SheathDimension(Kind kind, double lengthMm) {
         }
     }
 
-    /** What is measured, in a maker's words. */
+    /** Returns what is measured, in a maker's words. */
     public String name() {
         return kind.words;
     }

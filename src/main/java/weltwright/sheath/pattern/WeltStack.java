@@ -10,16 +10,17 @@ import weltwright.error.UserFacingException;
 import weltwright.sheath.spec.WeltSpec;
 
 /**
- * The layers of a welt: of all that can be laid of the leather at hand, the thinnest that is at least as thick as the
- * blade, and of those the one with the fewest layers. Where none is, the thickest. Common practice: the welt is as
- * thick as the blade or thicker.
+ * The layers of a welt: of all stacks of the leather at hand the thinnest that is at least as thick as the blade, and
+ * of those the one with the fewest layers; where there is none, the thickest. Common practice: the welt is as thick as
+ * the blade or thicker.
  *
  * @param sheets from the thickest to the thinnest
  */
 public record WeltStack(List<Sheets> sheets) {
+    /** Chosen by eye. */
     private static final int MOST_LAYERS = 12;
 
-    /** Leathers that differ by less are one. */
+    /** Thicknesses that differ by less are taken for one. */
     private static final double SAME_MM = 0.001;
 
     private static final int MOST_DECIMALS = 4;
@@ -29,10 +30,13 @@ public record WeltStack(List<Sheets> sheets) {
     /** Thicknesses that leather for welts is sold in: 2/3, 4, 5, 6 and 7/8 oz. From memory. */
     private static final List<Double> SOLD_MM = List.of(1.0, 1.6, 2.0, 2.4, 3.0);
 
-    /** Another stack is worth naming if it comes nearer to the blade by so much. */
+    /** Least difference for which another stack is proposed. Chosen by eye. */
     private static final double WORTHWHILE_MM = 0.5;
 
-    /** It may have so many layers in any case, and else no more than the stack that it is named beside. */
+    /**
+     * A stack of so many layers may be proposed in any case, one of more only if the present one has as many. Chosen by
+     * eye.
+     */
     private static final int FEW_LAYERS = 2;
 
     public WeltStack {
@@ -50,8 +54,8 @@ public record WeltStack(List<Sheets> sheets) {
     }
 
     /**
-     * A stack that comes nearer to the blade's thickness than this one, if leather of one more thickness is bought: the
-     * nearest of no more layers.
+     * Returns the stack nearest to the blade's thickness that leather of one more thickness makes possible, with no
+     * more layers; empty where it is not worthwhile.
      */
     public Optional<WeltStack> nearer(double bladeMm, WeltSpec choice, double ownLeatherMm) {
         WeltStack nearest = this;
@@ -80,7 +84,7 @@ public record WeltStack(List<Sheets> sheets) {
         return choice.leathersMm().isEmpty() ? List.of(ownLeatherMm) : choice.leathersMm();
     }
 
-    /** @param layers how many there must be, or 0 for any number */
+    /** @param layers number required, or 0 for any */
     private static Optional<WeltStack> of(double bladeMm, List<Double> atHand, int layers) {
         List<Double> leathers = new ArrayList<>(atHand.stream().distinct().toList());
         leathers.sort(Collections.reverseOrder());
@@ -99,28 +103,30 @@ public record WeltStack(List<Sheets> sheets) {
         return Optional.of(new WeltStack(sheets));
     }
 
-    /** A thickness in mm with as many decimals as tell it from the others, one at least. */
-    public String told(Sheets which) {
+    /**
+     * Returns a thickness in mm with the least number of decimals, from one on, that distinguishes it from the others.
+     */
+    public String thicknessWords(Sheets which) {
         for (int decimals = 1; ; decimals++) {
             String format = "%." + decimals + "f";
-            String told = String.format(Locale.ROOT, format, which.thicknessMm());
+            String text = String.format(Locale.ROOT, format, which.thicknessMm());
             boolean alone = sheets.stream()
                             .filter(other -> String.format(Locale.ROOT, format, other.thicknessMm())
-                                    .equals(told))
+                                    .equals(text))
                             .count()
                     == 1;
             if (alone || decimals == MOST_DECIMALS) {
-                return told;
+                return text;
             }
         }
     }
 
-    /** How many layers there are in all. */
+    /** Returns the number of layers. */
     public int layers() {
         return sheets.stream().mapToInt(Sheets::count).sum();
     }
 
-    /** Of all layers together. */
+    /** Returns the thickness of all layers together, in mm. */
     public double thicknessMm() {
         return sheets.stream().mapToDouble(s -> s.count() * s.thicknessMm()).sum();
     }

@@ -1,18 +1,18 @@
 package weltwright.sheath.spec;
 
 /**
- * How the sheath is held on the belt.
+ * The choice of what holds the sheath on the belt.
  *
  * @param style what holds it
- * @param beltWidthMm of the belt that must pass
- * @param beltThicknessMm of that belt
- * @param strap of what the strap is cut, where there is one
+ * @param beltWidthMm width of the belt
+ * @param beltThicknessMm thickness of the belt
+ * @param strap leather of the strap, where there is one
  */
 public record BeltAttachment(Style style, double beltWidthMm, double beltThicknessMm, StrapLeather strap) {
-    /** A tail for a belt of 38 by 4 mm. */
+    /** A tail for a belt of 38 by 4 mm. Common practice. */
     public static final BeltAttachment USUAL = new BeltAttachment(Style.TAIL, 38, 4);
 
-    /** With a usual strap, where there is one. */
+    /** An attachment with the usual strap. */
     public BeltAttachment(Style style, double beltWidthMm, double beltThicknessMm) {
         this(style, beltWidthMm, beltThicknessMm, StrapLeather.BELT);
     }
@@ -31,7 +31,7 @@ public record BeltAttachment(Style style, double beltWidthMm, double beltThickne
         TAIL,
         /** A strap with round ends, folded over the belt and riveted to the back. */
         RIVETED_STRAP,
-        /** The same, sewn to the back. */
+        /** A strap with round ends, folded over the belt and sewn to the back. */
         SEWN_STRAP,
         /** A strap over the belt, from which the sheath hangs by a ring. */
         HANGING_RING

@@ -3,7 +3,7 @@ package weltwright.sheath.spec;
 /**
  * The hole at the tip that lets water out.
  *
- * @param diameterMm of the hole, or 0 for none; of no account where it is lined
+ * @param diameterMm diameter of the hole, or 0 for none; ignored where it is lined
  * @param eyelet whether it is lined with an eyelet, whose post then gives the hole its size
  */
 public record DrainHole(double diameterMm, boolean eyelet) {

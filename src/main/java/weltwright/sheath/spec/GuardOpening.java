@@ -1,7 +1,7 @@
 package weltwright.sheath.spec;
 
 /**
- * What is done about a guard that the sheath would have to take in.
+ * The choice of what is done for a guard that the sheath would have to take in.
  *
  * <p>A guard slides to the throat as the knife is drawn, so whatever lets it through is open from the throat down past
  * the guard. A slot with leather sewn above it would lock the knife in; one that is open to the throat is an open side.

@@ -5,14 +5,14 @@ package weltwright.sheath.spec;
  *
  * @param aboveThroatMm from the throat to the middle of the strap
  * @param opens the side of the handle, seen from the face with the tip down, on which its loose end lies
- * @param allowanceMm how much longer it is than the leather pulled tight round the handle
- * @param leather of what it is cut
+ * @param allowanceMm length added to that of the leather pulled tight round the handle
+ * @param leather leather of the strap
  */
 public record HandleStrap(double aboveThroatMm, Side opens, double allowanceMm, StrapLeather leather) {
-    /** Round the handle next to its guard. */
+    /** A strap round the handle next to its guard. Common practice. */
     public static final HandleStrap USUAL = new HandleStrap(20, Side.RIGHT, 1);
 
-    /** A usual strap in some place. */
+    /** A strap of the usual leather. */
     public HandleStrap(double aboveThroatMm, Side opens, double allowanceMm) {
         this(aboveThroatMm, opens, allowanceMm, StrapLeather.HANDLE);
     }

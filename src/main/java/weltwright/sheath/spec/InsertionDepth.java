@@ -7,30 +7,30 @@ import weltwright.knife.Landmarks;
 import weltwright.units.Length;
 
 /**
- * How far the knife goes into its sheath: to its guard where it has one and the sheath is not opened for it, else as
- * far as the maker says.
+ * The depth to which the knife goes into its sheath: to its guard where it has one and the sheath is not opened for it,
+ * else as chosen.
  *
- * @param handleMm how much of the handle, from the heel on, the sheath holds; 0 seats the knife to its guard or its
- *     handle's front; empty: as the knife wants it
- * @param guard what is done about a guard that does not pass the throat
+ * @param handleMm length of the handle, from the heel on, that the sheath holds; 0 seats the knife to its guard or its
+ *     handle's front; empty: by the knife
+ * @param guard what is done for a guard that does not pass the throat
  */
 public record InsertionDepth(OptionalDouble handleMm, GuardOpening guard) {
-    /** To the guard; without one, so much of the handle that it is held. */
-    public static final InsertionDepth AS_THE_KNIFE_WANTS = new InsertionDepth(OptionalDouble.empty());
+    /** To the guard; without one, as much of the handle as holds it. */
+    public static final InsertionDepth BY_THE_KNIFE = new InsertionDepth(OptionalDouble.empty());
 
-    /** So much of a handle goes in that the sheath holds it by friction. Common practice. */
+    /** Share of the handle by which the sheath holds it by friction. Common practice. */
     private static final double HELD_PART = 1 / 3.0;
 
-    /** Between throat and guard, that the guard does not chafe the leather. By judgement; no source. */
+    /** Distance between throat and guard, so that the guard does not chafe the leather. Chosen by eye. */
     private static final double BEFORE_GUARD_MM = 1;
 
-    /** So much of the leather at least reaches past a guard that it is opened for. By judgement; no source. */
+    /** Least length of leather past a guard that the sheath is opened for. Chosen by eye. */
     private static final double PAST_GUARD_MM = 10;
 
-    /** The hand must still find the end of the handle. */
+    /** Greatest share of the handle in the sheath, so that the hand can grasp its end. Chosen by eye. */
     private static final double MOST_PART = 0.8;
 
-    /** Of a sheath that is not opened for a guard. */
+    /** The depth in a sheath that is not opened for a guard. */
     public InsertionDepth(OptionalDouble handleMm) {
         this(handleMm, GuardOpening.NONE);
     }
@@ -48,7 +48,7 @@ public record InsertionDepth(OptionalDouble handleMm, GuardOpening guard) {
     }
 
     /**
-     * Where the throat is, x in the knife's frame. Throws {@link UserFacingException} where a guard would have to go
+     * Returns x of the throat in the knife's frame. Throws {@link UserFacingException} where a guard would have to go
      * into the sheath.
      */
     public double throatMm(Knife knife) {
@@ -59,22 +59,22 @@ public record InsertionDepth(OptionalDouble handleMm, GuardOpening guard) {
         }
         double beforeGuard = at.guard().get().frontMm() + BEFORE_GUARD_MM;
         boolean opened = guard == GuardOpening.OPEN_SIDE;
-        double unsaid = opened ? HELD_PART * handleLengthMm(knife) : 0;
-        double asked = heel - handleMm.orElse(unsaid);
-        if (asked >= beforeGuard || handleMm.orElse(unsaid) == 0) {
-            return Math.max(asked, beforeGuard);
+        double byKnife = opened ? HELD_PART * handleLengthMm(knife) : 0;
+        double chosen = heel - handleMm.orElse(byKnife);
+        if (chosen >= beforeGuard || handleMm.orElse(byKnife) == 0) {
+            return Math.max(chosen, beforeGuard);
         }
         if (!opened) {
             throw pastGuard(heel - beforeGuard);
         }
         double pastGuard = at.guard().get().backMm() - PAST_GUARD_MM;
-        if (asked > pastGuard && handleMm.isPresent()) {
+        if (chosen > pastGuard && handleMm.isPresent()) {
             throw acrossGuard(heel - pastGuard);
         }
-        return Math.min(asked, pastGuard);
+        return Math.min(chosen, pastGuard);
     }
 
-    /** The greatest depth of the handle that can be asked for. */
+    /** Returns the greatest depth of the handle that can be chosen. */
     static double mostMm(Knife knife) {
         return MOST_PART * handleLengthMm(knife);
     }

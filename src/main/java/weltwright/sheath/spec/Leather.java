@@ -5,11 +5,11 @@ package weltwright.sheath.spec;
  *
  * @param thicknessMm of one layer
  * @param neutralFactor K: the neutral fibre of a bend lies K times the thickness from its inside; from 0 to 1
- * @param formingShrink by what share leather that was formed wet draws together over the knife as it dries; from 0,
- *     where nothing is allowed for that. Every sheath is formed wet.
+ * @param formingShrink share by which leather that was formed wet shrinks over the knife as it dries; 0 for no
+ *     allowance. Every sheath is formed wet.
  * @param bulge which panel goes round the knife
- * @param giveMm by how much leather that was formed to the knife gives where a wider part of it passes, measured as
- *     half of the difference in girth
+ * @param giveMm amount by which leather formed to the knife gives where a wider part passes, as half of the difference
+ *     in girth
  */
 public record Leather(double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge, double giveMm) {
     /** Between 1.5 and 2.5 mm: common practice. */
@@ -18,7 +18,7 @@ public record Leather(double thicknessMm, double neutralFactor, double formingSh
     /** Of 7/8 oz (7.5/64 in), firm and vegetable tanned, which hardly shrinks: common practice for a belt knife. */
     public static final Leather USUAL = new Leather(3, 0.5, 0, Bulge.SHARED);
 
-    /** Leather that gives as formed leather mostly does. */
+    /** Leather with the usual give. */
     public Leather(double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge) {
         this(thicknessMm, neutralFactor, formingShrink, bulge, USUAL_GIVE_MM);
     }
@@ -51,7 +51,7 @@ public record Leather(double thicknessMm, double neutralFactor, double formingSh
         FACE
     }
 
-    /** From the inside of a bend to its neutral fibre. */
+    /** Returns the distance from the inside of a bend to its neutral fibre. */
     public double neutralMm() {
         return neutralFactor * thicknessMm;
     }

@@ -1,6 +1,6 @@
 package weltwright.sheath.spec;
 
-/** How the body of a sheath is built. */
+/** The construction of the body of a sheath. */
 public enum SheathKind {
     /** One piece folded round the spine, with a welt along the edge. */
     FOLDED,

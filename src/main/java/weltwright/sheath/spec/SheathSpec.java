@@ -5,20 +5,20 @@ import java.util.OptionalDouble;
 import weltwright.sheath.hardware.HardwareList;
 
 /**
- * What the maker chooses. Every sheath that the program draws follows from a knife and one of these.
+ * The maker's choices. A sheath follows from a knife and these alone.
  *
- * @param kind how the body is built
- * @param carry how it is worn
+ * @param kind construction of the body
+ * @param carry position in which it is worn
  * @param leather of body, face and back
- * @param welt how that is made
+ * @param welt how the welt is made
  * @param stitching how it is sewn
- * @param throat how the open end is cut
- * @param belt how it is held on the belt
+ * @param throat cut of the open end
+ * @param belt what holds it on the belt
  * @param strap round the handle, if there is one
- * @param easeMm of air round the knife's section
- * @param depth how far the knife goes in
+ * @param easeMm clearance round the knife's section
+ * @param depth of the knife in the sheath
  * @param drain the hole at the tip
- * @param hardware what there is at hand to take rivets, snaps, eyelets and rings from
+ * @param hardware rivets, snaps, eyelets and rings at hand
  */
 public record SheathSpec(
         SheathKind kind,
@@ -34,7 +34,7 @@ public record SheathSpec(
         DrainHole drain,
         HardwareList hardware) {
 
-    /** A plain sheath for a belt knife: common practice. */
+    /** Returns the choices for a plain sheath for a belt knife. Common practice. */
     public static SheathSpec standard(SheathKind kind) {
         return new SheathSpec(
                 kind,
@@ -46,7 +46,7 @@ public record SheathSpec(
                 BeltAttachment.USUAL,
                 Optional.empty(),
                 0.8,
-                InsertionDepth.AS_THE_KNIFE_WANTS,
+                InsertionDepth.BY_THE_KNIFE,
                 DrainHole.USUAL,
                 HardwareList.USUAL);
     }

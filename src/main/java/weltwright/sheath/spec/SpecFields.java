@@ -4,8 +4,8 @@ import weltwright.units.LengthField;
 import weltwright.units.NumberField;
 
 /**
- * What the measures of a sheath are called, and between which bounds one can be made: whatever asks for them, reads
- * them from a file or draws by them keeps to these.
+ * Names and bounds of the measures of a sheath, for forms, files, the command line and drafting alike. The bounds are
+ * chosen by eye, beyond what makers use.
  */
 public final class SpecFields {
     public static final LengthField HANDLE_THICKNESS = LengthField.of("handle thickness", 0.3, 60);

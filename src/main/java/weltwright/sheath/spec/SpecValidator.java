@@ -8,10 +8,14 @@ import weltwright.sheath.hardware.Ring;
 import weltwright.units.LengthField;
 import weltwright.units.NumberField;
 
-/** Refuses what no leatherworker could make, naming the choice to change. */
+/**
+ * Checks a knife and the maker's choices against bounds. Throws {@link UserFacingException} that names the choice to
+ * change.
+ */
 public final class SpecValidator {
     private SpecValidator() {}
 
+    /** Throws where no sheath can be made from these. */
     public static void check(Knife knife, SheathSpec spec) {
         if (!knife.outline().sampled(1).polygon().isValid()) {
             throw new UserFacingException(

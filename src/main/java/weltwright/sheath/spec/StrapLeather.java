@@ -3,13 +3,13 @@ package weltwright.sheath.spec;
 import java.util.OptionalDouble;
 
 /**
- * What a strap is cut from.
+ * The leather of a strap.
  *
  * @param widthMm of the strap
- * @param thicknessMm of a leather of its own, or empty where it is cut from that of the body
+ * @param thicknessMm thickness of its own leather, or empty where it is cut from that of the body
  */
 public record StrapLeather(double widthMm, OptionalDouble thicknessMm) {
-    /** A strap of the body's own leather, as wide as belt loops mostly are. Common practice. */
+    /** A strap of the body's leather, of the usual width of belt loops. Common practice. */
     public static final StrapLeather BELT = new StrapLeather(25, OptionalDouble.empty());
 
     /** A narrow strap of thin leather, which bends round a handle. Common practice. */
@@ -23,7 +23,7 @@ public record StrapLeather(double widthMm, OptionalDouble thicknessMm) {
         return new StrapLeather(widthMm, other);
     }
 
-    /** The strap's leather, on a sheath of this one. */
+    /** Returns the strap's leather, given that of the body. */
     public Leather in(Leather body) {
         return body.withThicknessMm(thicknessMm.orElse(body.thicknessMm()));
     }

@@ -1,14 +1,13 @@
 package weltwright.sheath.spec;
 
 /**
- * How the open end of a sheath is cut.
+ * The cut of the open end of a sheath.
  *
  * @param shape of the cut
- * @param depthMm how far down it reaches: a hollow at its middle, a slant at its lower side; of no account where
- *     straight
+ * @param depthMm depth of a hollow at its middle, or of a slant at its lower side; ignored where straight
  */
 public record Throat(Shape shape, double depthMm) {
-    /** A slight hollow in the face, for the hand. */
+    /** A slight hollow in the face, for the hand. Common practice. */
     public static final Throat USUAL = new Throat(Shape.CURVED, 4);
 
     /** The shape of the cut. */

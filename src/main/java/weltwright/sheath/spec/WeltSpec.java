@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * How the welt is made.
+ * The choices for the welt.
  *
- * @param layers how many, or empty for as many as make the welt at least as thick as the blade
- * @param innerMarginMm of welt between the cavity and the stitch row
+ * @param layers number of layers, or empty for as many as make the welt at least as thick as the blade
+ * @param innerMarginMm width of the welt between the cavity and the stitch row
  * @param leathersMm thicknesses of the leather at hand for it, each positive; empty for the sheath's own alone
  * @param inTwo whether it is cut in two pieces that meet end to end, which nest better and so save leather
  */

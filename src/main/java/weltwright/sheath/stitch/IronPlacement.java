@@ -7,24 +7,24 @@ import weltwright.geometry.Polyline;
 import weltwright.sheath.pattern.Mark;
 
 /**
- * How a row of holes is struck with irons of six, four and two teeth: each time the first tooth stands in the last
- * hole, and the last tooth falls on the end of the row or on a corner. Where the row bends too much for the teeth,
- * fewer are taken.
+ * Divides a row of holes into settings of pricking irons with six, four and two teeth. The first tooth stands in the
+ * last hole struck, and the last tooth of the last setting falls on the end of the row. Where the row is too curved for
+ * an iron, one of fewer teeth is used.
  */
 public final class IronPlacement {
     private static final int[] TEETH = {6, 4, 2};
 
-    /** A tooth that stands off the row by more shows. Common practice; no source. */
+    /** Greatest distance of a tooth from the row. Common practice. */
     private static final double OFF_ROW_MM = 0.25;
 
-    /** A tick, between the row and the outer edge. */
+    /** Ends of a tick, from the row towards the outer edge. */
     private static final double TICK_FROM_MM = 1;
 
     private static final double TICK_TO_MM = 2.2;
 
     private IronPlacement() {}
 
-    /** The mark for an iron whose first tooth stands in a hole. */
+    /** Returns the mark for an iron whose first tooth stands in a hole. */
     static Mark tick(Point hole, Point outwards) {
         Polyline tick =
                 Polyline.open(List.of(hole.plus(outwards.times(TICK_FROM_MM)), hole.plus(outwards.times(TICK_TO_MM))));
@@ -34,11 +34,11 @@ public final class IronPlacement {
     /**
      * One setting of an iron.
      *
-     * @param first the hole that its first tooth stands in
-     * @param teeth how many it has
+     * @param first index of the hole in which its first tooth stands
+     * @param teeth its number of teeth
      */
     public record Step(int first, int teeth) {
-        /** The hole that its last tooth strikes; of a closed row counted on past the end. */
+        /** Returns the index of the hole that its last tooth strikes; in a closed row it may be past the end. */
         public int last() {
             return first + teeth - 1;
         }

@@ -6,14 +6,14 @@ import weltwright.geometry.Point;
 import weltwright.sheath.pattern.Mark;
 
 /**
- * Stitches round a rectangle, with a hole in each corner.
+ * A closed row of stitches round a rectangle, with a hole in each corner.
  *
- * @param across stitches on a side that lies across
- * @param along stitches on a side that lies along
- * @param pitchMm from hole to hole, so that the same iron makes both sides
+ * @param across number of stitches on a side across
+ * @param along number of stitches on a side along
+ * @param pitchMm pitch of all sides, so that one iron makes them
  */
 public record StitchBox(int across, int along, double pitchMm) {
-    /** Wanted height, the least, and the least width that holds. Common practice. */
+    /** Preferred height, least height, and least width that holds. Common practice. */
     public static final double HEIGHT_MM = 18;
 
     private static final double LEAST_HEIGHT_MM = 9;
@@ -23,10 +23,10 @@ public record StitchBox(int across, int along, double pitchMm) {
     private static final double SAME_MM = 1e-9;
 
     /**
-     * Boxes of whole pitches, so that their size gives and the iron fits: of each height from the wanted one down, the
-     * widest first.
+     * Lists boxes of whole pitches, so that the iron fits: for each height from the preferred one down, the widest
+     * first.
      *
-     * @param widestMm the greatest width that is of use
+     * @param widestMm greatest width
      */
     public static List<List<StitchBox>> ofWholePitches(double widestMm, double pitchMm) {
         List<List<StitchBox>> byHeight = new ArrayList<>();
@@ -44,7 +44,10 @@ public record StitchBox(int across, int along, double pitchMm) {
         return byHeight;
     }
 
-    /** The same for where there is no room for any of those, so that the pitch gives. */
+    /**
+     * Lists boxes with a pitch that differs from the iron's, for use where no box of whole pitches fits: for each
+     * height, the widest first.
+     */
     public static List<List<StitchBox>> ofAnyPitch(double widestMm, double pitchMm) {
         List<List<StitchBox>> byHeight = new ArrayList<>();
         for (double height = HEIGHT_MM; height >= LEAST_HEIGHT_MM; height -= HEIGHT_STEP_MM) {
@@ -68,11 +71,11 @@ public record StitchBox(int across, int along, double pitchMm) {
     }
 
     /**
-     * The holes, in the order of sewing.
+     * Returns the holes, in the order of sewing.
      *
      * @param x of the side that is sewn first
      * @param middle y of the middle
-     * @param away which way along x the box lies from there, 1 or -1
+     * @param away direction of the box from there along x, 1 or -1
      */
     public List<Point> holes(double x, double middle, int away) {
         double far = x + away * heightMm();
@@ -94,9 +97,7 @@ public record StitchBox(int across, int along, double pitchMm) {
         return holes;
     }
 
-    /**
-     * Where an iron is set, for each setting a tick beside the hole of its first tooth, outside the box of some holes.
-     */
+    /** Returns a tick for each setting of an iron, beside the hole of its first tooth, outside the box. */
     public static List<Mark> ironMarks(List<Point> holes) {
         Point sum = new Point(0, 0);
         for (Point hole : holes) {

@@ -11,15 +11,15 @@ import weltwright.sheath.pattern.Seam;
 import weltwright.sheath.spec.Stitching;
 
 /**
- * The holes of a row of stitches at equal arc length, the first and the last at its ends. A corner gets a hole too,
- * lest a stitch cut it off; the row is then divided on either side of it by itself. Two layers of one seam have rows of
- * equal length, cut into the same short pieces; so a hole falls at the same place in both.
+ * Places the holes of a row of stitches at equal arc length, the first and the last at its ends. A corner has a hole,
+ * so that no stitch cuts it off; the row is divided on either side of it separately. Two layers of one seam have rows
+ * of equal length with corresponding segments, so a hole has the same station in both.
  */
 public final class StitchRow {
-    /** Where the row turns so far within one stitch, it has a corner. */
+    /** Least turn within one stitch for a corner. Chosen by eye. */
     private static final double CORNER_RAD = Math.toRadians(60);
 
-    /** A stitch to a corner may be shorter than the others: by this share of them at the least. */
+    /** Least length of a stitch at a corner, as a share of the pitch. Chosen by eye. */
     private static final double SHORTEST = 0.6;
 
     private static final double SAME_RAD = Math.toRadians(0.1);
@@ -35,12 +35,12 @@ public final class StitchRow {
      * @param line the row as it lies on the welt
      * @param fromMm where sewing begins, counted from its first point
      * @param toMm where it ends
-     * @param wishedPitchMm the pitch asked for; the nearest is taken that divides the length, or each part of it
+     * @param wantedPitchMm the pitch asked for; the nearest that divides each part of the row is used
      */
-    public StitchRow(Polyline line, double fromMm, double toMm, double wishedPitchMm) {
+    public StitchRow(Polyline line, double fromMm, double toMm, double wantedPitchMm) {
         this.line = line;
         double[] s = line.stationsMm();
-        stations = stations(parts(line, s, fromMm, toMm, wishedPitchMm), wishedPitchMm);
+        stations = stations(parts(line, s, fromMm, toMm, wantedPitchMm), wantedPitchMm);
         segment = new int[stations.length];
         fraction = new double[stations.length];
         int k = 0;
@@ -54,12 +54,12 @@ public final class StitchRow {
         }
     }
 
-    private static double[] stations(List<Double> parts, double wishedPitchMm) {
+    private static double[] stations(List<Double> parts, double wantedPitchMm) {
         List<Double> stations = new ArrayList<>(List.of(parts.get(0)));
         for (int p = 1; p < parts.size(); p++) {
             double from = parts.get(p - 1);
             double length = parts.get(p) - from;
-            int stitches = (int) Math.max(1, Math.round(length / wishedPitchMm));
+            int stitches = (int) Math.max(1, Math.round(length / wantedPitchMm));
             for (int i = 1; i <= stitches; i++) {
                 stations.add(from + i * length / stitches);
             }
@@ -68,8 +68,8 @@ public final class StitchRow {
     }
 
     /**
-     * The ends of the row, and between them its corners: of places that turn so far the sharpest, or the middle of
-     * those.
+     * Returns the stations of the ends and corners of the row. A corner is the sharpest of neighbouring places that
+     * turn enough, or the middle of several alike.
      */
     private static List<Double> parts(Polyline line, double[] s, double fromMm, double toMm, double pitchMm) {
         List<Double> parts = new ArrayList<>(List.of(fromMm));
@@ -111,7 +111,7 @@ public final class StitchRow {
         return line;
     }
 
-    /** From hole to hole along the row. */
+    /** Returns the pitch along the row. */
     public Seam.Pitch pitch() {
         double least = Double.POSITIVE_INFINITY;
         double greatest = 0;
@@ -126,7 +126,7 @@ public final class StitchRow {
         return stations.length;
     }
 
-    /** The places of the holes in a layer whose row has the same short pieces as this. */
+    /** Returns the holes in a layer whose row has segments corresponding to those of this row. */
     public List<Point> on(Polyline layer) {
         List<Point> holes = new ArrayList<>(count());
         for (int i = 0; i < count(); i++) {
@@ -142,8 +142,8 @@ public final class StitchRow {
     }
 
     /**
-     * Where an iron is set on a layer, for each setting a tick beside the hole of its first tooth, to the row's
-     * outside.
+     * Returns a tick for each setting of an iron on a layer, beside the hole of its first tooth, on the outside of the
+     * row.
      */
     public List<Mark> ironMarks(Polyline layer) {
         List<Mark> marks = new ArrayList<>();
@@ -154,12 +154,12 @@ public final class StitchRow {
     }
 
     /**
-     * The marks of this row on one layer: the row itself, where it starts and stops, and two notches at the outer edge
-     * that meet those of the other layers.
+     * Returns the marks of this row on one layer: the row, its start and stop, and two notches at the outer edge that
+     * align with those of the other layers.
      *
      * @param layer the row there, with the outside on its right
-     * @param from the first hole that is on the layer
-     * @param to the last
+     * @param from index of the first hole on the layer
+     * @param to index of the last
      */
     public List<Mark> marks(Polyline layer, double stitchMarginMm, int from, int to) {
         List<Mark> marks = new ArrayList<>();
@@ -185,7 +185,7 @@ public final class StitchRow {
         return marks;
     }
 
-    /** A line across a layer just past a hole, as far to the inside and to the outside as said. */
+    /** Returns a line across the row half-way between a hole and the next. */
     public Polyline acrossAfter(int hole, double insideMm, double outsideMm) {
         Point here = on(line).get(hole);
         Point there = on(line).get(hole + 1);
@@ -194,7 +194,7 @@ public final class StitchRow {
         return Polyline.open(List.of(middle.minus(outwards.times(insideMm)), middle.plus(outwards.times(outsideMm))));
     }
 
-    /** How many holes lie on the first part of the row. */
+    /** Returns the number of holes on the first {@code mm} of the row. */
     public int holesWithin(double mm) {
         return (int)
                 Arrays.stream(stations).filter(station -> station <= mm + 1e-9).count();

@@ -64,7 +64,7 @@ public final class ContactSheet {
             write(sample, heading, job.spec(), spec -> job.withSpec(spec).pattern(), folder.resolve("page.pdf"));
         }
         SheathSpec opened = SheathSpec.standard(SheathKind.FOLDED)
-                .with(InsertionDepth.AS_THE_KNIFE_WANTS.with(GuardOpening.OPEN_SIDE))
+                .with(InsertionDepth.BY_THE_KNIFE.with(GuardOpening.OPEN_SIDE))
                 .withStrap(Optional.of(HandleStrap.USUAL));
         for (String name : List.of("guard", "finger guard")) {
             Knife knife = TestKnives.shapes().get(name);
