@@ -8,36 +8,39 @@ import org.locationtech.jts.index.strtree.STRtree;
 import weltwright.geometry.Point;
 
 /**
- * A point of the ground whose place is known, and where the picture shows it; or a point of a straight edge of which
- * only the edge is known, not where along it the point lies.
+ * A known point of the ground with its pixel; or a point of a straight edge, of which only the distance across the edge
+ * is used.
  *
- * @param onGround its place in the ground frame, in mm; on an edge, a place of the edge within a few mm of it
- * @param pixel its place in the picture, in pixels, to a fraction of one
- * @param edge empty for a point; on an edge, the edge's direction on the ground, of length 1, and the pixel then counts
- *     across the edge only
+ * @param onGround position in the ground frame, in mm; on an edge, a position on the edge within a few mm
+ * @param pixel position in the picture, with a fraction
+ * @param edge unit direction of the edge on the ground; empty for a point known in both directions
  */
 public record ControlPoint(Point onGround, Point pixel, Optional<Point> edge) {
 
-    /** A point known in both directions. */
+    /** Makes a control point that is known in both directions. */
     public ControlPoint(Point onGround, Point pixel) {
         this(onGround, pixel, Optional.empty());
     }
 
     /**
-     * Two points one step of a grid apart.
+     * Two neighbouring points of a grid.
      *
-     * @param middle half way between them, on the ground
-     * @param along from the one to the other, of length 1
+     * @param middle the middle between them, on the ground
+     * @param along unit direction from the one to the other
      */
     public record Neighbours(Point middle, Point along) {}
 
-    /** All such pairs on a grid whose lines run along the axes. */
+    /**
+     * Returns all pairs of neighbours on a grid whose lines run along the axes.
+     *
+     * @param stepMm distance of neighbouring points
+     */
     public static List<Neighbours> neighbours(List<ControlPoint> grid, double stepMm) {
         STRtree tree = new STRtree();
         grid.forEach(r -> tree.insert(new Envelope(r.onGround().coordinate()), r.onGround()));
         List<Neighbours> pairs = new ArrayList<>();
-        for (ControlPoint reference : grid) {
-            Point from = reference.onGround();
+        for (ControlPoint point : grid) {
+            Point from = point.onGround();
             for (Point along : List.of(new Point(1, 0), new Point(0, 1))) {
                 Point to = from.plus(along.times(stepMm));
                 Envelope near = new Envelope(to.coordinate());

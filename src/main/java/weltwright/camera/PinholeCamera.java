@@ -3,47 +3,48 @@ package weltwright.camera;
 import weltwright.geometry.Point;
 
 /**
- * A pinhole camera with square pixels and two terms of radial distortion, as in OpenCV's model: a ray that meets the
- * plane at distance 1 in (x, y) is seen at f·(1 + k1·r² + k2·r⁴)·(x, y) + (cx, cy), with r² = x² + y².
+ * A pinhole camera with square pixels and two terms of radial distortion, as in OpenCV's model: a ray through (x, y, 1)
+ * is distorted at f·(1 + k1·r² + k2·r⁴)·(x, y) + (cx, cy), where r² = x² + y².
  *
  * @param focalPx f, in pixels
- * @param centreXPx cx, in pixels, the centre of the upper left pixel being (0, 0)
- * @param centreYPx cy, the same downwards
+ * @param centreXPx cx, in pixels from the centre of the upper left pixel to the right
+ * @param centreYPx cy, in pixels downwards
  * @param k1 first radial term
  * @param k2 second radial term
  */
 public record PinholeCamera(double focalPx, double centreXPx, double centreYPx, double k1, double k2) {
 
-    /** The same camera, of a picture with a pixel for four. */
+    /** Returns the camera for a picture of half the resolution. */
     PinholeCamera halved() {
         return new PinholeCamera(focalPx / 2, centreXPx / 2 - 0.25, centreYPx / 2 - 0.25, k1, k2);
     }
 
-    /** The pixel at which a direction of the camera's frame is seen; its z must be positive. */
+    /** Projects a direction of the camera frame, whose z must be positive. */
     public Point pixel(Vector3 direction) {
         double x = direction.x() / direction.z();
         double y = direction.y() / direction.z();
         double r2 = x * x + y * y;
-        double stretch = focalPx * (1 + r2 * (k1 + r2 * k2));
-        return new Point(stretch * x + centreXPx, stretch * y + centreYPx);
+        double scale = focalPx * (1 + r2 * (k1 + r2 * k2));
+        return new Point(scale * x + centreXPx, scale * y + centreYPx);
     }
 
     /**
-     * The direction that is seen at a pixel, with z = 1. The distortion is undone by Newton's method on the radius,
-     * which converges in a few steps wherever the distortion is monotonic, as it is inside any real picture.
+     * Returns the direction of a pixel's ray in the camera frame, with z = 1. Inverts the distortion by eight steps of
+     * Newton's method on the radius, which converges where the distortion increases with the radius, as it does inside
+     * real pictures.
      */
     Vector3 direction(Point pixel) {
         double u = (pixel.x() - centreXPx) / focalPx;
         double v = (pixel.y() - centreYPx) / focalPx;
-        double seen = Math.sqrt(u * u + v * v);
-        if (seen == 0) {
+        double distorted = Math.sqrt(u * u + v * v);
+        if (distorted == 0) {
             return new Vector3(0, 0, 1);
         }
-        double r = seen;
+        double r = distorted;
         for (int i = 0; i < 8; i++) {
             double r2 = r * r;
-            r -= (r * (1 + r2 * (k1 + r2 * k2)) - seen) / (1 + r2 * (3 * k1 + 5 * r2 * k2));
+            r -= (r * (1 + r2 * (k1 + r2 * k2)) - distorted) / (1 + r2 * (3 * k1 + 5 * r2 * k2));
         }
-        return new Vector3(u * r / seen, v * r / seen, 1);
+        return new Vector3(u * r / distorted, v * r / distorted, 1);
     }
 }

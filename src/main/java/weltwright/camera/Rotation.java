@@ -1,18 +1,18 @@
 package weltwright.camera;
 
 /**
- * A rotation of space, with what the axes become: many points are turned by it without the sine of one angle.
+ * A rotation of space, with its matrix kept so that many points can be rotated without computing sines.
  *
- * @param rodrigues the axis, its length the angle in radians
- * @param x the first axis turned
- * @param y the second
- * @param z the third
+ * @param rodrigues rotation axis times the angle in radians
+ * @param x image of the first unit vector: the matrix's first column
+ * @param y image of the second unit vector
+ * @param z image of the third unit vector
  */
 public record Rotation(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
     /**
-     * The rotation about an axis.
+     * Makes the rotation about an axis.
      *
-     * @param rodrigues the axis, its length the angle in radians
+     * @param rodrigues rotation axis times the angle in radians
      */
     public static Rotation about(Vector3 rodrigues) {
         return new Rotation(
@@ -22,7 +22,7 @@ public record Rotation(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
                 new Vector3(0, 0, 1).rotated(rodrigues));
     }
 
-    /** What the rotation makes of a vector. */
+    /** Rotates a vector. */
     public Vector3 apply(Vector3 v) {
         return new Vector3(
                 v.x() * x.x() + v.y() * y.x() + v.z() * z.x(),
@@ -30,7 +30,7 @@ public record Rotation(Vector3 rodrigues, Vector3 x, Vector3 y, Vector3 z) {
                 v.x() * x.z() + v.y() * y.z() + v.z() * z.z());
     }
 
-    /** A rotation's transpose undoes it. */
+    /** Rotates a vector backwards. */
     public Vector3 applyInverse(Vector3 v) {
         return new Vector3(x.dot(v), y.dot(v), z.dot(v));
     }

@@ -1,6 +1,6 @@
 package weltwright.camera;
 
-/** A point of space, or a vector in it. In mm, unless it is said to be an axis times an angle. */
+/** A point or a vector of space, in mm unless stated otherwise. */
 public record Vector3(double x, double y, double z) {
 
     public Vector3 plus(Vector3 other) {
@@ -23,15 +23,15 @@ public record Vector3(double x, double y, double z) {
         return new Vector3(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
     }
 
-    /** Its length, in the unit of its coordinates. */
+    /** Returns the length, in the unit of the coordinates. */
     public double norm() {
         return Math.sqrt(dot(this));
     }
 
     /**
-     * This vector turned about an axis.
+     * Rotates this vector about an axis by Rodrigues' formula.
      *
-     * @param rodrigues the axis, its length the angle in radians (Rodrigues' rotation formula)
+     * @param rodrigues rotation axis times the angle in radians
      */
     public Vector3 rotated(Vector3 rodrigues) {
         double angle = rodrigues.norm();

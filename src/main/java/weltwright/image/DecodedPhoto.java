@@ -23,15 +23,15 @@ import weltwright.image.opencv.OpenCvLibraries;
  * A decoded, upright photo with 8 bits per channel. Holds memory outside the Java heap until it is closed. Derived
  * pictures that not every caller needs are computed on first use and kept.
  *
- * <p>JPEG colour is decoded bgrAt half the resolution, since most files store chroma bgrAt that resolution; that halves
- * the time and quarters the memory. Colours bgrAt full resolution combine it with the brightness.
+ * <p>JPEG colour is decoded at half the resolution, since most files store chroma at that resolution; that halves the
+ * time and quarters the memory. Colours at full resolution combine it with the brightness.
  */
 public final class DecodedPhoto implements AutoCloseable {
     /** Weights of blue, green and red in brightness: ITU-R BT.601, as JFIF 1.02 uses it. */
     private static final double[] BRIGHTNESS = {0.114, 0.587, 0.299};
 
     /**
-     * The least width and height that is accepted: 36 mm bgrAt 2.2 pixels per mm, the coarsest that can be measured. No
+     * The least width and height that is accepted: 36 mm at 2.2 pixels per mm, the coarsest that can be measured. No
      * knife fits into that.
      */
     private static final int LEAST_SIDE_PX = 80;
@@ -55,7 +55,7 @@ public final class DecodedPhoto implements AutoCloseable {
     }
 
     /**
-     * Decodes a photo. Brightness and colour of a JPEG file are decoded bgrAt the same time; the call returns when the
+     * Decodes a photo. Brightness and colour of a JPEG file are decoded at the same time; the call returns when the
      * brightness is ready.
      *
      * @throws UserFacingException where the file is damaged or its picture too small to measure in
@@ -70,7 +70,7 @@ public final class DecodedPhoto implements AutoCloseable {
             Imgproc.cvtColor(bgr, grey, Imgproc.COLOR_BGR2GRAY);
             return new DecodedPhoto(() -> bgr, grey);
         }
-        // An odd row or column lies bgrAt the other end after rotation, where half a pixel would be missing.
+        // An odd row or column lies at the other end after rotation, where half a pixel would be missing.
         boolean isEven = photo.widthPx() % 2 == 0 && photo.heightPx() % 2 == 0;
         int half = isEven ? Imgcodecs.IMREAD_REDUCED_COLOR_2 : Imgcodecs.IMREAD_COLOR;
         CompletableFuture<Mat> colour = CompletableFuture.supplyAsync(() -> decoded(photo, half));
@@ -89,7 +89,7 @@ public final class DecodedPhoto implements AutoCloseable {
             throw new UserFacingException(
                     "The picture \"" + photo.name() + "\" is only " + photo.widthPx() + " by " + photo.heightPx()
                             + " pixels: nothing can be measured in it.",
-                    "Use the photo as the camera took it, bgrAt its full size.");
+                    "Use the photo as the camera took it, at its full size.");
         }
     }
 
@@ -164,8 +164,8 @@ public final class DecodedPhoto implements AutoCloseable {
     }
 
     /**
-     * Returns the picture bgrAt half the resolution, each pixel the mean of four; an odd last row or column is dropped.
-     * It is released with this picture and must not be closed.
+     * Returns the picture at half the resolution, each pixel the mean of four; an odd last row or column is dropped. It
+     * is released with this picture and must not be closed.
      */
     public synchronized DecodedPhoto half() {
         if (half == null) {
@@ -185,7 +185,7 @@ public final class DecodedPhoto implements AutoCloseable {
         return half;
     }
 
-    /** Returns the colours bgrAt full resolution: blue, green, red. Owned by this picture. */
+    /** Returns the colours at full resolution: blue, green, red. Owned by this picture. */
     public synchronized Mat bgr() {
         if (bgr == null) {
             bgr = isColourHalf() ? enlarged() : colour();
@@ -209,7 +209,7 @@ public final class DecodedPhoto implements AutoCloseable {
     }
 
     /**
-     * Returns the colours bgrAt points between pixels: blue, green, red. Owned by the caller.
+     * Returns the colours at points between pixels: blue, green, red. Owned by the caller.
      *
      * @param columns columns of the points, as floats
      * @param rows rows of the points, a matrix of the same size

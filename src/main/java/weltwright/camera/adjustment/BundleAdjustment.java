@@ -13,40 +13,49 @@ import weltwright.geometry.fit.OrderStatistic;
 import weltwright.geometry.fit.SymmetricSystem;
 
 /**
- * One descent from one start: the lens, the ground's stretch and the poses that explain best where points of one ground
- * are seen in one picture or in several, all taken with the same lens.
+ * Fits a lens, the ground's stretch and the pose of each view to control points of one ground, in one picture or in
+ * several taken with the same lens, from one start.
  *
- * <p>The parameters are (ln f, k1, k2, cx, cy), six of pose for each view (rotation, translation), and the logarithm of
- * the ground's stretch. Minimised by Levenberg's and Marquardt's method; a view's points hang on its own pose only,
- * besides what is shared. Source: Triggs et al., <i>Bundle adjustment: a modern synthesis</i> (2000).
+ * <p>The parameters are (ln f, k1, k2, cx, cy), six of pose for each view (rotation vector, translation), and the
+ * stretch: the logarithm of the ratio of the ground's true scales along x and y. The cost is the sum of squared
+ * residuals over their variance, with Cauchy's function against outliers, and of the priors. It is minimized by the
+ * method of Levenberg and Marquardt on normal equations, which are summed view by view, since a point depends on the
+ * pose of its own view only. The noise of each view is estimated robustly and the fit repeated with it. Source: Triggs
+ * et al., <i>Bundle adjustment: a modern synthesis</i> (2000).
+ *
+ * <p>Not Hipparchus's {@code LevenbergMarquardtOptimizer}: it gives the same views (focal lengths equal to 1e-8,
+ * TODOHIP.
  */
 public final class BundleAdjustment {
     static final int LENS = 5;
     static final int POSE = 6;
     private static final int CENTRE = 3;
 
-    /** A descent ends where a step lowers the cost by less than this part of it. */
-    private static final double CLOSELY = 1e-10;
+    /** Relative decrease of the cost below which the final descent stops. Chosen by eye. */
+    private static final double FINE_TOLERANCE = 1e-10;
 
-    private static final double ROUGHLY = 1e-6;
+    /** Relative decrease of the cost below which a descent with preliminary noise stops. Chosen by eye. */
+    private static final double COARSE_TOLERANCE = 1e-6;
 
-    /** The noise is measured until it changes by less than this part of it, or so often. */
-    private static final double SETTLED = 0.001;
+    /** Relative change of the noise below which it counts as converged. Chosen by eye. */
+    private static final double NOISE_TOLERANCE = 0.001;
 
+    /** Greatest number of estimates of the noise. Chosen by eye. */
     private static final int MOST_ROUNDS = 4;
 
-    /** Enough steps, if they are good ones, to tell from a far start in which valley the least cost lies. */
-    private static final int ROUGH_STEPS = 25;
+    /** Number of steps after which the costs of several starts are compared. Chosen by eye. */
+    private static final int COARSE_STEPS = 25;
 
+    /** Greatest number of steps of a descent. Chosen by eye. */
     private static final int MOST_STEPS = 100;
 
-    /** Levenberg's and Marquardt's damping to begin with. */
+    /** Levenberg and Marquardt's damping at the start. Chosen by eye. */
     private static final double FIRST_DAMPING = 1e-3;
 
-    /** Logarithms are taken of the products of so many, which no residual makes too large for a number. */
-    private static final int TOGETHER = 8;
+    /** Number of factors multiplied before taking a logarithm, which saves time; so few cannot overflow. */
+    private static final int FACTORS_PER_LOG = 8;
 
-    private final List<List<ControlPoint>> seen;
+    private final List<List<ControlPoint>> observations;
     private final LensPrior prior;
     private final double[][] priorInformation;
     private final double stretchSigma;
@@ -57,21 +66,23 @@ public final class BundleAdjustment {
     private double[] p;
     private final double[] sigma;
     private double cost;
-    /** Kept from descent to descent: how narrow the valley is does not change by a little other noise. */
+    /** Kept from descent to descent, as the curvature of the cost changes little with the noise. */
     private double damping = FIRST_DAMPING;
 
     /**
-     * @param seen the references of each view
-     * @param starts a first guess at each view; they share a camera, whose centre is the picture's middle
-     * @param leastPixelSigma what noise of a coordinate there must be, however well the points fit
+     * @param observations control points of each view
+     * @param prior prior of the lens
+     * @param stretchSigma standard deviation of the stretch
+     * @param leastPixelSigma least standard deviation of a coordinate of a point, in pixels
+     * @param starts initial views, with a common camera whose centre is the picture's middle
      */
     public BundleAdjustment(
-            List<List<ControlPoint>> seen,
+            List<List<ControlPoint>> observations,
             LensPrior prior,
             double stretchSigma,
             double leastPixelSigma,
             List<CameraView> starts) {
-        this.seen = seen;
+        this.observations = observations;
         this.prior = prior;
         this.priorInformation = prior.information();
         this.stretchSigma = stretchSigma;
@@ -79,18 +90,18 @@ public final class BundleAdjustment {
         PinholeCamera camera = starts.get(0).camera();
         this.middle = new double[] {camera.centreXPx(), camera.centreYPx()};
         this.centreInformation = 1 / Math.pow(prior.centreSigma() * prior.focalPx(), 2);
-        this.parameters = LENS + POSE * seen.size() + 1;
-        this.sigma = new double[seen.size()];
+        this.parameters = LENS + POSE * observations.size() + 1;
+        this.sigma = new double[observations.size()];
         Arrays.fill(sigma, 1);
         this.p = new double[parameters];
-        System.arraycopy(ofView(starts.get(0)), 0, p, 0, LENS);
+        System.arraycopy(parametersOf(starts.get(0)), 0, p, 0, LENS);
         for (int v = 0; v < starts.size(); v++) {
-            System.arraycopy(ofView(starts.get(v)), LENS, p, LENS + POSE * v, POSE);
+            System.arraycopy(parametersOf(starts.get(v)), LENS, p, LENS + POSE * v, POSE);
         }
     }
 
-    /** A view's lens and pose as parameters. */
-    static double[] ofView(CameraView view) {
+    /** Returns a view's lens and pose as parameters. */
+    static double[] parametersOf(CameraView view) {
         PinholeCamera c = view.camera();
         Vector3 r = view.rodrigues();
         Vector3 t = view.translation();
@@ -109,7 +120,7 @@ public final class BundleAdjustment {
         };
     }
 
-    /** The same back. */
+    /** Returns the view of parameters of a lens and a pose. */
     static CameraView view(double[] own) {
         return new CameraView(
                 new PinholeCamera(Math.exp(own[0]), own[3], own[4], own[1], own[2]),
@@ -117,8 +128,8 @@ public final class BundleAdjustment {
                 new Vector3(own[8], own[9], own[10]));
     }
 
-    private BundleAdjustment(BundleAdjustment from, List<List<ControlPoint>> seen) {
-        this.seen = seen;
+    private BundleAdjustment(BundleAdjustment from, List<List<ControlPoint>> observations) {
+        this.observations = observations;
         this.prior = from.prior;
         this.priorInformation = from.priorInformation;
         this.stretchSigma = from.stretchSigma;
@@ -131,53 +142,55 @@ public final class BundleAdjustment {
         this.damping = from.damping;
     }
 
-    /** A descent from where this one ended, by other references of the same views. */
-    BundleAdjustment by(List<List<ControlPoint>> references) {
+    /** Returns a fit to other control points of the same views, starting where this one ended. */
+    BundleAdjustment withObservations(List<List<ControlPoint>> references) {
         return new BundleAdjustment(this, references);
     }
 
-    /** Roughly, by a noise that is taken for known: by the same for several starts, their costs can be compared. */
-    BundleAdjustment roughly(double pixelSigma) {
+    /** Fits with a few steps and a given noise, so that the costs of several starts can be compared. */
+    BundleAdjustment runCoarsely(double pixelSigma) {
         Arrays.fill(sigma, pixelSigma);
-        descend(ROUGHLY, ROUGH_STEPS);
+        descend(COARSE_TOLERANCE, COARSE_STEPS);
         return this;
     }
 
+    /** Fits and estimates the noise in turns until the noise converges, then fits closely. */
     public BundleAdjustment run() {
-        // The noise is not known beforehand: fit, measure it, fit again with it.
         boolean moved = true;
         for (int round = 0; round < MOST_ROUNDS && moved; round++) {
-            descend(ROUGHLY, MOST_STEPS);
+            descend(COARSE_TOLERANCE, MOST_STEPS);
             moved = false;
             for (int v = 0; v < sigma.length; v++) {
                 double measured = Math.max(leastPixelSigma, robustSigma(v));
-                moved |= Math.abs(measured - sigma[v]) > SETTLED * sigma[v];
+                moved |= Math.abs(measured - sigma[v]) > NOISE_TOLERANCE * sigma[v];
                 sigma[v] = measured;
             }
         }
-        descend(CLOSELY, MOST_STEPS);
+        descend(FINE_TOLERANCE, MOST_STEPS);
         return this;
     }
 
+    /** Returns the cost at the solution: twice the negative logarithm of the probability, but for a constant. */
     public double cost() {
         return cost;
     }
 
+    /** Returns the fitted view of a picture. */
     public CameraView view(int v) {
         return view(local(p, v));
     }
 
-    /** The noise of one coordinate of a reference of a view, in pixels. */
+    /** Returns the standard deviation of a coordinate of a view's points, in pixels. */
     public double pixelSigma(int v) {
         return sigma[v];
     }
 
-    /** The logarithm of how much longer the ground is along x in truth, against along y. */
+    /** Returns the stretch. */
     double logStretch() {
         return p[parameters - 1];
     }
 
-    /** How many references of a view lie within three times its noise. */
+    /** Returns the number of a view's points within three standard deviations. */
     int inliers(int v) {
         double[] r = residuals(p, v);
         int inliers = 0;
@@ -187,16 +200,17 @@ public final class BundleAdjustment {
         return inliers;
     }
 
-    /** Of all parameters, in their order, as far as the pixels' noise and the priors go. */
+    /** Returns the covariance of all parameters, in their order, by the pixels' noise and the priors. */
     public double[][] covariance() {
         return new SymmetricSystem(normal().matrix).inverse();
     }
 
+    /** Minimizes the cost at the current noise. */
     private void descend(double tolerance, int steps) {
         cost = cost(p);
         for (int i = 0; i < steps; i++) {
             Normal normal = normal();
-            // Where one damping was not enough the next step starts from the same equations.
+            // Raises the damping on the same equations until the cost decreases.
             while (true) {
                 double[] step = new SymmetricSystem(normal.damped(damping)).solve(normal.gradient);
                 double[] next = p.clone();
@@ -242,7 +256,7 @@ public final class BundleAdjustment {
             for (int i = 0; i < r.length; i += 2) {
                 // Cauchy's function with its scale at two standard deviations.
                 product *= 1 + (r[i] * r[i] + r[i + 1] * r[i + 1]) / (4 * sigma[v] * sigma[v]);
-                if (i / 2 % TOGETHER == TOGETHER - 1) {
+                if (i / 2 % FACTORS_PER_LOG == FACTORS_PER_LOG - 1) {
                     sum += 4 * Math.log(product);
                     product = 1;
                 }
@@ -252,18 +266,18 @@ public final class BundleAdjustment {
         return sum;
     }
 
-    /** The parameters of a view's lens and pose. */
+    /** Extracts the parameters of a view's lens and pose. */
     private double[] local(double[] q, int v) {
         double[] own = Arrays.copyOf(q, LENS + POSE);
         System.arraycopy(q, LENS + POSE * v, own, LENS, POSE);
         return own;
     }
 
-    /** How far off each reference of a view is seen, across and down. */
+    /** Returns the residuals of a view in x and y, in pixels; of points on edges, only the part across the edge. */
     private double[] residuals(double[] q, int v) {
-        List<ControlPoint> references = seen.get(v);
+        List<ControlPoint> references = observations.get(v);
         CameraView view = view(local(q, v));
-        // The ground's axes are turned once, not each point of it.
+        // Rotates the ground's axes instead of each point.
         double stretch = Math.exp(q[parameters - 1] / 2);
         Vector3 right = new Vector3(stretch, 0, 0).rotated(view.rodrigues());
         Vector3 up = new Vector3(0, 1 / stretch, 0).rotated(view.rodrigues());
@@ -288,13 +302,13 @@ public final class BundleAdjustment {
         return r;
     }
 
-    /** The noise of one coordinate of a view's references, in pixels, as they fit so far. */
+    /** Estimates the standard deviation of a coordinate of a view's points from the median residual. */
     double robustSigma(int v) {
-        List<ControlPoint> references = seen.get(v);
+        List<ControlPoint> references = observations.get(v);
         double[] r = residuals(p, v);
         double[] sizes = new double[references.size()];
         for (int i = 0; i < sizes.length; i++) {
-            // The median size is 1.1774 sigma in two directions (Rayleigh), 0.6745 in one (half normal).
+            // Median of a Rayleigh and of a half-normal variable of sigma 1.
             double median = references.get(i).edge().isPresent() ? 0.6745 : 1.1774;
             sizes[i] = Math.hypot(r[2 * i], r[2 * i + 1]) / median;
         }
@@ -336,14 +350,13 @@ public final class BundleAdjustment {
     }
 
     /**
-     * What one view's points add to the normal equations, by Gauss's and Newton's approximation: the sums of products
-     * of the residuals' derivatives, weighted. A point of an edge has one residual, across it; its derivative has a
-     * part from the edge's turning, too.
+     * Adds a view's points to the normal equations, by the Gauss-Newton approximation with robust weights. A point on
+     * an edge has a single residual, across the edge, whose derivative includes the edge's rotation in the picture.
      */
     private void add(int v, double[][] m, double[] g) {
         int[] own = ownParameters(v);
         double[] values = Arrays.stream(own).mapToDouble(k -> p[k]).toArray();
-        Sums sums = sums(v, values, seen.get(v));
+        Sums sums = sums(v, values, observations.get(v));
         int next = 0;
         for (int k = 0; k < own.length; k++) {
             g[own[k]] += sums.slope[k];
@@ -354,7 +367,8 @@ public final class BundleAdjustment {
     }
 
     /**
-     * @param products the lower triangle, row by row, which is all that is read, as own parameters are in rising order
+     * @param products lower triangle of the sums of products, row by row
+     * @param slope gradient
      */
     private record Sums(double[] products, double[] slope) {}
 
@@ -365,14 +379,14 @@ public final class BundleAdjustment {
         ProjectionDerivatives farther = new ProjectionDerivatives(values);
         double[] across = new double[values.length];
         for (ControlPoint reference : references) {
-            at.see(reference.onGround());
+            at.project(reference.onGround());
             double offX = at.x - reference.pixel().x();
             double offY = at.y - reference.pixel().y();
             if (reference.edge().isEmpty()) {
                 double weight = weight(v, offX * offX + offY * offY);
                 add(products, slope, weight, offX, at.dx, offY, at.dy);
             } else {
-                farther.see(reference.onGround().plus(reference.edge().get()));
+                farther.project(reference.onGround().plus(reference.edge().get()));
                 double runX = farther.x - at.x;
                 double runY = farther.y - at.y;
                 double run = Math.sqrt(runX * runX + runY * runY);
@@ -394,6 +408,7 @@ public final class BundleAdjustment {
         return 1 / (sigma[v] * sigma[v] * (1 + squareOff / (4 * sigma[v] * sigma[v])));
     }
 
+    /** double[] products, double[] slope, double weight, double offX */
     private static void add(double[] products, double[] slope, double weight, double residual, double[] derivative) {
         int next = 0;
         for (int k = 0; k < derivative.length; k++) {
@@ -405,7 +420,7 @@ public final class BundleAdjustment {
         }
     }
 
-    /** The same for two residuals of one weight. */
+    /** Adds two residuals of equal weight. */
     private static void add(
             double[] products, double[] slope, double weight, double offX, double[] dx, double offY, double[] dy) {
         int next = 0;
@@ -431,10 +446,10 @@ public final class BundleAdjustment {
         return own;
     }
 
-    /** The first guess at a view of each picture: the pose for a camera without distortion. */
-    public static List<CameraView> starts(List<List<ControlPoint>> seen, PinholeCamera camera) {
+    /** Estimates the initial view of each picture for a camera without distortion. */
+    public static List<CameraView> starts(List<List<ControlPoint>> observations, PinholeCamera camera) {
         List<CameraView> starts = new ArrayList<>();
-        for (List<ControlPoint> references : seen) {
+        for (List<ControlPoint> references : observations) {
             starts.add(PlanarPoseEstimator.of(references, camera));
         }
         return starts;

@@ -14,10 +14,14 @@ import weltwright.camera.PinholeCamera;
 import weltwright.camera.Vector3;
 import weltwright.image.opencv.OpenCvPoints;
 
-/** A first pose of a plane from points of it, for a camera without distortion: OpenCV's solver for planes. */
+/**
+ * Estimates the pose of a plane from points on it, for a camera without distortion, by OpenCV's IPPE (Collins and
+ * Bartoli 2014).
+ */
 final class PlanarPoseEstimator {
     private PlanarPoseEstimator() {}
 
+    /** Estimates the pose from at least four points, whose edges are ignored. */
     static CameraView of(List<ControlPoint> references, PinholeCamera camera) {
         MatOfPoint3f places = new MatOfPoint3f(references.stream()
                 .map(r -> new Point3(r.onGround().x(), r.onGround().y(), 0))
@@ -31,7 +35,7 @@ final class PlanarPoseEstimator {
         matrix.put(1, 2, camera.centreYPx());
         Mat rotation = new Mat();
         Mat translation = new Mat();
-        // EPnP and its kin take a wrong turn on planes now and then; IPPE is made for them (Collins and Bartoli 2014).
+        // EPnP sometimes fails on planes; IPPE is made for them.
         Calib3d.solvePnP(
                 places, pixels, matrix, new MatOfDouble(), rotation, translation, false, Calib3d.SOLVEPNP_IPPE);
         return new CameraView(camera, vector(rotation), vector(translation));

@@ -11,45 +11,55 @@ import weltwright.camera.lens.LensPrior;
 import weltwright.geometry.fit.SymmetricSystem;
 
 /**
- * The camera and pose that explain best where reference points of the ground are seen: the focal length, two terms of
- * radial distortion, where the optical axis meets the picture, and the pose, all at once.
+ * Solves for the camera and its pose from control points of the ground: focal length, two terms of radial distortion,
+ * principal point and pose at once.
  *
- * <p>The most probable values are sought: squared residuals over their variance, by Cauchy's function so that a wrong
- * point counts for little, plus a prior on the lens. The prior decides only what the points leave open; seen from
- * straight above they say nothing of the focal length, tilted by a few degrees they pin it far better than Exif does.
+ * <p>Finds the most probable parameters: squared residuals over their variance, with Cauchy's function against
+ * outliers, plus the prior of the lens. The prior decides only what the points leave open. Seen from straight above
+ * they do not determine the focal length; from a tilt of a few degrees on they determine it far better than Exif does.
  *
- * <p>Sources: Triggs et al., <i>Bundle adjustment: a modern synthesis</i> (2000), for the cost and its covariance;
- * Hartley and Zisserman, <i>Multiple View Geometry</i>, for the pinhole model. The optical axis is taken to meet the
- * picture near its middle, which a picture that was cut out of a larger one breaks
- * ({@link LensPrior#forCroppedPicture}).
+ * <p>The steps:
+ *
+ * <ol>
+ *   <li>from one start, or four along a wide prior of the focal length, estimate a pose and fit coarsely to a sample of
+ *       the points;
+ *   <li>take the start with the least cost and fit it to the sample, then to all points.
+ * </ol>
+ *
+ * <p>Sources: Triggs et al., <i>Bundle adjustment: a modern synthesis</i> (2000), for cost and covariance; Hartley and
+ * Zisserman, <i>Multiple View Geometry</i>, for the camera model. The principal point is assumed near the picture's
+ * middle, which does not hold for a cropped picture ({@link LensPrior#forCroppedPicture}).
  */
 public final class ViewSolver {
-    /** Parameters of a view: ln f, k1, k2, cx, cy, three of rotation, three of translation. */
+    /** Number of parameters of a view: ln f, k1, k2, cx, cy, three of rotation, three of translation. */
     private static final int VIEW_PARAMETERS = BundleAdjustment.LENS + BundleAdjustment.POSE;
 
-    /** Of a ground whose proportions are not in doubt. */
+    /** Standard deviation of the stretch of a ground with exact proportions. */
     private static final double NO_STRETCH = 1e-6;
 
-    /** Corners found by gradients are seldom better than this; keeps a lucky fit from claiming more. */
+    /**
+     * Least standard deviation of a detected point, in pixels, so that a chance fit does not claim more. Chosen by eye.
+     */
     public static final double LEAST_PIXEL_SIGMA = 0.03;
 
-    /** Enough references to tell the valleys of several starts apart; the descent in the best is by all of them. */
-    private static final int TO_CHOOSE_BY = 60;
+    /** Number of points with which the starts are compared. Chosen by eye. */
+    private static final int SAMPLE_SIZE = 60;
 
-    /** From a first guess on, most references are this near to where they should be, in pixels. */
-    private static final double FAR_PX = 1;
+    /** Standard deviation assumed for the first coarse fit, in pixels. Chosen by eye. */
+    private static final double INITIAL_SIGMA_PX = 1;
 
     private ViewSolver() {}
 
     /**
-     * The camera and its pose that fit the references best, with their errors.
+     * The solved view with its errors.
      *
-     * @param view the solution
-     * @param covariance of (ln f, k1, k2, cx, cy, rotation, translation), 11 × 11, as far as the pixels' noise goes
-     * @param pixelSigma the noise of one coordinate of a reference point, in pixels, robustly estimated
-     * @param inliers how many references lie within three of it
-     * @param logStretch logarithm of how much longer the ground is along x in truth, against along y, than was said
-     * @param logStretchSigma its standard deviation
+     * @param view camera and pose
+     * @param covariance of (ln f, k1, k2, cx, cy, rotation, translation), 11 × 11, by the noise of the points and the
+     *     priors
+     * @param pixelSigma standard deviation of a coordinate of a point, in pixels, robustly estimated
+     * @param inliers number of points within three standard deviations
+     * @param logStretch logarithm of the ratio of the ground's true scales along x and y, over the assumed one
+     * @param logStretchSigma standard deviation of logStretch
      */
     public record Solution(
             CameraView view,
@@ -59,22 +69,23 @@ public final class ViewSolver {
             double logStretch,
             double logStretchSigma) {
 
-        /** Standard deviation of the focal length, as a part of it. */
+        /** Returns the relative standard deviation of the focal length. */
         public double focalRelativeSigma() {
             return Math.sqrt(covariance[0][0]);
         }
 
         /**
-         * Views that are each off by one standard deviation, independently of each other. The first is off in its focal
-         * length, and in all else as far as that goes with it; the others are off with the focal length right.
+         * Returns views that each deviate by one standard deviation, independently of each other (the columns of the
+         * covariance's Cholesky factor). The first deviates in the focal length and in what correlates with it; the
+         * others keep the focal length.
          */
         public List<CameraView> sigmaViews() {
-            double[][] moves = new SymmetricSystem(covariance).lowerFactor();
+            double[][] deviations = new SymmetricSystem(covariance).lowerFactor();
             List<CameraView> views = new ArrayList<>();
             for (int k = 0; k < VIEW_PARAMETERS; k++) {
-                double[] p = BundleAdjustment.ofView(view);
+                double[] p = BundleAdjustment.parametersOf(view);
                 for (int i = 0; i < VIEW_PARAMETERS; i++) {
-                    p[i] += moves[i][k];
+                    p[i] += deviations[i][k];
                 }
                 views.add(BundleAdjustment.view(p));
             }
@@ -83,9 +94,9 @@ public final class ViewSolver {
     }
 
     /**
-     * Solves for the camera and its pose from points of known place on the ground.
+     * Solves on a ground with exact proportions.
      *
-     * @param references at least six, not all on one line; those on an edge count across it only
+     * @param references at least six, not all on one line
      * @param widthPx of the picture
      * @param heightPx of the picture
      */
@@ -94,12 +105,11 @@ public final class ViewSolver {
     }
 
     /**
-     * The same on a ground whose proportions are known no better than so: each x may be longer in truth by a small
-     * part, and each y shorter by as much. Tilt shortens the ground's picture one way too, and what is seen of that
-     * says how long the lens is; paper that is cut 0.1 % too narrow would be taken for a lens that is off by 2 %, were
-     * it not allowed for.
+     * Solves on a ground whose proportions are inexact: x may be longer by a small factor and y shorter by the same.
+     * The foreshortening by tilt determines the focal length, so that without this allowance paper cut 0.1 % too narrow
+     * would change the focal length by 2 %.
      *
-     * @param stretchSigma standard deviation of the ratio of the scales along x and y, over 1
+     * @param stretchSigma standard deviation of the ratio of the scales along x and y
      */
     public static Solution solve(
             List<ControlPoint> references, int widthPx, int heightPx, LensPrior prior, double stretchSigma) {
@@ -107,10 +117,10 @@ public final class ViewSolver {
     }
 
     /**
-     * The same from points that may be off by so much however well they fit, as four corners set by hand always do.
+     * Solves from points of known least error, such as four corners set by hand, which always fit exactly.
      *
      * @param references at least four
-     * @param leastPixelSigma the least standard deviation of one of their coordinates, in pixels
+     * @param leastPixelSigma least standard deviation of a coordinate, in pixels
      */
     public static Solution solve(
             List<ControlPoint> references,
@@ -121,34 +131,34 @@ public final class ViewSolver {
             double leastPixelSigma) {
         double cx = (widthPx - 1) / 2.0;
         double cy = (heightPx - 1) / 2.0;
-        List<List<ControlPoint>> few = List.of(spread(references));
-        // A wide prior may start far off; a few starts along it make sure of the right valley.
+        List<List<ControlPoint>> sample = List.of(sample(references));
+        // A single start far from the solution could end in a wrong minimum.
         double[] steps = prior.focalRelativeSigma() > 0.1 ? new double[] {-0.4, 0, 0.4, 0.8} : new double[] {0};
         List<BundleAdjustment> fits = Arrays.stream(steps)
                 .parallel()
                 .mapToObj(step -> new PinholeCamera(prior.focalPx() * Math.exp(step), cx, cy, prior.k1(), prior.k2()))
                 .map(camera -> new BundleAdjustment(
-                        few, prior, stretchSigma, leastPixelSigma, BundleAdjustment.starts(few, camera)))
-                .map(fit -> fit.roughly(FAR_PX))
+                        sample, prior, stretchSigma, leastPixelSigma, BundleAdjustment.starts(sample, camera)))
+                .map(fit -> fit.runCoarsely(INITIAL_SIGMA_PX))
                 .toList();
         double least = Math.max(
                 leastPixelSigma,
                 fits.stream().mapToDouble(fit -> fit.robustSigma(0)).min().orElseThrow());
         BundleAdjustment best = fits.parallelStream()
-                .map(fit -> fits.size() == 1 ? fit : fit.roughly(least))
+                .map(fit -> fits.size() == 1 ? fit : fit.runCoarsely(least))
                 .min(Comparator.comparingDouble(BundleAdjustment::cost))
                 .orElseThrow();
-        return solution(best.run().by(List.of(references)).run());
+        return solution(best.run().withObservations(List.of(references)).run());
     }
 
-    /** Some of the references, from all over the ground as they follow each other; all where they are few. */
-    private static List<ControlPoint> spread(List<ControlPoint> references) {
-        double step = Math.max(1, references.size() / (double) TO_CHOOSE_BY);
-        List<ControlPoint> few = new ArrayList<>();
+    /** Takes every n-th control point, so that they are spread over the ground; all where they are few. */
+    private static List<ControlPoint> sample(List<ControlPoint> references) {
+        double step = Math.max(1, references.size() / (double) SAMPLE_SIZE);
+        List<ControlPoint> sample = new ArrayList<>();
         for (double k = 0; k < references.size(); k += step) {
-            few.add(references.get((int) k));
+            sample.add(references.get((int) k));
         }
-        return few;
+        return sample;
     }
 
     private static Solution solution(BundleAdjustment fit) {

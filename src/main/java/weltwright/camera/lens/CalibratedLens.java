@@ -3,23 +3,24 @@ package weltwright.camera.lens;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.camera.PinholeCamera;
-import weltwright.ground.sheet.LensCalibration;
 import weltwright.image.Photo;
 import weltwright.image.metadata.CameraIdentity;
 
 /**
- * The lens of one phone or camera, as several photos of the reference sheet told it ({@link LensCalibration}). Held by
- * the picture's diagonal, so it serves photos of any resolution.
+ * The lens of a phone or camera as calibrated from photos of the reference sheet. The focal length is relative to the
+ * picture's diagonal, so that it applies to photos of any resolution.
  *
- * @param name what the user calls it
- * @param camera as Exif names it; empty where the photos did not say
- * @param exifFocal35mm what Exif says of its focal length, which tells the lenses of one phone apart; empty likewise
- * @param longOverShort the picture's longer side over its shorter one; a cropped picture is another lens's
- * @param focal35mm focal length in 35 mm terms, by the diagonal
- * @param k1 first radial term, as {@link PinholeCamera} has it
+ * @param name the user's name for it
+ * @param camera make and model from Exif; empty where the photos state none
+ * @param exifFocal35mm focal length by Exif, which distinguishes the lenses of one phone; empty where the photos state
+ *     none
+ * @param longOverShort aspect ratio of the pictures, longer side over shorter; others were cropped or taken by another
+ *     lens
+ * @param focal35mm calibrated focal length in 35 mm terms, by the diagonal
+ * @param k1 first radial term of {@link PinholeCamera}
  * @param k2 second radial term
- * @param errors how far off these may be
- * @param views how many photos it comes from
+ * @param errors standard errors
+ * @param views number of photos it was calibrated from
  */
 public record CalibratedLens(
         String name,
@@ -31,37 +32,40 @@ public record CalibratedLens(
         double k2,
         Errors errors,
         int views) {
-    /** Diagonal of the 36 × 24 mm frame that "35 mm terms" refer to. */
+    /** Diagonal of the 36 mm by 24 mm frame that "35 mm terms" refer to. */
     public static final double DIAGONAL_35MM = Math.hypot(36, 24);
 
     /**
-     * A lens moves as it focuses: from 300 mm to 600 mm a phone's main lens of 6 mm gets shorter by 1 %. Half of that
-     * either way.
+     * Relative standard deviation of the focal length by focusing. By the thin lens equation, the image distance of a 6
+     * mm lens shrinks by 1 % from 300 mm to 600 mm; half of that to either side.
      */
     private static final double FOCUS_SIGMA = 0.005;
 
-    /** Sides of pictures are whole pixels, and some cameras cut a few off. */
+    /**
+     * Greatest relative difference of aspect ratios that count as equal: some cameras cut off a few rows. Chosen by
+     * eye.
+     */
     private static final double SAME_SHAPE = 0.01;
 
-    /** Exif rounds to whole millimetres. */
+    /** Greatest difference of focal lengths that count as equal, as Exif rounds to whole millimetres. */
     private static final double SAME_FOCAL_MM = 0.51;
 
     /**
-     * Standard errors and how they hang together.
+     * Standard errors and their correlations.
      *
-     * @param focal of the focal length, as a part of it
+     * @param focal of the focal length, relative
      * @param k1 of the first radial term
-     * @param k2 of the second
-     * @param focalWithK1 correlation of the two errors, from -1 to 1
-     * @param focalWithK2 likewise
-     * @param k1WithK2 likewise
+     * @param k2 of the second radial term
+     * @param focalWithK1 correlation of focal length and first term, -1 to 1
+     * @param focalWithK2 correlation of focal length and second term
+     * @param k1WithK2 correlation of the two terms
      */
     public record Errors(double focal, double k1, double k2, double focalWithK1, double focalWithK2, double k1WithK2) {
 
         /**
-         * The errors that a covariance tells.
+         * Converts a covariance.
          *
-         * @param covariance of (ln focal, k1, k2)
+         * @param covariance of (ln focal, k1, k2), 3 × 3
          */
         public static Errors of(double[][] covariance) {
             double f = Math.sqrt(covariance[0][0]);
@@ -80,13 +84,13 @@ public record CalibratedLens(
         }
     }
 
-    /** The same lens without the camera's name: all that measuring needs, and all that a job keeps of it. */
+    /** Returns the lens without make and model, as a job stores it. */
     public CalibratedLens withoutCamera() {
         return new CalibratedLens(
                 name, Optional.empty(), exifFocal35mm, longOverShort, focal35mm, k1, k2, errors, views);
     }
 
-    /** Whether a photo says of itself that it was taken through this lens, and not cropped since. */
+    /** Whether a photo was taken through this lens by its Exif data, and is not cropped. */
     public boolean isLensOf(Photo photo) {
         return camera.isPresent()
                 && camera.equals(photo.camera())
@@ -98,12 +102,12 @@ public record CalibratedLens(
                                 < SAME_FOCAL_MM);
     }
 
-    /** Whether a photo has the shape of those that it comes from, and so can be one of this lens. */
+    /** Whether a photo has the aspect ratio of this lens's pictures. */
     public boolean hasShapeOf(Photo photo) {
         return Math.abs(longOverShort(photo) / longOverShort - 1) < SAME_SHAPE;
     }
 
-    /** What it tells beforehand of a photo taken with it, at whatever distance it was focused. */
+    /** Returns the prior for a photo taken through this lens, focused at any distance. */
     public LensPrior prior(Photo photo) {
         double[][] covariance = errors.covariance();
         covariance[0][0] += FOCUS_SIGMA * FOCUS_SIGMA;

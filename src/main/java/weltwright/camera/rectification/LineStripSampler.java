@@ -13,34 +13,42 @@ import weltwright.geometry.Point;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.parallel.RowBands;
 
-/** Colours of a picture averaged along short lines on the ground, so that grain averages out. */
+/**
+ * Samples mean colours along short strips on the ground, so that noise averages out.
+ *
+ * <p>All strips are sampled by a single remapping of the picture. The strips of a lane overlap and share their samples.
+ */
 public final class LineStripSampler {
-    /** Samples from one strip of a lane to the next. */
+    /** Number of samples from one strip of a lane to the next. Chosen by eye. */
     private static final int PER_STEP = 3;
 
-    /** Over so many samples, a few millimetres, a lens bends nothing. */
+    /**
+     * Number of samples, over a few millimetres, that are interpolated along a straight line in the picture. Chosen by
+     * eye.
+     */
     private static final int STRAIGHT = 12;
 
-    /** OpenCV's remap takes no more than 32767 rows or columns. */
+    /** Samples per row of the maps, since OpenCV's remap takes at most 32767 columns. */
     private static final int COLUMNS = 1024;
 
     private final DecodedPhoto picture;
     private final CameraView view;
-    private final double reachMm;
+    private final double halfLengthMm;
 
-    /** @param reachMm how far a strip goes to both sides of its middle */
-    public LineStripSampler(DecodedPhoto picture, CameraView view, double reachMm) {
+    /** @param halfLengthMm half the length of a strip */
+    public LineStripSampler(DecodedPhoto picture, CameraView view, double halfLengthMm) {
         this.picture = picture;
         this.view = view;
-        this.reachMm = reachMm;
+        this.halfLengthMm = halfLengthMm;
     }
 
     /**
-     * Strips one behind the other on one line, overlapping.
+     * A line of equally spaced strips.
      *
-     * @param first middle of the first one, on the ground, in mm
-     * @param along direction of the line, of length 1
-     * @param stepMm from middle to middle
+     * @param first middle of the first strip on the ground, in mm
+     * @param along unit direction of the line
+     * @param stepMm distance of the strips' middles
+     * @param count number of strips
      */
     public record Lane(Point first, Point along, double stepMm, int count) {
         public Point middle(int i) {
@@ -52,7 +60,7 @@ public final class LineStripSampler {
         }
     }
 
-    /** The mean colours along each lane's strips, one after the other: blue, green, red; never below 1. */
+    /** Returns for each lane the mean colours of its strips one after the other: blue, green, red, at least 1. */
     public float[][] sample(List<Lane> lanes) {
         int[] first = new int[lanes.size() + 1];
         for (int i = 0; i < lanes.size(); i++) {
@@ -60,33 +68,38 @@ public final class LineStripSampler {
         }
         Samples samples = new Samples(first[lanes.size()]);
         IntStream.range(0, lanes.size()).parallel().forEach(i -> samples.put(first[i], lanes.get(i)));
-        byte[] seen = samples.seen();
+        byte[] colours = samples.colours();
         return IntStream.range(0, lanes.size())
                 .parallel()
                 .mapToObj(i -> {
                     Lane lane = lanes.get(i);
-                    return means(seen, first[i], 2 * half(lane) + 1, PER_STEP, lane.count());
+                    return means(colours, first[i], 2 * half(lane) + 1, PER_STEP, lane.count());
                 })
                 .toArray(float[][]::new);
     }
 
-    /** How many samples of a lane lie on a strip to one side of its middle. */
+    /** Returns the number of samples on either side of a strip's middle. */
     private int half(Lane lane) {
-        return (int) Math.max(1, Math.round(reachMm * PER_STEP / lane.stepMm()));
+        return (int) Math.max(1, Math.round(halfLengthMm * PER_STEP / lane.stepMm()));
     }
 
     private int samples(Lane lane) {
         return (lane.count() - 1) * PER_STEP + 2 * half(lane) + 1;
     }
 
-    /** Means over a number of samples, each so many samples on from the last. */
-    private static float[] means(byte[] seen, int first, int over, int step, int count) {
+    /**
+     * Returns the means over windows of samples.
+     *
+     * @param over number of samples in a window
+     * @param step number of samples from window to window
+     */
+    private static float[] means(byte[] colours, int first, int over, int step, int count) {
         float[] means = new float[3 * count];
         for (int i = 0; i < count; i++) {
             for (int k = 0; k < 3; k++) {
                 int sum = 0;
                 for (int s = 0; s < over; s++) {
-                    sum += seen[3 * (first + i * step + s) + k] & 255;
+                    sum += colours[3 * (first + i * step + s) + k] & 255;
                 }
                 means[3 * i + k] = Math.max(1, (float) sum / over);
             }
@@ -94,7 +107,7 @@ public final class LineStripSampler {
         return means;
     }
 
-    /** Places at which the picture is looked at, all together. */
+    /** Positions in the picture to sample, of all lanes. */
     private final class Samples {
         final float[] xs;
         final float[] ys;
@@ -107,7 +120,7 @@ public final class LineStripSampler {
             ys = new float[xs.length];
         }
 
-        /** Those of a lane. */
+        /** Sets the positions of a lane. */
         void put(int first, Lane lane) {
             double everyMm = lane.stepMm() / PER_STEP;
             Point from = lane.first().minus(lane.along().times(half(lane) * everyMm));
@@ -122,7 +135,7 @@ public final class LineStripSampler {
             }
         }
 
-        /** Evenly spaced ones along a straight line on the ground that the lens does not bend. */
+        /** Sets equally spaced positions along a line that is short enough to be straight in the picture. */
         private void put(int first, Point from, Point to, int samples) {
             Point fromPx = view.pixel(Plane.GROUND.pointAbove(from));
             Point toPx = view.pixel(Plane.GROUND.pointAbove(to));
@@ -135,32 +148,32 @@ public final class LineStripSampler {
         }
 
         /** Blue, green and red of each. */
-        byte[] seen() {
+        byte[] colours() {
             byte[] bgr = new byte[3 * xs.length];
             if (count == 0) {
                 return bgr;
             }
             Mat mapX = new Mat(xs.length / COLUMNS, COLUMNS, CvType.CV_32F);
             Mat mapY = new Mat(xs.length / COLUMNS, COLUMNS, CvType.CV_32F);
-            // What is left of the last row is looked at where the last one is.
+            // The rest of the last row repeats the last position.
             Arrays.fill(xs, count, xs.length, xs[count - 1]);
             Arrays.fill(ys, count, ys.length, ys[count - 1]);
             mapX.put(0, 0, xs);
             mapY.put(0, 0, ys);
             RowBands.Size size = new RowBands.Size(COLUMNS, mapX.rows(), CvType.CV_8UC3);
-            Mat seen = RowBands.of(size, 0, (from, to) -> seen(mapX.rowRange(from, to), mapY.rowRange(from, to)));
-            seen.get(0, 0, bgr);
-            for (Mat used : List.of(mapX, mapY, seen)) {
+            Mat colours = RowBands.of(size, 0, (from, to) -> colours(mapX.rowRange(from, to), mapY.rowRange(from, to)));
+            colours.get(0, 0, bgr);
+            for (Mat used : List.of(mapX, mapY, colours)) {
                 used.release();
             }
             return bgr;
         }
 
-        private Mat seen(Mat columns, Mat rows) {
-            Mat seen = picture.remap(columns, rows, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
+        private Mat colours(Mat columns, Mat rows) {
+            Mat colours = picture.remap(columns, rows, Imgproc.INTER_LINEAR, Core.BORDER_REPLICATE);
             columns.release();
             rows.release();
-            return seen;
+            return colours;
         }
     }
 }

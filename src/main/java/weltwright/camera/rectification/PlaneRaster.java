@@ -14,17 +14,19 @@ import weltwright.image.DecodedPhoto;
 import weltwright.image.parallel.RowBands;
 
 /**
- * A raster laid over a part of a plane: which place each of its pixels has, and the picture as seen through it. Columns
- * run along x, rows down y; the centre of pixel (0, 0) lies at the upper left place.
+ * A raster on a plane: maps its pixels to points of the plane and rectifies pictures. Columns run along x, rows down y.
  *
- * @param topLeft place of the upper left pixel's centre, in mm
+ * @param topLeft point at the centre of pixel (0, 0), in mm
  * @param mmPerPx size of a pixel
  */
 public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) {
-    /** Between the pixels whose place in the picture is computed, it is interpolated: a lens bends far more slowly. */
+    /**
+     * Spacing of the columns and rows whose position in the picture is computed; between them it is interpolated
+     * linearly, as lens distortion is smooth. Chosen by eye.
+     */
     private static final int EXACT_EVERY_PX = 16;
 
-    /** Of an even number of columns and rows, so that it can be halved. */
+    /** Returns a raster over a rectangle, with an even number of columns and rows so that it can be halved. */
     public static PlaneRaster covering(Point bottomLeft, Point topRight, double mmPerPx) {
         return new PlaneRaster(
                 new Point(bottomLeft.x(), topRight.y()),
@@ -33,40 +35,50 @@ public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) 
                 2 * (int) Math.ceil((topRight.y() - bottomLeft.y()) / mmPerPx / 2 + 0.5));
     }
 
-    /** Some of its rows, up to the one before the last given. */
+    /**
+     * Returns a range of rows.
+     *
+     * @param from first row
+     * @param to row after the last one
+     */
     public PlaneRaster rows(int from, int to) {
         return new PlaneRaster(pointAt(0, from), mmPerPx, columns, to - from);
     }
 
-    /** With a pixel for four, its middle between theirs. */
+    /** Returns the raster of half the resolution; each of its pixels covers four of this one. */
     public PlaneRaster halved() {
         return new PlaneRaster(pointAt(0.5, 0.5), 2 * mmPerPx, columns / 2, rows / 2);
     }
 
+    /** Returns the point at a column and row, in mm. */
     public Point pointAt(double column, double row) {
         return new Point(topLeft.x() + column * mmPerPx, topLeft.y() - row * mmPerPx);
     }
 
-    /** Column and row of a place, in fractions. */
-    public Point pixel(Point place) {
-        return new Point((place.x() - topLeft.x()) / mmPerPx, (topLeft.y() - place.y()) / mmPerPx);
+    /** Returns column and row of a point, with fractions. */
+    public Point pixel(Point point) {
+        return new Point((point.x() - topLeft.x()) / mmPerPx, (topLeft.y() - point.y()) / mmPerPx);
     }
 
-    /** Whether the nearest pixel to a column and row is one of the raster's. */
+    /** Whether the nearest pixel lies in the raster. */
     public boolean covers(Point pixel) {
         long column = Math.round(pixel.x());
         long row = Math.round(pixel.y());
         return column >= 0 && row >= 0 && column < columns && row < rows;
     }
 
-    /** Which pixel that is, counted row by row, where it is one of the raster's. */
+    /** Returns the index of the nearest pixel, counted row by row; it must lie in the raster. */
     public int index(Point pixel) {
         return (int) Math.round(pixel.y()) * columns + (int) Math.round(pixel.x());
     }
 
     /**
-     * The picture rectified: what is seen at each place of the raster, where it is laid on the given plane by a motion.
-     * A picture finer than the raster is halved, so that all of its pixels have a say.
+     * Rectifies a picture: returns the colour at each pixel of the raster. A picture at least twice as fine as the
+     * raster is halved first, so that all of its pixels count.
+     *
+     * @param plane the plane that the raster lies on
+     * @param onGround motion of the raster's frame into the ground frame
+     * @return blue, green, red; owned by the caller
      */
     public Mat rectified(DecodedPhoto picture, CameraView view, Plane plane, RigidMotion onGround) {
         if (view.pxPerMm() * mmPerPx >= 2) {
@@ -84,7 +96,7 @@ public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) 
         return seen;
     }
 
-    /** 255 where a place of the ground lies outside the picture, so that nothing is known of it; else 0. */
+    /** Returns 255 where a pixel of the raster on the ground lies outside the picture, else 0. */
     public Mat outsideMask(DecodedPhoto picture, CameraView view) {
         Mat[] map = map(view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
         Mat inside = new Mat();
@@ -99,7 +111,7 @@ public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) 
         return outside;
     }
 
-    /** Column and row in the picture of each place. */
+    /** Returns the column and row in the picture of each pixel. */
     private Mat[] map(CameraView view, Plane plane, RigidMotion onGround) {
         int coarseColumns = (columns - 1) / EXACT_EVERY_PX + 2;
         int coarseRows = (rows - 1) / EXACT_EVERY_PX + 2;
@@ -116,7 +128,7 @@ public record PlaneRaster(Point topLeft, double mmPerPx, int columns, int rows) 
         return new Mat[] {fine(xs, coarseColumns), fine(ys, coarseColumns)};
     }
 
-    /** Values at every sixteenth column and row made dense. */
+    /** Interpolates values at every sixteenth column and row. */
     private Mat fine(float[] coarse, int coarseColumns) {
         Mat fine = new Mat(rows, columns, CvType.CV_32F);
         float[] row = new float[columns];

@@ -11,24 +11,27 @@ import weltwright.image.Photo;
 import weltwright.image.opencv.OpenCvImages;
 
 /**
- * The photo as if taken from straight above, true to size in the knife's mid-plane and turned with the knife: the tip
- * to the right.
+ * A photo rectified to the knife's mid-plane: true to size, as seen from above, with the tip to the right.
  *
- * @param image y down, as images are
- * @param topLeft the silhouette-frame place of the image's upper left corner, in mm, y up
- * @param mmPerPx size of one of its pixels
+ * @param image y downwards
+ * @param topLeft the image's upper left corner in the silhouette frame, in mm, y upwards
+ * @param mmPerPx size of a pixel
  */
 public record RectifiedPhoto(BufferedImage image, Point topLeft, double mmPerPx) {
 
     /**
-     * The part of the photo round a silhouette.
+     * Rectifies the part of a photo around a silhouette.
      *
-     * @param bottomLeft lower left corner of the part, in the silhouette's frame, in mm
-     * @param topRight its upper right corner
+     * @param view camera and pose
+     * @param midPlane the plane of the silhouette
+     * @param onSheet motion of the silhouette frame into the ground frame
+     * @param bottomLeft lower left corner of the part in the silhouette frame, in mm
+     * @param topRight upper right corner
+     * @param mmPerPx size of a pixel of the image
      */
     public static RectifiedPhoto of(
             Photo photo,
-            CameraView seenFrom,
+            CameraView view,
             Plane midPlane,
             RigidMotion onSheet,
             Point bottomLeft,
@@ -36,9 +39,9 @@ public record RectifiedPhoto(BufferedImage image, Point topLeft, double mmPerPx)
             double mmPerPx) {
         PlaneRaster raster = PlaneRaster.covering(bottomLeft, topRight, mmPerPx);
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
-            Mat seen = raster.rectified(picture, seenFrom, midPlane, onSheet);
-            BufferedImage image = OpenCvImages.toBufferedImage(seen);
-            seen.release();
+            Mat rectified = raster.rectified(picture, view, midPlane, onSheet);
+            BufferedImage image = OpenCvImages.toBufferedImage(rectified);
+            rectified.release();
             return new RectifiedPhoto(image, raster.topLeft(), mmPerPx);
         }
     }

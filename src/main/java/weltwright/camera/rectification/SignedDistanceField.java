@@ -12,35 +12,36 @@ import weltwright.geometry.Polyline;
 import weltwright.image.opencv.OpenCvPoints;
 
 /**
- * How far within a closed outline the places of a raster lie, in mm, to about a pixel; negative outside of it.
+ * The signed distance of each pixel of a raster from a closed outline, in mm: positive inside, negative outside,
+ * accurate to about a pixel.
  *
- * @param mm row by row
+ * @param mm distances row by row
  */
 public record SignedDistanceField(PlaneRaster raster, float[] mm) {
-    /** By distances over a raster (Borgefors 1986), which are off by 2 % at most. */
+    /** Computes the field by distance transforms with 5 by 5 masks (Borgefors 1986), whose error is at most 2 %. */
     public static SignedDistanceField of(Polyline outline, PlaneRaster raster) {
-        Mat within = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, Scalar.all(0));
-        MatOfPoint rim = OpenCvPoints.rounded(
+        Mat inside = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, Scalar.all(0));
+        MatOfPoint polygon = OpenCvPoints.rounded(
                 outline.points().stream().map(raster::pixel).toList());
-        Imgproc.fillPoly(within, List.of(rim), Scalar.all(255));
+        Imgproc.fillPoly(inside, List.of(polygon), Scalar.all(255));
         Mat inward = new Mat();
-        Imgproc.distanceTransform(within, inward, Imgproc.DIST_L2, Imgproc.DIST_MASK_5);
-        Core.bitwise_not(within, within);
+        Imgproc.distanceTransform(inside, inward, Imgproc.DIST_L2, Imgproc.DIST_MASK_5);
+        Core.bitwise_not(inside, inside);
         Mat outward = new Mat();
-        Imgproc.distanceTransform(within, outward, Imgproc.DIST_L2, Imgproc.DIST_MASK_5);
+        Imgproc.distanceTransform(inside, outward, Imgproc.DIST_L2, Imgproc.DIST_MASK_5);
         Core.subtract(inward, outward, inward);
         Core.multiply(inward, Scalar.all(raster.mmPerPx()), inward);
         float[] mm = new float[raster.columns() * raster.rows()];
         inward.get(0, 0, mm);
-        for (Mat used : List.of(within, rim, inward, outward)) {
+        for (Mat used : List.of(inside, polygon, inward, outward)) {
             used.release();
         }
         return new SignedDistanceField(raster, mm);
     }
 
-    /** At the nearest pixel; as far outside as can be where the raster does not reach. */
-    public double at(Point place) {
-        Point px = raster.pixel(place);
+    /** Returns the distance at the nearest pixel; negative infinity outside the raster. */
+    public double at(Point point) {
+        Point px = raster.pixel(point);
         return raster.covers(px) ? mm[raster.index(px)] : Double.NEGATIVE_INFINITY;
     }
 }

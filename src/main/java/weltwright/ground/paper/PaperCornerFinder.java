@@ -17,36 +17,40 @@ import weltwright.image.DecodedPhoto;
 import weltwright.image.InterpolatedChannel;
 
 /**
- * Where a sheet of white paper lies in a picture, roughly: its four corners, to a few pixels.
+ * Finds the four corners of a sheet of white paper in a picture, to a few pixels.
  *
  * <p>The steps, on a reduced picture:
  *
  * <ol>
- *   <li>whiteness: the least of blue, green and red, which sets white paper off from wood and other colours;
- *   <li>at several levels, the outlines of what is whiter, as chains of straight segments;
- *   <li>all sets of four of an outline's longer segments that enclose a convex region: a knife that hides part of an
- *       edge or sticks out over it adds segments, but takes none of the four away;
- *   <li>of these, the one along whose sides white most constantly meets less white.
+ *   <li>compute whiteness, the least of blue, green and red, in which white paper differs from wood and other colours;
+ *   <li>at several thresholds, approximate the contours of whiter regions by straight segments;
+ *   <li>form all convex quadrilaterals of four of a contour's longest segments. A knife that hides part of an edge or
+ *       extends over it adds segments but removes none of the four;
+ *   <li>take the quadrilateral whose sides most constantly separate whiter from less white.
  * </ol>
  */
 final class PaperCornerFinder {
+    /** Longer side of the reduced picture. Chosen by eye. */
     private static final int REDUCED_LONG_SIDE_PX = 800;
 
-    /** Levels at which to look, as parts of the range from the darkest to the lightest in the picture. */
+    /** Number of thresholds, evenly spaced over the picture's range of whiteness. Chosen by eye. */
     private static final int LEVELS = 9;
 
+    /** Number of a contour's longest segments that are combined. Chosen by eye. */
     private static final int SEGMENTS = 8;
 
-    /** Smaller parts of a picture than this are not what the user photographed. */
+    /** Least part of the picture that the sheet covers. Chosen by eye. */
     private static final double LEAST_PART = 0.06;
 
-    /** Inside and outside of a side are compared this far from it, in pixels of the reduced picture. */
+    /**
+     * Distance from a side at which inside and outside are compared, in pixels of the reduced picture. Chosen by eye.
+     */
     private static final double ASIDE_PX = 3;
 
-    /** Grey levels between paper and table that count as a step. */
+    /** Least difference in grey levels between paper and table. Chosen by eye. */
     private static final double LEAST_STEP = 6;
 
-    /** The part of every side, and of all, along which a step must be seen. */
+    /** Least part of each side, and of all sides together, that must separate paper from table. Chosen by eye. */
     private static final double LEAST_SEEN_OF_SIDE = 0.4;
 
     private static final double LEAST_SEEN = 0.65;
@@ -65,13 +69,17 @@ final class PaperCornerFinder {
         }
     }
 
-    /** The corners in pixels of the full picture, anticlockwise as seen; empty where there is no such sheet. */
+    /**
+     * Finds the corners.
+     *
+     * @return pixels of the full picture, anticlockwise as seen; empty where there is no such sheet
+     */
     static Optional<List<Point>> find(DecodedPhoto picture) {
         int longSidePx = Math.max(picture.widthPx(), picture.heightPx());
         double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / longSidePx);
         Mat white = whiteness(picture, reduction);
-        PaperCornerFinder outline = new PaperCornerFinder(new InterpolatedChannel(white));
-        Optional<Quad> best = outline.quads(white).stream().max(Comparator.comparingDouble(Quad::score));
+        PaperCornerFinder contour = new PaperCornerFinder(new InterpolatedChannel(white));
+        Optional<Quad> best = contour.quads(white).stream().max(Comparator.comparingDouble(Quad::score));
         white.release();
         return best.map(quad -> quad.corners().stream()
                 .map(p -> p.plus(new Point(0.5, 0.5)).times(1 / reduction).minus(new Point(0.5, 0.5)))
@@ -97,21 +105,21 @@ final class PaperCornerFinder {
         List<Quad> quads = new ArrayList<>();
         for (int k = 1; k <= LEVELS; k++) {
             double level = range.minVal + (range.maxVal - range.minVal) * k / (LEVELS + 1);
-            // A rim of black closes the outline of what runs out of the picture.
+            // A black border closes the contours of regions that extend beyond the picture.
             Mat whiter = Mat.zeros(white.rows() + 2, white.cols() + 2, CvType.CV_8U);
             Core.compare(
                     white, new Scalar(level), whiter.submat(1, white.rows() + 1, 1, white.cols() + 1), Core.CMP_GT);
-            List<MatOfPoint> outlines = new ArrayList<>();
+            List<MatOfPoint> contours = new ArrayList<>();
             Imgproc.findContours(
                     whiter,
-                    outlines,
+                    contours,
                     new Mat(),
                     Imgproc.RETR_EXTERNAL,
                     Imgproc.CHAIN_APPROX_NONE,
                     new org.opencv.core.Point(-1, -1));
-            for (MatOfPoint outline : outlines) {
-                if (Imgproc.contourArea(outline) > LEAST_PART * white.total()) {
-                    quads.addAll(quads(segments(outline)));
+            for (MatOfPoint contour : contours) {
+                if (Imgproc.contourArea(contour) > LEAST_PART * white.total()) {
+                    quads.addAll(quads(segments(contour)));
                 }
             }
             whiter.release();
@@ -119,9 +127,9 @@ final class PaperCornerFinder {
         return quads;
     }
 
-    /** The longer straight segments of an outline, in its order, without those along the picture's own rim. */
-    private List<Segment> segments(MatOfPoint outline) {
-        MatOfPoint2f chain = new MatOfPoint2f(outline.toArray());
+    /** Returns the longest straight segments of a contour in its order, without those along the picture's border. */
+    private List<Segment> segments(MatOfPoint contour) {
+        MatOfPoint2f chain = new MatOfPoint2f(contour.toArray());
         MatOfPoint2f corners = new MatOfPoint2f();
         Imgproc.approxPolyDP(chain, corners, 0.004 * Imgproc.arcLength(chain, true), true);
         org.opencv.core.Point[] c = corners.toArray();
@@ -160,14 +168,13 @@ final class PaperCornerFinder {
         for (int k = 0; k < 4; k++) {
             Segment a = sides.get(k);
             Segment b = sides.get((k + 1) % 4);
-            Point way = a.to().minus(a.from());
+            Point direction = a.to().minus(a.from());
             Point other = b.to().minus(b.from());
-            double turn = way.unit().cross(other.unit());
-            // Both nearly parallel, or turning the wrong way round.
-            if (turn > -0.4) {
+            // The sides are nearly parallel, or the corner is concave.
+            if (direction.unit().cross(other.unit()) > -0.4) {
                 return Optional.empty();
             }
-            corners.add(a.from().plus(way.times(b.from().minus(a.from()).cross(other) / way.cross(other))));
+            corners.add(a.from().plus(direction.times(b.from().minus(a.from()).cross(other) / direction.cross(other))));
         }
         double area = area(corners);
         if (area < LEAST_PART * levels.columns() * levels.rows()) {
@@ -175,17 +182,17 @@ final class PaperCornerFinder {
         }
         double seen = 0;
         for (int k = 0; k < 4; k++) {
-            double part = stepSeen(corners.get(k), corners.get((k + 1) % 4));
+            double part = visiblePart(corners.get(k), corners.get((k + 1) % 4));
             if (part < LEAST_SEEN_OF_SIDE) {
                 return Optional.empty();
             }
             seen += part / 4;
         }
-        // Of two that are seen as well, such as the sheet and a frame printed on it, the larger is the sheet.
+        // Prefers the larger of two equally visible ones, such as the sheet and a frame printed on it.
         return seen < LEAST_SEEN ? Optional.empty() : Optional.of(new Quad(corners, seen * Math.pow(area, 0.1)));
     }
 
-    /** Positive for anticlockwise corners as seen, which is clockwise by pixels that count downwards. */
+    /** Returns the area, positive for corners that are anticlockwise as seen. */
     private static double area(List<Point> corners) {
         double twice = 0;
         for (int k = 0; k < 4; k++) {
@@ -194,8 +201,11 @@ final class PaperCornerFinder {
         return twice / 2;
     }
 
-    /** The part of a side, as far as it is inside the picture, along which its left in the picture is whiter. */
-    private double stepSeen(Point from, Point to) {
+    /**
+     * Returns the part of a side, as far as it lies in the picture, along which the inner side is whiter than the
+     * outer.
+     */
+    private double visiblePart(Point from, Point to) {
         Point inward = to.minus(from).unit().left().times(-ASIDE_PX);
         int places = 60;
         int inside = 0;

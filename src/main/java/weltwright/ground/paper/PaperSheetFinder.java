@@ -22,65 +22,74 @@ import weltwright.image.InterpolatedChannel;
 import weltwright.image.opencv.OpenCvPoints;
 
 /**
- * Finds a blank sheet of white paper in a picture, and its four edges to a fraction of a pixel.
+ * Finds a blank sheet of white paper in a picture, and points of its four edges to a fraction of a pixel.
  *
- * <p>Made for a sheet that lies flat on a darker or coloured table with all four edges in view, each for half its
- * length at least; a knife or a shadow may cross edges, and corners may be bent or cut off by the picture's rim. The
- * steps:
+ * <p>Made for a flat sheet on a darker or coloured table with all four edges in view, each for at least half its
+ * length. A knife or a shadow may cross edges; corners may be bent or lie outside the picture. The steps:
  *
  * <ol>
- *   <li>the corners roughly, in a reduced picture ({@link PaperCornerFinder});
- *   <li>each edge followed on the full picture ({@link RectangleSideDetector}), which keeps the bend that the lens
+ *   <li>find the corners roughly in a reduced picture ({@link PaperCornerFinder});
+ *   <li>detect points of each edge on the full picture ({@link RectangleSideDetector}), along the curve that the lens
  *       gives it;
- *   <li>which way the sheet lies, from its longer sides: right unless seen from more than 35 degrees aside;
- *   <li>each point of an edge given its place on the sheet, from the corners; a point counts across its edge only, so
- *       it is enough that the place is right to a few mm along it.
+ *   <li>take the longer sides of the picture for those of the sheet, which holds up to an obliquity of 35 degrees;
+ *   <li>assign each point its position on the sheet from the corners. Only the distance across the edge counts, so an
+ *       error of a few mm along the edge does no harm.
  * </ol>
  *
- * It stops at points of edges in pixels; {@link ViewSolver} makes a camera and a pose of them.
+ * The result are edge points in pixels; {@link ViewSolver} computes camera and pose.
  */
 public final class PaperSheetFinder {
     /**
-     * How far the proportions of paper are off, as the standard deviation of the ratio of width to height: half a mm or
-     * so in either. Common practice; ISO 216 allows more.
+     * Standard deviation of the ratio of a sheet's width and height, for half a mm or so in either. Common practice;
+     * ISO 216 allows more.
      */
     public static final double STRETCH_SIGMA = 0.002;
 
-    /** The sheet's proportions are checked by any phone's lens, within this. Common practice. */
+    /**
+     * Focal length over the picture's diagonal of a phone's main camera, with which the proportions are checked. Common
+     * practice.
+     */
     private static final double USUAL_FOCAL_PER_DIAGONAL = 27 / Math.hypot(36, 24);
 
+    /** Standard deviation of its logarithm. Chosen by eye. */
     private static final double USUAL_FOCAL_SIGMA = 0.3;
 
-    /** Beyond these a lens that would explain the sheet's shape is not one of those that phones have. */
+    /**
+     * Greatest factor between the fitted and the usual focal length; beyond it the proportions are wrong. Chosen by
+     * eye.
+     */
     private static final double GREATEST_FOCAL_FACTOR = 4;
 
-    /** Less of the edges than this fits where one of the four does not. */
+    /** Least part of the edge points that fit a sheet of the right proportions. Chosen by eye. */
     private static final double LEAST_FITTING = 0.85;
 
-    /** Every so many of the points of edges are enough for the check. */
+    /** One edge point in this number is used for the check. Chosen by eye. */
     private static final int SAMPLE_STEP = 8;
 
-    /** One side of a sheet of unknown size; any will do while its proportions alone are sought. */
+    /** Length of one side while only the proportions are sought; any value will do. */
     private static final double SHORT_SIDE_MM = 200;
 
-    /** Wide enough to leave a sheet's proportions to the picture alone. */
+    /** Standard deviation of the stretch while the proportions are sought, wide enough not to matter. Chosen by eye. */
     private static final double ANY_STRETCH_SIGMA = 0.3;
 
     private PaperSheetFinder() {}
 
     /**
-     * A sheet of paper. Its frame has x along the edges that are nearer to level, rightwards, y upwards in the picture,
-     * z to the camera, and its origin in the sheet's middle.
+     * A sheet of paper. Its frame has x along the more horizontal edges, to the right, y upwards in the picture, z to
+     * the camera and its origin in the middle.
      *
      * @param edges points of all four edges
-     * @param sizeXMm the sheet's length along x
-     * @param sizeYMm along y
+     * @param sizeXMm length along x
+     * @param sizeYMm length along y
      */
     public record Found(List<ControlPoint> edges, double sizeXMm, double sizeYMm) {
-        /** Office paper is cut to about a third of a millimetre; ISO 216 allows up to 2 mm. Common practice. */
+        /**
+         * Relative standard deviation of the size: office paper is cut to about 0.3 mm; ISO 216 allows up to 2 mm.
+         * Common practice.
+         */
         private static final double SCALE_SIGMA = 0.001;
 
-        /** The sheet as a ground to solve the view from. */
+        /** Returns the ground to solve the view from. */
         public LocatedGround located() {
             return new LocatedGround(
                     edges,
@@ -93,14 +102,14 @@ public final class PaperSheetFinder {
     }
 
     /**
-     * Finds a blank sheet of paper of known size.
+     * Finds a sheet of known size.
      *
-     * @param widthMm of the sheet
-     * @param heightMm of the sheet; which of the two lies along x is found out
-     * @throws UserFacingException where no sheet is to be seen, or too little of its edges
+     * @param widthMm one side of the sheet
+     * @param heightMm the other side; which of the two lies along x is determined from the picture
+     * @throws UserFacingException where there is no sheet, or too little of its edges is visible
      */
     public static Found find(DecodedPhoto picture, double widthMm, double heightMm) {
-        List<Side> sides = seen(picture).orElseThrow(PaperSheetFinder::nothing);
+        List<Side> sides = detectSides(picture).orElseThrow(PaperSheetFinder::noSheet);
         if (sides.stream().anyMatch(side -> side.points().isEmpty())) {
             throw new UserFacingException(
                     "One edge of the paper is hidden or too blurred to be followed.",
@@ -111,13 +120,17 @@ public final class PaperSheetFinder {
         return found;
     }
 
-    /** A sheet whose size nobody told, and what the picture says of its proportions. */
+    /** A sheet of unknown size, with its proportions. */
     public static final class Unsized {
         private static final int SAMPLES = 24;
 
-        /** The least of red, green and blue over the greatest: 0.7 on paper under a lamp, a third on coloured mats. */
+        /**
+         * Least ratio of the least to the greatest of red, green and blue on paper. Observed: 0.7 on paper under a
+         * lamp, a third on coloured mats.
+         */
         private static final double PALE = 0.55;
 
+        /** Least level of paper, relative to the picture's white level. Chosen by eye. */
         private static final double LIGHT = 0.5;
 
         private final List<Side> sides;
@@ -130,15 +143,15 @@ public final class PaperSheetFinder {
             this.logRatioSigma = logRatioSigma;
         }
 
-        /** How far a size is from the proportions that are seen, in standard deviations. */
+        /** Returns the difference between a size's proportions and the observed ones, in standard deviations. */
         public double misfit(double widthMm, double heightMm) {
             return Math.abs(Math.abs(logRatio) - Math.abs(Math.log(widthMm / heightMm)))
                     / Math.hypot(logRatioSigma, STRETCH_SIGMA);
         }
 
         /**
-         * Whether it is as pale as paper is, and not a mat or a board that has the sizes of paper: little colour, even
-         * under a warm lamp, and not much darker than the lightest that the picture shows.
+         * Whether the sheet is as white as paper, and not a mat or a board of the size of paper: little colour, even
+         * under a warm lamp, and not much darker than the picture's white.
          */
         public boolean isWhite(DecodedPhoto picture) {
             double[] pale = new double[SAMPLES * SAMPLES];
@@ -162,27 +175,27 @@ public final class PaperSheetFinder {
                             > LIGHT * ExposureStatistics.of(picture).whiteLevel();
         }
 
-        /** The sheet, taken to be of such a size. */
+        /** Returns the sheet with a size. */
         public Found sized(double widthMm, double heightMm) {
             return placed(sides, logRatio > 0, widthMm, heightMm);
         }
     }
 
     /**
-     * A sheet of any size, if there is one with its four edges in view.
+     * Finds a sheet of any size with its four edges in view.
      *
-     * @param lens what is known of the lens: seen aslant, a sheet's proportions are told no better than that
+     * @param lens prior of the lens, whose error limits that of the proportions
      */
     public static Optional<Unsized> lookFor(DecodedPhoto picture, LensPrior lens) {
-        return seen(picture)
+        return detectSides(picture)
                 .filter(sides -> sides.stream().noneMatch(side -> side.points().isEmpty()))
                 .map(sides -> unsized(sides, picture, lens));
     }
 
     /**
-     * The proportions are fitted together with view and lens, from those on that an undistorted lens of the likeliest
-     * focal length would give: the columns of the homography are the rectangle's sides as the camera sees them (Zhang,
-     * <i>A flexible new technique for camera calibration</i>, 2000).
+     * Fits the proportions together with view and lens. Starts from those that an undistorted lens of the most probable
+     * focal length gives: the columns of the homography are the rectangle's sides as the camera sees them (Zhang, <i>A
+     * flexible new technique for camera calibration</i>, 2000).
      */
     private static Unsized unsized(List<Side> sides, DecodedPhoto picture, LensPrior lens) {
         double[] h = Homography.of(Imgproc.getPerspectiveTransform(
@@ -205,20 +218,20 @@ public final class PaperSheetFinder {
     }
 
     /**
-     * A side of the sheet as it is seen.
+     * A side of the sheet in the picture.
      *
-     * @param from its corner, roughly
-     * @param points on its edge; empty where it could not be followed
+     * @param from its first corner, roughly
+     * @param points points on its edge; empty where it could not be detected
      */
     private record Side(Point from, List<Point> points) {}
 
-    /** The four sides, anticlockwise as seen, from the lower one on; empty where no sheet is to be seen. */
-    private static Optional<List<Side>> seen(DecodedPhoto picture) {
+    /** Detects the four sides, anticlockwise as seen from the lower one; empty where there is no sheet. */
+    private static Optional<List<Side>> detectSides(DecodedPhoto picture) {
         return PaperCornerFinder.find(picture)
                 .map(PaperSheetFinder::fromLowerLeft)
                 .map(corners -> {
                     InterpolatedChannel levels = picture.levels();
-                    // Pixels count downwards, so what lies to the left as seen lies to the right by them.
+                    // From corner k + 1 to k, since rows count downwards and the paper must lie on the left.
                     return IntStream.range(0, 4)
                             .mapToObj(k -> new Side(
                                     corners.get(k),
@@ -227,13 +240,13 @@ public final class PaperSheetFinder {
                 });
     }
 
-    private static UserFacingException nothing() {
+    private static UserFacingException noSheet() {
         return new UserFacingException(
                 "No sheet of paper with four straight edges is to be seen in the picture.",
                 "Lay the knife on white paper on a darker table, and photograph it with all four edges in view.");
     }
 
-    /** Whether the sheet is longer along x, which holds unless it is seen from far aside. */
+    /** Whether the sheet is longer along x, as judged from the picture. */
     private static boolean isLevel(List<Side> sides) {
         List<Point> corners = sides.stream().map(Side::from).toList();
         return side(corners, 0) + side(corners, 2) > side(corners, 1) + side(corners, 3);
@@ -245,14 +258,18 @@ public final class PaperSheetFinder {
         return level ? placed(sides, longer, shorter) : placed(sides, shorter, longer);
     }
 
-    /** The points of the sides with their places on a sheet of such a size. */
+    /** Assigns the points of the sides their positions on a sheet of a size. */
     private static Found placed(List<Side> sides, double sizeXMm, double sizeYMm) {
         List<Point> corners = sides.stream().map(Side::from).toList();
         List<List<Point>> pixels = sides.stream().map(Side::points).toList();
         return new Found(RectangleEdges.of(corners, pixels, sizeXMm, sizeYMm), sizeXMm, sizeYMm);
     }
 
-    /** On a sheet of other proportions one edge will not fit in, or only a lens that no phone has will fit all four. */
+    /**
+     * Checks that all four edges fit, with a lens that phones have.
+     *
+     * @throws UserFacingException where they do not
+     */
     private static void checkProportions(List<ControlPoint> edges, DecodedPhoto picture) {
         List<ControlPoint> sample = sample(edges);
         double usualPx = USUAL_FOCAL_PER_DIAGONAL * picture.diagonalPx();
@@ -279,13 +296,13 @@ public final class PaperSheetFinder {
                 .toList();
     }
 
-    /** The same corners, the first side being the one along the lower edge of the picture. */
+    /** Rotates the list of corners so that the first side is the lower one in the picture. */
     private static List<Point> fromLowerLeft(List<Point> corners) {
         int lower = 0;
         double most = -1;
         for (int k = 0; k < 4; k++) {
             Point way = corners.get((k + 1) % 4).minus(corners.get(k)).unit();
-            // Anticlockwise as seen, the lower side runs to the right.
+            // In this order the lower side runs to the right.
             if (way.x() > most) {
                 most = way.x();
                 lower = k;

@@ -14,16 +14,17 @@ import weltwright.ground.GroundLines;
 import weltwright.ground.GroundObservation;
 import weltwright.image.opencv.OpenCvPoints;
 
-/** Points seen on the four edges of a rectangle, each with its place on the rectangle, to a few mm along its edge. */
+/** Converts points on the four edges of a rectangle in a picture to control points. */
 public final class RectangleEdges {
-    /** How far to either side of an edge its sharpness is looked for; paper throws a shadow of its own. */
-    private static final double LOOK_MM = 1.5;
+    /** Half the length of a profile across an edge. Chosen by eye: less than a shadow of the paper is wide. */
+    private static final double PROFILE_HALF_MM = 1.5;
 
+    /** Half the length over which a profile is averaged along the edge. Chosen by eye. */
     private static final double HALF_LENGTH_MM = 2;
 
     private RectangleEdges() {}
 
-    /** The corners of a rectangle about the origin, anticlockwise from the lower left one. */
+    /** Returns the corners of a rectangle about the origin, anticlockwise from the lower left one. */
     public static List<Point> corners(double sizeXMm, double sizeYMm) {
         return List.of(
                 new Point(-sizeXMm / 2, -sizeYMm / 2),
@@ -33,10 +34,10 @@ public final class RectangleEdges {
     }
 
     /**
-     * Makes control points of points seen on the sides of a rectangle.
+     * Makes control points of points on the sides.
      *
-     * @param corners where its corners are seen, roughly, anticlockwise from the lower left one
-     * @param sides points seen on each side, the first from the first corner to the second
+     * @param corners the corners in the picture, roughly, anticlockwise from the lower left one
+     * @param sides points in the picture on each side, the first from the first corner to the second
      */
     public static List<ControlPoint> of(List<Point> corners, List<List<Point>> sides, double sizeXMm, double sizeYMm) {
         List<Point> places = corners(sizeXMm, sizeYMm);
@@ -55,21 +56,22 @@ public final class RectangleEdges {
         return edges;
     }
 
+    /** Returns the rectangle to be drawn over the photo. */
     public static GroundLines groundLines(double sizeXMm, double sizeYMm) {
         return new GroundLines(
                 List.of(Polyline.closed(corners(sizeXMm, sizeYMm))), new GroundLabel.Rectangle(sizeXMm, sizeYMm));
     }
 
-    /** What a rectangle shows of itself; points of its edges are few of all where something hides much of them. */
+    /** Returns the visible part of a rectangle; of one known by its corners alone, all of it. */
     public static GroundObservation observation(List<ControlPoint> references) {
         List<EdgeProfileLocation> edges = references.stream()
                 .flatMap(r -> r.edge().stream().map(along -> {
-                    Point across = along.left().times(2 * LOOK_MM);
+                    Point across = along.left().times(2 * PROFILE_HALF_MM);
                     return new EdgeProfileLocation(
                             r.onGround().minus(across.times(0.5)), across, HALF_LENGTH_MM, false);
                 }))
                 .toList();
         return new GroundObservation(
-                edges, references.size(), edges.isEmpty() ? references.size() : 4 * RectangleSideDetector.PLACES);
+                edges, references.size(), edges.isEmpty() ? references.size() : 4 * RectangleSideDetector.PROFILES);
     }
 }

@@ -13,39 +13,38 @@ import weltwright.image.DecodedPhoto;
 import weltwright.image.InterpolatedChannel;
 
 /**
- * A rectangle whose corners were set by hand, made as sure as the picture allows.
+ * Refines a rectangle whose corners were set by hand.
  *
- * <p>Between two corners runs an edge. Where all four can be followed, and a view of a rectangle of such a size
- * explains them, they count and the corners do not: hundreds of places to a fraction of a pixel each, against four to a
- * few. Where they cannot, because the rectangle is of marks or the edges are worn or hidden, the four corners are all
- * there is.
+ * <p>Where edges can be detected between all four corners, and a view of a rectangle of the stated size fits them, they
+ * replace the corners: hundreds of points to a fraction of a pixel instead of four to a few pixels. Otherwise, where
+ * the rectangle consists of marks or its edges are worn or hidden, the corners are used.
  */
 public final class RectangleFinder {
     /**
-     * How well a hand sets a corner, in pixels, as the standard deviation of one coordinate: the pointing, and that
-     * real corners are worn round. Common practice.
+     * Standard deviation of a coordinate of a corner set by hand, in pixels: pointing, and rounding of real corners.
+     * Common practice.
      */
     public static final double CORNER_SIGMA_PX = 2;
 
-    /** A side is measured with a ruler to about so much. Common practice. */
+    /** Standard deviation of a side measured with a ruler. Common practice. */
     private static final double SIDE_SIGMA_MM = 0.4;
 
-    /** Of the points on the edges so many must agree with a rectangle of the size that was told. */
+    /** Least part of the edge points that fit a rectangle of the stated size. Chosen by eye. */
     private static final double LEAST_FITTING = 0.85;
 
     private RectangleFinder() {}
 
     /**
-     * The rectangle. Its frame has x from its first corner to its second, or the other way where that is needed to have
-     * y upwards as seen from above; its origin is in its middle.
+     * A rectangle. Its frame has x from the first corner to the second, or reversed where y would otherwise point
+     * downwards as seen from above; its origin is in the middle.
      *
      * @param references the four corners, or points of all four edges
-     * @param byEdges which of the two
-     * @param sizeXMm its length along x
-     * @param sizeYMm along y
+     * @param byEdges whether the references are points of edges
+     * @param sizeXMm length along x
+     * @param sizeYMm length along y
      */
     public record Found(List<ControlPoint> references, boolean byEdges, double sizeXMm, double sizeYMm) {
-        /** The rectangle as a ground to solve the view from. */
+        /** Returns the ground to solve the view from. */
         public LocatedGround located() {
             return new LocatedGround(
                     references,
@@ -58,14 +57,14 @@ public final class RectangleFinder {
     }
 
     /**
-     * The rectangle that was told, by the straight edges between its corners where there are such.
+     * Detects the edges of a rectangle.
      *
-     * @param told its corners in the order of a walk round it, in pixels
-     * @param widthMm from the first corner to the second
-     * @param heightMm from the second to the third
+     * @param marked its corners in the picture, in either direction round
+     * @param widthMm length from the first corner to the second
+     * @param heightMm length from the second corner to the third
      */
-    public static Found find(DecodedPhoto picture, List<Point> told, double widthMm, double heightMm) {
-        List<Point> corners = anticlockwise(told);
+    public static Found find(DecodedPhoto picture, List<Point> marked, double widthMm, double heightMm) {
+        List<Point> corners = anticlockwise(marked);
         Found byCorners = new Found(
                 IntStream.range(0, 4)
                         .mapToObj(k -> new ControlPoint(
@@ -77,7 +76,7 @@ public final class RectangleFinder {
         InterpolatedChannel levels = picture.levels();
         for (int sign : new int[] {1, -1}) {
             List<List<Point>> sides = IntStream.range(0, 4)
-                    // Pixels count downwards, so what lies to the left as seen lies to the right by them.
+                    // From corner k + 1 to k, since rows count downwards and the inside must lie on the left.
                     .mapToObj(k -> RectangleSideDetector.detect(levels, corners.get((k + 1) % 4), corners.get(k), sign))
                     .toList();
             if (sides.stream().noneMatch(List::isEmpty)) {
@@ -91,23 +90,24 @@ public final class RectangleFinder {
         return byCorners;
     }
 
-    /** What was told of the lens has no say in it: it may be wrong, and the edges right. */
+    /**
+     * Whether a view fits the edges. The lens prior of the user is not used, since it may be wrong where the edges are
+     * right.
+     */
     private static boolean fits(Found found, DecodedPhoto picture) {
         ViewSolver.Solution fit = found.located().solve(picture, LensPrior.usual(picture.diagonalPx()));
         return fit.inliers() >= LEAST_FITTING * found.references().size() && fit.pixelSigma() < CORNER_SIGMA_PX;
     }
 
-    /**
-     * The corners anticlockwise as seen, the first two still along the width: the lower side from left to right, where
-     * they were given from the upper left one on.
-     */
-    private static List<Point> anticlockwise(List<Point> told) {
-        List<Point> corners = new ArrayList<>(told);
-        double turn = told.get(1).minus(told.get(0)).cross(told.get(2).minus(told.get(1)));
-        // Positive is clockwise as seen, for pixels count downwards.
-        if (turn > 0) {
+    /** Returns the corners anticlockwise as seen, with the first two still along the width. */
+    private static List<Point> anticlockwise(List<Point> marked) {
+        List<Point> corners = new ArrayList<>(marked);
+        double orientation =
+                marked.get(1).minus(marked.get(0)).cross(marked.get(2).minus(marked.get(1)));
+        // Positive is clockwise as seen, since rows count downwards.
+        if (orientation > 0) {
             Collections.reverse(corners);
         }
-        return turn > 0 ? corners : List.copyOf(told);
+        return orientation > 0 ? corners : List.copyOf(marked);
     }
 }

@@ -10,15 +10,17 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 
-/** The crossings of a ruled ground that have been found, by column and row; both may be negative. */
+/** The detected crossings of a ruled ground by column and row, either of which may be negative. */
 final class CrossingLattice {
-    /** Crossings farther off than so many columns or rows say nothing of where another must be. */
+    /**
+     * Greatest distance, in columns or rows, of crossings from which the step at a cell is predicted. Chosen by eye.
+     */
     static final int FARTHEST = 3;
 
     private final Map<Cell, LineCrossing> crossings = new HashMap<>();
 
     /**
-     * The number of a crossing.
+     * The position of a crossing in the lattice.
      *
      * @param column counted to the right
      * @param row counted upwards
@@ -38,11 +40,11 @@ final class CrossingLattice {
     }
 
     Set<Cell> cells() {
-        // In an order that is the same in every run, as that of Set.copyOf is not.
+        // Not Set.copyOf, whose order differs from run to run.
         return new LinkedHashSet<>(crossings.keySet());
     }
 
-    /** Row by row from the lowest, each from the left. */
+    /** Returns the crossings row by row from the lowest, each row from the left. */
     List<Map.Entry<Cell, LineCrossing>> inOrder() {
         Comparator<Cell> order = Comparator.comparingInt(Cell::row).thenComparingInt(Cell::column);
         return crossings.entrySet().stream()
@@ -57,7 +59,7 @@ final class CrossingLattice {
                 .orElseThrow();
     }
 
-    /** The usual width of the lines. */
+    /** Returns the median width of the lines. */
     double medianWidthPx() {
         double[] widths = crossings.values().stream()
                 .mapToDouble(LineCrossing::widthPx)
@@ -83,16 +85,19 @@ final class CrossingLattice {
     }
 
     /**
-     * Where a crossing should be and how its neighbours lie about it, judged from those found near it.
+     * The predicted crossing of a cell.
      *
-     * @param pixel its place
-     * @param right the way to its neighbour on the right
-     * @param up the way to its upper neighbour
-     * @param contrast of the crossings near it
+     * @param pixel its position
+     * @param right vector to the neighbour on the right
+     * @param up vector to the upper neighbour
+     * @param contrast mean contrast of the crossings next to it
      */
     record Expected(Point pixel, Point right, Point up, double contrast) {}
 
-    /** What to expect at a crossing that has a neighbour in the lattice; empty where too few are near it. */
+    /**
+     * Predicts a crossing from those nearby; empty where none of its neighbours or no step nearby is known.
+     * Extrapolates from two crossings in a row where there are such, else from single neighbours and the mean step.
+     */
     Optional<Expected> expected(Cell cell) {
         Optional<Point> toRight = step(cell, 1, 0);
         Optional<Point> upwards = step(cell, 0, 1);
@@ -103,9 +108,9 @@ final class CrossingLattice {
         Point up = upwards.get();
         Point sum = new Point(0, 0);
         double contrast = 0;
-        int straight = 0;
-        Point roughSum = new Point(0, 0);
-        int rough = 0;
+        int extrapolated = 0;
+        Point adjacentSum = new Point(0, 0);
+        int adjacent = 0;
         for (int side = 0; side < 4; side++) {
             int dx = side == 0 ? 1 : side == 1 ? -1 : 0;
             int dy = side == 2 ? 1 : side == 3 ? -1 : 0;
@@ -114,22 +119,22 @@ final class CrossingLattice {
                 continue;
             }
             contrast += near.contrast();
-            rough++;
-            roughSum = roughSum.plus(near.pixel()).minus(right.times(dx)).minus(up.times(dy));
+            adjacent++;
+            adjacentSum = adjacentSum.plus(near.pixel()).minus(right.times(dx)).minus(up.times(dy));
             Optional<Point> farther = pixel(cell.plus(2 * dx, 2 * dy));
             if (farther.isPresent()) {
-                straight++;
+                extrapolated++;
                 sum = sum.plus(near.pixel().times(2).minus(farther.get()));
             }
         }
-        if (rough == 0) {
+        if (adjacent == 0) {
             return Optional.empty();
         }
-        Point at = straight > 0 ? sum.times(1.0 / straight) : roughSum.times(1.0 / rough);
-        return Optional.of(new Expected(at, right, up, contrast / rough));
+        Point at = extrapolated > 0 ? sum.times(1.0 / extrapolated) : adjacentSum.times(1.0 / adjacent);
+        return Optional.of(new Expected(at, right, up, contrast / adjacent));
     }
 
-    /** The usual step from crossing to crossing in a direction, among the nearest of a place; empty if none is near. */
+    /** Returns the mean step from crossing to crossing in a direction, over the smallest neighbourhood that has one. */
     private Optional<Point> step(Cell cell, int dx, int dy) {
         Point sum = new Point(0, 0);
         int count = 0;
@@ -148,7 +153,7 @@ final class CrossingLattice {
         return count == 0 ? Optional.empty() : Optional.of(sum.times(1.0 / count));
     }
 
-    /** Half way between the least and the greatest column and row. */
+    /** Returns the cell half way between the least and the greatest column and row. */
     Cell middle() {
         return new Cell(
                 (extreme(true, false) + extreme(true, true)) / 2, (extreme(false, false) + extreme(false, true)) / 2);

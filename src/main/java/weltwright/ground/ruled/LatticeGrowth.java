@@ -16,34 +16,38 @@ import weltwright.ground.ruled.CrossingLattice.Expected;
 import weltwright.image.InterpolatedChannel;
 
 /**
- * Grows a lattice of crossings from a seed, neighbour by neighbour, over all of a ruled ground that shows.
+ * Grows a lattice of crossings from a seed, neighbour by neighbour, over the visible part of a ruled ground.
  *
- * <p>Each new crossing is looked for where those already found near it say that it must be, so the growth follows
- * perspective, a lens that bends lines and a mat that is not quite flat, and never steps farther than one crossing: it
- * goes round a knife along unbroken lines, and cannot lose count of them. It ends where lines end.
+ * <p>Each crossing is searched where the crossings already found nearby predict it, so the growth follows perspective,
+ * lens distortion and an uneven mat. It never skips a crossing: it goes around a knife along unbroken lines and cannot
+ * miscount them. It ends where the lines end.
  */
 final class LatticeGrowth {
-    /** A line this much weaker than those next to it is something else. */
+    /** Least contrast of a line, relative to the lines next to it. Chosen by eye. */
     private static final double LEAST_CONTRAST = 0.4;
 
-    /** Farther than this part of the pitch from where it must be, a crossing is another. */
+    /** Greatest distance of a crossing from its prediction, relative to the pitch. Chosen by eye. */
     private static final double GREATEST_MISS = 0.14;
 
-    /** A first patch has so many crossings to each side of its middle. */
+    /** Number of crossings of the first patch to each side of its middle. Chosen by eye. */
     private static final int PATCH = 2;
 
-    /** Of the 25 of the first patch. */
+    /** Least number of the 25 crossings of the first patch. Chosen by eye. */
     private static final int FEWEST_TO_START = 5;
 
-    /** What lines lead to needs three arms, since a knife may hide one; what only a guess says is there needs all. */
+    /**
+     * Arms of a crossing that must be visible where unbroken lines lead to it, since a knife may hide one; see
+     * {@link LineCrossing}.
+     */
     private static final int ENOUGH_ARMS = 3;
 
+    /** Arms that must be visible where only a prediction leads to a crossing. */
     private static final int ALL_ARMS = 4;
 
-    /** Narrower lines look as wide as this through any lens. */
+    /** Width that any narrower line has in the picture by blur. Chosen by eye. */
     private static final double LEAST_WIDTH_PX = 1.5;
 
-    /** Guesses at the lines' width, as a part of the way from line to line; chosen by eye. */
+    /** Line widths that are tried first, relative to the pitch. Chosen by eye. */
     private static final double[] WIDTH_PARTS = {0.03, 0.05, 0.08};
 
     private final InterpolatedChannel levels;
@@ -55,7 +59,7 @@ final class LatticeGrowth {
         this.finder = finder;
     }
 
-    /** The lattice round a seed; without crossings where the seed is none. */
+    /** Grows the lattice around a seed; it has no crossings where the seed is wrong. */
     static LatticeGrowth from(LatticeSeed seed, InterpolatedChannel levels) {
         LatticeGrowth growth = new LatticeGrowth(levels, finder(seed, levels, WIDTH_PARTS[0]));
         if (growth.start(seed)) {
@@ -68,12 +72,15 @@ final class LatticeGrowth {
         return lattice;
     }
 
-    /** 1 where lines are lighter than the ground, -1 where darker. */
+    /** Returns 1 where lines are lighter than the ground, -1 where darker. */
     int sign() {
         return finder.sign();
     }
 
-    /** Whether a first patch of crossings was found at the seed, or between it where it took several steps for one. */
+    /**
+     * Detects the first patch of crossings. Where other lines run between them, at a half, a third or a fifth of the
+     * step, starts again with the smaller step.
+     */
     private boolean start(LatticeSeed seed) {
         CrossingLattice patch = patchOfAnyWidth(seed);
         if (patch.size() < FEWEST_TO_START) {
@@ -98,7 +105,7 @@ final class LatticeGrowth {
         return new LineCrossingFinder(levels, seed.sign(), Math.max(LEAST_WIDTH_PX, widthPart * pitch));
     }
 
-    /** The lines' width is not known at first: the best of a few guesses is measured and used from then on. */
+    /** Detects the patch with several line widths, and again with the width measured on the best. */
     private CrossingLattice patchOfAnyWidth(LatticeSeed seed) {
         CrossingLattice best = new CrossingLattice();
         for (double part : WIDTH_PARTS) {
@@ -114,9 +121,9 @@ final class LatticeGrowth {
     }
 
     /**
-     * Whether beside most crossings another line runs at a part of the way to the next. It need only rise over what is
-     * to both sides of it: lines so blurred that they run into each other must not pass for ground, or the ruling would
-     * be taken for one several times as wide.
+     * Whether beside most crossings another line runs at a fraction of the step. It need only rise above both of its
+     * sides: blurred lines that run into each other must not pass for ground, or a multiple of the pitch would be
+     * taken.
      */
     private boolean hasLinesBetween(CrossingLattice patch, Point step, Point along, int parts) {
         long with = patch.inOrder().stream()
@@ -132,13 +139,16 @@ final class LatticeGrowth {
         return with > patch.size() / 2;
     }
 
-    /** The mean level beside a crossing, along the way to the next crossing but for its ends. */
+    /** Returns the mean level along a line beside a crossing, without the line's ends at the crossings. */
     private double level(LineCrossing crossing, Point aside, Point along) {
         Point middle = crossing.pixel().plus(aside).plus(along.times(0.5));
         return levels.profile(middle, along.unit(), 0.3 * along.norm(), 1, 0, 1)[0];
     }
 
-    /** The crossings of a patch round the seed, which it alone predicts well enough. */
+    /**
+     * Detects the patch of crossings that the seed predicts. The crossing at the seed, if found, corrects the
+     * prediction of the rest.
+     */
     private CrossingLattice patch(LatticeSeed seed) {
         CrossingLattice found = new CrossingLattice();
         Point off = new Point(0, 0);
@@ -165,9 +175,8 @@ final class LatticeGrowth {
     }
 
     /**
-     * First along the patch's rows, which shows where the ground's middle is; from there to both sides at the same
-     * time; and on from where they meet: farther from there than a cell's expectation looks, nothing is to be seen that
-     * was not there before.
+     * Grows along the patch's rows, which gives the ground's middle; from there to the left and to the right at the
+     * same time; and again from where both sides meet. Farther from the seam than predictions reach, this adds nothing.
      */
     private void growToBothSides() {
         int row = lattice.middle().row();
@@ -195,71 +204,72 @@ final class LatticeGrowth {
     private void grow(Collection<Cell> from, Predicate<Cell> where) {
         Collection<Cell> front = from;
         while (!front.isEmpty()) {
-            List<Seen> seen = front.stream()
+            List<Detected> detected = front.stream()
                     .flatMap(cell -> cell.neighbours().stream())
                     .filter(where)
                     .filter(cell -> !lattice.has(cell))
                     .distinct()
-                    .flatMap(cell -> lattice.expected(cell).map(at -> new Awaited(cell, at)).stream())
-                    .flatMap(awaited -> seen(awaited, ENOUGH_ARMS).stream())
+                    .flatMap(cell -> lattice.expected(cell).map(at -> new Predicted(cell, at)).stream())
+                    .flatMap(predicted -> detected(predicted, ENOUGH_ARMS).stream())
                     .toList();
-            seen.forEach(s -> lattice.put(s.cell(), s.crossing()));
-            front = seen.stream().map(Seen::cell).toList();
+            detected.forEach(s -> lattice.put(s.cell(), s.crossing()));
+            front = detected.stream().map(Detected::cell).toList();
         }
     }
 
-    private record Seen(Cell cell, LineCrossing crossing) {}
+    private record Detected(Cell cell, LineCrossing crossing) {}
 
-    private record Awaited(Cell cell, Expected expected) {}
+    private record Predicted(Cell cell, Expected expected) {}
 
-    /** A cell's crossing, if it is found where it is expected. */
-    private Optional<Seen> seen(Awaited awaited, int leastArms) {
-        Expected at = awaited.expected();
+    /** Detects the crossing of a cell near its prediction. */
+    private Optional<Detected> detected(Predicted predicted, int leastArms) {
+        Expected at = predicted.expected();
         double pitch = Math.min(at.right().norm(), at.up().norm());
         return finder.near(at.pixel(), at.right(), at.up(), LEAST_CONTRAST * at.contrast(), leastArms)
                 .filter(c -> c.pixel().distance(at.pixel()) < GREATEST_MISS * pitch)
-                .map(crossing -> new Seen(awaited.cell(), crossing));
+                .map(crossing -> new Detected(predicted.cell(), crossing));
     }
 
     /**
-     * Looks for crossings that no lines lead to, beyond a knife that lies across the whole ground: where a fit to those
-     * found expects them, the nearest first, since the fit knows little of what is far. Grows on from each.
+     * Searches crossings that no unbroken lines lead to, on the far side of a knife across the whole ground, where a
+     * fitted view predicts them. Starts with the nearest, since the prediction degrades with distance, and grows from
+     * each.
      *
-     * @param expected by the fit; empty outside the picture
-     * @return whether there were any
+     * @param expected prediction by the fit; empty outside the picture
+     * @return whether any were found
      */
     boolean growBeyond(Function<Cell, Optional<Expected>> expected) {
         int before = lattice.size();
-        List<Seen> beyond = beyond(expected).parallelStream()
-                .flatMap(awaited -> seen(awaited, ALL_ARMS).stream())
+        List<Detected> beyond = beyond(expected).parallelStream()
+                .flatMap(predicted -> detected(predicted, ALL_ARMS).stream())
                 .toList();
-        for (Seen seen : beyond) {
-            if (!lattice.has(seen.cell())) {
-                lattice.put(seen.cell(), seen.crossing());
-                grow(List.of(seen.cell()), cell -> true);
+        for (Detected detected : beyond) {
+            if (!lattice.has(detected.cell())) {
+                lattice.put(detected.cell(), detected.crossing());
+                grow(List.of(detected.cell()), cell -> true);
             }
         }
         return lattice.size() > before;
     }
 
-    /** All cells that are expected and were not found, the nearest first to those that were. */
-    private List<Awaited> beyond(Function<Cell, Optional<Expected>> expected) {
-        List<Awaited> beyond = new ArrayList<>();
+    /** Returns all predicted cells without a crossing, in the order of their distance from the lattice. */
+    private List<Predicted> beyond(Function<Cell, Optional<Expected>> expected) {
+        List<Predicted> beyond = new ArrayList<>();
         Collection<Cell> front = lattice.cells();
         Set<Cell> passed = new HashSet<>(front);
         while (!front.isEmpty()) {
-            List<Awaited> next = front.stream()
+            List<Predicted> next = front.stream()
                     .flatMap(cell -> cell.neighbours().stream())
                     .filter(passed::add)
-                    .flatMap(cell -> expected.apply(cell).map(at -> new Awaited(cell, at)).stream())
+                    .flatMap(cell -> expected.apply(cell).map(at -> new Predicted(cell, at)).stream())
                     .toList();
             beyond.addAll(next);
-            front = next.stream().map(Awaited::cell).toList();
+            front = next.stream().map(Predicted::cell).toList();
         }
         return beyond;
     }
 
-    /** Usual width of the ground's lines. */
+    /** Returns the median width of the ground's lines. */
     double lineWidthPx() {
         return lattice.medianWidthPx();
     }

@@ -18,62 +18,73 @@ import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 
 /**
- * A first guess at a ruled lattice in one patch of a picture: one crossing, and the ways to its two neighbours.
+ * A first estimate of a ruled lattice in a patch of a picture: one crossing and the vectors to two of its neighbours.
  *
  * <p>The steps:
  *
  * <ol>
- *   <li>the patch relative to its local median, which follows edges but no lines, with a ceiling on contrast;
- *   <li>its autocorrelation, which adds up all lines of the patch, whatever hides some of them: two families of lines
- *       make two ridges through its middle, along the lines, with knots where both families fall on themselves;
- *   <li>the directions of the two ridges, and the spacing of the knots along each;
- *   <li>the patch folded up by that spacing shows where in it the lines are, and whether lighter or darker.
+ *   <li>divide the picture by its local median, which follows edges but not lines, and limit the contrast;
+ *   <li>compute the autocorrelation of a patch, which sums up all its lines, whatever hides some of them. Two families
+ *       of lines give two ridges through its middle, with peaks at the pitches;
+ *   <li>find the directions of both ridges and the first peak along each;
+ *   <li>fold the patch by these vectors, which gives the position of the lines, and whether they are lighter or darker.
  * </ol>
  *
  * @param crossing in pixels of the full picture
- * @param right to the next crossing along the line that is nearer to level, rightwards
- * @param up to the next along the other line, upwards in the picture
+ * @param right vector to the next crossing along the more horizontal line, to the right
+ * @param up vector to the next crossing along the other line, upwards in the picture
  * @param sign 1 where lines are lighter than the ground, -1 where darker
  */
 record LatticeSeed(Point crossing, Point right, Point up, int sign) {
+    /** Longer side of the reduced picture. Chosen by eye. */
     private static final int REDUCED_LONG_SIDE_PX = 1512;
 
-    /** Of the reduced picture; the second is for wide rulings, which show too few lines in the first. */
+    /** Sizes of the patches in the reduced picture; the larger one for wide pitches. Chosen by eye. */
     private static final int[] PATCH_PX = {192, 384};
 
-    /** The ground at a place is the median of so many squares across, so wide that few of them lie on lines. */
+    /**
+     * Side of the window of the local median, in squares of {@link #SQUARE_PX}, so wide that few squares lie on lines.
+     * Chosen by eye.
+     */
     private static final int SQUARES = 5;
 
+    /** Side of a square whose mean enters the local median. Chosen by eye. */
     private static final int SQUARE_PX = 5;
 
-    /** How many parts across a patch are looked at by themselves. */
+    /** Number of blocks along the side of a patch whose texture is compared. Chosen by eye. */
     private static final int PATCH_BLOCKS = 4;
 
+    /** Greatest number of patches of a size. Chosen by eye. */
     private static final int PATCHES_TRIED = 8;
 
-    /** Contrast relative to the ground is cut off here: pale lines still show, and what glints no more than they. */
+    /** Limit of the contrast relative to the ground, so that glints count no more than pale lines. Chosen by eye. */
     private static final double CEILING = 0.5;
 
-    /** A ratio of one; more than twice that is far above the ceiling. */
+    /** The 8-bit value of a pixel as bright as the ground; 255 is about twice that, beyond the limit of contrast. */
     private static final double LIKE_GROUND = 128;
 
+    /** Added to both levels so that dark shadows are not divided by zero. Chosen by eye. */
     private static final double DARKEST = 4;
 
+    /** Step of the directions in which ridges are sought. Chosen by eye. */
     private static final double DEGREE_STEP = 0.5;
 
-    /** Seen from up to 45 degrees aside, lines that are square to each other stay this far from parallel. */
+    /**
+     * Least angle between the two families of lines, in degrees. Perpendicular lines keep more than this up to an
+     * obliquity of 45 degrees.
+     */
     private static final double LEAST_ANGLE = 50;
 
-    /** Guesses, the likeliest first, each made when it is asked for. To be closed. */
+    /** Returns seeds, the most probable first, each computed when it is requested. The stream must be closed. */
     static Stream<LatticeSeed> in(Mat grey) {
         double reduction = Math.min(1, (double) REDUCED_LONG_SIDE_PX / Math.max(grey.cols(), grey.rows()));
         Mat ratio = ratio(grey, reduction);
         Mat oneSided = of(ratio, relief -> relief * Math.abs(relief));
-        // A list, since a stream within a stream would make all of a size's guesses when asked for one.
+        // A list, since flatMap would compute all seeds of a size when one is requested.
         List<Rect> patches = IntStream.of(PATCH_PX)
                 .parallel()
                 .boxed()
-                .flatMap(patchPx -> busiest(oneSided, patchPx).stream())
+                .flatMap(patchPx -> mostTextured(oneSided, patchPx).stream())
                 .toList();
         oneSided.release();
         return patches.stream()
@@ -81,7 +92,10 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
                 .onClose(ratio::release);
     }
 
-    /** A reduced picture's pixel is the mean of a square of the full one's; its middle is shifted accordingly. */
+    /**
+     * Converts a seed from a patch of the reduced picture to the full picture, whose pixel centres are shifted by the
+     * reduction.
+     */
     private LatticeSeed placed(Rect patch, double reduction) {
         Point inReduced = crossing.plus(new Point(patch.x + 0.5, patch.y + 0.5));
         return new LatticeSeed(
@@ -91,18 +105,20 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
                 sign);
     }
 
-    /** How bright each pixel is over the ground round it, in parts of {@link #LIKE_GROUND}; 8 bits. */
+    /**
+     * Returns the brightness of each pixel relative to the ground around it, in units of {@link #LIKE_GROUND}; 8 bits.
+     */
     private static Mat ratio(Mat grey, double reduction) {
         Mat reduced = new Mat();
-        // Where each pixel is near a new one's middle, those next to it say enough.
+        // With a small reduction interpolation is as good as averaging, and faster.
         int by = reduction > 0.7 ? Imgproc.INTER_LINEAR : Imgproc.INTER_AREA;
         Imgproc.resize(grey, reduced, new Size(), reduction, reduction, by);
-        // What lies between lines changes slowly: the median of squares' means says as much as that of pixels.
+        // The ground is smooth, so the median of the squares' means replaces that of all pixels.
         Mat ground = new Mat();
         Imgproc.resize(reduced, ground, new Size(), 1.0 / SQUARE_PX, 1.0 / SQUARE_PX, Imgproc.INTER_AREA);
         Imgproc.medianBlur(ground, ground, SQUARES);
         Imgproc.resize(ground, ground, reduced.size(), 0, 0, Imgproc.INTER_LINEAR);
-        // A little more than nothing, lest the dark of a shadow be divided by.
+
         Core.add(reduced, new Scalar(DARKEST), reduced);
         Core.add(ground, new Scalar(DARKEST), ground);
         Core.divide(reduced, ground, reduced, LIKE_GROUND);
@@ -110,7 +126,7 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         return reduced;
     }
 
-    /** Some function of the relief, which is 0 where a pixel is as bright as the ground. */
+    /** Applies a function to the relief: the ratio less 1, limited in size. */
     private static Mat of(Mat ratio, DoubleUnaryOperator function) {
         float[] values = new float[256];
         for (int i = 0; i < values.length; i++) {
@@ -126,15 +142,14 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     }
 
     /**
-     * Patches that are busy all over, the busiest first, not much of one in another: a ruling goes on through the whole
-     * patch, and is as busy in one part of it as in another, while the grain, glint and edges of a knife leave parts of
-     * it quiet. What counts is relief to one side, as lines have it, over that to the other: waves of a table's grain
-     * have as much of both.
+     * Returns patches with uniform texture, those with the most texture first, which overlap by at most half. A ruling
+     * fills all blocks of a patch alike, while grain, glints and edges of a knife leave some blocks empty. The texture
+     * is the relief to one side less that to the other: lines lie on one side, waves of a table's grain on both.
      *
      * @param oneSided the square of the relief, with its sign
      */
-    private static List<Rect> busiest(Mat oneSided, int patchPx) {
-        record Busy(Rect patch, double relief) {}
+    private static List<Rect> mostTextured(Mat oneSided, int patchPx) {
+        record Textured(Rect patch, double relief) {}
         int block = Math.min(patchPx, Math.min(oneSided.cols(), oneSided.rows())) / PATCH_BLOCKS;
         int size = PATCH_BLOCKS * block;
         int columns = oneSided.cols() / block;
@@ -147,7 +162,7 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         for (Mat used : List.of(whole, blocks)) {
             used.release();
         }
-        List<Busy> patches = new ArrayList<>();
+        List<Textured> patches = new ArrayList<>();
         for (int j = 0; j + PATCH_BLOCKS <= rows; j++) {
             for (int i = 0; i + PATCH_BLOCKS <= columns; i++) {
                 float[] inPatch = new float[PATCH_BLOCKS * PATCH_BLOCKS];
@@ -155,16 +170,16 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
                     inPatch[k] = Math.abs(means[(j + k / PATCH_BLOCKS) * columns + i + k % PATCH_BLOCKS]);
                 }
                 Arrays.sort(inPatch);
-                double quiet = inPatch[inPatch.length / 4];
-                double lively = inPatch[3 * inPatch.length / 4];
-                patches.add(
-                        new Busy(new Rect(i * block, j * block, size, size), lively > 0 ? quiet * quiet / lively : 0));
+                double weak = inPatch[inPatch.length / 4];
+                double strong = inPatch[3 * inPatch.length / 4];
+                patches.add(new Textured(
+                        new Rect(i * block, j * block, size, size), strong > 0 ? weak * weak / strong : 0));
             }
         }
-        patches.sort(Comparator.comparingDouble(Busy::relief).reversed());
+        patches.sort(Comparator.comparingDouble(Textured::relief).reversed());
         List<Rect> apart = new ArrayList<>();
-        for (Busy busy : patches) {
-            Rect patch = busy.patch();
+        for (Textured textured : patches) {
+            Rect patch = textured.patch();
             boolean far =
                     apart.stream().allMatch(o -> Math.max(Math.abs(o.x - patch.x), Math.abs(o.y - patch.y)) > size / 2);
             if (far && apart.size() < PATCHES_TRIED) {
@@ -186,15 +201,15 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
     }
 
     private static Optional<LatticeSeed> seed(Mat patch) {
-        PatchAutocorrelation echo = new PatchAutocorrelation(patch);
+        PatchAutocorrelation autocorrelation = new PatchAutocorrelation(patch);
         double[] ridge = new double[(int) (180 / DEGREE_STEP)];
         for (int k = 0; k < ridge.length; k++) {
-            ridge[k] = echo.along(direction(k));
+            ridge[k] = autocorrelation.meanAlong(direction(k));
         }
         int first = strongest(ridge, -1);
         int second = strongest(ridge, first);
-        Optional<Point> a = echo.knot(direction(first));
-        Optional<Point> b = echo.knot(direction(second));
+        Optional<Point> a = autocorrelation.firstPeak(direction(first));
+        Optional<Point> b = autocorrelation.firstPeak(direction(second));
         if (a.isEmpty() || b.isEmpty()) {
             return Optional.empty();
         }
@@ -203,7 +218,7 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         Point right = firstIsLevel ? a.get() : b.get();
         Point up = firstIsLevel ? b.get() : a.get();
         right = right.x() < 0 ? right.times(-1) : right;
-        // Pixels count downwards: seen from above, up is to the left of right where their cross product is negative.
+        // Rows count downwards, so "up" is on the left of "right" where the cross product is negative.
         up = right.cross(up) > 0 ? up.times(-1) : up;
         return Optional.of(folded(patch, right, up));
     }
@@ -237,7 +252,7 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
                 Point at = new Point(x, y).minus(middle);
                 double a = at.cross(up) / det;
                 double b = right.cross(at) / det;
-                // Farther out the lines draw together and the folds no longer fit.
+                // Farther out perspective makes the folds overlap wrongly.
                 if (Math.abs(a) < 1.5 && Math.abs(b) < 1.5) {
                     uprights.add(a, relief[y * patch.cols() + x]);
                     levels.add(b, relief[y * patch.cols() + x]);
@@ -249,7 +264,7 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
         return new LatticeSeed(crossing, right, up, sign);
     }
 
-    /** Values by the fraction of their place. */
+    /** Means of values by the fractional part of their position. */
     private static final class Fold {
         private final double[] sums;
         private final int[] counts;
@@ -273,7 +288,10 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
             return means;
         }
 
-        /** Lines take up less room than the ground, so theirs is the longer tail. */
+        /**
+         * Returns the third moment of the means. Lines are narrower than the ground between them, so its sign is that
+         * of the lines.
+         */
         double skew() {
             double[] means = means();
             double mean = 0;
@@ -287,7 +305,7 @@ record LatticeSeed(Point crossing, Point right, Point up, int sign) {
             return skew;
         }
 
-        /** The place of the lines, from -1/2 to 1/2. */
+        /** Returns the position of the lines, from -1/2 to 1/2. */
         double peak(int sign) {
             double[] means = means();
             int best = 0;

@@ -5,21 +5,23 @@ import weltwright.geometry.Point;
 import weltwright.image.InterpolatedChannel;
 
 /**
- * Finds a crossing of two ruled lines near a place where one is expected, to a small fraction of a pixel.
+ * Finds the crossing of two ruled lines near a predicted position, to a small fraction of a pixel.
  *
- * <p>Each line is looked at where nothing but the line should be: on the two stretches, or arms, between this crossing
- * and the next on either side, by the profile across. The crossing is where the lines through the arms' middles meet.
- * What lies at the crossing itself, where bold meets thin and ink runs, has no say.
+ * <p>Each line is located in profiles across its two arms, the stretches between this crossing and its neighbours. The
+ * crossing is the intersection of the lines through the arms' middles. The crossing itself, where bold and thin lines
+ * overlap and ink runs, is not sampled.
  */
 final class LineCrossingFinder {
-    /** An arm's middle, and half its length, as parts of the way to the next crossing. */
+    /** Middle of an arm, relative to the step. Chosen by eye. */
     private static final double ARM_AT = 0.3;
 
+    /** Half the length of an arm, relative to the step. Chosen by eye. */
     private static final double ARM_HALF = 0.15;
 
-    /** How far across a line is looked for, at most, as a part of the way to the next crossing. */
+    /** Greatest reach of a profile to either side, relative to the step across the line. Chosen by eye. */
     private static final double REACH = 0.27;
 
+    /** Number of samples along an arm. Chosen by eye. */
     private static final int SAMPLES_ALONG = 9;
 
     private final InterpolatedChannel levels;
@@ -28,7 +30,7 @@ final class LineCrossingFinder {
 
     /**
      * @param sign 1 where lines are lighter than the ground, -1 where darker
-     * @param widthPx of the thinner lines, about
+     * @param widthPx approximate width of the thinner lines
      */
     LineCrossingFinder(InterpolatedChannel levels, int sign, double widthPx) {
         this.levels = levels;
@@ -41,35 +43,41 @@ final class LineCrossingFinder {
     }
 
     /**
-     * @param guess where the crossing should be
-     * @param right from there to the next crossing along the one line, in pixels
-     * @param up to the next along the other
-     * @param leastContrast arms with less do not count
-     * @param leastArms three or all four, without which there is no crossing
+     * Finds a crossing.
+     *
+     * @param guess predicted position
+     * @param right vector to the next crossing along one line, in pixels
+     * @param up vector to the next crossing along the other line
+     * @param leastContrast least contrast of an arm, in grey levels
+     * @param leastArms least number of arms, 3 or 4
      */
     Optional<LineCrossing> near(Point guess, Point right, Point up, double leastContrast, int leastArms) {
         if (!levels.contains(guess, 2)) {
             return Optional.empty();
         }
-        Line across = line(guess, right, up, leastContrast, leastArms - 2);
-        if (across.arms == 0) {
+        Line level = line(guess, right, up, leastContrast, leastArms - 2);
+        if (level.arms == 0) {
             return Optional.empty();
         }
-        Line upright = line(guess, up, right, leastContrast, leastArms - across.arms);
+        Line upright = line(guess, up, right, leastContrast, leastArms - level.arms);
         if (upright.arms == 0) {
             return Optional.empty();
         }
-        double t = upright.through.minus(across.through).cross(upright.along) / across.along.cross(upright.along);
+        double t = upright.through.minus(level.through).cross(upright.along) / level.along.cross(upright.along);
         return Optional.of(new LineCrossing(
-                across.through.plus(across.along.times(t)),
-                Math.min(across.contrast, upright.contrast),
-                Math.min(across.widthPx, upright.widthPx),
-                across.arms + upright.arms));
+                level.through.plus(level.along.times(t)),
+                Math.min(level.contrast, upright.contrast),
+                Math.min(level.widthPx, upright.widthPx),
+                level.arms + upright.arms));
     }
 
     private record Line(Point through, Point along, double contrast, double widthPx, int arms) {}
 
-    /** @param leastArms one or both, without which there is no line; the second is not looked for in vain */
+    /**
+     * Locates a line by its arms.
+     *
+     * @param leastArms least number of arms, 1 or 2; with 2 the second arm is skipped where the first is missing
+     */
     private Line line(Point guess, Point step, Point aside, double leastContrast, int leastArms) {
         Point[] middles = new Point[2];
         double contrast = 0;

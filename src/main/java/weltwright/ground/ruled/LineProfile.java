@@ -6,33 +6,36 @@ import weltwright.geometry.fit.OrderStatistic;
 import weltwright.image.ProfilePeak;
 
 /**
- * A short stretch of a ruled line, as its profile across shows it.
+ * The position, contrast and width of a ruled line, measured on a profile across it.
  *
- * @param offsetPx from the profile's middle to the line's middle, positive along the profile
- * @param contrast the line's level less the ground's beside it; positive whether the line is lighter or darker
- * @param widthPx of the line at half its contrast
+ * @param offsetPx distance from the profile's middle to the line's middle, positive along the profile
+ * @param contrast the line's level relative to the ground beside it, in grey levels; positive for light and dark lines
+ * @param widthPx equivalent width: area of the peak over its contrast
  */
 record LineProfile(double offsetPx, double contrast, double widthPx) {
-    /** Less than this many grey levels is lost in the noise of any picture. */
+    /** Least contrast in grey levels, above the noise of usual pictures. Chosen by eye. */
     private static final double LEAST_CONTRAST = 2.5;
 
-    /** The ground beside a line is even to this part of the contrast: an edge's, or a scar beside a line, is not. */
+    /**
+     * Greatest difference of levels on the ground beside the line, relative to its contrast; edges and scratches exceed
+     * it. Chosen by eye.
+     */
     private static final double EVENNESS = 0.45;
 
     /**
-     * The line in a profile, if there is one and no more than one: a bump with even ground on both sides.
+     * Measures the line in a profile; empty where there is none, or the ground beside it is uneven.
      *
      * @param profile levels across the line
-     * @param stepPx between them
+     * @param stepPx distance of the samples
      * @param sign 1 where lines are lighter than the ground, -1 where darker
-     * @param widthPx the line's expected width, about; it may be twice that, as bold lines are
+     * @param widthPx approximate width of the line, which may be twice that for a bold line
      */
     static Optional<LineProfile> in(double[] profile, double stepPx, int sign, double widthPx) {
         int n = profile.length;
-        // Ground must be left to be seen on both sides.
-        int rim = (int) Math.ceil(1.2 * widthPx / stepPx);
+        // Leaves room for ground on both sides.
+        int border = (int) Math.ceil(1.2 * widthPx / stepPx);
         int top = -1;
-        for (int k = rim; k < n - rim; k++) {
+        for (int k = border; k < n - border; k++) {
             if (top < 0 || sign * profile[k] > sign * profile[top]) {
                 top = k;
             }
@@ -55,13 +58,13 @@ record LineProfile(double offsetPx, double contrast, double widthPx) {
             return Optional.empty();
         }
         double slope = (right - left) / (rightStart + (n - rightStart) / 2.0 - leftEnd / 2.0);
-        double[] bump = new double[n];
+        double[] peak = new double[n];
         double above = 0;
         for (int k = 0; k < n; k++) {
-            bump[k] = Math.max(0, sign * (profile[k] - ground - slope * (k - top)));
-            above += k >= leftEnd && k < rightStart ? bump[k] : 0;
+            peak[k] = Math.max(0, sign * (profile[k] - ground - slope * (k - top)));
+            above += k >= leftEnd && k < rightStart ? peak[k] : 0;
         }
-        double centre = ProfilePeak.centre(bump, top, 2 * widthPx / stepPx);
+        double centre = ProfilePeak.centre(peak, top, 2 * widthPx / stepPx);
         return Optional.of(new LineProfile((centre - (n - 1) / 2.0) * stepPx, contrast, stepPx * above / contrast));
     }
 

@@ -34,58 +34,54 @@ import weltwright.image.InterpolatedChannel;
  * Finds a ruled ground in a picture, such as a cutting mat or squared paper, and its crossings to a fraction of a
  * pixel.
  *
- * <p>Made for two families of parallel lines square to each other, each evenly spaced, lighter or darker than the
- * ground between them, some of them bolder; for a knife that hides part of it, numbers, scars, the ground's edge, and a
- * table around it. The steps:
+ * <p>Made for two perpendicular families of equally spaced lines, lighter or darker than the ground, some of them
+ * bolder; for a knife that hides part of it, numbers, scratches, the ground's edge and a table around it. The steps:
  *
  * <ol>
- *   <li>in a few patches of a reduced picture, guess at lattices ({@link LatticeSeed});
- *   <li>from the first guess that holds, grow outwards on the full picture ({@link LatticeGrowth});
- *   <li>fit a view to the crossings; look where it says that there are more, beyond the reach of unbroken lines;
- *   <li>drop those that the view contradicts.
+ *   <li>estimate lattices in a few patches of a reduced picture ({@link LatticeSeed});
+ *   <li>grow the first good one on the full picture ({@link LatticeGrowth});
+ *   <li>fit a view to the crossings, and search more of them where it predicts them beyond the reach of unbroken lines;
+ *   <li>drop crossings that do not fit the view.
  * </ol>
  *
- * The pitch must be told: nothing in a picture tells a small ground seen from near from a large one seen from afar.
- * Each line that shows is taken to be one pitch from the next, bold or not. It stops at crossings in pixels;
- * {@link ViewSolver} makes a camera and a pose of them.
+ * The pitch must be given, since a picture does not determine scale. Neighbouring lines, bold or not, are one pitch
+ * apart. The result are crossings in pixels; {@link ViewSolver} computes camera and pose.
  */
 public final class RuledGroundFinder {
-    /**
-     * How far a ruling's proportions are off: standard deviation of the ratio of its pitches, over 1. Common practice.
-     */
+    /** Standard deviation of the ratio of a ruling's pitches along x and y. Common practice. */
     public static final double STRETCH_SIGMA = 0.0005;
 
     /**
-     * Lines half a millimetre wide on a ground as large as a table are two pixels wide in such a picture; a finer one
-     * tells no more of where they are, as its pixels are as much noisier.
+     * Longer side from which a picture is fine enough: lines 0.5 mm wide on a ground as large as a table are two pixels
+     * wide. A finer picture locates them no better, as its pixels are noisier. Chosen by eye.
      */
     private static final int FINE_LONG_SIDE_PX = 1900;
 
-    /** Fewer than this are a pattern on something else, or a ground hidden nearly wholly. */
+    /** Least number of crossings; fewer may be a pattern on something else. Chosen by eye. */
     private static final int FEWEST_CROSSINGS = 30;
 
+    /** Least number of lines of each family. Chosen by eye. */
     private static final int FEWEST_LINES = 4;
 
-    /** With this many the rest of the guesses need not be tried. */
+    /** Number of crossings from which no other seeds are tried. Chosen by eye. */
     private static final int PLENTY = 120;
 
-    /** Enough to check a fit with; all of them are left to the solver of the view. */
+    /** Number of crossings that the check's view is fitted to. Chosen by eye. */
     private static final int SAMPLE = 150;
 
     /**
-     * The check must not hang on what is known of the lens, nor on where its axis lies, since the picture may be
-     * cropped: any phone's will do. Common practice.
+     * Focal length over the picture's diagonal of a phone's main camera. The check uses it rather than the user's
+     * prior, which may be wrong. Common practice.
      */
     private static final double USUAL_FOCAL_PER_DIAGONAL = 27 / Math.hypot(36, 24);
 
+    /** Standard deviation of its logarithm. Chosen by eye. */
     private static final double USUAL_FOCAL_SIGMA = 0.3;
 
-    /**
-     * How far from the view's fit a crossing may be, as a part of the pitch, if it is one: mats are a little uneven.
-     */
+    /** Greatest distance of a crossing from the fit, relative to the pitch; allows for uneven mats. Chosen by eye. */
     private static final double GREATEST_MISFIT = 0.08;
 
-    /** With fewer that fit, lines were miscounted or the ground is bent. */
+    /** Least part of the crossings that fit; with fewer, lines were miscounted or the ground is bent. Chosen by eye. */
     private static final double LEAST_FITTING = 0.9;
 
     private final DecodedPhoto picture;
@@ -99,24 +95,25 @@ public final class RuledGroundFinder {
     }
 
     /**
-     * A ruled ground. Its frame has x along the lines that are nearer to level, rightwards, y upwards in the picture, z
-     * to the camera, and its origin on a crossing near the middle of what shows.
+     * A ruled ground. Its frame has x along the more horizontal lines, to the right, y upwards in the picture, z to the
+     * camera and its origin at a crossing near the middle of the visible part.
      *
-     * @param crossings those seen whole, and where the picture shows them; hundreds as a rule
-     * @param extent what of the ground was seen: the smallest convex region round all crossings, in the ground frame
-     * @param linesLighter whether lines are lighter than the ground between them
-     * @param lineWidthPx usual width of the thinner lines
+     * @param crossings the crossings with all four arms visible, as a rule hundreds
+     * @param extent convex hull of all crossings, in the ground frame
+     * @param linesLighter whether lines are lighter than the ground
+     * @param lineWidthPx median width of the lines
      */
     public record Found(List<ControlPoint> crossings, Region extent, boolean linesLighter, double lineWidthPx) {
-        /** From a line's middle so much of a pitch is looked over: beyond the line, not as far as the next. */
-        private static final double LOOK = 0.3;
+        /** Length of a profile from the middle of a line, relative to the pitch. Chosen by eye. */
+        private static final double PROFILE_LENGTH = 0.3;
 
+        /** Half the length over which a profile is averaged along the line, relative to the pitch. Chosen by eye. */
         private static final double HALF_EDGE = 0.25;
 
-        /** Mats and printed squares are true to about this. Common practice. */
+        /** Relative standard deviation of the pitch of mats and printed squares. Common practice. */
         private static final double SCALE_SIGMA = 0.0007;
 
-        /** The same in a picture with four pixels for one. */
+        /** Converts from a picture of half the resolution. */
         private Found doubled() {
             List<ControlPoint> doubled = crossings.stream()
                     .map(crossing -> new ControlPoint(
@@ -126,9 +123,9 @@ public final class RuledGroundFinder {
         }
 
         /**
-         * Gives the crossings found their places on the ground.
+         * Returns the ground to solve the view from.
          *
-         * @param pitchMm from line to line; the same along x and y
+         * @param pitchMm distance of the lines along x and y
          */
         public LocatedGround located(double pitchMm) {
             return new LocatedGround(
@@ -148,7 +145,10 @@ public final class RuledGroundFinder {
         private List<EdgeProfileLocation> edges(double pitchMm) {
             return ControlPoint.neighbours(crossings, pitchMm).stream()
                     .map(pair -> new EdgeProfileLocation(
-                            pair.middle(), pair.along().left().times(LOOK * pitchMm), HALF_EDGE * pitchMm, true))
+                            pair.middle(),
+                            pair.along().left().times(PROFILE_LENGTH * pitchMm),
+                            HALF_EDGE * pitchMm,
+                            true))
                     .toList();
         }
 
@@ -166,7 +166,7 @@ public final class RuledGroundFinder {
             return new GroundLines(lines, new GroundLabel.Ruling(pitchMm));
         }
 
-        /** The part of a line that lies on what was seen of the ground. */
+        /** Clips a line to the visible part. */
         private Optional<Polyline> inside(Point from, Point to) {
             Coordinate[] part = extent.area()
                     .intersection(Polyline.open(List.of(from, to)).lineString())
@@ -180,30 +180,32 @@ public final class RuledGroundFinder {
     /**
      * Finds a ruled ground of known pitch.
      *
-     * @param pitchXMm from one upright line to the next
-     * @param pitchYMm from one level line to the next
-     * @throws UserFacingException where no such ground is to be seen, or too little of it
+     * @param pitchXMm distance of the vertical lines
+     * @param pitchYMm distance of the horizontal lines
+     * @throws UserFacingException where there is no such ground, or too little of it is visible
      */
     public static Found find(DecodedPhoto picture, double pitchXMm, double pitchYMm) {
         return search(picture, pitchXMm, pitchYMm)
-                .orElseThrow(RuledGroundFinder::nothing)
+                .orElseThrow(RuledGroundFinder::noRuledGround)
                 .orElseThrow(() -> new UserFacingException(
                         "The lines that are to be seen in the picture are not spaced evenly.",
                         "Lay the mat or the paper flat, or use the printed reference sheet."));
     }
 
     /**
-     * The same, or nothing where there is no such ground; with the unit of length for its pitch, where that is unknown.
+     * Finds a ruled ground of equal pitches; empty where there is none.
+     *
+     * @param pitchMm distance of the lines; 1 where it is unknown, which makes it the unit of length
      */
     public static Optional<Found> lookFor(DecodedPhoto picture, double pitchMm) {
         return search(picture, pitchMm, pitchMm).flatMap(found -> found);
     }
 
     /**
-     * What is found in the picture halved, where that is fine enough; lines lie too close for it if the whole picture
-     * shows more.
+     * Searches the picture at half the resolution where that is fine enough, else, or where lines are too dense for it,
+     * at full resolution.
      *
-     * @return nothing where there is no lattice, or too small a one; and nothing in it where it is not evenly spaced
+     * @return empty where there is no large lattice; an inner empty value where it is not evenly spaced
      */
     private static Optional<Optional<Found>> search(DecodedPhoto picture, double pitchXMm, double pitchYMm) {
         if (Math.max(picture.widthPx(), picture.heightPx()) >= 2 * FINE_LONG_SIDE_PX) {
@@ -219,7 +221,7 @@ public final class RuledGroundFinder {
 
     private static Optional<LatticeGrowth> grown(DecodedPhoto picture) {
         Optional<LatticeGrowth> grown = grown(picture.grey(), picture.levels());
-        // Lines as light as the ground, red on green, show in one colour only.
+        // Lines as bright as the ground, such as red on green, are visible in single channels only.
         for (int channel = 0; grown.isEmpty() && channel < 3; channel++) {
             Mat colour = new Mat();
             Core.extractChannel(picture.bgr(), colour, channel);
@@ -229,7 +231,7 @@ public final class RuledGroundFinder {
         return grown;
     }
 
-    /** The first lattice that is large, or else the largest, if it is large enough to be one. */
+    /** Returns the first lattice with plenty of crossings, or else the largest one, if it is large enough. */
     private static Optional<LatticeGrowth> grown(Mat channel, InterpolatedChannel levels) {
         LatticeGrowth best = null;
         try (Stream<LatticeSeed> all = LatticeSeed.in(channel)) {
@@ -248,14 +250,14 @@ public final class RuledGroundFinder {
                 && lattice.rows() >= FEWEST_LINES;
     }
 
-    private static UserFacingException nothing() {
+    private static UserFacingException noRuledGround() {
         return new UserFacingException(
                 "No ruled ground is to be seen in the picture.",
                 "Photograph the knife on a cutting mat or squared paper with plenty of its lines in view, sharp and"
                         + " evenly lit, or choose another kind of ground.");
     }
 
-    /** Nothing where its lines are not spaced evenly. */
+    /** Fits a view to a lattice; empty where its lines are not evenly spaced. */
     private Optional<Found> found(LatticeGrowth growth) {
         CrossingLattice lattice = growth.lattice();
         CameraView fit = fit(lattice);

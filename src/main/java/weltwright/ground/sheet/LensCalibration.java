@@ -21,35 +21,35 @@ import weltwright.image.metadata.CameraIdentity;
 import weltwright.units.PrintScale;
 
 /**
- * One lens from several photos of the reference sheet: focal length and two radial terms, common to all of them, a pose
- * for each, and one stretch of the printed sheet, fitted at once ({@link BundleAdjustment}). What none of the photos
- * says by itself, several say together: seen aslant from several sides, the sheet tells the lens to a few thousandths.
+ * Calibrates a lens from several photos of the reference sheet: focal length and two radial terms, with a pose for each
+ * photo and a stretch of the print, fitted at once ({@link BundleAdjustment}). Photos tilted to several sides determine
+ * the focal length to a few thousandths, which a single one does not.
  */
 public final class LensCalibration {
     public static final int FEWEST_PHOTOS = 3;
 
-    /** Photos of one lens in no more than so many; more say nothing new. */
+    /** Greatest number of photos; more add no accuracy. Chosen by eye. */
     private static final int MOST_PHOTOS = 20;
 
-    /** A sheet's bars are measured to about so much of their length. Common practice. */
+    /** Standard deviation of the stretch, by the error of measuring the sheet's bars. Common practice. */
     private static final double STRETCH_SIGMA = 0.0005;
 
-    /** A lens known no better than this serves no better than Exif does. */
+    /** Relative standard deviation of the focal length above which Exif is as good. Chosen by eye. */
     private static final double POOR = 0.01;
 
-    /** A sheet that is bent, or of other views than the rest, fits so much worse than its corners are found. */
+    /** Noise of a photo above which its sheet is bent or the photo does not belong to the others. Chosen by eye. */
     private static final double GREATEST_NOISE_PX = 0.6;
 
     private LensCalibration() {}
 
     /**
-     * Measures the lens of a phone from photos of the reference sheet.
+     * Calibrates a lens.
      *
-     * @param told a name for it; empty to call it what Exif calls the camera
-     * @param scale what the sheet's two bars measure, over their nominal length
-     * @throws UserFacingException where the photos are too few, not of one lens, or do not tell it well enough
+     * @param givenName name of the lens; empty for the camera's name by Exif
+     * @param scale the measured lengths of the sheet's bars over the nominal one
+     * @throws UserFacingException where the photos are too few, not of one lens, or do not determine it well enough
      */
-    public static CalibratedLens of(List<Photo> photos, Optional<String> told, PrintScale scale) {
+    public static CalibratedLens of(List<Photo> photos, Optional<String> givenName, PrintScale scale) {
         if (photos.size() < FEWEST_PHOTOS || photos.size() > MOST_PHOTOS) {
             throw new UserFacingException(
                     "A lens is measured from " + FEWEST_PHOTOS + " to " + MOST_PHOTOS + " photos, and " + photos.size()
@@ -58,12 +58,13 @@ public final class LensCalibration {
         }
         Photo first = photos.get(0);
         checkSameCamera(photos);
-        String name = told.or(() -> first.camera().map(CameraIdentity::toString))
+        String name = givenName
+                .or(() -> first.camera().map(CameraIdentity::toString))
                 .orElseThrow(() -> new UserFacingException(
                         "The photos do not say which phone took them.", "Give the phone a name of your own."));
-        List<List<ControlPoint>> seen =
+        List<List<ControlPoint>> observations =
                 photos.stream().map(photo -> corners(photo, first, scale)).toList();
-        Lens lens = fit(seen, longSide(first), shortSide(first));
+        Lens lens = fit(observations, longSide(first), shortSide(first));
         if (lens.errors().focal() > POOR) {
             throw new UserFacingException(
                     String.format(
@@ -84,25 +85,29 @@ public final class LensCalibration {
                 photos.size());
     }
 
-    /** A lens in pixels of the pictures that it was fitted to. */
+    /** A lens in pixels of the pictures it was fitted to. */
     record Lens(double focalPx, double k1, double k2, CalibratedLens.Errors errors) {}
 
-    /** @param seen points of a flat ground in each view, all in pixels of pictures of this size */
-    static Lens fit(List<List<ControlPoint>> seen, int widthPx, int heightPx) {
+    /**
+     * Fits a lens.
+     *
+     * @param observations control points of each view, in pixels of pictures of one size
+     */
+    static Lens fit(List<List<ControlPoint>> observations, int widthPx, int heightPx) {
         LensPrior prior = LensPrior.usual(Math.hypot(widthPx, heightPx)).withMountingTolerance();
         BundleAdjustment best = DoubleStream.of(-0.4, 0, 0.4, 0.8)
                 .mapToObj(step -> new PinholeCamera(
                         prior.focalPx() * Math.exp(step), (widthPx - 1) / 2.0, (heightPx - 1) / 2.0, 0, 0))
                 .map(camera -> new BundleAdjustment(
-                                seen,
+                                observations,
                                 prior,
                                 STRETCH_SIGMA,
                                 ViewSolver.LEAST_PIXEL_SIGMA,
-                                BundleAdjustment.starts(seen, camera))
+                                BundleAdjustment.starts(observations, camera))
                         .run())
                 .min(Comparator.comparingDouble(BundleAdjustment::cost))
                 .orElseThrow();
-        for (int v = 0; v < seen.size(); v++) {
+        for (int v = 0; v < observations.size(); v++) {
             if (best.pixelSigma(v) > GREATEST_NOISE_PX) {
                 throw new UserFacingException(
                         "The sheet in photo " + (v + 1) + " does not fit in with the others.",
@@ -131,23 +136,23 @@ public final class LensCalibration {
         }
     }
 
-    /** The sheet's corners, as if the picture lay on its longer side and were of the first one's size. */
+    /** Returns the sheet's corners, converted to a landscape picture of the first photo's size. */
     private static List<ControlPoint> corners(Photo photo, Photo first, PrintScale scale) {
         double size = (double) longSide(first) / longSide(photo);
-        boolean lying = photo.widthPx() >= photo.heightPx();
+        boolean landscape = photo.widthPx() >= photo.heightPx();
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
             List<ControlPoint> corners = new ArrayList<>();
             for (ControlPoint corner : ReferenceSheetFinder.find(picture, scale).corners()) {
                 Point px = corner.pixel();
-                // Turned by a quarter, which no lens minds that is round.
-                Point turned = lying ? px : new Point(px.y(), photo.widthPx() - 1 - px.x());
+                // Rotates portrait pictures by 90 degrees, since the lens is rotationally symmetric.
+                Point turned = landscape ? px : new Point(px.y(), photo.widthPx() - 1 - px.x());
                 corners.add(new ControlPoint(
                         corner.onGround(),
                         turned.plus(new Point(0.5, 0.5)).times(size).minus(new Point(0.5, 0.5))));
             }
             return corners;
-        } catch (UserFacingException trouble) {
-            throw new UserFacingException(photo.name() + " cannot be used.", trouble.getMessage(), trouble);
+        } catch (UserFacingException unusable) {
+            throw new UserFacingException(photo.name() + " cannot be used.", unusable.getMessage(), unusable);
         }
     }
 

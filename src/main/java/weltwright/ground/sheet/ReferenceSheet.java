@@ -9,16 +9,15 @@ import weltwright.geometry.Point;
 import weltwright.image.opencv.OpenCvLibraries;
 
 /**
- * The geometry of the printed sheet that a knife is photographed on: a ChArUco board (a chessboard with a square marker
- * in each white square) of which only the outer two rows and columns of squares are printed, a frame round a plain
- * working area.
+ * The layout of the printed reference sheet: a ChArUco board (a chessboard with a square marker in each white square)
+ * of which only the outer two rows and columns are printed, as a frame around a blank working area.
  *
  * <p>The layout is that of OpenCV's {@code CharucoBoard}, not its legacy form: the top left square is black; the white
- * squares, those inside the frame too, are counted row by row from the top left, and their ids run on from the sheet's
- * first id. No two sheets share an id, so that one marker tells the sheet and the place on it.
+ * squares, including those inside the frame, are counted row by row from the top left, and their ids start at the
+ * sheet's first id. No two sheets share an id, so a marker identifies the sheet.
  *
- * <p>Places are in the sheet frame: x to the right, y up the page, the origin at the page's centre, in mm. Columns are
- * counted from the left and rows from the <em>top</em>, both from 0, as OpenCV counts them.
+ * <p>The sheet frame has x to the right, y up the page, and its origin at the page's centre, in mm. Columns are counted
+ * from the left and rows from the <em>top</em>, from 0, as in OpenCV.
  *
  * <p>Page sizes: ISO 216 for A4 and A3, ANSI/ASME Y14.1 for Letter (A) and Tabloid (B).
  */
@@ -28,13 +27,13 @@ public enum ReferenceSheet {
     A3("A3", 297, 420, 18, 25, 16, 12, 400),
     TABLOID("Tabloid", 279.4, 431.8, 16, 26, 16, 12, 650);
 
-    /** How many rows and columns of squares are printed along each side. */
+    /** Width of the printed frame in squares. */
     public static final int FRAME_SQUARES = 2;
 
-    /** Cells along the side of a marker: 5 of code, and 1 of black border at either end. */
+    /** Cells along the side of a marker: 5 of code and 1 of black border at either end. */
     public static final int MARKER_CELLS = 7;
 
-    /** Nominal length of the bar that is printed in each direction for the user to measure. */
+    /** Nominal length of the two bars that the user measures. */
     public static final double BAR_MM = 100;
 
     private final String pageName;
@@ -66,7 +65,7 @@ public enum ReferenceSheet {
     }
 
     /**
-     * A marker and the white square that it stands in the middle of.
+     * A marker, centred in a white square.
      *
      * @param id in the dictionary
      * @param column of its square, from the left
@@ -74,62 +73,62 @@ public enum ReferenceSheet {
      */
     public record Marker(int id, int column, int row) {}
 
-    /** What a stationer calls the page. */
+    /** Returns the common name of the page size. */
     public String pageName() {
         return pageName;
     }
 
-    /** Of the page upright. */
+    /** Returns the width of the page in portrait. */
     public double pageWidthMm() {
         return pageWidthMm;
     }
 
-    /** Of the page upright. */
+    /** Returns the height of the page in portrait. */
     public double pageHeightMm() {
         return pageHeightMm;
     }
 
-    /** How many squares the board has from left to right. */
+    /** Returns the number of columns of squares. */
     public int squaresAcross() {
         return squaresAcross;
     }
 
-    /** How many squares the board has from top to bottom. */
+    /** Returns the number of rows of squares. */
     public int squaresDown() {
         return squaresDown;
     }
 
-    /** The side of a square of the board. */
+    /** Returns the side of a square. */
     public double squareMm() {
         return squareMm;
     }
 
-    /** The side of a marker, its black border with it. */
+    /** Returns the side of a marker with its black border. */
     public double markerMm() {
         return markerMm;
     }
 
-    /** The number of its first marker in the dictionary; the others follow on it. */
+    /** Returns the id of the first marker in the dictionary. */
     public int firstId() {
         return firstId;
     }
 
-    /** From the outer side of the leftmost squares to that of the rightmost. */
+    /** Returns the width of the board over all squares. */
     public double boardWidthMm() {
         return squaresAcross * squareMm;
     }
 
-    /** From the outer side of the uppermost squares to that of the lowest. */
+    /** Returns the height of the board over all squares. */
     public double boardHeightMm() {
         return squaresDown * squareMm;
     }
 
-    /** Black squares and white ones alternate, from black at the top left. */
+    /** Whether a square is black. */
     public boolean isBlack(int column, int row) {
         return (column + row) % 2 == 0;
     }
 
-    /** Whether a square of the board is in the printed frame; the others are the working area. */
+    /** Whether a square belongs to the printed frame. */
     public boolean isPrinted(int column, int row) {
         return column < FRAME_SQUARES
                 || row < FRAME_SQUARES
@@ -137,28 +136,24 @@ public enum ReferenceSheet {
                 || row >= squaresDown - FRAME_SQUARES;
     }
 
-    /**
-     * The place where the square of this column and row has its top left corner; with the number of columns and rows,
-     * the board's bottom right corner.
-     */
+    /** Returns the top left corner of a square; for the number of columns and rows, the board's bottom right corner. */
     public Point gridPoint(int column, int row) {
         return new Point(column * squareMm - boardWidthMm() / 2, boardHeightMm() / 2 - row * squareMm);
     }
 
-    /** How many inner chessboard corners the whole board has: those that four squares share. */
+    /** Returns the number of inner chessboard corners of the whole board, each shared by four squares. */
     public int cornerCount() {
         return (squaresAcross - 1) * (squaresDown - 1);
     }
 
-    /** The place of an inner chessboard corner, by OpenCV's corner id: row by row from the top left, from 0. */
+    /** Returns an inner chessboard corner by OpenCV's corner id: row by row from the top left, from 0. */
     public Point corner(int cornerId) {
         return gridPoint(cornerColumn(cornerId), cornerRow(cornerId));
     }
 
     /**
-     * Whether all four squares round an inner corner are printed. Along the inner side of the frame black meets white
-     * paper on three sides: a marker detector may report a corner there, but a sub-pixel search made for the saddle
-     * between four squares is not to be trusted with it.
+     * Whether all four squares around an inner corner are printed. At the inner border of the frame, where they are
+     * not, a marker detector may report a corner, but sub-pixel refinement for saddle points does not apply.
      */
     public boolean isCornerPrinted(int cornerId) {
         int column = cornerColumn(cornerId);
@@ -169,17 +164,17 @@ public enum ReferenceSheet {
                 && isPrinted(column - 1, row - 1);
     }
 
-    /** The markers of the printed frame, by rising id. */
+    /** Returns the markers of the printed frame in the order of their ids. */
     public List<Marker> markers() {
         return allMarkers().stream().filter(m -> isPrinted(m.column(), m.row())).toList();
     }
 
-    /** The printed marker of this id, if this sheet has one. */
+    /** Returns the printed marker of an id. */
     public Optional<Marker> marker(int id) {
         return markers().stream().filter(m -> m.id() == id).findFirst();
     }
 
-    /** The sheet in whose printed frame a marker of this id stands, if there is one. */
+    /** Returns the sheet with a printed marker of an id. */
     public static Optional<ReferenceSheet> ofMarker(int id) {
         for (ReferenceSheet sheet : values()) {
             if (sheet.marker(id).isPresent()) {
@@ -189,7 +184,7 @@ public enum ReferenceSheet {
         return Optional.empty();
     }
 
-    /** The four corners of a marker's black border in OpenCV's order: top left, then clockwise as printed. */
+    /** Returns the corners of a marker's border in OpenCV's order: top left, then clockwise as printed. */
     public List<Point> markerCorners(Marker marker) {
         double in = (squareMm - markerMm) / 2;
         Point topLeft = gridPoint(marker.column(), marker.row()).plus(new Point(in, -in));
@@ -200,10 +195,7 @@ public enum ReferenceSheet {
                 topLeft.plus(new Point(0, -markerMm)));
     }
 
-    /**
-     * The pattern of a marker, its black border included: {@code [row][column]} from the top left, true where black.
-     * {@link #MARKER_CELLS} each way.
-     */
+    /** Returns the cells of a marker with its border: {@code [row][column]} from the top left, true where black. */
     public static boolean[][] blackCells(Marker marker) {
         OpenCvLibraries.load();
         Mat image = new Mat();
@@ -231,11 +223,11 @@ public enum ReferenceSheet {
         return markers;
     }
 
-    private int cornerColumn(int cornerId) {
+    int cornerColumn(int cornerId) {
         return cornerId % (squaresAcross - 1) + 1;
     }
 
-    private int cornerRow(int cornerId) {
+    int cornerRow(int cornerId) {
         return cornerId / (squaresAcross - 1) + 1;
     }
 }

@@ -30,66 +30,73 @@ import weltwright.ground.GroundLines;
 import weltwright.ground.GroundObservation;
 import weltwright.ground.LocatedGround;
 import weltwright.image.DecodedPhoto;
+import weltwright.image.opencv.OpenCvPoints;
 import weltwright.units.PrintScale;
 
 /**
  * Finds the reference sheet in a picture, and the chessboard corners of its frame to a fraction of a pixel.
  *
- * <p>Made for a sheet that is seen mostly, not necessarily whole, and lies about flat. The steps:
+ * <p>Made for a sheet that is mostly visible and about flat. The steps:
  *
  * <ol>
- *   <li>find markers in a reduced picture (in the full one where that shows too few); their ids tell which sheet it is;
- *   <li>from the markers' corners, a homography that says where each chessboard corner must be;
- *   <li>leave out corners that do not look like one: the knife hides them, or they lie outside the picture;
- *   <li>move the rest to where the gradients round them meet (Förstner and Gülch 1987, as OpenCV's cornerSubPix), in a
- *       window that ends before the markers begin.
+ *   <li>detect markers in a reduced picture, or in the full one where that finds too few; their ids identify the sheet;
+ *   <li>fit a homography to the markers' corners, which predicts the chessboard corners;
+ *   <li>drop corners that are hidden by the knife or lie outside the picture;
+ *   <li>refine the others by gradients (Förstner and Gülch 1987, OpenCV's cornerSubPix), in windows without markers.
  * </ol>
  *
- * It stops at corners in pixels; {@link ViewSolver} makes a camera and a pose of them.
+ * The result are corners in pixels; {@link ViewSolver} computes camera and pose.
  */
 public final class ReferenceSheetFinder {
-    /** Enough pixels for a marker to be read on the sheets and distances in use, few enough to be quick. */
+    /** Longer side of the reduced picture, enough to decode markers at usual distances. Chosen by eye. */
     private static final int REDUCED_LONG_SIDE_PX = 1000;
 
     /**
-     * A marker's cell on the reduced picture is smaller than this and a marker larger; so one threshold mostly does.
+     * Window of the adaptive threshold: larger than a marker's cell and smaller than a marker in the reduced picture.
+     * Chosen by eye.
      */
     private static final int THRESHOLD_WINDOW_PX = 13;
 
-    /** Below this many markers the reduced picture is not trusted to have shown all there is. */
+    /** Number of markers from which the reduced picture is sufficient. Chosen by eye. */
     private static final int ENOUGH_MARKERS = 24;
 
-    /** A pattern on something else may be taken for a marker or two, but hardly for three of one sheet. */
+    /** Least number of markers of a sheet, since other patterns may pass for a marker or two. Chosen by eye. */
     private static final int FEWEST_MARKERS = 3;
 
-    /** A dozen corners on three sides pin a pose with room to spare for outliers. */
+    /** Least number of corners. Chosen by eye: determines a pose with some redundancy against outliers. */
     private static final int FEWEST_CORNERS = 12;
 
     private ReferenceSheetFinder() {}
 
     /**
-     * The reference sheet as found in a picture.
+     * The sheet in a picture.
      *
-     * @param sheet which page it is
-     * @param corners chessboard corners found, with their printed places
+     * @param sheet page size and layout
+     * @param corners chessboard corners, with their printed positions
      */
     public record Found(ReferenceSheet sheet, List<ControlPoint> corners) {
         private static final List<Point> OUTWARD =
                 List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
 
-        /** A bar read off with a ruler, or a print trusted to be at actual size. Common practice. */
+        /**
+         * Relative standard deviation of the scale, by measuring a bar with a ruler or trusting the printer. Common
+         * practice.
+         */
         private static final double SCALE_SIGMA = 0.0005;
 
-        /** As far as this from the frame's rim there is nothing but black inside and white outside. */
-        private static final double LOOK_MM = 3;
+        /**
+         * Half the length of a profile across the frame's border; within it there is only black inside and white
+         * outside.
+         */
+        private static final double PROFILE_HALF_MM = 3;
 
-        /** Edges run straight so far to either side of their middle, as a part of a square. */
+        /** Half the length over which a profile is averaged along an edge, relative to a square. Chosen by eye. */
         private static final double HALF_EDGE = 0.3;
 
         /**
-         * Gives the corners found their places on the sheet.
+         * Returns the ground to solve the view from.
          *
-         * @param scale as in {@link ReferenceSheetFinder#find}
+         * @param scale the measured lengths of the sheet's bars over the nominal one
          */
         public LocatedGround located(PrintScale scale) {
             return new LocatedGround(
@@ -108,7 +115,7 @@ public final class ReferenceSheetFinder {
             return new GroundObservation(edges(scale), corners.size(), printed);
         }
 
-        /** Where black squares end at white without a marker in it: at the frame's outer and inner rim. */
+        /** Returns the outer edges of the frame's black squares, towards blank paper. */
         private List<EdgeProfileLocation> edges(PrintScale scale) {
             List<EdgeProfileLocation> edges = new ArrayList<>();
             for (int row = 0; row < sheet.squaresDown(); row++) {
@@ -119,8 +126,8 @@ public final class ReferenceSheetFinder {
                             if (isWhite(column + (int) outward.x(), row - (int) outward.y())) {
                                 Point edge = middle.plus(outward.times(sheet.squareMm() / 2));
                                 edges.add(new EdgeProfileLocation(
-                                        edge.minus(outward.times(LOOK_MM)),
-                                        outward.times(2 * LOOK_MM),
+                                        edge.minus(outward.times(PROFILE_HALF_MM)),
+                                        outward.times(2 * PROFILE_HALF_MM),
                                         HALF_EDGE * sheet.squareMm(),
                                         false));
                             }
@@ -131,7 +138,7 @@ public final class ReferenceSheetFinder {
             return edges;
         }
 
-        /** Off the board, or in its working area. */
+        /** Whether a square lies outside the board or in its working area. */
         private boolean isWhite(int column, int row) {
             return column < 0
                     || row < 0
@@ -173,8 +180,8 @@ public final class ReferenceSheetFinder {
     /**
      * Finds the reference sheet.
      *
-     * @param scale what the sheet's bars measure; the printed places are scaled by it
-     * @throws UserFacingException where no sheet is to be seen, or too little of it
+     * @param scale the measured lengths of the sheet's bars over the nominal one, which scale the printed positions
+     * @throws UserFacingException where there is no sheet, or too little of it is visible
      */
     public static Found find(DecodedPhoto picture, PrintScale scale) {
         return lookFor(picture, scale)
@@ -185,16 +192,17 @@ public final class ReferenceSheetFinder {
     }
 
     /**
-     * The same, or nothing where no sheet is to be seen at all.
+     * Finds the reference sheet; empty where there is none.
      *
-     * @throws UserFacingException where there is one, but too little of it is to be seen
+     * @throws UserFacingException where too little of it is visible
      */
     public static Optional<Found> lookFor(DecodedPhoto picture, PrintScale scale) {
-        List<SeenMarker> markers = markers(picture);
+        List<DetectedMarker> markers = markers(picture);
         return mostSeen(markers).map(sheet -> found(picture, scale, sheet, markers));
     }
 
-    private static Found found(DecodedPhoto picture, PrintScale scale, ReferenceSheet sheet, List<SeenMarker> markers) {
+    private static Found found(
+            DecodedPhoto picture, PrintScale scale, ReferenceSheet sheet, List<DetectedMarker> markers) {
         List<ControlPoint> corners = corners(picture, sheet, homography(sheet, markers));
         checkSpread(sheet, corners);
         return new Found(
@@ -208,16 +216,16 @@ public final class ReferenceSheetFinder {
                         .toList());
     }
 
-    private record SeenMarker(int id, Point[] cornersPx) {}
+    private record DetectedMarker(int id, Point[] cornersPx) {}
 
-    private static List<SeenMarker> markers(DecodedPhoto picture) {
+    private static List<DetectedMarker> markers(DecodedPhoto picture) {
         int longSide = Math.max(picture.widthPx(), picture.heightPx());
-        // By whole numbers, which averages pixels fast and without a pattern of its own.
+        // An integer factor, for which area averaging is fast and without aliasing.
         int reduction = Math.max(1, longSide / REDUCED_LONG_SIDE_PX);
-        DetectorParameters once = new DetectorParameters();
-        once.set_adaptiveThreshWinSizeMin(THRESHOLD_WINDOW_PX);
-        once.set_adaptiveThreshWinSizeMax(THRESHOLD_WINDOW_PX);
-        List<SeenMarker> markers = markers(picture.grey(), reduction, once);
+        DetectorParameters quick = new DetectorParameters();
+        quick.set_adaptiveThreshWinSizeMin(THRESHOLD_WINDOW_PX);
+        quick.set_adaptiveThreshWinSizeMax(THRESHOLD_WINDOW_PX);
+        List<DetectedMarker> markers = markers(picture.grey(), reduction, quick);
         if (markers.size() < ENOUGH_MARKERS) {
             markers = markers(picture.grey(), reduction, new DetectorParameters());
         }
@@ -226,7 +234,7 @@ public final class ReferenceSheetFinder {
                 : markers;
     }
 
-    private static List<SeenMarker> markers(Mat grey, int reduction, DetectorParameters parameters) {
+    private static List<DetectedMarker> markers(Mat grey, int reduction, DetectorParameters parameters) {
         Mat reduced = grey;
         if (reduction > 1) {
             reduced = new Mat();
@@ -241,17 +249,17 @@ public final class ReferenceSheetFinder {
         MatOfInt ids = new MatOfInt();
         new ArucoDetector(Objdetect.getPredefinedDictionary(Objdetect.DICT_5X5_1000), parameters)
                 .detectMarkers(reduced, corners, ids);
-        List<SeenMarker> seen = new ArrayList<>();
+        List<DetectedMarker> seen = new ArrayList<>();
         int[] id = ids.empty() ? new int[0] : ids.toArray();
         for (int i = 0; i < id.length; i++) {
             float[] xy = new float[8];
             corners.get(i).get(0, 0, xy);
             Point[] px = new Point[4];
             for (int k = 0; k < 4; k++) {
-                // Pixel centres are whole numbers, so a reduced picture's are shifted by half a pixel.
+                // Pixel centres are whole numbers, so the reduction shifts them.
                 px[k] = new Point((xy[2 * k] + 0.5) * reduction - 0.5, (xy[2 * k + 1] + 0.5) * reduction - 0.5);
             }
-            seen.add(new SeenMarker(id[i], px));
+            seen.add(new DetectedMarker(id[i], px));
         }
         if (reduced != grey) {
             reduced.release();
@@ -259,9 +267,9 @@ public final class ReferenceSheetFinder {
         return seen;
     }
 
-    private static Optional<ReferenceSheet> mostSeen(List<SeenMarker> markers) {
+    private static Optional<ReferenceSheet> mostSeen(List<DetectedMarker> markers) {
         Map<ReferenceSheet, Integer> count = new EnumMap<>(ReferenceSheet.class);
-        for (SeenMarker marker : markers) {
+        for (DetectedMarker marker : markers) {
             ReferenceSheet.ofMarker(marker.id()).ifPresent(sheet -> count.merge(sheet, 1, Integer::sum));
         }
         return count.entrySet().stream()
@@ -270,21 +278,21 @@ public final class ReferenceSheetFinder {
                 .map(Map.Entry::getKey);
     }
 
-    private static Homography homography(ReferenceSheet sheet, List<SeenMarker> markers) {
-        List<org.opencv.core.Point> from = new ArrayList<>();
-        List<org.opencv.core.Point> to = new ArrayList<>();
-        for (SeenMarker seen : markers) {
+    private static Homography homography(ReferenceSheet sheet, List<DetectedMarker> markers) {
+        List<Point> from = new ArrayList<>();
+        List<Point> to = new ArrayList<>();
+        for (DetectedMarker seen : markers) {
             sheet.marker(seen.id()).ifPresent(marker -> {
                 List<Point> printed = sheet.markerCorners(marker);
                 for (int k = 0; k < 4; k++) {
-                    from.add(cv(printed.get(k)));
-                    to.add(cv(seen.cornersPx()[k]));
+                    from.add(printed.get(k));
+                    to.add(seen.cornersPx()[k]);
                 }
             });
         }
-        MatOfPoint2f printed = new MatOfPoint2f(from.toArray(org.opencv.core.Point[]::new));
-        MatOfPoint2f pixels = new MatOfPoint2f(to.toArray(org.opencv.core.Point[]::new));
-        // A bent sheet or a wide lens puts true corners some pixels off; a wrong marker is off by hundreds.
+        MatOfPoint2f printed = OpenCvPoints.exact(from);
+        MatOfPoint2f pixels = OpenCvPoints.exact(to);
+        // The tolerance allows for a bent sheet and distortion; a wrong marker is off by hundreds of pixels.
         Mat homography = Calib3d.findHomography(printed, pixels, Calib3d.RANSAC, 12);
         if (homography.empty()) {
             throw tooLittle();
@@ -294,7 +302,7 @@ public final class ReferenceSheetFinder {
 
     private static List<ControlPoint> corners(DecodedPhoto picture, ReferenceSheet sheet, Homography toPicture) {
         List<Point> places = new ArrayList<>();
-        List<org.opencv.core.Point> guesses = new ArrayList<>();
+        List<Point> guesses = new ArrayList<>();
         double smallestSquarePx = Double.MAX_VALUE;
         for (int id = 0; id < sheet.cornerCount(); id++) {
             if (!sheet.isCornerPrinted(id)) {
@@ -303,9 +311,9 @@ public final class ReferenceSheetFinder {
             Point at = sheet.corner(id);
             Point pixel = toPicture.apply(at);
             double squarePx = pixel.distance(toPicture.apply(at.plus(new Point(sheet.squareMm(), 0))));
-            if (inside(picture, pixel, squarePx) && looksLikeCorner(picture.grey(), sheet, toPicture, id)) {
+            if (inside(picture, pixel, squarePx) && isVisible(picture.grey(), sheet, toPicture, id)) {
                 places.add(at);
-                guesses.add(cv(pixel));
+                guesses.add(pixel);
                 smallestSquarePx = Math.min(smallestSquarePx, squarePx);
             }
         }
@@ -314,7 +322,7 @@ public final class ReferenceSheetFinder {
         }
         // A marker's corner lies 1/8 of a square from the chessboard corner along each axis.
         int half = (int) Math.max(3, Math.min(16, Math.floor(0.115 * smallestSquarePx)));
-        MatOfPoint2f refined = new MatOfPoint2f(guesses.toArray(org.opencv.core.Point[]::new));
+        MatOfPoint2f refined = OpenCvPoints.exact(guesses);
         Imgproc.cornerSubPix(
                 picture.grey(),
                 refined,
@@ -324,15 +332,18 @@ public final class ReferenceSheetFinder {
         org.opencv.core.Point[] px = refined.toArray();
         List<ControlPoint> corners = new ArrayList<>();
         for (int i = 0; i < px.length; i++) {
-            if (Math.hypot(px[i].x - guesses.get(i).x, px[i].y - guesses.get(i).y) < smallestSquarePx / 4) {
+            if (Math.hypot(
+                            px[i].x - guesses.get(i).x(),
+                            px[i].y - guesses.get(i).y())
+                    < smallestSquarePx / 4) {
                 corners.add(new ControlPoint(places.get(i), new Point(px[i].x, px[i].y)));
             }
         }
         return corners;
     }
 
-    /** Whether the two black squares that meet in a corner are darker than the two white ones, by far. */
-    private static boolean looksLikeCorner(Mat grey, ReferenceSheet sheet, Homography toPicture, int id) {
+    /** Whether the two black squares at a corner are much darker than the two white ones. */
+    private static boolean isVisible(Mat grey, ReferenceSheet sheet, Homography toPicture, int id) {
         Point at = sheet.corner(id);
         double off = 0.09 * sheet.squareMm();
         double[] upLeftAndDownRight = {
@@ -343,9 +354,7 @@ public final class ReferenceSheetFinder {
             level(grey, toPicture.apply(at.plus(new Point(off, off)))),
             level(grey, toPicture.apply(at.plus(new Point(-off, -off))))
         };
-        int column = id % (sheet.squaresAcross() - 1) + 1;
-        int row = id / (sheet.squaresAcross() - 1) + 1;
-        boolean blackDownRight = sheet.isBlack(column, row);
+        boolean blackDownRight = sheet.isBlack(sheet.cornerColumn(id), sheet.cornerRow(id));
         double[] black = blackDownRight ? upLeftAndDownRight : others;
         double[] white = blackDownRight ? others : upLeftAndDownRight;
         double darkest = Math.min(white[0], white[1]);
@@ -371,7 +380,11 @@ public final class ReferenceSheetFinder {
                 && px.y() < picture.heightPx() - 1 - marginPx;
     }
 
-    /** Corners along one side only leave the pose to swing about it; three sides of the frame hold it. */
+    /**
+     * Checks that corners lie on three sides of the frame, since those of one side do not determine the pose.
+     *
+     * @throws UserFacingException where they do not
+     */
     private static void checkSpread(ReferenceSheet sheet, List<ControlPoint> corners) {
         int[] onSide = new int[4];
         double reach = (ReferenceSheet.FRAME_SQUARES + 0.5) * sheet.squareMm();
@@ -380,7 +393,7 @@ public final class ReferenceSheetFinder {
             double fromRight = sheet.boardWidthMm() - fromLeft;
             double fromBottom = corner.onGround().y() + sheet.boardHeightMm() / 2;
             double fromTop = sheet.boardHeightMm() - fromBottom;
-            // Where two sides meet, a corner speaks for neither.
+            // Where two sides meet, a corner counts for neither.
             boolean upright = Math.min(fromBottom, fromTop) > reach;
             boolean level = Math.min(fromLeft, fromRight) > reach;
             onSide[0] += upright && fromLeft < reach ? 1 : 0;
@@ -398,9 +411,5 @@ public final class ReferenceSheetFinder {
         return new UserFacingException(
                 "Too little of the reference sheet's frame is to be seen in the picture.",
                 "Photograph it again with at least three sides of the black and white frame in view and uncovered.");
-    }
-
-    private static org.opencv.core.Point cv(Point p) {
-        return new org.opencv.core.Point(p.x(), p.y());
     }
 }

@@ -30,7 +30,7 @@ public record PixelRectangle(int left, int top, int right, int bottom) {
                 Math.max(bottom, other.bottom));
     }
 
-    /** Maps the rectangle from the stored picture to the picture transposed upright (Exif 2.32, tag 0x0112). */
+    /** Maps the rectangle from the stored picture to the picture turned upright (Exif 2.32, tag 0x0112). */
     PixelRectangle upright(int orientation, int storedWidth, int storedHeight) {
         return switch (orientation) {
             case 2 -> mirrored(true, false, storedWidth, storedHeight);

@@ -18,7 +18,7 @@ class ProjectionDerivativesTest {
     @Test
     void areThoseOfTheCameraModel() {
         ProjectionDerivatives projection = new ProjectionDerivatives(PARAMETERS);
-        projection.see(PLACE);
+        projection.project(PLACE);
         Point seen = pixel(PARAMETERS);
         assertThat(projection.x).isCloseTo(seen.x(), within(1e-9));
         assertThat(projection.y).isCloseTo(seen.y(), within(1e-9));
