@@ -225,7 +225,7 @@ record JobDocument(
             List<TraceNote> notes) {
 
         static Traced of(Trace trace) {
-            CameraView view = trace.seenFrom();
+            CameraView view = trace.view();
             return new Traced(
                     Shape.of(trace.silhouette()),
                     Lens.of(view.camera()),
@@ -233,8 +233,8 @@ record JobDocument(
                     Triple.of(view.translation()),
                     trace.midPlane().heightMm(),
                     Pair.of(trace.midPlane().slope()),
-                    trace.onSheet().angleRad(),
-                    Pair.of(trace.onSheet().shift()),
+                    trace.onGround().angleRad(),
+                    Pair.of(trace.onGround().shift()),
                     trace.error().error95Mm(),
                     trace.error().parts().stream().map(ErrorTermJson::of).toList(),
                     trace.landmarkError().bladeLength95Mm(),

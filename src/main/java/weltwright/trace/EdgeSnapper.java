@@ -18,23 +18,23 @@ import weltwright.trace.outline.SilhouetteBuilder;
 import weltwright.trace.outline.ThicknessParallax;
 
 /**
- * Pulls a line that was roughly drawn along the knife's edge to where the photo shows that edge. The steps are those of
- * a trace, for a stretch: follow the edge ({@link KnifeEdgeFollower}), meet the mid-plane, take off what the knife's
- * thickness adds there.
+ * Snaps a line that was drawn roughly along the knife's edge to that edge in the photo. The steps are those of a trace:
+ * locate the edge ({@link KnifeEdgeFollower}), intersect with the mid-plane, subtract the displacement by the knife's
+ * thickness.
  *
- * <p>Of several edges it takes the clearest near the line that is not the ground's own print, and the nearer the
- * better: whoever draws closer decides.
+ * <p>Of several edges it takes the clearest that is not the ground's print, with preference for those near the line.
  */
 public final class EdgeSnapper {
-    /** Strokes of a hand tremble by about this much and less. */
+    /** Standard deviation of the smoothing of a stroke against the tremor of a hand; chosen by eye. */
     private static final double DRAWN_SIGMA_MM = 0.6;
 
-    /** An edge is weak that is less than this as steep as is usual along the line. */
+    /** Clarity below which an edge is weak; chosen by eye. */
     private static final double WEAK = 0.4;
 
+    /** Greatest length of a weak stretch that a straight line bridges; chosen by eye. */
     private static final double BRIDGED_MM = 3;
 
-    /** Directions are taken over this much to either side. */
+    /** Distance to either side over which the direction of the edge is measured; chosen by eye. */
     private static final double DIRECTION_MM = 1.5;
 
     private final Photo photo;
@@ -50,14 +50,15 @@ public final class EdgeSnapper {
     }
 
     /**
-     * Looks once more at what the knife lies on; that takes most of the time, so keep what it gives for the next line.
+     * Prepares snapping on a photo. This finds the hidden area again, which takes most of the time, so the result
+     * should be kept for further lines.
      *
-     * @param trace of that photo, which says how the silhouette's frame lies in it
+     * @param trace of that photo
      * @param settings with which it was traced
      */
     public static EdgeSnapper on(Photo photo, Trace trace, TraceSettings settings) {
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
-            CameraView view = trace.seenFrom();
+            CameraView view = trace.view();
             TraceableGround.HiddenArea hidden = settings.ground()
                     .find(
                             picture,
@@ -70,39 +71,37 @@ public final class EdgeSnapper {
     }
 
     /**
-     * The edge along a stroke.
+     * Returns the edge along a stroke.
      *
-     * @param knife the outline as it is now; it says where spine, edge and handle are
+     * @param knife the current outline, with its landmarks
      * @param stroke open, in the silhouette's frame, the knife on its left
-     * @param reachMm how far from the stroke the edge may be
-     * @return in the silhouette's frame, on the mid-plane, in the stroke's sense
-     * @throws UserFacingException where the stroke leaves the picture
+     * @param reachMm greatest distance of the edge from the stroke
+     * @return the edge in the silhouette's frame, in the mid-plane, in the stroke's direction
+     * @throws UserFacingException where the stroke leaves the photo
      */
-    public Polyline along(Silhouette knife, Polyline stroke, double reachMm) {
-        CameraView view = KnifeEdgeFollower.fine(trace.seenFrom());
+    public Polyline snap(Silhouette knife, Polyline stroke, double reachMm) {
+        CameraView view = KnifeEdgeFollower.fine(trace.view());
         List<EdgePoint> edge;
         try (DecodedPhoto whole = DecodedPhoto.decode(photo)) {
-            DecodedPhoto picture = KnifeEdgeFollower.fine(whole, trace.seenFrom());
+            DecodedPhoto picture = KnifeEdgeFollower.fine(whole, trace.view());
             Polyline drawn = stroke.smoothed(DRAWN_SIGMA_MM, KnifeEdgeFollower.STEP_MM)
-                    .map(p -> view.pixel(
-                            trace.midPlane().pointAbove(trace.onSheet().apply(p))));
+                    .map(p -> view.pixel(trace.midPlane().pointAbove(trace.onGround().apply(p))));
             checkInside(picture, drawn, reachMm * view.pxPerMm());
-            edge = trusted(new KnifeEdgeFollower(picture, view, hidden).along(drawn, reachMm));
+            edge = withoutShortWeak(new KnifeEdgeFollower(picture, view, hidden).along(drawn, reachMm));
         }
-        return thinned(
+        return withoutThickness(
                 Polyline.open(edge.stream()
-                        .map(point ->
-                                trace.onSheet().inverse().apply(view.intersection(point.pixel(), trace.midPlane())))
+                        .map(point -> trace.onGround().inverse().apply(view.intersection(point.pixel(), trace.midPlane())))
                         .toList()),
                 knife);
     }
 
     /**
-     * Without the points of short weak stretches, such as where a printed line runs under the knife: straight on over
-     * them is nearer to the truth. Where the edge is weak for long, what was found is all there is.
+     * Removes the points of short weak stretches, such as where a printed line runs under the knife: a straight line is
+     * more accurate there. Long weak stretches are kept.
      */
-    private static List<EdgePoint> trusted(List<EdgePoint> edge) {
-        List<EdgePoint> trusted = new ArrayList<>();
+    private static List<EdgePoint> withoutShortWeak(List<EdgePoint> edge) {
+        List<EdgePoint> kept = new ArrayList<>();
         int from = 0;
         while (from < edge.size()) {
             boolean weak = edge.get(from).clarity() < WEAK;
@@ -111,11 +110,11 @@ public final class EdgeSnapper {
                 to++;
             }
             if (!weak || from == 0 || to == edge.size() || (to - from) * KnifeEdgeFollower.STEP_MM > BRIDGED_MM) {
-                trusted.addAll(edge.subList(from, to));
+                kept.addAll(edge.subList(from, to));
             }
             from = to;
         }
-        return trusted;
+        return kept;
     }
 
     private static void checkInside(DecodedPhoto picture, Polyline line, double reachPx) {
@@ -129,30 +128,30 @@ public final class EdgeSnapper {
         }
     }
 
-    private Polyline thinned(Polyline seen, Silhouette knife) {
+    private Polyline withoutThickness(Polyline seen, Silhouette knife) {
         ThicknessParallax thickness = Tracer.thickness(settings);
         Polyline outline = knife.outline().sampled(0.5);
         double buttX = outline.points().stream().mapToDouble(Point::x).min().orElseThrow();
-        OutlineParallaxCorrection rim = new OutlineParallaxCorrection(
+        OutlineParallaxCorrection parallax = new OutlineParallaxCorrection(
                 thickness,
-                trace.seenFrom(),
+                trace.view(),
                 trace.midPlane(),
-                trace.onSheet(),
+                trace.onGround(),
                 outline,
                 knife.landmarks().heel().x(),
                 knife.landmarks().tip().x(),
                 buttX,
                 knife.spineOnLeft());
         double buttExcess =
-                thickness.buttExcessMm(rim.lean(knife.landmarks().butt()).x());
+                thickness.buttExcessMm(parallax.lean(knife.landmarks().butt()).x());
         double[] station = seen.stationsMm();
         List<Point> thin = new ArrayList<>();
         for (int i = 0; i < station.length; i++) {
             Point p = seen.points().get(i);
             Point along = seen.at(station[i] + DIRECTION_MM).minus(seen.at(station[i] - DIRECTION_MM));
             Point outward = along.unit().left().times(-1);
-            Point moved = p.minus(outward.times(rim.shift(p, outward).outMm()));
-            thin.add(SilhouetteBuilder.drawnIn(moved, buttX, buttExcess));
+            Point moved = p.minus(outward.times(parallax.shift(p, outward).outMm()));
+            thin.add(SilhouetteBuilder.moveButt(moved, buttX, buttExcess));
         }
         return Polyline.open(thin);
     }

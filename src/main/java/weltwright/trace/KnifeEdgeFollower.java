@@ -15,37 +15,40 @@ import weltwright.trace.edge.TipSharpener;
 import weltwright.trace.ground.TraceableGround;
 
 /**
- * Follows the edge of a knife that lies on a ground, in three passes, each closer than the one before: all round it
- * from its rough contour, or a stretch of it from a line that a hand drew.
+ * Locates the edge of a knife on a ground in three passes of increasing resolution: all around the knife from its rough
+ * contour, or along a stretch from a line drawn by hand.
  */
 public final class KnifeEdgeFollower {
     /**
-     * One way along the edge.
+     * The parameters of a pass.
      *
-     * @param smoothMm how the contour of the pass before is smoothed to look along its normals
-     * @param stepMm from row to row
-     * @param reachMm how far to look to either side
-     * @param alongMm smoothing along the edge
-     * @param steadyMm the same where it is hardly to be seen
+     * @param smoothMm standard deviation of the smoothing of the preceding contour
+     * @param stepMm distance of the points along the edge
+     * @param reachMm half the width of the band that is searched
+     * @param alongMm standard deviation of the average along the edge
+     * @param steadyMm the same where the edge is faint
      */
     private record Pass(double smoothMm, double stepMm, double reachMm, double alongMm, double steadyMm) {}
 
     /**
-     * The rough contour is off by up to a millimetre, and two where it jumps from line to line; so the first pass looks
-     * far and steadily, and the last one closely, on rows near enough to turn into a step of the outline.
+     * The rough contour is off by up to a millimetre, and by two between printed lines; so the first pass searches a
+     * wide band with much averaging, and the last a narrow one with points close enough to follow a step of the
+     * outline. Chosen by eye.
      */
     private static final List<Pass> PASSES = List.of(
             new Pass(0, 0.32, 2.2, 0.45, 1.35),
             new Pass(0.5, 0.32, 0.9, 0.24, 0.24),
             new Pass(0.3, 0.16, 0.8, 0.16, 0.16));
 
-    /** From point to point of the edge, in mm on the ground. */
+    /** Distance of the points of the edge, in mm on the ground. */
     static final double STEP_MM = PASSES.get(PASSES.size() - 1).stepMm();
 
+    /** Distance of the points of the smoothed rough contour; chosen by eye. */
+    private static final double ROUGH_STEP_MM = 0.4;
+
     /**
-     * Finer than this, pixels show the lens's blur and what the camera made of its sensor, not more of an edge; coarser
-     * ones have less noise. Halved, they are still as fine as those of a picture that measures to a tenth of a
-     * millimetre.
+     * Resolution above which the photo is halved: finer pixels show the blur of the lens rather than more of an edge,
+     * and averaged ones have less noise. Chosen by eye.
      */
     private static final double FINEST_PX_PER_MM = 11;
 
@@ -55,8 +58,11 @@ public final class KnifeEdgeFollower {
     private final double pxPerMm;
 
     /**
-     * @param picture as {@link #fine(DecodedPhoto, CameraView)} gives it
-     * @param view of that picture
+     * Prepares the follower.
+     *
+     * @param picture as returned by {@link #fine(DecodedPhoto, CameraView)}
+     * @param view as returned by {@link #fine(CameraView)}
+     * @param hidden area of the ground that the knife hides
      */
     public KnifeEdgeFollower(DecodedPhoto picture, CameraView view, TraceableGround.HiddenArea hidden) {
         this.picture = picture;
@@ -65,12 +71,12 @@ public final class KnifeEdgeFollower {
         this.pxPerMm = view.pxPerMm();
     }
 
-    /** The picture in which the knife is followed. */
+    /** Returns the photo, or the halved one where its resolution on the ground is too fine. */
     public static DecodedPhoto fine(DecodedPhoto picture, CameraView view) {
         return isTooFine(view) ? picture.half() : picture;
     }
 
-    /** The view of that picture. */
+    /** Returns the view of the photo that {@link #fine(DecodedPhoto, CameraView)} returns. */
     public static CameraView fine(CameraView view) {
         return isTooFine(view) ? view.halved() : view;
     }
@@ -79,32 +85,32 @@ public final class KnifeEdgeFollower {
         return view.pxPerMm() > FINEST_PX_PER_MM;
     }
 
-    /** The edge all round what lies on the ground. */
-    public List<EdgePoint> round() {
+    /** Returns the edge all around the knife, closed. */
+    public List<EdgePoint> around() {
         Polyline contour =
-                hidden.contour().smoothed(hidden.roughMm(), 0.4).map(p -> view.pixel(Plane.GROUND.pointAbove(p)));
+                hidden.contour().smoothed(hidden.roughMm(), ROUGH_STEP_MM).map(p -> view.pixel(Plane.GROUND.pointAbove(p)));
         TipSharpener tips = new TipSharpener(picture, pxPerMm);
-        return followed(contour, Double.POSITIVE_INFINITY, tips::sharpen);
+        return follow(contour, Double.POSITIVE_INFINITY, tips::sharpen);
     }
 
     /**
-     * The edge along a stroke.
+     * Returns the edge along a stroke.
      *
-     * @param stroke open, in pixels, the knife on its left as the picture is seen
-     * @param reachMm how far from the stroke the edge may be
+     * @param stroke open, in pixels, the knife on its left as the photo is viewed
+     * @param reachMm greatest distance of the edge from the stroke
      */
     List<EdgePoint> along(Polyline stroke, double reachMm) {
-        return followed(stroke, reachMm, UnaryOperator.identity());
+        return follow(stroke, reachMm, UnaryOperator.identity());
     }
 
-    private List<EdgePoint> followed(Polyline rough, double mostReachMm, UnaryOperator<Polyline> restored) {
+    private List<EdgePoint> follow(Polyline rough, double mostReachMm, UnaryOperator<Polyline> tipSharpening) {
         GroundAppearance ground = appearance();
         Polyline near = rough;
         List<EdgePoint> edge = List.of();
         for (Pass pass : PASSES) {
             if (!edge.isEmpty()) {
                 Polyline last = new Polyline(edge.stream().map(EdgePoint::pixel).toList(), rough.closed());
-                near = restored.apply(last).smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
+                near = tipSharpening.apply(last).smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
             }
             edge = new EdgeTracker(
                             picture,

@@ -23,14 +23,14 @@ import weltwright.trace.report.PhotoAdvice;
 import weltwright.trace.report.TraceNote;
 
 /**
- * What a photo shows at first sight, before its knife is traced: the ground, where the camera was, and what would make
- * a better photo.
+ * The assessment of a photo before its knife is traced: the ground, the camera's position, and advice for a better
+ * photo.
  *
- * @param ground the ground's lines as the picture shows them, in pixels, and what they are; empty where none was found
- * @param notes what was found and how sure it is
- * @param advice what to do better; empty where there is nothing to say
- * @param question what has to be told or changed before the photo can be traced; empty where it can be traced
- * @param pitchAsked whether that is how far apart the lines of the ground are
+ * @param ground the ground's lines in the photo; empty where no ground was found
+ * @param notes what was found, with its uncertainty
+ * @param advice for a better photo
+ * @param question what must be entered or changed before the photo can be traced; empty where it can be traced
+ * @param pitchAsked whether the question is for the pitch of the ground's lines
  */
 public record PhotoAssessment(
         Optional<SeenGround> ground,
@@ -38,23 +38,26 @@ public record PhotoAssessment(
         List<PhotoAdvice> advice,
         Optional<String> question,
         boolean pitchAsked) {
-    /** A line of the ground is drawn in pieces this long, so that it bends as the lens bends it. */
+    /** Length of the pieces in which a line of the ground is drawn, to follow the distortion of the lens; by eye. */
     private static final double PIECE_MM = 8;
 
     /**
-     * The ground as seen in the photo, to be drawn over it.
+     * The ground in the photo, to be drawn over it.
      *
-     * @param lines in pixels of the upright picture
-     * @param label what they show
+     * @param lines in pixels of the upright photo
+     * @param label of the ground
      */
     public record SeenGround(List<Polyline> lines, GroundLabel label) {}
 
-    /** Never fails for what a photo may be like; that is what it tells. */
+    /** Assesses a photo. Problems with the photo are part of the assessment and not thrown. */
     public static PhotoAssessment at(Photo photo, TraceSettings settings, ProgressListener progress) {
         progress.at("Reading the picture", 0);
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
-            PhotoAssessment look = at(picture, LensEvidence.of(photo, settings), settings, progress);
-            return DamagedImageArea.of(photo).advice().map(look::withFirst).orElse(look);
+            PhotoAssessment assessment = at(picture, LensEvidence.of(photo, settings), settings, progress);
+            return DamagedImageArea.of(photo)
+                    .advice()
+                    .map(assessment::withFirst)
+                    .orElse(assessment);
         } catch (UserFacingException unreadable) {
             return refused(List.of(), unreadable);
         }
@@ -64,8 +67,8 @@ public record PhotoAssessment(
             DecodedPhoto picture, LensEvidence lens, TraceSettings settings, ProgressListener progress) {
         progress.at("Looking for what the knife lies on", 0.2);
         try {
-            GroundDetector.Seen seen = settings.ground().find(picture, settings.sheetScale(), lens.prior());
-            return seen.ofUnknownPitch()
+            GroundDetector.Detection seen = settings.ground().find(picture, settings.sheetScale(), lens.prior());
+            return seen.asUnknownPitch()
                     .map(ruling -> atRuling(picture, ruling, lens))
                     .orElseGet(() -> at(picture, seen.known(), lens, progress));
         } catch (UserFacingException notFound) {
@@ -93,8 +96,8 @@ public record PhotoAssessment(
         try {
             advice.addAll(PhotoQualityCheck.ofKnife(
                     picture, view, ground.hiddenArea(picture, view).contour()));
-        } catch (UserFacingException trouble) {
-            question = Optional.of(trouble.getMessage());
+        } catch (UserFacingException notFound) {
+            question = Optional.of(notFound.getMessage());
         }
         progress.at("Looked at", 1);
         return new PhotoAssessment(
@@ -105,7 +108,7 @@ public record PhotoAssessment(
                 false);
     }
 
-    /** Its lines are known, but not how far apart they are: what does not hang on that can be told. */
+    /** Assesses a photo with a ruling of unknown pitch, as far as that does not depend on scale. */
     private static PhotoAssessment atRuling(DecodedPhoto picture, TraceableGround ground, LensEvidence lens) {
         CameraView view = ground.located().solve(picture, lens.prior()).view();
         GroundLines asked = new GroundLines(ground.located().groundLines().lines(), new GroundLabel.UnknownRuling());
@@ -124,7 +127,7 @@ public record PhotoAssessment(
         return new SeenGround(lines, sketch.label());
     }
 
-    /** The same chain, its corners kept, with more points between them. */
+    /** Returns a polyline with additional points between its corners. */
     private static Polyline inPieces(Polyline line) {
         List<Point> corners = line.points();
         List<Point> points = new ArrayList<>();

@@ -1,16 +1,16 @@
 package weltwright.trace;
 
-/** Told of each step of long work. Called on the thread that works. */
+/** Receives the steps of a long task, on the thread that runs it. */
 @FunctionalInterface
 public interface ProgressListener {
-    /** Tells nobody. */
+    /** Ignores all steps. */
     ProgressListener NONE = (step, done) -> {};
 
     /**
-     * Tells how far the work has come.
+     * Called at the beginning of a step.
      *
-     * @param step what begins now, in a few words
-     * @param done how much of the whole is behind, from 0 to 1
+     * @param step description of the step, in a few words
+     * @param done completed part of the task, from 0 to 1
      */
     void at(String step, double done);
 }

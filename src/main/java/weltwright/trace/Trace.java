@@ -14,47 +14,47 @@ import weltwright.trace.report.ErrorBudget;
 import weltwright.trace.report.TraceNote;
 
 /**
- * What a photo says of a knife.
+ * The result of tracing a knife in a photo.
  *
  * @param silhouette the outline and proposed landmarks
- * @param seenFrom camera and pose over the sheet
- * @param midPlane the plane in which the outline lies
- * @param onSheet where the silhouette's frame lies in the sheet's frame
- * @param error how far to trust it
- * @param landmarkError how far to trust the proposed landmarks
- * @param unsure where the picture showed little of an edge, counter-clockwise round the outline
- * @param notes what was used and how sure it is: ground, focal length, camera, and what makes the trace worse
+ * @param view camera and pose over the ground
+ * @param midPlane the plane of the outline, in the ground frame
+ * @param onGround the motion from the silhouette's frame to the ground frame
+ * @param error of the outline
+ * @param landmarkError uncertainty of the proposed landmarks
+ * @param unsure stretches of weak edge, counter-clockwise around the outline
+ * @param notes on ground, focal length and camera with their uncertainty, and advice on the photo
  */
 public record Trace(
         Silhouette silhouette,
-        CameraView seenFrom,
+        CameraView view,
         Plane midPlane,
-        RigidMotion onSheet,
+        RigidMotion onGround,
         ErrorBudget error,
         LandmarkUncertainty landmarkError,
         List<UncertainStretch> unsure,
         List<TraceNote> notes) {
 
-    /** The same with edge and spine exchanged, by somebody who saw the knife. */
+    /** Returns the trace with edge and spine exchanged by the user. */
     public Trace withOtherSide() {
         return new Trace(
                 silhouette.withOtherSide(),
-                seenFrom,
+                view,
                 midPlane,
-                onSheet,
+                onGround,
                 error,
-                landmarkError.withEdgeTold(),
+                landmarkError.withEdgeConfirmed(),
                 unsure,
                 notes);
     }
 
-    /** The same with another guard, or with none. */
+    /** Returns the trace with another guard, or with none. */
     public Trace withGuard(Optional<Guard> guard) {
-        return new Trace(silhouette.withGuard(guard), seenFrom, midPlane, onSheet, error, landmarkError, unsure, notes);
+        return new Trace(silhouette.withGuard(guard), view, midPlane, onGround, error, landmarkError, unsure, notes);
     }
 
-    /** Where a pixel's line of sight meets the mid-plane, in the silhouette's frame, in mm. */
-    public Point under(Point pixel) {
-        return onSheet.inverse().apply(seenFrom.intersection(pixel, midPlane));
+    /** Returns where the line of sight of a pixel meets the mid-plane, in the silhouette's frame, in mm. */
+    public Point onMidPlane(Point pixel) {
+        return onGround.inverse().apply(view.intersection(pixel, midPlane));
     }
 }

@@ -39,26 +39,35 @@ import weltwright.trace.report.TraceNote;
 import weltwright.trace.visibility.PrintVisibility;
 
 /**
- * Photo of a knife on a ground of known size to its outline in the mid-plane. The steps: find the ground, solve for
- * camera and pose, find what hides the ground, follow its edge on the picture's own pixels, and build the silhouette.
+ * Traces a knife in a photo: from the photo of a knife on a ground of known size to its outline in the mid-plane. The
+ * steps:
+ *
+ * <ol>
+ *   <li>find the ground;
+ *   <li>solve camera and pose ({@link LensEvidence});
+ *   <li>find the area that the knife hides ({@link TraceableGround});
+ *   <li>locate its edge on the photo's own pixels ({@link KnifeEdgeFollower});
+ *   <li>build the silhouette ({@link SilhouetteBuilder});
+ *   <li>check it, and estimate its error ({@link ErrorEstimator}).
+ * </ol>
  */
 public final class Tracer {
-    /** Coarser pictures hide the ground's lines and the knife's corners. */
+    /** Least resolution: coarser photos lose the ground's lines and the knife's corners. Chosen by eye. */
     private static final double LEAST_PX_PER_MM = 2.2;
 
-    /** What the print says counts where it is farther than this from the outline. */
-    private static final double NEAR_RIM_MM = 2;
+    /** Distance from the outline within which print is not compared with it; chosen by eye. */
+    private static final double NEAR_OUTLINE_MM = 2;
 
-    /** Outside of the outline it counts up to here: farther out, other things may lie on the ground and hide it. */
+    /** Distance outside of the outline beyond which other objects may hide print; chosen by eye. */
     private static final double OUTSIDE_MM = 8;
 
-    /** A picture's noise makes so many of the looks at the print err, and no more. */
+    /** Greatest part of contradicting observations of print, by noise; chosen by eye. */
     private static final double CONTRADICTED = 0.06;
 
-    /** The shadow right before a handle's front is a line, too: a blade is looked at for mirrored ones from here on. */
+    /** Distance from the handle's front beyond its shadow, from which mirrored lines are searched; chosen by eye. */
     private static final double PAST_FRONT_MM = 1.5;
 
-    /** Between points of the blade's outline, to look within it. */
+    /** Distance of the points of the blade's outline in that search; chosen by eye. */
     private static final double BLADE_STEP_MM = 0.5;
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
@@ -66,12 +75,19 @@ public final class Tracer {
     /** Thickness just behind a cutting edge, as a part of the spine's. Common practice. */
     private static final double EDGE_PART = 0.12;
 
-    /** No photo pins a focal length better than this, whatever its noise: lenses are not that much like their model. */
+    /** Least error of a focal length at 95 %, in percent: no lens fits its model better. Chosen by eye. */
     private static final double LEAST_FOCAL_PERCENT = 0.1;
+
+    /** Half the width of the 95 % interval of a normal distribution, in standard deviations, in percent. */
+    private static final double PERCENT_WITHIN_95 = 196;
 
     private Tracer() {}
 
-    /** Throws {@link UserFacingException} where the photo cannot be traced. */
+    /**
+     * Traces the knife.
+     *
+     * @throws UserFacingException where the photo cannot be traced
+     */
     public static Trace trace(Photo photo, TraceSettings settings, ProgressListener progress) {
         progress.at("Reading the picture", 0);
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
@@ -87,20 +103,19 @@ public final class Tracer {
             progress.at("Looking for the knife", 0.4);
             TraceableGround.HiddenArea hidden =
                     ground.hiddenArea(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view));
-            // Looks at the ground alone, so there is time for it while the edge is followed, which keeps one processor
-            // busy.
+            // Needs the ground alone, and runs while the edge is followed, which keeps one processor busy.
             CompletableFuture<List<PhotoAdvice>> advice =
                     CompletableFuture.supplyAsync(() -> PhotoQualityCheck.of(picture, ground, solved));
             try {
-                return traced(picture, settings, ground, hidden, solved, damaged, advice, progress);
+                return trace(picture, settings, ground, hidden, solved, damaged, advice, progress);
             } finally {
-                // The picture's memory must not go away under it.
+                // The photo's memory must not be released before it ends.
                 advice.handle((given, failure) -> given).join();
             }
         }
     }
 
-    private static Trace traced(
+    private static Trace trace(
             DecodedPhoto picture,
             TraceSettings settings,
             TraceableGround ground,
@@ -109,17 +124,17 @@ public final class Tracer {
             DamagedImageArea damaged,
             CompletableFuture<List<PhotoAdvice>> advice,
             ProgressListener progress) {
-        SilhouetteBuilder.Built built = built(
+        SilhouetteBuilder.Built built = build(
                 KnifeEdgeFollower.fine(picture, solved.view()),
                 KnifeEdgeFollower.fine(solved.view()),
                 settings,
                 hidden,
                 progress);
         damaged.check(solved.view(), built);
-        // A mirror's trouble is told rather than those that it brings about, so what throws it comes second.
-        Judged judged = ParallelPair.of(
-                        () -> judged(ground, hidden, solved, built, damaged),
-                        () -> notMirroring(picture, solved.view(), ground, hidden, built))
+        // A reflection also causes the errors that the first task reports; ParallelPair prefers the second's exception.
+        Assessment assessment = ParallelPair.of(
+                        () -> assess(ground, hidden, solved, built, damaged),
+                        () -> checkReflection(picture, solved.view(), ground, hidden, built))
                 .first();
         List<TraceNote> notes = new ArrayList<>(notes(picture, ground, solved));
         damaged.advice().map(TraceNote.Advised::new).ifPresent(notes::add);
@@ -130,15 +145,15 @@ public final class Tracer {
                 solved.view(),
                 built.midPlane(),
                 built.onGround(),
-                judged.error(),
-                LandmarkUncertainty.of(built, judged.error()),
-                judged.unsure(),
+                assessment.error(),
+                LandmarkUncertainty.of(built, assessment.error()),
+                assessment.unsure(),
                 notes);
     }
 
-    private record Judged(List<UncertainStretch> unsure, ErrorBudget error) {}
+    private record Assessment(List<UncertainStretch> unsure, ErrorBudget error) {}
 
-    private static Judged judged(
+    private static Assessment assess(
             TraceableGround ground,
             TraceableGround.HiddenArea hidden,
             SolvedView solved,
@@ -149,14 +164,15 @@ public final class Tracer {
         if (hidden.isBlank() && built.frontMissing()) {
             throw BladeCheck.oneColoured();
         }
-        ErrorBudget error = ErrorEstimator.of(solved.solution(), ground, hidden, built, unsure, damaged);
+        ErrorBudget error = ErrorEstimator.estimate(solved.solution(), ground, hidden, built, unsure, damaged);
         BladeCheck.checkUse(error);
-        // What a leap leads to may be as clear as the edge, and yet wants a look.
-        return new Judged(UncertainStretch.of(built.ring(), EdgeJump.doubted(built.certainty(), built.leaps())), error);
+        // The line that a jump leads to may be as clear as the edge, and still must be checked by a person.
+        return new Assessment(
+                UncertainStretch.of(built.ring(), EdgeJump.reduceCertainty(built.certainty(), built.jumps())), error);
     }
 
-    /** The silhouette, if its blade does not mirror the ground. */
-    private static Silhouette notMirroring(
+    /** Returns the silhouette if its blade does not mirror the ground. */
+    private static Silhouette checkReflection(
             DecodedPhoto picture,
             CameraView view,
             TraceableGround ground,
@@ -170,27 +186,28 @@ public final class Tracer {
                 .map(px -> view.intersection(px, Plane.GROUND))
                 .toList());
         double[] lineColour = hidden.visibility().lineColour();
-        if (BladeReflectionDetector.isIn(
+        if (BladeReflectionDetector.detects(
                 picture, view, blade, ground.located().groundLines().lines(), lineColour)) {
             throw BladeCheck.mirrorsTheGround();
         }
         return built.silhouette();
     }
 
-    private static SilhouetteBuilder.Built built(
+    private static SilhouetteBuilder.Built build(
             DecodedPhoto picture,
             CameraView view,
             TraceSettings settings,
             TraceableGround.HiddenArea hidden,
             ProgressListener progress) {
         progress.at("Following its edge", 0.6);
-        List<EdgePoint> edge = new KnifeEdgeFollower(picture, view, hidden).round();
+        List<EdgePoint> edge = new KnifeEdgeFollower(picture, view, hidden).around();
         checkInside(picture, edge);
         checkAgainstPrint(view, edge, hidden.visibility().observations());
         progress.at("Building the outline", 0.8);
         return new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
     }
 
+    /** Returns the knife's thicknesses by the settings. */
     static ThicknessParallax thickness(TraceSettings settings) {
         return new ThicknessParallax(
                 settings.spineThicknessMm(),
@@ -212,9 +229,9 @@ public final class Tracer {
         for (EdgePoint point : edge) {
             double x = point.pixel().x();
             double y = point.pixel().y();
-            if (Math.min(x, y) < PhotoQualityCheck.RIM_PX
-                    || x > picture.widthPx() - 1 - PhotoQualityCheck.RIM_PX
-                    || y > picture.heightPx() - 1 - PhotoQualityCheck.RIM_PX) {
+            if (Math.min(x, y) < PhotoQualityCheck.MARGIN_PX
+                    || x > picture.widthPx() - 1 - PhotoQualityCheck.MARGIN_PX
+                    || y > picture.heightPx() - 1 - PhotoQualityCheck.MARGIN_PX) {
                 throw new UserFacingException(
                         "The knife runs out of the picture.",
                         "Photograph it again from farther away, with the whole knife and the ground round it in view.");
@@ -223,8 +240,10 @@ public final class Tracer {
     }
 
     /**
-     * The ground's print must be hidden inside the outline and seen outside it. The mask began from that, but may have
-     * gone astray since; an outline that contradicts it is none.
+     * Checks that the ground's print is hidden inside the outline and visible outside. The mask was made from that, but
+     * later steps may have departed from it.
+     *
+     * @throws UserFacingException where too many observations contradict the outline
      */
     private static void checkAgainstPrint(
             CameraView view, List<EdgePoint> edge, List<PrintVisibility.Observation> observations) {
@@ -232,7 +251,7 @@ public final class Tracer {
                 .map(point -> view.intersection(point.pixel(), Plane.GROUND))
                 .toList());
         IndexedPointInAreaLocator area = new IndexedPointInAreaLocator(onGround.polygon());
-        IndexedFacetDistance rim = new IndexedFacetDistance(onGround.lineString());
+        IndexedFacetDistance outline = new IndexedFacetDistance(onGround.lineString());
         int inside = 0;
         int wrong = 0;
         for (PrintVisibility.Observation observation : observations) {
@@ -240,8 +259,8 @@ public final class Tracer {
             boolean isInside = area.locate(at) == Location.INTERIOR;
             inside += isInside ? 1 : 0;
             if (observation.visible() == isInside) {
-                double fromRim = rim.distance(GEOMETRY.createPoint(at));
-                wrong += fromRim > NEAR_RIM_MM && (isInside || fromRim < OUTSIDE_MM) ? 1 : 0;
+                double distance = outline.distance(GEOMETRY.createPoint(at));
+                wrong += distance > NEAR_OUTLINE_MM && (isInside || distance < OUTSIDE_MM) ? 1 : 0;
             }
         }
         if (wrong > CONTRADICTED * inside) {
@@ -251,13 +270,13 @@ public final class Tracer {
         }
     }
 
-    /** What was used and how sure it is. */
+    /** Returns notes on ground, focal length and camera. */
     static List<TraceNote> notes(DecodedPhoto picture, TraceableGround ground, SolvedView solved) {
         ViewSolver.Solution solution = solved.solution();
         List<TraceNote> notes = new ArrayList<>(ground.notes(solution));
         notes.add(new TraceNote.FocalLength(
                 LensEvidence.focal35mm(solution.view().camera().focalPx(), picture.diagonalPx()),
-                Math.max(LEAST_FOCAL_PERCENT, 196 * solution.focalRelativeSigma()),
+                Math.max(LEAST_FOCAL_PERCENT, PERCENT_WITHIN_95 * solution.focalRelativeSigma()),
                 solved.lensSource()));
         notes.add(new TraceNote.CameraPosition(
                 solution.view().eye().norm(), solution.view().tiltDegrees()));

@@ -33,12 +33,12 @@ class EdgeSnapperTest {
     private static final TraceSettings SETTINGS =
             new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
     private static Trace trace;
-    private static EdgeSnapper puller;
+    private static EdgeSnapper snapper;
 
     @BeforeAll
     static void traceThePhoto() {
         trace = Tracer.trace(PHOTO, SETTINGS, ProgressListener.NONE);
-        puller = EdgeSnapper.on(PHOTO, trace, SETTINGS);
+        snapper = EdgeSnapper.on(PHOTO, trace, SETTINGS);
     }
 
     /**
@@ -52,7 +52,7 @@ class EdgeSnapperTest {
         Polyline outline = knife.outline().sampled(0.2);
         double heel = outline.stationOf(knife.landmarks().heel());
         Polyline truth = outline.stretch(heel + from, heel + to);
-        Polyline pulled = puller.along(knife, beside(truth, off), 2.5);
+        Polyline pulled = snapper.snap(knife, beside(truth, off), 2.5);
         List<Double> distances = new ArrayList<>();
         for (Point p : pulled.points()) {
             if (p.distance(truth.points().get(0)) > 2 && p.distance(last(truth)) > 2) {
@@ -95,7 +95,7 @@ class EdgeSnapperTest {
         Polyline outline = leaf.silhouette().outline().sampled(0.2);
         double tip = outline.stationOf(leaf.silhouette().landmarks().tip());
         Polyline truth = outline.stretch(tip - 15, tip + 15);
-        Polyline pulled = EdgeSnapper.on(photo, leaf, SETTINGS).along(leaf.silhouette(), beside(truth, 0.6), 2);
+        Polyline pulled = EdgeSnapper.on(photo, leaf, SETTINGS).snap(leaf.silhouette(), beside(truth, 0.6), 2);
         Polyline anew = OutlineEdit.redrawn(leaf.silhouette().outline(), pulled).sampled(0.1);
         assertThat(truth.points())
                 .allSatisfy(
@@ -105,7 +105,7 @@ class EdgeSnapperTest {
     @Test
     void aLineThatLeavesThePhotoIsRefused() {
         Polyline away = Polyline.open(List.of(new Point(0, 0), new Point(0, 400)));
-        assertThatThrownBy(() -> puller.along(trace.silhouette(), away, 2))
+        assertThatThrownBy(() -> snapper.snap(trace.silhouette(), away, 2))
                 .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("runs out of the photo");
     }

@@ -37,7 +37,7 @@ class TraceAccuracyTest {
         assertThat(found.bladeLengthMm()).as("blade length").isCloseTo(0, within(bladeMm));
         assertThat(found.spineRight()).as("spine side").isTrue();
         double focalPx = photo.truth().get("photo").get("focal_px").asDouble();
-        assertThat(found.trace().seenFrom().camera().focalPx()).isCloseTo(focalPx, within(0.005 * focalPx));
+        assertThat(found.trace().view().camera().focalPx()).isCloseTo(focalPx, within(0.005 * focalPx));
     }
 
     /** Where steel is as bright as what it lies on, nobody can say where it ends; but it must be said that it is so. */

@@ -14,38 +14,40 @@ import weltwright.trace.report.LensSource;
 import weltwright.trace.report.PhotoAdvice;
 
 /**
- * What is known of a photo's lens before its ground is looked at, and who says so.
+ * The prior knowledge of a photo's lens and its source.
  *
- * @param prior likeliest values and their doubt
- * @param source who says so
- * @param cutOut whether the photo says that it is a part of a larger one
+ * @param prior values with their uncertainty
+ * @param source of the prior
+ * @param cutOut whether the photo is known to be a part of a larger one
  */
 public record LensEvidence(LensPrior prior, LensSource source, boolean cutOut) {
     private static final LensSource FROM_GROUND = new LensSource.GroundAlone();
 
     /**
-     * Told and seen focal lengths that are farther apart than so many standard deviations of both together contradict
-     * each other: chance does that once in 16 000 photos.
+     * Difference of the prior and the measured focal length, in standard deviations of both together, at which they
+     * contradict each other: chance exceeds it once in 16 000 photos.
      */
     private static final double CONTRADICTED = 4;
 
     /**
-     * Points of a ground that lies flat fit to a tenth of a pixel on a photo of 12 MP, whose diagonal is 5000; with
-     * five times as much something is wrong.
+     * Residual of the control points, as a part of the diagonal, from which a cropped photo is considered: five times
+     * that of a flat ground, a tenth of a pixel in a photo of 12 MP with a diagonal of 5000 pixels.
      */
     private static final double MISFIT = 1e-4;
 
-    /** A lens that looks elsewhere explains a picture that was cut out; a bent sheet it does not. */
+    /** Residual with a free principal point relative to a fixed one, below which a photo is cropped; by eye. */
     private static final double MUCH_BETTER = 0.5;
 
-    /** Enough of a ground's points to see whether it contradicts what was told. */
+    /** Number of control points from which the measured focal length is solved; chosen by eye, for speed. */
     private static final int SAMPLE = 120;
 
-    /** Exif gives whole millimetres and ignores that lenses move as they focus. Common practice. */
+    /** Relative standard deviation of Exif's focal length: whole millimetres, without focusing. Common practice. */
     private static final double EXIF_FOCAL_SIGMA = 0.03;
 
+    /** Relative standard deviation of an entered focal length; chosen by eye. */
     private static final double TYPED_FOCAL_SIGMA = 0.02;
 
+    /** Returns the prior by the settings, else by the photo's metadata, else that of any lens. */
     public static LensEvidence of(Photo photo, TraceSettings settings) {
         double pxPer35mm = Math.hypot(photo.widthPx(), photo.heightPx()) / CalibratedLens.DIAGONAL_35MM;
         if (settings.focal35mm().isPresent()) {
@@ -73,15 +75,15 @@ public record LensEvidence(LensPrior prior, LensSource source, boolean cutOut) {
                 LensPrior.usual(Math.hypot(photo.widthPx(), photo.heightPx())), FROM_GROUND, photo.isCutOut());
     }
 
-    /** A camera's focal length in 35 mm terms. */
+    /** Converts a focal length in pixels to 35 mm terms. */
     public static double focal35mm(double focalPx, double diagonalPx) {
         return focalPx * CalibratedLens.DIAGONAL_35MM / diagonalPx;
     }
 
     /**
-     * Camera and pose over a ground. What was told of the lens goes in, unless the ground contradicts it: then it is
-     * left out, for it would pull the pose away from the points, and that is said. Where the points fit no lens that
-     * looks at the picture's middle, but one that looks elsewhere, the picture was cut out of a larger one.
+     * Solves camera and pose over a ground. The prior is used unless the ground contradicts it: it would then distort
+     * the pose, so it is left out, with an advice. Where the control points fit no lens with its principal point in the
+     * middle, but one with a free principal point, the photo was cropped.
      */
     public SolvedView over(TraceableGround ground, DecodedPhoto picture) {
         LensPrior any = LensPrior.usual(picture.diagonalPx());
@@ -94,7 +96,7 @@ public record LensEvidence(LensPrior prior, LensSource source, boolean cutOut) {
         ViewSolver.Solution seen = ground.located().solve(picture, prior);
         if (seen.pixelSigma()
                 > Math.max(MISFIT * picture.diagonalPx(), ground.located().pixelSigma())) {
-            // What was told may be at fault, so what any lens could do is the measure.
+            // A wrong prior may be the cause, so the residual is compared with that of any lens.
             double anyLens = !isTold()
                     ? seen.pixelSigma()
                     : ground.located().solve(picture, any).pixelSigma();

@@ -13,59 +13,58 @@ import weltwright.trace.ground.TraceableGround;
 import weltwright.trace.report.PhotoAdvice;
 
 /**
- * What of a photo can be told to the person who could take a better one. Each check has a threshold at which the error
- * of a trace begins to grow by more than the rest of it.
+ * Checks the quality of a photo and returns advice for a better one. Each check has the threshold from which its effect
+ * on a trace exceeds the rest of the error.
  */
 public final class PhotoQualityCheck {
     /**
-     * The knife floats half its handle's thickness up, so what is not known of that makes it larger or smaller by as
-     * much as the distance divides it: from here half a millimetre is worth 0.35 mm on a knife of 210 mm, twice what
-     * the rest of a trace on the sheet is off by.
+     * Least distance of the camera. An error h of the mid-plane's height changes a length by h over the distance: here
+     * half a millimetre changes 210 mm by 0.35 mm, twice the rest of the error on the sheet.
      */
     private static final double NEAR_MM = 300;
 
-    /** From there the same is worth a quarter of a millimetre. */
+    /** Recommended distance, at which that error is a quarter of a millimetre. */
     private static final double FAR_ENOUGH_MM = 420;
 
     /**
-     * What thickness adds to a silhouette seen at angle a is t/2 · tan a on either side; by this angle that is 3.5 mm
-     * for a handle of 19 mm, and it is known to a quarter.
+     * Greatest obliquity. Thickness t displaces a silhouette by t/2 · tan a: here 3.5 mm for a handle of 19 mm, which
+     * is known to a quarter.
      */
     private static final double SLANTED_DEGREES = 20;
 
-    /** A phone's sharp picture has 0.6 to 1.2; from here on corners are rounded and pale lines lost. */
+    /** Greatest blur, as a standard deviation: sharp photos of phones have 0.6 to 1.2. Chosen by eye. */
     private static final double BLURRED_PX = 2.2;
 
-    /** A bell curve rises from a tenth to nine tenths over so many standard deviations. */
+    /** Width from 10 % to 90 % of a blurred edge, in standard deviations (quantiles of the normal distribution). */
     private static final double SMEAR = 2.563;
 
-    /** White paper below this has a tenth of the light that the camera can take; what is left is grain. */
+    /** Least grey level of white paper: a tenth of the light at full range, by the gamma of 2.2 of sRGB. */
     private static final double DARK_LEVEL = 95;
 
-    /** So much of the picture may glint; more of it is paper burnt out, and thin lines with it. */
+    /** Greatest overexposed part of a photo, for glints; chosen by eye. */
     private static final double BURNT_PART = 0.06;
 
-    /** Wherever a knife lies there is something dark, if only its shadow: half as bright as the lightest is haze. */
+    /** Greatest darkest level relative to the lightest: a knife's shadow at least is darker; chosen by eye. */
     private static final double HAZE = 0.5;
 
-    /** Black print in fair light is a fifth as bright as paper, and haze or shine lifts it. */
+    /** Least contrast of black print, which has 0.8 in good light; haze or glare reduces it. Chosen by eye. */
     private static final double PRINT_CONTRAST = 0.4;
 
-    /** Lines of mats and squared paper are pale at best; below this they drown in grain. */
+    /** Least contrast of the pale lines of mats and squared paper; chosen by eye. */
     private static final double LINE_CONTRAST = 0.05;
 
-    /** A knife on the sheet's frame hides a fifth of it. */
+    /** Least visible part of the ground's control points; a knife on the sheet's frame hides a fifth. By eye. */
     private static final double LEAST_SEEN = 0.6;
 
-    /** Half a pixel is then an eighth of a millimetre. */
+    /** Least resolution, at which half a pixel is an eighth of a millimetre. */
     private static final double COARSE_PX_PER_MM = 4;
 
-    /** Nearer than this to the picture's rim the knife may go on outside it. */
-    public static final double RIM_PX = 12;
+    /** Margin of the photo that the knife must not reach; chosen by eye. */
+    public static final double MARGIN_PX = 12;
 
     private PhotoQualityCheck() {}
 
-    /** All that can be told of a photo whose ground is known. */
+    /** Returns the advice for a photo with a known ground. */
     public static List<PhotoAdvice> of(DecodedPhoto picture, TraceableGround ground, SolvedView solved) {
         CameraView view = solved.view();
         GroundObservation observation = ground.located().observation();
@@ -80,7 +79,7 @@ public final class PhotoQualityCheck {
         return advice;
     }
 
-    /** The same of a ruled ground of which nobody said how far apart its lines are: what does not hang on that. */
+    /** Returns the advice for a photo with a ruled ground of unknown pitch, as far as it does not depend on scale. */
     public static List<PhotoAdvice> ofUnknownSize(DecodedPhoto picture, TraceableGround ground, CameraView view) {
         List<PhotoAdvice> advice = new ArrayList<>(ofLight(picture));
         advice.addAll(ofSlant(view));
@@ -89,7 +88,7 @@ public final class PhotoQualityCheck {
         return advice;
     }
 
-    /** Of its light alone: what can be told where no ground is found. */
+    /** Returns the advice on the light, which needs no ground. */
     public static List<PhotoAdvice> ofLight(DecodedPhoto picture) {
         ExposureStatistics light = ExposureStatistics.of(picture);
         List<PhotoAdvice> advice = new ArrayList<>();
@@ -127,10 +126,10 @@ public final class PhotoQualityCheck {
     }
 
     /**
-     * Of its sharpness, and how the ground's print shows.
+     * Returns the advice on sharpness and contrast of the ground's print.
      *
-     * @param print whether the ground has black print, and not lines alone
-     * @param pxPerMm empty where it is not known
+     * @param print whether the ground has black print besides lines
+     * @param pxPerMm empty where it is unknown
      */
     private static List<PhotoAdvice> ofPrint(PrintQuality quality, boolean print, OptionalDouble pxPerMm) {
         List<PhotoAdvice> advice = new ArrayList<>();
@@ -149,15 +148,15 @@ public final class PhotoQualityCheck {
     }
 
     /**
-     * Tells what of the knife would make a better photo.
+     * Returns the advice on the knife's place in the photo.
      *
-     * @param contour of what lies on the ground, on the ground's plane
+     * @param contour of the knife on the ground's plane, in mm
      */
     public static List<PhotoAdvice> ofKnife(DecodedPhoto picture, CameraView view, Polyline contour) {
         boolean inside = contour.map(p -> view.pixel(Plane.GROUND.pointAbove(p))).points().stream()
-                .allMatch(px -> Math.min(px.x(), px.y()) > RIM_PX
-                        && px.x() < picture.widthPx() - 1 - RIM_PX
-                        && px.y() < picture.heightPx() - 1 - RIM_PX);
+                .allMatch(px -> Math.min(px.x(), px.y()) > MARGIN_PX
+                        && px.x() < picture.widthPx() - 1 - MARGIN_PX
+                        && px.y() < picture.heightPx() - 1 - MARGIN_PX);
         return inside ? List.of() : List.of(new PhotoAdvice.KnifeReachesOver());
     }
 }

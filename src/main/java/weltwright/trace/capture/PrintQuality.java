@@ -13,25 +13,35 @@ import weltwright.image.DecodedPhoto;
 import weltwright.image.InterpolatedChannel;
 
 /**
- * How sharp a photo is, measured on what is known to be sharp and evenly toned: the ground's own print.
+ * The sharpness and contrast of a photo, measured on the edges of the ground's print, which are sharp and evenly toned.
  *
- * @param blurPx by how much a sharp edge is smeared, as the standard deviation of a bell curve, in pixels; the median
- *     over the ground, and none where the print hardly shows
- * @param contrast of the print, as a part of its lighter tone; the median, and none where there is no print to look at
+ * @param blurPx standard deviation of a Gaussian blur, in pixels: the median over the edges; empty where too few have
+ *     enough contrast
+ * @param contrast of the print relative to its lighter tone, 0 to 1: the median; empty where too few edges are visible
  */
 public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
+    /** Distance of the samples of a profile; chosen by eye. */
     private static final double STEP_PX = 0.25;
 
-    /** Less than this many grey levels is as much grain as edge. */
+    /** Least step of an edge, in grey levels, to measure its blur against grain; chosen by eye. */
     private static final double LEAST_STEP = 10;
 
-    /** Fewer edges than this tell of themselves, not of the photo. */
+    /** Least number of edges; chosen by eye. */
     private static final int FEWEST = 8;
 
-    /** No photo needs more. */
+    /** Greatest number of edges measured, for speed; chosen by eye. */
     private static final int MOST = 150;
 
-    /** Measured at edges of the print, as they are seen from a view. */
+    /**
+     * Width of the rise of a blurred step from 20 % to 80 %, in standard deviations: quantiles of the normal
+     * distribution.
+     */
+    private static final double STEP_WIDTH = 1.683;
+
+    /** Width of the rise of a blurred thin line's flank from 20 % to 80 %: from the density of the distribution. */
+    private static final double LINE_WIDTH = 1.126;
+
+    /** Measures the edges of the print in a view. */
     public static PrintQuality of(DecodedPhoto picture, CameraView view, List<EdgeProfileLocation> edges) {
         InterpolatedChannel levels = picture.levels();
         int every = Math.max(1, edges.size() / MOST);
@@ -57,12 +67,13 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
     }
 
     /**
-     * Levels from one side of an edge to the other, or from a line's middle outwards.
+     * The grey levels across an edge, from one side to the other, or from a line's middle outwards.
      *
-     * @param levels in steps of {@code STEP_PX}
+     * @param levels in steps of {@link #STEP_PX}
+     * @param line whether it is that of a line
      */
     private record Profile(double[] levels, boolean line) {
-        /** Empty where the picture does not show it whole. */
+        /** Samples the profile of an edge; empty where it is not all in the photo. */
         static Optional<Profile> across(InterpolatedChannel levels, CameraView view, EdgeProfileLocation edge) {
             Point from = view.pixel(Plane.GROUND.pointAbove(edge.from()));
             Point to = view.pixel(Plane.GROUND.pointAbove(edge.from().plus(edge.across())));
@@ -73,7 +84,7 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
                 return Optional.empty();
             }
             int reach = (int) (lengthPx / 2 / STEP_PX);
-            // A profile's strips follow each other to the left of the way along.
+            // The samples of a profile run to the left of its direction.
             Point along = to.minus(from).unit().left().times(-1);
             return Optional.of(new Profile(levels.profile(middle, along, halfPx, 1, reach, STEP_PX), edge.line()));
         }
@@ -97,9 +108,8 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
         }
 
         /**
-         * From the length over which the level is between a fifth and four fifths of the step. A sharp edge, smeared,
-         * takes 1.683 standard deviations for that, and a thin line's flank 1.126 (the normal distribution and its
-         * density); a line's own width counts as smear, which is little on the thin lines of a ruling.
+         * Returns the blur by the length over which the level is between 20 % and 80 % of the step. The width of a line
+         * counts as blur, which is little on the thin lines of a ruling.
          */
         double blurPx() {
             double start = start();
@@ -109,7 +119,7 @@ public record PrintQuality(OptionalDouble blurPx, OptionalDouble contrast) {
                 double part = (level - start) / (end - start);
                 between += part > 0.2 && part < 0.8 ? 1 : 0;
             }
-            return between * STEP_PX / (line ? 1.126 : 1.683);
+            return between * STEP_PX / (line ? LINE_WIDTH : STEP_WIDTH);
         }
     }
 }

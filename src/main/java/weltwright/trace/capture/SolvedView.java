@@ -7,11 +7,11 @@ import weltwright.trace.report.LensSource;
 import weltwright.trace.report.PhotoAdvice;
 
 /**
- * Camera and pose over the ground of a photo.
+ * The camera and pose over the ground of a photo.
  *
- * @param solution with how sure they are
- * @param lensSource where the focal length comes from
- * @param contradiction why what was told of the lens was left out, where the ground shows another
+ * @param solution camera and pose with their uncertainty
+ * @param lensSource source of the focal length
+ * @param contradiction advice why the prior of the lens was left out; empty where it was used
  */
 public record SolvedView(ViewSolver.Solution solution, LensSource lensSource, Optional<PhotoAdvice> contradiction) {
     public CameraView view() {

@@ -8,17 +8,17 @@ import weltwright.trace.ground.GroundChoice;
 import weltwright.units.PrintScale;
 
 /**
- * What the user tells about a photo.
+ * The user's settings for the trace of a photo.
  *
  * @param handleThicknessMm greatest thickness of the handle across the flats, by caliper
  * @param spineThicknessMm thickness of the blade at the spine by the heel, by caliper
  * @param tipDropMm how much lower the tip's mid-plane lies than the heel's; mostly 0
- * @param focal35mm typed focal length in 35 mm terms; empty to take it from Exif or from the picture's tilt
- * @param sheetScale what the sheet's two bars measure, over their nominal length
- * @param ground what the knife lies on
- * @param phone the lens that took it, where it was measured before, without its camera's name, which is nobody's
- *     business who gets a job; a typed focal length comes before it
- * @param thickness what was measured of the knife's thickness elsewhere along it
+ * @param focal35mm focal length in 35 mm terms; empty to take it from Exif or from the ground in perspective
+ * @param sheetScale measured length of the sheet's two bars over their nominal length
+ * @param ground choice of ground
+ * @param phone calibrated lens, without its camera's name, which must not get into a job; {@code focal35mm} takes
+ *     precedence
+ * @param thickness thicknesses measured elsewhere along the knife
  */
 public record TraceSettings(
         double handleThicknessMm,
@@ -34,7 +34,7 @@ public record TraceSettings(
         phone = phone.map(CalibratedLens::withoutCamera);
     }
 
-    /** With a lens of which no more is known than the photo tells. */
+    /** Creates settings without a calibrated lens and without further thicknesses. */
     public TraceSettings(
             double handleThicknessMm,
             double spineThicknessMm,
@@ -53,7 +53,7 @@ public record TraceSettings(
                 ThicknessProfile.NONE);
     }
 
-    /** On the printed reference sheet. */
+    /** Creates settings for a knife on the printed reference sheet. */
     public TraceSettings(
             double handleThicknessMm,
             double spineThicknessMm,
@@ -73,7 +73,7 @@ public record TraceSettings(
                 handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, other, thickness);
     }
 
-    /** The same for another photo on the same ground: corners that were set by hand are places in this one. */
+    /** Returns the settings for another photo on the same ground, without positions in this photo. */
     public TraceSettings elsewhere() {
         return withGround(ground.elsewhere());
     }

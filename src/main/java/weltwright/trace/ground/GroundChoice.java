@@ -16,19 +16,19 @@ import weltwright.image.DecodedPhoto;
 import weltwright.units.LengthField;
 import weltwright.units.PrintScale;
 
-/** What the user says that the knife lies on. */
+/** The user's choice of ground: what the knife lies on, or that the photo shall show it. */
 public sealed interface GroundChoice {
-    /** The words by which a user chooses it, such as {@code ruled:10mm}; {@link #parse} reads them back. */
+    /** Returns its text on the command line and in job files, such as {@code ruled:10mm}; {@link #parse} reads it. */
     String words();
 
     /**
-     * Looks for the ground in a picture.
+     * Finds the ground in a photo.
      *
-     * @param sheetScale what the reference sheet's bars measure, should it be one
-     * @param lens what is known of the lens
+     * @param sheetScale scale of the printed reference sheet, used if it is one
+     * @param lens prior of the lens
      * @throws UserFacingException where it is not found
      */
-    GroundDetector.Seen find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens);
+    GroundDetector.Detection find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens);
 
     /**
      * Distance from each line of a ruled ground to the next; empty where this is no ruled ground or it is not known.
@@ -42,12 +42,12 @@ public sealed interface GroundChoice {
         return Optional.empty();
     }
 
-    /** What is left of the choice for another photo: places in the picture are of this one. */
+    /** Returns the choice for another photo of the same ground, without positions in this photo. */
     default GroundChoice elsewhere() {
         return this;
     }
 
-    /** Nothing: the picture is to tell. */
+    /** Any ground; its kind is detected. */
     record Any() implements GroundChoice {
         @Override
         public String words() {
@@ -55,12 +55,12 @@ public sealed interface GroundChoice {
         }
 
         @Override
-        public GroundDetector.Seen find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
+        public GroundDetector.Detection find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
             return GroundDetector.find(picture, sheetScale, lens);
         }
     }
 
-    /** The printed reference sheet; which page it is, its markers tell. */
+    /** The printed reference sheet; its markers encode its page. */
     record Sheet() implements GroundChoice {
         @Override
         public String words() {
@@ -68,15 +68,15 @@ public sealed interface GroundChoice {
         }
 
         @Override
-        public GroundDetector.Seen find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
+        public GroundDetector.Detection find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
             return new GroundDetector.Sheet(ReferenceSheetFinder.find(picture, sheetScale), sheetScale);
         }
     }
 
     /**
-     * A ruled ground: a cutting mat, squared paper.
+     * A ruled ground: a cutting mat or squared paper.
      *
-     * @param pitchMm from each line to the next, bold or not
+     * @param pitchMm distance of neighbouring lines, fine ones included
      */
     record Ruled(double pitchMm) implements GroundChoice {
         @Override
@@ -90,7 +90,7 @@ public sealed interface GroundChoice {
         }
 
         @Override
-        public GroundDetector.Seen find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
+        public GroundDetector.Detection find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
             return new GroundDetector.Ruled(RuledGroundFinder.find(picture, pitchMm, pitchMm), pitchMm);
         }
     }
@@ -126,23 +126,23 @@ public sealed interface GroundChoice {
         }
 
         @Override
-        public GroundDetector.Seen find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
+        public GroundDetector.Detection find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
             return new GroundDetector.Paper(this, PaperSheetFinder.find(picture, widthMm, heightMm), false);
         }
     }
 
     /**
-     * Anything flat and rectangular whose four corners the user points out.
+     * A flat rectangle whose corners the user marks.
      *
      * @param widthMm from the first corner to the second
      * @param heightMm from the second to the third
-     * @param corners in the order of a walk round it, in pixels of the upright picture; four
+     * @param corners four, in cyclic order, in pixels of the upright photo
      */
     record Rectangle(double widthMm, double heightMm, List<Point> corners) implements GroundChoice {
-        /** What a knife can lie on and a camera still see well. */
+        /** Range of a side: large enough for a knife, small enough for one photo; chosen by eye. */
         public static final LengthField SIDE = LengthField.of("side of the rectangle", 40, 2000);
 
-        /** In the order of a walk round it; names as the upright picture shows them where nothing is turned. */
+        /** Names of the corners in cyclic order, as in an upright photo that is not turned. */
         public static final List<String> CORNER_NAMES =
                 List.of("upper left", "upper right", "lower right", "lower left");
 
@@ -163,7 +163,7 @@ public sealed interface GroundChoice {
         }
 
         @Override
-        public GroundDetector.Seen find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
+        public GroundDetector.Detection find(DecodedPhoto picture, PrintScale sheetScale, LensPrior lens) {
             return new GroundDetector.Rectangle(RectangleFinder.find(picture, corners, widthMm, heightMm));
         }
 
@@ -177,7 +177,7 @@ public sealed interface GroundChoice {
             return new Any();
         }
 
-        /** Whether each turn on the walk round them is to the same side. */
+        /** Returns whether the polygon turns to the same side at each corner. */
         private static boolean isConvex(List<Point> corners) {
             int left = 0;
             int right = 0;
@@ -193,7 +193,7 @@ public sealed interface GroundChoice {
     }
 
     /**
-     * Reads what the user says that the knife lies on.
+     * Parses the text of a choice.
      *
      * @param words {@code find}, {@code sheet}, {@code ruled:} and a length, {@code paper:a4}, {@code paper:letter}, or
      *     {@code rectangle:} with width x height and {@code at} with its four corners

@@ -13,56 +13,56 @@ import weltwright.image.DecodedPhoto;
 import weltwright.units.PrintScale;
 
 /**
- * Finds out what a knife lies on, from the picture alone. The surest first:
+ * Detects the kind of ground in a photo, the most reliable first:
  *
  * <ol>
- *   <li>the printed sheet: its markers cannot be anything else. Where they are seen it is the sheet, even if too little
- *       of it shows to measure by;
- *   <li>a ruled ground: dozens of crossings evenly spaced. Squared paper is white paper too, but measures better by its
- *       lines;
- *   <li>a blank sheet: four edges, of which proportions tell the size, as far as the picture tells the proportions.
+ *   <li>the printed sheet, by its markers, which are unambiguous even where too little of the sheet shows to measure
+ *       by;
+ *   <li>a ruled ground, by dozens of evenly spaced crossings. Squared paper is white paper too, but its lines give a
+ *       better measure;
+ *   <li>a blank sheet, by its four edges. Its size is inferred from its proportions as far as they are known.
  * </ol>
  *
- * What a picture cannot tell is left open, not guessed: how far apart the lines of a ruling are, and which of two sizes
- * a sheet seen aslant has. A sheet of other size in the proportions of A4 (A3, A5) is taken for A4.
+ * What does not follow from the photo is left open: the pitch of a ruling, and the size of a sheet whose proportions
+ * fit two sizes. A sheet of another size in the proportions of A4 (A3, A5) is taken for A4.
  */
 public final class GroundDetector {
-    /** A size of paper is the one that is seen where it is off by less than so many standard deviations, */
+    /** Greatest misfit of the size of a sheet, in standard deviations: exceeded in 0.3 % of cases. */
     private static final double FITS = 3;
 
-    /** and where every other one is off by more than so many. */
+    /** Least misfit of every other size; chosen by eye. */
     private static final double DOES_NOT_FIT = 5;
 
-    /** A ruling of unknown pitch is found in this unit; any will do. */
+    /** Pitch in which a ruling of unknown pitch is measured; any value would do. */
     private static final double NOMINAL_PITCH_MM = 10;
 
     private GroundDetector() {}
 
-    /** What the knife lies on, as far as the picture or the user tells. */
-    public sealed interface Seen {
+    /** A detected ground, whose size may be unknown. */
+    public sealed interface Detection {
         /**
-         * The ground, if its size is known.
+         * Returns the ground.
          *
-         * @throws UserFacingException where the picture leaves open what it is
+         * @throws UserFacingException where there is none, or its size is unknown
          */
         TraceableGround known();
 
-        /** The ground in an unknown unit of length, where its lines are seen and nobody said how far apart they are. */
-        default Optional<TraceableGround> ofUnknownPitch() {
+        /** Returns a ruled ground of unknown pitch, measured in a nominal one; empty for all other grounds. */
+        default Optional<TraceableGround> asUnknownPitch() {
             return Optional.empty();
         }
     }
 
-    /** The reference sheet, its bars measured. */
-    public record Sheet(ReferenceSheetFinder.Found found, PrintScale scale) implements Seen {
+    /** The reference sheet with the scale at which it was printed. */
+    public record Sheet(ReferenceSheetFinder.Found found, PrintScale scale) implements Detection {
         @Override
         public TraceableGround known() {
             return new SheetGround(found, scale);
         }
     }
 
-    /** A ruled ground whose pitch was told. */
-    public record Ruled(RuledGroundFinder.Found found, double pitchMm) implements Seen {
+    /** A ruled ground of known pitch. */
+    public record Ruled(RuledGroundFinder.Found found, double pitchMm) implements Detection {
         @Override
         public TraceableGround known() {
             return new RuledGround(found, pitchMm);
@@ -70,18 +70,18 @@ public final class GroundDetector {
     }
 
     /**
-     * A ruled ground whose pitch nobody told.
+     * A ruled ground of unknown pitch.
      *
-     * @param found as if its lines were {@code nominalPitchMm} apart
+     * @param found measured with the pitch {@code nominalPitchMm}
      */
-    public record Ruling(RuledGroundFinder.Found found, double nominalPitchMm) implements Seen {
+    public record Ruling(RuledGroundFinder.Found found, double nominalPitchMm) implements Detection {
         @Override
         public TraceableGround known() {
             throw unknownPitch();
         }
 
         @Override
-        public Optional<TraceableGround> ofUnknownPitch() {
+        public Optional<TraceableGround> asUnknownPitch() {
             return Optional.of(new RuledGround(found, nominalPitchMm));
         }
     }
@@ -89,17 +89,18 @@ public final class GroundDetector {
     /**
      * A sheet of paper.
      *
-     * @param isSizeInferred whether its size follows from its proportions and was not told
+     * @param isSizeInferred whether its size was inferred from its proportions and not entered
      */
-    public record Paper(GroundChoice.Paper size, PaperSheetFinder.Found found, boolean isSizeInferred) implements Seen {
+    public record Paper(GroundChoice.Paper size, PaperSheetFinder.Found found, boolean isSizeInferred)
+            implements Detection {
         @Override
         public TraceableGround known() {
             return new PaperGround(found, isSizeInferred);
         }
     }
 
-    /** A sheet of paper whose size its proportions do not tell. */
-    public record UnsizedPaper() implements Seen {
+    /** A sheet of paper whose proportions fit no size, or several. */
+    public record UnsizedPaper() implements Detection {
         @Override
         public TraceableGround known() {
             throw unknownPaperSize();
@@ -107,15 +108,15 @@ public final class GroundDetector {
     }
 
     /** A rectangle set by hand. */
-    public record Rectangle(RectangleFinder.Found found) implements Seen {
+    public record Rectangle(RectangleFinder.Found found) implements Detection {
         @Override
         public TraceableGround known() {
             return new RectangleGround(found);
         }
     }
 
-    /** None of these. */
-    public record Nothing() implements Seen {
+    /** No ground. */
+    public record None() implements Detection {
         @Override
         public TraceableGround known() {
             throw unknownGround();
@@ -123,23 +124,23 @@ public final class GroundDetector {
     }
 
     /**
-     * Finds what the knife lies on, the surest kind of ground first.
+     * Detects the ground.
      *
-     * @param scale what the reference sheet's bars measure, should it be one
-     * @param lens what is known of the lens
-     * @throws UserFacingException where it is the reference sheet, but too little of it is to be seen
+     * @param scale scale of the printed reference sheet, used if it is one
+     * @param lens prior of the lens
+     * @throws UserFacingException where it is the reference sheet, but too little of it is visible
      */
-    public static Seen find(DecodedPhoto picture, PrintScale scale, LensPrior lens) {
-        Optional<Seen> sheet = ReferenceSheetFinder.lookFor(picture, scale).map(found -> new Sheet(found, scale));
+    public static Detection find(DecodedPhoto picture, PrintScale scale, LensPrior lens) {
+        Optional<Detection> sheet = ReferenceSheetFinder.lookFor(picture, scale).map(found -> new Sheet(found, scale));
         return sheet.or(() -> RuledGroundFinder.lookFor(picture, NOMINAL_PITCH_MM)
                         .map(found -> new Ruling(found, NOMINAL_PITCH_MM)))
                 .or(() -> PaperSheetFinder.lookFor(picture, lens)
                         .filter(paper -> paper.isWhite(picture))
                         .map(GroundDetector::sized))
-                .orElseGet(Nothing::new);
+                .orElseGet(None::new);
     }
 
-    private static Seen sized(PaperSheetFinder.Unsized paper) {
+    private static Detection sized(PaperSheetFinder.Unsized paper) {
         List<GroundChoice.Paper> possible = Arrays.stream(GroundChoice.Paper.values())
                 .filter(size -> misfit(paper, size) < DOES_NOT_FIT)
                 .toList();

@@ -2,7 +2,7 @@ package weltwright.trace.ground;
 
 import weltwright.error.UserFacingException;
 
-/** What the knife lies on was seen, and the picture leaves its size open: that has to be told. */
+/** Thrown where the ground was found but its size does not follow from the photo: the user must enter it. */
 public final class GroundSizeUnknownException extends UserFacingException {
     private static final long serialVersionUID = 1L;
 

@@ -27,9 +27,9 @@ import weltwright.trace.visibility.PrintVisibility;
 import weltwright.trace.visibility.PrintedLineEnds;
 
 /**
- * A blank sheet of paper as a ground. It has no print, so hard shadows may be taken for the knife on it.
+ * A blank sheet of paper as a ground. Since it has no print, a hard shadow may be mistaken for the knife.
  *
- * @param isSizeInferred whether its size follows from its proportions and was not told
+ * @param isSizeInferred whether its size was inferred from its proportions and not entered
  */
 record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, LocatedGround located)
         implements TraceableGround {
@@ -37,20 +37,21 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
         this(found, isSizeInferred, found.located());
     }
 
-    /** A knife floats several millimetres up, and so far beside it falls a hard shadow's edge. Common practice. */
+    /**
+     * Error by a hard shadow, whose edge falls beside a knife several millimetres above the ground. Common practice.
+     */
     private static final double HARD_SHADOW_MM = 4;
 
-    /**
-     * Right beside the knife even a soft shadow is narrow, and its rim may pass for the knife's where steel is grey.
-     */
+    /** Error by a soft shadow, narrow beside the knife, whose border may pass for that of grey steel; by eye. */
     private static final double SOFT_SHADOW_MM = 0.25;
 
+    /** Standard deviation of the contour's smoothing; chosen by eye. */
     private static final double ROUGH_MM = 0.9;
 
-    /** The very rim of the paper is left out: it curls, and the table shows beside it. */
-    private static final double RIM_MM = 3;
+    /** Margin of the sheet that is left out, since paper curls and the table shows beside it; chosen by eye. */
+    private static final double MARGIN_MM = 3;
 
-    /** The knife and its shade hide less than half of what is looked at. */
+    /** Overexposed part of the raster above which the paper is; knife and shadow take less than half. By eye. */
     private static final double BURNT_PART = 0.5;
 
     @Override
@@ -62,7 +63,7 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
 
     @Override
     public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
-        Point half = new Point(found.sizeXMm() / 2 - RIM_MM, found.sizeYMm() / 2 - RIM_MM);
+        Point half = new Point(found.sizeXMm() / 2 - MARGIN_MM, found.sizeYMm() / 2 - MARGIN_MM);
         PlaneRaster whole = PlaneRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
         PlaneRaster part = DarkRegion.of(half, picture, view)
                 .map(box -> PlaneRaster.covering(box.low(), box.high(), KnifeMask.MM_PER_PX))
@@ -89,7 +90,7 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
         }
     }
 
-    /** Steel that is as bright as paper, or brighter, shows beside it by less than a camera's range is then left. */
+    /** Refuses overexposed paper, beside which steel of the same brightness is invisible. */
     private static void checkNotBurntOut(Mat seen) {
         Mat burnt = new Mat();
         Core.inRange(seen, Scalar.all(ExposureStatistics.CLIPPED_LEVEL), Scalar.all(255), burnt);

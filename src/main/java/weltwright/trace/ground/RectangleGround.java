@@ -9,7 +9,7 @@ import weltwright.ground.rectangle.RectangleFinder;
 import weltwright.image.DecodedPhoto;
 import weltwright.trace.report.TraceNote;
 
-/** A rectangle of known size whose corners were set by hand. Of what lies on it, it tells no more than blank paper. */
+/** A rectangle of known size whose corners were marked by hand. What lies on it is found as on blank paper. */
 record RectangleGround(RectangleFinder.Found found, LocatedGround located) implements TraceableGround {
     RectangleGround(RectangleFinder.Found found) {
         this(found, found.located());

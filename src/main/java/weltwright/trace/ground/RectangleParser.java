@@ -7,11 +7,11 @@ import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 
-/** Reads a rectangle as a user writes it: "210x297mm at 310,402 2811,390 2850,3900 280,3911". */
+/** Parses a rectangle: "210x297mm at 310,402 2811,390 2850,3900 280,3911", sides and then corners in pixels. */
 final class RectangleParser {
     private static final Pattern SIDES = Pattern.compile("(.+?)\\s*x\\s*(.+)");
 
-    /** A length's number, whole, decimal or a fraction; what stands behind it is its unit. */
+    /** The number of a length, whole, decimal or a fraction, without its unit. */
     private static final Pattern NUMBER = Pattern.compile("[\\d.,/\\s-]*\\d");
 
     private static final String PIXELS = "(-?\\d{1,6}(?:\\.\\d{0,20})?(?:e-\\d{1,3})?)";
@@ -36,7 +36,7 @@ final class RectangleParser {
         }
         String width = sides.group(1);
         String height = sides.group(2);
-        // One unit behind both is that of both.
+        // A single unit at the end applies to both sides.
         if (NUMBER.matcher(width).matches()) {
             width += height.replaceFirst(NUMBER.pattern(), "");
         }

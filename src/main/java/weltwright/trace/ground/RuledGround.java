@@ -30,20 +30,23 @@ import weltwright.trace.visibility.RulingVisibility;
 /**
  * A ruled ground, such as a cutting mat or squared paper.
  *
- * @param pitchMm from line to line
+ * @param pitchMm distance of neighbouring lines
  */
 record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround located) implements TraceableGround {
     RuledGround(RuledGroundFinder.Found found, double pitchMm) {
         this(found, pitchMm, found.located(pitchMm));
     }
 
-    /** Fine enough for the light over the whole ground, where lines leave room between them. */
+    /** Resolution of the raster on which the illumination is fitted; chosen by eye. */
     private static final double COARSE_MM_PER_PX = 0.5;
 
-    /** The finder measures a line with its blur; ink covers about this part of that. */
+    /** Pixels of that raster from line to line, so that the ground shows between them; chosen by eye. */
+    private static final double COARSE_PX_PER_PITCH = 16;
+
+    /** Width of a printed line as a part of the width found, which includes blur; chosen by eye. */
     private static final double INK_PART = 0.7;
 
-    /** Between lines the mask keeps to the knife, and strays by a little where it crosses one. */
+    /** Standard deviation of the contour's smoothing, for errors of the mask where it crosses lines; by eye. */
     private static final double ROUGH_MM = 1.2;
 
     @Override
@@ -58,7 +61,7 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
         Point low = new Point(box.getMinX(), box.getMinY());
         Point high = new Point(box.getMaxX(), box.getMaxY());
         RulingPattern ruling = new RulingPattern(pitchMm, found.extent(), lineHalfMm(view));
-        PlaneRaster coarse = PlaneRaster.covering(low, high, Math.min(COARSE_MM_PER_PX, pitchMm / 16));
+        PlaneRaster coarse = PlaneRaster.covering(low, high, Math.min(COARSE_MM_PER_PX, pitchMm / COARSE_PX_PER_PITCH));
         ParallelPair<PaperIllumination, PrintVisibility> both = ParallelPair.of(
                 () -> light(picture, view, ruling, coarse),
                 () -> new RulingVisibility(ruling, picture, view).measure().consistent());
@@ -132,7 +135,7 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
         });
     }
 
-    /** Half the width of its lines on the ground. */
+    /** Returns half the width of its lines. */
     private double lineHalfMm(CameraView view) {
         return INK_PART * found.lineWidthPx() / 2 / view.pxPerMm();
     }

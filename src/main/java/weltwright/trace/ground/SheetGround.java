@@ -29,7 +29,7 @@ import weltwright.units.PrintScale;
 /**
  * The printed reference sheet as a ground.
  *
- * @param scale what its bars measure
+ * @param scale scale at which it was printed
  */
 record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGround located)
         implements TraceableGround {
@@ -37,11 +37,14 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
         this(found, scale, found.located(scale));
     }
 
-    /** Fine enough for the light over the whole sheet. */
+    /** Resolution of the raster on which the illumination is fitted; chosen by eye. */
     private static final double COARSE_MM_PER_PX = 0.6;
 
-    /** Paper is smooth and the sheet's lines are far apart: the mask strays beside a line only. */
+    /** Standard deviation of the contour's smoothing, for errors of the mask beside lines; chosen by eye. */
     private static final double ROUGH_MM = 1.2;
+
+    /** Margin of the paper that is left out, since it curls and throws a shadow of its own; chosen by eye. */
+    private static final double MARGIN_MM = 1;
 
     @Override
     public List<TraceNote> notes(ViewSolver.Solution solution) {
@@ -57,8 +60,8 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
     @Override
     public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
         ReferenceSheet sheet = found.sheet();
-        // The very rim of the paper is left out: it curls, and throws a shadow of its own.
-        Point half = new Point(sheet.pageWidthMm() / 2 * scale.x() - 1, sheet.pageHeightMm() / 2 * scale.y() - 1);
+        Point half = new Point(
+                sheet.pageWidthMm() / 2 * scale.x() - MARGIN_MM, sheet.pageHeightMm() / 2 * scale.y() - MARGIN_MM);
         PlaneRaster coarse = PlaneRaster.covering(half.times(-1), half, COARSE_MM_PER_PX);
         ParallelPair<SheetAppearance, PrintVisibility> both = ParallelPair.of(
                 () -> SheetAppearance.of(picture, view, sheet, scale, coarse),
@@ -107,7 +110,7 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
     }
 
     /**
-     * Outside the picture nothing speaks against the bare sheet: a knife that goes on there ends at the picture's rim.
+     * Sets the pixels outside of the photo to the bare sheet, so that a knife that goes on there ends at its border.
      */
     private static void showBare(Mat seen, Mat expected, Mat outside) {
         Mat bare = new Mat();

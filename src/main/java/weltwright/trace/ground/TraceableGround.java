@@ -15,32 +15,36 @@ import weltwright.trace.report.TraceNote;
 import weltwright.trace.visibility.PrintVisibility;
 import weltwright.trace.visibility.PrintedLineEnds;
 
-/** A ground that was found in a picture: what the view is solved from, and what lies on it. */
+/** A ground that was found in a photo: the control points of the view, and what lies on it. */
 public interface TraceableGround {
-    /** What the view is solved from. */
+    /** Returns the control points from which the view is solved. */
     LocatedGround located();
 
-    /** What was found and how well it fits. */
+    /** Returns what was found and how well it fits. */
     List<TraceNote> notes(ViewSolver.Solution solution);
 
-    /** Whether it has black print, and not lines alone. */
+    /** Returns whether it has black print besides lines. */
     default boolean hasBlackPrint() {
         return false;
     }
 
-    /** What lies on it. */
+    /**
+     * Finds what lies on it.
+     *
+     * @throws UserFacingException where there is no knife, or it goes on beyond the ground
+     */
     HiddenArea hiddenArea(DecodedPhoto picture, CameraView view);
 
     /**
-     * What hides the ground, and what the bare ground would show there.
+     * The area of the ground that the knife hides, with the print there.
      *
-     * @param contour of what hides the ground, on the ground's plane, closed and counter-clockwise, in mm
-     * @param pattern what the bare ground would show; its masks are closed
-     * @param roughMm over what length the contour may stray: so far it is smoothed
-     * @param visibility what the ground's print says of what is hidden
-     * @param ends where its lines end at what hides them
-     * @param isSteelGrey whether the ground is as grey and as bright as steel may be, and tells little by its print
-     * @param shadowMm what taking a shadow for the knife may put the outline off by, at 95 %; 0 where the print tells
+     * @param contour of the area on the ground's plane, closed and counter-clockwise, in mm
+     * @param roughMm standard deviation with which the contour is to be smoothed
+     * @param pattern print of the bare ground; its masks are closed
+     * @param visibility where the print is visible and where it is hidden
+     * @param ends where the ground's lines end at the area
+     * @param isSteelGrey whether the ground is as grey and as bright as steel may be
+     * @param shadowMm error of the outline at 95 % by mistaking a shadow for the knife; 0 where print excludes that
      */
     record HiddenArea(
             Polyline contour,
@@ -51,12 +55,12 @@ public interface TraceableGround {
             boolean isSteelGrey,
             double shadowMm) {
 
-        /** The same ground with something else known to lie on it. */
+        /** Returns this with another contour. */
         public HiddenArea withContour(Polyline other) {
             return new HiddenArea(other, roughMm, pattern, visibility, ends, isSteelGrey, shadowMm);
         }
 
-        /** Whether nothing is printed on the ground, so that a shadow may pass for the knife. */
+        /** Returns whether the ground is without print, so that a shadow may be mistaken for the knife. */
         public boolean isBlank() {
             return shadowMm > 0;
         }
@@ -80,6 +84,7 @@ public interface TraceableGround {
         return hidden.orElseThrow(TraceableGround::goesOn);
     }
 
+    /** Returns the error for a knife that goes on beyond the ground. */
     static UserFacingException goesOn() {
         return new UserFacingException(
                 "Something reaches beyond the edge of the ground: the knife, or what else lies there.",

@@ -6,48 +6,48 @@ import weltwright.knife.OutlineSides;
 import weltwright.trace.appearance.ColourStatistics;
 
 /**
- * How much of the whole step from a handle's colour to its blade's each place of a rectified picture makes, along the
- * knife: 1 where all of it lies within {@link #ARM_MM} to both sides.
+ * A map of the change from a handle's colour to its blade's along the knife: at each pixel of a rectified photo the
+ * share of the whole step that lies within {@link #ARM_MM} to both sides, 1 where all of it does.
  *
- * <p>Which mixture of the channels that is, {@link ColourStatistics.Discriminant} says of the colours a few millimetres
- * behind and before a rough place of the handle's end.
+ * <p>The step is measured in the mixture of channels that separates the colours a few millimetres behind and before the
+ * approximate end of the handle best ({@link ColourStatistics.Discriminant}).
  *
- * @param share for each pixel of the raster, row by row, at its left rim
- * @param apart how far the two colours are apart, in standard deviations within them; 0 where one of them is not to be
- *     seen
+ * @param share for each pixel of the raster, row by row, at its left border
+ * @param separation distance of the two colours in standard deviations within them; 0 where one of them is missing
  */
-record HandleColourProfile(PlaneRaster raster, float[] share, double apart) {
-    /** Colours are learned from so far behind and before a place, but for what is right beside it. */
-    static final double LEARN_MM = 4;
+record HandleColourProfile(PlaneRaster raster, float[] share, double separation) {
+    /** Distance from the handle's end up to which the colours are sampled; chosen by eye. */
+    static final double SAMPLED_MM = 4;
 
-    private static final double SKIP_MM = 1.2;
+    /** Distance from which they are sampled, for the error of the approximate end; chosen by eye. */
+    private static final double SKIPPED_MM = 1.2;
 
-    /** A step is the mean over so much before a place less that over so much behind it. */
+    /** Length of the means before and behind a pixel whose difference is the step; chosen by eye. */
     private static final double ARM_MM = 0.5;
 
-    /**
-     * What is this near to the outline, as a part of the width, is shaded or shows the ground, and is not learned from.
-     */
-    private static final double RIM = 0.1;
+    /** Margin at the outline, as a part of the width, that is shaded or shows the ground; chosen by eye. */
+    private static final double MARGIN = 0.1;
 
     /**
-     * @param bgr the picture as seen through the raster: blue, green, red of each pixel
+     * Computes the map near an approximate end of the handle.
+     *
+     * @param x approximate end of the handle
+     * @param bgr the rectified photo on the raster: blue, green, red of each pixel
      * @param sides of the knife's outline
-     * @param x roughly where the handle ends
      */
     static HandleColourProfile near(double x, PlaneRaster raster, float[] bgr, OutlineSides sides) {
         double[] handle = new double[ColourStatistics.SIZE];
         double[] blade = new double[ColourStatistics.SIZE];
         for (int c = 0; c < raster.columns(); c++) {
-            double u = raster.pointAt(c, 0).x();
-            if (Math.abs(u - x) < SKIP_MM || Math.abs(u - x) > LEARN_MM) {
+            double u = raster.place(c, 0).x();
+            if (Math.abs(u - x) < SKIPPED_MM || Math.abs(u - x) > SAMPLED_MM) {
                 continue;
             }
-            double rim = RIM * sides.width(u);
-            int from = (int)
-                    Math.ceil(raster.pixel(new Point(0, sides.upper(u) - rim)).y());
-            int to = (int)
-                    Math.floor(raster.pixel(new Point(0, sides.lower(u) + rim)).y());
+            double margin = MARGIN * sides.width(u);
+            int from = (int) Math.ceil(
+                    raster.pixel(new Point(0, sides.upper(u) - margin)).y());
+            int to = (int) Math.floor(
+                    raster.pixel(new Point(0, sides.lower(u) + margin)).y());
             for (int r = Math.max(0, from); r <= Math.min(raster.rows() - 1, to); r++) {
                 ColourStatistics.add(u < x ? handle : blade, 0, bgr, 3 * (r * raster.columns() + c));
             }
@@ -56,15 +56,16 @@ record HandleColourProfile(PlaneRaster raster, float[] share, double apart) {
         if (handle[0] == 0 || blade[0] == 0) {
             return new HandleColourProfile(raster, share, 0);
         }
-        ColourStatistics.Discriminant parts = new ColourStatistics(blade).against(new ColourStatistics(handle));
-        fill(share, raster, bgr, parts);
-        return new HandleColourProfile(raster, share, Math.sqrt(parts.square()));
+        ColourStatistics.Discriminant discriminant = new ColourStatistics(blade).against(new ColourStatistics(handle));
+        fill(share, raster, bgr, discriminant);
+        return new HandleColourProfile(raster, share, Math.sqrt(discriminant.square()));
     }
 
-    private static void fill(float[] share, PlaneRaster raster, float[] bgr, ColourStatistics.Discriminant parts) {
+    private static void fill(
+            float[] share, PlaneRaster raster, float[] bgr, ColourStatistics.Discriminant discriminant) {
         int columns = raster.columns();
         int arm = (int) Math.round(ARM_MM / raster.mmPerPx());
-        double[] weights = parts.weights();
+        double[] weights = discriminant.weights();
         double[] sum = new double[columns + 1];
         for (int r = 0; r < raster.rows(); r++) {
             for (int c = 0; c < columns; c++) {
@@ -73,12 +74,12 @@ record HandleColourProfile(PlaneRaster raster, float[] share, double apart) {
             }
             for (int c = arm; c < columns - arm; c++) {
                 double step = (2 * sum[c] - sum[c - arm] - sum[c + arm]) / arm;
-                share[r * columns + c] = (float) (step / parts.square());
+                share[r * columns + c] = (float) (step / discriminant.square());
             }
         }
     }
 
-    /** The share of the step at a place; 0 outside of the picture. */
+    /** Returns the share of the step at a place, interpolated along x; 0 outside of the raster. */
     double at(Point place) {
         Point px = raster.pixel(place);
         int row = (int) Math.round(px.y());
@@ -92,10 +93,10 @@ record HandleColourProfile(PlaneRaster raster, float[] share, double apart) {
     }
 
     /**
-     * How far before a place the steepest one near it lies; not a number where none is steep.
+     * Returns the offset along x from a place to the greatest share near it; NaN where none exceeds the least.
      *
-     * @param nearMm how far to look to either side
-     * @param least share of the step that is steep
+     * @param nearMm greatest offset to either side
+     * @param least share that is considered
      */
     double steepest(Point place, double nearMm, double least) {
         double most = least;

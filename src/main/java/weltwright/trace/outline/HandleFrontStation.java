@@ -17,36 +17,44 @@ import weltwright.image.DecodedPhoto;
 import weltwright.knife.OutlineSides;
 
 /**
- * Where along a knife its handle is seen to end: the place that parts best the colours of what lies behind, right
- * across, from those of what lies before.
+ * Finds the approximate end of a knife's handle along its axis: the station that separates the colours behind it best
+ * from those before it.
  */
 final class HandleFrontStation {
+    /** Resolution of the rectified photo: coarse, since the station is approximate; chosen by eye. */
     private static final double MM_PER_PX = 0.25;
 
-    /** Kept for each column: three sums of a channel, nine of products. */
+    /** Sums kept for each column: three of channels, nine of products. */
     private static final int SUMS = 12;
 
-    /** Variance of a column's colour that is always there, in grey levels squared. */
+    /** Least variance of a column's colour, in grey levels squared; chosen by eye. */
     private static final double NOISE = 6;
 
-    /** Blades are not shorter than this part of a knife, nor handles. */
+    /** Least length of a blade and of a handle, as a part of the knife's; chosen by eye. */
     static final double LEAST_PART = 0.2;
 
-    /** The end of a bevelled or rounded handle is found to about this. */
+    /** Distance from the limits of the search within which a station is at the limit; chosen by eye. */
     private static final double AT_LIMIT_MM = 3;
 
-    /** Of a column so narrow that none of its pixels lies in its middle. */
-    private static final double[] NOT_SEEN = new double[3];
+    /** Margin at the outline, as a part of the width, that is left out for shading; chosen by eye. */
+    private static final double MARGIN = 0.2;
+
+    /** Stands for the colour of a column too narrow to have a pixel within the margins. */
+    private static final double[] MISSING = new double[3];
 
     private HandleFrontStation() {}
 
     /**
-     * @param x in the outline's frame, as seen on the mid-plane
-     * @param atLimit whether it lies where the search ends, so that the true one may lie beyond or be missing
+     * A station.
+     *
+     * @param x in the outline's frame, on the mid-plane
+     * @param atLimit whether it lies at a limit of the search, so that the true one may lie beyond it or not exist
      */
     record Front(double x, boolean atLimit) {}
 
     /**
+     * Finds the station.
+     *
      * @param outline along its axis: x towards the tip
      * @param axis the motion from that frame to the ground frame
      */
@@ -61,14 +69,14 @@ final class HandleFrontStation {
         float[] bgr = new float[3 * raster.columns() * raster.rows()];
         seen.get(0, 0, bgr);
         seen.release();
-        return likeliest(raster, bgr, outline);
+        return mostLikely(raster, bgr, outline);
     }
 
     /**
-     * The most probable place, each part's colours being taken for normally distributed in their own way: so the
-     * patches of a patterned handle, which all lie on one side of it, do not pass for its end.
+     * Returns the station of maximum likelihood, the colours of either part having a normal distribution of their own.
+     * The patches of a patterned handle then widen its distribution and are not mistaken for its end.
      */
-    private static Front likeliest(PlaneRaster raster, float[] bgr, Polyline outline) {
+    private static Front mostLikely(PlaneRaster raster, float[] bgr, Polyline outline) {
         double[][] colour = colours(raster, bgr, new OutlineSides(outline));
         int columns = colour.length;
         double[][] behind = scatters(colour, 1);
@@ -77,7 +85,7 @@ final class HandleFrontStation {
         int best = margin;
         double least = Double.POSITIVE_INFINITY;
         for (int c = margin; c < columns - margin; c++) {
-            // Minus twice the logarithm of the likelihood, but for what is the same everywhere.
+            // Minus twice the logarithm of the likelihood, without constants.
             double unlikely = c * logDeterminant(behind[c], c) + (columns - c) * logDeterminant(before[c], columns - c);
             if (unlikely < least) {
                 least = unlikely;
@@ -88,7 +96,7 @@ final class HandleFrontStation {
         return new Front(raster.pointAt(best - 0.5, 0).x(), fromLimit < AT_LIMIT_MM);
     }
 
-    /** For each column the sums of the colours, and of their products, of all columns before it, or from it on. */
+    /** Returns for each column the sums of colours and of products over the columns before it, or from it on. */
     private static double[][] scatters(double[][] colour, int step) {
         int n = colour.length;
         double[][] sums = new double[n + 1][SUMS];
@@ -119,34 +127,34 @@ final class HandleFrontStation {
                 + m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0]));
     }
 
-    /** The colour of the knife's middle at each column: blue, green, red. */
+    /** Returns the colour of the knife's middle at each column: blue, green, red. */
     private static double[][] colours(PlaneRaster raster, float[] bgr, OutlineSides sides) {
         double[][] colour = IntStream.range(0, raster.columns())
                 .parallel()
                 .mapToObj(c -> colour(raster, bgr, sides, c))
                 .toArray(double[][]::new);
         for (int c = 1; c < colour.length; c++) {
-            colour[c] = colour[c] == NOT_SEEN ? colour[c - 1] : colour[c];
+            colour[c] = colour[c] == MISSING ? colour[c - 1] : colour[c];
         }
         return colour;
     }
 
     private static double[] colour(PlaneRaster raster, float[] bgr, OutlineSides sides, int column) {
-        double x = raster.pointAt(column, 0).x();
-        // The rim of a rounded handle and the bevel of a blade are shaded; the middle shows the material.
-        double low = sides.lower(x) + 0.2 * sides.width(x);
-        double high = sides.upper(x) - 0.2 * sides.width(x);
+        double x = raster.place(column, 0).x();
+        // The sides of a rounded handle and the bevel of a blade are shaded; the middle shows the material.
+        double low = sides.lower(x) + MARGIN * sides.width(x);
+        double high = sides.upper(x) - MARGIN * sides.width(x);
         int from = (int) Math.ceil(raster.pixel(new Point(0, high)).y());
         int to = (int) Math.floor(raster.pixel(new Point(0, low)).y());
         if (from > to) {
-            return NOT_SEEN;
+            return MISSING;
         }
         double[] colour = new double[3];
         Arrays.setAll(colour, k -> median(bgr, raster.columns(), column, from, to, k));
         return colour;
     }
 
-    /** Of one channel down a column: pins and glints cover less than half of it. */
+    /** Returns the median of a channel down a column: pins and glints cover less than half of it. */
     private static double median(float[] bgr, int columns, int column, int from, int to, int channel) {
         double[] values = new double[to - from + 1];
         for (int r = from; r <= to; r++) {

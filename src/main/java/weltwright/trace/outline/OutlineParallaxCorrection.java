@@ -9,11 +9,11 @@ import weltwright.geometry.RigidMotion;
 import weltwright.knife.OutlineSides;
 
 /**
- * What its thickness adds to one knife's silhouette, place by place round its outline: which part of the knife a place
- * belongs to, how wide the knife is there and how it is looked at is all that {@link ThicknessParallax} must be told.
+ * Computes the displacement of a knife's silhouette by its thickness at points of its outline: finds the part of the
+ * knife, its width and thickness and the line of sight at a point, and applies {@link ThicknessParallax}.
  */
 public final class OutlineParallaxCorrection {
-    /** The handle is as wide as its front so far behind it. */
+    /** Distance behind the front at which the handle's width is measured; chosen by eye. */
     private static final double BEHIND_MM = 2;
 
     private final ThicknessParallax thickness;
@@ -29,6 +29,8 @@ public final class OutlineParallaxCorrection {
     private final DoubleUnaryOperator bladeThickness;
 
     /**
+     * Prepares the correction of an outline.
+     *
      * @param toGround the motion from the outline's frame to the ground frame
      * @param along the outline, x along the knife towards the tip
      * @param heelX x of the heel
@@ -68,35 +70,35 @@ public final class OutlineParallaxCorrection {
         return ThicknessParallax.taper((x - heelX) / (tipX - heelX));
     }
 
-    /** How the line of sight to a place leans over for each mm of height; both in the outline's frame. */
+    /** Returns the lean of the line of sight to a point, in mm for each mm of height; both in the outline's frame. */
     public Point lean(Point p) {
         return toGround.inverse().rotate(view.parallax(midPlane.pointAbove(toGround.apply(p))));
     }
 
     /**
-     * Where the knife is seen at a place, less its outline in the mid-plane there.
+     * Returns the displacement of the silhouette from the outline in the mid-plane.
      *
-     * @param p in the outline's frame
+     * @param p point of the outline, in its frame
      * @param outward unit normal there
      */
     public ThicknessParallax.Shift shift(Point p, Point outward) {
         Point lean = lean(p);
         double across = lean.dot(outward);
         double alongTangent = lean.dot(outward.left());
-        // At the very end a width says nothing of how round the handle is.
+        // At the butt's very end the width is not that of the handle's section.
         double x = Math.max(p.x(), buttX + SilhouetteBuilder.BUTT_END_MM);
         if (p.x() < heelX) {
-            // What a handle's ends show is the butt's to say.
-            return ThicknessParallax.side(
+            // Weighted by the normal's y: the ends of the handle are corrected as butt and front.
+            return ThicknessParallax.handleSide(
                             handleThickness.applyAsDouble(tipX - p.x()), sides.width(x) / 2, across, alongTangent)
                     .times(outward.y() * outward.y());
         }
         boolean spine = p.y() > sides.middle(x) == spineOnLeft;
-        double rim = spine ? bladeThickness.applyAsDouble(tipX - p.x()) : thickness.edgeThicknessMm() * taper(p.x());
-        return ThicknessParallax.rim(rim, across, alongTangent);
+        double blade = spine ? bladeThickness.applyAsDouble(tipX - p.x()) : thickness.edgeThicknessMm() * taper(p.x());
+        return ThicknessParallax.bladeSide(blade, across, alongTangent);
     }
 
-    /** How far before its place in the mid-plane a handle's front is seen that stands proud of the blade there. */
+    /** Returns the displacement along the knife of a handle's front that stands proud of the blade at a point. */
     double frontMm(Point p) {
         double handleX = heelX - BEHIND_MM;
         return thickness.frontMm(p.y() - sides.middle(handleX), sides.width(handleX) / 2, lean(p));

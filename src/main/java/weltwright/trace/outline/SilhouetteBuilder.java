@@ -31,37 +31,42 @@ import weltwright.knife.Silhouette;
 import weltwright.trace.edge.EdgePoint;
 
 /**
- * From edge points in the picture to a silhouette in the mid-plane. The steps:
+ * Builds the silhouette in the mid-plane from edge points in the photo. The steps:
  *
  * <ol>
- *   <li>meet each point's ray with the mid-plane;
+ *   <li>intersect the ray of each point with the mid-plane;
  *   <li>find the knife's axis, the end of its handle, and from these its landmarks;
- *   <li>where the tip lies lower, tilt the mid-plane by the axis just found, and begin again;
- *   <li>take off what the thickness of spine and handle adds to a silhouette seen aslant;
+ *   <li>where the tip lies lower, tilt the mid-plane along the axis found, and begin again;
+ *   <li>subtract the displacement of the silhouette by the thickness of spine and handle;
  *   <li>fit an outline with sharp nodes at tip, heel and other corners.
  * </ol>
  */
 public final class SilhouetteBuilder {
-    /** Finer than the edge's noise, so that the curve keeps to what was seen. */
+    /** Tolerance of the fit, about the noise of the edge points; chosen by eye. */
     private static final double TOLERANCE_MM = 0.07;
 
-    /** Normals, and what is taken off along them, are averaged this far to either side. */
+    /** Distance to either side over which normals and displacements are averaged; chosen by eye. */
     private static final double AVERAGED_MM = 1.5;
 
-    /** So far from its end a butt is shaped by it, and so far on the rest of the handle makes up for it. */
+    /** Distance from the butt's end that moves with it as a whole; chosen by eye. */
     static final double BUTT_END_MM = 5;
 
+    /** Distance from the butt's end at which its correction has faded out; chosen by eye. */
     private static final double BUTT_FADE_MM = 13;
 
+    /** Distance from the heel within which displacements along the outline are corrected; chosen by eye. */
     private static final double HEEL_REACH_MM = 15;
 
-    /** How far the middle line of a handle lies from the knife's axis, and how many fronts are square to that. */
+    /** Standard deviation of a handle's middle line from the knife's axis; chosen by eye. */
     private static final double MIDDLE_SIGMA = Math.toRadians(1);
 
+    /** Probability that a front was filed square to the axis; chosen by eye. */
     private static final double SQUARE_PART = 0.8;
+
+    /** Greatest slant of a front that was not; slants up to this are taken to be equally probable. By eye. */
     private static final double MOST_SLANT = Math.toRadians(15);
 
-    /** Corners nearer than this to a landmark are the landmark. */
+    /** Corners nearer than this to a landmark are the landmark; chosen by eye. */
     private static final double SAME_CORNER_MM = 1.6;
 
     private final DecodedPhoto picture;
@@ -77,18 +82,18 @@ public final class SilhouetteBuilder {
     }
 
     /**
-     * A silhouette with what is known of each of its points.
+     * A silhouette with the measured points that it was fitted to.
      *
      * @param silhouette in its own frame, the heel on x = 0
      * @param midPlane in the ground frame
      * @param onGround the motion from the silhouette's frame to the ground frame
-     * @param ring the measured points that the outline was fitted to, in the silhouette's frame
-     * @param certainty how certain it is of each of them that an edge was seen, 1 and more where it is beyond doubt
-     * @param leaps of the ring
-     * @param excessMm for each of them, what was taken off for the knife's thickness
+     * @param ring the measured points, in the silhouette's frame
+     * @param certainty of an edge at each of them, 1 and more where it is certain
+     * @param jumps of the ring
+     * @param excessMm displacement by the knife's thickness that was subtracted at each of them
+     * @param frontMissing whether no end of the handle was found between handle and blade
      * @param edgeSide as in {@link LandmarkProposal}
-     * @param heelSigmaMm the same
-     * @param frontMissing whether no end of the handle shows between handle and blade
+     * @param heelSigmaMm standard deviation of the heel along the knife
      */
     public record Built(
             Silhouette silhouette,
@@ -96,17 +101,18 @@ public final class SilhouetteBuilder {
             RigidMotion onGround,
             Polyline ring,
             double[] certainty,
-            List<EdgeJump> leaps,
+            List<EdgeJump> jumps,
             double[] excessMm,
             boolean frontMissing,
             EdgeSideEstimate edgeSide,
             double heelSigmaMm) {}
 
     /**
-     * Builds the silhouette in the mid-plane of the knife as it lies.
+     * Builds the silhouette.
      *
-     * @param tipDropMm how much lower the tip was said to lie than the heel; where nothing was said, the handle's
-     *     measured thicknesses tell how the knife lay
+     * @param tipDropMm how much lower the tip lies than the heel, as entered; 0 to infer how the knife lay from the
+     *     handle's measured thicknesses
+     * @throws UserFacingException where the edge points do not make a simple outline
      */
     public Built build(double tipDropMm) {
         Built flat = buildOn(new Plane(thickness.handleThicknessMm() / 2, new Point(0, 0)));
@@ -142,34 +148,35 @@ public final class SilhouetteBuilder {
         HandleFrontStation.Front front = HandleFrontStation.find(picture, view, midPlane, along, axis);
         double frontX = frontX(front, along, midPlane, axis);
         HandleEndLine end = HandleFrontLine.find(picture, view, midPlane, along, axis, frontX, thickness);
-        List<EdgeJump> leaps = EdgeJump.in(along, certainty(inOrder), end.x());
-        LandmarkProposal proposal = LandmarkProposal.of(along, EdgeJump.bridged(along, leaps), end);
+        List<EdgeJump> jumps = EdgeJump.in(along, certainty(inOrder), end.x());
+        LandmarkProposal proposal = LandmarkProposal.of(along, EdgeJump.bridged(along, jumps), end);
         List<Point> normals = normals(along);
-        OutlineParallaxCorrection rim = rim(along, proposal, midPlane, axis);
+        OutlineParallaxCorrection parallax = parallax(along, proposal, midPlane, axis);
         List<ThicknessParallax.Shift> shifts = new ArrayList<>();
         for (int i = 0; i < normals.size(); i++) {
-            shifts.add(rim.shift(along.points().get(i), normals.get(i)));
+            shifts.add(parallax.shift(along.points().get(i), normals.get(i)));
         }
         double buttExcess = thickness.buttExcessMm(
                 lean(midPlane, axis, along.points().get(proposal.butt())).x());
         double heelX = along.points().get(proposal.heel()).x();
         Part[] parts = parts(along.points(), proposal);
-        Polyline thin = drawnIn(withoutShifts(along, shifts, normals, parts, rim, heelX), buttExcess);
-        // Taking the thickness off moves the middles of the widths a little, and so the axis.
-        RigidMotion correction = turned(LongAxis.of(thin), end);
+        Polyline thin = moveButt(withoutShifts(along, shifts, normals, parts, parallax, heelX), buttExcess);
+        // Subtracting the thickness moves the middles of the widths a little, and so the axis.
+        RigidMotion correction = squaredToFront(LongAxis.of(thin), end);
         RigidMotion trueAxis = new RigidMotion(axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
         double[] excess =
                 shifts.stream().mapToDouble(ThicknessParallax.Shift::outMm).toArray();
         return fitted(
-                ring, inOrder, leaps, excess, proposal, midPlane, trueAxis, frontX == front.x() && front.atLimit());
+                ring, inOrder, jumps, excess, proposal, midPlane, trueAxis, frontX == front.x() && front.atLimit());
     }
 
     /**
-     * The axis, so turned that a front which was filed square to it is square to it. A handle is shaped for the hand,
-     * so its middle line tells the axis to a degree; a front tells it better, unless it was meant to slant.
+     * Returns the axis turned towards the normal of the handle's front. A handle's middle line gives the axis to a
+     * degree, since it is shaped for the hand; a front is more accurate unless it was made to slant. The turn is the
+     * posterior mean over both cases.
      */
-    private static RigidMotion turned(RigidMotion axis, HandleEndLine end) {
+    private static RigidMotion squaredToFront(RigidMotion axis, HandleEndLine end) {
         double slant = end.slope() + axis.angleRad();
         double square = normal(slant, Math.hypot(MIDDLE_SIGMA, end.slopeSigma()));
         double probability = SQUARE_PART * square / (SQUARE_PART * square + (1 - SQUARE_PART) / (2 * MOST_SLANT));
@@ -177,11 +184,12 @@ public final class SilhouetteBuilder {
         return new RigidMotion(axis.angleRad() - probability * trust * slant, axis.shift());
     }
 
+    /** Returns the density of a normal distribution. */
     private static double normal(double off, double sigma) {
         return Math.exp(-off * off / (2 * sigma * sigma)) / (sigma * Math.sqrt(2 * Math.PI));
     }
 
-    /** Where colours part, unless the outline has shoulders elsewhere and no step there. */
+    /** Returns the station by colours, unless the outline has no step there and shoulders elsewhere. */
     private double frontX(HandleFrontStation.Front front, Polyline along, Plane midPlane, RigidMotion axis) {
         double lean = lean(midPlane, axis, new Point(front.x(), 0)).x();
         Shoulders shoulders =
@@ -194,12 +202,13 @@ public final class SilhouetteBuilder {
         return shoulders.last(xs.getMin() + endMm, xs.getMax() - endMm).orElse(front.x());
     }
 
-    /** The lean of the line of sight at a point of the axis frame, in that frame. */
+    /** Returns the lean of the line of sight at a point of the axis frame, in that frame. */
     private Point lean(Plane midPlane, RigidMotion axis, Point at) {
         return axis.inverse().rotate(view.parallax(midPlane.pointAbove(axis.apply(at))));
     }
 
-    private OutlineParallaxCorrection rim(Polyline along, LandmarkProposal proposal, Plane midPlane, RigidMotion axis) {
+    private OutlineParallaxCorrection parallax(
+            Polyline along, LandmarkProposal proposal, Plane midPlane, RigidMotion axis) {
         List<Point> points = along.points();
         return new OutlineParallaxCorrection(
                 thickness,
@@ -218,23 +227,23 @@ public final class SilhouetteBuilder {
             List<ThicknessParallax.Shift> shifts,
             List<Point> normals,
             Part[] parts,
-            OutlineParallaxCorrection rim,
+            OutlineParallaxCorrection parallax,
             double heelX) {
         List<Point> moves = new ArrayList<>();
         for (int i = 0; i < shifts.size(); i++) {
             Point outward = normals.get(i);
-            // A shift along an outline shows only where the outline ends at another one's.
+            // A displacement along the outline has an effect only near the heel, where the outline has a corner.
             double nearHeel = 1 - Math.abs(along.points().get(i).x() - heelX) / HEEL_REACH_MM;
             moves.add(outward.times(-shifts.get(i).outMm())
                     .plus(outward.left()
                             .times(-Math.max(0, nearHeel) * shifts.get(i).alongMm())));
         }
-        // What is taken off changes along the knife, but never by leaps; except down a step, where it is known exactly.
+        // Displacements vary smoothly along the knife, except down a step, where they are computed exactly.
         List<Point> even = averaged(along, moves, i -> parts[i]);
         List<Point> moved = new ArrayList<>();
         for (int i = 0; i < even.size(); i++) {
             Point at = along.points().get(i);
-            moved.add(parts[i] == Part.STEP ? at.minus(new Point(rim.frontMm(at), 0)) : at.plus(even.get(i)));
+            moved.add(parts[i] == Part.STEP ? at.minus(new Point(parallax.frontMm(at), 0)) : at.plus(even.get(i)));
         }
         return Polyline.closed(moved);
     }
@@ -257,21 +266,25 @@ public final class SilhouetteBuilder {
         return parts;
     }
 
-    /**
-     * The butt's end and the corners that lead to it moved along the knife, the more the nearer to the end; the sides
-     * farther on slide along themselves.
-     */
-    private static Polyline drawnIn(Polyline along, double excessMm) {
+    /** Returns the outline with the butt's end moved along the knife; the move fades out along the sides. */
+    private static Polyline moveButt(Polyline along, double excessMm) {
         double butt = along.points().stream().mapToDouble(Point::x).min().orElseThrow();
-        return along.map(p -> drawnIn(p, butt, excessMm));
+        return along.map(p -> moveButt(p, butt, excessMm));
     }
 
-    public static Point drawnIn(Point p, double buttX, double excessMm) {
+    /**
+     * Returns a point of the outline moved along the knife for the correction of the butt.
+     *
+     * @param p in a frame with x along the knife
+     * @param buttX x of the butt's end
+     * @param excessMm move of the butt's end, towards the tip
+     */
+    public static Point moveButt(Point p, double buttX, double excessMm) {
         double share = (buttX + BUTT_FADE_MM - p.x()) / (BUTT_FADE_MM - BUTT_END_MM);
         return p.plus(new Point(excessMm * Math.max(0, Math.min(1, share)), 0));
     }
 
-    /** Outward normals of the outline over a few millimetres, so that the noise of its points does not turn them. */
+    /** Returns outward unit normals, averaged over a few millimetres against the noise of the points. */
     private static List<Point> normals(Polyline along) {
         List<Point> points = along.points();
         int n = points.size();
@@ -284,7 +297,7 @@ public final class SilhouetteBuilder {
                 .toList();
     }
 
-    /** Each vector averaged with those of the points nearby along the outline that are of its own part. */
+    /** Returns each vector averaged with those of nearby points of the same part of the outline. */
     private static List<Point> averaged(Polyline along, List<Point> vectors, IntFunction<?> part) {
         int n = vectors.size();
         int reach = (int) Math.max(1, Math.round(AVERAGED_MM * n / along.lengthMm()));
@@ -308,7 +321,7 @@ public final class SilhouetteBuilder {
     private Built fitted(
             Polyline ring,
             List<EdgePoint> points,
-            List<EdgeJump> leaps,
+            List<EdgeJump> jumps,
             double[] excess,
             LandmarkProposal proposal,
             Plane midPlane,
@@ -319,7 +332,7 @@ public final class SilhouetteBuilder {
                 .toArray();
         TreeSet<Integer> corners = new TreeSet<>(new CornerFinder(ring, weight).find());
         int tip = joined(corners, ring, proposal.tip());
-        // Where the handle ends is known better than by the outline's turn at each point.
+        // The end of the handle is known more accurately than the outline's corners near it.
         int heel = proposal.heel();
         TreeSet<Integer> ends = new TreeSet<>(List.of(heel));
         proposal.steps().forEach(step -> ends.addAll(List.of(step.onHandle(), step.onBlade())));
@@ -339,7 +352,7 @@ public final class SilhouetteBuilder {
                 .filter(OutlineNode::sharp)
                 .map(OutlineNode::at)
                 .toList();
-        // A corner of the outline is where its sides meet; without a step the handle's end is known better than that.
+        // At a step the heel is the corner of the outline; without one it is the nearest point of the curve.
         Polyline curve = outline.sampled(0.1);
         Point heelAt = proposal.steps().stream().anyMatch(step -> step.onBlade() == heel)
                 ? sharp.get(index(at, heel))
@@ -363,7 +376,7 @@ public final class SilhouetteBuilder {
                 onGround,
                 ring.map(p -> p.plus(toHeel)),
                 certainty(points),
-                leaps,
+                jumps,
                 excess,
                 frontMissing,
                 proposal.edgeSide(),
@@ -374,7 +387,7 @@ public final class SilhouetteBuilder {
         return points.stream().mapToDouble(EdgePoint::certainty).toArray();
     }
 
-    /** Makes a landmark a corner, in place of those found right beside it; where one of them is very near, that one. */
+    /** Makes the corner nearest to a landmark stand for it, or adds the landmark as a corner; returns its index. */
     private static int joined(Set<Integer> corners, Polyline ring, int landmark) {
         Point at = ring.points().get(landmark);
         int nearest = -1;

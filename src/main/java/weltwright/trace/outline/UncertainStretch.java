@@ -6,36 +6,34 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * A stretch of a traced outline at which the picture showed little of an edge, so that a person should look there.
+ * A stretch of a traced outline along which the edge was weak in the photo, so that a person should check it.
  *
- * @param from where it begins, in the silhouette's frame, in mm
- * @param to where it ends, counter-clockwise from there
+ * @param from first point, in the silhouette's frame, in mm
+ * @param to last point, counter-clockwise from there
  */
 public record UncertainStretch(Point from, Point to) {
-    /** An edge is weak that is less than this as steep as is usual along the knife, or than an edge beyond doubt. */
+    /** Certainty below which an edge is weak ({@link weltwright.trace.edge.EdgePoint}); chosen by eye. */
     public static final double WEAK = 0.3;
 
     /**
-     * What is shorter bends no outline: the curve runs over it from both sides. A printed line that runs under the
-     * knife hides 1.7 mm of edge.
+     * Least length of a stretch: the fitted curve bridges shorter ones. A printed line that runs under the knife hides
+     * 1.7 mm of edge. Chosen by eye.
      */
     private static final double LEAST_MM = 2.4;
 
-    /**
-     * Stretches nearer together than this are one; a line that ends at the knife holds the outline for a little more.
-     */
+    /** Gaps between stretches that are bridged, a little less than a line's end holds the outline; chosen by eye. */
     public static final double JOINED_MM = 1.2;
 
-    /** The stretch of this outline, which may have been corrected since it was traced. */
+    /** Returns the stretch of an outline, which may have been corrected since it was traced. */
     public Polyline along(Polyline outline) {
         return outline.stretch(outline.stationOf(from), outline.stationOf(to));
     }
 
     /**
-     * The stretches of a measured outline where its edge was weak.
+     * Finds the stretches of a measured outline along which its edge is weak.
      *
      * @param ring measured points, counter-clockwise, in the silhouette's frame
-     * @param certainty that an edge was seen at each of them, 1 where it is beyond doubt
+     * @param certainty of an edge at each of them, 1 and more where it is certain
      */
     public static List<UncertainStretch> of(Polyline ring, double[] certainty) {
         int n = certainty.length;
@@ -68,7 +66,7 @@ public record UncertainStretch(Point from, Point to) {
         return stretches;
     }
 
-    /** How far on along the ring one point is from another. */
+    /** Returns the distance along the ring from one point to another, counter-clockwise. */
     private static double ahead(double[] station, int from, int to) {
         double ahead = station[to] - station[from];
         return ahead < 0 ? ahead + station[station.length - 1] : ahead;

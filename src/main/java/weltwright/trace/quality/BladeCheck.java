@@ -13,44 +13,43 @@ import weltwright.trace.outline.UncertainStretch;
 import weltwright.trace.report.ErrorBudget;
 
 /**
- * Whether an outline has a blade. A polished one shows the ground, and a bright one is lost in burnt-out paper; what is
- * left of the knife then has an outline as clear as any, and only its shape and its colours tell.
+ * Checks that an outline includes a blade. A polished blade mirrors the ground, and a bright one is lost in overexposed
+ * paper; the rest of the knife then has a clear outline, and only its shape and its colours show the mistake.
  */
 public final class BladeCheck {
-    /** A blade is judged so far behind its tip: there even a sheepsfoot's is less than half as wide as its handle. */
+    /** Distance from the tip at which the width of the blade is measured; chosen by eye. */
     private static final double BEHIND_TIP_MM = 3;
 
-    /** What is wider than this there, as a part of the handle's greatest width, has no tip. */
+    /** Greatest width there, as a part of the handle's, of a blade with a tip; a sheepsfoot's is less. By eye. */
     private static final double BLUNT = 0.5;
 
-    /** A cleaver's blade, which ends square, is wider than its handle by more than this. Common practice. */
+    /** Least width of a cleaver's blade, which ends square, as a multiple of its handle's. Common practice. */
     private static final double CLEAVER = 1.3;
 
-    /** A blade of whose outline more than this is a guess was not seen. */
-    private static final double GUESSED = 0.8;
+    /** Greatest weak part of a blade's outline; chosen by eye. */
+    private static final double WEAK_BLADE = 0.8;
 
-    /**
-     * Of an outline that more than this is a guess of, the rest does not hold it. Faint but true outlines, of knives
-     * with known shape, have up to three tenths.
-     */
-    private static final double UNSEEN = 0.35;
+    /** Greatest weak part of an outline; correct ones of knives with known shape have up to 0.3. */
+    private static final double WEAK_OUTLINE = 0.35;
 
-    /**
-     * An outline known to no better than this is of no use: more than twice the ease that a sheath is given. Common
-     * practice.
-     */
+    /** Greatest useful error of an outline at 95 %: more than twice the ease of a sheath. Common practice. */
     private static final double OF_NO_USE_MM = 2;
 
+    /** Distance of the points of the outline that are compared; chosen by eye. */
     private static final double STEP_MM = 0.25;
 
-    /** A stretch ends where the edge shows again, give or take this. */
+    /** Tolerance for a point to lie on a stretch, less than {@link #STEP_MM}. */
     private static final double ON_STRETCH_MM = 0.1;
 
     private static final GeometryFactory JTS = new GeometryFactory();
 
     private BladeCheck() {}
 
-    /** Throws {@link UserFacingException} where what was followed is no whole knife. */
+    /**
+     * Checks the shape of an outline and how much of it is weak.
+     *
+     * @throws UserFacingException where it is not that of a whole knife
+     */
     public static void check(Silhouette silhouette, List<UncertainStretch> unsure) {
         Polyline outline = silhouette.outline().sampled(STEP_MM);
         Landmarks landmarks = silhouette.landmarks();
@@ -61,10 +60,10 @@ public final class BladeCheck {
         if (isBlunt && blade < CLEAVER * handle) {
             throw noTip();
         }
-        double unseen = unsure.stream()
+        double weakMm = unsure.stream()
                 .mapToDouble(stretch -> stretch.along(outline).lengthMm())
                 .sum();
-        if (guessed(outline, landmarks, unsure) > GUESSED || unseen > UNSEEN * outline.lengthMm()) {
+        if (weakPartOfBlade(outline, landmarks, unsure) > WEAK_BLADE || weakMm > WEAK_OUTLINE * outline.lengthMm()) {
             throw hardlySeen();
         }
         if (lastSeenApart(outline, landmarks.tip(), unsure) > BLUNT * handle) {
@@ -80,8 +79,8 @@ public final class BladeCheck {
     }
 
     /**
-     * How far apart the sides of the blade are where they are last seen before its tip. What lies beyond is a guess;
-     * where that runs aslant, it has a tip of its own, which tells nothing of the blade's.
+     * Returns the width of the blade where a weak stretch around its tip begins, 0 where there is none. The outline
+     * beyond is a guess, whose own tip is not the blade's.
      */
     private static double lastSeenApart(Polyline outline, Point tip, List<UncertainStretch> unsure) {
         return unsure.stream()
@@ -96,7 +95,9 @@ public final class BladeCheck {
     }
 
     /**
-     * Throws {@link UserFacingException} where the edge was seen so badly that no sheath can be made by the outline.
+     * Checks that the edge was located accurately enough for a sheath.
+     *
+     * @throws UserFacingException where it was not
      */
     public static void checkUse(ErrorBudget error) {
         if (ErrorEstimator.ofEdge(error) > OF_NO_USE_MM) {
@@ -104,7 +105,7 @@ public final class BladeCheck {
         }
     }
 
-    /** What to say of a blade that shows the ground's own lines ({@link BladeReflectionDetector}). */
+    /** Returns the error for a blade that mirrors the ground's lines ({@link BladeReflectionDetector}). */
     public static UserFacingException mirrorsTheGround() {
         return new UserFacingException(
                 "The blade mirrors what it lies on, so its edge is not to be told from the ground.",
@@ -119,8 +120,8 @@ public final class BladeCheck {
     }
 
     /**
-     * What to say where no print tells what is hidden and no handle is seen to end: what is left of a knife whose blade
-     * is lost in grain cannot there be told from one that is all steel.
+     * Returns the error for a knife on a ground without print whose handle has no visible end: its blade may be lost in
+     * grain, or all of it may be steel.
      */
     public static UserFacingException oneColoured() {
         return new UserFacingException(
@@ -136,18 +137,18 @@ public final class BladeCheck {
         return widest;
     }
 
-    /** The share of the blade's outline at which no edge was seen. */
-    private static double guessed(Polyline outline, Landmarks landmarks, List<UncertainStretch> unsure) {
+    /** Returns the part of the blade's outline along which the edge is weak. */
+    private static double weakPartOfBlade(Polyline outline, Landmarks landmarks, List<UncertainStretch> unsure) {
         List<Point> blade = outline.points().stream()
                 .filter(p -> p.x() > landmarks.heel().x())
                 .toList();
         List<IndexedFacetDistance> stretches = unsure.stream()
                 .map(stretch -> new IndexedFacetDistance(stretch.along(outline).lineString()))
                 .toList();
-        long guessed = blade.stream()
+        long weak = blade.stream()
                 .map(p -> JTS.createPoint(p.coordinate()))
                 .filter(p -> stretches.stream().anyMatch(s -> s.distance(p) < ON_STRETCH_MM))
                 .count();
-        return guessed / (double) blade.size();
+        return weak / (double) blade.size();
     }
 }

@@ -25,75 +25,74 @@ import weltwright.geometry.fit.OrderStatistic;
 import weltwright.image.DecodedPhoto;
 
 /**
- * Whether a blade shows the lines of what it lies on: a mirror finish does. Ground and blade then look alike, and an
- * edge that is followed between them may lead along a mirrored line and look as clear as any.
+ * Detects the reflection of a ground's lines in a blade with a mirror finish. Ground and blade then look alike, and the
+ * edge that was traced may run along a mirrored line.
  *
- * <p>Mirrored lines are as straight and as wide as the ground's own, and nearly as dark; only where they are and how
- * they run is another matter. The steps:
+ * <p>Mirrored lines are as straight and as wide as the ground's own and nearly as dark; their positions and directions
+ * differ. The steps:
  *
  * <ol>
- *   <li>see the picture from above, in the mixture of colours in which lines stand out from the ground, and take from
- *       what lies around a place what lies on it (difference of Gaussians: Marr and Hildreth 1980): on a line, that is
- *       much;
- *   <li>learn how much on the ground's own lines beside the knife;
- *   <li>find the straight lines that show nearly as much all the way through the blade (Hough 1962, in Duda and Hart's
- *       form of 1972), the longest first.
+ *   <li>rectify the photo, in the mixture of channels in which lines stand out from the ground, and compute the ridge
+ *       strength at each pixel by a difference of Gaussians (Marr and Hildreth 1980);
+ *   <li>take its median on the ground's own lines beside the knife;
+ *   <li>find the straight lines of nearly that strength all the way across the blade by the Hough transform (Duda and
+ *       Hart 1972), the longest first;
+ *   <li>a reflection has enough such lines, and some of them cross.
  * </ol>
  *
- * The edges of other things that are mirrored seldom go all through the blade. Grinds, grooves and brush marks do, but
- * run all one way; the ground's lines cross.
+ * The edges of other mirrored objects seldom run all the way across the blade. Grinds, grooves and brush marks do, but
+ * do not cross.
  */
 public final class BladeReflectionDetector {
-    /** Of the rectified picture: a printed line, blurred, is two to four of them wide. */
+    /** Resolution of the rectified photo, at which a blurred printed line is two to four pixels wide. */
     private static final double MM_PER_PX = 0.25;
 
-    /** Printed lines are a quarter to half a millimetre wide, and as much is added by blur. */
+    /** Standard deviation of the inner Gaussian, for lines of 0.25 to 0.5 mm with as much blur; chosen by eye. */
     private static final double LINE_SIGMA_MM = 0.25;
 
+    /** Standard deviation of the outer Gaussian; chosen by eye. */
     private static final double BESIDE_SIGMA_MM = 0.75;
 
-    /** Around the blade enough of the ground's own lines lie within this. */
+    /** Margin around the blade in which the ground's own lines are measured; chosen by eye. */
     private static final double AROUND_MM = 12;
 
-    /** The blade's own edge shows as far as this to either side. */
-    private static final double RIM_MM = 1.6;
+    /** Distance from the blade's outline within which its own edge disturbs; chosen by eye. */
+    private static final double EDGE_MM = 1.6;
 
-    /** Between this and the blade the ground may lie in its shadow. */
+    /** Distance from the blade within which the ground may lie in its shadow; chosen by eye. */
     private static final double BESIDE_MM = 3;
 
-    /** Of what the ground's lines show; polished steel throws back more than half of what falls on it. */
-    private static final double SHOWN = 0.3;
+    /** Least ridge strength of a mirrored line, relative to the ground's; polished steel reflects more than 0.5. */
+    private static final double VISIBLE = 0.3;
 
-    /** So much of a line's way through the blade must show it. */
+    /** Least part of a line's length across the blade that must be visible; chosen by eye. */
     private static final double WHOLE = 0.75;
 
-    /** Shorter ways through the blade tell nothing. */
+    /** Least length across the blade; chosen by eye. */
     private static final double LEAST_MM = 6;
 
-    /** A line takes up so much to either side of its middle. */
+    /** Half the width of the strip that a line found occupies; chosen by eye. */
     private static final double APART_MM = 1;
 
-    /** Directions that are tried: half a degree puts the ends of a line as long as a blade a few tenths off. */
-    private static final int TURNS = 180;
+    /** Number of directions tried: 1 degree apart, which displaces the ends of a line of 60 mm by 0.3 mm at most. */
+    private static final int DIRECTIONS = 180;
 
-    /**
-     * From line to line of those that are tried in each direction: less than the width of a printed one with its blur.
-     */
+    /** Width of a bin of the Hough transform: less than that of a printed line with its blur; chosen by eye. */
     private static final double BIN_MM = 0.35;
 
-    /** Fewer lines may be something else. */
+    /** Least number of lines; chosen by eye. */
     private static final int LEAST_LINES = 4;
 
-    /** No fewer places than these make up so many lines, each as wide as a bin. */
-    private static final double LEAST_DOTS = LEAST_LINES * WHOLE * LEAST_MM * BIN_MM / (MM_PER_PX * MM_PER_PX);
+    /** Least number of pixels of so many lines, each as wide as a bin. */
+    private static final double LEAST_PIXELS = LEAST_LINES * WHOLE * LEAST_MM * BIN_MM / (MM_PER_PX * MM_PER_PX);
 
-    /** The ground's lines are square to each other, and seen from 45 degrees aside still cross at more than this. */
+    /** Least angle of crossing lines: the ground's are perpendicular, and in a view from 45 degrees cross at more. */
     private static final double CROSSING = Math.toRadians(60);
 
-    /** Places, held so that all of them are soon gone through: x and y in mm. */
-    private record Places(double[] x, double[] y) {
-        static Places of(List<Point> all) {
-            return new Places(
+    /** Points in arrays, for speed: x and y in mm. */
+    private record PointArrays(double[] x, double[] y) {
+        static PointArrays of(List<Point> all) {
+            return new PointArrays(
                     all.stream().mapToDouble(Point::x).toArray(),
                     all.stream().mapToDouble(Point::y).toArray());
         }
@@ -102,20 +101,20 @@ public final class BladeReflectionDetector {
             return x.length;
         }
 
-        Places beside(Line line) {
+        PointArrays beside(Line line) {
             int[] left = IntStream.range(0, x.length)
                     .filter(i -> line.off(x[i], y[i]) >= APART_MM)
                     .toArray();
-            return new Places(
+            return new PointArrays(
                     IntStream.of(left).mapToDouble(i -> x[i]).toArray(),
                     IntStream.of(left).mapToDouble(i -> y[i]).toArray());
         }
 
-        /** How many lie on each of the lines whose normals have one direction. */
+        /** Returns the number of points in each bin of a direction. */
         int[] counts(Direction direction) {
             int[] counts = new int[direction.bins()];
-            double cos = Math.cos(direction.turn());
-            double sin = Math.sin(direction.turn());
+            double cos = Math.cos(direction.angle());
+            double sin = Math.sin(direction.angle());
             for (int i = 0; i < x.length; i++) {
                 counts[(int) ((x[i] * cos + y[i] * sin + direction.reach()) / BIN_MM)]++;
             }
@@ -123,17 +122,17 @@ public final class BladeReflectionDetector {
         }
     }
 
-    /** A row of the raster as far as it lies well within the blade, in mm; as high as a pixel. */
+    /** A part of a row of the raster that lies well within the blade, in mm; as high as a pixel. */
     private record Run(double y, double fromX, double toX) {
-        /** How much of it lies between two places, whichever is the lower one. */
+        /** Returns the length of its part between two places, in either order. */
         double lengthMm(double aX, double bX) {
             return Math.max(0, Math.min(toX, Math.max(aX, bX)) - Math.max(fromX, Math.min(aX, bX)));
         }
 
-        /** What lies on a line speaks neither for nor against another one. */
+        /** Returns its parts outside of the strip that a line occupies. */
         Stream<Run> beside(Line line) {
-            double cos = Math.cos(line.turn());
-            double middle = (line.offMm() - y * Math.sin(line.turn())) / cos;
+            double cos = Math.cos(line.angle());
+            double middle = (line.offMm() - y * Math.sin(line.angle())) / cos;
             double half = APART_MM / Math.abs(cos);
             return Stream.of(
                             new Run(y, fromX, Math.min(toX, middle - half)),
@@ -143,25 +142,26 @@ public final class BladeReflectionDetector {
     }
 
     /**
-     * All lines through the blade whose normals have one direction, side by side.
+     * The parallel lines across the blade whose normals have one direction.
      *
-     * @param reach farthest place of the blade from the origin, in mm
+     * @param angle angle of the normal
+     * @param reach distance of the blade's farthest point from the origin, in mm
      */
-    private record Direction(double turn, double reach) {
+    private record Direction(double angle, double reach) {
         int bins() {
             return (int) (2 * reach / BIN_MM) + 1;
         }
 
-        /** The longest line that shows all the way; empty where there is none. */
-        Optional<Line> longest(List<Run> blade, Places shown) {
-            int[] places = shown.counts(this);
+        /** Returns the line of greatest visible length that is visible all the way; empty where there is none. */
+        Optional<Line> longest(List<Run> blade, PointArrays points) {
+            int[] places = points.counts(this);
             double leastMm = WHOLE * LEAST_MM;
             @Nullable Line longest = null;
             for (int bin = 0; bin < places.length; bin++) {
-                double shownMm = lengthMm(places[bin]);
-                if (shownMm > leastMm && shownMm > WHOLE * lengthMm(blade, bin)) {
-                    longest = new Line(turn, (bin + 0.5) * BIN_MM - reach, shownMm);
-                    leastMm = shownMm;
+                double visibleMm = lengthMm(places[bin]);
+                if (visibleMm > leastMm && visibleMm > WHOLE * lengthMm(blade, bin)) {
+                    longest = new Line(angle, (bin + 0.5) * BIN_MM - reach, visibleMm);
+                    leastMm = visibleMm;
                 }
             }
             return Optional.ofNullable(longest);
@@ -173,8 +173,8 @@ public final class BladeReflectionDetector {
 
         /** How much of the blade lies on one of the lines, by its area there. */
         private double lengthMm(List<Run> blade, int bin) {
-            double cos = Math.cos(turn);
-            double sin = Math.sin(turn);
+            double cos = Math.cos(angle);
+            double sin = Math.sin(angle);
             double low = bin * BIN_MM - reach;
             double areaMm2 = 0;
             for (Run run : blade) {
@@ -185,25 +185,26 @@ public final class BladeReflectionDetector {
     }
 
     /**
-     * A straight line through the blade: all places whose way along its normal is so long.
+     * A straight line across the blade in normal form.
      *
-     * @param turn direction of its normal
-     * @param shownMm how much of it shows
+     * @param angle angle of its normal
+     * @param offMm distance from the origin along the normal
+     * @param visibleMm its visible length
      */
-    private record Line(double turn, double offMm, double shownMm) {
+    private record Line(double angle, double offMm, double visibleMm) {
         double off(double x, double y) {
-            return Math.abs(x * Math.cos(turn) + y * Math.sin(turn) - offMm);
+            return Math.abs(x * Math.cos(angle) + y * Math.sin(angle) - offMm);
         }
 
         boolean crosses(Line other) {
-            double apart = Math.abs(turn - other.turn);
+            double apart = Math.abs(angle - other.angle);
             return Math.min(apart, Math.PI - apart) > CROSSING;
         }
     }
 
     private final PlaneRaster raster;
 
-    /** How much each place looks like the middle of a line, in grey levels. */
+    /** Ridge strength of each pixel, in grey levels. */
     private final float[] ridge;
 
     private BladeReflectionDetector(DecodedPhoto picture, CameraView view, PlaneRaster raster, double[] lineColour) {
@@ -226,13 +227,13 @@ public final class BladeReflectionDetector {
     }
 
     /**
-     * Tells whether the blade mirrors lines of the ground.
+     * Returns whether the blade mirrors lines of the ground.
      *
-     * @param blade its outline, as seen on the ground's plane, in mm
-     * @param lines of the ground, each a straight one
-     * @param lineColour the colour of the ground less that of its lines: blue, green, red; zero where there are none
+     * @param blade its outline projected onto the ground's plane, in mm
+     * @param lines straight lines of the ground
+     * @param lineColour the colour of the ground minus that of its lines: blue, green, red; zero where there are none
      */
-    public static boolean isIn(
+    public static boolean detects(
             DecodedPhoto picture, CameraView view, Polyline blade, List<Polyline> lines, double[] lineColour) {
         if (Arrays.stream(lineColour).allMatch(c -> c == 0)) {
             return false;
@@ -242,13 +243,14 @@ public final class BladeReflectionDetector {
                 new Point(box.getMinX() - AROUND_MM, box.getMinY() - AROUND_MM),
                 new Point(box.getMaxX() + AROUND_MM, box.getMaxY() + AROUND_MM),
                 MM_PER_PX);
-        return new BladeReflectionDetector(picture, view, raster, lineColour).isIn(blade, lines);
+        return new BladeReflectionDetector(picture, view, raster, lineColour).detects(blade, lines);
     }
 
-    private boolean isIn(Polyline blade, List<Polyline> lines) {
-        float[] depth = SignedDistanceField.of(blade, raster).mm();
-        double usual = usual(depth, lines);
-        return usual > 0 && cross(lines(runs(depth), places(i -> depth[i] > RIM_MM && ridge[i] > SHOWN * usual)));
+    private boolean detects(Polyline blade, List<Polyline> lines) {
+        float[] depth = SignedDistanceField.in(blade, raster).mm();
+        double typical = typical(depth, lines);
+        return typical > 0
+                && cross(lines(runs(depth), places(i -> depth[i] > EDGE_MM && ridge[i] > VISIBLE * typical)));
     }
 
     private static boolean cross(List<Line> lines) {
@@ -256,8 +258,8 @@ public final class BladeReflectionDetector {
                 && lines.stream().anyMatch(line -> lines.stream().anyMatch(line::crosses));
     }
 
-    /** The median on the ground's own lines beside the blade; 0 where there are none. */
-    private double usual(float[] depth, List<Polyline> lines) {
+    /** Returns the median ridge strength on the ground's own lines beside the blade; 0 where there are none. */
+    private double typical(float[] depth, List<Polyline> lines) {
         double[] seen = lines.stream()
                 .flatMap(line -> line.resampled(2 * MM_PER_PX).points().stream())
                 .map(raster::pixel)
@@ -269,20 +271,20 @@ public final class BladeReflectionDetector {
         return seen.length == 0 ? 0 : OrderStatistic.median(seen);
     }
 
-    private Places places(IntPredicate which) {
-        return Places.of(IntStream.range(0, ridge.length)
+    private PointArrays places(IntPredicate which) {
+        return PointArrays.of(IntStream.range(0, ridge.length)
                 .filter(which)
                 .mapToObj(i -> raster.pointAt(i % raster.columns(), Math.floorDiv(i, raster.columns())))
                 .toList());
     }
 
-    /** The blade, but for its rim, row by row. */
+    /** Returns the blade without the surroundings of its edge, row by row. */
     private List<Run> runs(float[] depth) {
         List<Run> runs = new ArrayList<>();
         for (int row = 0; row < raster.rows(); row++) {
             int from = 0;
             for (int column = 0; column <= raster.columns(); column++) {
-                boolean in = column < raster.columns() && depth[row * raster.columns() + column] > RIM_MM;
+                boolean in = column < raster.columns() && depth[row * raster.columns() + column] > EDGE_MM;
                 if (!in && from < column) {
                     Point start = raster.pointAt(from - 0.5, row);
                     runs.add(new Run(
@@ -297,35 +299,35 @@ public final class BladeReflectionDetector {
     }
 
     /**
-     * As many as decide it, the longest first.
+     * Returns the lines, the longest first, until enough of them cross.
      *
-     * @param shown places of the blade that look like a line
+     * @param points points of the blade with the ridge strength of a line
      */
-    private static List<Line> lines(List<Run> blade, Places shown) {
+    private static List<Line> lines(List<Run> blade, PointArrays points) {
         List<Line> lines = new ArrayList<>();
-        if (shown.count() < LEAST_DOTS) {
+        if (points.count() < LEAST_PIXELS) {
             return lines;
         }
         double reach = blade.stream()
                 .mapToDouble(run -> Math.hypot(Math.max(-run.fromX(), run.toX()), run.y()))
                 .max()
                 .orElse(0);
-        Optional<Line> longest = longest(blade, shown, reach);
+        Optional<Line> longest = longest(blade, points, reach);
         while (longest.isPresent() && !cross(lines)) {
             Line line = longest.get();
             lines.add(line);
             blade = blade.stream().flatMap(run -> run.beside(line)).toList();
-            shown = shown.beside(line);
-            longest = longest(blade, shown, reach);
+            points = points.beside(line);
+            longest = longest(blade, points, reach);
         }
         return lines;
     }
 
-    private static Optional<Line> longest(List<Run> blade, Places shown, double reach) {
-        return IntStream.range(0, TURNS)
+    private static Optional<Line> longest(List<Run> blade, PointArrays points, double reach) {
+        return IntStream.range(0, DIRECTIONS)
                 .parallel()
-                .mapToObj(t -> new Direction(Math.PI * t / TURNS, reach).longest(blade, shown))
+                .mapToObj(t -> new Direction(Math.PI * t / DIRECTIONS, reach).longest(blade, points))
                 .flatMap(Optional::stream)
-                .reduce((a, b) -> b.shownMm() > a.shownMm() ? b : a);
+                .reduce((a, b) -> b.visibleMm() > a.visibleMm() ? b : a);
     }
 }

@@ -11,17 +11,21 @@ import weltwright.trace.report.ErrorSource;
 import weltwright.trace.report.PhotoAdvice;
 
 /**
- * The part of a picture that its file's damage leaves unknown: what is told of it, and what it means for an outline.
+ * The part of a photo that damage of its file leaves unknown, with the advice and the error of an outline that follow.
  */
 public final class DamagedImageArea {
-    /** A block of a JPEG's picture, and what of it reaches into the next one where colours are made finer. */
+    /** Distance over which a damaged block affects its neighbours by the interpolation of colours: a JPEG's MCU. */
     private static final double REACH_PX = 16;
 
+    /** Distance of the points of the outline that are checked; chosen by eye. */
     private static final double STEP_MM = 2;
 
+    /** Damaged part of the photo from which nothing is known of where the damage is; chosen by eye. */
+    private static final double WHOLE = 0.99;
+
     /**
-     * What may be wrong outside of it, too, for some bits may be wrong that nothing tells of, and what of the ground
-     * lies in it was taken for what it is not.
+     * Error of the outline outside of the damaged part, at 95 %, for wrong bits that cannot be detected and for the
+     * part of the ground that lies in it; chosen by eye.
      */
     private static final double ELSEWHERE_MM = 0.5;
 
@@ -33,7 +37,11 @@ public final class DamagedImageArea {
         this.part = part;
     }
 
-    /** Of a photo whose file has been checked; throws {@link UserFacingException} where nothing can be decoded. */
+    /**
+     * Returns the damaged part of a photo.
+     *
+     * @throws UserFacingException where nothing can be decoded
+     */
     public static DamagedImageArea of(Photo photo) {
         Optional<PixelRectangle> area = photo.integrity().damaged();
         double pixels = area.map(a -> (double) (a.right() - a.left()) * (a.bottom() - a.top()))
@@ -41,12 +49,16 @@ public final class DamagedImageArea {
         return new DamagedImageArea(area, pixels / ((double) photo.widthPx() * photo.heightPx()));
     }
 
-    /** What to tell of it; empty where the file is sound. */
+    /** Returns the advice about it; empty where the file is sound. */
     public Optional<PhotoAdvice> advice() {
-        return area.map(a -> part > 0.99 ? new PhotoAdvice.DamagedSomewhere() : new PhotoAdvice.PartDamaged(part));
+        return area.map(a -> part > WHOLE ? new PhotoAdvice.DamagedSomewhere() : new PhotoAdvice.PartDamaged(part));
     }
 
-    /** Throws {@link UserFacingException} where the outline lies in it, or may. */
+    /**
+     * Checks that the outline does not touch the damaged part.
+     *
+     * @throws UserFacingException where it does, or may
+     */
     public void check(CameraView view, SilhouetteBuilder.Built built) {
         if (area.isEmpty()) {
             return;
@@ -62,7 +74,7 @@ public final class DamagedImageArea {
         }
     }
 
-    /** Its share of the outline's error; empty where the file is sound. */
+    /** Returns its share of the outline's error; empty where the file is sound. */
     Optional<ErrorBudget.Part> error() {
         return area.map(a -> new ErrorBudget.Part(ErrorSource.Known.FILE_DAMAGE, ELSEWHERE_MM));
     }

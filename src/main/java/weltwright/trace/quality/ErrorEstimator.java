@@ -21,46 +21,54 @@ import weltwright.trace.report.ErrorBudget;
 import weltwright.trace.report.ErrorSource;
 
 /**
- * How far the outline may be off: each thing that is not known exactly is moved by one standard deviation, and how far
- * the outline's points move with it, square to the outline and after a rigid motion that undoes what it can, is that
- * thing's share. Shares are independent and add by squares (ISO/IEC Guide 98-3, section 5.1).
+ * Estimates the error of an outline at 95 %. Each uncertain quantity is changed by one standard deviation; its share is
+ * the displacement of the outline's points along its normals, after the rigid motion of least squares is removed.
+ * Shares are independent and add by squares (ISO/IEC Guide 98-3, section 5.1).
  */
 public final class ErrorEstimator {
-    /** 95 of 100 values of a normal distribution lie within this many standard deviations. */
+    /** Half the width of the 95 % interval of a normal distribution, in standard deviations. */
     private static final double WITHIN_95 = 1.96;
 
-    /** A caliper over a handle that is not quite regular: standard deviation of half the thickness. Common practice. */
+    /** Standard deviation of half a handle's thickness by caliper, for one that is not regular. Common practice. */
     private static final double HEIGHT_SIGMA_MM = 0.15;
 
-    /** How well the thickness that shows at the rim is known, as a part of it. */
+    /** Relative standard deviation of the displacement by thickness at the outline; chosen by eye. */
     private static final double EXCESS_SIGMA = 0.25;
 
-    /** Blur, shadow and sharpening move a whole stretch of edge alike by up to about this many pixels. */
+    /** Standard deviation of a stretch of edge as a whole, by blur, shadow and sharpening; chosen by eye. */
     private static final double EDGE_SIGMA_PX = 0.25;
 
     /**
-     * The curve is off by this many times the distance from it that 90 of 100 of the points found keep within. It runs
-     * between points that err, and points that lie close together err alike, so it errs by more than their scatter
-     * shows. By how much is from the photos with known truth, and from what they become when blurred, darkened and made
-     * noisy.
+     * Error of the curve in units of the distance from it within which 90 % of the edge points lie. The errors of
+     * nearby points are correlated, so the curve errs by more than their scatter. Fitted to photos with known truth, as
+     * they are and blurred, darkened and made noisy ({@code TraceRobustnessReport}).
      */
     private static final double SCATTER_PART = 1.3;
 
+    /** Distance of the points compared; chosen by eye. */
     private static final double SCATTER_STEP_MM = 0.6;
 
-    /**
-     * So much of an outline may lack a clear edge before it strays, and then by so much for all of it: from the photos
-     * with known truth.
-     */
+    /** Part of an outline that may be weak before it drifts; fitted to the photos with known truth. */
     private static final double HELD_PART = 0.1;
 
-    private static final double STRAY_MM = 6;
+    /** Drift of an outline that is weak all around; fitted to the photos with known truth. */
+    private static final double DRIFT_MM = 6;
+
+    /** Distance of the outline's points that are displaced; chosen by eye. */
+    private static final double POINT_MM = 4;
 
     private static final GeometryFactory JTS = new GeometryFactory();
 
     private ErrorEstimator() {}
 
-    public static ErrorBudget of(
+    /**
+     * Estimates the error of a silhouette.
+     *
+     * @param solution camera and pose with their uncertainty
+     * @param unsure weak stretches of the outline
+     * @param damaged damaged part of the photo
+     */
+    public static ErrorBudget estimate(
             ViewSolver.Solution solution,
             TraceableGround ground,
             TraceableGround.HiddenArea hidden,
@@ -70,7 +78,7 @@ public final class ErrorEstimator {
         double scaleSigma = ground.located().scaleSigma();
         CameraView view = solution.view();
         Plane plane = built.midPlane();
-        List<Point> places = built.ring().resampled(4).points().stream()
+        List<Point> places = built.ring().resampled(POINT_MM).points().stream()
                 .map(built.onGround()::apply)
                 .toList();
         List<Point> pixels =
@@ -108,8 +116,9 @@ public final class ErrorEstimator {
                         Math.hypot(WITHIN_95 * EDGE_SIGMA_PX * mmPerPx, SCATTER_PART * scatter90(built))),
                 new ErrorBudget.Part(ErrorSource.Known.SHADOW, hidden.shadowMm()),
                 new ErrorBudget.Part(
-                        ErrorSource.Known.WEAK_EDGE, Math.max(strayed(built.ring(), unsure), uneven(built, unsure))),
-                new ErrorBudget.Part(ErrorSource.Known.PARALLEL_LINES, leapt(built))));
+                        ErrorSource.Known.WEAK_EDGE,
+                        Math.max(driftMm(built.ring(), unsure), roughnessMm(built, unsure))),
+                new ErrorBudget.Part(ErrorSource.Known.PARALLEL_LINES, jumpMm(built))));
         damaged.error().ifPresent(parts::add);
         parts.removeIf(part -> part.error95Mm() == 0);
         parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
@@ -120,7 +129,7 @@ public final class ErrorEstimator {
         return new ErrorBudget(Math.sqrt(squares), parts);
     }
 
-    /** How far the outline may be off because the edge was not seen well enough, at 95 %. */
+    /** Returns the part of an error that is due to how well the edge was located, at 95 %. */
     static double ofEdge(ErrorBudget error) {
         return Math.sqrt(error.parts().stream()
                 .filter(part -> part.source() == ErrorSource.Known.EDGE_LOCALIZATION
@@ -129,7 +138,7 @@ public final class ErrorEstimator {
                 .sum());
     }
 
-    /** The distance from the outline that 90 of 100 of the points that it was fitted to keep within. */
+    /** Returns the distance from the outline within which 90 % of the edge points lie. */
     private static double scatter90(SilhouetteBuilder.Built built) {
         IndexedFacetDistance outline = new IndexedFacetDistance(
                 built.silhouette().outline().sampled(SCATTER_STEP_MM / 2).lineString());
@@ -143,45 +152,46 @@ public final class ErrorEstimator {
         return OrderStatistic.quantile(off, 0.90);
     }
 
-    /** What stretches without a clear edge may stray: nothing while they are few, since both ends hold them. */
-    private static double strayed(Polyline ring, List<UncertainStretch> unsure) {
+    /** Returns the drift of weak stretches: none while they are few, since both ends hold them. */
+    private static double driftMm(Polyline ring, List<UncertainStretch> unsure) {
         double length =
                 unsure.stream().mapToDouble(u -> u.along(ring).lengthMm()).sum();
-        return STRAY_MM * Math.max(0, length / ring.lengthMm() - HELD_PART);
+        return DRIFT_MM * Math.max(0, length / ring.lengthMm() - HELD_PART);
     }
 
     /**
-     * How far the outline winds about its own mean course where no edge shows, at the 95th percentile over all of it:
-     * knives are smooth, and there it follows something else. Tip, heel and butt turn sharply by themselves.
+     * Returns the distance of weak stretches from the smoothed outline, at the 95th percentile over all of it: knives
+     * are smooth, so a rough weak stretch follows something else. The surroundings of tip, heel and butt, which turn
+     * sharply by themselves, are left out.
      */
-    private static double uneven(SilhouetteBuilder.Built built, List<UncertainStretch> unsure) {
+    private static double roughnessMm(SilhouetteBuilder.Built built, List<UncertainStretch> unsure) {
         Polyline ring = built.ring();
         IndexedFacetDistance smooth = new IndexedFacetDistance(
-                ring.smoothed(EdgeJump.COURSE_MM, SCATTER_STEP_MM).lineString());
+                ring.smoothed(EdgeJump.SMOOTHING_MM, SCATTER_STEP_MM).lineString());
         List<Point> points = ring.resampled(SCATTER_STEP_MM).points();
-        List<Point> turns = List.of(
+        List<Point> corners = List.of(
                 built.silhouette().landmarks().tip(),
                 built.silhouette().landmarks().heel(),
                 built.silhouette().landmarks().spineStart(),
                 built.silhouette().landmarks().butt());
-        double[] winds = new double[points.size()];
+        double[] distances = new double[points.size()];
         int count = 0;
         for (UncertainStretch stretch : unsure) {
             for (Point p : stretch.along(ring).resampled(SCATTER_STEP_MM).points()) {
-                boolean turnsItself = turns.stream().anyMatch(t -> t.distance(p) < 2 * EdgeJump.COURSE_MM);
-                if (!turnsItself && count < winds.length) {
-                    winds[count++] = smooth.distance(JTS.createPoint(p.coordinate()));
+                boolean isAtCorner = corners.stream().anyMatch(t -> t.distance(p) < 2 * EdgeJump.SMOOTHING_MM);
+                if (!isAtCorner && count < distances.length) {
+                    distances[count++] = smooth.distance(JTS.createPoint(p.coordinate()));
                 }
             }
         }
-        return OrderStatistic.quantile(winds, 0.95);
+        return OrderStatistic.quantile(distances, 0.95);
     }
 
-    /** How far apart the lines are between which the outline leaps, at the 95th percentile over all of it. */
-    private static double leapt(SilhouetteBuilder.Built built) {
+    /** Returns the height of the outline's jumps, at the 95th percentile over all of it. */
+    private static double jumpMm(SilhouetteBuilder.Built built) {
         double[] heights = IntStream.range(0, built.certainty().length)
-                .mapToDouble(i -> built.leaps().stream()
-                        .filter(leap -> leap.covers(i))
+                .mapToDouble(i -> built.jumps().stream()
+                        .filter(jump -> jump.contains(i))
                         .mapToDouble(EdgeJump::heightMm)
                         .max()
                         .orElse(0))
@@ -189,11 +199,11 @@ public final class ErrorEstimator {
         return OrderStatistic.quantile(heights, 0.95);
     }
 
-    /** Of all points, 95 of 100 are off by less than this where each move happens with its own chance. */
+    /** Returns the error at 95 % of independent displacements by one standard deviation each. */
     private static double error95(List<Point> places, List<List<Point>> moves) {
         double[] squares = new double[places.size()];
         for (List<Point> moved : moves) {
-            double[] off = squareOn(places, moved);
+            double[] off = normalDisplacements(places, moved);
             for (int i = 0; i < squares.length; i++) {
                 squares[i] += off[i] * off[i];
             }
@@ -201,8 +211,8 @@ public final class ErrorEstimator {
         return WITHIN_95 * Math.sqrt(OrderStatistic.quantile(squares, 0.95));
     }
 
-    /** Moves square to the outline, after the rotation and shift of least squares are undone. */
-    private static double[] squareOn(List<Point> places, List<Point> moved) {
+    /** Returns the displacements along the normals, after the rotation and shift of least squares are removed. */
+    private static double[] normalDisplacements(List<Point> places, List<Point> moved) {
         int n = places.size();
         Point middle = mean(places);
         Point shift = mean(moved).minus(middle);

@@ -7,36 +7,38 @@ import weltwright.trace.outline.UncertainStretch;
 import weltwright.trace.report.ErrorBudget;
 
 /**
- * How far the proposed landmarks are to be trusted.
+ * The uncertainty of proposed landmarks.
  *
- * @param bladeLength95Mm the blade's length is this near to the true one in 95 of 100 traces
- * @param edgeSure how probable it is that the edge is on the side where it is proposed, from 0.5 to 1; 1 where both
- *     sides of the blade are alike, as a dagger's are
+ * @param bladeLength95Mm error of the blade's length at 95 %
+ * @param edgeSure probability that the edge is on the side where it is proposed, from 0.5 to 1; 1 where both sides of
+ *     the blade are alike, as a dagger's are
  */
 public record LandmarkUncertainty(double bladeLength95Mm, double edgeSure) {
-    /** What is less sure than this is asked. */
+    /** Probability below which the user is asked for the edge's side; chosen by eye. */
     private static final double SURE = 0.9;
 
-    /** 95 of 100 values of a normal distribution lie within this many standard deviations. */
+    /** Half the width of the 95 % interval of a normal distribution, in standard deviations. */
     private static final double WITHIN_95 = 1.96;
 
-    /** A side whose edge does not show from this near to the tip on leaves open where the tip is. */
+    /** Greatest distance from the tip at which the edge of a side must begin to hold the tip; chosen by eye. */
     private static final double AT_TIP_MM = 1.5;
 
-    /** Blur rounds off as much of any tip, and moves it by a part of that only. */
+    /** Length of a tip that blur rounds off without moving it by as much; chosen by eye. */
     private static final double ROUNDED_MM = 1;
 
-    /** How far a side is looked at: what holds a tip lies nearer. */
-    private static final double HOLDS_MM = 6;
+    /** Distance from the tip up to which a side is examined; chosen by eye. */
+    private static final double EXAMINED_MM = 6;
 
-    /** The angle of a tip is that of chords so long. */
+    /** Length of the chords between which the angle of the tip is measured; chosen by eye. */
     private static final double WEDGE_MM = 5;
 
-    /** Of any thinner wedge nothing would be left to see. */
+    /** Least sine of half the tip's angle: thinner wedges are not visible; chosen by eye. */
     private static final double LEAST_SINE = 0.1;
 
+    /** Distance of the outline's points; chosen by eye. */
     private static final double STEP_MM = 0.25;
 
+    /** Estimates the uncertainty of a silhouette's landmarks from the outline's error and the edge at its tip. */
     public static LandmarkUncertainty of(SilhouetteBuilder.Built built, ErrorBudget error) {
         Polyline outline = built.silhouette().outline().sampled(STEP_MM);
         double tip95 = meeting95(outline, built.silhouette().landmarks().tip(), error.error95Mm());
@@ -49,9 +51,9 @@ public record LandmarkUncertainty(double bladeLength95Mm, double edgeSure) {
     }
 
     /**
-     * How far along a blade the point may lie at which its two sides meet, when each of them is off by so much to
-     * either side: two lines at an angle t that are moved apart by e meet e / (2 sin(t/2)) farther on; both sides err
-     * by themselves, so by the root of two of what one does.
+     * Returns the error along the blade of the point in which its sides meet. Two lines at an angle t that are moved
+     * apart by e meet e / (2 sin(t/2)) farther on; the errors of both sides are independent, which makes e √2 times the
+     * error of one.
      */
     private static double meeting95(Polyline outline, Point tip, double error95Mm) {
         double at = outline.stationOf(tip);
@@ -62,10 +64,10 @@ public record LandmarkUncertainty(double bladeLength95Mm, double edgeSure) {
     }
 
     /**
-     * How much of one side of the blade does not show from the tip on, beyond what blur rounds off: so far the other
-     * side may run on, or not reach.
+     * Returns the length of weak edge along one side from the tip on, beyond what blur rounds off: the tip may lie by
+     * as much farther out or in.
      *
-     * @param side 1 for the side that follows the tip, counter-clockwise, -1 for the one that leads to it
+     * @param side 1 for the side that follows the tip counter-clockwise, −1 for the one before it
      */
     private static double unseenMm(SilhouetteBuilder.Built built, int side) {
         Polyline ring = built.ring();
@@ -78,7 +80,7 @@ public record LandmarkUncertainty(double bladeLength95Mm, double edgeSure) {
         double unseen = 0;
         double far = 0;
         double last = AT_TIP_MM - UncertainStretch.JOINED_MM;
-        for (int i = tip; far < HOLDS_MM; i = Math.floorMod(i + side, n)) {
+        for (int i = tip; far < EXAMINED_MM; i = Math.floorMod(i + side, n)) {
             double step = ring.points().get(i).distance(ring.points().get(Math.floorMod(i + side, n)));
             if (built.certainty()[i] < UncertainStretch.WEAK) {
                 unseen += far > ROUNDED_MM ? step : 0;
@@ -91,12 +93,12 @@ public record LandmarkUncertainty(double bladeLength95Mm, double edgeSure) {
         return unseen;
     }
 
-    /** The same, the side having been told by somebody who saw the knife. */
-    public LandmarkUncertainty withEdgeTold() {
+    /** Returns this with the edge's side certain, after the user has confirmed it. */
+    public LandmarkUncertainty withEdgeConfirmed() {
         return new LandmarkUncertainty(bladeLength95Mm, 1);
     }
 
-    /** Whether somebody should look which side is the edge. */
+    /** Returns whether the user should be asked which side is the edge. */
     public boolean asksForEdge() {
         return edgeSure < SURE;
     }

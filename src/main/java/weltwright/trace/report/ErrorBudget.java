@@ -3,16 +3,16 @@ package weltwright.trace.report;
 import java.util.List;
 
 /**
- * How far the traced outline may be from the true one: 95 of 100 of its points lie within {@code error95Mm}.
+ * The error of a traced outline: 95 % of its points lie within {@code error95Mm} of the true one.
  *
- * @param parts what it is made of, largest first; they add by squares
+ * @param parts shares by source, largest first; they add by squares
  */
 public record ErrorBudget(double error95Mm, List<Part> parts) {
 
     /**
      * One source of error and its share.
      *
-     * @param error95Mm what the source alone would give
+     * @param error95Mm error by this source alone
      */
     public record Part(ErrorSource source, double error95Mm) {}
 }

@@ -1,36 +1,34 @@
 package weltwright.trace.report;
 
-import weltwright.trace.quality.ErrorEstimator;
-
-/** What makes an outline uncertain: one share of an {@link ErrorBudget}. It is worded where it is shown. */
+/** A source of error in an {@link ErrorBudget}, as data; its sentences are made where it is shown. */
 public sealed interface ErrorSource {
 
-    /** The sources that {@link ErrorEstimator} accounts for. */
+    /** The sources that {@code trace.quality.ErrorEstimator} accounts for. */
     enum Known implements ErrorSource {
-        /** The noise of the ground's reference points in the picture, and with it the camera's pose. */
+        /** Noise of the ground's control points in the photo, by which the camera's pose errs. */
         REFERENCE_POINTS,
         FOCAL_LENGTH,
         HANDLE_THICKNESS,
-        /** What the ground really measures. */
+        /** True size of the ground. */
         GROUND_SCALE,
-        /** How much of the knife's thickness shows beside its outline, seen from aside. */
+        /** Displacement of the silhouette by the knife's thickness in an oblique view. */
         THICKNESS_AT_RIM,
-        /** How closely an edge can be placed in the picture. */
+        /** Noise and blur of the edge in the photo. */
         EDGE_LOCALIZATION,
-        /** A shadow that blank ground does not tell from the knife. */
+        /** A shadow that may be mistaken for the knife on blank ground. */
         SHADOW,
-        /** Stretches in which the edge hardly shows. */
+        /** Stretches of outline along which the edge is weak. */
         WEAK_EDGE,
-        /** Lines beside the edge that may be the edge. */
+        /** Lines beside the edge that may be the edge instead. */
         PARALLEL_LINES,
         FILE_DAMAGE
     }
 
     /**
-     * A source that a job file of an earlier version names in words that are not known any more.
+     * A source from a job file of an earlier version in words that are no longer known.
      *
-     * @param cause to stand in "Most of that comes from ..."
-     * @param remedy one sentence; what to do to make it smaller
+     * @param cause completes "Most of that comes from ..."
+     * @param remedy a sentence on how to reduce the error
      */
     record FreeText(String cause, String remedy) implements ErrorSource {}
 }

@@ -1,9 +1,9 @@
 package weltwright.trace.report;
 
-/** Where a focal length comes from. Focal lengths are in 35 mm terms. */
+/** The source of a focal length. Focal lengths are in 35 mm terms. */
 public sealed interface LensSource {
 
-    /** The ground alone: nothing was told of the lens, or it was left out. */
+    /** The ground alone: there was no prior, or it was left out. */
     record GroundAlone() implements LensSource {}
 
     record Typed(double focal35mm) implements LensSource {}
@@ -12,10 +12,10 @@ public sealed interface LensSource {
     record PictureData(double focal35mm) implements LensSource {}
 
     /**
-     * A phone whose lens was calibrated before.
+     * A phone with a calibrated lens.
      *
-     * @param name what the user calls it
-     * @param views how many photos it was calibrated from
+     * @param name given by the user
+     * @param views number of photos of the calibration
      */
     record Phone(String name, int views, double focal35mm) implements LensSource {}
 }

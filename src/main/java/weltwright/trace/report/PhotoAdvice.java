@@ -1,38 +1,37 @@
 package weltwright.trace.report;
 
 /**
- * Something about a photo that makes its trace worse, or impossible, as data: what it is, with its measures. It is
- * worded where it is shown, together with how to take a better photo.
+ * An advice on a photo: a property that makes its trace worse or impossible, with its measures. Its sentences, with how
+ * to take a better photo, are made where it is shown.
  */
 public sealed interface PhotoAdvice {
 
-    /** What it is about. */
+    /** Returns its subject. */
     Matter matter();
 
-    /** What there can be to say of a photo. */
+    /** The subjects of advice. */
     enum Matter {
-        /** The camera was so near that the height of the knife counts for much. */
+        /** The camera was so near that the error of the knife's height matters. */
         TOO_NEAR,
-        /** It looked from aside. */
+        /** The view was too oblique. */
         TOO_SLANTED,
-        /** The picture is not sharp. */
         BLURRED,
         TOO_DARK,
-        /** Parts of it are as white as can be, and show nothing. */
+        /** Parts are overexposed to plain white. */
         OVEREXPOSED,
-        /** The ground's print hardly shows. */
+        /** The photo or the ground's print has little contrast. */
         LOW_CONTRAST,
-        /** Much of the ground's reference points is hidden or out of the picture. */
+        /** Many of the ground's control points are hidden or outside of the photo. */
         GROUND_HIDDEN,
-        /** The knife, or what was taken for it, reaches beyond the ground or the picture. */
+        /** The knife, or what was taken for it, reaches beyond the ground or the photo. */
         KNIFE_REACHES_OVER,
-        /** A pixel covers much. */
+        /** The resolution on the ground is low. */
         TOO_COARSE,
-        /** What was told of the lens is not what the ground shows. */
+        /** The ground contradicts the prior of the lens. */
         LENS_CONTRADICTED,
-        /** The picture's middle is not where the lens looked: it is a part of a larger one. */
+        /** The photo is cropped: its middle is not the principal point. */
         CUT_OUT,
-        /** A part of its file's data is damaged. */
+        /** A part of the file's data is damaged. */
         DAMAGED
     }
 
@@ -40,7 +39,7 @@ public sealed interface PhotoAdvice {
      * The camera was too near.
      *
      * @param distanceMm of the camera from the ground
-     * @param enoughMm from where on the height of the knife counts for little
+     * @param enoughMm distance from which the error of the knife's height matters little
      */
     record TooNear(double distanceMm, double enoughMm) implements PhotoAdvice {
         @Override
@@ -50,9 +49,9 @@ public sealed interface PhotoAdvice {
     }
 
     /**
-     * The camera looked down too much at a slant.
+     * The view was too oblique.
      *
-     * @param degrees of the line of sight to the ground's middle, from straight down
+     * @param degrees angle of the line of sight to the ground's middle from the vertical
      */
     record TooSlanted(double degrees) implements PhotoAdvice {
         @Override
@@ -64,7 +63,8 @@ public sealed interface PhotoAdvice {
     /**
      * The picture is blurred or shaken.
      *
-     * @param smearPx, smearMm over what width an edge on the ground rises from a tenth to nine tenths
+     * @param smearPx width from 10 % to 90 % of an edge on the ground, in pixels
+     * @param smearMm the same in mm
      */
     record Blurred(double smearPx, double smearMm) implements PhotoAdvice {
         @Override
@@ -74,9 +74,9 @@ public sealed interface PhotoAdvice {
     }
 
     /**
-     * The picture is blurred or shaken, and its scale is not known.
+     * The picture is blurred or shaken, and its scale is unknown.
      *
-     * @param smearPx over what width an edge rises from a tenth to nine tenths, where the scale is not known
+     * @param smearPx width from 10 % to 90 % of an edge
      */
     record BlurredAtUnknownScale(double smearPx) implements PhotoAdvice {
         @Override
@@ -88,7 +88,7 @@ public sealed interface PhotoAdvice {
     /**
      * The picture is too dark.
      *
-     * @param whiteLevel the lightest that it shows, of 255
+     * @param whiteLevel its lightest grey level, of 255
      */
     record TooDark(double whiteLevel) implements PhotoAdvice {
         @Override
@@ -100,7 +100,7 @@ public sealed interface PhotoAdvice {
     /**
      * Too much of the picture is plain white.
      *
-     * @param burntPart how much of the picture is plain white, 0 to 1
+     * @param burntPart the part that is plain white, 0 to 1
      */
     record Overexposed(double burntPart) implements PhotoAdvice {
         @Override
@@ -112,7 +112,8 @@ public sealed interface PhotoAdvice {
     /**
      * The picture has little contrast.
      *
-     * @param blackLevel, whiteLevel the darkest and the lightest that it shows, of 255
+     * @param blackLevel its darkest grey level, of 255
+     * @param whiteLevel its lightest grey level
      */
     record Hazy(double blackLevel, double whiteLevel) implements PhotoAdvice {
         @Override
@@ -124,7 +125,7 @@ public sealed interface PhotoAdvice {
     /**
      * The print of the ground has little contrast.
      *
-     * @param contrast by how much the ground's print differs from what is beside it, 0 to 1
+     * @param contrast of the print relative to what is beside it, 0 to 1
      */
     record FaintPrint(double contrast) implements PhotoAdvice {
         @Override
@@ -136,7 +137,8 @@ public sealed interface PhotoAdvice {
     /**
      * Too much of the ground is hidden or outside of the picture.
      *
-     * @param seen how many of the ground's {@code all} reference points were found
+     * @param seen number of the ground's control points that were found
+     * @param all number of its control points
      */
     record GroundHidden(int seen, int all) implements PhotoAdvice {
         @Override
@@ -161,10 +163,10 @@ public sealed interface PhotoAdvice {
     }
 
     /**
-     * What was told of the lens is not what the ground shows.
+     * The ground contradicts the prior of the lens.
      *
-     * @param told what was told of the lens, and left out
-     * @param seen35mm the focal length that the ground shows, in 35 mm terms
+     * @param told source of the prior, which was left out
+     * @param seen35mm focal length measured by the ground, in 35 mm terms
      */
     record LensContradicted(LensSource told, double seen35mm) implements PhotoAdvice {
         @Override
@@ -184,7 +186,7 @@ public sealed interface PhotoAdvice {
     /**
      * A part of the file's data is damaged.
      *
-     * @param part how much of the picture the file's damage leaves unknown, 0 to 1
+     * @param part the part of the picture that is unknown by it, 0 to 1
      */
     record PartDamaged(double part) implements PhotoAdvice {
         @Override
@@ -193,7 +195,7 @@ public sealed interface PhotoAdvice {
         }
     }
 
-    /** The file is damaged, and where does not show. */
+    /** The file is damaged at an unknown place. */
     record DamagedSomewhere() implements PhotoAdvice {
         @Override
         public Matter matter() {

@@ -1,68 +1,68 @@
 package weltwright.trace.report;
 
-/** One thing that was used for a trace, with how sure it is, as data: it is worded where it is shown. */
+/** A note on what a trace is based on, with its uncertainty, as data; its sentence is made where it is shown. */
 public sealed interface TraceNote {
 
     /**
      * The printed sheet was found.
      *
      * @param page name of its size: "A4"
-     * @param corners how many corners were found
-     * @param used how many of them the pose is solved from
-     * @param sigmaPx standard deviation of a coordinate of theirs
+     * @param corners number of chessboard corners found
+     * @param used number of them from which the pose is solved
+     * @param sigmaPx standard deviation of their coordinates
      */
     record SheetFound(String page, int corners, int used, double sigmaPx) implements TraceNote {}
 
     /**
      * A ruled ground was found.
      *
-     * @param pitchMm from line to line
-     * @param crossings how many crossings were found
-     * @param used how many of them the pose is solved from
-     * @param sigmaPx standard deviation of a coordinate of theirs
+     * @param pitchMm distance of neighbouring lines
+     * @param crossings number of crossings found
+     * @param used number of them from which the pose is solved
+     * @param sigmaPx standard deviation of their coordinates
      */
     record RulingFound(double pitchMm, int crossings, int used, double sigmaPx) implements TraceNote {}
 
     /**
      * Blank paper was found.
      *
-     * @param points how many points of its edges were found
-     * @param used how many of them the pose is solved from
+     * @param points number of points of its edges found
+     * @param used number of them from which the pose is solved
      * @param sigmaPx standard deviation of their distance from the edge
      */
     record PaperFound(double widthMm, double heightMm, int points, int used, double sigmaPx) implements TraceNote {}
 
-    /** The paper's size follows from its proportions, which other sizes have, too. */
+    /** The paper's size was inferred from its proportions, which other sizes share. */
     record PaperSizeFromProportions() implements TraceNote {}
 
     /**
      * The straight edges of a rectangle whose corners were set by hand were found.
      *
-     * @param used how many points of its edges the pose is solved from
+     * @param used number of points of its edges from which the pose is solved
      * @param sigmaPx standard deviation of their distance from the edge
      */
     record RectangleByEdges(double widthMm, double heightMm, int used, double sigmaPx) implements TraceNote {}
 
-    /** A rectangle is known by the four corners alone that were set by hand. */
+    /** A rectangle is located by its four corners alone, which were set by hand. */
     record RectangleByCorners(double widthMm, double heightMm, double mmPerPx) implements TraceNote {}
 
     /**
      * The focal length that was used.
      *
      * @param focal35mm in 35 mm terms
-     * @param error95Percent how far it may be off, at 95 %
+     * @param error95Percent its relative error at 95 %, in percent
      */
     record FocalLength(double focal35mm, double error95Percent, LensSource source) implements TraceNote {}
 
     /**
-     * Where the camera was.
+     * The position of the camera.
      *
      * @param distanceMm from the ground's middle
-     * @param slantDegrees of its axis from straight down
+     * @param slantDegrees angle of its optical axis from the vertical
      */
     record CameraPosition(double distanceMm, double slantDegrees) implements TraceNote {}
 
-    /** Something about the photo makes the trace worse. */
+    /** An advice on the photo. */
     record Advised(PhotoAdvice advice) implements TraceNote {}
 
     /** A sentence of a job file that an earlier version wrote. */

@@ -11,25 +11,25 @@ import weltwright.geometry.fit.OrderStatistic;
 import weltwright.knife.StandingPose;
 
 /**
- * The line on the ground over which a knife stands upright, and how its two sides are measured from it: each line of
- * sight is met at the height at which the knife is thickest there.
+ * The line on the ground over which a knife stands upright. Its two sides are measured from that line: each line of
+ * sight is intersected at the height at which the knife is thickest there.
  *
- * @param pose how the knife stands
- * @param heel the foot of the heel, in the ground frame, in mm
- * @param towardsTip unit vector
+ * @param pose of the knife
+ * @param heel point of the line below the heel, in the ground frame, in mm
+ * @param towardsTip unit vector along the line
  */
 record StandingKnifeAxis(CameraView view, StandingPose pose, Point heel, Point towardsTip) {
-    /** Stations are so far apart. */
+    /** Distance of stations; chosen by eye. */
     static final double STEP_MM = 1;
 
-    /** Fewer stations than these do not tell where the middle runs. */
+    /** Least number of stations for a middle line; chosen by eye. */
     private static final int LEAST_STATIONS = 20;
 
     /**
      * Both sides at one place.
      *
-     * @param leftMm from the line; positive
-     * @param rightMm the same; negative
+     * @param leftMm signed distance of the left side from the line, positive
+     * @param rightMm signed distance of the right side, negative
      * @param lean of the line of sight across the knife
      */
     record Station(StandingPose.Place place, double leftMm, double rightMm, double lean) {
@@ -42,27 +42,27 @@ record StandingKnifeAxis(CameraView view, StandingPose pose, Point heel, Point t
         return new Plane(heightMm, new Point(0, 0));
     }
 
-    /** A point of the knife's thickest line, shifted sideways to the left. */
+    /** Returns a point at the height at which the knife is thickest, shifted to the left of the line. */
     Vector3 at(StandingPose.Place place, double leftMm) {
         Point foot = heel.plus(towardsTip.times(place.alongMm()))
                 .plus(towardsTip.left().times(leftMm));
         return level(place.heightMm()).pointAbove(foot);
     }
 
-    /** Along the line and beside it, to the left, where a line of sight meets the knife; in mm. */
+    /** Returns where the line of sight of a pixel meets the knife: along the line and to its left, in mm. */
     private Point meets(Point pixel) {
         double height = (pose.tip().heightMm() + pose.butt().heightMm()) / 2;
-        Point at = own(view.intersection(pixel, level(height)));
-        at = own(view.intersection(pixel, level(pose.at(at.x()).heightMm())));
-        return own(view.intersection(pixel, level(pose.at(at.x()).heightMm())));
+        Point at = relative(view.intersection(pixel, level(height)));
+        at = relative(view.intersection(pixel, level(pose.at(at.x()).heightMm())));
+        return relative(view.intersection(pixel, level(pose.at(at.x()).heightMm())));
     }
 
-    private Point own(Point onGround) {
+    private Point relative(Point onGround) {
         Point from = onGround.minus(heel);
         return new Point(from.dot(towardsTip), towardsTip.cross(from));
     }
 
-    /** Both sides, station by station from the butt to the tip; none where only one side is to be seen. */
+    /** Returns both sides, station by station from the butt to the tip, where both are visible. */
     List<Station> stations(List<Point> pixels) {
         double first = pose.butt().alongMm();
         int count = (int) Math.ceil((pose.tip().alongMm() - first) / STEP_MM);
@@ -87,9 +87,9 @@ record StandingKnifeAxis(CameraView view, StandingPose pose, Point heel, Point t
     }
 
     /**
-     * The line through the middles between both sides, by Theil and Sen's median of slopes (Journal of the American
-     * Statistical Association 63, 1968), so that a block beside the knife does not turn it; this line where too few
-     * show.
+     * Returns the line through the middles between both sides, by the median of slopes of Theil and Sen (Journal of the
+     * American Statistical Association 63, 1968), which a block beside the knife does not turn; this line where there
+     * are too few stations.
      */
     StandingKnifeAxis centred(List<Point> pixels) {
         List<Point> middles = stations(pixels).stream()
@@ -110,7 +110,7 @@ record StandingKnifeAxis(CameraView view, StandingPose pose, Point heel, Point t
         return shifted(shift, slope);
     }
 
-    /** Shifted to the left at the heel's foot, and turned to the left by a slope. */
+    /** Returns the line shifted to the left at the heel and turned to the left by a slope. */
     StandingKnifeAxis shifted(double leftMm, double slope) {
         Point left = towardsTip.left();
         return new StandingKnifeAxis(

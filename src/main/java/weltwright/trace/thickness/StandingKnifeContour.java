@@ -23,49 +23,58 @@ import weltwright.trace.ground.TraceableGround;
 import weltwright.trace.outline.ThicknessParallax;
 
 /**
- * What a knife that stands upright hides of the ground, and the line that it stands over.
+ * The area of the ground hidden by a knife that stands upright, and the line over which it stands.
  *
- * <p>The handle, and the blocks that hold it, hide enough of the ground's print to be found by it; a blade seen from
- * its edge does not. Where what was found is too short for the knife, the blade is looked for beyond both of its ends:
- * as the strip, as wide as the spine, along both of whose sides the picture changes more than beside them in most
- * places.
+ * <p>The handle and the blocks that hold it hide enough of the ground's print to be found by it; a blade seen on its
+ * edge does not. It is searched beyond both ends of what was found: as the strip, as wide as the spine, along both of
+ * whose sides the photo changes more than beside them in most columns.
  *
  * @param hiddenArea with the contour of the whole knife
  */
 record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnifeAxis line) {
-    /** Of its length, what a knife in the photo may differ from its outline by: it may be held a little aslant. */
+    /** Greatest relative difference of the length from that of the outline, by a knife held aslant; chosen by eye. */
     private static final double LENGTH_PART = 0.03;
 
-    /** Of the raster in which a blade is looked for. */
+    /** Resolution of the raster in which the blade is searched: about that of the photo; chosen by eye. */
     private static final double MM_PER_PX = 0.15;
 
+    /** Standard deviation of its blur; chosen by eye. */
     private static final double BLUR_PX = 1.5;
 
-    /** A handle of 100 mm tells the line that it stands over to so much, where the blade begins and by its slope. */
+    /** Greatest error of a handle's line where the blade begins; chosen by eye. */
     private static final double REACH_MM = 5;
 
+    /** Greatest error of its slope, for a handle of 100 mm; chosen by eye. */
     private static final double MOST_SLOPE = Math.tan(Math.toRadians(5));
 
+    /** Distance of the positions tried: a pixel. */
     private static final double STEP_MM = 0.15;
 
+    /** Difference of the slopes tried: displaces the tip of a blade of 100 mm by less than two pixels. */
     private static final double SLOPE_STEP = Math.tan(Math.toRadians(0.15));
 
-    /** A strip is looked for from here on: nearer to the heel a guard or a handle's front may stand out. */
-    private static final double BEFORE_HEEL_MM = 6;
+    /** Distance from heel and tip at which the search begins and ends, for guards and the tip's taper; by eye. */
+    private static final double FROM_END_MM = 6;
 
-    /** A strip begins so far within the handle, so that both are one. */
+    /** Length of the strip within the handle, by which the two are joined; chosen by eye. */
     private static final double INTO_HANDLE_MM = 15;
 
-    /** Half a tip's width: a strip that ended in a point would be lost when it is smoothed. */
+    /** Half the width of the strip at the tip, since a point would be lost in smoothing; chosen by eye. */
     private static final double TIP_HALF_MM = 0.5;
 
-    /** Of a column across the line, what changes more than this part of it stands out. Chosen by eye. */
+    /** Quantile of the change in a column above which a pixel stands out. Chosen by eye. */
     private static final double STANDS_OUT = 0.85;
 
-    /** On so much of a blade's length both sides must stand out. By chance they do on a fiftieth. Chosen by eye. */
+    /** Least part of a blade's length on which both sides stand out; 0.02 by chance (0.15²). Chosen by eye. */
     private static final double LEAST_SEEN = 0.5;
 
-    /** @throws UserFacingException where what stands on the ground is not this knife */
+    /**
+     * Finds the contour of the standing knife.
+     *
+     * @param spineMm thickness of the blade at the spine by the heel
+     * @param found area hidden by the handle
+     * @throws UserFacingException where what stands on the ground is not this knife
+     */
     static StandingKnifeContour of(
             DecodedPhoto picture,
             CameraView view,
@@ -106,7 +115,7 @@ record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnife
                 "Stand the same knife upright, held at its handle, its whole length in view and nothing beyond its ends.");
     }
 
-    /** The two ends that are farthest apart. */
+    /** Returns the two points that are farthest apart, at the height of the butt. */
     private static Point[] ends(List<Point> pixels, CameraView view, StandingPose pose) {
         Plane plane = StandingKnifeAxis.level(pose.butt().heightMm());
         List<Point> seen =
@@ -129,13 +138,13 @@ record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnife
     }
 
     /**
-     * A blade.
+     * A position of the blade.
      *
-     * @param seen on how much of its length both of its sides stand out, from 0 to 1
+     * @param seen part of its length on which both of its sides stand out, from 0 to 1
      */
     private record Strip(StandingKnifeAxis line, double seen) {
 
-        /** As it hides the ground. */
+        /** Returns the area of the ground that it hides. */
         Polyline polygon(CameraView view, StandingPose pose, double spineMm) {
             List<Point> left = new ArrayList<>();
             List<Point> right = new ArrayList<>();
@@ -157,8 +166,8 @@ record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnife
         StandingPose pose = line.pose();
         double length = pose.tip().alongMm();
         double wide = REACH_MM + MOST_SLOPE * length + spineMm;
-        PlaneRaster raster = PlaneRaster.covering(
-                new Point(BEFORE_HEEL_MM, -wide), new Point(length - BEFORE_HEEL_MM, wide), MM_PER_PX);
+        PlaneRaster raster =
+                PlaneRaster.covering(new Point(FROM_END_MM, -wide), new Point(length - FROM_END_MM, wide), MM_PER_PX);
         boolean[] standsOut = standsOut(change(picture, line, raster), raster);
         double[] half = new double[raster.columns()];
         for (int c = 0; c < half.length; c++) {
@@ -187,7 +196,7 @@ record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnife
         return row >= 0 && row < raster.rows() && standsOut[row * raster.columns() + column];
     }
 
-    /** Which pixels change more than most of their column. */
+    /** Returns which pixels change more than most of their column. */
     private static boolean[] standsOut(float[] change, PlaneRaster raster) {
         int columns = raster.columns();
         boolean[] standsOut = new boolean[change.length];
@@ -196,15 +205,15 @@ record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnife
             for (int r = 0; r < column.length; r++) {
                 column[r] = change[r * columns + c];
             }
-            double usual = OrderStatistic.quantile(column, STANDS_OUT);
+            double threshold = OrderStatistic.quantile(column, STANDS_OUT);
             for (int r = 0; r < column.length; r++) {
-                standsOut[r * columns + c] = change[r * columns + c] > usual;
+                standsOut[r * columns + c] = change[r * columns + c] > threshold;
             }
         }
         return standsOut;
     }
 
-    /** How much all channels change across the line, at each pixel of a raster that is laid along it. */
+    /** Returns the sum of the changes of all channels across the line, at each pixel of a raster along it. */
     private static float[] change(DecodedPhoto picture, StandingKnifeAxis line, PlaneRaster raster) {
         StandingPose.Place heel = line.pose().at(0);
         StandingPose.Place tip = line.pose().tip();

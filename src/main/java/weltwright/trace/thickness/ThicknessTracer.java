@@ -24,50 +24,50 @@ import weltwright.trace.edge.EdgePoint;
 import weltwright.trace.ground.TraceableGround;
 
 /**
- * Photo of a knife that stands on its spine or its edge to its thickness along its length: what is seen of it from
- * above.
+ * Measures the thickness of a knife along its length in a photo from above of the knife standing on its spine or edge.
  *
- * <p>Made for a knife whose outline is known from a photo of it lying, which stands on the same kinds of ground, is
- * held by one or two blocks lower than it, and is photographed from straight above. The steps:
+ * <p>Made for a knife whose outline is known from a photo of it lying, and which is held upright by one or two blocks
+ * lower than it. The steps:
  *
  * <ol>
- *   <li>find ground and camera, and what hides the ground, as {@link Tracer} does;
- *   <li>find the line that the knife stands on, and the blade, which is too narrow to hide much print
+ *   <li>find ground, camera and the hidden area as {@link Tracer} does;
+ *   <li>find the line over which the knife stands, and the blade, which is too narrow to hide much print
  *       ({@link StandingKnifeContour});
- *   <li>follow the edge of both, and measure both sides from the line, millimetre by millimetre
- *       ({@link StandingKnifeAxis});
- *   <li>leave out what is too wide to be the knife, and what a block may touch;
- *   <li>take off what a handle's roundness adds where it is looked at aslant; leave out a blade whose lower half may
- *       stick out beyond its thickest part there;
- *   <li>keep the few readings between which the rest is straight.
+ *   <li>locate the edge of both, and measure both sides from the line at each millimetre ({@link StandingKnifeAxis});
+ *   <li>discard stations that are too wide, or that a block may touch;
+ *   <li>subtract what the roundness of a handle adds in an oblique view; discard a blade whose lower half may stand out
+ *       beyond its thickest part;
+ *   <li>reduce the stations to a few readings with straight lines between them.
  * </ol>
  *
- * <p>The height of a station matters little: 5 mm of it at 350 mm from the camera change a thickness of 4 mm by 0.06
- * mm.
+ * <p>The height of a station matters little: 5 mm at 350 mm from the camera change a thickness of 4 mm by 0.06 mm.
  */
 public final class ThicknessTracer {
-    /** Both sides of one station must be about as far from the middle: what is farther off belongs to a block. */
+    /** Greatest difference of the two sides' distances from the line; more is due to a block. Chosen by eye. */
     private static final double UNEVEN_MM = 0.8;
 
-    /** More than this over what the caliper said is no handle. */
+    /** Greatest thickness above that by caliper; more is due to a block. Chosen by eye. */
     private static final double TOO_THICK_MM = 1.5;
 
-    /** A block hides the knife's side a little beyond its own end, and throws its shadow there. */
+    /** Distance from a block within which it may hide or shade the knife's side; chosen by eye. */
     private static final double BESIDE_BLOCK_MM = 3;
 
-    /** At its ends and at the step from handle to blade a knife's sides are not seen by themselves. */
+    /** Distance from the tip and the heel within which a side is not seen by itself; chosen by eye. */
     private static final double NEAR_END_MM = 2.5;
 
-    /** Readings are taken until the rest lies this near to the lines between them: less than the photo tells. */
+    /** Greatest distance of a station from the lines between readings: less than the photo's error; by eye. */
     private static final double STRAIGHT_MM = 0.15;
 
-    /** A butt is rounded over, and no sheath holds so much of it. Common practice. */
+    /** Length of a butt that is rounded over and that no sheath holds. Common practice. */
     private static final double BUTT_MM = 10;
 
-    /** Readings nearer together tell more of the block beside the knife than of the knife. Chosen by eye. */
+    /** Least distance of readings; nearer ones are rather due to a block. Chosen by eye. */
     private static final double APART_MM = 5;
 
-    /** Fewer stations than these tell no thickness. */
+    /** Half the window of the running median, in stations; chosen by eye. */
+    private static final double SMOOTHED_STATIONS = 2.5;
+
+    /** Least number of stations of a profile; chosen by eye. */
     private static final int LEAST_STATIONS = 20;
 
     private final StandingPose pose;
@@ -79,10 +79,10 @@ public final class ThicknessTracer {
     }
 
     /**
-     * The knife's thickness along its length.
+     * Measures the thickness.
      *
-     * @param settings of the photo: its ground, lens and sheet; what they say of the knife is of no account
-     * @param knife as outlined from a photo of it lying
+     * @param settings of the photo: its ground, lens and sheet; what they hold of the knife is ignored
+     * @param knife as traced in a photo of it lying
      * @throws UserFacingException where the photo does not show it
      */
     public static ThicknessProfile trace(
@@ -102,7 +102,7 @@ public final class ThicknessTracer {
             StandingKnifeContour contour = StandingKnifeContour.of(
                     fine, fineView, pose, knife.spineThicknessMm(), ground.hiddenArea(fine, fineView));
             List<Point> pixels = new KnifeEdgeFollower(fine, fineView, contour.hiddenArea())
-                    .round().stream().map(EdgePoint::pixel).toList();
+                    .around().stream().map(EdgePoint::pixel).toList();
             ThicknessProfile profile = new ThicknessTracer(pose, knife).profile(pixels, contour.line());
             progress.at("Traced", 1);
             return profile;
@@ -120,7 +120,7 @@ public final class ThicknessTracer {
         return new ThicknessProfile(readings(stations));
     }
 
-    /** Without what a block hides or may touch, the knife's ends, and the step from handle to blade. */
+    /** Returns the stations that no block may touch, away from the ends and from the step from handle to blade. */
     private List<StandingKnifeAxis.Station> clear(List<StandingKnifeAxis.Station> stations) {
         double most = (knife.handleThicknessMm() + TOO_THICK_MM) / 2;
         List<Double> blocked = stations.stream()
@@ -140,7 +140,7 @@ public final class ThicknessTracer {
                 || alongMm - pose.butt().alongMm() < BUTT_MM;
     }
 
-    /** Whether a blade's thin side does not stick out beyond its thick one, as seen from where the camera is. */
+    /** Returns whether the thickest part of a blade hides its lower half from the camera. */
     private static boolean showsItsThickestPart(StandingKnifeAxis.Station station) {
         return Math.abs(station.lean()) * 2 * station.place().halfWidthMm() < station.halfMm();
     }
@@ -186,7 +186,7 @@ public final class ThicknessTracer {
         }
     }
 
-    /** The station farthest from the lines between those kept; less than 0 where all are near enough. */
+    /** Returns the station farthest from the lines between those kept; −1 where all are near enough. */
     private static int farthest(List<Reading> all, List<Integer> kept, double blade) {
         int farthest = -1;
         double most = STRAIGHT_MM;
@@ -208,25 +208,25 @@ public final class ThicknessTracer {
         return farthest;
     }
 
-    /** The median of a station and its neighbours of the same part. */
+    /** Returns the median of a station and its neighbours in the same part of the knife. */
     private static Reading smoothed(List<Reading> all, int i, double blade) {
         Reading here = all.get(i);
         double[] near = all.stream()
-                .filter(r -> Math.abs(r.fromTipMm() - here.fromTipMm()) < 2.5 * StandingKnifeAxis.STEP_MM)
+                .filter(r -> Math.abs(r.fromTipMm() - here.fromTipMm()) < SMOOTHED_STATIONS * StandingKnifeAxis.STEP_MM)
                 .filter(r -> r.fromTipMm() > blade == here.fromTipMm() > blade)
                 .mapToDouble(Reading::thicknessMm)
                 .toArray();
         return new Reading(here.fromTipMm(), OrderStatistic.median(near));
     }
 
-    /** To what a maker would write down; no photo tells more. */
+    /** Rounds to whole millimetres along the knife and tenths of thickness, the accuracy of a photo. */
     private static Reading rounded(Reading reading) {
         return new Reading(Math.round(reading.fromTipMm()), Math.round(reading.thicknessMm() * 10) / 10.0);
     }
 
     /**
-     * Half the thickness of what is seen so wide. A handle's section |u/c|ⁿ + |v/w|ⁿ = 1 is seen at a lean a as far out
-     * as (cᵖ + (w·a)ᵖ)^(1/p), where 1/n + 1/p = 1 (the norm dual to that of the section).
+     * Returns half the thickness at a station. A handle's section |u/c|ⁿ + |v/w|ⁿ = 1 reaches out to (cᵖ +
+     * (w·a)ᵖ)^(1/p) at a lean a, where 1/n + 1/p = 1 (the norm dual to that of the section).
      */
     private double trueHalfMm(StandingKnifeAxis.Station station) {
         if (station.place().part() == CrossSection.Part.BLADE) {

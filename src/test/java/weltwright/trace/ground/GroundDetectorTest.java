@@ -77,13 +77,13 @@ class GroundDetectorTest {
                             return inside > 0 ? 80 : lamp ? 230 : 30;
                         },
                         1);
-        assertThat(seen(board)).isInstanceOf(GroundDetector.Nothing.class);
+        assertThat(seen(board)).isInstanceOf(GroundDetector.None.class);
     }
 
     @Test
     void findsNothingOnABareTable() {
         assertThat(seen(scene().photo((at, footprint) -> 120 + 10 * Math.sin(at.x() / 3 + Math.sin(at.y() / 50)), 1)))
-                .isInstanceOf(GroundDetector.Nothing.class);
+                .isInstanceOf(GroundDetector.None.class);
     }
 
     /** Its blue lines are a ruling too, and its page is white paper; but it is none of these. */
@@ -121,11 +121,11 @@ class GroundDetectorTest {
                         2.2);
     }
 
-    private static GroundDetector.Seen seen(String scene) {
+    private static GroundDetector.Detection seen(String scene) {
         return seen(Photo.read(SCENES.resolve(scene + ".jpg")));
     }
 
-    private static GroundDetector.Seen seen(Photo photo) {
+    private static GroundDetector.Detection seen(Photo photo) {
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
             // No more is known of the lens than what holds for all phones.
             LensPrior lens = LensPrior.ofFocal(27 / Math.hypot(36, 24) * picture.diagonalPx(), 0.5);

@@ -40,7 +40,7 @@ class RectangleGroundTest {
     void roughlySetCornersOfPaperGiveWhatThePaperGives() {
         Trace byHand = trace(rectangle(297, 210, 3));
         // The camera stood some 316 mm away; on blank paper the outline itself is less sure than that.
-        assertThat(byHand.seenFrom().eye().minus(onPaper.seenFrom().eye()).norm())
+        assertThat(byHand.view().eye().minus(onPaper.view().eye()).norm())
                 .isLessThan(0.3);
         assertThat(byHand.silhouette().overallLengthMm())
                 .isCloseTo(onPaper.silhouette().overallLengthMm(), within(0.5));
@@ -69,7 +69,7 @@ class RectangleGroundTest {
     /** A rectangle about the paper's middle, as a hand sets it that is off by so many pixels. */
     private static GroundChoice rectangle(double width, double height, double offPx) {
         Random hand = new Random(3);
-        CameraView view = onPaper.seenFrom();
+        CameraView view = onPaper.view();
         List<Point> corners = List.of(
                         new Point(-width / 2, height / 2),
                         new Point(width / 2, height / 2),

@@ -25,16 +25,16 @@ class EdgeJumpTest {
 
     @Test
     void aDentThatIsEnteredUnseenIsOpenByItsDepth() {
-        List<EdgeJump> leaps = EdgeJump.in(BAR, certainty(BAR, LEFT_WALL), FRONT_X);
-        assertThat(leaps).hasSize(1);
-        assertThat(leaps.get(0).heightMm()).isCloseTo(DEEP_MM, within(0.4));
-        double[] doubted = EdgeJump.doubted(certainty(BAR, p -> false), leaps);
-        assertThat(doubted[nearest(BAR, new Point(2, 8))]).as("in the dent").isZero();
-        assertThat(doubted[nearest(BAR, new Point(-2, 10))]).as("before it").isZero();
-        assertThat(doubted[nearest(BAR, new Point(-30, 10))])
+        List<EdgeJump> jumps = EdgeJump.in(BAR, certainty(BAR, LEFT_WALL), FRONT_X);
+        assertThat(jumps).hasSize(1);
+        assertThat(jumps.get(0).heightMm()).isCloseTo(DEEP_MM, within(0.4));
+        double[] certainty = EdgeJump.reduceCertainty(certainty(BAR, p -> false), jumps);
+        assertThat(certainty[nearest(BAR, new Point(2, 8))]).as("in the dent").isZero();
+        assertThat(certainty[nearest(BAR, new Point(-2, 10))]).as("before it").isZero();
+        assertThat(certainty[nearest(BAR, new Point(-30, 10))])
                 .as("well before it")
                 .isOne();
-        assertThat(doubted[nearest(BAR, new Point(0, -10))])
+        assertThat(certainty[nearest(BAR, new Point(0, -10))])
                 .as("on the other side")
                 .isOne();
     }

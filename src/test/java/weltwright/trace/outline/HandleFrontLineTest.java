@@ -92,7 +92,7 @@ class HandleFrontLineTest {
             double x = raster.pointAt(i / 3 % raster.columns(), 0).x();
             bgr[i] = (float) (120 + 8 * x + NOISE * random.nextGaussian());
         }
-        HandleEndLine end = new HandleFrontLine(sides, FROM_ABOVE, KNIFE).in(raster, bgr, 0);
+        HandleEndLine end = new HandleFrontLine(sides, FROM_ABOVE, KNIFE).find(raster, bgr, 0);
         assertThat(end.sigmaMm()).isEqualTo(HandleFrontLine.ROUGH_SIGMA_MM);
         assertThat(end.x()).as("the rough place").isZero();
     }
@@ -113,6 +113,6 @@ class HandleFrontLineTest {
                 }
             }
         }
-        return new HandleFrontLine(sides, lean, KNIFE).in(raster, bgr, 0);
+        return new HandleFrontLine(sides, lean, KNIFE).find(raster, bgr, 0);
     }
 }

@@ -67,7 +67,7 @@ class BladeReflectionDetectorTest {
     private static boolean mirrors(ToDoubleFunction<Point> onBlade) {
         try (DecodedPhoto picture =
                 FROM_ABOVE.picture(at -> OverheadScene.grey(isHidden(at) ? onBlade.applyAsDouble(at) : ground(at)))) {
-            return BladeReflectionDetector.isIn(
+            return BladeReflectionDetector.detects(
                     picture, FROM_ABOVE.view(), BLADE, SQUARES.lines(), OverheadScene.grey(PAPER - LINE));
         }
     }

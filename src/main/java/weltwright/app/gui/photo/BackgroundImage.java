@@ -38,9 +38,9 @@ public record BackgroundImage(BufferedImage image, Point topLeft, double mmPerPx
         double mmPerPx = Math.max(MIN_MM_PER_PX, Math.max(box.getWidth(), box.getHeight()) / MAX_PX);
         RectifiedPhoto rectifiedPhoto = RectifiedPhoto.of(
                 photo,
-                trace.seenFrom(),
+                trace.view(),
                 trace.midPlane(),
-                trace.onSheet(),
+                trace.onGround(),
                 new Point(box.getMinX(), box.getMinY()),
                 new Point(box.getMaxX(), box.getMaxY()),
                 mmPerPx);

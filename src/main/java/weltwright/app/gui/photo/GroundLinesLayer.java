@@ -48,7 +48,7 @@ public final class GroundLinesLayer {
         GroundPainter.paint(
                 onPhoto,
                 viewport,
-                seenGround.lines().stream().map(line -> line.map(trace::under)).toList());
+                seenGround.lines().stream().map(line -> line.map(trace::onMidPlane)).toList());
         onPhoto.dispose();
         GroundPainter.paintTitle(g, TraceWording.label(seenGround.label()));
     }
