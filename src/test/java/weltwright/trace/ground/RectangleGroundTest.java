@@ -40,8 +40,7 @@ class RectangleGroundTest {
     void roughlySetCornersOfPaperGiveWhatThePaperGives() {
         Trace byHand = trace(rectangle(297, 210, 3));
         // The camera stood some 316 mm away; on blank paper the outline itself is less sure than that.
-        assertThat(byHand.view().eye().minus(onPaper.view().eye()).norm())
-                .isLessThan(0.3);
+        assertThat(byHand.view().eye().minus(onPaper.view().eye()).norm()).isLessThan(0.3);
         assertThat(byHand.silhouette().overallLengthMm())
                 .isCloseTo(onPaper.silhouette().overallLengthMm(), within(0.5));
         assertThat(byHand.notes().get(0)).isInstanceOf(TraceNote.RectangleByEdges.class);
