@@ -39,7 +39,7 @@ record HandleColourProfile(PlaneRaster raster, float[] share, double separation)
         double[] handle = new double[ColourStatistics.SIZE];
         double[] blade = new double[ColourStatistics.SIZE];
         for (int c = 0; c < raster.columns(); c++) {
-            double u = raster.place(c, 0).x();
+            double u = raster.pointAt(c, 0).x();
             if (Math.abs(u - x) < SKIPPED_MM || Math.abs(u - x) > SAMPLED_MM) {
                 continue;
             }

@@ -140,7 +140,7 @@ final class HandleFrontStation {
     }
 
     private static double[] colour(PlaneRaster raster, float[] bgr, OutlineSides sides, int column) {
-        double x = raster.place(column, 0).x();
+        double x = raster.pointAt(column, 0).x();
         // The sides of a rounded handle and the bevel of a blade are shaded; the middle shows the material.
         double low = sides.lower(x) + MARGIN * sides.width(x);
         double high = sides.upper(x) - MARGIN * sides.width(x);

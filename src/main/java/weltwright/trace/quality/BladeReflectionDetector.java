@@ -247,7 +247,7 @@ public final class BladeReflectionDetector {
     }
 
     private boolean detects(Polyline blade, List<Polyline> lines) {
-        float[] depth = SignedDistanceField.in(blade, raster).mm();
+        float[] depth = SignedDistanceField.of(blade, raster).mm();
         double typical = typical(depth, lines);
         return typical > 0
                 && cross(lines(runs(depth), places(i -> depth[i] > EDGE_MM && ridge[i] > VISIBLE * typical)));
