@@ -85,13 +85,15 @@ public final class EdgeSnapper {
         try (DecodedPhoto whole = DecodedPhoto.decode(photo)) {
             DecodedPhoto picture = KnifeEdgeFollower.fine(whole, trace.view());
             Polyline drawn = stroke.smoothed(DRAWN_SIGMA_MM, KnifeEdgeFollower.STEP_MM)
-                    .map(p -> view.pixel(trace.midPlane().pointAbove(trace.onGround().apply(p))));
+                    .map(p -> view.pixel(
+                            trace.midPlane().pointAbove(trace.onGround().apply(p))));
             checkInside(picture, drawn, reachMm * view.pxPerMm());
             edge = withoutShortWeak(new KnifeEdgeFollower(picture, view, hidden).along(drawn, reachMm));
         }
         return withoutThickness(
                 Polyline.open(edge.stream()
-                        .map(point -> trace.onGround().inverse().apply(view.intersection(point.pixel(), trace.midPlane())))
+                        .map(point ->
+                                trace.onGround().inverse().apply(view.intersection(point.pixel(), trace.midPlane())))
                         .toList()),
                 knife);
     }

@@ -87,8 +87,9 @@ public final class KnifeEdgeFollower {
 
     /** Returns the edge all around the knife, closed. */
     public List<EdgePoint> around() {
-        Polyline contour =
-                hidden.contour().smoothed(hidden.roughMm(), ROUGH_STEP_MM).map(p -> view.pixel(Plane.GROUND.pointAbove(p)));
+        Polyline contour = hidden.contour()
+                .smoothed(hidden.roughMm(), ROUGH_STEP_MM)
+                .map(p -> view.pixel(Plane.GROUND.pointAbove(p)));
         TipSharpener tips = new TipSharpener(picture, pxPerMm);
         return follow(contour, Double.POSITIVE_INFINITY, tips::sharpen);
     }
