@@ -10,11 +10,12 @@ import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
 import weltwright.knife.Silhouette;
 import weltwright.trace.capture.LensEvidence;
+import weltwright.trace.capture.PhotoQualityCheck;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.edge.EdgePoint;
 import weltwright.trace.ground.TraceableGround;
 import weltwright.trace.outline.OutlineParallaxCorrection;
-import weltwright.trace.outline.SilhouetteBuilder;
+import weltwright.trace.outline.ThicknessRemoval;
 import weltwright.trace.outline.ThicknessParallax;
 
 /**
@@ -120,13 +121,9 @@ public final class EdgeSnapper {
     }
 
     private static void checkInside(DecodedPhoto picture, Polyline line, double reachPx) {
-        for (Point p : line.points()) {
-            if (Math.min(p.x(), p.y()) < reachPx
-                    || p.x() > picture.widthPx() - 1 - reachPx
-                    || p.y() > picture.heightPx() - 1 - reachPx) {
-                throw new UserFacingException(
+        if (!line.points().stream().allMatch(p -> PhotoQualityCheck.isInside(picture, p, reachPx))) {
+            throw new UserFacingException(
                         "The line runs out of the photo.", "Keep to where the knife is to be seen.");
-            }
         }
     }
 
@@ -153,7 +150,7 @@ public final class EdgeSnapper {
             Point along = seen.at(station[i] + DIRECTION_MM).minus(seen.at(station[i] - DIRECTION_MM));
             Point outward = along.unit().left().times(-1);
             Point moved = p.minus(outward.times(parallax.shift(p, outward).outMm()));
-            thin.add(SilhouetteBuilder.moveButt(moved, buttX, buttExcess));
+            thin.add(ThicknessRemoval.moveButt(moved, buttX, buttExcess));
         }
         return Polyline.open(thin);
     }

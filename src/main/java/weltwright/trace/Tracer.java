@@ -226,16 +226,10 @@ public final class Tracer {
     }
 
     private static void checkInside(DecodedPhoto picture, List<EdgePoint> edge) {
-        for (EdgePoint point : edge) {
-            double x = point.pixel().x();
-            double y = point.pixel().y();
-            if (Math.min(x, y) < PhotoQualityCheck.MARGIN_PX
-                    || x > picture.widthPx() - 1 - PhotoQualityCheck.MARGIN_PX
-                    || y > picture.heightPx() - 1 - PhotoQualityCheck.MARGIN_PX) {
-                throw new UserFacingException(
+        if (!edge.stream().allMatch(point -> PhotoQualityCheck.isInside(picture, point.pixel(), PhotoQualityCheck.MARGIN_PX))) {
+            throw new UserFacingException(
                         "The knife runs out of the picture.",
                         "Photograph it again from farther away, with the whole knife and the ground round it in view.");
-            }
         }
     }
 

@@ -107,7 +107,8 @@ class MutatedPhotosTest {
         double most = Math.max(SILENTLY_WRONG * trace.error().error95Mm(), 1.2 * original.p95Mm());
         boolean isTold = trace.notes().stream()
                 .anyMatch(note ->
-                        note instanceof TraceNote.Advised told && told.advice().matter() == PhotoAdvice.Matter.DAMAGED);
+                        note instanceof TraceNote.Advised told && (told.advice() instanceof PhotoAdvice.PartDamaged
+                                || told.advice() instanceof PhotoAdvice.DamagedSomewhere));
         if (p95Mm > most) {
             wrong.add(String.format(
                     "%s: traced, %.2f mm off, claimed %.2f mm, the damage %s",

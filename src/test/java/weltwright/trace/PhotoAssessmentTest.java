@@ -2,7 +2,6 @@ package weltwright.trace;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static weltwright.trace.report.PhotoAdvice.Matter;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -86,9 +85,9 @@ class PhotoAssessmentTest {
                     return blurred;
                 }),
                 ground);
-        assertThat(matters(look)).contains(Matter.BLURRED);
+        assertThat(kinds(look)).contains(PhotoAdvice.Blurred.class);
         PhotoAdvice advice = look.advice().stream()
-                .filter(a -> a.matter() == Matter.BLURRED)
+                .filter(PhotoAdvice.Blurred.class::isInstance)
                 .findFirst()
                 .orElseThrow();
         double said = ((PhotoAdvice.Blurred) advice).smearPx();
@@ -100,22 +99,22 @@ class PhotoAssessmentTest {
     @ParameterizedTest
     @CsvSource({"skinner-sheet-a4, find", "clip-mat-black, ruled:10mm", "paring-graph, ruled:5mm"})
     void seesDarkness(String scene, String ground) {
-        assertThat(matters(look(brightened(scene, 0.35, 0), ground)))
-                .contains(Matter.TOO_DARK)
-                .doesNotContain(Matter.BLURRED);
+        assertThat(kinds(look(brightened(scene, 0.35, 0), ground)))
+                .contains(PhotoAdvice.TooDark.class)
+                .doesNotContain(PhotoAdvice.Blurred.class);
     }
 
     @ParameterizedTest
     @CsvSource({"skinner-sheet-a4, find", "tanto-paper-a4, find", "paring-graph, ruled:5mm"})
     void seesThatPaperIsBurntOut(String scene, String ground) {
-        assertThat(matters(look(brightened(scene, 1.5, 30), ground))).contains(Matter.OVEREXPOSED);
+        assertThat(kinds(look(brightened(scene, 1.5, 30), ground))).contains(PhotoAdvice.Overexposed.class);
     }
 
     /** Even where the frame can no longer be read for it. */
     @ParameterizedTest
     @CsvSource({"skinner-sheet-a4, find", "paring-graph, ruled:5mm"})
     void seesHaze(String scene, String ground) {
-        assertThat(matters(look(brightened(scene, 0.25, 150), ground))).contains(Matter.LOW_CONTRAST);
+        assertThat(kinds(look(brightened(scene, 0.25, 150), ground))).contains(PhotoAdvice.Hazy.class);
     }
 
     @Test
@@ -128,7 +127,7 @@ class PhotoAssessmentTest {
                     return hidden;
                 }),
                 "find");
-        assertThat(matters(look)).contains(Matter.GROUND_HIDDEN);
+        assertThat(kinds(look)).contains(PhotoAdvice.GroundHidden.class);
         assertThat(look.question()).isPresent(); // what hides it reaches beyond the sheet
     }
 
@@ -141,7 +140,7 @@ class PhotoAssessmentTest {
                     return small;
                 }),
                 "find");
-        assertThat(matters(look)).containsExactly(Matter.TOO_COARSE);
+        assertThat(kinds(look)).containsExactly(PhotoAdvice.TooCoarse.class);
     }
 
     /** The flat sheet as it would be seen from 28 degrees aside: a plane's picture follows from four of its points. */
@@ -167,7 +166,7 @@ class PhotoAssessmentTest {
                     return turned;
                 }),
                 "find");
-        assertThat(matters(look)).contains(Matter.TOO_SLANTED).doesNotContain(Matter.TOO_NEAR, Matter.BLURRED);
+        assertThat(kinds(look)).contains(PhotoAdvice.TooSlanted.class).doesNotContain(PhotoAdvice.TooNear.class, PhotoAdvice.Blurred.class);
         assertThat(look.advice())
                 .filteredOn(PhotoAdvice.TooSlanted.class::isInstance)
                 .singleElement()
@@ -182,13 +181,13 @@ class PhotoAssessmentTest {
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         ImageIO.write(whole.getSubimage(0, 0, 1990, whole.getHeight()), "png", png);
         PhotoAssessment look = look(Photo.of("cut.png", png.toByteArray()), "find");
-        assertThat(matters(look)).contains(Matter.CUT_OUT, Matter.KNIFE_REACHES_OVER);
+        assertThat(kinds(look)).contains(PhotoAdvice.CutOut.class, PhotoAdvice.KnifeReachesOver.class);
     }
 
     /** The truth file says how far away the camera was: 301 mm along its axis, 293 mm above the sheet. */
     @Test
     void seesThatTheCameraWasNear() {
-        assertThat(matters(look(photo("skinner-sheet-letter"), "find"))).containsExactly(Matter.TOO_NEAR);
+        assertThat(kinds(look(photo("skinner-sheet-letter"), "find"))).containsExactly(PhotoAdvice.TooNear.class);
     }
 
     /** Rendered with a lens of 36 mm in 35 mm terms, which 8 degrees of tilt tell well enough to contradict 26 mm. */
@@ -196,8 +195,8 @@ class PhotoAssessmentTest {
     void seesThatTheLensIsNotTheOneThatWasTold() {
         TraceSettings told =
                 new TraceSettings(19, 3.5, 0, OptionalDouble.of(26), PrintScale.TRUE, new GroundChoice.Any());
-        assertThat(matters(PhotoAssessment.at(photo(SHEET), told, ProgressListener.NONE)))
-                .containsExactly(Matter.LENS_CONTRADICTED);
+        assertThat(kinds(PhotoAssessment.at(photo(SHEET), told, ProgressListener.NONE)))
+                .containsExactly(PhotoAdvice.LensContradicted.class);
         TraceSettings right =
                 new TraceSettings(19, 3.5, 0, OptionalDouble.of(35.5), PrintScale.TRUE, new GroundChoice.Any());
         assertThat(PhotoAssessment.at(photo(SHEET), right, ProgressListener.NONE)
@@ -213,8 +212,8 @@ class PhotoAssessmentTest {
         assertThat(look.ground()).isEmpty();
     }
 
-    private static List<Matter> matters(PhotoAssessment look) {
-        return look.advice().stream().map(PhotoAdvice::matter).toList();
+    private static List<Class<? extends PhotoAdvice>> kinds(PhotoAssessment look) {
+        return look.advice().stream().<Class<? extends PhotoAdvice>>map(PhotoAdvice::getClass).toList();
     }
 
     private static PhotoAssessment look(Photo photo, String ground) {

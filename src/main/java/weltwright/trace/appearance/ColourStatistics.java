@@ -51,6 +51,41 @@ public record ColourStatistics(double[] sums) {
     }
 
     /**
+     * Returns the normal distribution with the mean and covariance of the colours.
+     *
+     * @param noise variance added to each channel, in grey levels squared; keeps the covariance regular
+     */
+    public ColourDistribution distribution(double noise) {
+        double[] mean = mean();
+        double[][] covariance = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                covariance[i][j] = sums[PRODUCT[i][j]] / sums[0] - mean[i] * mean[j] + (i == j ? noise : 0);
+            }
+        }
+        SymmetricSystem system = new SymmetricSystem(covariance);
+        double[][] factor = system.lowerFactor();
+        return new ColourDistribution(mean, system.inverse(), Math.log(factor[0][0] * factor[1][1] * factor[2][2]));
+    }
+
+    /**
+     * Returns the determinant of the covariance of the colours.
+     *
+     * @param noise variance added to each channel, in grey levels squared
+     */
+    public double determinant(double noise) {
+        double[][] m = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                m[i][j] = covariance(i, j) + (i == j ? noise : 0);
+            }
+        }
+        return m[0][0] * (m[1][1] * m[2][2] - m[1][2] * m[2][1])
+                - m[0][1] * (m[1][0] * m[2][2] - m[1][2] * m[2][0])
+                + m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0]);
+    }
+
+    /**
      * Fisher's linear discriminant (1936): the mixture of channels that separates two materials best. It divides the
      * difference of the means by the scatter within each, so that wood grain, the slope of a shadow or a printed line
      * on either side count little.

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
+import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.GroundObservation;
 import weltwright.image.DecodedPhoto;
@@ -154,9 +155,14 @@ public final class PhotoQualityCheck {
      */
     public static List<PhotoAdvice> ofKnife(DecodedPhoto picture, CameraView view, Polyline contour) {
         boolean inside = contour.map(p -> view.pixel(Plane.GROUND.pointAbove(p))).points().stream()
-                .allMatch(px -> Math.min(px.x(), px.y()) > MARGIN_PX
-                        && px.x() < picture.widthPx() - 1 - MARGIN_PX
-                        && px.y() < picture.heightPx() - 1 - MARGIN_PX);
+                .allMatch(px -> isInside(picture, px, MARGIN_PX));
         return inside ? List.of() : List.of(new PhotoAdvice.KnifeReachesOver());
+    }
+
+    /** Returns whether a pixel lies in a photo, at least a margin from its border. */
+    public static boolean isInside(DecodedPhoto picture, Point px, double marginPx) {
+        return Math.min(px.x(), px.y()) >= marginPx
+                && px.x() <= picture.widthPx() - 1 - marginPx
+                && px.y() <= picture.heightPx() - 1 - marginPx;
     }
 }

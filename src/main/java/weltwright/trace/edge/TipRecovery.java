@@ -15,6 +15,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.DecodedPhoto;
 import weltwright.trace.appearance.ColourDistribution;
+import weltwright.trace.appearance.ColourStatistics;
 
 /**
  * Recovers a tip that a contour has cut off, though the photo shows it: a region that continues the contour's end, has
@@ -111,8 +112,8 @@ final class TipRecovery {
     }
 
     private Polyline recover(Polyline contour) {
-        ColourDistribution.Sums knife = new ColourDistribution.Sums();
-        ColourDistribution.Sums ground = new ColourDistribution.Sums();
+        double[] knife = new double[ColourStatistics.SIZE];
+        double[] ground = new double[ColourStatistics.SIZE];
         float[] bgr = new float[3 * size * size];
         colours.get(0, 0, bgr);
         for (int i = 0; i < size * size; i++) {
@@ -120,15 +121,18 @@ final class TipRecovery {
                 continue;
             }
             if (isInside(i) && isSampled(i)) {
-                knife.add(bgr[3 * i], bgr[3 * i + 1], bgr[3 * i + 2]);
+                ColourStatistics.add(knife, 0, bgr, 3 * i);
             } else if (!isInside(i) && !isAhead(i)) {
-                ground.add(bgr[3 * i], bgr[3 * i + 1], bgr[3 * i + 2]);
+                ColourStatistics.add(ground, 0, bgr, 3 * i);
             }
         }
-        if (Math.min(knife.count(), ground.count()) < FEWEST_SAMPLES) {
+        if (Math.min(knife[0], ground[0]) < FEWEST_SAMPLES) {
             return contour;
         }
-        List<Integer> beyond = grow(bgr, knife.normal(LEAST_NOISE), ground.normal(LEAST_NOISE));
+        List<Integer> beyond = grow(
+                bgr,
+                new ColourStatistics(knife).distribution(LEAST_NOISE),
+                new ColourStatistics(ground).distribution(LEAST_NOISE));
         return isPoint(beyond) ? withPoint(contour, beyond) : contour;
     }
 

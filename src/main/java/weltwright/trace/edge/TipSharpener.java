@@ -6,6 +6,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.DecodedPhoto;
 import weltwright.trace.appearance.ColourDistribution;
+import weltwright.trace.appearance.ColourStatistics;
 
 /**
  * Restores the tips of a contour that smoothing has blunted.
@@ -149,27 +150,27 @@ public final class TipSharpener {
 
     /** Returns the distribution of the colours between the blunt end and the line from side to side. */
     private ColourDistribution colours(Point blunt, Point back, Point a, Point b) {
-        ColourDistribution.Sums colours = new ColourDistribution.Sums();
+        double[] colours = new double[ColourStatistics.SIZE];
         for (double along = 0.25; along <= 1; along += 0.05) {
             Point on = blunt.towards(back, along);
             // The end narrows towards its tip; keep to the middle of it.
             Point half = b.minus(a).times(0.3 * along);
             for (double across = -0.5; across <= 0.5; across += 0.1) {
-                double[] colour = colour(on.plus(half.times(across)));
-                colours.add(colour[0], colour[1], colour[2]);
+                ColourStatistics.add(colours, 0, colour(on.plus(half.times(across))), 0);
             }
         }
-        return colours.normal(NOISE);
+        return new ColourStatistics(colours).distribution(NOISE);
     }
 
     private boolean has(ColourDistribution knife, Point px) {
-        double[] colour = colour(px);
+        float[] colour = colour(px);
         return knife.squaredDistance(colour[0], colour[1], colour[2]) < KNIFE_COLOUR;
     }
 
-    private double[] colour(Point px) {
+    private float[] colour(Point px) {
         int x = (int) Math.max(0, Math.min(picture.widthPx() - 1, Math.round(px.x())));
         int y = (int) Math.max(0, Math.min(picture.heightPx() - 1, Math.round(px.y())));
-        return picture.bgrAt(x, y);
+        double[] bgr = picture.bgrAt(x, y);
+        return new float[] {(float) bgr[0], (float) bgr[1], (float) bgr[2]};
     }
 }

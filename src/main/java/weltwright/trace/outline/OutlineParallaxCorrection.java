@@ -86,7 +86,7 @@ public final class OutlineParallaxCorrection {
         double across = lean.dot(outward);
         double alongTangent = lean.dot(outward.left());
         // At the butt's very end the width is not that of the handle's section.
-        double x = Math.max(p.x(), buttX + SilhouetteBuilder.BUTT_END_MM);
+        double x = Math.max(p.x(), buttX + ThicknessRemoval.BUTT_END_MM);
         if (p.x() < heelX) {
             // Weighted by the normal's y: the ends of the handle are corrected as butt and front.
             return ThicknessParallax.handleSide(

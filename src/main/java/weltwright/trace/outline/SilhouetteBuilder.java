@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.IntFunction;
 import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
 import weltwright.error.UserFacingException;
@@ -44,18 +43,6 @@ import weltwright.trace.edge.EdgePoint;
 public final class SilhouetteBuilder {
     /** Tolerance of the fit, about the noise of the edge points; chosen by eye. */
     private static final double TOLERANCE_MM = 0.07;
-
-    /** Distance to either side over which normals and displacements are averaged; chosen by eye. */
-    private static final double AVERAGED_MM = 1.5;
-
-    /** Distance from the butt's end that moves with it as a whole; chosen by eye. */
-    static final double BUTT_END_MM = 5;
-
-    /** Distance from the butt's end at which its correction has faded out; chosen by eye. */
-    private static final double BUTT_FADE_MM = 13;
-
-    /** Distance from the heel within which displacements along the outline are corrected; chosen by eye. */
-    private static final double HEEL_REACH_MM = 15;
 
     /** Standard deviation of a handle's middle line from the knife's axis; chosen by eye. */
     private static final double MIDDLE_SIGMA = Math.toRadians(1);
@@ -150,25 +137,15 @@ public final class SilhouetteBuilder {
         HandleEndLine end = HandleFrontLine.find(picture, view, midPlane, along, axis, frontX, thickness);
         List<EdgeJump> jumps = EdgeJump.in(along, certainty(inOrder), end.x());
         LandmarkProposal proposal = LandmarkProposal.of(along, EdgeJump.bridged(along, jumps), end);
-        List<Point> normals = normals(along);
-        OutlineParallaxCorrection parallax = parallax(along, proposal, midPlane, axis);
-        List<ThicknessParallax.Shift> shifts = new ArrayList<>();
-        for (int i = 0; i < normals.size(); i++) {
-            shifts.add(parallax.shift(along.points().get(i), normals.get(i)));
-        }
-        double buttExcess = thickness.buttExcessMm(
-                lean(midPlane, axis, along.points().get(proposal.butt())).x());
-        double heelX = along.points().get(proposal.heel()).x();
-        Part[] parts = parts(along.points(), proposal);
-        Polyline thin = moveButt(withoutShifts(along, shifts, normals, parts, parallax, heelX), buttExcess);
+        ThicknessRemoval removal = new ThicknessRemoval(along, proposal, parallax(along, proposal, midPlane, axis));
+        Polyline thin = removal.outline(thickness.buttExcessMm(
+                lean(midPlane, axis, along.points().get(proposal.butt())).x()));
         // Subtracting the thickness moves the middles of the widths a little, and so the axis.
         RigidMotion correction = squaredToFront(LongAxis.of(thin), end);
         RigidMotion trueAxis = new RigidMotion(axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
-        double[] excess =
-                shifts.stream().mapToDouble(ThicknessParallax.Shift::outMm).toArray();
-        return fitted(
-                ring, inOrder, jumps, excess, proposal, midPlane, trueAxis, frontX == front.x() && front.atLimit());
+        boolean frontMissing = frontX == front.x() && front.atLimit();
+        return fit(ring, inOrder, jumps, removal.excessMm(), proposal, midPlane, trueAxis, frontMissing);
     }
 
     /**
@@ -222,103 +199,7 @@ public final class SilhouetteBuilder {
                 proposal.spineOnLeft());
     }
 
-    private static Polyline withoutShifts(
-            Polyline along,
-            List<ThicknessParallax.Shift> shifts,
-            List<Point> normals,
-            Part[] parts,
-            OutlineParallaxCorrection parallax,
-            double heelX) {
-        List<Point> moves = new ArrayList<>();
-        for (int i = 0; i < shifts.size(); i++) {
-            Point outward = normals.get(i);
-            // A displacement along the outline has an effect only near the heel, where the outline has a corner.
-            double nearHeel = 1 - Math.abs(along.points().get(i).x() - heelX) / HEEL_REACH_MM;
-            moves.add(outward.times(-shifts.get(i).outMm())
-                    .plus(outward.left()
-                            .times(-Math.max(0, nearHeel) * shifts.get(i).alongMm())));
-        }
-        // Displacements vary smoothly along the knife, except down a step, where they are computed exactly.
-        List<Point> even = averaged(along, moves, i -> parts[i]);
-        List<Point> moved = new ArrayList<>();
-        for (int i = 0; i < even.size(); i++) {
-            Point at = along.points().get(i);
-            moved.add(parts[i] == Part.STEP ? at.minus(new Point(parallax.frontMm(at), 0)) : at.plus(even.get(i)));
-        }
-        return Polyline.closed(moved);
-    }
-
-    private enum Part {
-        HANDLE,
-        STEP,
-        BLADE
-    }
-
-    private static Part[] parts(List<Point> points, LandmarkProposal proposal) {
-        int n = points.size();
-        double heelX = points.get(proposal.heel()).x();
-        Part[] parts = new Part[n];
-        for (int i = 0; i < n; i++) {
-            int index = i;
-            boolean step = proposal.steps().stream().anyMatch(s -> s.has(index, n));
-            parts[i] = step ? Part.STEP : points.get(i).x() < heelX ? Part.HANDLE : Part.BLADE;
-        }
-        return parts;
-    }
-
-    /** Returns the outline with the butt's end moved along the knife; the move fades out along the sides. */
-    private static Polyline moveButt(Polyline along, double excessMm) {
-        double butt = along.points().stream().mapToDouble(Point::x).min().orElseThrow();
-        return along.map(p -> moveButt(p, butt, excessMm));
-    }
-
-    /**
-     * Returns a point of the outline moved along the knife for the correction of the butt.
-     *
-     * @param p in a frame with x along the knife
-     * @param buttX x of the butt's end
-     * @param excessMm move of the butt's end, towards the tip
-     */
-    public static Point moveButt(Point p, double buttX, double excessMm) {
-        double share = (buttX + BUTT_FADE_MM - p.x()) / (BUTT_FADE_MM - BUTT_END_MM);
-        return p.plus(new Point(excessMm * Math.max(0, Math.min(1, share)), 0));
-    }
-
-    /** Returns outward unit normals, averaged over a few millimetres against the noise of the points. */
-    private static List<Point> normals(Polyline along) {
-        List<Point> points = along.points();
-        int n = points.size();
-        List<Point> steps = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            steps.add(points.get((i + 1) % n).minus(points.get((i - 1 + n) % n)));
-        }
-        return averaged(along, steps, i -> true).stream()
-                .map(v -> v.unit().left().times(-1))
-                .toList();
-    }
-
-    /** Returns each vector averaged with those of nearby points of the same part of the outline. */
-    private static List<Point> averaged(Polyline along, List<Point> vectors, IntFunction<?> part) {
-        int n = vectors.size();
-        int reach = (int) Math.max(1, Math.round(AVERAGED_MM * n / along.lengthMm()));
-        List<Point> averaged = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            Object mine = part.apply(i);
-            Point sum = new Point(0, 0);
-            int count = 0;
-            for (int k = i - reach; k <= i + reach; k++) {
-                int at = Math.floorMod(k, n);
-                if (part.apply(at) == mine) {
-                    sum = sum.plus(vectors.get(at));
-                    count++;
-                }
-            }
-            averaged.add(sum.times(1.0 / count));
-        }
-        return averaged;
-    }
-
-    private Built fitted(
+    private Built fit(
             Polyline ring,
             List<EdgePoint> points,
             List<EdgeJump> jumps,
@@ -355,9 +236,9 @@ public final class SilhouetteBuilder {
         // At a step the heel is the corner of the outline; without one it is the nearest point of the curve.
         Polyline curve = outline.sampled(0.1);
         Point heelAt = proposal.steps().stream().anyMatch(step -> step.onBlade() == heel)
-                ? sharp.get(index(at, heel))
+                ? sharp.get(Arrays.binarySearch(at, heel))
                 : curve.at(curve.stationOf(ring.points().get(heel)));
-        Point tipAt = sharp.get(index(at, tip));
+        Point tipAt = sharp.get(Arrays.binarySearch(at, tip));
         Point toHeel = new Point(-heelAt.x(), 0);
         Landmarks landmarks = new Landmarks(
                 tipAt.plus(toHeel),
@@ -401,9 +282,5 @@ public final class SilhouetteBuilder {
         int kept = nearest >= 0 ? nearest : landmark;
         corners.add(kept);
         return kept;
-    }
-
-    private static int index(int[] sorted, int value) {
-        return Arrays.binarySearch(sorted, value);
     }
 }

@@ -9,13 +9,13 @@ class ColourDistributionTest {
     /** Eight corners of a cube of side 4: each channel has the variance 4, and none goes with another. */
     @Test
     void independentChannelsGiveTheDensityThatTheFormulaGives() {
-        ColourDistribution.Sums sums = new ColourDistribution.Sums();
+        double[] sums = new double[ColourStatistics.SIZE];
         for (int k = 0; k < 8; k++) {
-            sums.add(100 + 4 * (k & 1), 100 + 2 * (k & 2), 100 + (k & 4));
+            ColourStatistics.add(sums, 0, new float[] {100 + 4 * (k & 1), 100 + 2 * (k & 2), 100 + (k & 4)}, 0);
         }
-        ColourDistribution normal = sums.normal(5);
+        ColourDistribution normal = new ColourStatistics(sums).distribution(5);
 
-        assertThat(sums.count()).isEqualTo(8);
+        assertThat(sums[0]).isEqualTo(8);
         assertThat(normal.mean()).containsExactly(new double[] {102, 102, 102}, within(1e-9));
         // With noise each variance is 9, so 3 off is one standard deviation.
         assertThat(normal.squaredDistance(105, 102, 102)).isCloseTo(1, within(1e-9));
@@ -27,11 +27,11 @@ class ColourDistributionTest {
     /** Grey that gets brighter: far along brightness is near, the same in one channel is far. */
     @Test
     void whatGoesTogetherIsNear() {
-        ColourDistribution.Sums sums = new ColourDistribution.Sums();
+        double[] sums = new double[ColourStatistics.SIZE];
         for (int level = 50; level <= 150; level++) {
-            sums.add(level, level, level);
+            ColourStatistics.add(sums, 0, new float[] {level, level, level}, 0);
         }
-        ColourDistribution normal = sums.normal(1);
+        ColourDistribution normal = new ColourStatistics(sums).distribution(1);
 
         assertThat(normal.squaredDistance(130, 130, 130)).isLessThan(2);
         assertThat(normal.squaredDistance(130, 100, 100)).isGreaterThan(100);
