@@ -15,8 +15,8 @@ import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.edge.EdgePoint;
 import weltwright.trace.ground.TraceableGround;
 import weltwright.trace.outline.OutlineParallaxCorrection;
-import weltwright.trace.outline.ThicknessRemoval;
 import weltwright.trace.outline.ThicknessParallax;
+import weltwright.trace.outline.ThicknessRemoval;
 
 /**
  * Snaps a line that was drawn roughly along the knife's edge to that edge in the photo. The steps are those of a trace:
@@ -122,8 +122,7 @@ public final class EdgeSnapper {
 
     private static void checkInside(DecodedPhoto picture, Polyline line, double reachPx) {
         if (!line.points().stream().allMatch(p -> PhotoQualityCheck.isInside(picture, p, reachPx))) {
-            throw new UserFacingException(
-                        "The line runs out of the photo.", "Keep to where the knife is to be seen.");
+            throw new UserFacingException("The line runs out of the photo.", "Keep to where the knife is to be seen.");
         }
     }
 

@@ -226,10 +226,11 @@ public final class Tracer {
     }
 
     private static void checkInside(DecodedPhoto picture, List<EdgePoint> edge) {
-        if (!edge.stream().allMatch(point -> PhotoQualityCheck.isInside(picture, point.pixel(), PhotoQualityCheck.MARGIN_PX))) {
+        if (!edge.stream()
+                .allMatch(point -> PhotoQualityCheck.isInside(picture, point.pixel(), PhotoQualityCheck.MARGIN_PX))) {
             throw new UserFacingException(
-                        "The knife runs out of the picture.",
-                        "Photograph it again from farther away, with the whole knife and the ground round it in view.");
+                    "The knife runs out of the picture.",
+                    "Photograph it again from farther away, with the whole knife and the ground round it in view.");
         }
     }
 

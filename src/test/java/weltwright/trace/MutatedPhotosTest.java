@@ -106,8 +106,8 @@ class MutatedPhotosTest {
         double p95Mm = original.known().measure(trace).p95Mm();
         double most = Math.max(SILENTLY_WRONG * trace.error().error95Mm(), 1.2 * original.p95Mm());
         boolean isTold = trace.notes().stream()
-                .anyMatch(note ->
-                        note instanceof TraceNote.Advised told && (told.advice() instanceof PhotoAdvice.PartDamaged
+                .anyMatch(note -> note instanceof TraceNote.Advised told
+                        && (told.advice() instanceof PhotoAdvice.PartDamaged
                                 || told.advice() instanceof PhotoAdvice.DamagedSomewhere));
         if (p95Mm > most) {
             wrong.add(String.format(

@@ -166,7 +166,9 @@ class PhotoAssessmentTest {
                     return turned;
                 }),
                 "find");
-        assertThat(kinds(look)).contains(PhotoAdvice.TooSlanted.class).doesNotContain(PhotoAdvice.TooNear.class, PhotoAdvice.Blurred.class);
+        assertThat(kinds(look))
+                .contains(PhotoAdvice.TooSlanted.class)
+                .doesNotContain(PhotoAdvice.TooNear.class, PhotoAdvice.Blurred.class);
         assertThat(look.advice())
                 .filteredOn(PhotoAdvice.TooSlanted.class::isInstance)
                 .singleElement()
@@ -213,7 +215,9 @@ class PhotoAssessmentTest {
     }
 
     private static List<Class<? extends PhotoAdvice>> kinds(PhotoAssessment look) {
-        return look.advice().stream().<Class<? extends PhotoAdvice>>map(PhotoAdvice::getClass).toList();
+        return look.advice().stream()
+                .<Class<? extends PhotoAdvice>>map(PhotoAdvice::getClass)
+                .toList();
     }
 
     private static PhotoAssessment look(Photo photo, String ground) {

@@ -48,7 +48,9 @@ public final class GroundLinesLayer {
         GroundPainter.paint(
                 onPhoto,
                 viewport,
-                seenGround.lines().stream().map(line -> line.map(trace::onMidPlane)).toList());
+                seenGround.lines().stream()
+                        .map(line -> line.map(trace::onMidPlane))
+                        .toList());
         onPhoto.dispose();
         GroundPainter.paintTitle(g, TraceWording.label(seenGround.label()));
     }
