@@ -1,0 +1,82 @@
+package weltwright.trace.outline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import weltwright.camera.CameraView;
+import weltwright.camera.PinholeCamera;
+import weltwright.camera.Plane;
+import weltwright.camera.Vector3;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.geometry.RigidMotion;
+import weltwright.knife.ThicknessProfile;
+
+/**
+ * A knife of 200 by 24 mm, turned by a quarter and moved on the ground, seen from straight above a place beside it: by
+ * similar triangles each mm of height is seen moved by the distance from that place over the camera's height.
+ */
+class OutlineParallaxCorrectionTest {
+    private static final double DISTANCE_MM = 400;
+    private static final double HEIGHT_MM = 8;
+    private static final double SPINE_MM = 4;
+    private static final double HANDLE_MM = 18;
+    private static final double HALF_MM = 12;
+    private static final RigidMotion ON_GROUND = new RigidMotion(Math.PI / 2, new Point(60, 30));
+    private static final OutlineParallaxCorrection CORRECTION = new OutlineParallaxCorrection(
+            new ThicknessParallax(SPINE_MM, 0.4, HANDLE_MM, ThicknessProfile.NONE),
+            new CameraView(
+                    new PinholeCamera(2000, 1000, 1000, 0, 0),
+                    new Vector3(Math.PI, 0, 0),
+                    new Vector3(0, 0, DISTANCE_MM)),
+            new Plane(HEIGHT_MM, new Point(0, 0)),
+            ON_GROUND,
+            Polyline.closed(List.of(
+                    new Point(-100, -HALF_MM),
+                    new Point(100, -HALF_MM),
+                    new Point(100, HALF_MM),
+                    new Point(-100, HALF_MM))),
+            0,
+            100,
+            -100,
+            true);
+
+    /** In the knife's frame: from a place towards the camera's foot, over how far the camera is above it. */
+    private static Point lean(Point at) {
+        return ON_GROUND.inverse().apply(new Point(0, 0)).minus(at).times(1 / (DISTANCE_MM - HEIGHT_MM));
+    }
+
+    @Test
+    void linesOfSightLeanTowardsTheCamera() {
+        for (Point at : List.of(new Point(-80, 12), new Point(0, -12), new Point(70, 3))) {
+            assertThat(CORRECTION.lean(at).distance(lean(at))).isLessThan(1e-9);
+        }
+    }
+
+    /** A square rim shows half of its thickness times the lean. */
+    @Test
+    void aSpineShowsItsFarOrNearCorner() {
+        Point at = new Point(10, HALF_MM);
+        double across = lean(at).y();
+        assertThat(CORRECTION.shift(at, new Point(0, 1)).outMm())
+                .isCloseTo(SPINE_MM / 2 * Math.abs(across) * ThicknessParallax.taper(0.1), within(1e-9));
+    }
+
+    /** The support function of an ellipse across the line of sight, less its half width. */
+    @Test
+    void aHandleShowsTheSupportOfItsSection() {
+        Point at = new Point(-50, -HALF_MM);
+        double across = -lean(at).y();
+        double support = Math.hypot(HALF_MM, HANDLE_MM / 2 * across);
+        assertThat(CORRECTION.shift(at, new Point(0, -1)).outMm()).isCloseTo(support - HALF_MM, within(1e-9));
+    }
+
+    /** At the butt's end, whose normal runs along the knife, a handle's side says nothing. */
+    @Test
+    void aHandlesEndIsLeftToTheButt() {
+        assertThat(CORRECTION.shift(new Point(-100, 0), new Point(-1, 0)).outMm())
+                .isZero();
+    }
+}
