@@ -119,7 +119,7 @@ final class LeatherEdgeFinder {
             Owner owner = owners[from % samples];
             boolean whole = to - from == samples;
             Polyline line =
-                    whole ? piece.outline() : piece.outline().part(from % samples * stepMm, to % samples * stepMm);
+                    whole ? piece.outline() : piece.outline().stretch(from % samples * stepMm, to % samples * stepMm);
             edges.add(edge(owner, line));
             from = to;
         }

@@ -16,16 +16,18 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
- * A small file in the user's own directory for what no user can put right: defects of the program, for its makers.
- * Holds the latest of them; nothing of a job goes into it but what a Java exception says.
+ * Logs defects of the program, for its developers, in a small file in the user's own directory. An entry holds the
+ * time, the task, the Java version and system, and the stack trace; nothing of a job but what the exception's message
+ * holds.
  *
- * @param file where it is; comes into being with the first defect
+ * @param file the log; made with the first entry
  */
 public record DefectLog(Path file) {
+    /** A log larger than this is started anew. Chosen by eye: some hundred stack traces. */
     private static final long GREATEST_BYTES = 256 * 1024;
 
-    /** Where programs of this system keep such things. */
-    public static DefectLog usual() {
+    /** The log in the directory that the operating system has for program state. */
+    public static DefectLog standard() {
         return new DefectLog(directory(System.getProperty("os.name"), System.getProperty("user.home"), System::getenv)
                 .resolve("defects.log"));
     }
@@ -49,12 +51,13 @@ public record DefectLog(Path file) {
     }
 
     /**
-     * Adds a defect to the file, which begins anew where it has grown too long. Never fails.
+     * Appends an entry. Throws nothing.
      *
-     * @param doing what the program was at, in a few words
+     * @param doing the task that failed, in a few words
+     * @param defect the exception that ended it
      * @return a sentence for the user: where the details are, or that they could not be written
      */
-    public String keep(String doing, Throwable defect) {
+    public String append(String doing, Throwable defect) {
         StringWriter entry = new StringWriter();
         PrintWriter lines = new PrintWriter(entry);
         lines.println(LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS) + " " + doing
@@ -65,7 +68,7 @@ public record DefectLog(Path file) {
         try {
             Files.createDirectories(file.getParent());
             boolean tooLong = Files.exists(file) && Files.size(file) > GREATEST_BYTES;
-            makeReadableByItsOwnerAlone();
+            restrictToOwner();
             Files.writeString(
                     file,
                     entry.toString(),
@@ -78,10 +81,10 @@ public record DefectLog(Path file) {
     }
 
     /**
-     * A defect's details hold names of files and folders, which may be customers'. Windows keeps what lies in a user's
-     * own directory from other users by itself.
+     * Lets only the owner read the log: stack traces hold names of files and folders, which may be customers' names. On
+     * Windows the user's own directory is private already.
      */
-    private void makeReadableByItsOwnerAlone() throws IOException {
+    private void restrictToOwner() throws IOException {
         if (!file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
             if (Files.notExists(file)) {
                 Files.createFile(file);
@@ -92,7 +95,7 @@ public record DefectLog(Path file) {
         if (Files.notExists(file)) {
             Files.createFile(file, PosixFilePermissions.asFileAttribute(own));
         }
-        Files.setPosixFilePermissions(file, own); // one that an older version wrote
+        Files.setPosixFilePermissions(file, own); // older versions made it readable for others
         Files.setPosixFilePermissions(file.getParent(), PosixFilePermissions.fromString("rwx------"));
     }
 }

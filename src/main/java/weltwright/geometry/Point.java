@@ -3,9 +3,9 @@ package weltwright.geometry;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * A point of the plane, or a vector in it. In mm, unless it is said to be in pixels.
+ * A point or a vector in the plane. Coordinates are in mm unless a name ends in Px.
  *
- * <p>JTS has {@link Coordinate}, which can be changed by whoever holds it; values here cannot.
+ * <p>An immutable counterpart of the JTS class {@link Coordinate}, which is mutable.
  */
 public record Point(double x, double y) {
 
@@ -30,12 +30,15 @@ public record Point(double x, double y) {
         return x * other.y - y * other.x;
     }
 
-    /** Without the care of {@link Math#hypot}, which takes many times as long: no square of a length here overflows. */
+    /**
+     * The length of the vector. Does not use {@link Math#hypot}, which is several times slower and guards against an
+     * overflow that lengths in mm or pixels cannot cause.
+     */
     public double norm() {
         return Math.sqrt(x * x + y * y);
     }
 
-    /** In the unit of both. */
+    /** The Euclidean distance to another point, in the unit of both. */
     public double distance(Point other) {
         double dx = x - other.x;
         double dy = y - other.y;
@@ -47,17 +50,17 @@ public record Point(double x, double y) {
         return times(1 / norm());
     }
 
-    /** Turned by a quarter counter-clockwise: the left normal of a direction. */
+    /** The vector rotated counter-clockwise by 90 degrees: the left normal of a direction. */
     public Point left() {
         return new Point(-y, x);
     }
 
-    /** The point at the fraction {@code t} of the way from here to {@code other}. */
+    /** Interpolates linearly between this point ({@code t} = 0) and {@code other} ({@code t} = 1). */
     public Point towards(Point other, double t) {
         return new Point(x + t * (other.x - x), y + t * (other.y - y));
     }
 
-    /** The same for JTS. */
+    /** This point as a new JTS coordinate. */
     public Coordinate coordinate() {
         return new Coordinate(x, y);
     }

@@ -21,20 +21,22 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 
 /**
- * An area with one boundary and no holes, and what a maker does with such: cut it larger, round its corners, take a
- * piece away. Where an operation leaves several parts the largest is kept.
+ * A plane area with one boundary and no holes, with the operations by which pieces of leather are laid out. An
+ * operation that yields several parts keeps the largest; one that yields nothing throws an IllegalArgumentException.
  *
- * @param area in mm; not empty
+ * @param area a valid polygon without holes, in mm; not empty
  */
 public record Region(Polygon area) {
-    /** A quarter circle in 24 chords: off a radius of 30 mm by less than 0.02 mm. */
+    /** A quarter circle in 24 chords, whose sagitta is less than 0.02 mm at a radius of 30 mm. */
     private static final BufferParameters ROUND = round();
 
+    /** Extension of a cut beyond both ends, by more than overlay rounds. */
     private static final double NODING_MM = 1e-6;
 
     private static BufferParameters round() {
         BufferParameters round = new BufferParameters(24);
-        // JTS first straightens its input by this share of the distance; its own 1 % shows as corners on paper.
+        // JTS simplifies its input by this fraction of the distance. Its default of 1 % shows as corners on paper.
+        // Chosen by eye.
         round.setSimplifyFactor(0.0004);
         return round;
     }
@@ -45,79 +47,78 @@ public record Region(Polygon area) {
         }
     }
 
-    /** What a closed chain encloses. */
+    /** The area inside a closed chain that does not cross itself. */
     public static Region of(Polyline boundary) {
         return new Region(boundary.polygon());
     }
 
     /**
-     * What a closed chain encloses that may cross itself, as two sides of a slim point do when each is faired by
-     * itself: the parts before and behind each crossing, grown by so much that they hang together. A chain without
-     * crossings is not grown.
+     * The area inside a closed chain that may cross itself, as the two sides of a slender point may after each has been
+     * smoothed separately: the parts on both sides of each crossing, grown so that they join. A chain that does not
+     * cross itself is not grown.
+     *
+     * @param byMm distance by which the parts are grown; more than 0
      */
     public static Region ofCrossing(Polyline boundary, double byMm) {
         Polygon area = boundary.polygon();
         return area.isValid() ? new Region(area) : largest(BufferOp.bufferOp(GeometryFixer.fix(area), byMm, ROUND));
     }
 
-    /** A rectangle along the axes, from its lowest x and y to its highest, in mm. */
+    /** A rectangle parallel to the axes, by its least and greatest x and y in mm. */
     public static Region box(double x0, double y0, double x1, double y1) {
         return of(Polyline.closed(List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1))));
     }
 
-    /** All within a radius of a point. */
+    /** A disc. */
     public static Region disc(Point centre, double radiusMm) {
         return largest(BufferOp.bufferOp(new GeometryFactory().createPoint(centre.coordinate()), radiusMm, ROUND));
     }
 
-    /** The tightest convex region round some points. */
+    /** The convex hull of at least three points that are not collinear. */
     public static Region hull(List<Point> points) {
         Coordinate[] all = points.stream().map(Point::coordinate).toArray(Coordinate[]::new);
         return largest(new ConvexHull(all, new GeometryFactory()).getConvexHull());
     }
 
-    /** All within {@code byMm} of this; where negative, all farther than that from the outside. */
+    /** The region offset outwards by {@code byMm} with round corners; inwards where it is negative. */
     public Region grown(double byMm) {
         return largest(BufferOp.bufferOp(area, byMm, ROUND));
     }
 
-    /** With every inward corner filled so that a disc of the radius could roll round the outside: a closing. */
+    /** The morphological closing by a disc: concave corners are filled to its radius. */
     public Region withNotchesFilled(double radiusMm) {
         return grown(radiusMm).grown(-radiusMm);
     }
 
-    /** With every outward corner rounded so that a disc of the radius could roll round the inside: an opening. */
+    /** The morphological opening by a disc: convex corners are rounded to its radius. */
     public Region withCornersRounded(double radiusMm) {
         return grown(-radiusMm).grown(radiusMm);
     }
 
-    /** All of both. */
     public Region union(Region other) {
         return overlaid(OverlayNG.UNION, other);
     }
 
-    /** What of this is not in the other. */
-    public Region minus(Region other) {
+    public Region difference(Region other) {
         return overlaid(OverlayNG.DIFFERENCE, other);
     }
 
-    /** What of this is in the other, too. */
-    public Region within(Region other) {
+    public Region intersection(Region other) {
         return overlaid(OverlayNG.INTERSECTION, other);
     }
 
-    /**
-     * By the overlay that copes with edges which all but coincide, as those of a region and of its offset's offset do.
-     */
+    /** OverlayNGRobust handles nearly coincident edges, such as those of a region and of the opening of it. */
     private Region overlaid(int operation, Region other) {
         return largest(OverlayNGRobust.overlay(area, other.area, operation));
     }
 
     /**
-     * Both parts, where a straight cut is made across at a point inside it: as far to either side of that point as the
-     * region goes on.
+     * Cuts the region along a straight line through a point inside it, from the point to the nearest boundary on either
+     * side.
      *
-     * @param across the cut's direction
+     * @param across direction of the cut, of any length
+     * @return the two parts, the larger first
+     * @throws IllegalArgumentException if the line misses the region or does not separate it
      */
     public List<Region> cutInTwo(Point at, Point across) {
         Envelope extent = extent();
@@ -137,7 +138,7 @@ public record Region(Polygon area) {
         }
         Point from = Point.of(cut.getCoordinateN(0));
         Point to = Point.of(cut.getCoordinateN(cut.getNumPoints() - 1));
-        // It starts and ends on the boundary but for the last bits, so it is made a little longer.
+        // The ends lie on the boundary within rounding only, so the cut is extended to be noded with it.
         Point more = to.minus(from).unit().times(NODING_MM);
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(OverlayNGRobust.overlay(
@@ -146,7 +147,7 @@ public record Region(Polygon area) {
                 OverlayNG.UNION));
         List<Region> parts = new ArrayList<>();
         for (Object part : polygonizer.getPolygons()) {
-            // Which corner a polygon starts at follows from hash codes, which are others in each run.
+            // The polygonizer's first corner depends on hash codes, which differ between runs.
             parts.add(new Region((Polygon) ((Polygon) part).norm()));
         }
         parts.sort(
@@ -157,24 +158,24 @@ public record Region(Polygon area) {
         return parts.subList(0, 2);
     }
 
-    /** How far a point is from the nearest of the region; 0 inside. */
+    /** The distance of a point from the region, in mm; 0 inside. */
     public double distanceTo(Point p) {
         return area.distance(area.getFactory().createPoint(p.coordinate()));
     }
 
-    /** Whether a point lies inside, at least so far from the boundary. */
-    public boolean keeps(Point p, double awayMm) {
+    /** Whether a point lies inside the region, at least {@code marginMm} from its boundary. */
+    public boolean contains(Point p, double marginMm) {
         var point = area.getFactory().createPoint(p.coordinate());
-        return area.contains(point) && area.getExteriorRing().distance(point) >= awayMm;
+        return area.contains(point) && area.getExteriorRing().distance(point) >= marginMm;
     }
 
-    /** Counter-clockwise. */
+    /** The boundary as a closed chain, counter-clockwise. */
     public Polyline boundary() {
         Polyline shell = Polyline.shell(area);
         return shell.signedAreaMm2() > 0 ? shell : shell.reversed();
     }
 
-    /** The longest stretch of the boundary that runs inside another region, in either sense. */
+    /** The longest part of the boundary inside another region, as an open chain in either direction. */
     public Polyline boundaryWithin(Region other) {
         LineMerger merger = new LineMerger();
         merger.add(OverlayNGRobust.overlay(area.getExteriorRing(), other.area, OverlayNG.INTERSECTION));
@@ -190,12 +191,12 @@ public record Region(Polygon area) {
         return Polyline.open(points);
     }
 
-    /** Without the specks and needless points that other operations leave: nowhere off by more than {@code byMm}. */
-    public Region cleaned(double byMm) {
-        return largest(TopologyPreservingSimplifier.simplify(area, byMm));
+    /** Removes redundant points, moving the boundary by {@code toleranceMm} at most. */
+    public Region simplified(double toleranceMm) {
+        return largest(TopologyPreservingSimplifier.simplify(area, toleranceMm));
     }
 
-    /** The smallest upright box round it. */
+    /** The bounding box. */
     public Envelope extent() {
         return area.getEnvelopeInternal();
     }

@@ -1,26 +1,26 @@
 package weltwright.geometry;
 
 /**
- * A rigid motion of the plane: a rotation about the origin, then a shift. It never scales, and never mirrors.
+ * A rigid motion of the plane: a rotation about the origin followed by a translation, without scale or reflection.
  *
  * @param angleRad the rotation, counter-clockwise, in radians
  * @param shift the image of the origin, in mm
  */
 public record RigidMotion(double angleRad, Point shift) {
 
-    /** Where the motion takes a point, in mm. */
+    /** The image of a point, in mm. */
     public Point apply(Point p) {
         return rotate(p).plus(shift);
     }
 
-    /** The image of a vector: turned, not shifted. */
+    /** The image of a vector: rotated, not translated. */
     public Point rotate(Point v) {
         double c = Math.cos(angleRad);
         double s = Math.sin(angleRad);
         return new Point(c * v.x() - s * v.y(), s * v.x() + c * v.y());
     }
 
-    /** The motion that undoes this one. */
+    /** The inverse motion. */
     public RigidMotion inverse() {
         Point back = new RigidMotion(-angleRad, new Point(0, 0)).rotate(shift);
         return new RigidMotion(-angleRad, back.times(-1));

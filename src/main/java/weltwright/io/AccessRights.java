@@ -12,11 +12,11 @@ import java.nio.file.attribute.UserPrincipal;
 import java.util.EnumSet;
 import java.util.Set;
 
-/** Who may read and write a file: its owner, group and permissions (POSIX), or its access list (Windows). */
+/** Copies the access rights of files: owner, group and permissions (POSIX), or access control list (Windows). */
 final class AccessRights {
     private AccessRights() {}
 
-    /** Gives one file those of another; does nothing where the other is not there. */
+    /** Copies the access rights of a file to another; does nothing if {@code from} does not exist. */
     static void copy(Path from, Path to) throws IOException {
         if (Files.notExists(from)) {
             return;
@@ -30,7 +30,7 @@ final class AccessRights {
         if (acl != null) {
             acl.setAcl(
                     Files.getFileAttributeView(from, AclFileAttributeView.class).getAcl());
-            give(acl, Files.getOwner(from));
+            trySetOwner(acl, Files.getOwner(from));
         }
     }
 
@@ -38,13 +38,13 @@ final class AccessRights {
         PosixFileAttributes own = to.readAttributes();
         Set<PosixFilePermission> permissions = EnumSet.copyOf(from.permissions());
         if (!own.owner().equals(from.owner())) {
-            give(to, from.owner());
+            trySetOwner(to, from.owner());
         }
         if (!own.group().equals(from.group())) {
             try {
                 to.setGroup(from.group());
             } catch (IOException e) {
-                // What the old group might do is not for the members of this one.
+                // The permissions of the old group must not go to the members of another one.
                 permissions.removeAll(EnumSet.of(
                         PosixFilePermission.GROUP_READ,
                         PosixFilePermission.GROUP_WRITE,
@@ -54,12 +54,12 @@ final class AccessRights {
         to.setPermissions(permissions);
     }
 
-    /** As a rule only an administrator may do this; then it stays the file of the user who wrote it. */
-    private static void give(FileOwnerAttributeView file, UserPrincipal owner) {
+    /** Sets the owner if the system permits it, which it mostly does for administrators only. */
+    private static void trySetOwner(FileOwnerAttributeView file, UserPrincipal owner) {
         try {
             file.setOwner(owner);
         } catch (IOException e) {
-            // Who may read and write it has been set all the same.
+            // The file keeps the current user as its owner; its permissions are set nevertheless.
         }
     }
 }

@@ -17,13 +17,13 @@ import java.util.Set;
 import weltwright.error.UserFacingException;
 
 /**
- * A file that is written whole or not at all: into a new file beside it, which takes its place when it is complete and
- * on the disk. Whatever goes wrong on the way, what was there before is still there, and nothing else is left behind
- * for long: see {@link UnfinishedFiles}.
+ * Writes a file atomically: into a temporary file in the same folder, which is flushed to the disk and then moved to
+ * the target. If writing fails, the previous content stays. {@link UnfinishedFiles} removes temporary files that a
+ * killed process left behind.
  *
- * <p>What is replaced must be a file of the same kind that may be written to. The new one gets its permissions and, as
- * far as the system lets this user do that, its owner and group. Where the name is a symbolic link, the file that it
- * leads to is replaced and the link stays. Another name of the same file (a hard link) keeps the version before.
+ * <p>A file is replaced only if it is of the same {@link FileKind} and writable. The new file gets its permissions and,
+ * if the system permits it, its owner and group. If the target is a symbolic link, the file that it points to is
+ * replaced. Other hard links of the file keep the previous content.
  */
 public final class AtomicFile {
     private static final Set<PosixFilePermission> WRITE = EnumSet.of(
@@ -41,35 +41,37 @@ public final class AtomicFile {
         this.expected = expected;
     }
 
-    /** What is to be in a file. */
+    /** Writes the content of a file. */
     @FunctionalInterface
     public interface Content {
-        /** Writes all of it. */
+        /** Writes the whole content; need not flush or close the stream. */
         void writeTo(OutputStream out) throws IOException;
     }
 
     /**
-     * A file to write; nothing is done yet.
+     * Describes a file to write; does not access it.
      *
-     * @param kind what it is to hold, and what may be replaced
+     * @param kind of the new content, and of a file that may be replaced
      */
     public static AtomicFile of(Path file, FileKind kind) {
         return new AtomicFile(file, kind, false, Optional.empty());
     }
 
-    /** The same; but the version before, if it differs, is kept beside it as {@link Backup#of}. */
+    /** Keeps the previous content, if it differs, as {@link Backup#of} when the file is written. */
     public AtomicFile withBackup() {
         return new AtomicFile(named, kind, true, expected);
     }
 
-    /** The same; but it is written only where the file still holds what it held then, or is gone. */
+    /** Writes the file only if its content is still that of a version, or if it does not exist any more. */
     public AtomicFile expecting(FileVersion version) {
         return new AtomicFile(named, kind, withBackup, Optional.of(version));
     }
 
     /**
-     * Throws the {@link UserFacingException} that writing would end with, as far as that can be known now: a missing or
-     * protected folder; a file that is protected, of another kind, or none at all but a folder, a device or a pipe.
+     * Checks whether the file can be written, without writing it.
+     *
+     * @throws UserFacingException if the folder is missing or write-protected, or what is at the path is
+     *     write-protected, of another kind, or a folder, a device or a pipe
      */
     public void check() {
         target();
@@ -78,16 +80,15 @@ public final class AtomicFile {
     /**
      * Writes the file.
      *
-     * @return what it holds now
-     * @throws FileChangedException where it no longer holds what was expected
-     * @throws UserFacingException where it cannot be written or must not be replaced: as {@link #check} says, or the
-     *     disk is full
+     * @return the version written
+     * @throws FileChangedException if the content is no longer the expected one
+     * @throws UserFacingException for the reasons of {@link #check}, or if writing fails
      */
     public FileVersion write(Content content) {
         Path target = target();
         UnfinishedFiles.removeFrom(folder(target));
-        try (TemporaryFile temporary = TemporaryFile.beside(target)) {
-            FileVersion written = temporary.fill(content);
+        try (TemporaryFile temporary = TemporaryFile.inFolderOf(target)) {
+            FileVersion written = temporary.write(content);
             AccessRights.copy(target, temporary.path());
             if (!withBackup && expected.isEmpty()) {
                 temporary.moveTo(target);
@@ -106,7 +107,7 @@ public final class AtomicFile {
     }
 
     private void replace(Path target, TemporaryFile temporary, FileVersion written) throws IOException {
-        SaveLock lock = SaveLock.take();
+        SaveLock lock = SaveLock.acquire();
         try {
             FileVersion before = FileVersion.of(target);
             if (before.sha256().isPresent()
@@ -115,10 +116,10 @@ public final class AtomicFile {
                 throw new FileChangedException(named);
             }
             if (before.sameContent(written)) {
-                return; // or the backup would be the same version, too, and the one before it lost
+                return; // a backup of the same content would replace the previous one
             }
             if (withBackup && before.sha256().isPresent()) {
-                Backup.keep(target, kind);
+                Backup.make(target, kind);
             }
             temporary.moveTo(target);
         } finally {
@@ -126,7 +127,7 @@ public final class AtomicFile {
         }
     }
 
-    /** The file itself, at the end of all links, checked to be one that may be written or is not there yet. */
+    /** The path with links resolved, checked as {@link #check} describes. */
     private Path target() {
         Path folder = named.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
@@ -134,7 +135,7 @@ public final class AtomicFile {
                     "There is no folder " + folder + ".", "Make it first, or choose another folder.");
         }
         try {
-            Path target = atEndOfLinks(named.toAbsolutePath());
+            Path target = resolveLinks(named.toAbsolutePath());
             if (Files.exists(target)) {
                 checkReplaceable(target);
             }
@@ -156,14 +157,14 @@ public final class AtomicFile {
         return Objects.requireNonNull(file.getParent(), () -> file + " is in no folder");
     }
 
-    private static Path atEndOfLinks(Path file) throws IOException {
+    private static Path resolveLinks(Path file) throws IOException {
         if (Files.exists(file)) {
             return file.toRealPath();
         }
         Path at = file;
         for (int links = 0; Files.isSymbolicLink(at); links++) {
             if (links == 40) { // as many as Linux follows (path_resolution(7))
-                throw new FileSystemException(file.toString(), null, "a link that leads back to itself");
+                throw new FileSystemException(file.toString(), null, "a cycle of symbolic links");
             }
             at = at.resolveSibling(Files.readSymbolicLink(at));
         }
@@ -185,23 +186,23 @@ public final class AtomicFile {
         }
         if (!kind.mayReplace(target)) {
             throw new UserFacingException(
-                    named + " is there already and is not " + kind.words() + ".",
+                    named + " is there already and is not " + kind.name() + ".",
                     "Choose another name: a file of another kind is never written over.");
         }
     }
 
-    /** Also true for the superuser, whom no permission stops. */
+    /** Unlike {@link Files#isWritable}, regards the permissions of the file for the superuser, too. */
     private static boolean nobodyMayWrite(Path file) throws IOException {
         PosixFileAttributeView posix = Files.getFileAttributeView(file, PosixFileAttributeView.class);
         return posix != null && posix.readAttributes().permissions().stream().noneMatch(WRITE::contains);
     }
 
-    /** Has the folder's new entry on the disk; some systems, Windows for one, cannot be asked for it. */
+    /** Flushes the folder's entries to the disk where the system supports it; Windows does not. */
     private static void flush(Path folder) {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException e) {
-            // Then it gets there a little later.
+            // The system writes it later.
         }
     }
 }

@@ -6,47 +6,46 @@ import java.nio.file.Path;
 import java.util.List;
 import weltwright.error.UserFacingException;
 
-/** The version of a file before the last one that was written, beside it. */
+/** The backup of a file in the same folder: its content before it was last replaced. */
 public final class Backup {
-    /** What follows the file's whole name. */
-    public static final String ENDING = ".bak";
+    /** Appended to the file's name. */
+    public static final String SUFFIX = ".bak";
 
     private Backup() {}
 
-    /**
-     * Where the version before is kept: {@code anouk.wwj.bak} for {@code anouk.wwj}; of a link, beside what it leads
-     * to.
-     */
+    /** The path of a file's backup: {@code anouk.wwj.bak} for {@code anouk.wwj}; symbolic links are resolved. */
     public static Path of(Path file) {
-        Path kept = atEndOfLinks(file);
-        return kept.resolveSibling(FileNames.beginning(String.valueOf(kept.getFileName()), List.of(ENDING)) + ENDING);
+        Path target = resolveLinks(file);
+        return target.resolveSibling(
+                FileNames.truncated(String.valueOf(target.getFileName()), List.of(SUFFIX)) + SUFFIX);
     }
 
-    private static Path atEndOfLinks(Path file) {
+    private static Path resolveLinks(Path file) {
         if (!Files.isSymbolicLink(file)) {
             return file;
         }
         try {
             return file.toRealPath();
-        } catch (IOException leadsNowhere) {
-            return file; // so there is no version before
+        } catch (IOException dangling) {
+            return file;
         }
     }
 
     /**
-     * Keeps what a file holds now, in place of what was kept before; the file itself stays.
+     * Copies a file to its backup, replacing an older one.
      *
-     * @param kind what the file holds, and what may be replaced
+     * @param kind of the file, and of a backup that may be replaced
+     * @throws UserFacingException if something else has the name of the backup
      */
-    static void keep(Path file, FileKind kind) throws IOException {
+    static void make(Path file, FileKind kind) throws IOException {
         Path backup = of(file);
         if (Files.exists(backup) && !(Files.isRegularFile(backup) && kind.mayReplace(backup))) {
             throw new UserFacingException(
                     "The version before cannot be kept as " + backup + ", for that is something else.",
                     "Move that away, or save under another name.");
         }
-        try (TemporaryFile temporary = TemporaryFile.beside(backup)) {
-            temporary.fill(out -> Files.copy(file, out));
+        try (TemporaryFile temporary = TemporaryFile.inFolderOf(backup)) {
+            temporary.write(out -> Files.copy(file, out));
             AccessRights.copy(file, temporary.path());
             Files.setLastModifiedTime(temporary.path(), Files.getLastModifiedTime(file));
             temporary.moveTo(backup);

@@ -3,7 +3,7 @@ package weltwright.io;
 import java.nio.file.Path;
 import weltwright.error.UserFacingException;
 
-/** A file that was to be replaced is not what it was when it was read: somebody else has written it meanwhile. */
+/** Signals that a file was changed by another process between being read and being replaced. */
 public final class FileChangedException extends UserFacingException {
     private static final long serialVersionUID = 1L;
 

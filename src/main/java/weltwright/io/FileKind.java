@@ -9,35 +9,36 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
- * A kind of file that the program writes, and how its first bytes tell that a file is of it. No file is written over
- * one of another kind.
+ * A kind of file that the program writes, recognized by a pattern in its first {@value #HEAD_BYTES} bytes. A file is
+ * replaced only by one of the same kind.
  */
 public final class FileKind {
     private static final int HEAD_BYTES = 4096;
 
-    private final String words;
+    private final String name;
     private final Predicate<String> head;
 
-    private FileKind(String words, Predicate<String> head) {
-        this.words = words;
+    private FileKind(String name, Predicate<String> head) {
+        this.name = name;
         this.head = head;
     }
 
     /**
-     * A kind whose first {@value #HEAD_BYTES} bytes, taken as ISO 8859-1, contain a match of a pattern.
+     * Defines a kind.
      *
-     * @param words for messages, with its article: "a PDF"
+     * @param name in messages, with its article: "a PDF"
+     * @param pattern a regular expression of which the first bytes, decoded as ISO 8859-1, contain a match
      */
-    public static FileKind of(String words, String pattern) {
-        return new FileKind(words, Pattern.compile(pattern, Pattern.DOTALL).asPredicate());
+    public static FileKind of(String name, String pattern) {
+        return new FileKind(name, Pattern.compile(pattern, Pattern.DOTALL).asPredicate());
     }
 
-    /** What it is called in messages, with its article: "a PDF". */
-    public String words() {
-        return words;
+    /** The name in messages, with its article: "a PDF". */
+    public String name() {
+        return name;
     }
 
-    /** Whether a file is of this kind, or is empty, so that nothing is lost by writing over it. */
+    /** Whether a file is of this kind or empty. */
     boolean mayReplace(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] first = in.readNBytes(HEAD_BYTES);

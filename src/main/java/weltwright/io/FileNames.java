@@ -7,19 +7,20 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 
-/** Names for files that file systems take. */
+/** Makes file names that are valid on common file systems. */
 public final class FileNames {
     /**
-     * The longest name on ext4, XFS, Btrfs (NAME_MAX in limits.h), APFS and NTFS; those that count letters take more.
+     * Greatest length in bytes of a name on ext4, XFS and Btrfs (NAME_MAX in limits.h). APFS and NTFS allow 255 UTF-16
+     * units, which is no less.
      */
     private static final int GREATEST_BYTES = 255;
 
     private FileNames() {}
 
-    /** The beginning of several names: as much of a name as leaves room for each of these endings. */
-    public static String beginning(String name, Collection<String> endings) {
+    /** Truncates a name so that it may be followed by each of several suffixes. */
+    public static String truncated(String name, Collection<String> suffixes) {
         int room = GREATEST_BYTES
-                - endings.stream().mapToInt(FileNames::bytes).max().orElse(0);
+                - suffixes.stream().mapToInt(FileNames::bytes).max().orElse(0);
         int end = 0;
         while (end < name.length()) {
             int letter = name.codePointAt(end);
@@ -32,16 +33,16 @@ public final class FileNames {
         return name.substring(0, end);
     }
 
-    /** A name beside a file that is there: its own with the first of -2, -3, … that no file has. */
-    public static Path free(Path taken) {
+    /** The first unused path in the folder of an existing file, with -2, -3, … added to its name before the dot. */
+    public static Path unused(Path taken) {
         String name = taken.getFileName().toString();
         int dot = name.lastIndexOf('.') > 0 ? name.lastIndexOf('.') : name.length();
-        String ending = name.substring(dot);
+        String extension = name.substring(dot);
         for (int n = 2; ; n++) {
-            String counted = "-" + n + ending;
-            Path free = taken.resolveSibling(beginning(name.substring(0, dot), List.of(counted)) + counted);
-            if (!Files.exists(free, LinkOption.NOFOLLOW_LINKS)) {
-                return free;
+            String suffix = "-" + n + extension;
+            Path candidate = taken.resolveSibling(truncated(name.substring(0, dot), List.of(suffix)) + suffix);
+            if (!Files.exists(candidate, LinkOption.NOFOLLOW_LINKS)) {
+                return candidate;
             }
         }
     }

@@ -13,14 +13,14 @@ import java.util.Optional;
 import weltwright.error.UserFacingException;
 
 /**
- * What a file held at one moment, so that a later change by somebody else can be seen. Times do not tell that: programs
- * that synchronise folders set them, and some file systems count them by two seconds.
+ * The content of a file at one time, by its hash, to detect a later change by another process. Modification times do
+ * not suffice: programs that synchronize folders set them, and FAT stores them to two seconds.
  *
- * @param file the file
- * @param sha256 the SHA-256 of its content, in hexadecimal digits; empty where there was no such file
+ * @param file its path
+ * @param sha256 SHA-256 of its content in hexadecimal digits; empty if it did not exist
  */
 public record FileVersion(Path file, Optional<String> sha256) {
-    /** More than any file of the program's has; what is longer is compared by its beginning. */
+    /** Of a longer file only the beginning is hashed; more than any file that the program writes. */
     private static final long GREATEST_BYTES = 500_000_000;
 
     public FileVersion {
@@ -28,7 +28,11 @@ public record FileVersion(Path file, Optional<String> sha256) {
         Objects.requireNonNull(sha256);
     }
 
-    /** What the file holds now; throws {@link UserFacingException} where it cannot be read. */
+    /**
+     * The current version of a file.
+     *
+     * @throws UserFacingException if it cannot be read
+     */
     public static FileVersion of(Path file) {
         if (!Files.isRegularFile(file)) {
             return new FileVersion(file, Optional.empty());
@@ -48,14 +52,14 @@ public record FileVersion(Path file, Optional<String> sha256) {
         return of(file, digest);
     }
 
-    /** Of content that went through a digest of {@link #newDigest}. */
+    /** The version whose content a digest of {@link #newDigest} has processed. */
     static FileVersion of(Path file, MessageDigest digest) {
         return new FileVersion(file, Optional.of(HexFormat.of().formatHex(digest.digest())));
     }
 
     static MessageDigest newDigest() {
         try {
-            return MessageDigest.getInstance("SHA-256"); // every Java platform has it (MessageDigest's class comment)
+            return MessageDigest.getInstance("SHA-256"); // required of every Java platform, see MessageDigest
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }

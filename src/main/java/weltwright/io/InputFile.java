@@ -8,18 +8,18 @@ import org.jspecify.annotations.Nullable;
 import weltwright.error.UserFacingException;
 
 /**
- * Reads a file that somebody named. Whatever it turns out to be, reading it never waits for a pipe, never goes on
- * without end, and never takes more memory than a bound that the caller gives.
+ * Reads files that the user named. Rejects pipes and devices, which could block or never end, and files larger than a
+ * bound.
  */
 public final class InputFile {
     private InputFile() {}
 
     /**
-     * Makes sure that it can be read: that it is there, is a file and no folder, pipe or device, and is no larger than
-     * it may be.
+     * Checks that a path is a readable regular file of bounded size.
      *
-     * @param example the name of a file such as is wanted, for the message
-     * @throws UserFacingException that says which of these it is not
+     * @param greatestBytes greatest size
+     * @param example name of an acceptable file, for the message
+     * @throws UserFacingException if it is missing, a folder, a pipe or a device, unreadable, or too large
      */
     public static void check(Path file, long greatestBytes, String example) {
         if (Files.notExists(file)) {
@@ -45,12 +45,15 @@ public final class InputFile {
         }
     }
 
-    /** Its bytes, checked as {@link #check} does; throws {@link UserFacingException} where it cannot be read, too. */
+    /**
+     * Reads a file after {@link #check}.
+     *
+     * @throws UserFacingException for the reasons of {@link #check}, or if reading fails
+     */
     public static byte[] read(Path file, int greatestBytes, String example) {
         check(file, greatestBytes, example);
         try (InputStream in = Files.newInputStream(file)) {
-            // The bound is kept on what is read, too: files grow, and some that the system makes up say that they are
-            // empty.
+            // A file may grow after the check, and the files of /proc report a size of 0.
             byte[] bytes = in.readNBytes(greatestBytes + 1);
             if (bytes.length > greatestBytes) {
                 throw tooLarge(file, greatestBytes, example);

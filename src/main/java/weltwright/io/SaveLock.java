@@ -11,15 +11,18 @@ import org.jspecify.annotations.Nullable;
 import weltwright.error.DefectLog;
 
 /**
- * Held by one of the user's processes, and in it by one thread, while it looks whether a file is still what it was and
- * then replaces it: so of two that save one file at once, the second sees what the first did. Files are written before
- * it is taken, so that it is held for a moment only.
+ * A lock between all threads and processes of the user, held while a file is compared with its expected version and
+ * then replaced. Of two processes that save one file at once, the second thus detects the first one's change. The
+ * content is written before the lock is acquired, so that it is held briefly.
  */
 final class SaveLock implements AutoCloseable {
-    private static final Path FILE = DefectLog.usual().file().resolveSibling("save.lock");
+    private static final Path FILE = DefectLog.standard().file().resolveSibling("save.lock");
     private static final ReentrantLock IN_PROCESS = new ReentrantLock();
-    private static final int PATIENCE_MS = 10_000;
-    private static final int PAUSE_MS = 5;
+
+    /** Chosen by eye: far longer than the lock is ever held. */
+    private static final int TIMEOUT_MS = 10_000;
+
+    private static final int POLL_MS = 5;
 
     private final @Nullable FileChannel channel;
 
@@ -28,24 +31,24 @@ final class SaveLock implements AutoCloseable {
     }
 
     /**
-     * Waits for it. Where another process keeps it for ten seconds, or the user's own directory cannot be written to,
-     * it is done without: each file is still replaced whole.
+     * Acquires the lock. If another process holds it for more than ten seconds, or the lock file cannot be written,
+     * only the threads of this process are excluded; each file is still replaced atomically.
      */
-    static SaveLock take() {
+    static SaveLock acquire() {
         IN_PROCESS.lock();
         FileChannel channel = null;
         try {
             Files.createDirectories(FILE.getParent());
             channel = FileChannel.open(FILE, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             FileLock lock = channel.tryLock();
-            for (int waitedMs = 0; lock == null && waitedMs < PATIENCE_MS; waitedMs += PAUSE_MS) {
-                Thread.sleep(PAUSE_MS);
+            for (int waitedMs = 0; lock == null && waitedMs < TIMEOUT_MS; waitedMs += POLL_MS) {
+                Thread.sleep(POLL_MS);
                 lock = channel.tryLock();
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (IOException e) {
-            // Without it.
+            // Continues without the lock between processes.
         }
         return new SaveLock(channel);
     }
@@ -57,7 +60,7 @@ final class SaveLock implements AutoCloseable {
                 channel.close();
             }
         } catch (IOException e) {
-            // Then it goes with the process.
+            // The system releases it when the process ends.
         } finally {
             IN_PROCESS.unlock();
         }

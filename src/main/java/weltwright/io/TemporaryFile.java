@@ -21,23 +21,22 @@ import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
 
 /**
- * A file on its way to take another's place. While it is being written its process holds a lock on it, which the system
- * takes away when the process ends, however it ends: by that {@link UnfinishedFiles} tells what was left behind from
- * what is at work. When the program is told to end, it takes its own away itself.
+ * A temporary file that is to replace another file. Its process locks it while writing; the system releases the lock
+ * when the process ends, so {@link UnfinishedFiles} can tell an abandoned file from one that is being written. A
+ * shutdown hook deletes the files of a process that is terminated by a signal.
  */
 final class TemporaryFile implements AutoCloseable {
-    /** Locked is a byte behind the end of any file, since on Windows nobody else could read a locked one. */
+    /** Position of the locked byte, beyond the end of any file: on Windows a locked range cannot be read by others. */
     static final long LOCKED_BYTE = 1L << 40;
 
-    /** Short, so that it fits where the longest name does. */
     static final String GLOB = ".weltwright-*.tmp";
 
     private static final Pattern NAME = Pattern.compile("\\.weltwright-[0-9a-f]{16}\\.tmp");
     private static final int ATTEMPTS = 100;
     private static final SecureRandom RANDOM = new SecureRandom();
 
-    /** Those of this process; guarded by itself, as are the making, moving and deleting of them. */
-    private static final Set<Path> AT_WORK = new HashSet<>();
+    /** The temporary files of this process. Its monitor guards the set and the making, moving and deleting of files. */
+    private static final Set<Path> OPEN = new HashSet<>();
 
     private static boolean ending;
 
@@ -54,10 +53,10 @@ final class TemporaryFile implements AutoCloseable {
     }
 
     /**
-     * A new, empty one in the folder of the file whose place it is to take. Where that is there already, nobody but
-     * this user may read the new one until it is given the same rights.
+     * Makes an empty temporary file in the folder of the file that it is to replace. If that exists, only this user may
+     * read the new one until it is given the same access rights.
      */
-    static TemporaryFile beside(Path target) throws IOException {
+    static TemporaryFile inFolderOf(Path target) throws IOException {
         boolean posix = target.getFileSystem().supportedFileAttributeViews().contains("posix");
         FileAttribute<?>[] rights = posix && Files.exists(target)
                 ? new FileAttribute<?>[] {
@@ -67,20 +66,20 @@ final class TemporaryFile implements AutoCloseable {
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             Path path = target.resolveSibling(String.format(Locale.ROOT, ".weltwright-%016x.tmp", RANDOM.nextLong()));
             FileChannel channel = open(path, rights);
-            if (isLocked(channel) && Files.exists(path)) {
+            if (lock(channel) && Files.exists(path)) {
                 return new TemporaryFile(path, channel);
             }
-            // Between its making and its locking somebody took it for one that was left behind.
+            // Another process took it for an abandoned one before it was locked.
             new TemporaryFile(path, channel).close();
         }
         throw new IOException("no temporary file could be made beside " + target);
     }
 
     private static FileChannel open(Path path, FileAttribute<?>... rights) throws IOException {
-        synchronized (AT_WORK) {
+        synchronized (OPEN) {
             checkNotEnding();
-            AT_WORK.add(path);
-            UnfinishedFiles.note(path);
+            OPEN.add(path);
+            UnfinishedFiles.register(path);
             try {
                 return FileChannel.open(path, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), rights);
             } catch (IOException e) {
@@ -90,8 +89,8 @@ final class TemporaryFile implements AutoCloseable {
         }
     }
 
-    /** Where the file system knows no locks, the file is as good as locked: nobody else can lock it either. */
-    private static boolean isLocked(FileChannel channel) {
+    /** Locks a file. Also true on a file system without locks, where no other process can lock it either. */
+    private static boolean lock(FileChannel channel) {
         try {
             return channel.tryLock(LOCKED_BYTE, 1, false) != null;
         } catch (IOException e) {
@@ -99,14 +98,15 @@ final class TemporaryFile implements AutoCloseable {
         }
     }
 
-    /** Whether a file has the name of one of these. */
-    static boolean isNamedLikeOne(Path file) {
+    /** Whether a file has the name of a temporary file. */
+    static boolean hasTemporaryName(Path file) {
         return NAME.matcher(String.valueOf(file.getFileName())).matches();
     }
 
-    static boolean isAtWork(Path file) {
-        synchronized (AT_WORK) {
-            return AT_WORK.stream().anyMatch(own -> own.getFileName().equals(file.getFileName()));
+    /** Whether a file is a temporary file of this process. */
+    static boolean isOpen(Path file) {
+        synchronized (OPEN) {
+            return OPEN.stream().anyMatch(own -> own.getFileName().equals(file.getFileName()));
         }
     }
 
@@ -114,10 +114,10 @@ final class TemporaryFile implements AutoCloseable {
         return path;
     }
 
-    /** Writes all of it, and has it on the disk before returning: a power cut must not cost both files. */
-    FileVersion fill(AtomicFile.Content content) throws IOException {
+    /** Writes the content and flushes it to the disk, so that a power failure after {@link #moveTo} loses nothing. */
+    FileVersion write(AtomicFile.Content content) throws IOException {
         MessageDigest digest = FileVersion.newDigest();
-        // Not closed, for that would close the channel, and with it the lock would go.
+        // Closing the stream would close the channel and release the lock.
         OutputStream out = new BufferedOutputStream(new DigestOutputStream(Channels.newOutputStream(channel), digest));
         content.writeTo(out);
         out.flush();
@@ -125,21 +125,21 @@ final class TemporaryFile implements AutoCloseable {
         return FileVersion.of(path, digest);
     }
 
-    /** Puts it in the place of the other file, if there is one, in one step: there is always the one or the other. */
+    /** Moves the file to the target, replacing it atomically. */
     void moveTo(Path target) throws IOException {
-        synchronized (AT_WORK) {
+        synchronized (OPEN) {
             checkNotEnding();
             Files.move(path, target, StandardCopyOption.ATOMIC_MOVE);
             forget(path);
         }
     }
 
-    /** Deletes it, unless it was moved. */
+    /** Closes the file and deletes it unless it was moved. */
     @Override
     public void close() throws IOException {
         channel.close();
-        synchronized (AT_WORK) {
-            if (AT_WORK.contains(path)) {
+        synchronized (OPEN) {
+            if (OPEN.contains(path)) {
                 Files.deleteIfExists(path);
                 forget(path);
             }
@@ -147,8 +147,8 @@ final class TemporaryFile implements AutoCloseable {
     }
 
     private static void forget(Path path) {
-        AT_WORK.remove(path);
-        UnfinishedFiles.forget(path);
+        OPEN.remove(path);
+        UnfinishedFiles.unregister(path);
     }
 
     private static void checkNotEnding() {
@@ -158,14 +158,14 @@ final class TemporaryFile implements AutoCloseable {
     }
 
     private static void deleteAll() {
-        synchronized (AT_WORK) {
+        synchronized (OPEN) {
             ending = true;
-            for (Path path : Set.copyOf(AT_WORK)) {
+            for (Path path : Set.copyOf(OPEN)) {
                 try {
                     Files.deleteIfExists(path);
                     forget(path);
                 } catch (IOException e) {
-                    // The next start does it.
+                    // UnfinishedFiles deletes it at the next start.
                 }
             }
         }

@@ -14,50 +14,52 @@ import java.util.Set;
 import weltwright.error.DefectLog;
 
 /**
- * Temporary files that a process left behind because it was killed, or the power went. They are removed at the next
- * save into their folder, and at the next start of the program from wherever they are: each is noted in the user's own
- * directory while it is being written. One that another process is writing is locked, and stays. Never fails: what
- * cannot be removed is tried the next time.
+ * Deletes temporary files of processes that were killed or lost power: at the next save into their folder, and at the
+ * next start of the program in any folder. For the latter, each temporary file is registered by a note in the user's
+ * own directory while it is being written. A file that another process is writing is locked and stays.
+ *
+ * <p>No method throws; a file that cannot be deleted is tried again the next time.
  */
 public final class UnfinishedFiles {
-    private static final Path NOTES = DefectLog.usual().file().resolveSibling("unfinished");
+    private static final Path NOTES = DefectLog.standard().file().resolveSibling("unfinished");
 
     private UnfinishedFiles() {}
 
-    /** Removes those in one folder. */
+    /** Deletes the abandoned files in a folder. */
     public static void removeFrom(Path folder) {
         try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, TemporaryFile.GLOB)) {
             files.forEach(UnfinishedFiles::removeIfAbandoned);
         } catch (IOException | RuntimeException e) {
-            // The folder cannot be looked through; then nothing can be saved into it either.
+            // The folder cannot be listed.
         }
     }
 
-    /** Removes all that this user's earlier processes left behind. */
+    /** Deletes all abandoned files of this user. */
     public static void removeAll() {
         try (DirectoryStream<Path> notes = Files.newDirectoryStream(NOTES, TemporaryFile.GLOB)) {
             notes.forEach(UnfinishedFiles::removeNoted);
         } catch (IOException | RuntimeException e) {
-            // None was ever noted, or the directory is not to be read.
+            // The directory of notes does not exist or cannot be listed.
         }
     }
 
-    /** Notes, before it is made, that a temporary file is about to be made. */
-    static void note(Path temporary) {
+    /** Registers a temporary file before it is made. */
+    static void register(Path temporary) {
         ProcessHandle self = ProcessHandle.current();
         try {
             Files.createDirectories(NOTES);
             Files.write(noteOf(temporary), List.of(temporary.toString(), process(self)));
         } catch (IOException e) {
-            // Then the next save into its folder finds it.
+            // removeFrom still finds it.
         }
     }
 
-    static void forget(Path temporary) {
+    /** Deletes the note of a temporary file. */
+    static void unregister(Path temporary) {
         try {
             Files.deleteIfExists(noteOf(temporary));
         } catch (IOException e) {
-            // A note of a file that is not there does no harm.
+            // A note of a missing file is harmless.
         }
     }
 
@@ -65,7 +67,7 @@ public final class UnfinishedFiles {
         return NOTES.resolve(temporary.getFileName().toString());
     }
 
-    /** A process by its number and the time of its start, since numbers come again. */
+    /** Identifies a process by its id and start time, because ids are reused. */
     private static String process(ProcessHandle process) {
         return process.pid() + " "
                 + process.info().startInstant().map(Object::toString).orElse("");
@@ -74,16 +76,16 @@ public final class UnfinishedFiles {
     private static void removeNoted(Path note) {
         try {
             List<String> lines = Files.readAllLines(note);
-            boolean whole = lines.size() == 2;
-            if (whole && isRunning(lines.get(1))) {
+            boolean complete = lines.size() == 2;
+            if (complete && isRunning(lines.get(1))) {
                 return;
             }
-            if (whole) {
+            if (complete) {
                 removeIfAbandoned(Path.of(lines.get(0)));
             }
             Files.deleteIfExists(note);
         } catch (IOException | InvalidPathException e) {
-            // Not to be read; it is tried again.
+            // Tried again at the next start.
         }
     }
 
@@ -96,16 +98,16 @@ public final class UnfinishedFiles {
     }
 
     private static void removeIfAbandoned(Path file) {
-        if (!TemporaryFile.isNamedLikeOne(file) || TemporaryFile.isAtWork(file)) {
+        if (!TemporaryFile.hasTemporaryName(file) || TemporaryFile.isOpen(file)) {
             return;
         }
         try (FileChannel channel =
                 FileChannel.open(file, Set.of(StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS))) {
             if (channel.tryLock(TemporaryFile.LOCKED_BYTE, 1, false) != null) {
-                Files.deleteIfExists(file); // still locked, so that nobody begins to write it
+                Files.deleteIfExists(file); // while locked, so that no process starts to write it
             }
         } catch (IOException | OverlappingFileLockException e) {
-            // Gone, somebody else's, or on a disk that knows no locks.
+            // Deleted meanwhile, not accessible, or on a file system without locks.
         }
     }
 }

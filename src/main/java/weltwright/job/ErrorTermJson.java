@@ -8,10 +8,7 @@ import org.jspecify.annotations.Nullable;
 import weltwright.trace.report.ErrorBudget;
 import weltwright.trace.report.ErrorSource;
 
-/**
- * A part of a trace's error as a job file has it: by its source, or, where that is null, in the words of an earlier
- * version.
- */
+/** A term of a trace's error in a job file: its source or, where that is null, the text of an older version. */
 @JsonNaming(SnakeCaseStrategy.class)
 record ErrorTermJson(
         @JsonSetter(nulls = Nulls.SET) ErrorSource.@Nullable Known source,

@@ -11,25 +11,32 @@ import weltwright.io.FileKind;
 import weltwright.io.InputFile;
 import weltwright.sheath.hardware.HardwareList;
 
-/** A maker's own list of hardware in a file, which is JSON and may be edited in any editor. Lengths in mm. */
+/** Reads and writes a list of hardware as a JSON file, which the user may edit in a text editor. Lengths are in mm. */
 public final class HardwareFile {
     private static final String FORMAT = "weltwright hardware";
     private static final int VERSION = 1;
     private static final String UNITS = "mm";
     private static final int GREATEST_BYTES = 4_000_000;
 
-    /** What may be replaced by such a file. */
     public static final FileKind KIND = FileKind.of("a list of hardware", "\"" + FORMAT + "\"");
 
     private HardwareFile() {}
 
-    /** Writes a list whole or not at all, over what was there; throws {@link UserFacingException} where it cannot. */
+    /**
+     * Writes a list atomically.
+     *
+     * @throws UserFacingException if the file cannot be written or must not be replaced
+     */
     public static void write(HardwareList list, Path file) {
         Document document = new Document(FORMAT, VERSION, UNITS, HardwareJson.of(list));
         AtomicFile.of(file, KIND).write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
     }
 
-    /** Reads a list; throws {@link UserFacingException} where the file is none, or has sizes that no hardware has. */
+    /**
+     * Reads a list.
+     *
+     * @throws UserFacingException if the file is not a list of hardware, or a size is out of bounds
+     */
     public static HardwareList read(Path file) {
         byte[] json = InputFile.read(file, GREATEST_BYTES, "hardware.json");
         Document document;

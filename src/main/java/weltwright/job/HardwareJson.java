@@ -9,7 +9,7 @@ import weltwright.sheath.hardware.HardwareList;
 import weltwright.sheath.hardware.Ring;
 
 /**
- * The hardware at hand in {@link JobDocument}, and in a file of its own ({@link HardwareFile}), under the same rules.
+ * The list of hardware in a {@link JobDocument}, under the rules that are stated there, and in a {@link HardwareFile}.
  */
 @JsonNaming(SnakeCaseStrategy.class)
 record HardwareJson(List<FastenerEntry> fasteners, List<RingEntry> rings) {

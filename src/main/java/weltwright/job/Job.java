@@ -28,23 +28,24 @@ import weltwright.trace.outline.UncertainStretch;
 import weltwright.units.PrintScale;
 
 /**
- * All of a customer's job. Its pattern is not kept but made anew: the same job gives the same pattern to the last hole.
+ * A customer's job: everything that cannot be computed again. The pattern is not stored but computed from the job;
+ * equal jobs give equal patterns.
  *
- * @param customer whose knife it is; may be empty
- * @param knifeName what the maker calls the knife; may be empty
- * @param begun the day it was begun
- * @param due the day it is to be ready, if one was named
+ * @param customer owner of the knife; may be empty
+ * @param knifeName name of the knife; may be empty
+ * @param begun day on which the job was begun
+ * @param due day on which it is to be ready
  * @param notes free text
- * @param photo the picture, if there is one
- * @param settings what was told about the picture
- * @param trace what came out of the picture, before any correction; empty until it is traced
- * @param silhouette the outline that the pattern is made from: the trace's, or as the user corrected it
- * @param unsure stretches of the outline where the photo's edge was weak and nobody has looked yet
- * @param calipers measures that the user took on the knife; the silhouette agrees with them
- * @param spineOnLeft on which side of the silhouette's frame somebody who saw the knife says that its spine is; the
- *     silhouette agrees with it; empty while nobody has said
- * @param shaping what no photo shows of the knife
- * @param spec what the maker chose
+ * @param photo of the knife
+ * @param settings the user's input for the trace of the photo
+ * @param trace result of the trace before any correction; empty until the photo is traced
+ * @param silhouette the silhouette that the pattern is made from: that of the trace, or as the user corrected it
+ * @param unsure stretches of the outline with a weak edge in the photo that the user has not reviewed
+ * @param calipers measures that the user took on the knife, with which the silhouette agrees
+ * @param spineOnLeft side of the spine in the silhouette's frame as the user confirmed it, with which the silhouette
+ *     agrees; empty while it is not confirmed
+ * @param shaping shape of the cross-sections, which no photo shows
+ * @param spec choices for the sheath
  */
 public record Job(
         String customer,
@@ -61,8 +62,8 @@ public record Job(
         Optional<Boolean> spineOnLeft,
         CrossSectionShape shaping,
         SheathSpec spec) {
-    /** An outline that was moved by more than this was moved by somebody who looked at it. */
-    private static final double LOOKED_AT_MM = 0.1;
+    /** A stretch whose outline was moved by more than this counts as reviewed by the user. Chosen by eye. */
+    private static final double REVIEWED_MM = 0.1;
 
     public Job {
         Objects.requireNonNull(customer);
@@ -81,7 +82,7 @@ public record Job(
         Objects.requireNonNull(spec);
     }
 
-    /** A job with nothing in it yet, for a knife of a usual size and the standard sheath. */
+    /** An empty job, with the default measures of a knife and the standard sheath. */
     public static Job begin(LocalDate today) {
         TraceSettings knife =
                 new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE, new GroundChoice.Any());
@@ -102,7 +103,7 @@ public record Job(
                 SheathSpec.standard(SheathKind.FOLDED));
     }
 
-    /** The same for another order: whose knife it is, what it is called, when it is to be ready, what else was said. */
+    /** Replaces the data of the order. */
     public Job withOrder(String customer, String knifeName, Optional<LocalDate> due, String notes) {
         return new Job(
                 customer,
@@ -121,61 +122,64 @@ public record Job(
                 spec);
     }
 
-    /** Another picture: what came out of the one before it goes, and what was measured and told of the knife in it. */
+    /**
+     * Replaces the photo. Removes the trace, the silhouette, all measures on the knife and the confirmed spine side.
+     */
     public Job withPhoto(Photo photo) {
         TraceSettings kept = settings.elsewhere().withThickness(ThicknessProfile.NONE);
         return withTracing(Optional.of(photo), kept, Optional.empty(), Optional.empty(), List.of(), List.of())
-                .withSpineTold(Optional.empty());
+                .withSpineOnLeft(Optional.empty());
     }
 
-    /** Other things told about the picture: an outline that was made with the old ones goes. */
+    /** Replaces the settings of the trace. Removes trace and silhouette unless the settings are equal. */
     public Job withSettings(TraceSettings settings) {
         return settings.equals(this.settings)
                 ? this
                 : withTracing(photo, settings, Optional.empty(), Optional.empty(), List.of(), calipers);
     }
 
-    /** What came out of the picture, uncorrected but for what was measured and told of the knife. */
+    /** Replaces the trace, and the silhouette by that of the trace, adjusted to the user's measures and spine side. */
     public Job withTrace(Trace trace) {
-        Silhouette bent = asTold(trace.silhouette());
-        return withTracing(photo, settings, Optional.of(trace), Optional.of(bent), trace.unsure(), calipers);
+        Silhouette adjusted = adjusted(trace.silhouette());
+        return withTracing(photo, settings, Optional.of(trace), Optional.of(adjusted), trace.unsure(), calipers);
     }
 
     /**
-     * The outline as the user corrected it, bent to what was measured on the knife, its spine where it was said to be.
-     * Where that moved it, somebody has looked.
+     * Replaces the silhouette by one that the user corrected, adjusted to the user's measures and spine side. Stretches
+     * that this moves count as reviewed.
      */
     public Job withSilhouette(Silhouette corrected) {
-        Silhouette bent = asTold(corrected);
+        Silhouette adjusted = adjusted(corrected);
         List<UncertainStretch> left = silhouette
-                .map(before ->
-                        unsure.stream().filter(u -> stays(u, before, bent)).toList())
+                .map(before -> unsure.stream()
+                        .filter(u -> isUnmoved(u, before, adjusted))
+                        .toList())
                 .orElse(unsure);
-        return withTracing(photo, settings, trace, Optional.of(bent), left, calipers);
+        return withTracing(photo, settings, trace, Optional.of(adjusted), left, calipers);
     }
 
-    private Silhouette asTold(Silhouette silhouette) {
+    private Silhouette adjusted(Silhouette silhouette) {
         boolean right = spineOnLeft.isEmpty() || spineOnLeft.get() == silhouette.spineOnLeft();
         return CaliperMeasure.bentTo(right ? silhouette : silhouette.withOtherSide(), calipers);
     }
 
-    private static boolean stays(UncertainStretch stretch, Silhouette before, Silhouette after) {
+    private static boolean isUnmoved(UncertainStretch stretch, Silhouette before, Silhouette after) {
         if (before.outline().equals(after.outline())) {
             return true;
         }
-        Polyline now = after.outline().sampled(LOOKED_AT_MM);
-        return stretch.along(before.outline().sampled(LOOKED_AT_MM)).points().stream()
-                .allMatch(p -> now.at(now.stationOf(p)).distance(p) < LOOKED_AT_MM);
+        Polyline now = after.outline().sampled(REVIEWED_MM);
+        return stretch.along(before.outline().sampled(REVIEWED_MM)).points().stream()
+                .allMatch(p -> now.at(now.stationOf(p)).distance(p) < REVIEWED_MM);
     }
 
-    /** A stretch where the edge was weak, but where the outline is right all the same. */
-    public Job withLookedAt(UncertainStretch stretch) {
+    /** Marks a stretch with a weak edge as reviewed. */
+    public Job withReviewed(UncertainStretch stretch) {
         List<UncertainStretch> left = new ArrayList<>(unsure);
         left.remove(stretch);
         return withTracing(photo, settings, trace, silhouette, left, calipers);
     }
 
-    /** One more measure taken on the knife, in place of one taken at the same place, and the outline bent to it. */
+    /** Adds a measure, replacing one taken at the same place, and adjusts the outline to it. */
     public Job withCaliper(CaliperMeasure measured) {
         List<CaliperMeasure> all = new ArrayList<>(calipers);
         double before = all.stream()
@@ -188,7 +192,7 @@ public record Job(
         return withTracing(photo, settings, trace, silhouette.map(s -> CaliperMeasure.bentTo(s, all)), unsure, all);
     }
 
-    /** One measure fewer, and the outline as it was before it. */
+    /** Removes a measure and its effect on the outline. */
     public Job withoutCaliper(CaliperMeasure measured) {
         List<CaliperMeasure> others = new ArrayList<>(calipers);
         others.remove(measured);
@@ -201,13 +205,13 @@ public record Job(
                 others);
     }
 
-    /** The side of the spine as somebody says who saw the knife, and the edge on the other; also for traces to come. */
+    /** Confirms the side of the spine, for this and every later trace of the photo. */
     public Job withSpine(boolean onLeft) {
-        Job told = withSpineTold(Optional.of(onLeft));
-        return silhouette.map(told::withSilhouette).orElse(told);
+        Job confirmed = withSpineOnLeft(Optional.of(onLeft));
+        return silhouette.map(confirmed::withSilhouette).orElse(confirmed);
     }
 
-    private Job withSpineTold(Optional<Boolean> spineOnLeft) {
+    private Job withSpineOnLeft(Optional<Boolean> spineOnLeft) {
         return new Job(
                 customer,
                 knifeName,
@@ -225,7 +229,7 @@ public record Job(
                 spec);
     }
 
-    /** Another shape of what no photo shows; what came out of the photo stays. */
+    /** Replaces the shape of the cross-sections. */
     public Job withShaping(CrossSectionShape shaping) {
         return new Job(
                 customer,
@@ -244,7 +248,7 @@ public record Job(
                 spec);
     }
 
-    /** Another sheath for the same knife. */
+    /** Replaces the choices for the sheath. */
     public Job withSpec(SheathSpec spec) {
         return new Job(
                 customer,
@@ -263,30 +267,32 @@ public record Job(
                 spec);
     }
 
-    /** Whether somebody should look which side is the edge: the outline did not tell, and nobody has said it. */
+    /** Whether the user should confirm which side is the edge: the trace is not sure, and nobody has confirmed it. */
     public boolean asksForEdge() {
         return trace.isPresent() && trace.get().landmarkError().asksForEdge() && spineOnLeft.isEmpty();
     }
 
-    /** Whether the outline is no longer what came out of the picture and what was measured and told of the knife. */
+    /** Whether the silhouette differs from that of the trace, adjusted to the user's measures and spine side. */
     public boolean isCorrected() {
-        return silhouette.isPresent() && !silhouette.equals(trace.map(traced -> asTold(traced.silhouette())));
+        return silhouette.isPresent() && !silhouette.equals(trace.map(traced -> adjusted(traced.silhouette())));
     }
 
-    /** Whether more was corrected than where its guard is, which {@link #withGuardOf} can tell of another trace. */
+    /**
+     * Whether more than the guard was corrected; the guard can be transferred to another trace by {@link #withGuardOf}.
+     */
     public boolean isCorrectedBesidesGuard() {
         return isCorrected()
                 && trace.map(traced ->
-                                !withoutGuard(asTold(traced.silhouette())).equals(withoutGuard(silhouette.get())))
+                                !withoutGuard(adjusted(traced.silhouette())).equals(withoutGuard(silhouette.get())))
                         .orElse(true);
     }
 
     /**
-     * The guard as it was told of the same knife before its photo was traced anew: as far from the tip, or none. Where
-     * nothing was told of it, it stays as it came out of the picture.
+     * Transfers the user's correction of the guard from the job before its photo was traced again: the same distance
+     * from the tip, or no guard. Where the guard was not corrected, that of the trace stays.
      */
     public Job withGuardOf(Job before) {
-        Optional<Guard> found = before.trace.flatMap(traced -> guard(before.asTold(traced.silhouette())));
+        Optional<Guard> found = before.trace.flatMap(traced -> guard(before.adjusted(traced.silhouette())));
         if (silhouette.isEmpty()
                 || before.silhouette.isEmpty()
                 || before.guard().equals(found)) {
@@ -294,10 +300,11 @@ public record Job(
         }
         double tip = before.silhouette.get().landmarks().tip().x();
         return withSilhouette(before.guard()
-                .map(told -> silhouette
+                .map(corrected -> silhouette
                         .get()
                         .withGuardFromTip(
-                                tip - told.front().x(), tip - told.back().x()))
+                                tip - corrected.front().x(),
+                                tip - corrected.back().x()))
                 .orElseGet(() -> withoutGuard(silhouette.get())));
     }
 
@@ -313,7 +320,11 @@ public record Job(
         return silhouette.withGuard(Optional.empty());
     }
 
-    /** The job with an outline: itself where it has one, else with its photo traced. */
+    /**
+     * This job if it has a silhouette, else this job with its photo traced.
+     *
+     * @throws UserFacingException if there is neither a photo nor a silhouette, or the photo cannot be traced
+     */
     public Job traced(ProgressListener progress) {
         if (silhouette.isPresent()) {
             return this;
@@ -323,7 +334,11 @@ public record Job(
         return withTrace(Tracer.trace(traceable, settings, progress));
     }
 
-    /** The knife, as outlined and measured; throws {@link UserFacingException} where there is no outline yet. */
+    /**
+     * The knife, from silhouette, thicknesses and cross-sections.
+     *
+     * @throws UserFacingException if there is no silhouette
+     */
     public Knife knife() {
         return silhouette
                 .orElseThrow(() ->
@@ -331,7 +346,11 @@ public record Job(
                 .knife(settings.spineThicknessMm(), settings.handleThicknessMm(), shaping, settings.thickness());
     }
 
-    /** The pattern for this knife and these choices; throws {@link UserFacingException} where none can be made. */
+    /**
+     * Computes the pattern.
+     *
+     * @throws UserFacingException if there is no silhouette, or no sheath can be made to these choices
+     */
     public Pattern pattern() {
         return PatternMaker.make(knife(), spec);
     }

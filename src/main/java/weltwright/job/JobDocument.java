@@ -38,12 +38,12 @@ import weltwright.trace.report.TraceNote;
 import weltwright.units.PrintScale;
 
 /**
- * The {@code job.json} of a job file, field for field; its names are the file format, and outlive those of the classes
- * that the program happens to have. Lengths in mm, angles in radians.
+ * The content of {@code job.json} in a job file. Component names are the names in the file; they do not change when
+ * classes of the program are renamed. Lengths are in mm, angles in radians.
  *
- * <p>Whoever changes a field here raises {@link #VERSION}: a reader takes its own version and older ones
- * ({@link JobMigrations}), and refuses newer ones and unknown fields, so nothing that a newer program saved is lost by
- * opening and saving it in an old one.
+ * <p>A change of a component needs a higher {@link #VERSION}. A reader accepts its own version and older ones, which
+ * {@link JobMigrations} converts, and rejects newer ones and unknown fields, so that an older program cannot drop data
+ * of a newer one.
  */
 @JsonNaming(SnakeCaseStrategy.class)
 record JobDocument(
@@ -67,8 +67,8 @@ record JobDocument(
     static final String UNITS = "mm";
     static final int VERSION = 8;
 
-    /** Longer than any knife: a coordinate beyond is damage. */
-    private static final double FARTHEST_MM = 2000;
+    /** Greatest absolute coordinate of a knife's point; a greater one is damage to the file. Chosen by eye. */
+    private static final double GREATEST_COORDINATE_MM = 2000;
 
     static JobDocument of(Job job) {
         return new JobDocument(
@@ -91,11 +91,11 @@ record JobDocument(
     }
 
     /**
-     * The job that this describes.
+     * Converts the document to a job.
      *
-     * @param picture the photo that {@link #photo} names, if it names one
-     * @throws IllegalArgumentException where the numbers describe no job
-     * @throws weltwright.error.UserFacingException where a measure is out of its bounds
+     * @param picture the photo of {@link #photo}
+     * @throws IllegalArgumentException if the values are inconsistent
+     * @throws weltwright.error.UserFacingException if a measure is out of bounds
      */
     Job job(Optional<Photo> picture) {
         return new Job(
@@ -116,21 +116,23 @@ record JobDocument(
     }
 
     /**
-     * @param name what the user calls the photo
-     * @param entry its place in the job file
+     * A photo in the job file.
+     *
+     * @param name file name that the user gave
+     * @param entry name of its entry in the zip file
      */
     @JsonNaming(SnakeCaseStrategy.class)
     record PictureEntry(String name, String entry) {
 
-        /** A name of our own: a stranger's could be none that every system can unpack. */
+        /** The entry gets a fixed name, since not every system can unpack every file name. */
         static PictureEntry of(Photo photo) {
             return new PictureEntry(photo.name(), "photo." + photo.format().extension());
         }
     }
 
     /**
-     * What was told about the knife and what it lies on; the sheet's scale is measured over nominal length, across and
-     * down, and the ground is as {@link GroundChoice#words} has it.
+     * The user's input on the knife and the ground. The sheet's scale is measured over nominal length, across and down;
+     * the ground is in the notation of {@link GroundChoice#words}.
      */
     @JsonNaming(SnakeCaseStrategy.class)
     record Measured(
@@ -206,7 +208,7 @@ record JobDocument(
         }
     }
 
-    /** What came out of the photo, before corrections. */
+    /** The result of the trace before corrections. */
     @JsonNaming(SnakeCaseStrategy.class)
     record Traced(
             Shape outline,
@@ -258,7 +260,7 @@ record JobDocument(
         }
     }
 
-    /** A pinhole camera: focal length and centre in pixels, two terms of radial distortion. */
+    /** A pinhole camera: focal length and principal point in pixels, two coefficients of radial distortion. */
     @JsonNaming(SnakeCaseStrategy.class)
     record Lens(double focalPx, Pair centrePx, double k1, double k2) {
 
@@ -272,7 +274,7 @@ record JobDocument(
         }
     }
 
-    /** A stretch of the traced outline where its edge was weak, counter-clockwise. */
+    /** A stretch of the traced outline with a weak edge, counter-clockwise. */
     @JsonNaming(SnakeCaseStrategy.class)
     record UnsureEntry(Pair from, Pair to) {
 
@@ -285,7 +287,7 @@ record JobDocument(
         }
     }
 
-    /** A measure taken on the knife: its width so far from the tip, or, where that is null, the length of its blade. */
+    /** A measure taken on the knife: its width at a distance from the tip, or the blade's length where that is null. */
     @JsonNaming(SnakeCaseStrategy.class)
     record CaliperEntry(
             @JsonSetter(nulls = Nulls.SET) @Nullable Double fromTip, double measured, double outline) {
@@ -307,7 +309,7 @@ record JobDocument(
         }
     }
 
-    /** A silhouette: its nodes counter-clockwise as seen from above, and its landmarks. */
+    /** A silhouette: nodes, counter-clockwise as seen from above, and landmarks. */
     @JsonNaming(SnakeCaseStrategy.class)
     record Shape(
             List<ShapeNode> nodes,
@@ -391,9 +393,9 @@ record JobDocument(
             return new Point(x, y);
         }
 
-        /** A point of a knife. */
+        /** A point of a knife, checked to be within bounds. */
         Point place() {
-            if (Math.abs(x) > FARTHEST_MM || Math.abs(y) > FARTHEST_MM) {
+            if (Math.abs(x) > GREATEST_COORDINATE_MM || Math.abs(y) > GREATEST_COORDINATE_MM) {
                 throw new IllegalArgumentException("a point of the knife at " + this);
             }
             return point();

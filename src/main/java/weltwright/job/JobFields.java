@@ -8,14 +8,14 @@ import weltwright.units.NumberField;
 import weltwright.units.TextField;
 
 /**
- * The measures that a job is asked for: what makers call them, and between which bounds they make sense. The bounds are
- * wide: they keep out slips of the hand and the wrong unit, not odd knives.
+ * The input fields of a job with their names and bounds. The bounds are chosen by eye, wide enough for unusual knives
+ * and narrow enough to detect typing errors and wrong units.
  */
 public final class JobFields {
-    public static final TextField CUSTOMER = TextField.ofOneLine("customer", 120);
-    public static final TextField KNIFE_NAME = TextField.ofOneLine("knife", 120);
-    /** Some eight printed pages. */
-    public static final TextField NOTES = TextField.ofManyLines("notes", 20_000);
+    public static final TextField CUSTOMER = TextField.singleLine("customer", 120);
+    public static final TextField KNIFE_NAME = TextField.singleLine("knife", 120);
+    /** About eight printed pages. */
+    public static final TextField NOTES = TextField.multiline("notes", 20_000);
 
     public static final LengthField HANDLE_THICKNESS = SpecFields.HANDLE_THICKNESS;
     public static final LengthField SPINE_THICKNESS = SpecFields.SPINE_THICKNESS;
@@ -36,7 +36,7 @@ public final class JobFields {
 
     public static final LengthField LINE_PITCH = LengthField.of("distance of the ground's lines", 2, 60);
 
-    /** The sheet's bars are 100 mm where the printer prints true, and no printer is a tenth off. */
+    /** The sheet's bars are 100 mm long at true scale; a printer is not off by a tenth. */
     public static final LengthField SHEET_BAR_ACROSS = LengthField.of("bar across the sheet", 90, 110);
 
     public static final LengthField SHEET_BAR_DOWN = LengthField.of("bar down the sheet", 90, 110);
@@ -59,7 +59,8 @@ public final class JobFields {
     public static final LengthField STRAP_LEATHER = SpecFields.STRAP_LEATHER;
     public static final LengthField STRAP_ALLOWANCE = SpecFields.STRAP_ALLOWANCE;
     public static final LengthField HANDLE_DEPTH = LengthField.of("depth of the handle in the sheath", 0, 200);
-    /** Where a sheath is cut through to be looked at. */
+
+    /** Position of a displayed cross-section. */
     public static final LengthField STATION = LengthField.of("place, from the throat", 0, 1500);
 
     public static final LengthField DRAIN_HOLE = LengthField.of("drain hole", 0, 10);
@@ -71,7 +72,8 @@ public final class JobFields {
     public static final LengthField RING_INSIDE = LengthField.of("clear width of the ring", 5, 100);
     public static final LengthField RING_WIRE = LengthField.of("wire of the ring", 1, 12);
     public static final NumberField FOCAL_35MM = NumberField.of("focal length in 35 mm terms", 5, 2000);
-    /** What {@code SHEET_BAR_ACROSS} and {@code SHEET_BAR_DOWN} leave room for. */
+
+    /** The range of {@code SHEET_BAR_ACROSS} and {@code SHEET_BAR_DOWN}. */
     public static final NumberField SHEET_SCALE = NumberField.of("scale of the printed sheet", 0.9, 1.1);
 
     public static final NumberField WELT_LAYERS = SpecFields.WELT_LAYERS;
@@ -86,7 +88,9 @@ public final class JobFields {
     private JobFields() {}
 
     /**
-     * Irons are named by their pitch, or by how many stitches they make on an inch: "4 mm", "6 spi", "6 to the inch".
+     * Parses the pitch of stitches, given as a length or as stitches per inch: "4 mm", "6 spi", "6 to the inch".
+     *
+     * @return the pitch in mm
      */
     public static double readPitchMm(String typed) {
         String text = typed.strip().toLowerCase(Locale.ROOT);

@@ -41,33 +41,35 @@ import weltwright.trace.report.PhotoAdvice;
 import weltwright.trace.report.TraceNote;
 
 /**
- * A job on disk: a zip file, by custom named {@code .wwj}, with {@code job.json} ({@link JobDocument}) and the photo as
- * its own file's bytes. What is written reads back equal, each number to its last bit.
+ * Reads and writes job files: zip files with {@code job.json} ({@link JobDocument}) and the photo in its original
+ * format. A job that was written reads back equal, every number exactly.
  */
 public final class JobFile {
-    /** The usual ending of a job file's name, with its dot. */
+    /** The file name extension of jobs, with its dot. */
     public static final String EXTENSION = ".wwj";
 
     private static final String DOCUMENT = "job.json";
+    /** Bounds on memory, far above what a job needs. Chosen by eye. */
     private static final int GREATEST_DOCUMENT_BYTES = 16_000_000;
+
     private static final int GREATEST_PHOTO_BYTES = 200_000_000;
     private static final long GREATEST_BYTES = GREATEST_DOCUMENT_BYTES + GREATEST_PHOTO_BYTES + 1_000_000;
 
     /**
-     * The same job gives the same bytes, whenever and wherever it is written: with a time that means nothing. ZipEntry
-     * adds the time zone's to the very earliest that a zip file can hold, so it is a month later.
+     * A constant modification time of the zip entries, so that equal jobs give equal bytes. It is a month later than
+     * the earliest time of a zip file, for which ZipEntry would write an extra field that depends on the time zone.
      */
-    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
+    private static final LocalDateTime ENTRY_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
     /**
-     * What may be replaced by a job: a zip file whose first entry is the document. The entry's name follows its
-     * signature and 26 bytes (APPNOTE.TXT 6.3.10, 4.3.7).
+     * A zip file whose first entry is the document. The entry's name follows its signature and 26 bytes (APPNOTE.TXT
+     * 6.3.10, 4.3.7).
      */
     public static final FileKind KIND = FileKind.of("a job", "^PK\\x03\\x04.{26}" + Pattern.quote(DOCUMENT));
 
     private static final byte[] ZIP_MAGIC = {'P', 'K', 3, 4};
 
-    /** Strict in what it reads: no field too few or too many, no number that is none. */
+    /** Reads strictly: missing and unknown fields and numbers that are not finite are errors. */
     static final ObjectMapper JSON = JsonMapper.builder()
             .addModule(new JavaTimeModule())
             .addModule(new SimpleModule()
@@ -89,45 +91,43 @@ public final class JobFile {
 
     private JobFile() {}
 
-    /**
-     * Returns a name for the job's files, without an ending: of customer and knife, or "sheath" where neither is told.
-     */
+    /** A name for the job's files without extension: customer and knife, or "sheath" if both are empty. */
     public static String suggestedName(Job job) {
-        String words = (job.customer() + " " + job.knifeName())
+        String name = (job.customer() + " " + job.knifeName())
                 .replaceAll("[^\\p{L}\\p{N} _-]", "")
                 .strip();
-        return words.isEmpty() ? "sheath" : words.replaceAll("\\s+", "-");
+        return name.isEmpty() ? "sheath" : name.replaceAll("\\s+", "-");
     }
 
-    /** Whether a file is meant to be a job rather than a photo: by its first bytes, or by its name. */
+    /** Whether a file is a job rather than a photo, by its extension or its first bytes. */
     public static boolean isJob(Path file) {
         if (String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(EXTENSION)) {
             return true;
         }
         if (!Files.isRegularFile(file)) {
-            return false; // to look into a pipe would wait for somebody to fill it
+            return false; // reading a pipe could block
         }
         try (InputStream in = Files.newInputStream(file)) {
             return Arrays.equals(in.readNBytes(ZIP_MAGIC.length), ZIP_MAGIC);
         } catch (IOException e) {
-            return false; // whoever reads it as a photo says what is wrong
+            return false; // reported when it is read as a photo
         }
     }
 
     /**
-     * Writes the job whole or not at all. What was there is kept as {@link weltwright.io.Backup}.
+     * Writes a job atomically. The previous content is kept as {@link weltwright.io.Backup}.
      *
-     * @return what the file holds now
-     * @throws UserFacingException where it cannot be written, or what is there must not be replaced
+     * @return the version written
+     * @throws UserFacingException if the file cannot be written or must not be replaced
      */
     public static FileVersion write(Job job, Path file) {
         return in(file).write(out -> write(job, out));
     }
 
     /**
-     * The same, but only where the file still holds what it held then.
+     * Writes a job to a file if its content is still that of a version.
      *
-     * @throws weltwright.io.FileChangedException where it does not
+     * @throws weltwright.io.FileChangedException if it is not
      */
     public static FileVersion write(Job job, FileVersion before) {
         return in(before.file()).expecting(before).write(out -> write(job, out));
@@ -137,7 +137,7 @@ public final class JobFile {
         return AtomicFile.of(file, KIND).withBackup();
     }
 
-    /** Writes the job's bytes, the same for the same job; leaves the stream open. */
+    /** Writes a job to a stream, which stays open. Equal jobs give equal bytes. */
     public static void write(Job job, OutputStream out) throws IOException {
         JobDocument document = JobDocument.of(job);
         ZipOutputStream zip = new ZipOutputStream(out);
@@ -151,13 +151,17 @@ public final class JobFile {
 
     private static void write(String name, byte[] content, ZipOutputStream zip) throws IOException {
         ZipEntry entry = new ZipEntry(name);
-        entry.setTimeLocal(NO_TIME);
+        entry.setTimeLocal(ENTRY_TIME);
         zip.putNextEntry(entry);
         zip.write(content);
         zip.closeEntry();
     }
 
-    /** Reads a job; throws {@link UserFacingException} where the file is none, is damaged, or is of a newer version. */
+    /**
+     * Reads a job of this or an older version.
+     *
+     * @throws UserFacingException if the file is not a job, is damaged, or was written by a newer version
+     */
     public static Job read(Path file) {
         InputFile.check(file, GREATEST_BYTES, "knife" + EXTENSION);
         try (ZipFile zip = new ZipFile(file.toFile())) {
@@ -168,8 +172,8 @@ public final class JobFile {
                 photo = Optional.of(Photo.of(document.photo().name(), picture));
             }
             return document.job(photo);
-        } catch (UserFacingException trouble) {
-            throw trouble;
+        } catch (UserFacingException e) {
+            throw e;
         } catch (IOException | IllegalArgumentException e) {
             throw new UserFacingException(
                     file.getFileName() + " is not a job file, or is damaged.",
@@ -195,10 +199,10 @@ public final class JobFile {
                     file.getFileName() + " was saved by a newer version of this program.",
                     "Update the program to open it.");
         }
-        return JSON.treeToValue(JobMigrations.upToDate(tree), JobDocument.class);
+        return JSON.treeToValue(JobMigrations.migrate(tree), JobDocument.class);
     }
 
-    /** An entry's bytes, checked for length and against the entry's checksum, which {@link ZipFile} leaves to us. */
+    /** Reads an entry of bounded length and verifies its checksum, which {@link ZipFile} does not. */
     private static byte[] bytes(ZipFile zip, String name, int greatest) throws IOException {
         ZipEntry entry = zip.getEntry(name);
         if (entry == null) {
@@ -218,10 +222,7 @@ public final class JobFile {
         }
     }
 
-    /**
-     * An enum's name in lower case. Jackson's own feature for it follows the rules of the user's language, and Turkish
-     * has another lower case for I.
-     */
+    /** Writes an enum's name in lower case, in every locale; Jackson's own feature uses the default locale. */
     private static final class LowerCaseEnum extends StdScalarSerializer<Enum<?>> {
         private static final long serialVersionUID = 1L;
 
@@ -235,7 +236,7 @@ public final class JobFile {
         }
     }
 
-    /** A number as JSON has it: no text, no "NaN", nothing too large to be kept. */
+    /** Reads a finite number; rejects text, "NaN" and overflow. */
     private static final class FiniteNumber extends StdScalarDeserializer<Double> {
         private static final long serialVersionUID = 1L;
 

@@ -10,14 +10,14 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What older versions of the program wrote as {@link JobDocument}, made into what this one would have written. Where an
- * older one did not know a choice, it stands as that version took it for granted; so the values here are written out,
- * and do not follow what is usual today.
+ * Converts the JSON of job files of older versions to the current {@link JobDocument}. A choice that an older version
+ * did not have gets the value that this version implied, so the values are constants here and do not follow the
+ * defaults of the program.
  */
 final class JobMigrations {
     private static final double STRAP_WIDTH_OF_VERSION_6 = 25.4 * 5 / 8;
 
-    /** By the causes that versions 1 to 7 wrote; the first two are those of the first versions. */
+    /** The error sources by the texts of versions 1 to 7; the first two are those of the first versions. */
     private static final Map<String, String> ERROR_SOURCES_OF_VERSION_7 = Map.ofEntries(
             Map.entry("the corners found on the sheet", "reference_points"),
             Map.entry("the scale of the printed sheet", "ground_scale"),
@@ -34,8 +34,8 @@ final class JobMigrations {
 
     private JobMigrations() {}
 
-    /** The same tree, brought up to {@link JobDocument#VERSION}; whatever is missing in it besides stays missing. */
-    static JsonNode upToDate(JsonNode written) {
+    /** Converts a tree, in place, to {@link JobDocument#VERSION}. Fields that its own version lacked are not added. */
+    static JsonNode migrate(JsonNode written) {
         int version = written.path("version").asInt();
         if (written instanceof ObjectNode job) {
             if (version == 1) {
@@ -45,12 +45,11 @@ final class JobMigrations {
                 addShapingAndSheathParts(job);
             }
             if (version >= 1 && version <= 4 && job.path("trace") instanceof ObjectNode trace) {
-                // It claimed nothing of the blade's length but what the outline's error says, and never asked for the
-                // edge.
+                // The blade's length had the error of the outline, and the edge side was taken as sure.
                 trace.put("blade_length95", trace.path("error95").asDouble()).put("edge_sure", 1);
             }
             if (version >= 1 && version <= 5) {
-                addSpineTold(job);
+                addConfirmedSpine(job);
             }
             if (version >= 1 && version <= 6) {
                 if (job.path("measured") instanceof ObjectNode measured) {
@@ -67,19 +66,19 @@ final class JobMigrations {
                 keepNotesAsFreeText(trace);
             }
             if (version >= 1 && version <= 7 && job.path("sheath") instanceof ObjectNode sheath) {
-                sheath.put("guard_opening", "none"); // a sheath past a guard was refused
+                sheath.put("guard_opening", "none"); // sheaths past a guard were rejected
             }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
                 if (job.path("measured") instanceof ObjectNode measured) {
-                    measured.putNull("phone"); // no lens was known but what the photo told
+                    measured.putNull("phone"); // lenses were known from photos only
                 }
             }
         }
         return written;
     }
 
-    /** Version 1 knew no stretches where the edge was weak, no measures taken on the knife, no ground but the sheet. */
+    /** Version 1 had no stretches with weak edges, no measures taken on the knife, and no ground but the sheet. */
     private static void addCorrectionsAndGround(ObjectNode job) {
         job.putArray("calipers");
         job.putArray("to_look_at");
@@ -91,10 +90,7 @@ final class JobMigrations {
         }
     }
 
-    /**
-     * Version 2 knew one grind, one handle, and of a sheath neither tilt, straps, throats nor other leather for the
-     * welt.
-     */
+    /** Version 2 had one grind and one shape of handle, and no tilt, strap, choice of throat or leather of the welt. */
     private static void addShapingAndSheathParts(ObjectNode job) {
         if (job.path("measured") instanceof ObjectNode measured) {
             measured.put("grind", "full_flat").put("grind_height", 0).put("handle_squareness", 2.5);
@@ -109,15 +105,15 @@ final class JobMigrations {
         }
     }
 
-    /** Up to version 5 a side was only told by exchanging it for the one that the trace proposed. */
-    private static void addSpineTold(ObjectNode job) {
+    /** Up to version 5 the user could exchange the proposed side of the spine, but not confirm it. */
+    private static void addConfirmedSpine(ObjectNode job) {
         JsonNode side = job.at("/outline/spine_side");
         JsonNode proposed = job.at("/trace/outline/spine_side");
         boolean exchanged = side.isTextual() && proposed.isTextual() && !side.equals(proposed);
         job.set("spine_told", exchanged ? side : job.nullNode());
     }
 
-    /** Up to version 6 no guard was known of: a pattern made then stays what it was. */
+    /** Up to version 6 there was no guard; without one the pattern stays as it was. */
     private static void addNoGuard(ObjectNode job) {
         for (String place : List.of("/outline", "/trace/outline")) {
             if (job.at(place) instanceof ObjectNode outline) {
@@ -136,7 +132,7 @@ final class JobMigrations {
         }
     }
 
-    /** Up to version 7 the parts of an error were known by the words for them alone. */
+    /** Up to version 7 the terms of an error were identified by their texts. */
     private static void nameErrorSources(ObjectNode trace) {
         for (JsonNode each : trace.path("error_parts")) {
             if (each instanceof ObjectNode part && part.path("cause").isTextual()) {
@@ -153,7 +149,7 @@ final class JobMigrations {
         }
     }
 
-    /** Up to version 7 notes were sentences, whose numbers had been rounded. */
+    /** Up to version 7 notes were stored as sentences with rounded numbers. */
     private static void keepNotesAsFreeText(ObjectNode trace) {
         if (trace.path("notes") instanceof ArrayNode notes) {
             for (int i = 0; i < notes.size(); i++) {
@@ -163,7 +159,7 @@ final class JobMigrations {
         }
     }
 
-    /** Version 3 and those before it knew one list of hardware, and no eyelet. */
+    /** Up to version 3 there was one list of hardware, and no eyelet. */
     private static void addHardware(ObjectNode job) {
         if (job.path("sheath") instanceof ObjectNode sheath) {
             sheath.put("drain_eyelet", false).set("hardware", hardwareOfVersion3());

@@ -12,8 +12,9 @@ import weltwright.camera.lens.CalibratedLens;
 import weltwright.image.metadata.CameraIdentity;
 
 /**
- * A phone's lens in {@link JobDocument}, under the same rules, and in a {@link PhoneLensStore}. Focal lengths in mm in
- * 35 mm terms; errors are standard errors, that of the focal length as a part of it.
+ * The calibrated lens of a phone in a {@link JobDocument}, under the rules that are stated there, and in a
+ * {@link PhoneLensStore}. Focal lengths are 35 mm equivalents in mm; errors are standard errors, that of the focal
+ * length relative to it.
  */
 @JsonNaming(SnakeCaseStrategy.class)
 record PhoneLensJson(
@@ -35,8 +36,8 @@ record PhoneLensJson(
         double focalWithK2,
         double k1WithK2,
         int photos) {
-    /** Beyond these the lens is none, and its file damaged. */
-    private static final double GREATEST_TERM = 2;
+    /** Greatest absolute distortion coefficient and standard error; greater ones are damage. Chosen by eye. */
+    private static final double GREATEST_COEFFICIENT = 2;
 
     private static final double GREATEST_ERROR = 1;
 
@@ -59,9 +60,9 @@ record PhoneLensJson(
                 lens.views());
     }
 
-    /** @throws IllegalArgumentException where the numbers describe no lens */
+    /** @throws IllegalArgumentException if a value is out of its range */
     CalibratedLens lens() {
-        if (Math.abs(k1) > GREATEST_TERM || Math.abs(k2) > GREATEST_TERM || longOverShort < 1) {
+        if (Math.abs(k1) > GREATEST_COEFFICIENT || Math.abs(k2) > GREATEST_COEFFICIENT || longOverShort < 1) {
             throw new IllegalArgumentException("the lens of " + name);
         }
         return new CalibratedLens(

@@ -21,10 +21,9 @@ import weltwright.io.FileKind;
 import weltwright.io.InputFile;
 
 /**
- * The lenses of the user's phones, each measured once from photos of the sheet: a small file of JSON for each, in the
- * user's own settings.
+ * Stores the calibrated lenses of the user's phones, one JSON file for each, in the user's own settings.
  *
- * @param folder where they are; comes into being with the first
+ * @param folder of the files; made with the first lens
  */
 public record PhoneLensStore(Path folder) {
     private static final String ENDING = ".json";
@@ -33,8 +32,8 @@ public record PhoneLensStore(Path folder) {
     private static final int VERSION = 1;
     private static final int GREATEST_BYTES = 64_000;
 
-    /** Where programs of this system keep their settings. */
-    public static PhoneLensStore usual() {
+    /** The store in the directory that the operating system has for settings of programs. */
+    public static PhoneLensStore standard() {
         return new PhoneLensStore(folder(System.getProperty("os.name"), System.getProperty("user.home"), System::getenv)
                 .resolve("phones"));
     }
@@ -58,7 +57,7 @@ public record PhoneLensStore(Path folder) {
         return (set ? Path.of(config) : Path.of(home, ".config")).resolve("weltwright");
     }
 
-    /** All that can be read, by name. */
+    /** All readable lenses, sorted by name. */
     public List<CalibratedLens> all() {
         List<CalibratedLens> lenses = new ArrayList<>();
         if (Files.isDirectory(folder)) {
@@ -67,22 +66,22 @@ public record PhoneLensStore(Path folder) {
                     read(file).ifPresent(lenses::add);
                 }
             } catch (IOException e) {
-                return List.of(); // a trace does without
+                return List.of(); // a trace works without a stored lens
             }
         }
         lenses.sort(Comparator.comparing(CalibratedLens::name));
         return lenses;
     }
 
-    /** The lens that a photo says it was taken through; empty where none was measured. */
+    /** The lens of the camera that took a photo, by the photo's metadata; empty if it is not stored. */
     public Optional<CalibratedLens> of(Photo photo) {
         return all().stream().filter(lens -> lens.isLensOf(photo)).findFirst();
     }
 
     /**
-     * The phone of a name.
+     * The lens of a name, ignoring case.
      *
-     * @throws UserFacingException where there is none of that name
+     * @throws UserFacingException if there is none
      */
     public CalibratedLens named(String name) {
         List<CalibratedLens> all = all();
@@ -99,9 +98,10 @@ public record PhoneLensStore(Path folder) {
     }
 
     /**
-     * Keeps a lens, in place of an older one of that name.
+     * Stores a lens, replacing one of the same name.
      *
      * @return its file
+     * @throws UserFacingException if it cannot be written
      */
     public Path put(CalibratedLens lens) {
         try {
@@ -118,7 +118,7 @@ public record PhoneLensStore(Path folder) {
         return file;
     }
 
-    /** Letters and figures alone, for a user's own words may be no file name; what tells two names apart is kept. */
+    /** A file name of ASCII letters and digits; a hash is added where that loses characters of the lens's name. */
     private static String fileName(String name) {
         String plain = name.strip().toLowerCase(Locale.ROOT);
         String safe = plain.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
@@ -126,7 +126,7 @@ public record PhoneLensStore(Path folder) {
         return (whole ? safe : safe + "-" + Integer.toHexString(plain.hashCode())) + ENDING;
     }
 
-    /** Empty where the file is none of ours, damaged, or of a newer version. */
+    /** Reads a lens; empty if the file is of another kind, damaged, or of another version. */
     private static Optional<CalibratedLens> read(Path file) {
         try {
             byte[] bytes = InputFile.read(file, GREATEST_BYTES, "phone" + ENDING);

@@ -9,29 +9,34 @@ import weltwright.sheath.planform.SheathSections;
 import weltwright.sheath.spec.SheathSpec;
 
 /**
- * A knife and all that was worked out for its sheath.
+ * A knife with the pattern of its sheath and the geometry of the sewn sheath.
  *
- * @param knife that goes in
- * @param pattern to cut
- * @param sections of the sewn sheath
- * @param plan of the sewn sheath, seen from its face
+ * @param knife in its frame
+ * @param pattern pieces to cut
+ * @param sections cross-sections of the sewn sheath
+ * @param plan plan view of the sewn sheath from its face
  */
 public record SheathDesign(Knife knife, Pattern pattern, SheathSections sections, SewnPlanView plan) {
 
-    /** Where its throat is, x in the knife's frame. */
+    /** The abscissa of the throat in the knife's frame. */
     public double throatMm() {
         return plan.outline().points().stream().mapToDouble(p -> p.x()).min().orElseThrow();
     }
 
-    /** What it follows from. */
-    public record Asked(Knife knife, SheathSpec spec) {
+    /** The input from which a design is computed. */
+    public record Input(Knife knife, SheathSpec spec) {
 
-        public static Optional<Asked> of(Job job) {
-            return job.silhouette().map(s -> new Asked(job.knife(), job.spec()));
+        /** The input of a job; empty while it has no silhouette. */
+        public static Optional<Input> of(Job job) {
+            return job.silhouette().map(s -> new Input(job.knife(), job.spec()));
         }
 
-        /** Throws {@link weltwright.error.UserFacingException} where no sheath can be made so. */
-        public SheathDesign fitted() {
+        /**
+         * Computes the design.
+         *
+         * @throws weltwright.error.UserFacingException if no sheath can be made to the choices
+         */
+        public SheathDesign design() {
             PatternMaker.Made made = PatternMaker.madeUp(knife, spec);
             return new SheathDesign(knife, made.pattern(), made.sections(), made.plan());
         }

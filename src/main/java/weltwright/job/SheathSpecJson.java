@@ -25,7 +25,7 @@ import weltwright.sheath.spec.Throat;
 import weltwright.sheath.spec.WeltSpec;
 import weltwright.units.LengthField;
 
-/** The sheath's choices in {@link JobDocument}, under the same rules. */
+/** The {@link SheathSpec} in a {@link JobDocument}, under the rules that are stated there. */
 @JsonNaming(SnakeCaseStrategy.class)
 record SheathSpecJson(
         SheathKind kind,
@@ -143,7 +143,7 @@ record SheathSpecJson(
         return thickness == null ? OptionalDouble.empty() : OptionalDouble.of(field.checkedMm(thickness));
     }
 
-    /** Kept in radians, to its last bit; its bounds are told in degrees. */
+    /** The tilt in radians, unchanged; its bounds are in degrees. */
     private double checkedTilt() {
         JobFields.TILT.checked(Math.toDegrees(tilt));
         return tilt;

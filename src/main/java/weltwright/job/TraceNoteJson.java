@@ -9,8 +9,8 @@ import weltwright.trace.report.PhotoAdvice;
 import weltwright.trace.report.TraceNote;
 
 /**
- * How the notes of a trace stand in a job file: an object with its {@code kind} and its values under their names.
- * Whoever adds a kind or changes a value raises {@link JobDocument#VERSION}.
+ * Jackson annotations for the notes of a trace in a job file: an object with its {@code kind} and its values by name. A
+ * new kind or a changed value needs a higher {@link JobDocument#VERSION}.
  */
 final class TraceNoteJson {
     private TraceNoteJson() {}

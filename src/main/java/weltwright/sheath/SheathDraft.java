@@ -273,7 +273,7 @@ final class SheathDraft {
     }
 
     private static Polyline cut(Region outline) {
-        return outline.cleaned(SPECK_MM).boundary();
+        return outline.simplified(SPECK_MM).boundary();
     }
 
     /** The throat's cut on the leather whose row this is: at the stitch margin from where the row begins and ends. */
@@ -309,7 +309,7 @@ final class SheathDraft {
         return Region.of(Polyline.closed(round))
                 .grown(margin + HOLLOW_MM)
                 .grown(-HOLLOW_MM)
-                .within(throat.below(0))
+                .intersection(throat.below(0))
                 .withCornersRounded(margin);
     }
 
@@ -329,7 +329,7 @@ final class SheathDraft {
         }
         points.add(new Point(throat - 1, toY));
         points.add(new Point(throat - 1, fromY));
-        return outline.minus(Region.of(Polyline.closed(points)));
+        return outline.difference(Region.of(Polyline.closed(points)));
     }
 
     private BackArea backRoom() {

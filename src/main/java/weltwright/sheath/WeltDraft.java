@@ -51,7 +51,7 @@ final class WeltDraft {
                         name(sheets, part),
                         sheets.count(),
                         sheets.thicknessMm(),
-                        part.region().cleaned(SPECK_MM).boundary(),
+                        part.region().simplified(SPECK_MM).boundary(),
                         StitchRow.holes(part.holes(stitches), spec.stitching()),
                         marks(part))));
             }

@@ -1,6 +1,6 @@
 package weltwright.units;
 
-/** Numbers as any keyboard types them, put into the digits 0 to 9 and the decimal point of this program. */
+/** Converts numbers typed in any script to the digits 0 to 9 and a decimal point. */
 public final class DigitNormalizer {
     /** U+066B, the decimal separator of Arabic-Indic digits (Unicode, chapter 9.2). */
     private static final char ARABIC_DECIMAL_SEPARATOR = '\u066B';
@@ -9,8 +9,9 @@ public final class DigitNormalizer {
 
     /**
      * Replaces every decimal digit of another script (general category Nd: Arabic-Indic, Devanagari, Thai, full width
-     * and so on) by the ASCII digit of its value, and the Arabic decimal separator by a point. Removes invisible
-     * characters that set the direction of writing (general category Cf), which keyboards of right-to-left scripts add.
+     * and so on) by the ASCII digit of its value, and the Arabic decimal separator by a point. Removes format
+     * characters (general category Cf) such as the marks of writing direction that keyboards of right-to-left scripts
+     * add.
      */
     public static String ascii(String typed) {
         StringBuilder ascii = new StringBuilder();

@@ -4,23 +4,23 @@ import java.math.RoundingMode;
 import weltwright.error.UserFacingException;
 
 /**
- * A length that the user is asked for: what it is called and between which bounds it makes sense. Reads what is typed:
+ * An input field for a length, with its name and bounds. Parses what the user types:
  *
  * <ul>
- *   <li>"19 mm", "1.9 cm", "0.75 in", with a decimal point or a decimal comma, which never groups thousands;
- *   <li>"3/4 in", "1 3/8\"", "1-3/8 in", "1⅜ in": fractions of an inch, whole and mixed;
- *   <li>"19": a bare number, in the unit that the caller says;
- *   <li>where it is leather, "8 oz" (8/64 in) and "7/8 oz" or "7-8 oz", which in the trade is a range from 7 to 8 oz
- *       and not a fraction: its middle. "1/8 oz" is refused: no side runs from 1 to 8 oz, and an eighth of an ounce is
- *       none.
+ *   <li>"19 mm", "1.9 cm", "0.75 in", with a decimal point or a decimal comma; a comma never groups thousands;
+ *   <li>"3/4 in", "1 3/8\"", "1-3/8 in", "1⅜ in": fractions of an inch and mixed numbers;
+ *   <li>"19": a number without a unit, in the caller's default unit;
+ *   <li>for a thickness of leather also "8 oz" (8/64 in), and "7/8 oz" or "7-8 oz", which in the trade is the range
+ *       from 7 to 8 oz and not a fraction; its middle is taken. "1/8 oz" is rejected: hides are not sold with so wide a
+ *       range, and an eighth of an ounce is no thickness of leather.
  * </ul>
  *
- * <p>Digits may be those of any script.
+ * <p>Digits of any script are accepted.
  *
- * @param name what the maker calls it, without article: "handle thickness"
- * @param leastMm the least that is accepted, 0 or more
- * @param greatestMm the greatest that is accepted
- * @param leather whether it is a thickness of leather, and so may be given in ounces
+ * @param name in messages, without article: "handle thickness"
+ * @param leastMm least accepted value, 0 or more
+ * @param greatestMm greatest accepted value
+ * @param leather whether it is a thickness of leather, which may be given in ounces
  */
 public record LengthField(String name, double leastMm, double greatestMm, boolean leather) {
 
@@ -40,23 +40,21 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
         return new LengthField(name, leastMm, greatestMm, true);
     }
 
-    /**
-     * What was typed, in mm; a bare number is taken as mm. Throws {@link UserFacingException} that names the field and
-     * the text.
-     */
+    /** Parses a typed length, as {@link #readMm(String, LengthUnit)} with mm as the default unit. */
     public double readMm(String typed) {
         return readMm(typed, LengthUnit.MILLIMETRE);
     }
 
     /**
-     * What was typed, in mm.
+     * Parses a typed length.
      *
-     * @param bare the unit of a number that is typed without one
-     * @throws UserFacingException that names the field and what was typed, where that is no length or lies out of
-     *     bounds
+     * @param defaultUnit unit of a number without one
+     * @return the length in mm
+     * @throws UserFacingException if the text is not a length or out of bounds; the message has the field's name and
+     *     the text
      */
-    public double readMm(String typed, LengthUnit bare) {
-        double mm = new LengthParser(this, typed).mm(bare);
+    public double readMm(String typed, LengthUnit defaultUnit) {
+        double mm = new LengthParser(this, typed).mm(defaultUnit);
         if (!within(mm)) {
             throw outOfBounds(LengthParser.quoted(typed));
         }
@@ -64,8 +62,10 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
     }
 
     /**
-     * A length that comes from elsewhere than from typing, such as a file; throws {@link UserFacingException} out of
-     * bounds.
+     * Checks a length that was not typed, such as one from a file.
+     *
+     * @return {@code mm}
+     * @throws UserFacingException if it is out of bounds or not a number
      */
     public double checkedMm(double mm) {
         if (!within(mm)) {
@@ -75,8 +75,8 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
     }
 
     /**
-     * The bounds as the maker reads them: "3 mm to 60 mm (1/8 in to 2 23/64 in)". Where they are rounded, they are
-     * rounded inwards, so that each of them is accepted when it is typed.
+     * The bounds for display: "3 mm to 60 mm (1/8 in to 2 23/64 in)". They are rounded inwards, so that each of them is
+     * accepted as input.
      */
     public String bounds() {
         Length least = new Length(leastMm);
@@ -86,7 +86,7 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
     }
 
     boolean within(double mm) {
-        // A bound given in inches must not be refused for a last bit.
+        // Tolerates the rounding of a bound that is given in inches.
         double slack = 1e-9;
         return mm >= leastMm - slack && mm <= greatestMm + slack;
     }

@@ -9,8 +9,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
 
-/** Reads one typed length, before its bounds are looked at. The forms it takes are those of {@link LengthField}. */
+/** Parses one typed length in the forms of {@link LengthField}; does not check the bounds. */
 final class LengthParser {
+    /** Greatest length of the user's text in a message, in UTF-16 units. Chosen by eye. */
     private static final int LONGEST_QUOTED = 40;
 
     private static final Map<String, LengthUnit> UNITS = Map.ofEntries(
@@ -30,7 +31,7 @@ final class LengthParser {
             Map.entry("ounce", LengthUnit.OUNCE),
             Map.entry("ounces", LengthUnit.OUNCE));
 
-    /** Bounded digits and no exponent: no reading can overflow, and no length of leather needs more. */
+    /** The number of digits is bounded and there is no exponent, so that the value cannot overflow. */
     private static final String DECIMAL = "\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15}";
 
     private static final Pattern NUMBER_AND_UNIT =
@@ -39,7 +40,8 @@ final class LengthParser {
     private static final Pattern FRACTION =
             Pattern.compile("(?:(?<whole>\\d{1,9})(?:\\s*-\\s*|\\s+))?(?<top>\\d{1,9})\\s*/\\s*(?<bottom>\\d{1,9})");
     private static final Pattern RANGE = Pattern.compile("(?<from>" + DECIMAL + ")\\s*[/-]\\s*(?<to>" + DECIMAL + ")");
-    /** A side of leather is sold by its thinnest and thickest place, no more than so far apart. Common practice. */
+
+    /** Greatest difference between the thickest and the thinnest place by which a hide is sold. Common practice. */
     private static final double WIDEST_RANGE_OZ = 2;
 
     private static final Pattern GLUED_FRACTION = Pattern.compile("(\\d)(?=[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])");
@@ -52,8 +54,9 @@ final class LengthParser {
         this.typed = typed;
     }
 
-    double mm(LengthUnit bare) {
-        String text = plainLetters();
+    /** @param defaultUnit unit of a number without one */
+    double mm(LengthUnit defaultUnit) {
+        String text = normalized();
         if (text.isEmpty()) {
             throw new UserFacingException("The " + field.name() + " is empty.", example());
         }
@@ -68,7 +71,7 @@ final class LengthParser {
         }
         String number = split.group("number").strip();
         String unitName = split.group("unit").strip();
-        LengthUnit unit = unitName.isEmpty() ? bare : UNITS.get(unitName);
+        LengthUnit unit = unitName.isEmpty() ? defaultUnit : UNITS.get(unitName);
         if (unit == null) {
             throw unreadable();
         }
@@ -121,7 +124,7 @@ final class LengthParser {
         return (from + to) / 2;
     }
 
-    /** Of a fraction that may be a range of ounces or a part of an inch: proposes what would be taken. */
+    /** The error for a fraction that may be ounces or inches, with the readings that would be accepted. */
     private UserFacingException ambiguous(String number) {
         List<String> proposals = new ArrayList<>();
         if (isRangeWithinBounds(number)) {
@@ -145,14 +148,14 @@ final class LengthParser {
         return span > 0 && span <= WIDEST_RANGE_OZ && field.within(LengthUnit.OUNCE.inMm() * ounces(number));
     }
 
-    /** As typed on any keyboard, in one spelling: lower case, plain digits, dashes, fractions and inch marks. */
-    private String plainLetters() {
+    /** The text in lower case with ASCII digits, hyphens, slashes and inch marks. */
+    private String normalized() {
         String spaced = GLUED_FRACTION
                 .matcher(typed == null ? "" : DigitNormalizer.ascii(typed))
                 .replaceAll("$1 ");
         String text = Normalizer.normalize(spaced.replaceAll("[″”“]|''|′′|’’", "\""), Normalizer.Form.NFKC);
         return text.toLowerCase(Locale.ROOT)
-                .replace('⁄', '/') // what a single-character fraction comes apart with
+                .replace('⁄', '/') // NFKC decomposes a fraction character with U+2044
                 .replaceAll("[‐‑‒–—−]", "-")
                 .strip();
     }
@@ -170,7 +173,7 @@ final class LengthParser {
         return field.leather() ? "Write it like 3 mm, 1/8 in or 7/8 oz." : "Write it like 12.5 mm, 0.5 in or 1 3/8 in.";
     }
 
-    /** What was typed, between quotes, on one line and not longer than a line. */
+    /** The user's text in quotes for a message, on one line and shortened. */
     static String quoted(String typed) {
         String line = typed.replaceAll("\\p{Cntrl}+", " ");
         return '"' + (line.length() <= LONGEST_QUOTED ? line : line.substring(0, LONGEST_QUOTED) + "...") + '"';

@@ -5,28 +5,33 @@ import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
 
 /**
- * A number without a unit that the user is asked for: what it is called and between which bounds it makes sense. Read
- * with a decimal point or a decimal comma.
+ * An input field for a number without a unit, with its name and bounds. A decimal point and a decimal comma are
+ * accepted.
  *
- * @param name what the maker calls it, without article: "number of welt layers"
- * @param least the least that is accepted
- * @param greatest the greatest that is accepted
- * @param whole whether it counts things
+ * @param name in messages, without article: "number of welt layers"
+ * @param least least accepted value
+ * @param greatest greatest accepted value
+ * @param whole whether only integers are accepted
  */
 public record NumberField(String name, double least, double greatest, boolean whole) {
     private static final Pattern PLAIN = Pattern.compile("-?(?:\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15})");
 
-    /** A number that need not be whole. */
+    /** A field for a real number. */
     public static NumberField of(String name, double least, double greatest) {
         return new NumberField(name, least, greatest, false);
     }
 
-    /** A number of things. */
+    /** A field for an integer. */
     public static NumberField count(String name, int least, int greatest) {
         return new NumberField(name, least, greatest, true);
     }
 
-    /** What was typed; throws {@link UserFacingException} that names the field and the text. */
+    /**
+     * Parses a typed number.
+     *
+     * @throws UserFacingException if the text is not a number or out of bounds; the message has the field's name and
+     *     the text
+     */
     public double read(String typed) {
         String text = DigitNormalizer.ascii(typed).strip();
         if (!PLAIN.matcher(text).matches()) {
@@ -36,26 +41,28 @@ public record NumberField(String name, double least, double greatest, boolean wh
         return checked(Double.parseDouble(text.replace(',', '.')), LengthParser.quoted(typed));
     }
 
-    /** What was typed, a whole number. */
+    /** Parses a typed integer, as {@link #read}. */
     public int readCount(String typed) {
         return (int) read(typed);
     }
 
     /**
-     * A number that comes from elsewhere than from typing, such as a file; throws {@link UserFacingException} out of
-     * bounds.
+     * Checks a number that was not typed, such as one from a file.
+     *
+     * @return {@code number}
+     * @throws UserFacingException if it is out of bounds
      */
     public double checked(double number) {
         return checked(number, String.valueOf(number));
     }
 
-    /** The same for a count. */
+    /** Checks an integer, as {@link #checked(double)}. */
     public int checked(int count) {
         checked(count, String.valueOf(count));
         return count;
     }
 
-    /** The bounds as the maker reads them: "1 to 6". */
+    /** The bounds for display: "1 to 6". */
     public String bounds() {
         return plain(least) + " to " + plain(greatest);
     }

@@ -3,26 +3,29 @@ package weltwright.units;
 import weltwright.error.UserFacingException;
 
 /**
- * Words that the user is asked for: what they are called, and how long they may be. They are printed, so they hold no
- * control characters.
+ * An input field for text, with its name and greatest length. The text is printed, so control characters are removed.
  *
- * @param name what the maker calls it, without article: "customer"
- * @param longest how many characters (code points of Unicode) it may have
- * @param manyLines whether line breaks and tabs are kept
+ * @param name in messages, without article: "customer"
+ * @param longest greatest number of Unicode code points
+ * @param multiline whether line breaks and tabs are kept
  */
-public record TextField(String name, int longest, boolean manyLines) {
+public record TextField(String name, int longest, boolean multiline) {
 
-    /** Words on one line. */
-    public static TextField ofOneLine(String name, int longest) {
+    /** A field for one line of text. */
+    public static TextField singleLine(String name, int longest) {
         return new TextField(name, longest, false);
     }
 
-    /** Words on as many lines as one likes. */
-    public static TextField ofManyLines(String name, int longest) {
+    /** A field for any number of lines. */
+    public static TextField multiline(String name, int longest) {
         return new TextField(name, longest, true);
     }
 
-    /** What was given, cleaned; throws {@link UserFacingException} that names the field where it is too long. */
+    /**
+     * The text as {@link #clean} returns it.
+     *
+     * @throws UserFacingException if it is too long; the message has the field's name
+     */
     public String read(String given) {
         String clean = clean(given);
         int length = clean.codePointCount(0, clean.length());
@@ -36,15 +39,15 @@ public record TextField(String name, int longest, boolean manyLines) {
     }
 
     /**
-     * The text without control characters and without halves of characters (unpaired surrogates). Line breaks of any
-     * system become line feeds; on one line they become spaces, and so do tabs.
+     * Removes control characters and unpaired surrogates. Line breaks of any system become line feeds; in a field of
+     * one line, line breaks and tabs become spaces.
      */
     public String clean(String given) {
         StringBuilder clean = new StringBuilder();
         given.replaceAll("\r\n?|[\u0085\u2028\u2029]", "\n").codePoints().forEach(c -> {
             int type = Character.getType(c);
             if (c == '\n' || c == '\t') {
-                clean.append(manyLines ? (char) c : ' ');
+                clean.append(multiline ? (char) c : ' ');
             } else if (type != Character.CONTROL && type != Character.SURROGATE) {
                 clean.appendCodePoint(c);
             }

@@ -12,7 +12,7 @@ import weltwright.sheath.pattern.Severity;
 import weltwright.sheath.pattern.WeltStack;
 import weltwright.sheath.spec.SheathKind;
 
-/** What the maker should know of a pattern before cutting. */
+/** Words the advice on a pattern: what the maker should know before cutting. */
 public final class AdviceWording {
     private static final SentencesByType<Advice> SENTENCES = new SentencesByType<Advice>()
             .add(Advice.WeltThickness.class, AdviceWording::weltThickness)
@@ -41,17 +41,17 @@ public final class AdviceWording {
 
     private AdviceWording() {}
 
-    /** One or two sentences: what it is, where, and what to do about it. */
+    /** The advice in one or two sentences: what, where, and what to do. Lengths are in mm. */
     public static String sentence(Advice advice) {
         return SENTENCES.of(advice);
     }
 
-    /** The sentence with how much it matters before it: "Stop: ..." */
+    /** The sentence after the word for its severity: "Stop: ..." */
     public static String line(Advice advice) {
         return text("advice.line", word(advice.severity()), sentence(advice));
     }
 
-    /** How much it matters, in one word. */
+    /** The word for a severity. */
     public static String word(Severity severity) {
         return text("severity." + key(severity));
     }
@@ -84,14 +84,14 @@ public final class AdviceWording {
         return all;
     }
 
-    /** In a word where there is one. */
+    /** The number in words if the bundle has it, else in digits. */
     private static String number(int count) {
         String key = "number." + count;
         return BUNDLE.containsKey(key) ? text(key) : Integer.toString(count);
     }
 
-    private static String capitalized(String words) {
-        return words.substring(0, 1).toUpperCase(BUNDLE.getLocale()) + words.substring(1);
+    private static String capitalized(String text) {
+        return text.substring(0, 1).toUpperCase(BUNDLE.getLocale()) + text.substring(1);
     }
 
     private static String pitchFitted(Advice.PitchFitted fitted) {
@@ -126,6 +126,7 @@ public final class AdviceWording {
         return text("advice.narrow-" + (advice.isOpen() ? "open" : part + "-gives"), stretch);
     }
 
+    /** The distance of an abscissa in the knife's frame from the heel, in whole mm. */
     private static String place(double xMm) {
         long whole = Math.round(Math.abs(xMm));
         return whole == 0 ? text("place.heel") : text(xMm < 0 ? "place.behind-heel" : "place.before-heel", whole);

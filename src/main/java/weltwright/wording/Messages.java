@@ -10,8 +10,8 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 
 /**
- * The texts of {@code messages.properties} with their values filled in by {@link MessageFormat}. The bundle is that of
- * the user's language where there is one, and numbers are written as its language writes them.
+ * Formats the messages of {@code messages.properties} by {@link MessageFormat}. The bundle and the number format are
+ * those of the user's language if there is a bundle for it, else of the default bundle.
  */
 final class Messages {
     static final ResourceBundle BUNDLE = ResourceBundle.getBundle(
@@ -22,7 +22,8 @@ final class Messages {
     private Messages() {}
 
     /**
-     * Numbers are rounded half up from the decimal digits of {@link Double#toString}, as {@code String.format} does.
+     * Formats a message. Numbers are rounded half up from the decimal digits of {@link Double#toString}, as
+     * {@code String.format} does.
      */
     static String text(String key, Object... values) {
         MessageFormat format = new MessageFormat(BUNDLE.getString(key), BUNDLE.getLocale());

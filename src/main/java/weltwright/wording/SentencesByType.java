@@ -6,21 +6,22 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * How each kind of a sealed type is worded.
+ * Maps each subtype of a sealed type to the function that words it.
  *
  * @param <T> the sealed type
  */
 final class SentencesByType<T> {
-    private final Map<Class<? extends T>, Function<T, String>> byKind = new LinkedHashMap<>();
+    private final Map<Class<? extends T>, Function<T, String>> bySubtype = new LinkedHashMap<>();
 
-    <A extends T> SentencesByType<T> add(Class<A> kind, Function<A, String> sentence) {
-        byKind.put(kind, value -> sentence.apply(kind.cast(value)));
+    <A extends T> SentencesByType<T> add(Class<A> subtype, Function<A, String> sentence) {
+        bySubtype.put(subtype, value -> sentence.apply(subtype.cast(value)));
         return this;
     }
 
+    /** @throws NullPointerException if no function was added for the value's class */
     String of(T value) {
         Function<T, String> sentence =
-                Objects.requireNonNull(byKind.get(value.getClass()), () -> "no sentence for " + value.getClass());
+                Objects.requireNonNull(bySubtype.get(value.getClass()), () -> "no sentence for " + value.getClass());
         return sentence.apply(value);
     }
 }

@@ -11,10 +11,10 @@ import weltwright.trace.report.LensSource;
 import weltwright.trace.report.TraceNote;
 import weltwright.units.Length;
 
-/** What a trace tells of itself: its notes, its error and the labels of its ground. */
+/** Words the results of a trace: its notes, its error and the labels of its ground. */
 public final class TraceWording {
-    /** So many parts of an error are named: the rest add next to nothing by squares. Chosen by eye. */
-    private static final int PARTS_NAMED = 3;
+    /** Number of error terms that are named; the rest add little to the root of the sum of squares. Chosen by eye. */
+    private static final int TERMS_NAMED = 3;
 
     private static final SentencesByType<TraceNote> NOTES = new SentencesByType<TraceNote>()
             .add(
@@ -41,7 +41,7 @@ public final class TraceWording {
             .add(TraceNote.Advised.class, n -> PhotoWording.sentences(n.advice()))
             .add(TraceNote.FreeText.class, TraceNote.FreeText::sentence);
 
-    /** To stand after "Focal length 26.1 mm: ". */
+    /** Clauses after "Focal length 26.1 mm: ". */
     private static final SentencesByType<LensSource> LENSES = new SentencesByType<LensSource>()
             .add(LensSource.GroundAlone.class, s -> text("lens.ground-alone"))
             .add(LensSource.Typed.class, s -> text("lens.typed"))
@@ -56,34 +56,34 @@ public final class TraceWording {
 
     private TraceWording() {}
 
-    /** What was used and how sure it is, in one or two sentences. */
+    /** A note in one or two sentences. */
     public static String sentence(TraceNote note) {
         return NOTES.of(note);
     }
 
-    /** The lines drawn over the photo: "each square is 10 mm". */
+    /** The label of the lines that are drawn over the photo: "each square is 10 mm". */
     public static String label(GroundLabel label) {
         return LABELS.of(label);
     }
 
-    /** A noun phrase: "the thickness of the handle". */
+    /** A source of error as a noun phrase: "the thickness of the handle". */
     public static String cause(ErrorSource source) {
         return source instanceof ErrorSource.FreeText other ? other.cause() : text(key(source) + ".cause");
     }
 
-    /** What to do to make the source's part of the error smaller, in one sentence. */
+    /** How to reduce the error from a source, in one sentence. */
     public static String remedy(ErrorSource source) {
         return source instanceof ErrorSource.FreeText other ? other.remedy() : text(key(source) + ".remedy");
     }
 
-    /** How far off the outline may be, where that comes from, and what to do about the greatest part. */
+    /** The error of the outline, its greatest sources, and how to reduce the greatest. */
     public static String sentences(ErrorBudget error) {
         String within = text("error.within", error.error95Mm());
         if (error.parts().isEmpty()) {
             return within;
         }
         String causes = error.parts().stream()
-                .limit(PARTS_NAMED)
+                .limit(TERMS_NAMED)
                 .map(part -> text("error.part", cause(part.source()), part.error95Mm()))
                 .collect(Collectors.joining(text("error.then")));
         return text("error.sources", within, causes, remedy(error.parts().get(0).source()));

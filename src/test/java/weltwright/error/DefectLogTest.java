@@ -22,10 +22,10 @@ class DefectLogTest {
     @Test
     void whatWentWrongIsInTheFileThatTheMessageNames() throws IOException {
         DefectLog log = new DefectLog(folder.resolve("state").resolve("defects.log"));
-        assertThat(log.keep("drawing the pattern", new IllegalStateException("a knot")))
+        assertThat(log.append("drawing the pattern", new IllegalStateException("a knot")))
                 .contains(log.file().toString())
                 .doesNotContain("IllegalState");
-        log.keep("saving", new IllegalStateException("another"));
+        log.append("saving", new IllegalStateException("another"));
         assertThat(Files.readString(log.file()))
                 .containsSubsequence("drawing the pattern", "a knot", "DefectLogTest", "saving", "another");
     }
@@ -38,7 +38,7 @@ class DefectLogTest {
         DefectLog log = new DefectLog(state.resolve("defects.log"));
         Files.createFile(log.file(), mode("rw-r--r--"));
         for (int i = 0; i < 2; i++) {
-            log.keep("saving", new IllegalStateException("a knot"));
+            log.append("saving", new IllegalStateException("a knot"));
             assertThat(Files.getPosixFilePermissions(log.file()))
                     .isEqualTo(PosixFilePermissions.fromString("rw-------"));
             assertThat(Files.getPosixFilePermissions(state)).isEqualTo(PosixFilePermissions.fromString("rwx------"));
@@ -54,14 +54,14 @@ class DefectLogTest {
     void neverGrowsLong() throws IOException {
         DefectLog log = new DefectLog(folder.resolve("defects.log"));
         Files.writeString(log.file(), "x".repeat(300_000));
-        log.keep("saving", new IllegalStateException("a knot"));
+        log.append("saving", new IllegalStateException("a knot"));
         assertThat(Files.size(log.file())).isLessThan(20_000);
     }
 
     @Test
     void whereItCannotBeWrittenTheMessageSaysSo() throws IOException {
         DefectLog log = new DefectLog(Files.createFile(folder.resolve("taken")).resolve("defects.log"));
-        assertThat(log.keep("saving", new IllegalStateException())).contains("could not be written");
+        assertThat(log.append("saving", new IllegalStateException())).contains("could not be written");
     }
 
     /** XDG Base Directory Specification 0.8; Apple's and Microsoft's guides. */

@@ -23,14 +23,14 @@ class RegionTest {
 
     @Test
     void fillingANotchLeavesARoundInsideCorner() {
-        Region angle = SQUARE.minus(Region.box(20, 20, 50, 50));
+        Region angle = SQUARE.difference(Region.box(20, 20, 50, 50));
 
         assertThat(angle.withNotchesFilled(6).area().getArea()).isCloseTo(1200 + (1 - Math.PI / 4) * 36, within(0.05));
     }
 
     @Test
     void keepsTheLargestOfSeveralParts() {
-        Region cut = SQUARE.minus(Region.box(10, -1, 12, 41));
+        Region cut = SQUARE.difference(Region.box(10, -1, 12, 41));
 
         assertThat(cut.area().getArea()).isCloseTo(28 * 40, within(1e-9));
     }

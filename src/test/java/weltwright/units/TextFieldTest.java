@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import weltwright.error.UserFacingException;
 
 class TextFieldTest {
-    private static final TextField NAME = TextField.ofOneLine("customer", 10);
-    private static final TextField NOTES = TextField.ofManyLines("notes", 20);
+    private static final TextField NAME = TextField.singleLine("customer", 10);
+    private static final TextField NOTES = TextField.multiline("notes", 20);
 
     @Test
     void keepsWhatPeopleWrite() {

@@ -44,7 +44,7 @@ public final class CommandLineApplication {
      * @return the code to end the program with
      */
     public static int run(String[] args, PrintWriter out, PrintWriter err, TerminalProgress terminal) {
-        return run(args, out, err, terminal, PhoneLensStore.usual());
+        return run(args, out, err, terminal, PhoneLensStore.standard());
     }
 
     /** The same with the phones that are kept elsewhere than usual. */
@@ -113,7 +113,7 @@ public final class CommandLineApplication {
             return USER_ERROR;
         }
         err.println("The program came upon a defect of its own and stopped. "
-                + DefectLog.usual().keep("a command", e));
+                + DefectLog.standard().append("a command", e));
         return INTERNAL_ERROR;
     }
 }

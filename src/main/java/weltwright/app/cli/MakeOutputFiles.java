@@ -81,10 +81,10 @@ record MakeOutputFiles(Path folder, Path job, String name) {
         }
         String name = String.valueOf(source.getFileName()).replaceFirst("\\.[^.]*$", "");
         List<String> suffixes = Stream.concat(
-                        Stream.of(JobFile.EXTENSION + Backup.ENDING),
+                        Stream.of(JobFile.EXTENSION + Backup.SUFFIX),
                         PATTERNS.stream().map(PatternFile::suffix))
                 .toList();
-        String fittingName = FileNames.beginning(name, suffixes);
+        String fittingName = FileNames.truncated(name, suffixes);
         MakeOutputFiles output =
                 new MakeOutputFiles(folder, folder.resolve(fittingName + JobFile.EXTENSION), fittingName);
         if (Files.isDirectory(folder)) {

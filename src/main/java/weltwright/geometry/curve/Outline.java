@@ -8,13 +8,13 @@ import weltwright.geometry.Polyline;
 import weltwright.geometry.fit.NaturalSpline;
 
 /**
- * A closed curve that a person can edit: a short list of nodes, with a smooth curve through them that may turn a corner
- * at the sharp ones only. Between two sharp nodes it is a natural cubic spline over chord length in each coordinate;
- * two sharp nodes with none between them are joined by a straight line.
+ * A closed curve through a short list of nodes that a user can edit. Between two sharp nodes it is a natural cubic
+ * spline over chord length in each coordinate; at a sharp node it may have a corner. Two adjacent sharp nodes are
+ * joined by a straight line.
  *
- * <p>The same nodes give the same curve to the last bit, so a job that keeps the nodes keeps the pattern.
+ * <p>The curve depends on the nodes alone, so a job stores the nodes only.
  *
- * @param nodes in order, counter-clockwise, at least three, at least one of them sharp; no two neighbours in one place
+ * @param nodes in order, counter-clockwise, at least three, at least one of them sharp; no two adjacent nodes coincide
  */
 public record Outline(List<OutlineNode> nodes) {
 
@@ -34,14 +34,16 @@ public record Outline(List<OutlineNode> nodes) {
         }
     }
 
-    /** The outline whose every corner is given, joined by straight lines. */
+    /** A polygon: an outline with sharp nodes only. */
     public static Outline polygon(List<Point> corners) {
         return new Outline(corners.stream().map(p -> new OutlineNode(p, true)).toList());
     }
 
     /**
-     * The curve as a closed chain whose points lie on it, at most {@code stepMm} apart along the chord between two
-     * nodes; every node is one of them.
+     * Samples the curve.
+     *
+     * @param stepMm greatest step in chord length between two samples
+     * @return a closed chain of points on the curve, every node among them
      */
     public Polyline sampled(double stepMm) {
         List<Point> points = new ArrayList<>();
@@ -60,7 +62,7 @@ public record Outline(List<OutlineNode> nodes) {
         return Polyline.closed(points);
     }
 
-    /** The nodes from each sharp node to the next, both of them in; in order round the outline. */
+    /** The nodes from each sharp node to the next, both included; in order round the outline. */
     public List<List<OutlineNode>> stretches() {
         int n = nodes.size();
         int first = 0;
@@ -80,14 +82,14 @@ public record Outline(List<OutlineNode> nodes) {
         return stretches;
     }
 
-    /** Each node moved; the motion must keep the sense of turning. */
+    /** Transforms each node. The transformation must preserve orientation. */
     public Outline map(UnaryOperator<Point> motion) {
         return new Outline(nodes.stream()
                 .map(n -> new OutlineNode(motion.apply(n.at()), n.sharp()))
                 .toList());
     }
 
-    /** A smooth curve through points, as {@link Outline} draws it between two sharp nodes. */
+    /** The smooth part of an outline between two sharp nodes, parametrized by chord length from the first, in mm. */
     static final class Stretch {
         private final double[] knots;
         private final NaturalSpline x;
@@ -99,10 +101,12 @@ public record Outline(List<OutlineNode> nodes) {
             y = new NaturalSpline(knots, through.stream().mapToDouble(Point::y).toArray());
         }
 
+        /** The chord length from the first node to node {@code i}, in mm. */
         double knot(int i) {
             return knots[i];
         }
 
+        /** @param t from 0 to the last knot */
         Point at(double t) {
             return new Point(x.at(t), y.at(t));
         }

@@ -12,24 +12,36 @@ import weltwright.geometry.fit.SplineFit;
 /**
  * Fits an {@link Outline} of few nodes to many measured points round a shape.
  *
- * <p>Made for points that are dense (several for each mm of the smallest feature), in order, and off by noise with now
- * and then an outlier. The steps:
- *
  * <ol>
- *   <li>put a sharp node at each given corner ({@link SharpCorner}): points right at a corner are rounded off by any
- *       lens and are not used;
- *   <li>between two corners fit a natural cubic spline by least squares ({@link SplineFit});
- *   <li>where it keeps off the points by more than the tolerance over some length, add a node there, and again.
+ *   <li>Put a sharp node at each given corner ({@link SharpCorner}). Points right at a corner are rounded off by the
+ *       lens and are not used.
+ *   <li>Between two corners fit a natural cubic spline by robust least squares ({@link SplineFit}).
+ *   <li>Halve each span in which the mean deviation over 2 mm exceeds the tolerance, and fit again.
  * </ol>
  *
- * The curve thus has nodes where the shape turns and few where it runs straight.
+ * The nodes are thus dense where the shape curves and sparse where it is straight.
+ *
+ * <p>Assumes points in order, several for each mm of the smallest feature, with noise and few outliers. Constants are
+ * chosen by eye.
  */
 public final class OutlineFit {
+    /** Distance of the knots in the first fit. */
     private static final double FIRST_SPAN_MM = 24;
+
+    /** Least distance of two knots. */
     private static final double LEAST_SPAN_MM = 2.4;
 
-    /** A deviation must last this long to be a shape and not noise. */
+    /** Arc length over which deviations are averaged. */
     private static final double WINDOW_MM = 2;
+
+    /** Deviations are clipped to so many tolerances, so that an outlier does not add a node. */
+    private static final double CLIPPED_AT = 4;
+
+    /** Step at which the fitted curve is sampled to measure deviations. */
+    private static final double STEP_MM = 0.25;
+
+    /** Number of samples of the curve ahead of the last nearest one in which the next is searched: 10 mm. */
+    private static final int SEARCH_AHEAD = 40;
 
     private final CyclicPoints run;
     private final double toleranceMm;
@@ -40,12 +52,12 @@ public final class OutlineFit {
     }
 
     /**
-     * Fits a closed outline of curves to a ring of measured points.
+     * Fits a closed outline to a ring of measured points.
      *
-     * @param ring measured points, counter-clockwise, closed, each once
-     * @param weight how much each counts; not negative
-     * @param corners indices of points at true corners, rising, at least one
-     * @param toleranceMm how far the curve may keep off the points' run
+     * @param ring measured points, counter-clockwise, the first not repeated
+     * @param weight of each point; not negative
+     * @param corners indices of points at corners, in ascending order, at least one
+     * @param toleranceMm greatest mean deviation of points of weight 1 from the curve over 2 mm
      */
     public static Outline fit(List<Point> ring, double[] weight, int[] corners, double toleranceMm) {
         OutlineFit fit = new OutlineFit(CyclicPoints.of(ring, weight), toleranceMm);
@@ -55,7 +67,7 @@ public final class OutlineFit {
             int after = corners[(c + 1) % corners.length];
             place[c] = SharpCorner.of(fit.run, corners[c], before, after);
         }
-        // Where the corners are, the runs between them do not hang on each other.
+        // Given the corners, the curves between them are independent.
         List<List<Point>> runs = IntStream.range(0, corners.length)
                 .parallel()
                 .mapToObj(c -> {
@@ -72,11 +84,13 @@ public final class OutlineFit {
     }
 
     /**
-     * The nodes of a curve along an open run of points, without its first and last point, which hold its ends.
+     * Fits a curve to an open sequence of points that begins and ends at the first and the last of them.
      *
-     * @param line measured points in order, each once, all counting alike
-     * @param corners indices of points at true corners, rising, none of them first or last; possibly none
-     * @param toleranceMm how far the curve may keep off the points' run
+     * @param line measured points in order, all of weight 1
+     * @param corners indices of points at corners, in ascending order, neither the first nor the last point; possibly
+     *     none
+     * @param toleranceMm as in {@link #fit}
+     * @return the nodes of the curve without its two end points
      */
     public static List<OutlineNode> fitBetween(List<Point> line, int[] corners, double toleranceMm) {
         double[] weight = new double[line.size()];
@@ -101,10 +115,10 @@ public final class OutlineFit {
         return nodes;
     }
 
-    /** The smooth nodes between two corners. */
+    /** The smooth nodes between two corners, given by the index of the measured point and the reconstruction. */
     private List<Point> between(int from, int to, SharpCorner start, SharpCorner end) {
         int n = run.size();
-        double total = from == to ? run.lengthMm() : run.away(from, to, 1);
+        double total = from == to ? run.lengthMm() : run.distanceAlong(from, to, 1);
         double roundedStart = Math.min(start.roundedMm(), total / 4);
         double roundedEnd = Math.min(end.roundedMm(), total / 4);
         List<Sample> samples = new ArrayList<>();
@@ -113,12 +127,12 @@ public final class OutlineFit {
             if (i == to) {
                 break;
             }
-            double s = run.away(from, i, 1);
+            double s = run.distanceAlong(from, i, 1);
             if (s > roundedStart && s < total - roundedEnd && run.weight()[i] > 0) {
                 samples.add(new Sample(s, run.points().get(i), run.weight()[i]));
             }
         }
-        // The corner moved from the rounded point to the true one, so the ends of the arc are a little farther out.
+        // The reconstructed corners lie outside the measured ones, which have the arc lengths 0 and total.
         double[] knots = evenKnots(
                 -start.at().distance(run.points().get(from)),
                 total + end.at().distance(run.points().get(to)),
@@ -142,24 +156,23 @@ public final class OutlineFit {
         return knots;
     }
 
-    /** The knots, with one more in the middle of each span from which the points keep off. */
+    /** The knots, with one more in the middle of each span in which the points deviate from the curve. */
     private double[] refined(List<Sample> samples, double[] knots, List<Point> nodes) {
-        // Measured against the curve as the outline will draw it, over the chords between its nodes.
+        // The outline's parameter is the chord length between nodes, not the knots of the fit.
         Outline.Stretch curve = new Outline.Stretch(nodes);
         List<Point> drawn = new ArrayList<>();
-        double step = 0.25;
         for (int j = 0; j + 1 < nodes.size(); j++) {
-            int steps = (int) Math.max(1, Math.ceil((curve.knot(j + 1) - curve.knot(j)) / step));
+            int steps = (int) Math.max(1, Math.ceil((curve.knot(j + 1) - curve.knot(j)) / STEP_MM));
             for (int k = 0; k < steps; k++) {
                 drawn.add(curve.at(curve.knot(j) + (curve.knot(j + 1) - curve.knot(j)) * k / steps));
             }
         }
         drawn.add(nodes.get(nodes.size() - 1));
-        double[] off = offsets(samples, drawn);
+        double[] deviation = deviations(samples, drawn);
         List<Double> more = new ArrayList<>(List.of(knots[0]));
         for (int j = 0; j + 1 < knots.length; j++) {
             double span = knots[j + 1] - knots[j];
-            if (span >= 2 * LEAST_SPAN_MM && keepsOff(samples, off, knots[j], knots[j + 1])) {
+            if (span >= 2 * LEAST_SPAN_MM && deviates(samples, deviation, knots[j], knots[j + 1])) {
                 more.add(knots[j] + span / 2);
             }
             more.add(knots[j + 1]);
@@ -167,47 +180,51 @@ public final class OutlineFit {
         return more.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    /** Signed distances of the samples from the drawn curve, positive to its left; the search walks along with them. */
-    private static double[] offsets(List<Sample> samples, List<Point> drawn) {
-        double[] off = new double[samples.size()];
+    /** The signed distances of the samples from the sampled curve, positive to its left. */
+    private static double[] deviations(List<Sample> samples, List<Point> drawn) {
+        double[] deviation = new double[samples.size()];
         int at = 0;
-        for (int i = 0; i < off.length; i++) {
+        for (int i = 0; i < deviation.length; i++) {
             Point p = samples.get(i).at();
             int best = at;
-            for (int k = at; k < Math.min(at + 40, drawn.size()); k++) {
+            for (int k = at; k < Math.min(at + SEARCH_AHEAD, drawn.size()); k++) {
                 best = drawn.get(k).distance(p) < drawn.get(best).distance(p) ? k : best;
             }
             at = best;
             int a = Math.max(0, Math.min(best, drawn.size() - 2));
             Point before = drawn.get(Math.max(0, a - 1));
             Point direction = drawn.get(a + 1).minus(before).unit();
-            off[i] = direction.cross(p.minus(drawn.get(best)));
+            deviation[i] = direction.cross(p.minus(drawn.get(best)));
         }
-        return off;
+        return deviation;
     }
 
-    private boolean keepsOff(List<Sample> samples, double[] off, double from, double to) {
+    /** Whether the weighted mean deviation over a window exceeds the tolerance with its middle between two knots. */
+    private boolean deviates(List<Sample> samples, double[] deviation, double from, double to) {
         int first = 0;
         double sum = 0;
         double weights = 0;
-        for (int i = 0; i < off.length; i++) {
+        for (int i = 0; i < deviation.length; i++) {
             double s = samples.get(i).s();
-            // An outlier must not buy a node.
-            double kept = Math.max(-4 * toleranceMm, Math.min(4 * toleranceMm, off[i]));
-            sum += samples.get(i).weight() * kept;
+            sum += samples.get(i).weight() * clipped(deviation[i]);
             weights += samples.get(i).weight();
             while (samples.get(first).s() < s - WINDOW_MM) {
-                sum -= samples.get(first).weight() * Math.max(-4 * toleranceMm, Math.min(4 * toleranceMm, off[first]));
+                sum -= samples.get(first).weight() * clipped(deviation[first]);
                 weights -= samples.get(first).weight();
                 first++;
             }
             double middle = s - WINDOW_MM / 2;
-            // The mean of points that count for little is no sharper than they are.
+            // The standard deviation of a point is taken as the inverse square root of its weight.
             double tolerance = toleranceMm / Math.sqrt(weights / (i - first + 1));
             if (middle > from && middle < to && i - first >= 3 && Math.abs(sum / weights) > tolerance) {
                 return true;
             }
         }
         return false;
+    }
+
+    private double clipped(double deviation) {
+        double limit = CLIPPED_AT * toleranceMm;
+        return Math.max(-limit, Math.min(limit, deviation));
     }
 }

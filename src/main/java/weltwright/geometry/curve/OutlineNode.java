@@ -5,7 +5,7 @@ import weltwright.geometry.Point;
 /**
  * A point that an {@link Outline} passes through.
  *
- * @param at where, in mm
- * @param sharp whether the curve may turn a corner here; else it passes smoothly
+ * @param at position, in mm
+ * @param sharp whether the curve may have a corner here; else it is smooth
  */
 public record OutlineNode(Point at, boolean sharp) {}

@@ -8,60 +8,66 @@ import weltwright.geometry.fit.CyclicPoints;
 import weltwright.geometry.fit.CyclicPoints.Sample;
 
 /**
- * A true corner, which any lens rounds off: where the lines through the points on either side meet.
+ * Reconstructs a corner that a lens has rounded off: the intersection of two lines fitted to the measured points on its
+ * two sides. All constants are chosen by eye.
  *
- * @param at where the corner is
- * @param roundedMm how much of the curve on either side is rounded off
+ * @param at position of the corner, in mm
+ * @param roundedMm arc length on either side of the corner that is rounded off and should not be fitted
  */
 record SharpCorner(Point at, double roundedMm) {
-    /** How much of the curve on either side of a corner the lens rounds off. */
+    /** Arc length on either side of a right-angled corner that is rounded off. */
     private static final double ROUNDED_MM = 0.6;
 
-    /** The lines that meet in a corner are fitted to so much of the curve beyond that. */
+    /** Arc length beyond that to which a line is fitted. */
     private static final double REACH_MM = 2;
 
-    /** Rounding reaches so much farther at the most acute of corners than at a square one. */
-    private static final double MOST_STRETCH = 3.5;
+    /** Greatest ratio of the rounded length at an acute corner to that at a right-angled one. */
+    private static final double GREATEST_STRETCH = 3.5;
 
-    /** Lines nearer to parallel than this meet anywhere. */
+    /** Least sine of the angle between two lines whose intersection is used. */
     private static final double LEAST_SINE = 0.15;
 
-    /** A square corner computed farther than this from the measured one is not believed. */
-    private static final double MOST_MM = 1.5;
+    /** Greatest distance of a right-angled corner from the measured one; a farther intersection is discarded. */
+    private static final double GREATEST_SHIFT_MM = 1.5;
 
-    /** A line through fewer points than this, as they count, points anywhere. */
+    /** Least effective number of points for a line. */
     private static final double LEAST_POINTS = 3;
 
-    private static final double LEAST_PART = 0.25;
+    /** Least ratio of the effective number of points to their number for a line. */
+    private static final double LEAST_EFFECTIVE_FRACTION = 0.25;
 
-    /** Where all points near a corner are faint they still say best where its sides run. */
+    /** Added to each weight, so that points of weight 0 determine the lines where there are no others. */
     private static final double FAINT_WEIGHT = 0.01;
 
     /**
+     * Reconstructs the corner at a measured point; the measured point itself where no two lines can be fitted.
+     *
+     * @param run measured points
      * @param index of the point at the corner
-     * @param previous the corner before; the points looked at go no farther
-     * @param next the corner after
+     * @param previous index of the corner before, which bounds the points that are used
+     * @param next index of the corner after
      */
     static SharpCorner of(CyclicPoints run, int index, int previous, int next) {
-        double roomBefore = index == previous ? run.lengthMm() : run.away(index, previous, -1);
-        double roomAfter = index == next ? run.lengthMm() : run.away(index, next, 1);
+        double roomBefore = index == previous ? run.lengthMm() : run.distanceAlong(index, previous, -1);
+        double roomAfter = index == next ? run.lengthMm() : run.distanceAlong(index, next, 1);
         Point measured = run.points().get(index);
         SharpCorner corner = new SharpCorner(measured, ROUNDED_MM);
-        // The more acute a corner, the farther from it it is rounded; how acute it is, the first round tells.
+        // The rounded length depends on the angle, which the first round estimates.
         for (int round = 0; round < 2; round++) {
             Optional<Line> before = Line.from(measured, beside(run, index, -1, roomBefore, corner.roundedMm()));
             Optional<Line> after = Line.from(measured, beside(run, index, 1, roomAfter, corner.roundedMm()));
             if (before.isEmpty()
                     || after.isEmpty()
-                    || Math.abs(before.get().away().cross(after.get().away())) < LEAST_SINE) {
+                    || Math.abs(before.get().outward().cross(after.get().outward())) < LEAST_SINE) {
                 return corner;
             }
             double half = Math.acos(Math.max(
-                            -1, Math.min(1, before.get().away().dot(after.get().away()))))
+                            -1,
+                            Math.min(1, before.get().outward().dot(after.get().outward()))))
                     / 2;
-            double stretch = Math.min(MOST_STRETCH, Math.sin(Math.PI / 4) / Math.sin(half));
-            Point meeting = before.get().meets(after.get());
-            if (meeting.distance(measured) > MOST_MM * Math.max(1, stretch)) {
+            double stretch = Math.min(GREATEST_STRETCH, Math.sin(Math.PI / 4) / Math.sin(half));
+            Point meeting = before.get().intersection(after.get());
+            if (meeting.distance(measured) > GREATEST_SHIFT_MM * Math.max(1, stretch)) {
                 return corner;
             }
             corner = new SharpCorner(meeting, ROUNDED_MM * Math.max(1, stretch));
@@ -69,28 +75,28 @@ record SharpCorner(Point at, double roundedMm) {
         return corner;
     }
 
-    /** The points to one side of a corner, beyond what is rounded off. */
+    /** The points on one side of a corner, beyond the rounded length. */
     private static List<Sample> beside(CyclicPoints run, int index, int step, double room, double roundedMm) {
         double rounded = Math.min(roundedMm, room / 4);
         double reach = Math.min(rounded + REACH_MM, room - rounded);
         List<Sample> beside = new ArrayList<>();
         for (int k = 1; k < run.size() / 2; k++) {
             int i = Math.floorMod(index + step * k, run.size());
-            double away = run.away(index, i, step);
-            if (away > reach) {
+            double distance = run.distanceAlong(index, i, step);
+            if (distance > reach) {
                 break;
             }
-            if (away > rounded) {
-                beside.add(new Sample(away, run.points().get(i), run.weight()[i] + FAINT_WEIGHT));
+            if (distance > rounded) {
+                beside.add(new Sample(distance, run.points().get(i), run.weight()[i] + FAINT_WEIGHT));
             }
         }
         return beside;
     }
 
-    /** @param away the direction away from the corner */
-    private record Line(Point through, Point away) {
+    /** @param outward unit direction away from the corner */
+    private record Line(Point through, Point outward) {
 
-        /** The line of least squares through points beside a corner, by the axis of their inertia, if they make one. */
+        /** Fits a line by orthogonal least squares: the principal axis of inertia of the points. */
         static Optional<Line> from(Point corner, List<Sample> points) {
             double weights = 0;
             double squares = 0;
@@ -100,8 +106,9 @@ record SharpCorner(Point at, double roundedMm) {
                 squares += point.weight() * point.weight();
                 middle = middle.plus(point.at().times(point.weight()));
             }
-            // Where a few points count for all of them (Kish's effective number) they make no line.
-            if (points.isEmpty() || weights * weights / squares < Math.max(LEAST_POINTS, LEAST_PART * points.size())) {
+            // Kish's effective sample size.
+            if (points.isEmpty()
+                    || weights * weights / squares < Math.max(LEAST_POINTS, LEAST_EFFECTIVE_FRACTION * points.size())) {
                 return Optional.empty();
             }
             middle = middle.times(1 / weights);
@@ -116,13 +123,13 @@ record SharpCorner(Point at, double roundedMm) {
             }
             double angle = Math.atan2(2 * xy, xx - yy) / 2;
             Point direction = new Point(Math.cos(angle), Math.sin(angle));
-            boolean outward = direction.dot(middle.minus(corner)) > 0;
-            return Optional.of(new Line(middle, outward ? direction : direction.times(-1)));
+            boolean pointsOutward = direction.dot(middle.minus(corner)) > 0;
+            return Optional.of(new Line(middle, pointsOutward ? direction : direction.times(-1)));
         }
 
-        Point meets(Line other) {
-            double t = other.through.minus(through).cross(other.away) / away.cross(other.away);
-            return through.plus(away.times(t));
+        Point intersection(Line other) {
+            double t = other.through.minus(through).cross(other.outward) / outward.cross(other.outward);
+            return through.plus(outward.times(t));
         }
     }
 }

@@ -5,13 +5,15 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Measured points in order, the last followed by the first.
+ * A cyclic sequence of weighted measured points: the last is followed by the first.
  *
- * @param points each once
- * @param weight how much each counts; not negative
- * @param station how far along the points each is, in mm, and after the last the length of it all
+ * @param points in order, in mm; the first is not repeated at the end
+ * @param weight of each point in a least squares fit; not negative
+ * @param station arc length from the first point to each point, in mm; one entry more than points, the last of which is
+ *     the length of the closed chain
  */
 public record CyclicPoints(List<Point> points, double[] weight, double[] station) {
+    /** Computes the stations of points. */
     public static CyclicPoints of(List<Point> points, double[] weight) {
         return new CyclicPoints(points, weight, Polyline.closed(points).stationsMm());
     }
@@ -25,17 +27,23 @@ public record CyclicPoints(List<Point> points, double[] weight, double[] station
     }
 
     /**
-     * How far it is from one point to another along the run: onwards where {@code step} is 1, backwards where it is -1.
+     * The arc length from one point to another along the chain, in mm, from 0 up to its length.
+     *
+     * @param from index of the first point
+     * @param to index of the second point
+     * @param step 1 to measure in the order of the points, -1 against it
      */
-    public double away(int from, int to, int step) {
+    public double distanceAlong(int from, int to, int step) {
         double s = (station[to] - station[from]) * step;
         return s < 0 ? s + lengthMm() : s;
     }
 
     /**
-     * One of its points.
+     * A weighted point on part of the chain.
      *
-     * @param s how far it is along the run from where one looks, in mm
+     * @param s arc length from a reference point of the chain, in mm
+     * @param at position, in mm
+     * @param weight in a least squares fit; not negative
      */
     public record Sample(double s, Point at, double weight) {}
 }

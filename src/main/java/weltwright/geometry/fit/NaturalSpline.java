@@ -3,11 +3,16 @@ package weltwright.geometry.fit;
 import java.util.Arrays;
 
 /**
- * The natural cubic spline through values at increasing knots: two times continuously differentiable, its second
- * derivative zero at both ends, the smoothest such curve in the sense of the integral of the squared second derivative.
+ * The natural cubic spline through values at increasing knots. It is twice continuously differentiable, has zero second
+ * derivatives at both ends, and minimizes the integral of the squared second derivative.
  *
- * <p>Source: de Boor, <i>A Practical Guide to Splines</i>, chapter IV; the tridiagonal system for the second
+ * <p>Source: de Boor, <i>A Practical Guide to Splines</i>, chapter IV. The tridiagonal system for the second
  * derivatives is solved by the Thomas algorithm.
+ *
+ * <p>Hipparchus 4.0.2 has the same spline ({@code SplineInterpolator}, for three knots or more), which is as fast and
+ * agrees within 3e-15 of the values. It is not used because its rounding is different: the offset curves of a pattern
+ * amplify that, so that vertices of the sample patterns moved by up to 0.055 mm, and a stored job would no longer give
+ * the same pattern.
  */
 public final class NaturalSpline {
     private final double[] knots;
@@ -15,6 +20,8 @@ public final class NaturalSpline {
     private final double[] seconds;
 
     /**
+     * Interpolates values.
+     *
      * @param knots strictly increasing, at least two
      * @param values one for each knot
      */
@@ -24,6 +31,7 @@ public final class NaturalSpline {
         this.seconds = secondDerivatives(knots, values);
     }
 
+    /** The value at {@code t}; beyond the first and the last knot the outermost cubic is extrapolated. */
     public double at(double t) {
         int found = Arrays.binarySearch(knots, t);
         int i = Math.max(0, Math.min(found >= 0 ? found : -found - 2, knots.length - 2));

@@ -139,7 +139,7 @@ record FinishedSheath(
         Point within = holes.get(holes.size() / 2);
         for (Mark mark : piece.marks()) {
             if (mark.kind() == Mark.Kind.FOLD) {
-                part = part.within(side(mark.line(), within));
+                part = part.intersection(side(mark.line(), within));
             }
         }
         return part;

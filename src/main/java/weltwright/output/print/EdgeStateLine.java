@@ -64,7 +64,7 @@ public final class EdgeStateLine {
         }
         Polyline line = edge.line();
         if (line.closed()) {
-            line = line.part(0, line.lengthMm());
+            line = line.stretch(0, 0);
         }
         Geometry offset = OffsetCurve.getCurve(line.lineString(), INSIDE_MM);
         Geometry longest = null;

@@ -149,7 +149,7 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
         double from = 0;
         for (double[] gap : gaps) {
             if (gap[0] > from + SHORTEST_STROKE_MM) {
-                strokes.add(row.part(from, Math.min(gap[0], length)));
+                strokes.add(row.stretch(from, Math.min(gap[0], length)));
             }
             from = Math.max(from, gap[1]);
         }

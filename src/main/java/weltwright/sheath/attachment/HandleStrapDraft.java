@@ -130,12 +130,12 @@ public final class HandleStrapDraft {
     /** Returns whether an extension of the back holds the rivet and reaches past the strap above it. */
     private boolean holds(Region standing, Point at) {
         double past = choice.leather().widthMm() / 2 + CLEAR_MM;
-        return standing.keeps(at, rivet.leastToEdgeMm()) && standing.keeps(at.minus(new Point(past, 0)), 0);
+        return standing.contains(at, rivet.leastToEdgeMm()) && standing.contains(at.minus(new Point(past, 0)), 0);
     }
 
     /** Returns whether a tongue overlaps the part of a tail that is folded back. */
     private static boolean overlaps(BackExtension tongue, BackExtension tail) {
-        Region foldedBack = tail.region().minus(tail.standing());
+        Region foldedBack = tail.region().difference(tail.standing());
         return tongue.region().grown(tongue.filletMm()).area().intersects(foldedBack.area());
     }
 

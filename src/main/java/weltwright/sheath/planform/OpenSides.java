@@ -133,7 +133,7 @@ public final class OpenSides {
 
     private Region cutOff(Region welt, double atMm, double stitchMm) {
         Point at = row.at(atMm);
-        if (!welt.keeps(at, 0)) {
+        if (!welt.contains(at, 0)) {
             return welt;
         }
         Point stitch = row.at(stitchMm);

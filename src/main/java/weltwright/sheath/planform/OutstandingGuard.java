@@ -53,7 +53,7 @@ public record OutstandingGuard(
             Polyline level = level(whole, guard, side);
             if (standsOutMm(whole, level, side) > spec.leather().giveMm()) {
                 sides.add(side);
-                without = without.minus(beyond(level, side));
+                without = without.difference(beyond(level, side));
             }
         }
         if (sides.isEmpty()) {
@@ -70,7 +70,7 @@ public record OutstandingGuard(
                     "Choose a strap round the handle.");
         }
         Knife level = new Knife(
-                Outline.polygon(without.cleaned(SPECK_MM).boundary().points()),
+                Outline.polygon(without.simplified(SPECK_MM).boundary().points()),
                 knife.landmarks(),
                 knife.spineThicknessMm(),
                 knife.handleThicknessMm(),

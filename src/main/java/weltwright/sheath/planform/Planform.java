@@ -105,13 +105,13 @@ public final class Planform {
         }
         outer = this.cavity
                 .grown(spec.welt().innerMarginMm() + spec.stitching().marginMm())
-                .within(throat.below(0))
+                .intersection(throat.below(0))
                 .withCornersRounded(spec.stitching().marginMm());
-        Region band = outer.minus(this.cavity);
+        Region band = outer.difference(this.cavity);
         openSides = guard.map(g -> OpenSides.past(g, row, spec, weltMm)).orElse(OpenSides.none(row));
         sewnMm = folded() ? sewnLength() : openSides.toMm();
         if (spec.kind() == SheathKind.PANELS_EDGE_WELT) {
-            welt = openSides.cutOff(band.minus(spineSide(cavity)));
+            welt = openSides.cutOff(band.difference(spineSide(cavity)));
             weltedMm = weltedLength();
         } else {
             welt = openSides.cutOff(folded() ? cutOffBeforeFold(band) : band);
@@ -218,7 +218,7 @@ public final class Planform {
 
     /** The sewn sheath from above: from its outer edge to the fold or to the outer edge on the spine's side. */
     public Region sewn() {
-        return folded() ? outer.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm)) : outer;
+        return folded() ? outer.intersection(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm)) : outer;
     }
 
     /**
@@ -277,7 +277,7 @@ public final class Planform {
     private Polyline rowToItsEnd(Region rows, ThroatCut cut) {
         Region sewn = cut.below(cut.alongMm(spec.stitching().marginMm()));
         if (folded()) {
-            sewn = sewn.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm));
+            sewn = sewn.intersection(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm));
         }
         Polyline part = rows.boundaryWithin(sewn);
         Point a = part.points().get(0);
@@ -316,7 +316,7 @@ public final class Planform {
 
     /** Square to the row, so that the welt's end has no thin corner. */
     private Region cutOffBeforeFold(Region band) {
-        Region half = band.within(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm));
+        Region half = band.intersection(Region.box(-FAR_MM, -FAR_MM, FAR_MM, foldMm));
         List<Region> parts =
                 half.cutInTwo(row.points().get(lastOfWelt), alongRow(lastOfWelt).left());
         Point first = row.points().get(0);
@@ -331,7 +331,7 @@ public final class Planform {
             kept++;
         }
         double margin = Math.min(spec.stitching().marginMm(), spec.welt().innerMarginMm());
-        while (kept < row.points().size() && welt.keeps(row.points().get(kept), margin - SPARE_MM)) {
+        while (kept < row.points().size() && welt.contains(row.points().get(kept), margin - SPARE_MM)) {
             kept++;
         }
         return kept == 0 ? 0 : s[kept - 1];

@@ -152,7 +152,7 @@ class OverwriteTest {
     void aStretchSomebodyLookedAtIsWorkToo() throws IOException {
         Path photo = photo("IMG_0001.jpg", HERS);
         Job traced = begunFrom(photo).withTrace(TestJobs.full().trace().orElseThrow());
-        putInPlace(traced.withLookedAt(traced.unsure().get(0)));
+        putInPlace(traced.withReviewed(traced.unsure().get(0)));
         CommandLineRun.of("make", photo, "-o", out).fails(CommandLineApplication.USER_ERROR, "corrected by hand");
     }
 

@@ -63,15 +63,15 @@ class OutlineEditTest {
 
     @Test
     void aCornerMadeSmoothIsRoundAndASmoothNodeMadeACornerMayTurn() {
-        Outline round = OutlineEdit.turned(RECTANGLE, 2, false);
+        Outline round = OutlineEdit.withSharpness(RECTANGLE, 2, false);
         assertThat(round.nodes().get(2)).isEqualTo(new OutlineNode(new Point(100, 30), false));
         assertThat(new CornerFinder(round.sampled(0.2).resampled(0.2)).find()).hasSize(3);
-        assertThat(OutlineEdit.turned(round, 2, true)).isEqualTo(RECTANGLE);
+        assertThat(OutlineEdit.withSharpness(round, 2, true)).isEqualTo(RECTANGLE);
     }
 
     @Test
     void saysWhyItCannot() {
-        assertThatThrownBy(() -> OutlineEdit.turned(CIRCLE, 0, false))
+        assertThatThrownBy(() -> OutlineEdit.withSharpness(CIRCLE, 0, false))
                 .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("one corner at least");
         assertThatThrownBy(() -> OutlineEdit.removed(CIRCLE, 0)).hasMessageContaining("one corner at least");
@@ -104,8 +104,8 @@ class OutlineEditTest {
     @Test
     void aRedrawnStretchRunsAlongItsPointsAndTheRestStays() {
         Polyline bulge = bulge();
-        Outline redrawn = OutlineEdit.redrawn(RECTANGLE, OutlineEdit.alongside(RECTANGLE, bulge.reversed()));
-        assertThat(redrawn).isEqualTo(OutlineEdit.redrawn(RECTANGLE, OutlineEdit.alongside(RECTANGLE, bulge)));
+        Outline redrawn = OutlineEdit.redrawn(RECTANGLE, OutlineEdit.oriented(RECTANGLE, bulge.reversed()));
+        assertThat(redrawn).isEqualTo(OutlineEdit.redrawn(RECTANGLE, OutlineEdit.oriented(RECTANGLE, bulge)));
         assertThat(redrawn.nodes()).containsAll(RECTANGLE.nodes()).hasSizeLessThan(20);
         for (Point p : redrawn.sampled(0.25).points()) {
             double x = p.x();

@@ -89,7 +89,7 @@ public final class TaskQueue {
     public static String defectMessage(String activity, Throwable cause) {
         return "Something inside the program failed (" + activity
                 + "). Your job is as it was: save it, then try again. "
-                + DefectLog.usual().keep(activity, cause);
+                + DefectLog.standard().append(activity, cause);
     }
 
     private void notifyListeners() {

@@ -77,7 +77,7 @@ final class NodeEditor {
     /** Makes a corner smooth, or a smooth node a corner. */
     void toggleCorner(MovableNode node) {
         boolean sharp = node(node).sharp();
-        editOutline(outline -> OutlineEdit.turned(outline, node.index(), !sharp));
+        editOutline(outline -> OutlineEdit.withSharpness(outline, node.index(), !sharp));
     }
 
     /** Returns the outline from one node on to another. */

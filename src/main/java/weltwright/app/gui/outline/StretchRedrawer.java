@@ -91,7 +91,7 @@ final class StretchRedrawer {
     }
 
     private Redrawn redrawn(Job job, Silhouette before, Polyline stroke, double maxDistanceMm) {
-        Polyline rough = OutlineEdit.alongside(before.outline(), stroke);
+        Polyline rough = OutlineEdit.oriented(before.outline(), stroke);
         Polyline line = job.photo().isPresent() && job.trace().isPresent()
                 ? snapper(job.photo().get(), job.trace().get(), job.settings()).snap(before, rough, maxDistanceMm)
                 : rough.smoothed(DRAWN_SIGMA_MM, STEP_MM);
@@ -130,7 +130,7 @@ final class StretchRedrawer {
         model.change(job -> {
             Job reviewed = job;
             for (UncertainStretch uncertain : redrawn.reviewed()) {
-                reviewed = reviewed.withLookedAt(uncertain);
+                reviewed = reviewed.withReviewed(uncertain);
             }
             return reviewed.withSilhouette(redrawn.silhouette().get());
         });

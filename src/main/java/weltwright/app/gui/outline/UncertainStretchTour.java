@@ -59,7 +59,7 @@ final class UncertainStretchTour {
         }
         UncertainStretch stretch = current().get();
         int index = model.job().unsure().indexOf(stretch);
-        model.change(job -> job.withLookedAt(stretch));
+        model.change(job -> job.withReviewed(stretch));
         List<UncertainStretch> left = model.job().unsure();
         return left.isEmpty() ? Optional.empty() : Optional.of(select(left.get(index % left.size())));
     }

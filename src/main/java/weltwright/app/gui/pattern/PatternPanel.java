@@ -82,8 +82,8 @@ public final class PatternPanel extends JPanel {
                 model,
                 tasks,
                 "Drawing the pattern",
-                SheathDesign.Asked::of,
-                SheathDesign.Asked::fitted,
+                SheathDesign.Input::of,
+                SheathDesign.Input::design,
                 this::setDesign);
         showTab(PatternTab.PATTERN);
     }

@@ -27,7 +27,7 @@ import weltwright.sheath.hardware.HardwareList;
 final class JobFileActions {
     private static final String EXTENSION = JobFile.EXTENSION.substring(1);
     private static final String JOBS = "Jobs (*" + JobFile.EXTENSION + ")";
-    private static final String BACKUP_EXTENSION = Backup.ENDING.substring(1);
+    private static final String BACKUP_EXTENSION = Backup.SUFFIX.substring(1);
 
     private final JobModel model;
     private final TaskQueue tasks;
@@ -174,7 +174,7 @@ final class JobFileActions {
 
     /** A job that was opened from a backup has no file: saving asks for one and keeps the backup. */
     private static boolean isBackup(Path file) {
-        return file.toString().endsWith(Backup.ENDING);
+        return file.toString().endsWith(Backup.SUFFIX);
     }
 
     /** The content of a file: a job, or a photo with the calibrated lens of its phone, if there is one. */

@@ -192,7 +192,7 @@ public final class MainWindow {
         SwingUtilities.invokeLater(() -> {
             Preferences preferences = Preferences.userRoot().node(PREFERENCES);
             Theme.load(preferences).install();
-            MainWindow window = new MainWindow(preferences, PhoneLensStore.usual());
+            MainWindow window = new MainWindow(preferences, PhoneLensStore.standard());
             window.show();
             file.ifPresent(window.jobFiles::open);
         });

@@ -97,7 +97,7 @@ public final class FileDialogs {
     public Optional<Path> chooseSaveFile(
             String title, String proposed, String description, String extension, FileKind fileKind) {
         JFileChooser chooser = createChooser(title, description, extension);
-        String name = FileNames.beginning(proposed, List.of("." + extension + Backup.ENDING));
+        String name = FileNames.truncated(proposed, List.of("." + extension + Backup.SUFFIX));
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + "." + extension));
         return chooseSaveFile(chooser, extension, fileKind);
     }
@@ -110,7 +110,7 @@ public final class FileDialogs {
     public Optional<Path> chooseSaveFileBeside(
             Path existing, String title, String description, String extension, FileKind fileKind) {
         JFileChooser chooser = createChooser(title, description, extension);
-        chooser.setSelectedFile(FileNames.free(existing.toAbsolutePath()).toFile());
+        chooser.setSelectedFile(FileNames.unused(existing.toAbsolutePath()).toFile());
         return chooseSaveFile(chooser, extension, fileKind);
     }
 

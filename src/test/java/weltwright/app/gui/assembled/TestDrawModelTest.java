@@ -11,10 +11,10 @@ import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
 
 class TestDrawModelTest {
-    private static final SheathDesign FITTED = new SheathDesign.Asked(
+    private static final SheathDesign FITTED = new SheathDesign.Input(
                     OutlinedJobs.outlined().knife(),
                     SheathSpec.standard(SheathKind.PANELS).withHandleDepthMm(30))
-            .fitted();
+            .design();
 
     private final TestDrawModel model = new TestDrawModel();
 
