@@ -63,6 +63,6 @@ class RectangleEdgesTest {
         }
         GroundObservation observation = RectangleEdges.observation(points);
         assertThat(observation.edges()).hasSize(truth.size());
-        assertThat(observation.foundPart()).isEqualTo(20 / (4.0 * RectangleSideDetector.PLACES));
+        assertThat(observation.foundPart()).isEqualTo(20 / (4.0 * RectangleSideDetector.PROFILES));
     }
 }

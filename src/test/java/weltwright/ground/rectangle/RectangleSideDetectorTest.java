@@ -52,7 +52,8 @@ class RectangleSideDetectorTest {
     void followsTheEdgeWhereItIsSeen(double hiddenPart) {
         for (int sign : new int[] {1, -1}) {
             List<Point> points = detect(picture(sign > 0, hiddenPart), sign);
-            assertThat(points).hasSizeGreaterThan((int) (0.9 * (1 - hiddenPart - 0.1) * RectangleSideDetector.PLACES));
+            assertThat(points)
+                    .hasSizeGreaterThan((int) (0.9 * (1 - hiddenPart - 0.1) * RectangleSideDetector.PROFILES));
             assertThat(points).allMatch(p -> Math.abs(p.y() - edge(p.x())) < 0.15);
         }
     }

@@ -25,18 +25,21 @@ class LatticeGrowthTest {
     }
 
     @Test
-    void theAutocorrelationHasItsKnotsAtTheSteps() {
+    void theAutocorrelationPeaksAtTheSteps() {
         Mat patch = new Mat();
         RULING.picture().submat(new Rect(100, 100, 192, 192)).convertTo(patch, CvType.CV_32F);
-        PatchAutocorrelation echo = new PatchAutocorrelation(patch);
-        // Moves are kept downwards only, so the way up is looked for down.
+        PatchAutocorrelation autocorrelation = new PatchAutocorrelation(patch);
+        // Only downward displacements are stored.
         Point down = RULING.up().times(-1);
-        assertThat(echo.knot(down.unit()).orElseThrow().distance(down)).isLessThan(1);
+        assertThat(autocorrelation.firstPeak(down.unit()).orElseThrow().distance(down))
+                .isLessThan(1);
         Point left = RULING.right().times(-1);
-        assertThat(echo.knot(left.unit()).orElseThrow().distance(left)).isLessThan(1);
-        assertThat(echo.along(down.unit()))
+        assertThat(autocorrelation.firstPeak(left.unit()).orElseThrow().distance(left))
+                .isLessThan(1);
+        assertThat(autocorrelation.meanAlong(down.unit()))
                 .as("along lines against aslant")
-                .isGreaterThan(2 * echo.along(down.plus(left.times(0.4)).unit()));
+                .isGreaterThan(
+                        2 * autocorrelation.meanAlong(down.plus(left.times(0.4)).unit()));
     }
 
     @Test
