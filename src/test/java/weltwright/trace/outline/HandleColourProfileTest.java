@@ -43,7 +43,7 @@ class HandleColourProfileTest {
     @Test
     void knowsHowFarTheColoursAreApart() {
         double distance = Math.sqrt(90 * 90 + 60 * 60 + 10 * 10);
-        assertThat(profile(HANDLE).apart()).isCloseTo(distance / 2, within(0.01 * distance));
-        assertThat(profile(BLADE).apart()).isCloseTo(0, within(1e-6));
+        assertThat(profile(HANDLE).separation()).isCloseTo(distance / 2, within(0.01 * distance));
+        assertThat(profile(BLADE).separation()).isCloseTo(0, within(1e-6));
     }
 }

@@ -81,7 +81,7 @@ class ErrorEstimatorTest {
         Mat plain = new Mat(100, 100, CvType.CV_8UC3, Scalar.all(120));
         MatOfByte png = new MatOfByte();
         Imgcodecs.imencode(".png", plain, png);
-        budget = ErrorEstimator.of(
+        budget = ErrorEstimator.estimate(
                 new ViewSolver.Solution(above, covariance, 0.1, 50, 0, 1e-6),
                 new Ground(),
                 new TraceableGround.HiddenArea(Polyline.closed(circle), 0, null, null, null, false, 0),
