@@ -17,18 +17,16 @@ import weltwright.app.cli.TerminalProgress;
 import weltwright.app.gui.shell.MainWindow;
 import weltwright.io.UnfinishedFiles;
 
-/**
- * The program's front door: the window where nothing is given, or a file alone to open in it; else the command line.
- */
+/** Starts the program: the window without arguments or with a single file to open, else the command line. */
 public final class Weltwright {
-    /** U+FFFD stands for what could not be decoded. */
+    /** Stands for bytes that could not be decoded (U+FFFD of the Unicode Standard). */
     private static final char REPLACEMENT_CHARACTER = '\uFFFD';
 
     private Weltwright() {}
 
-    /** Starts the window or a command, and for a command ends the process with its code. */
+    /** Opens the window, or runs a command and ends the process with its exit code. */
     public static void main(String[] args) {
-        LogManager.getLogManager().reset(); // what libraries log helps no user
+        LogManager.getLogManager().reset(); // the log messages of libraries are of no use to the user
         exitOnGarbledNames(args);
         UnfinishedFiles.removeAll();
         if (args.length == 0) {
@@ -41,8 +39,8 @@ public final class Weltwright {
     }
 
     /**
-     * Where the system's locale is C or POSIX, Java puts a replacement character for each byte of a name outside
-     * English, and no such file can be opened; so nothing is begun.
+     * Exits where an argument or the working directory contains replacement characters. In the locales C and POSIX Java
+     * decodes each byte of a name that is not ASCII as such a character, and cannot open such a file.
      */
     private static void exitOnGarbledNames(String[] args) {
         String folder = System.getProperty("user.dir");
@@ -73,7 +71,7 @@ public final class Weltwright {
                 return;
             }
         } catch (AWTError e) {
-            // A display is named, but nothing answers there: the same as none.
+            // DISPLAY is set, but there is no display.
         }
         System.err.println("There is no screen to open the window on."
                 + " Start it on a desktop, or give a command: --help tells which.");
@@ -82,12 +80,12 @@ public final class Weltwright {
 
     @SuppressWarnings("SystemConsoleNull") // jdk.console keeps it null where there is none
     private static int runCommand(String[] args) {
-        System.setProperty("java.awt.headless", "true"); // no second icon in the dock for a command
-        // From Java 22 on there is a console even on a pipe, unless this one is asked for.
+        System.setProperty("java.awt.headless", "true"); // without this macOS shows an icon in the dock
+        // From Java 22 on, System.console() is not null on a pipe unless the provider is java.base.
         System.setProperty("jdk.console", "java.base");
         Console console = System.console();
         Charset terminal = console == null ? Charset.defaultCharset() : console.charset();
-        // With ASCII alone, names of customers would become question marks; UTF-8 says the same where ASCII does.
+        // ASCII would replace letters in names by question marks; UTF-8 is the same for ASCII characters.
         Charset charset = terminal.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : terminal;
         PrintWriter out = new PrintWriter(System.out, true, charset);
         PrintWriter err = new PrintWriter(System.err, true, charset);

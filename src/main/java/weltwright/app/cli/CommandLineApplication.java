@@ -12,15 +12,16 @@ import weltwright.job.PhoneLensStore;
 import weltwright.trace.ground.GroundSizeUnknownException;
 
 /**
- * The command line. Whatever happens, the user gets plain words and a code:
+ * Runs a command of the command line and returns its exit code, without throwing any exception:
  *
  * <ul>
- *   <li>{@value #DONE}: it is done;
- *   <li>{@value #TROUBLE}: it could not be done, and the user can put that right ({@link UserFacingException});
- *   <li>{@value #MISUSE}: the command was not understood;
- *   <li>{@value #DEFECT}: the program has a defect; what happened is in a log file;
- *   <li>{@value #UNTOLD}: it is done, but what there was to say could not be written, since nobody reads it any more or
- *       the disk is full. EX_IOERR of BSD's {@code sysexits.h}, as 70 is its EX_SOFTWARE.
+ *   <li>{@value #SUCCESS}: the command succeeded;
+ *   <li>{@value #USER_ERROR}: it failed for a reason that the user can put right ({@link UserFacingException});
+ *   <li>{@value #USAGE_ERROR}: its arguments are not valid;
+ *   <li>{@value #INTERNAL_ERROR}: it failed by a defect of the program, which is in the log file; EX_SOFTWARE of BSD's
+ *       {@code sysexits.h};
+ *   <li>{@value #OUTPUT_ERROR}: it succeeded, but its report could not be written, since the pipe is closed or the disk
+ *       is full; EX_IOERR of {@code sysexits.h}.
  * </ul>
  */
 public final class CommandLineApplication {
@@ -36,18 +37,18 @@ public final class CommandLineApplication {
     private CommandLineApplication() {}
 
     /**
-     * Carries out one command.
+     * Runs one command.
      *
-     * @param out for what the command has to tell
-     * @param err for what went wrong
-     * @param terminal where the steps of long work are shown
-     * @return the code to end the program with
+     * @param out for the report of the command
+     * @param err for error messages
+     * @param terminal for the progress of long work
+     * @return exit code of the process
      */
     public static int run(String[] args, PrintWriter out, PrintWriter err, TerminalProgress terminal) {
         return run(args, out, err, terminal, PhoneLensStore.standard());
     }
 
-    /** The same with the phones that are kept elsewhere than usual. */
+    /** Runs one command with another store of lenses than the user's. */
     static int run(
             String[] args, PrintWriter out, PrintWriter err, TerminalProgress terminal, PhoneLensStore lensStore) {
         try {
@@ -56,7 +57,8 @@ public final class CommandLineApplication {
                     .setOut(out)
                     .setErr(err)
                     .setCaseInsensitiveEnumValuesAllowed(true)
-                    .setOverwrittenOptionsAllowed(true) // the last one holds: a file of options can be departed from
+                    .setOverwrittenOptionsAllowed(
+                            true) // the last one counts, so that an options file can be overridden
                     .setParameterExceptionHandler((e, given) -> reportUsageError(e, err))
                     .setExecutionExceptionHandler((e, command, parsed) -> reportFailure(e, err))
                     .setExpandAtFiles(false)
@@ -66,7 +68,7 @@ public final class CommandLineApplication {
                 return OUTPUT_ERROR;
             }
             return code;
-        } catch (UserFacingException | Error e) { // such as a missing native library, which picocli lets through
+        } catch (UserFacingException | Error e) { // such as a missing native library; picocli does not handle errors
             return reportFailure(e, err);
         } finally {
             out.flush();
@@ -85,7 +87,7 @@ public final class CommandLineApplication {
                 .addSubcommand(new LicencesCommand());
     }
 
-    /** Defaults are told only once the words are parsed, for the help: an option that is left out must stay empty. */
+    /** Sets the default values after parsing, for the help alone: an option that is not given must stay empty. */
     private static int execute(CommandLine root, ParseResult parsed) {
         root.setDefaultValueProvider(new DefaultValues());
         return new RunLast().execute(parsed);

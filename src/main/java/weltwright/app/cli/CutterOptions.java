@@ -5,7 +5,7 @@ import picocli.CommandLine.Option;
 import weltwright.output.cutter.CutterBed;
 import weltwright.output.cutter.LeatherSide;
 
-/** The cutting machine that SVG and DXF are for. */
+/** The options for the cutting machine. */
 final class CutterOptions {
     @Option(
             names = "--bed-width",

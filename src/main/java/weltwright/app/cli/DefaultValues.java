@@ -21,8 +21,8 @@ import weltwright.units.Length;
 import weltwright.units.PrintScale;
 
 /**
- * What holds for a new job where an option is left out, as one would type it: for the help alone. An option that is
- * left out has no value of its own, since it leaves what a job holds.
+ * The values of a new job for each option, as a user would type them, for {@code ${DEFAULT-VALUE}} in the help. They
+ * are not applied: an option that is not given leaves the value of the job.
  */
 final class DefaultValues implements IDefaultValueProvider {
     private static final String NONE = "none";
@@ -135,7 +135,7 @@ final class DefaultValues implements IDefaultValueProvider {
         return mm.isPresent() ? format(mm.getAsDouble()) : fallback;
     }
 
-    /** In inches where hundredths of a mm do not tell it: 3.175 mm are 1/8in. */
+    /** Formats a length in mm; in inches where it is no multiple of 0.01 mm, such as 1/8in for 3.175 mm. */
     private static String format(double mm) {
         boolean hundredths = Math.abs(100 * mm - Math.rint(100 * mm)) < 1e-9;
         Length length = new Length(mm);

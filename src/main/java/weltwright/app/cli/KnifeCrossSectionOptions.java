@@ -6,7 +6,7 @@ import weltwright.job.JobFields;
 import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Grind;
 
-/** What is told about the knife that no photo shows. */
+/** The options for the knife's cross-sections. */
 final class KnifeCrossSectionOptions {
     @Option(
             names = "--edge-thickness",
@@ -38,7 +38,7 @@ final class KnifeCrossSectionOptions {
                             + " Default: ${DEFAULT-VALUE}.")
     private @Nullable String handleSquareness;
 
-    /** What is known with what was given in place of what was there. */
+    /** Returns the shape with the given options applied. */
     CrossSectionShape applyTo(CrossSectionShape before) {
         Grind grindOfKind = before.grind().with(grind == null ? before.grind().kind() : grind);
         Grind given = new Grind(

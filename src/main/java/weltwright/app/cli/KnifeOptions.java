@@ -18,7 +18,7 @@ import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.Length;
 
-/** What is told about the knife and its photo. */
+/** The options for the knife, its ground and its photo. */
 final class KnifeOptions {
     @Option(
             names = "--handle-thickness",
@@ -95,13 +95,13 @@ final class KnifeOptions {
                     + " find: where the outline shows one. none: there is none. Default: ${DEFAULT-VALUE}.")
     private @Nullable String guard;
 
-    /** The trace with what was told of its sides and its guard. */
+    /** Returns the trace with the options for edge side and guard applied. */
     Trace applyTo(Trace trace) {
         Trace sided = otherSide ? trace.withOtherSide() : trace;
         return sided.withGuard(guard(sided.silhouette()));
     }
 
-    /** The job with what was told of its knife's sides and guard; corrections by hand stay. */
+    /** Returns the job with the options for edge side and guard applied; manual corrections remain. */
     Job applyTo(Job job) {
         Job sided = withSide(job);
         return guard == null
@@ -129,8 +129,8 @@ final class KnifeOptions {
     }
 
     /**
-     * The job with edge and spine exchanged where that is told. Other than proposed it is other for good, however often
-     * that is said, or a command given again for what it made would turn it back.
+     * Returns the job with edge and spine exchanged where the option asks for it and the sides are as proposed by the
+     * trace. So a repeated command on its own output does not exchange them back.
      */
     private Job withSide(Job job) {
         return otherSide
@@ -141,14 +141,14 @@ final class KnifeOptions {
                 : job;
     }
 
-    /** An outline that was not traced proposes its own side, until somebody says which it is. */
+    /** Returns whether the sides are as traced; for an outline without a trace, whether the user has not set them. */
     private static boolean isSideAsProposed(Silhouette silhouette, Job job) {
         return job.trace()
                 .map(trace -> trace.silhouette().spineOnLeft() == silhouette.spineOnLeft())
                 .orElse(job.spineOnLeft().isEmpty());
     }
 
-    /** The settings with what was given in place of what was there. */
+    /** Returns the settings with the given options applied. */
     TraceSettings applyTo(TraceSettings settings) {
         return new TraceSettings(
                 handleThickness == null
@@ -198,7 +198,7 @@ final class KnifeOptions {
         return GroundChoice.parse(words.replaceFirst("(?i) at .*", "") + " at " + corners);
     }
 
-    /** A wrong thickness makes a wrong size, and nobody sees it in the picture. */
+    /** Prints the assumed handle thickness where the option is missing, since an error in it changes all sizes. */
     void printThicknessReminder(TraceSettings settings, PrintWriter out) {
         if (handleThickness == null) {
             out.println("The handle was taken to be " + new Length(settings.handleThicknessMm()).inMillimetres()

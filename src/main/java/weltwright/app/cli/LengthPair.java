@@ -9,12 +9,12 @@ import weltwright.units.LengthField;
 import weltwright.units.PrintScale;
 
 /**
- * Two lengths that are typed together, with a comma between them: on a printed page across and down, or the two ends of
- * a guard.
+ * An option value of two lengths with a comma between them: measures across and down a printed page, or the ends of a
+ * guard.
  *
- * @param across the first length
- * @param down the second
- * @param nominalMm what both would be on a true page; 1 where they are no part of a page
+ * @param across first length
+ * @param down second length
+ * @param nominalMm both lengths on a page that is printed true to size; 1 where they are not on a page
  */
 record LengthPair(LengthField across, LengthField down, double nominalMm) {
     static final LengthPair SHEET_BARS =
@@ -25,13 +25,18 @@ record LengthPair(LengthField across, LengthField down, double nominalMm) {
 
     static final LengthPair GUARD = new LengthPair(JobFields.GUARD_FRONT, JobFields.GUARD_BACK, 1);
 
-    /** Reads them as the scale that a printer has. */
+    /** Reads the lengths as the scale of a printer. */
     PrintScale readScale(String typed) {
         double[] mm = readMm(typed);
         return new PrintScale(mm[0] / nominalMm, mm[1] / nominalMm);
     }
 
-    /** Reads "99.7mm,99.9mm"; a decimal comma in either is told from the comma between them. */
+    /**
+     * Reads a text such as "99.7mm,99.9mm" and returns both lengths in mm. Each comma is tried as the separator, so
+     * that a length may have a decimal comma.
+     *
+     * @throws UserFacingException where the text is no pair of valid lengths
+     */
     double[] readMm(String typed) {
         List<UserFacingException> errors = new ArrayList<>();
         for (int comma = typed.indexOf(','); comma >= 0; comma = typed.indexOf(',', comma + 1)) {

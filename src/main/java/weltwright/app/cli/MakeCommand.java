@@ -159,7 +159,8 @@ final class MakeCommand implements Runnable {
     }
 
     /**
-     * The pattern; where the choices make none, a photo that was just traced is not traced in vain: its job is kept.
+     * Makes the pattern. Where the choices do not allow one and the photo was traced just now, saves the job before it
+     * throws, so that the trace is not lost.
      */
     private MakeOutputFiles.Drawn pattern(
             Job job, Job untraced, CutterBed bed, PrintScale scale, MakeOutputFiles files, FileVersion existing) {
@@ -185,7 +186,7 @@ final class MakeCommand implements Runnable {
         return Job.begin(existing.dateFor(photo)).withPhoto(photo);
     }
 
-    /** The job before its photo is traced, with all that was given on the command line. */
+    /** Returns the job with the options applied, before its photo is traced. */
     private Job withOptions(Job job) {
         TraceSettings knifeSettings = knife.applyTo(job.settings());
         TraceSettings settings = JobFile.isJob(file)

@@ -26,10 +26,10 @@ import weltwright.sheath.pattern.Pattern;
 import weltwright.units.PrintScale;
 
 /**
- * The files that {@code make} writes: a job, and the pattern once for each kind of file.
+ * The files that {@code make} writes: the job, and the pattern in each file format.
  *
- * @param job named after the photo or job that they are made from
- * @param name the same without an ending; the names of the patterns begin with it
+ * @param job file of the job, named after the input
+ * @param name of the job file without extension, with which the names of the patterns begin
  */
 record MakeOutputFiles(Path folder, Path job, String name) {
     private static final List<PatternFile> PATTERNS = List.of(
@@ -41,7 +41,7 @@ record MakeOutputFiles(Path folder, Path job, String name) {
             new PatternFile("-pattern.svg", CutterSvg.KIND, (output, file) -> CutterSvg.write(output.cut(), file)),
             new PatternFile("-pattern.dxf", CutterDxf.KIND, (output, file) -> CutterDxf.write(output.cut(), file)));
 
-    /** A kind of file that holds the pattern, and how it is written. */
+    /** A file format of the pattern, with its writer. */
     private record PatternFile(String suffix, FileKind kind, Writer writer) {}
 
     @FunctionalInterface
@@ -50,9 +50,9 @@ record MakeOutputFiles(Path folder, Path job, String name) {
     }
 
     /**
-     * What there is to write of a pattern.
+     * A pattern with all that its files contain.
      *
-     * @param cut the same pattern laid out for a cutter
+     * @param cut the pattern laid out for the cutting machine
      */
     record Drawn(
             Pattern pattern,
@@ -63,10 +63,10 @@ record MakeOutputFiles(Path folder, Path job, String name) {
             PrintScale printer) {}
 
     /**
-     * The files, none of them written yet.
+     * Returns the files for an input, without writing them. Checks before the long work whether they can be written.
      *
-     * @throws UserFacingException where the folder cannot take them, or where something is in their place that is never
-     *     replaced: which is better known before the long work than after
+     * @throws UserFacingException where the folder is not writable, or contains a file of another kind under such a
+     *     name
      */
     static MakeOutputFiles in(Path folder, Path source) {
         Path folderOrAncestor = folder.toAbsolutePath();
@@ -95,8 +95,8 @@ record MakeOutputFiles(Path folder, Path job, String name) {
     }
 
     /**
-     * Throws {@link UserFacingException} where there is a pattern without the job that it came from: nobody knows whose
-     * it is.
+     * Throws {@link UserFacingException} where the folder has a pattern but not its job, so that its origin is not
+     * known.
      */
     void checkNoOrphanPattern() {
         Optional<Path> orphan = Files.exists(job)
@@ -118,10 +118,10 @@ record MakeOutputFiles(Path folder, Path job, String name) {
     }
 
     /**
-     * Writes the job, from which the others can be made again; it goes first.
+     * Writes the job, before the patterns, which can be made again from it.
      *
-     * @param before what was in its place when that was looked at
-     * @return what it holds now
+     * @param before version of the file when it was read
+     * @return its new version
      */
     FileVersion write(Job output, FileVersion before) {
         try {

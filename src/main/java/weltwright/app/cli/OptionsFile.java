@@ -14,13 +14,13 @@ import weltwright.error.UserFacingException;
 import weltwright.io.InputFile;
 
 /**
- * A file of options, given as {@code @FILE}: one option, or one name of a file, to a line.
+ * Reads options files, given as {@code @FILE}: a text with one option or one argument on each line.
  *
  * <ul>
- *   <li>Between an option and its value stands {@code =} or space. The value is all that follows, spaces and {@code #}
- *       included; quotation marks round the value, or round the whole line, are taken off.
- *   <li>Empty lines and lines that begin with {@code #} say nothing.
- *   <li>The text is UTF-8, or UTF-16 with a byte-order mark, with line ends of any system.
+ *   <li>{@code =} or white space separates an option from its value. The value is the rest of the line, including
+ *       spaces and {@code #}; quotation marks around the value or the whole line are removed.
+ *   <li>Empty lines and lines that begin with {@code #} are ignored.
+ *   <li>The encoding is UTF-8, or UTF-16 with a byte-order mark; line ends of any system are accepted.
  * </ul>
  */
 final class OptionsFile {
@@ -28,12 +28,12 @@ final class OptionsFile {
 
     private static final Pattern OPTION = Pattern.compile("(?<name>--?[^\\s=]+)(?:\\s*=\\s*|\\s+)(?<value>.*)");
 
-    /** What looks like one more option on the same line. */
+    /** Matches a second option on a line, which is an error. */
     private static final Pattern SECOND_OPTION = Pattern.compile("\\s--[a-z]");
 
     private OptionsFile() {}
 
-    /** The words of a command line with each {@code @FILE} replaced by what the file holds. */
+    /** Returns the arguments with each {@code @FILE} replaced by the arguments in the file. */
     static String[] expand(String[] words) {
         List<String> expanded = new ArrayList<>();
         for (String word : words) {
@@ -92,7 +92,7 @@ final class OptionsFile {
         return quoted ? text.substring(1, text.length() - 1).replace("\\" + first, String.valueOf(first)) : text;
     }
 
-    /** The byte-order marks are those of the Unicode Standard, section 23.8. */
+    /** Decodes a text by its byte-order mark (Unicode Standard, section 23.8); UTF-8 without one. */
     private static String decode(Path file, byte[] bytes) {
         if (startsWith(bytes, 0xFF, 0xFE)) {
             return decode(file, bytes, 2, StandardCharsets.UTF_16LE);

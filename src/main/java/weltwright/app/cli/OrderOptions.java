@@ -10,7 +10,7 @@ import weltwright.job.Job;
 import weltwright.job.JobFields;
 import weltwright.units.DigitNormalizer;
 
-/** Whose job it is. */
+/** The options for the order. */
 final class OrderOptions {
     @Option(names = "--customer", paramLabel = "NAME", description = "Whose knife it is.")
     private @Nullable String customer;
@@ -24,7 +24,7 @@ final class OrderOptions {
     @Option(names = "--notes", paramLabel = "TEXT", description = "Anything to remember.")
     private @Nullable String notes;
 
-    /** The job with what was given in place of what was there. */
+    /** Returns the job with the given options applied. */
     Job applyTo(Job job) {
         return job.withOrder(
                 customer == null ? job.customer() : JobFields.CUSTOMER.read(customer),

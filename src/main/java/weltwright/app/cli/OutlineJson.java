@@ -17,16 +17,16 @@ import weltwright.trace.report.ErrorBudget;
 import weltwright.wording.TraceWording;
 
 /**
- * A traced knife for other programs: its outline as a closed ring, counter-clockwise as seen from above, y up, not
- * mirrored, the first point not repeated; its landmarks in the same frame; and how far to trust it. In mm, to a
- * ten-thousandth.
+ * Writes a trace as JSON for other programs: the outline as a closed ring, counter-clockwise as seen from above, y up,
+ * not mirrored, without repeating the first point; the landmarks in the same frame; and the error budget. Lengths are
+ * in mm, rounded to 0.0001 mm.
  */
 final class OutlineJson {
-    /** What may be replaced by such a file: it has no field that names its format, but always began like this. */
+    /** Identifies such a file by its beginning, since it has no field that names its format. */
     static final FileKind KIND =
             FileKind.of("a traced knife", "^\\s*\\{\\s*\"units\"\\s*:\\s*\"mm\",\\s*\"blade_length\"");
 
-    /** A chord this long lies within 0.002 mm of any curve of more than 4 mm radius, and true corners are kept. */
+    /** Length of the chords: within 0.002 mm of a curve of 4 mm radius or more (sagitta s²/8r); corners are kept. */
     private static final double STEP_MM = 0.25;
 
     private static final int DECIMALS = 4;

@@ -7,7 +7,7 @@ import weltwright.image.Photo;
 import weltwright.job.PhoneLensStore;
 import weltwright.trace.capture.TraceSettings;
 
-/** Which of the phones that were measured before took the photo. */
+/** The option for the phone that took the photo, one with a calibrated lens. */
 final class PhoneOption {
     private static final String NONE = "none";
 
@@ -19,12 +19,12 @@ final class PhoneOption {
                             + " one that the photo names, if it was measured; none: do without.")
     private @Nullable String phone;
 
-    /** The settings with the phone that was named, or else the one that the photo itself names. */
+    /** Returns the settings with the given phone; without the option, with the phone that the photo names. */
     TraceSettings applyTo(TraceSettings settings, Photo photo, PhoneLensStore lensStore) {
         return phone == null ? settings.withPhone(lensStore.of(photo)) : applyIfNamed(settings, lensStore);
     }
 
-    /** The settings with the phone that was named; as they were where none was. */
+    /** Returns the settings with the given phone; unchanged without the option. */
     TraceSettings applyIfNamed(TraceSettings settings, PhoneLensStore lensStore) {
         if (phone == null) {
             return settings;

@@ -37,7 +37,7 @@ final class RootCommand implements Runnable {
                 spec.commandLine(), "A command is missing: sheet, look, trace, make, hardware, phone or licences.");
     }
 
-    /** The version as the jar's manifest tells it. */
+    /** Reads the version from the manifest of the jar. */
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {

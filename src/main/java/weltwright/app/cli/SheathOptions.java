@@ -28,7 +28,7 @@ import weltwright.sheath.spec.Throat;
 import weltwright.sheath.spec.WeltSpec;
 import weltwright.units.LengthField;
 
-/** What the maker chooses for the sheath. */
+/** The options for the sheath. */
 final class SheathOptions {
     @Option(
             names = "--kind",
@@ -100,7 +100,7 @@ final class SheathOptions {
                             + " those that come nearest to the blade's thickness. own: the sheath's own leather. Default: ${DEFAULT-VALUE}.")
     private @Nullable List<String> weltLeathers;
 
-    /** How a welt is cut. */
+    /** Values of {@code --welt-cut}. */
     enum WeltCut {
         WHOLE,
         IN_TWO
@@ -256,7 +256,7 @@ final class SheathOptions {
             description = "Width of the hole at the tip that lets water out; 0 for none. Default: ${DEFAULT-VALUE}.")
     private @Nullable String drainHole;
 
-    /** What the drain hole is lined with. */
+    /** Values of {@code --drain-lining}. */
     enum Lining {
         NONE,
         EYELET
@@ -278,7 +278,7 @@ final class SheathOptions {
                             + " of usual sizes. The job keeps it. Default: ${DEFAULT-VALUE}.")
     private @Nullable String hardware;
 
-    /** The choices with what was given in place of what was there. */
+    /** Returns the choices with the given options applied. */
     SheathSpec applyTo(SheathSpec spec) {
         return new SheathSpec(
                 orElse(kind, spec.kind()),

@@ -5,7 +5,9 @@ import java.io.Writer;
 import java.util.Locale;
 import weltwright.trace.ProgressListener;
 
-/** Progress as one line of a terminal, written over and over. Closing wipes the line; it may be used again after. */
+/**
+ * Shows progress on one line of a terminal, which it overwrites. Closing clears the line; the object may be used again.
+ */
 public final class TerminalProgress implements ProgressListener, AutoCloseable {
     private final PrintWriter terminal;
     private int shownLength;
@@ -14,12 +16,12 @@ public final class TerminalProgress implements ProgressListener, AutoCloseable {
         this.terminal = terminal;
     }
 
-    /** For somebody who looks on: shows how far a step has come, on one line that is written over. */
+    /** Returns progress that is shown on a terminal. */
     public static TerminalProgress on(PrintWriter terminal) {
         return new TerminalProgress(terminal);
     }
 
-    /** For a pipe or a file: shows nothing. */
+    /** Returns progress that is not shown, for a pipe or a file. */
     public static TerminalProgress silent() {
         return new TerminalProgress(new PrintWriter(Writer.nullWriter()));
     }

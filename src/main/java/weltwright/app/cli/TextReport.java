@@ -11,7 +11,7 @@ import weltwright.wording.AdviceWording;
 import weltwright.wording.PhotoWording;
 import weltwright.wording.TraceWording;
 
-/** What came out of the work, in a few lines. */
+/** Prints the results of commands as text. */
 final class TextReport {
     private TextReport() {}
 
@@ -19,7 +19,7 @@ final class TextReport {
         print(trace, trace.silhouette(), trace.landmarkError().asksForEdge(), out);
     }
 
-    /** The knife as it is after what was said of it, and measured on it, since it was traced. */
+    /** Prints the traced knife of a job with its corrections; nothing for a job without a trace. */
     static void print(Job job, PrintWriter out) {
         job.trace()
                 .ifPresent(trace -> print(trace, job.silhouette().orElse(trace.silhouette()), job.asksForEdge(), out));
@@ -71,7 +71,7 @@ final class TextReport {
     }
 
     private static String format(double mm) {
-        Length length = new Length(Math.round(mm * 10) / 10.0); // no photo tells more
+        Length length = new Length(Math.round(mm * 10) / 10.0); // the precision of a trace
         return length.inMillimetres() + " (" + length.inInches() + ")";
     }
 }

@@ -13,7 +13,7 @@ import weltwright.trace.ProgressListener;
 import weltwright.trace.thickness.ThicknessTracer;
 import weltwright.units.Length;
 
-/** A second photo of the knife, standing upright, which shows how thick it is along its length. */
+/** The options for a second photo, of the knife standing upright, which shows its thickness along its length. */
 final class ThicknessPhotoOptions {
     @Option(
             names = "--thickness-photo",
@@ -31,7 +31,7 @@ final class ThicknessPhotoOptions {
             description = "The side that it stands on in that photo: spine or edge. Default: ${DEFAULT-VALUE}.")
     private StandingPose.Foot foot;
 
-    /** The job with what the second photo tells, and traced anew with it; the same job where there is none. */
+    /** Returns the job traced again with the thicknesses from the second photo; unchanged without one. */
     Job applyTo(Job traced, ProgressListener progress) {
         if (photo == null) {
             return traced;
@@ -48,7 +48,7 @@ final class ThicknessPhotoOptions {
                 .withGuardOf(traced);
     }
 
-    /** What was measured along the knife, by this photo or with a caliper. */
+    /** Prints the thicknesses along the knife, from the photo or typed. */
     static void print(ThicknessProfile profile, PrintWriter out) {
         if (!profile.isEmpty()) {
             StringBuilder line = new StringBuilder("Thickness along the knife, from its tip:");

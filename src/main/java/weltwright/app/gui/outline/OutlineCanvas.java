@@ -15,7 +15,6 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.photo.BackgroundImage;
 import weltwright.app.gui.photo.GroundLinesLayer;
-import weltwright.app.gui.widget.RunnableAction;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.curve.OutlineNode;
@@ -26,22 +25,22 @@ import weltwright.knife.Silhouette;
 import weltwright.trace.outline.UncertainStretch;
 
 /**
- * The outline over the photo, and all that a hand does to it: four landmarks to be pulled, the points that the curve
- * runs through, stretches drawn anew along the edge, places to be measured. Each with the mouse or with the keys; a
- * {@link OutlineTool} says which of them the mouse does.
+ * Shows the outline over the photo and edits it with the mouse and the keys: moves landmarks, moves, adds and removes
+ * nodes, redraws stretches along the knife's edge, and measures widths. The {@link OutlineTool} determines what the
+ * mouse does. Points are in mm in the silhouette frame.
  */
 public final class OutlineCanvas extends DrawingCanvas {
+    /** Sampling of curves; chosen by eye. */
     private static final double STEP_MM = 0.25;
+
+    // Steps of the arrow keys, without and with Shift, chosen by eye.
     private static final double NUDGE_MM = 0.2;
     private static final double FAR_NUDGE_MM = 2;
     private static final double POINT_NUDGE_MM = 0.1;
     private static final double FAR_POINT_NUDGE_MM = 1;
 
-    /** Where the outline between two points or at an unsure stretch is sent to the edge, it may be this far off. */
+    /** Greatest distance between outline and edge where a stretch is snapped to the edge; chosen by eye. */
     private static final double SNAP_DISTANCE_MM = 1.5;
-
-    /** A guard is marked so long, for its two ends to be pulled to where they are. */
-    private static final double DEFAULT_GUARD_MM = 6;
 
     private final JobModel model;
     private final RedrawStroke redrawStroke;
@@ -67,49 +66,7 @@ public final class OutlineCanvas extends DrawingCanvas {
         getAccessibleContext()
                 .setAccessibleDescription(
                         "M, P, R, W: marks, points, redraw, width. N: next place that the trace was not sure of.");
-        for (OutlineTool each : OutlineTool.values()) {
-            bindKey("pressed " + each.key(), () -> setTool(each));
-        }
-        for (MovableLandmark landmark : MovableLandmark.values()) {
-            bindKey(
-                    "pressed " + key(landmark),
-                    () -> select(Optional.<MovablePoint>of(landmark).filter(p -> hasLandmark(landmark))));
-        }
-        bindKey("LEFT", () -> moveSelection(-1, 0, false));
-        bindKey("RIGHT", () -> moveSelection(1, 0, false));
-        bindKey("UP", () -> moveSelection(0, 1, false));
-        bindKey("DOWN", () -> moveSelection(0, -1, false));
-        bindKey("shift LEFT", () -> moveSelection(-1, 0, true));
-        bindKey("shift RIGHT", () -> moveSelection(1, 0, true));
-        bindKey("shift UP", () -> moveSelection(0, 1, true));
-        bindKey("shift DOWN", () -> moveSelection(0, -1, true));
-        bindKey("PERIOD", () -> selectNeighbour(1));
-        bindKey("COMMA", () -> selectNeighbour(-1));
-        bindKey("INSERT", () -> selectedNode().ifPresent(node -> selectIfPresent(nodeEditor.addAfter(node))));
-        bindKey("pressed A", () -> selectedNode().ifPresent(node -> selectIfPresent(nodeEditor.addAfter(node))));
-        bindKey("DELETE", () -> selectedNode().ifPresent(node -> selectIfPresent(nodeEditor.remove(node))));
-        bindKey("BACK_SPACE", () -> selectedNode().ifPresent(node -> selectIfPresent(nodeEditor.remove(node))));
-        bindKey("pressed C", () -> selectedNode().ifPresent(nodeEditor::toggleCorner));
-        bindKey("pressed E", this::snapToEdge);
-        bindKey("pressed N", () -> showUncertainStretch(1));
-        bindKey("shift N", () -> showUncertainStretch(-1));
-        bindKey("pressed Y", this::acceptStretch);
-        bindKey("pressed G", () -> {
-            groundLayer.setShown(!groundLayer.isShown());
-            groundChanged();
-        });
-        bindKey("ENTER", () -> {
-            if (tool == OutlineTool.WIDTH) {
-                silhouette().ifPresent(widthProbe::measure);
-            }
-        });
-        bindKey("ESCAPE", () -> {
-            redrawStroke.clear();
-            preview = Optional.empty();
-            select(Optional.empty());
-        });
-        bindKey("CONTEXT_MENU", this::showMenuAtSelection);
-        bindKey("shift F10", this::showMenuAtSelection);
+        OutlineKeyBindings.install(this);
         model.subscribe(() -> {
             preview = Optional.empty();
             selectedNode()
@@ -119,7 +76,7 @@ public final class OutlineCanvas extends DrawingCanvas {
         });
     }
 
-    /** Called when the tool, or what to say, is another. */
+    /** Adds a listener that is called whenever the tool, the error message or the ground has changed. */
     void addListener(Runnable listener) {
         listeners.add(listener);
     }
@@ -143,7 +100,7 @@ public final class OutlineCanvas extends DrawingCanvas {
         setErrorMessage("");
     }
 
-    /** Why the last thing asked for was not done; or empty. */
+    /** Returns why the last edit was refused; empty where it was not. */
     String errorMessage() {
         return errorMessage;
     }
@@ -157,21 +114,25 @@ public final class OutlineCanvas extends DrawingCanvas {
         return groundLayer;
     }
 
-    /** To be called when the ground is another, or is to be shown or no longer. */
+    /** To be called when the ground layer has changed. */
     public void groundChanged() {
         setErrorMessage(errorMessage);
+    }
+
+    NodeEditor nodeEditor() {
+        return nodeEditor;
     }
 
     UncertainStretchTour tour() {
         return tour;
     }
 
-    /** Leads the eye to the next stretch, or the one before, where the trace was not sure. */
+    /** Zooms to the next uncertain stretch, or to the one before. */
     void showUncertainStretch(int step) {
         showStretch(tour.moveBy(step));
     }
 
-    /** Says of the stretch that the eye was led to that the outline is right there, and goes to the next. */
+    /** Marks the current uncertain stretch as reviewed and zooms to the next. */
     void acceptStretch() {
         if (tour.current().isPresent()) {
             showStretch(tour.acceptCurrent());
@@ -289,73 +250,19 @@ public final class OutlineCanvas extends DrawingCanvas {
 
     @Override
     protected Optional<JPopupMenu> popupMenuAt(Point mm, double hitRadiusMm) {
-        JPopupMenu menu = new JPopupMenu();
-        if (silhouette().isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<MovableNode> node = nodeEditor.nearestNode(mm, hitRadiusMm);
-        if (node.isPresent()) {
-            setTool(OutlineTool.POINTS);
-            select(Optional.of(node.get()));
-            boolean sharp = nodeEditor.node(node.get()).sharp();
-            menu.add(new RunnableAction(
-                    sharp ? "Make it &smooth" : "Make it a &corner", "", () -> nodeEditor.toggleCorner(node.get())));
-            menu.add(
-                    new RunnableAction("&Remove this point", "", () -> selectIfPresent(nodeEditor.remove(node.get()))));
-            menu.add(new RunnableAction("Pull to the &edge here", "", this::snapToEdge));
-        } else if (isOnOutline(mm, hitRadiusMm)) {
-            menu.add(new RunnableAction("&Add a point here", "", () -> {
-                setTool(OutlineTool.POINTS);
-                selectIfPresent(nodeEditor.add(mm));
-            }));
-        }
-        addGuardActions(menu, mm, hitRadiusMm);
-        tour.current()
-                .ifPresent(
-                        stretch -> menu.add(new RunnableAction("The outline is r&ight here", "", this::acceptStretch)));
-        return menu.getComponentCount() == 0 ? Optional.empty() : Optional.of(menu);
+        return OutlinePopupMenu.at(this, mm, hitRadiusMm);
     }
 
-    private void addGuardActions(JPopupMenu menu, Point mm, double hitRadiusMm) {
-        Silhouette now = silhouette().orElseThrow();
-        if (now.landmarks().guard().isPresent()) {
-            menu.add(new RunnableAction("There is n&o guard", "", () -> {
-                selection = Optional.empty();
-                nodeEditor.edit(null, s -> s.withGuard(Optional.empty()));
-            }));
-        } else if (isOnOutline(mm, hitRadiusMm)) {
-            double fromTip = now.landmarks().tip().x() - mm.x();
-            menu.add(new RunnableAction(
-                    "Mark a &guard here",
-                    "",
-                    () -> nodeEditor.edit(
-                            null,
-                            s -> s.withGuardFromTip(fromTip - DEFAULT_GUARD_MM / 2, fromTip + DEFAULT_GUARD_MM / 2))));
-        }
-    }
-
-    /** The key that takes hold of a landmark. */
-    private static char key(MovableLandmark landmark) {
-        return switch (landmark) {
-            case TIP -> 'T';
-            case HEEL -> 'H';
-            case SPINE -> 'S';
-            case BUTT -> 'B';
-            case GUARD_FRONT -> 'F';
-            case GUARD_BACK -> 'K';
-        };
-    }
-
-    private boolean hasLandmark(MovableLandmark landmark) {
+    boolean hasLandmark(MovableLandmark landmark) {
         return silhouette().filter(landmark::isOn).isPresent();
     }
 
-    private void showMenuAtSelection() {
+    void showMenuAtSelection() {
         silhouette().flatMap(s -> selection.map(point -> point.of(s))).ifPresent(this::showPopupMenu);
     }
 
-    /** The outline as it is to be drawn. */
-    private Optional<Silhouette> silhouette() {
+    /** Returns the silhouette to draw: that of the drag, else that of the job. */
+    Optional<Silhouette> silhouette() {
         return preview.or(() -> model.job().silhouette());
     }
 
@@ -379,26 +286,29 @@ public final class OutlineCanvas extends DrawingCanvas {
                                 landmark -> landmark.of(s).distance(mm))));
     }
 
-    private boolean isOnOutline(Point mm, double hitRadiusMm) {
+    boolean isOnOutline(Point mm, double hitRadiusMm) {
         Polyline curve = curve();
         return curve.at(curve.stationOf(mm)).distance(mm) <= hitRadiusMm;
     }
 
-    private void select(Optional<MovablePoint> grip) {
+    void select(Optional<MovablePoint> grip) {
         selection = grip;
         setErrorMessage("");
     }
 
-    private void selectIfPresent(Optional<MovableNode> node) {
+    void selectIfPresent(Optional<MovableNode> node) {
         node.ifPresent(n -> select(Optional.of(n)));
     }
 
-    private Optional<MovableNode> selectedNode() {
+    Optional<MovableNode> selectedNode() {
         return selection.map(point -> point instanceof MovableNode node ? node : null);
     }
 
-    /** On from point to point round the outline; begins with the one nearest to the middle of the drawing. */
-    private void selectNeighbour(int step) {
+    /**
+     * Selects the node {@code step} places further; without a selected node, the one nearest to the middle of the
+     * canvas.
+     */
+    void selectNeighbour(int step) {
         if (nodeEditor.nodes().isEmpty()) {
             return;
         }
@@ -410,7 +320,7 @@ public final class OutlineCanvas extends DrawingCanvas {
                 .or(() -> nodeEditor.nearestNode(viewport().centre(), Double.MAX_VALUE)));
     }
 
-    private void moveSelection(int right, int up, boolean far) {
+    void moveSelection(int right, int up, boolean far) {
         if (tool == OutlineTool.WIDTH) {
             widthProbe.moveBy(right, far);
             repaint();
@@ -425,8 +335,8 @@ public final class OutlineCanvas extends DrawingCanvas {
         }
     }
 
-    /** The outline about the held point, or at the unsure stretch, sent to the edge near it. */
-    private void snapToEdge() {
+    /** Redraws the outline along the edge, around the selected node or at the current uncertain stretch. */
+    void snapToEdge() {
         selectedNode()
                 .map(node -> nodeEditor.stretchBetween(nodeEditor.nodeAfter(node, -1), nodeEditor.nodeAfter(node, 1)))
                 .or(() -> tour.current().map(this::uncertainStretch))
@@ -441,6 +351,13 @@ public final class OutlineCanvas extends DrawingCanvas {
         return curve.stretch(
                 curve.stationOf(uncertain.from()) - RedrawStroke.MIN_LENGTH_MM,
                 curve.stationOf(uncertain.to()) + RedrawStroke.MIN_LENGTH_MM);
+    }
+
+    /** Discards the stroke and the preview of a drag, and clears the selection. */
+    void cancel() {
+        redrawStroke.clear();
+        preview = Optional.empty();
+        select(Optional.empty());
     }
 
     private void setErrorMessage(String message) {
