@@ -46,14 +46,15 @@ final class TextReport {
         trace.notes().stream().map(TraceWording::sentence).forEach(out::println);
     }
 
-    static void print(PhotoAssessment look, PrintWriter out) {
-        look.notes().stream().map(TraceWording::sentence).forEach(out::println);
-        look.advice().stream().map(PhotoWording::sentences).forEach(out::println);
-        look.question()
+    static void print(PhotoAssessment assessment, PrintWriter out) {
+        assessment.notes().stream().map(TraceWording::sentence).forEach(out::println);
+        assessment.advice().stream().map(PhotoWording::sentences).forEach(out::println);
+        assessment
+                .question()
                 .ifPresentOrElse(
                         out::println,
                         () -> out.println(
-                                look.advice().isEmpty()
+                                assessment.advice().isEmpty()
                                         ? "The photo is good to trace."
                                         : "The photo can be traced all the same."));
     }

@@ -28,7 +28,7 @@ class CommandLineApplicationTest {
     Path folder;
 
     @Test
-    void helpSaysWhatTheTradeWordsMean() {
+    void explainsTheTermsOfTheTradeInTheHelp() {
         assertThat(CommandLineRun.of("--help").succeeds().out()).contains("sheet", "trace", "make", "3/4in", "7/8oz");
         assertThat(CommandLineRun.of("sheet", "--help").succeeds().out()).contains("--page", "100 %");
         assertThat(CommandLineRun.of("trace", "--help").succeeds().out()).contains("heel:", "butt:", "(the spine)");
@@ -50,7 +50,7 @@ class CommandLineApplicationTest {
                 "make a.jpg b.jpg -o out",
                 "--colour",
             })
-    void saysInOneLineWhatItDidNotUnderstand(String line) {
+    void reportsUsageErrorsInOneLine(String line) {
         CommandLineRun.of((Object[]) line.split(" ")).fails(CommandLineApplication.USAGE_ERROR, "--help");
     }
 
@@ -174,7 +174,7 @@ class CommandLineApplicationTest {
      * As when a pipe is closed at its other end, or a disk is full: a writer keeps that to itself until it is asked.
      */
     @Test
-    void tellsByItsCodeThatNobodyCouldRead() {
+    void returnsAnExitCodeWhereTheReportCannotBeWritten() {
         PrintWriter closed = new PrintWriter(new Writer() {
             @Override
             public void write(char[] text, int from, int length) throws IOException {
@@ -196,7 +196,7 @@ class CommandLineApplicationTest {
     }
 
     @Test
-    void anUnforeseenFailureGoesToALogAndNotToTheScreen() throws IOException {
+    void logsADefectAndPrintsNoStackTrace() throws IOException {
         PrintWriter broken = new PrintWriter(new StringWriter()) {
             @Override
             public void println(String line) {

@@ -14,9 +14,9 @@ import weltwright.output.cutter.CutterBed;
 class DefaultValuesTest {
     private static final Job JOB = Job.begin(LocalDate.EPOCH);
 
-    /** Whoever types what the help calls the default gets what he would get without it. */
+    /** Options with their default values give the same job as no options. */
     @Test
-    void typingTheDefaultsChangesNothing() {
+    void changesNothingByTypedDefaults() {
         SheathOptions sheath = typed(new SheathOptions(), 25);
         assertThat(sheath.applyTo(JOB.spec())).isEqualTo(JOB.spec());
         KnifeOptions knife = typed(new KnifeOptions(), 6);
@@ -34,14 +34,14 @@ class DefaultValuesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"sheet", "look", "trace", "make", "hardware", "phone"})
-    void theHelpLeavesNoDefaultOpen(String command) {
+    void namesEachDefaultInTheHelp(String command) {
         assertThat(CommandLineRun.of(command, "--help").succeeds().out())
                 .doesNotContain("${", "Default: null", "Default: .");
     }
 
     /** 3.175 mm are an eighth of 25.4 mm, an inch. */
     @Test
-    void theHelpWritesLengthsAsOneWouldTypeThem() {
+    void formatsLengthsAsTyped() {
         String help = CommandLineRun.of("make", "--help").succeeds().out().replaceAll("\\s+", " ");
         assertThat(help)
                 .contains(

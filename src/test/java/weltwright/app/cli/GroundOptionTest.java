@@ -21,7 +21,7 @@ import weltwright.job.JobFile;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 
-/** What the knife lay on, said on the command line. */
+/** Tests the options for the ground. */
 class GroundOptionTest {
     private static final Path SAMPLE = Path.of("sample-images/drop-point.jpg");
     private static final Path ON_A_MAT = Path.of("src/test/resources/knives/droppoint-mat-cm.jpg");
@@ -41,7 +41,7 @@ class GroundOptionTest {
     }
 
     @Test
-    void findsOutByItselfWhereNothingIsSaid() {
+    void findsTheGroundWithoutTheOption() {
         assertThat(given()).isEqualTo(new GroundChoice.Any());
     }
 
@@ -80,7 +80,7 @@ class GroundOptionTest {
                 "rectangle:210x297mm | 0,0 9,0 9,9 left | left",
                 "sheet | 0,0 9,0 9,9 0,9 | rectangle"
             })
-    void refusesARectangleThatIsNone(String ground, String corners, String word) {
+    void refusesInvalidRectangles(String ground, String corners, String word) {
         List<String> args = new ArrayList<>(List.of("--ground", ground));
         if (corners != null) {
             args.addAll(List.of("--corners", corners));
@@ -100,7 +100,7 @@ class GroundOptionTest {
     }
 
     @Test
-    void staysAsItWasWhereNothingIsSaid() {
+    void keepsTheGroundOfTheJobWithoutTheOption() {
         TraceSettings onPaper = over(settings(), "--ground", "paper:a4");
         assertThat(over(onPaper, "--tip-drop", "1mm").ground()).isEqualTo(GroundChoice.Paper.A4);
     }
@@ -116,7 +116,7 @@ class GroundOptionTest {
 
     /** The mat has lines 10 mm apart; the photo's truth file says 208 mm over all. */
     @Test
-    void theJobKeepsTheGroundThatItsKnifeWasMeasuredOn() {
+    void storesTheGroundInTheJob() {
         CommandLineRun.of("make", ON_A_MAT, "--ground", "ruled:10mm", "--handle-thickness", "19mm", "-o", folder)
                 .succeeds();
         Job job = JobFile.read(folder.resolve("droppoint-mat-cm.wwj"));

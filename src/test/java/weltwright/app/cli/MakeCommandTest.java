@@ -86,7 +86,7 @@ class MakeCommandTest {
     }
 
     @Test
-    void theJobThatItWritesGivesTheSamePatternToTheLastHole() {
+    void makesTheSamePatternFromItsOwnJob() {
         CommandLineRun.of("make", jobFile, "--kind", "panels", "--pitch", "25.4/7 mm", "-o", out)
                 .fails(CommandLineApplication.USER_ERROR, "stitch pitch");
         CommandLineRun.of("make", jobFile, "--kind", "panels", "--pitch", "1/7 in", "-o", out)
@@ -154,9 +154,9 @@ class MakeCommandTest {
         assertThat(made.shaping()).isEqualTo(new CrossSectionShape(0.4, new Grind(Grind.Kind.HOLLOW, 12), 3));
     }
 
-    /** Said once, it stands: made again, and said again, the edge is where it was said to be. */
+    /** A repeated command with the option does not exchange the sides back. */
     @Test
-    void theJobKeepsWhichSideWasSaidToBeTheEdge() {
+    void storesTheEdgeSideInTheJob() {
         CommandLineRun.of("make", SAMPLE, "--handle-thickness=19mm", "-o", out).succeeds();
         Job proposed = JobFile.read(out.resolve("drop-point.wwj"));
         assertThat(proposed.spineOnLeft()).as("nobody has said it").isEmpty();
@@ -188,7 +188,7 @@ class MakeCommandTest {
 
     /** Of an outline that was never traced, too: the same command, given again for what it made, changes nothing. */
     @Test
-    void theOtherSideSaidTwiceOfAnOutlineDrawnByHandIsTheOtherSideStill() {
+    void exchangesTheSidesOfADrawnOutlineOnlyOnce() {
         CommandLineRun.of("make", jobFile, "--other-side", "--other-side", "-o", out)
                 .succeeds();
         Job told = JobFile.read(out.resolve("anouk.wwj"));
@@ -199,9 +199,9 @@ class MakeCommandTest {
         assertThat(JobFile.read(out.resolve("anouk.wwj"))).isEqualTo(told);
     }
 
-    /** What is reported is the knife that the pattern is for: what was said of its side and measured on its blade. */
+    /** The report is about the knife with its corrections, as in the pattern. */
     @Test
-    void reportsTheKnifeAsToldAndMeasured() {
+    void reportsTheKnifeWithOptionsAndMeasures() {
         Trace unsure = TestJobs.full().trace().orElseThrow();
         assertThat(unsure.landmarkError().asksForEdge()).isTrue();
         JobFile.write(Job.begin(LocalDate.of(2024, 5, 6)).withTrace(unsure), jobFile);
@@ -225,7 +225,7 @@ class MakeCommandTest {
     }
 
     @Test
-    void aStrapAndLeathersCanBeTakenBack() {
+    void resetsStrapAndLeathers() {
         CommandLineRun.of(
                         "make",
                         jobFile,
@@ -246,7 +246,7 @@ class MakeCommandTest {
     }
 
     @Test
-    void optionsTakeThePlaceOfWhatTheJobHolds() throws IOException {
+    void appliesOptionsToTheJob() throws IOException {
         CommandLineRun.of(
                         "make",
                         jobFile,
@@ -307,7 +307,7 @@ class MakeCommandTest {
 
     /** Written, changed in an editor, and taken: the rivets of the sheath are then those, and the job keeps them. */
     @Test
-    void makesAnOwnListOfHardwareItsOwn() throws IOException {
+    void storesAListOfHardwareInTheJob() throws IOException {
         Path drawer = folder.resolve("drawer.json");
         CommandLineRun.of("hardware", "-o", drawer).succeeds();
         String usual = Files.readString(drawer);
@@ -337,7 +337,7 @@ class MakeCommandTest {
     }
 
     @Test
-    void doesNotLoseCorrectionsByTracingAnew() throws IOException {
+    void refusesOptionsThatWouldTraceACorrectedOutlineAgain() throws IOException {
         byte[] before = Files.readAllBytes(jobFile);
         CommandLineRun.of("make", jobFile, "--handle-thickness", "21mm", "-o", out)
                 .fails(CommandLineApplication.USER_ERROR, "corrected by hand");
@@ -347,7 +347,7 @@ class MakeCommandTest {
 
     /** The guard is told from the tip, so there it is in every later trace, and a knife told to have none has none. */
     @Test
-    void aGuardThatWasToldIsToldAgainToANewTrace() throws IOException {
+    void keepsAGivenGuardInANewTrace() throws IOException {
         CommandLineRun.of("make", SAMPLE, "--guard", "100mm,108mm", "-o", out).succeeds();
         Path job = out.resolve("drop-point.wwj");
         Silhouette before = JobFile.read(job).silhouette().orElseThrow();
@@ -360,7 +360,7 @@ class MakeCommandTest {
     }
 
     @Test
-    void doesNotWriteOverAnotherJobThatWasCorrectedByHand() throws IOException {
+    void doesNotReplaceAnotherJobWithCorrections() throws IOException {
         Files.createDirectories(out);
         Outline corrected = TestJobs.silhouette().outline().map(p -> p.times(1.01));
         JobFile.write(
@@ -375,7 +375,7 @@ class MakeCommandTest {
     }
 
     @Test
-    void doesNotWriteOverWordsInAnotherJob() throws IOException {
+    void doesNotReplaceAnotherJobWithTexts() throws IOException {
         Files.createDirectories(out);
         Photo photo = Photo.read(SAMPLE);
         Path file = Files.write(folder.resolve("anouk.jpg"), photo.bytes());
@@ -387,13 +387,13 @@ class MakeCommandTest {
     }
 
     @Test
-    void mayWriteAJobOverItself() {
+    void replacesAJobByItself() {
         CommandLineRun.of("make", jobFile, "--customer", "Anouk", "-o", folder).succeeds();
         assertThat(JobFile.read(jobFile).customer()).isEqualTo("Anouk");
     }
 
     @Test
-    void aSheathThatCannotBeMadeLeavesNothingBehind() {
+    void writesNothingForAnImpossibleSheath() {
         CommandLineRun.of("make", jobFile, "--handle-depth", "200mm", "-o", out)
                 .fails(CommandLineApplication.USER_ERROR, "handle");
         assertThat(folder.resolve("made")).doesNotExist();

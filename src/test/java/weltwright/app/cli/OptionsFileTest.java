@@ -51,7 +51,7 @@ class OptionsFileTest {
     }
 
     @Test
-    void readsWhatEditorsSave() throws IOException {
+    void readsEncodingsOfCommonEditors() throws IOException {
         String text = "photo.jpg\r\n--customer=Zoë\r\n\r\n--notes=of 1 3/8 in";
         String[] read = {"make", "photo.jpg", "--customer=Zoë", "--notes=of 1 3/8 in", "--kind=panels"};
         assertThat(of(text.getBytes(UTF_8))).containsExactly(read);
@@ -66,14 +66,14 @@ class OptionsFileTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"--customer Anouk --kind panels", "--customer=Anouk --kind=panels", "-o out --kind panels"})
-    void refusesTwoOptionsOnALineRatherThanTakeOneForTheOthersValue(String line) {
+    void refusesTwoOptionsOnALine(String line) {
         assertThatThrownBy(() -> of((line + "\n").getBytes(UTF_8)))
                 .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("Line 1 of");
     }
 
     @Test
-    void refusesWhatIsNoText() throws IOException {
+    void refusesAFileThatIsNoText() throws IOException {
         assertThatThrownBy(() -> of(new byte[] {'a', (byte) 0xE9, 'b'})).hasMessageContaining("UTF-8");
         CommandLineRun.of("make", "@" + folder.resolve("none.args"))
                 .fails(CommandLineApplication.USER_ERROR, "none.args");

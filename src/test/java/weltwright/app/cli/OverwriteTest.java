@@ -17,7 +17,7 @@ import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.TestJobs;
 
-/** What the command line writes takes the place of nothing that would be missed. */
+/** Checks that the command line replaces no file whose content would be lost. */
 class OverwriteTest {
     private static final Path HERS = Path.of("src/test/resources/scenes/skinner-sheet-a4.jpg");
     private static final Path HIS = Path.of("src/test/resources/scenes/recurve-sheet-a4.jpg");
@@ -52,7 +52,7 @@ class OverwriteTest {
 
     /** Phones count their photos, and begin again at one. */
     @Test
-    void twoCustomersPhotosOfOneName() throws IOException {
+    void refusesAJobFromAnotherPhotoOfTheSameName() throws IOException {
         Path hers = photo("a/IMG_0001.jpg", HERS);
         Path his = photo("b/IMG_0001.jpg", HIS);
         CommandLineRun.of("make", hers, "-o", out).succeeds();
@@ -71,7 +71,7 @@ class OverwriteTest {
     }
 
     @Test
-    void twoPhotosThatDifferInTheirEndingAlone() throws IOException {
+    void refusesPhotosThatDifferInTheirExtensionOnly() throws IOException {
         putInPlace(begunFrom(HERS));
         byte[] before = Files.readAllBytes(job);
         Path other = photo("IMG_0001.webp", HIS); // what it is tells its content, not its name
@@ -80,7 +80,7 @@ class OverwriteTest {
     }
 
     @Test
-    void thePhotoMadeAgainWithTheSameChoicesIsTheSameJob() throws IOException {
+    void replacesTheJobOfTheSamePhotoAndChoices() throws IOException {
         Path photo = photo("IMG_0001.jpg", HERS);
         putInPlace(begunFrom(photo));
         CommandLineRun.of("make", photo, "-o", out).succeeds();
@@ -97,7 +97,7 @@ class OverwriteTest {
     }
 
     @Test
-    void itIsSaidWhereTheJobThatALinkLeadsToIsKept() throws IOException {
+    void namesTheBackupOfALinkedJob() throws IOException {
         Path elsewhere = Files.createDirectories(folder.resolve("elsewhere")).resolve("real.wwj");
         JobFile.write(Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(TestJobs.silhouette()), elsewhere);
         Path link = Files.createSymbolicLink(Files.createDirectories(out).resolve("anouk.wwj"), elsewhere);
@@ -111,7 +111,7 @@ class OverwriteTest {
     }
 
     @Test
-    void otherChoicesAreForTheJobToTake() throws IOException {
+    void refusesOtherChoicesForTheSamePhoto() throws IOException {
         Path photo = photo("IMG_0001.jpg", HERS);
         CommandLineRun.of("make", photo, "--pitch=3.85", "-o", out).succeeds();
         byte[] before = Files.readAllBytes(job);
@@ -128,7 +128,7 @@ class OverwriteTest {
 
     /** From elsewhere, the same rules hold: the job in place may have been worked on since. */
     @Test
-    void aCopyOfTheJobWithOtherChoices() throws IOException {
+    void refusesOtherChoicesForACopyOfTheJob() throws IOException {
         Path source = folder.resolve("IMG_0001.wwj");
         Job there = Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(TestJobs.silhouette());
         JobFile.write(there, source);
@@ -141,7 +141,7 @@ class OverwriteTest {
     }
 
     @Test
-    void theSideSaidOnceMayBeSaidAgain() throws IOException {
+    void acceptsTheSameEdgeSideAgain() throws IOException {
         Path photo = photo("IMG_0001.jpg", HERS);
         CommandLineRun.of("make", photo, "--other-side", "-o", out).succeeds();
         CommandLineRun.of("make", photo, "--other-side", "-o", out).succeeds();
@@ -149,7 +149,7 @@ class OverwriteTest {
     }
 
     @Test
-    void aStretchSomebodyLookedAtIsWorkToo() throws IOException {
+    void keepsAJobWithReviewedStretches() throws IOException {
         Path photo = photo("IMG_0001.jpg", HERS);
         Job traced = begunFrom(photo).withTrace(TestJobs.full().trace().orElseThrow());
         putInPlace(traced.withReviewed(traced.unsure().get(0)));
@@ -157,7 +157,7 @@ class OverwriteTest {
     }
 
     @Test
-    void whatCannotBeReadIsNotReplaced() throws IOException {
+    void doesNotReplaceAnUnreadableFile() throws IOException {
         Path photo = photo("IMG_0001.jpg", HERS);
         putInPlace(begunFrom(photo));
         byte[] damaged = Files.readAllBytes(job);
@@ -170,7 +170,7 @@ class OverwriteTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"pdf", "svg", "dxf"})
-    void aPatternWhoseJobIsElsewhere(String kind) throws IOException {
+    void doesNotReplaceAPatternWithoutItsJob(String kind) throws IOException {
         Path source = folder.resolve("anouk.wwj");
         JobFile.write(Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(TestJobs.silhouette()), source);
         CommandLineRun.of("make", source, "-o", out).succeeds();
@@ -190,7 +190,7 @@ class OverwriteTest {
 
     /** The trace is the long part, and may have been of a photo that is soon gone. */
     @Test
-    void aRefusedChoiceLosesNoTrace() throws IOException {
+    void savesTheTraceWhereTheChoicesAreRefused() throws IOException {
         Path photo = photo("IMG_0001.jpg", HERS);
         CommandLineRun.of("make", photo, "--handle-depth=200mm", "-o", out)
                 .fails(CommandLineApplication.USER_ERROR, "handle", "The traced outline is saved", "make " + job);
@@ -206,7 +206,7 @@ class OverwriteTest {
 
     /** By whatever name it is called: the photo, a link to it, another name of the same file. */
     @Test
-    void noOutputDestroysAnInput() throws IOException {
+    void destroysNoInput() throws IOException {
         Path photo = photo("knife.jpg", HERS);
         Path source = folder.resolve("anouk.wwj");
         JobFile.write(Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(TestJobs.silhouette()), source);
@@ -242,7 +242,7 @@ class OverwriteTest {
     /** Each of the files that make writes: in its place is a link to something that it reads. */
     @ParameterizedTest
     @ValueSource(strings = {"anouk.wwj", "anouk-pattern.pdf", "anouk-pattern.svg", "anouk-pattern.dxf"})
-    void makeDestroysNoInputEither(String name) throws IOException {
+    void destroysNoInputOfMakeBehindALink(String name) throws IOException {
         Path photo = photo("anouk.jpg", HERS);
         Path drawer = folder.resolve("drawer.json");
         CommandLineRun.of("hardware", "-o", drawer).succeeds();
@@ -259,7 +259,7 @@ class OverwriteTest {
     }
 
     @Test
-    void aProtectedPatternIsSaidBeforeTheWorkAndStays() throws IOException {
+    void refusesAProtectedPatternBeforeTracing() throws IOException {
         Path source = folder.resolve("anouk.wwj");
         JobFile.write(Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(TestJobs.silhouette()), source);
         CommandLineRun.of("make", source, "-o", out).succeeds();
@@ -275,7 +275,7 @@ class OverwriteTest {
 
     /** NAME_MAX on Linux is 255 bytes; the names of what is made are longer than the photo's. */
     @Test
-    void aPhotoOfTheLongestNameThereIs() throws IOException {
+    void shortensTheNamesForThePhotoWithTheLongestName() throws IOException {
         Path photo = photo("k".repeat(251) + ".jpg", HERS);
         CommandLineRun.of("make", photo, "-o", out).succeeds();
         assertThat(Files.list(out)).hasSize(4);

@@ -32,7 +32,7 @@ class PhoneCommandTest {
     }
 
     @Test
-    void usesThePhoneThatIsNamedAndSaysHowSureItIs() {
+    void appliesTheNamedPhoneAndReportsItsError() {
         lensStore.put(lens("Trial phone", 35.5));
         String out = CommandLineRun.with(lensStore, "look", SHEET, "--phone", "trial phone")
                 .succeeds()
@@ -46,7 +46,7 @@ class PhoneCommandTest {
     }
 
     @Test
-    void saysWhereThePhoneIsNotTheOneThatTookIt() {
+    void warnsWhereAnotherPhoneTookThePhoto() {
         lensStore.put(lens("Other phone", 26));
         assertThat(CommandLineRun.with(lensStore, "look", SHEET, "--phone", "Other phone")
                         .succeeds()
@@ -56,7 +56,7 @@ class PhoneCommandTest {
     }
 
     @Test
-    void theJobKeepsThePhone() {
+    void storesThePhoneInTheJob() {
         CalibratedLens lens = lens("Trial phone", 35.5);
         lensStore.put(lens);
         CommandLineRun.with(lensStore, "make", SHEET, "--phone", "Trial phone", "-o", folder.resolve("made"))
@@ -68,7 +68,7 @@ class PhoneCommandTest {
     }
 
     @Test
-    void refusesWhatTellsNoLens() throws IOException {
+    void refusesPhotosThatDetermineNoLens() throws IOException {
         CommandLineRun.with(lensStore, "phone", SHEET, SHEET).fails(CommandLineApplication.USAGE_ERROR, "PHOTO");
         CommandLineRun.with(lensStore, "phone", SHEET, OTHER_SHEET, SHEET)
                 .fails(CommandLineApplication.USER_ERROR, "another camera, lens or zoom");

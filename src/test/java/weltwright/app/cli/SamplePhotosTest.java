@@ -16,7 +16,7 @@ import weltwright.sheath.spec.DrawHand;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
 
-/** The main job on the sample photos, as the README has it, and the measures that their knives were made with. */
+/** Makes patterns from the sample photos as in the README, and compares with the true measures of their knives. */
 class SamplePhotosTest {
     @TempDir
     Path folder;
@@ -47,7 +47,7 @@ class SamplePhotosTest {
     }
 
     @Test
-    void theFileOfAJobMadeAgainHoldsTheSamePattern() throws IOException {
+    void makesTheSamePatternFromTheSavedJob() throws IOException {
         CommandLineRun.of("make", "@sample-images/leaf-blade.args", "-o", folder)
                 .succeeds();
         Path again = folder.resolve("again");

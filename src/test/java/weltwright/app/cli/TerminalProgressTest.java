@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 class TerminalProgressTest {
     @Test
-    void writesOneLineOverAndOverAndWipesItAtTheEnd() {
+    void overwritesOneLineAndClearsItAtTheEnd() {
         StringWriter terminal = new StringWriter();
         try (TerminalProgress progress = TerminalProgress.on(new PrintWriter(terminal))) {
             progress.at("Finding the sheet", 0.05);
@@ -22,7 +22,7 @@ class TerminalProgressTest {
     }
 
     @Test
-    void leavesATerminalAloneThatItNeverWroteOn() {
+    void writesNothingWhereNothingWasShown() {
         StringWriter terminal = new StringWriter();
         TerminalProgress.on(new PrintWriter(terminal)).close();
         assertThat(terminal.toString()).isEmpty();

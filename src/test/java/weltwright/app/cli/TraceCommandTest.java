@@ -74,7 +74,7 @@ class TraceCommandTest {
      * The sample lies with its spine on the left, as above. Told otherwise, the same outline is taken the other way.
      */
     @Test
-    void takesTheOtherSideForTheEdgeWhereToldTo() throws IOException {
+    void exchangesEdgeAndSpineByTheOption() throws IOException {
         String[] otherSide = {KNIFE[0], KNIFE[1], KNIFE[2], KNIFE[3], "--other-side"};
         assertThat(trace(SAMPLE, otherSide).succeeds().out()).doesNotContain("Look which side");
 
@@ -85,7 +85,7 @@ class TraceCommandTest {
     }
 
     @Test
-    void remindsOfTheHandleThatWasNotMeasured() {
+    void remindsOfAMissingHandleThickness() {
         assertThat(trace(SAMPLE).succeeds().out()).contains("taken to be 19 mm thick", "--handle-thickness");
         assertThat(trace(SAMPLE, KNIFE).succeeds().out()).doesNotContain("taken to be");
     }

@@ -16,7 +16,7 @@ class CrossSectionCanvasTest {
      * 1 in = 25.4 mm exactly (international yard and pound agreement, 1959); 22 mm are 55.4 sixty-fourths of an inch.
      */
     @Test
-    void sizesAreWordedInTheChosenUnit() {
+    void describesDimensionsInTheChosenUnit() {
         DisplayUnit displayUnit = new DisplayUnit(new InMemoryPreferences());
         assertThat(CrossSectionCanvas.describe(SIZES, displayUnit))
                 .contains("knife 3.0 mm thick, 22.0 mm high", "welt 4.0 mm");

@@ -19,7 +19,7 @@ class TestDrawModelTest {
     private final TestDrawModel model = new TestDrawModel();
 
     @Test
-    void atTheEndTheTipIsClearOfTheThroatAndTheEdgeNearNoStitch() {
+    void endsWithTheTipClearOfTheThroat() {
         model.setDesign(Optional.of(FITTED));
         assertThat(model.nearestStep()).isPresent();
         model.moveTo(1e6);
@@ -28,9 +28,9 @@ class TestDrawModelTest {
         assertThat(model.nearestStep()).isEmpty();
     }
 
-    /** The knife is drawn by the way of its tip: so far as the tip was, it is then out of where it was. */
+    /** The distance of the draw is that of the tip. */
     @Test
-    void aKnifeGoesAlongItsPathByTheWayThatItIsDrawn() {
+    void movesTheKnifeAlongThePathOfTheDraw() {
         model.setDesign(Optional.of(FITTED));
         model.moveTo(20);
         var tip = FITTED.knife().landmarks().tip();
@@ -40,7 +40,7 @@ class TestDrawModelTest {
     }
 
     @Test
-    void theMomentShownIsThatOfTheCheckWhichIsNearest() {
+    void returnsTheNearestStepOfTheCheck() {
         model.setDesign(Optional.of(FITTED));
         var steps = FITTED.pattern().drawCheck().steps();
         double between = steps.get(1).drawnMm() - steps.get(0).drawnMm();

@@ -16,13 +16,13 @@ class ViewportTest {
     private static final Viewport VIEW = new Viewport(2, new Point(10, 20), 400, 300);
 
     @Test
-    void theCentreIsInTheMiddleAndYGoesUp() {
+    void mapsTheCentreToTheMiddleWithYUp() {
         assertThat(VIEW.toPx(new Point(10, 20))).isEqualTo(new Point(200, 150));
         assertThat(VIEW.toPx(new Point(15, 30))).isEqualTo(new Point(210, 130));
     }
 
     @Property
-    void toPixelsAndBackIsWhereItBegan(
+    void invertsToPxByToMm(
             @ForAll @DoubleRange(min = -500, max = 500) double x,
             @ForAll @DoubleRange(min = -500, max = 500) double y) {
         Point back = VIEW.toMm(VIEW.toPx(new Point(x, y)));
@@ -30,7 +30,7 @@ class ViewportTest {
     }
 
     @Property
-    void zoomingLeavesThePlaceUnderTheMouse(
+    void zoomsAboutThePointUnderTheMouse(
             @ForAll @DoubleRange(min = 0, max = 400) double x,
             @ForAll @DoubleRange(min = 0, max = 300) double y,
             @ForAll @DoubleRange(min = 0.01, max = 1000) double factor) {
@@ -40,7 +40,7 @@ class ViewportTest {
     }
 
     @Test
-    void panningMovesTheDrawingWithTheMouse() {
+    void pansWithTheMouse() {
         Point place = new Point(3, 4);
         Point before = VIEW.toPx(place);
         Point after = VIEW.panned(7, -5).toPx(place);
@@ -48,7 +48,7 @@ class ViewportTest {
     }
 
     @Test
-    void fittedTheWholeExtentIsSeenWithItsMarginAndTouchesItOnOneAxis() {
+    void fitsTheExtentWithinTheMargins() {
         Rectangle2D extent = new Rectangle2D.Double(-50, 10, 200, 30);
         Viewport fitted = Viewport.fit(extent, 440, 300, new Insets(20, 20, 20, 20));
         assertThat(fitted.pxPerMm()).isEqualTo(2);
@@ -57,7 +57,7 @@ class ViewportTest {
     }
 
     @Test
-    void theTransformSaysTheSameAsThePoint() {
+    void transformsAsToPxDoes() {
         Point2D.Double px = new Point2D.Double();
         VIEW.transform().transform(new Point2D.Double(-3, 8), px);
         assertThat(new Point(px.x, px.y)).isEqualTo(VIEW.toPx(new Point(-3, 8)));
@@ -68,7 +68,7 @@ class ViewportTest {
      * the mm.
      */
     @Test
-    void whatStaysFreeMayDifferFromSideToSide() {
+    void fitsWithinUnequalMargins() {
         Rectangle2D extent = new Rectangle2D.Double(10, 20, 100, 50);
         Viewport fitted = Viewport.fit(extent, 400, 300, new Insets(0, 0, 50, 100));
         assertThat(fitted.pxPerMm()).isCloseTo(3, within(1e-12));

@@ -12,14 +12,14 @@ class FieldFactoryTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"24 Mar 2027", "24 march 2027", "2027-03-24", "24.3.2027", " 24 Mar 2027 "})
-    void readsADayTheWaysItIsWritten(String typed) {
+    void readsDatesInSeveralFormats(String typed) {
         ValidatedField<Optional<LocalDate>> day = typed(typed);
         assertThat(day.value()).contains(LocalDate.of(2027, 3, 24));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"31 Feb 2027", "3/24", "soon", "2027-13-01"})
-    void refusesWhatIsNoDayAndShowsHowToWriteOne(String typed) {
+    void refusesInvalidDatesWithAnExample(String typed) {
         ValidatedField<Optional<LocalDate>> day = typed(typed);
         assertThat(day.value()).isEmpty();
         assertThat(day.errorText().getText()).contains(typed, "24 Mar 2027");

@@ -9,13 +9,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weltwright.job.JobFields;
 
-/** The line to type on, without a window: Enter is sent to it as the keyboard would. */
+/** Tests the field without a window; Enter is posted as an action event. */
 class ValidatedFieldTest {
     private final List<Double> taken = new ArrayList<>();
     private ValidatedField<Double> field;
 
     @BeforeEach
-    void makeLine() throws Exception {
+    void createField() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             field = FieldFactory.lengthOnCommit(JobFields.LEATHER_THICKNESS, 3);
             field.onCommit(() -> taken.add(field.value()));
@@ -23,7 +23,7 @@ class ValidatedFieldTest {
     }
 
     @Test
-    void takesWhatIsTypedInAnyUnitAndLeavesItAsTyped() throws Exception {
+    void readsAnyUnitAndKeepsTheTypedText() throws Exception {
         type("1/8 in");
         // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
         assertThat(taken).containsExactly(25.4 / 8);
@@ -32,7 +32,7 @@ class ValidatedFieldTest {
     }
 
     @Test
-    void saysWhatIsWrongAndKeepsTheLastGoodValue() throws Exception {
+    void showsTheErrorAndKeepsTheLastValidValue() throws Exception {
         type("4 mm");
         type("7/0 in");
         assertThat(field.value()).isEqualTo(4);
@@ -44,7 +44,7 @@ class ValidatedFieldTest {
     }
 
     @Test
-    void aGoodValueTakesTheMessageAway() throws Exception {
+    void clearsTheErrorAtAValidValue() throws Exception {
         type("-3mm");
         type("3.5");
         assertThat(field.errorText().isVisible()).isFalse();
@@ -52,13 +52,13 @@ class ValidatedFieldTest {
     }
 
     @Test
-    void theSameValueInOtherWordsIsNoChange() throws Exception {
+    void doesNotCommitAnEqualValue() throws Exception {
         type("0.3 cm");
         assertThat(taken).isEmpty();
     }
 
     @Test
-    void aValueFromElsewhereReplacesWhatIsTyped() throws Exception {
+    void replacesTheTextAtANewValue() throws Exception {
         type("4 mm");
         SwingUtilities.invokeAndWait(() -> field.setValue(2.0));
         assertThat(field.textField().getText()).isEqualTo("2 mm");

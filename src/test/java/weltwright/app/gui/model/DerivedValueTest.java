@@ -16,9 +16,7 @@ import weltwright.app.gui.testing.OutlinedJobs;
 import weltwright.error.UserFacingException;
 import weltwright.job.Job;
 
-/**
- * What follows from the job is made beside the window, once for each question, and never shown where it is overtaken.
- */
+/** Checks that values are computed in the background once for each input, and that outdated results are dropped. */
 class DerivedValueTest {
     private final JobModel model = execute(() -> new JobModel(OutlinedJobs.empty()));
     private final TaskQueue tasks = execute(() -> new TaskQueue(message -> {}));
@@ -33,7 +31,7 @@ class DerivedValueTest {
     }
 
     @Test
-    void itIsMadeBesideTheWindowAndOnlyWhereTheQuestionIsAnother() throws InterruptedException {
+    void computesOffTheEventThreadAndOnlyForANewInput() throws InterruptedException {
         live(question -> {
             assertThat(SwingUtilities.isEventDispatchThread()).isFalse();
             return "sheath for " + question;
@@ -48,7 +46,7 @@ class DerivedValueTest {
     }
 
     @Test
-    void whatIsOvertakenIsNeverShownAndThatBetweenNeverMade() throws InterruptedException {
+    void dropsResultsOfOutdatedInputs() throws InterruptedException {
         CountDownLatch begun = new CountDownLatch(1);
         live(question -> {
             if (question.equals("first")) {
@@ -58,7 +56,7 @@ class DerivedValueTest {
             return question;
         });
         become("first");
-        // Overtaken before it is begun, it would leave the way free for the second.
+        // Cancelled before its start, it would not delay the second.
         assertThat(begun.await(10, TimeUnit.SECONDS)).isTrue();
         become("second");
         become("third");
@@ -70,7 +68,7 @@ class DerivedValueTest {
     }
 
     @Test
-    void whyThereIsNoneIsSaid() throws InterruptedException {
+    void reportsWhyThereIsNoValue() throws InterruptedException {
         live(question -> {
             throw new UserFacingException("No sheath can be made so.", "Choose another.");
         });
@@ -104,7 +102,7 @@ class DerivedValueTest {
         execute(() -> model.change(job -> job.withOrder("", knife, job.due(), job.notes())));
     }
 
-    /** Until nothing waits, neither beside the window nor in it. */
+    /** Waits until neither the task queue nor the event queue has anything to do. */
     private void settle() throws InterruptedException {
         while (execute(() -> !tasks.pending().isEmpty())) {
             Thread.sleep(5);

@@ -15,7 +15,7 @@ class JobModelTest {
     private final JobModel model = new JobModel(OutlinedJobs.outlined());
 
     @Test
-    void aChangeCanBeTakenBackAndIsThenSavedAgain() {
+    void undoesAChangeToTheSavedState() {
         assertThat(model.hasUnsavedChanges()).isFalse();
         model.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.7)));
         assertThat(model.hasUnsavedChanges()).isTrue();
@@ -27,7 +27,7 @@ class JobModelTest {
     }
 
     @Test
-    void whatOneSourceDoesInOneGoIsOneStep() {
+    void mergesChangesOfOneKeyIntoOneStep() {
         model.change("line", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
         model.change("line", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.55)));
         model.undo();
@@ -35,7 +35,7 @@ class JobModelTest {
     }
 
     @Test
-    void twoSourcesAreTwoSteps() {
+    void keepsChangesOfTwoKeysApart() {
         model.change("line", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
         model.change("another", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.55)));
         model.undo();
@@ -43,7 +43,7 @@ class JobModelTest {
     }
 
     @Test
-    void afterUndoTheSameSourceBeginsAStepOfItsOwn() {
+    void beginsANewStepAfterUndo() {
         model.change("line", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
         model.change("another", job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.55)));
         model.undo();
@@ -53,7 +53,7 @@ class JobModelTest {
     }
 
     @Test
-    void completingIsPartOfTheStepBefore() {
+    void amendsTheLastStep() {
         model.change(job -> job.withShaping(job.shaping().withEdgeThicknessMm(0.5)));
         model.amend(job -> job.withSilhouette(OutlinedJobs.KNIFE.withOtherSide()));
         model.undo();
@@ -72,7 +72,7 @@ class JobModelTest {
     }
 
     @Test
-    void aJobSavedAfterItLeftTheBenchDoesNotGiveItsFileToTheNextOne() {
+    void doesNotGiveTheFileOfAJobToTheNextOne() {
         Consumer<FileVersion> safe = model.savedCallback();
         model.open(OutlinedJobs.empty(), Optional.empty());
         safe.accept(FILE);
@@ -80,7 +80,7 @@ class JobModelTest {
     }
 
     @Test
-    void watchersAreToldOfEachChangeAndOfNothingElse() {
+    void notifiesListenersOfEachChangeOnly() {
         AtomicInteger told = new AtomicInteger();
         model.subscribe(told::incrementAndGet);
         model.change(job -> job);

@@ -23,13 +23,13 @@ class TaskQueueTest {
     }
 
     @Test
-    void theResultArrivesOnTheEventThread() throws Exception {
+    void deliversTheResultOnTheEventThread() throws Exception {
         start(progress -> SwingUtilities.isEventDispatchThread() ? "on the event thread" : "beside the window");
         assertThat(heard).containsExactly("done: beside the window");
     }
 
     @Test
-    void aTroubleIsShownInItsOwnWords() throws Exception {
+    void showsTheMessageOfAUserFacingException() throws Exception {
         start(progress -> {
             throw new UserFacingException("No sheet.", "Take another photo.");
         });
@@ -37,7 +37,7 @@ class TaskQueueTest {
     }
 
     @Test
-    void aDefectIsToldInPlainWordsAndTheNextTaskStillRuns() throws Exception {
+    void reportsADefectAndRunsTheNextTask() throws Exception {
         start(progress -> {
             throw new IllegalStateException("index 7 of 5");
         });
@@ -49,7 +49,7 @@ class TaskQueueTest {
     }
 
     @Test
-    void cancelledWorkEndsAtItsNextReportAndGivesNoResult() throws Exception {
+    void endsACancelledTaskAtItsNextReport() throws Exception {
         CountDownLatch begun = new CountDownLatch(1);
         CountDownLatch cancelled = new CountDownLatch(1);
         CountDownLatch left = new CountDownLatch(1);

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class UndoHistoryTest {
 
     @Property
-    void undoingAllStepsAndDoingThemAgainGoesThroughTheSameValues(@ForAll @Size(max = 20) List<Integer> values) {
+    void undoesAndRedoesAllSteps(@ForAll @Size(max = 20) List<Integer> values) {
         UndoHistory<Integer> history = UndoHistory.of(-1);
         for (int value : values) {
             history = history.withNext(value);
@@ -32,7 +32,7 @@ class UndoHistoryTest {
     }
 
     @Test
-    void aNewStepForgetsWhatWasUndone() {
+    void dropsUndoneStatesAtANewStep() {
         UndoHistory<String> history =
                 UndoHistory.of("a").withNext("b").withNext("c").undone().withNext("d");
         assertThat(history.canRedo()).isFalse();
@@ -40,12 +40,12 @@ class UndoHistoryTest {
     }
 
     @Test
-    void theSameValueAgainIsNoStep() {
+    void ignoresAnEqualState() {
         assertThat(UndoHistory.of("a").withNext("a").canUndo()).isFalse();
     }
 
     @Test
-    void amendingIsNoStepAndKeepsWhatCanBeDoneAgain() {
+    void replacesTheCurrentStateWithoutAStep() {
         UndoHistory<String> history =
                 UndoHistory.of("a").withNext("b").withNext("c").undone().withCurrent("B");
         assertThat(history.current()).isEqualTo("B");
@@ -54,7 +54,7 @@ class UndoHistoryTest {
     }
 
     @Test
-    void atItsEndsItStaysWhereItIs() {
+    void staysAtItsEnds() {
         UndoHistory<String> history = UndoHistory.of("a");
         assertThat(history.undone()).isEqualTo(history);
         assertThat(history.redone()).isEqualTo(history);

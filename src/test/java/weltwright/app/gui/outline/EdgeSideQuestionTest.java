@@ -11,11 +11,11 @@ import org.junit.jupiter.api.Test;
 import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.testing.OutlinedJobs;
 
-/** The window asks somebody to look which side is the edge where the outline does not tell, and there alone. */
+/** Checks that the window asks for the edge side where it is uncertain, and only there. */
 class EdgeSideQuestionTest extends MainWindowTestBase {
 
     @Test
-    void asksWhereItIsNotSureUntilSomebodyExchangesTheSides() {
+    void asksUntilTheSidesAreExchanged() {
         asks();
         frame.toggleButton("other side").click();
         robot.waitForIdle();
@@ -27,7 +27,7 @@ class EdgeSideQuestionTest extends MainWindowTestBase {
     }
 
     @Test
-    void asksWhereItIsNotSureUntilSomebodySaysThatItIsRight() {
+    void asksUntilTheSidesAreConfirmed() {
         asks();
         frame.button("this side").click();
         robot.waitForIdle();
@@ -41,7 +41,7 @@ class EdgeSideQuestionTest extends MainWindowTestBase {
     }
 
     @Test
-    void doesNotAskWhereItIsSure() {
+    void doesNotAskWhereTheSideIsCertain() {
         open(OutlinedJobs.traced(0.95));
         frame.toggleButton("stage Knife").click();
         isAnswered();

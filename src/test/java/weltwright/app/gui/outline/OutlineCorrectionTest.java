@@ -25,7 +25,7 @@ import weltwright.knife.Silhouette;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.outline.UncertainStretch;
 
-/** An outline corrected by hand: with mouse and with keys, each taken back again. */
+/** Corrects outlines by mouse and keys, and undoes it. */
 class OutlineCorrectionTest extends MainWindowTestBase {
     /** A smooth point on the knife's back, and the middle of the back beside it. */
     private static final Point ON_THE_BACK = new Point(80, 12);
@@ -33,13 +33,13 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     private OutlineCanvas view;
 
     @BeforeEach
-    void layTheKnife() {
+    void openTheJob() {
         open(OutlinedJobs.outlined());
         view = (OutlineCanvas) robot.finder().findByName("outline drawing");
     }
 
     @Test
-    void aPointIsPulledWithTheMouse() {
+    void dragsANode() {
         frame.toggleButton("tool Points").click();
         drag(view, ON_THE_BACK, new Point(80, 15));
         assertThat(outline().nodes())
@@ -48,7 +48,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     }
 
     @Test
-    void aDoubleClickOnTheLineAddsAPointAndDeleteRemovesIt() {
+    void addsANodeByDoubleClickAndRemovesItByKey() {
         frame.toggleButton("tool Points").click();
         Polyline curve = OutlinedJobs.KNIFE.outline().sampled(0.25);
         Point place = curve.at(curve.stationOf(new Point(60, 20)));
@@ -63,7 +63,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     }
 
     @Test
-    void theKeysDoAllThatTheMouseDoesToAPoint() {
+    void editsANodeByKeys() {
         robot.focus(view);
         press(KeyEvent.VK_P);
         frame.toggleButton("tool Points").requireSelected();
@@ -97,7 +97,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     }
 
     @Test
-    void aMenuAtAPointMakesItACorner() {
+    void makesANodeACornerByTheMenu() {
         robot.click(view, awt(execute(() -> view.viewport().toPx(ON_THE_BACK))), MouseButton.RIGHT_BUTTON, 1);
         robot.waitForIdle();
         frame.menuItemWithPath("Make it a corner").click();
@@ -106,7 +106,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     }
 
     @Test
-    void aStrokeWithoutAPhotoIsTheOutline() {
+    void redrawsAlongTheStrokeWithoutAPhoto() {
         robot.focus(view);
         press(KeyEvent.VK_R);
         draw(new Point(20, 12.3), new Point(40, 15), new Point(60, 15), new Point(80, 12));
@@ -120,7 +120,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     }
 
     @Test
-    void anotherToolTakenWhileAStrokeIsDrawnEndsIt() {
+    void endsAStrokeWhenTheToolChanges() {
         robot.focus(view);
         press(KeyEvent.VK_R);
         robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(new Point(20, 14)))));
@@ -135,7 +135,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     }
 
     @Test
-    void aStrokeAlongAPhotoIsPulledToItsEdge() {
+    void redrawsAlongTheEdgeOfThePhoto() {
         Job traced = OutlinedJobs.empty()
                 .withPhoto(Photo.read(Path.of("sample-images", "drop-point.jpg")))
                 .traced(ProgressListener.NONE);
@@ -162,7 +162,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     }
 
     @Test
-    void aTypedWidthIsHonouredShownAndRemovedAgain() {
+    void fitsTheOutlineToAWidthAndRemovesIt() {
         frame.toggleButton("tool Width").click();
         Point middle = new Point(58, 0);
         robot.click(view, awt(execute(() -> view.viewport().toPx(middle))), MouseButton.LEFT_BUTTON, 1);
@@ -182,7 +182,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     }
 
     @Test
-    void aTypedBladeLengthIsHonouredWhateverIsPulledLater() {
+    void keepsATypedBladeLengthThroughLaterEdits() {
         frame.textBox("length of the blade").enterText("119\n");
         robot.waitForIdle();
         assertThat(job().silhouette().orElseThrow().bladeLengthMm()).isCloseTo(119, within(1e-6));
@@ -198,7 +198,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     }
 
     @Test
-    void theEyeIsLedToEachUnsurePlaceUntilAllAreLookedAt() {
+    void stepsThroughUncertainStretchesUntilAllAreReviewed() {
         UncertainStretch back = new UncertainStretch(new Point(85, 11.5), new Point(75, 12));
         UncertainStretch edge = new UncertainStretch(new Point(20, -13.2), new Point(30, -13.2));
         Job job = OutlinedJobs.outlined();

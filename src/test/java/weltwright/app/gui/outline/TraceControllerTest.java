@@ -32,7 +32,7 @@ class TraceControllerTest {
     private TraceController tracing;
 
     @BeforeEach
-    void photoOnTheBench() throws Exception {
+    void openPhoto() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             tasks = new TaskQueue(messages::add);
             model = new JobModel(OutlinedJobs.empty().withPhoto(PHOTO));
@@ -46,7 +46,7 @@ class TraceControllerTest {
     }
 
     @Test
-    void aPhotoIsNotTracedBeforeTheUserAsks() throws Exception {
+    void doesNotTraceBeforeTheUserAsks() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             model.change(job -> job.withSettings(thicker(job)));
             assertThat(tracing.isRunning()).isFalse();
@@ -54,7 +54,7 @@ class TraceControllerTest {
     }
 
     @Test
-    void stoppedItIsNotTriedAgainUntilTheUserAsks() throws Exception {
+    void doesNotTraceAgainAfterCancelling() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             tracing.trace();
             assertThat(tracing.isRunning()).isTrue();
@@ -67,7 +67,7 @@ class TraceControllerTest {
     }
 
     @Test
-    void whatWasCorrectedByHandIsKeptWhenItIsTracedAnew() throws Exception {
+    void keepsCorrectionsWhenTracedAgain() throws Exception {
         Job traced = afterTrace(tracing::trace);
         Point butt = traced.silhouette().orElseThrow().landmarks().butt().plus(new Point(4, 10));
         Job anew = afterTrace(() -> {
@@ -91,7 +91,7 @@ class TraceControllerTest {
     }
 
     @Test
-    void cornersBeingSetAreNotTracedBeforeTheUserAsks() throws Exception {
+    void doesNotTraceWhileCornersAreSet() throws Exception {
         afterTrace(tracing::trace);
         SwingUtilities.invokeAndWait(() -> {
             model.change(job -> job.withSettings(job.settings()

@@ -24,7 +24,7 @@ class HardwareTableModelTest {
 
     /** 1/8 in is 3.175 mm; a punch of 4/32 in is that very size, and so snug. */
     @Test
-    void aSizeIsTypedInAnyUnitAndThePunchFollows() {
+    void readsSizesInAnyUnitAndDerivesThePunch() {
         rows.setValueAt("1/8 in", 0, POST);
         assertThat(first().postMm()).isCloseTo(25.4 / 8, within(1e-12));
         assertThat(rows.getValueAt(0, PUNCH)).isEqualTo("3.18 mm");
@@ -33,7 +33,7 @@ class HardwareTableModelTest {
     }
 
     @Test
-    void whatCannotBeReadIsRefusedAndChangesNothing() {
+    void refusesInvalidTextsWithoutAChange() {
         assertThatThrownBy(() -> rows.parse(0, POST, "thick"))
                 .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("post");
@@ -42,7 +42,7 @@ class HardwareTableModelTest {
     }
 
     @Test
-    void aRingHasNoGrip() {
+    void showsNoGripForARing() {
         int ring = rows.getRowCount() - 1;
         assertThat(rows.isCellEditable(ring, POST)).isTrue();
         assertThat(rows.isCellEditable(ring, HOLDS_FROM)).isFalse();
@@ -51,7 +51,7 @@ class HardwareTableModelTest {
     }
 
     @Test
-    void rowsAreAddedRaisedAndRemoved() {
+    void addsMovesAndRemovesRows() {
         int before = rows.getRowCount();
         int snap = rows.add(Hardware.Kind.SNAP);
         assertThat(rows.getValueAt(snap, 1)).isEqualTo("snap");
@@ -64,7 +64,7 @@ class HardwareTableModelTest {
     }
 
     @Test
-    void aListFromElsewhereIsShown() {
+    void showsTheListOfAnotherJob() {
         model.open(
                 OutlinedJobs.outlined()
                         .withSpec(OutlinedJobs.outlined()

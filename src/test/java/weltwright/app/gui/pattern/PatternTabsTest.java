@@ -24,7 +24,7 @@ import weltwright.sheath.spec.BeltAttachment;
 class PatternTabsTest extends MainWindowTestBase {
 
     @BeforeEach
-    void layTheKnife() {
+    void openTheJob() {
         Job job = OutlinedJobs.outlined();
         open(job.withSpec(job.spec().withHandleDepthMm(0)));
         frame.toggleButton("stage Sheath").click();

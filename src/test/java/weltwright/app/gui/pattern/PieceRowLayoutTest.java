@@ -19,7 +19,7 @@ import weltwright.sheath.pattern.Piece;
 class PieceRowLayoutTest {
 
     @Property(tries = 200)
-    void noTwoPiecesOverlapAndAllAreSeen(
+    void laysOutPiecesWithinTheExtentWithoutOverlap(
             @ForAll("pieces") @Size(min = 1, max = 6) List<Piece> pieces,
             @ForAll @DoubleRange(min = 0.3, max = 4) double aspect) {
         PieceRowLayout rows = PieceRowLayout.of(pieces, aspect);
@@ -33,7 +33,7 @@ class PieceRowLayoutTest {
     }
 
     @Property(tries = 50)
-    void theShiftTakesThePieceIntoItsBox(@ForAll("pieces") @Size(min = 1, max = 4) List<Piece> pieces) {
+    void shiftsEachPieceIntoItsBounds(@ForAll("pieces") @Size(min = 1, max = 4) List<Piece> pieces) {
         for (PieceRowLayout.Placed placed : PieceRowLayout.of(pieces, 1.5).placed()) {
             Rectangle2D box = placed.box();
             for (Point p : placed.piece().outline().points()) {

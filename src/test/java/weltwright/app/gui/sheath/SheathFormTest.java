@@ -20,11 +20,11 @@ import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.StrapLeather;
 import weltwright.sheath.spec.Throat;
 
-/** Every choice of knife and sheath is told in the window, lands in the job, and can be taken back. */
+/** Checks that each choice in the forms changes the job and can be undone. */
 class SheathFormTest extends MainWindowTestBase {
 
     @BeforeEach
-    void layTheKnife() {
+    void openTheJob() {
         open(OutlinedJobs.outlined());
         frame.toggleButton("stage Sheath").click();
     }
@@ -134,7 +134,7 @@ class SheathFormTest extends MainWindowTestBase {
     }
 
     @Test
-    void whatCannotBeReadIsSaidBesideItsLineWhichStaysFoldedOut() {
+    void keepsASectionWithAnInvalidFieldExpanded() {
         frame.toggleButton("fold Stitches").click();
         frame.textBox("stitch pitch").deleteText().enterText("four\n");
         frame.toggleButton("fold Stitches").click();

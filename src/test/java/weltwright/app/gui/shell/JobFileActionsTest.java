@@ -23,7 +23,7 @@ import weltwright.image.metadata.CameraIdentity;
 import weltwright.image.metadata.JpegWithExif;
 import weltwright.job.PhoneLensStore;
 
-/** Photos from an invented phone onto the bench, without a window. */
+/** Opens photos of an invented phone without a window. */
 class JobFileActionsTest {
     private static final CalibratedLens LENS = new CalibratedLens(
             "Trial phone",
@@ -41,7 +41,7 @@ class JobFileActionsTest {
 
     /** Exif 2.32: make and model, tags 271 and 272; focal length in 35 mm film, tag 41989. */
     @Test
-    void aPhotoIsMeasuredWithThePhoneThatItNames() throws Exception {
+    void appliesTheLensOfThePhoneThatThePhotoNames() throws Exception {
         PhoneLensStore lensStore = new PhoneLensStore(folder.resolve("phones"));
         lensStore.put(LENS);
         JobModel model = new JobModel(OutlinedJobs.empty());

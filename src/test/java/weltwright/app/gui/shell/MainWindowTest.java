@@ -36,19 +36,19 @@ import weltwright.sheath.pattern.Pattern;
 import weltwright.trace.Trace;
 import weltwright.trace.ground.GroundChoice;
 
-/** The window as a user works it: with mouse and keys, on a real display. */
+/** Operates the window by mouse and keys on a display. */
 class MainWindowTest extends MainWindowTestBase {
     @TempDir
     private Path folder;
 
     @Test
-    void anEmptyWindowSaysWhatToDoFirst() {
+    void showsTheFirstStepsInAnEmptyWindow() {
         frame.panel("start page").requireVisible();
         assertThat(frame.textBox("next step").text()).contains("print the sheet", "drop the photo here");
     }
 
     @Test
-    void anEmptyWindowClosesWithoutAsking() {
+    void closesAnEmptyWindowWithoutAQuestion() {
         execute(window::close);
         assertThat(execute(() -> window.frame().isDisplayable())).isFalse();
     }
@@ -64,7 +64,7 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void thePatternFollowsTheChoicesAndABadLengthChangesNothing() {
+    void updatesThePatternAndIgnoresAnInvalidLength() {
         open(OutlinedJobs.outlined());
         frame.toggleButton("stage Sheath").click();
         awaitPattern();
@@ -82,7 +82,7 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void whatTheKnifeLayOnIsToldAndKeptWhenOtherMeasuresChange() {
+    void keepsTheGroundAsOtherMeasuresChange() {
         open(OutlinedJobs.outlined());
         frame.comboBox("ground").selectItem("Ruled mat or paper");
         frame.textBox("distance of the ground's lines").deleteText().enterText("1/2 in\n");
@@ -97,7 +97,7 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void undoAndRedoGoThroughTheChoicesByTheUsualKeys() {
+    void undoesAndRedoesByKeys() {
         open(OutlinedJobs.outlined());
         frame.toggleButton("stage Sheath").click();
         frame.comboBox("drawn with").selectItem("Left hand");
@@ -112,7 +112,7 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void aLandmarkIsPulledAlongTheOutlineWithTheMouse() {
+    void dragsALandmarkAlongTheOutline() {
         open(OutlinedJobs.outlined());
         OutlineCanvas view = (OutlineCanvas) robot.finder().findByName("outline drawing");
         drag(view, OutlinedJobs.KNIFE.landmarks().heel(), new Point(20, -40));
@@ -125,7 +125,7 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void aLandmarkIsMovedWithTheKeys() {
+    void movesALandmarkByKeys() {
         open(OutlinedJobs.outlined());
         robot.focus(robot.finder().findByName("outline drawing"));
         press(KeyEvent.VK_H);
@@ -135,14 +135,14 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void theOtherSideIsTheEdge() {
+    void exchangesEdgeAndSpine() {
         open(OutlinedJobs.outlined());
         frame.toggleButton("other side").click();
         assertThat(job().silhouette()).contains(OutlinedJobs.KNIFE.withOtherSide());
     }
 
     @Test
-    void thePatternIsSavedAsAPdfOnThePaperChosen() throws IOException {
+    void savesThePatternAsPdfOnTheChosenPaper() throws IOException {
         open(OutlinedJobs.outlined());
         frame.toggleButton("stage Paper").click();
         frame.comboBox("paper size").selectItem("Letter");
@@ -160,7 +160,7 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void aJobIsSavedAndOpenedAgainAsItWas() {
+    void savesAndOpensAJob() {
         open(OutlinedJobs.empty());
         frame.toggleButton("stage Order").click();
         frame.textBox("customer").enterText("A. Customer");
@@ -184,7 +184,7 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void anUnsavedJobIsNotLostByClosing() {
+    void asksBeforeClosingAnUnsavedJob() {
         open(OutlinedJobs.outlined());
         frame.toggleButton("other side").click();
         Job changed = job();
@@ -199,7 +199,7 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void aFileThatIsNoPhotoIsRefusedInPlainWordsAndTheJobStays() throws IOException {
+    void refusesAFileThatIsNoPhoto() throws IOException {
         open(OutlinedJobs.outlined());
         Path file = Files.writeString(folder.resolve("letter.jpg"), "Dear customer");
         frame.menuItemWithPath("File", "Open photo…").click();
@@ -211,7 +211,7 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void aPhotoBecomesAPatternAndOtherMeasuresAnotherOutline() {
+    void makesAPatternFromAPhotoAndTracesItAgainForOtherMeasures() {
         drop(Path.of("sample-images", "drop-point.jpg"));
         await("the photo", () -> job().photo().isPresent());
         frame.textBox("handle thickness").deleteText().enterText("19 mm\n");
@@ -234,7 +234,7 @@ class MainWindowTest extends MainWindowTestBase {
     }
 
     @Test
-    void aFileThatIsNoPhotoDroppedOnTheWindowIsRefused() throws IOException {
+    void refusesADroppedFileThatIsNoPhoto() throws IOException {
         drop(Files.writeString(folder.resolve("letter.txt"), "Dear customer"));
         NotificationBar notificationBar = (NotificationBar) robot.finder().findByName("notice", false);
         await("the message", () -> execute(notificationBar::isShowing));

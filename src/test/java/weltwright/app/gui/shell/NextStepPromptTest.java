@@ -12,7 +12,7 @@ class NextStepPromptTest {
 
     @ParameterizedTest
     @EnumSource(WorkflowStage.class)
-    void anEmptyJobBeginsWithAPhotoWhereverOneLooks(WorkflowStage stage) {
+    void beginsAnEmptyJobWithAPhotoAtEachStage(WorkflowStage stage) {
         NextStepPrompt step = NextStepPrompt.of(OutlinedJobs.empty(), stage, false, "");
         assertThat(step.text()).contains("print the sheet", "drop the photo here");
         assertThat(step.action()).contains(NextStepPrompt.NextAction.OPEN_PHOTO);
@@ -20,14 +20,14 @@ class NextStepPromptTest {
 
     @ParameterizedTest
     @EnumSource(WorkflowStage.class)
-    void whileTheOutlineIsLookedForThereIsNothingToPress(WorkflowStage stage) {
+    void offersNoActionWhileTracing(WorkflowStage stage) {
         assertThat(NextStepPrompt.of(OutlinedJobs.empty(), stage, true, "").action())
                 .isEmpty();
     }
 
     @ParameterizedTest
     @EnumSource(WorkflowStage.class)
-    void withAnOutlineEachStageLeadsToTheNextAndThePaperToTheFile(WorkflowStage stage) {
+    void leadsFromEachStageToTheNext(WorkflowStage stage) {
         NextStepPrompt.NextAction expected = switch (stage) {
             case ORDER -> NextStepPrompt.NextAction.GO_TO_KNIFE;
             case KNIFE -> NextStepPrompt.NextAction.GO_TO_SHEATH;
@@ -39,7 +39,7 @@ class NextStepPromptTest {
     }
 
     @Test
-    void whereItIsNotSureWhichSideIsTheEdgeTheKnifeStageBeginsWithThat() {
+    void asksForTheEdgeSideWhereItIsUncertain() {
         assertThat(NextStepPrompt.of(OutlinedJobs.traced(0.75), WorkflowStage.KNIFE, false, "")
                         .text())
                 .startsWith("Look which side is the edge: the outline does not tell for sure. ");
@@ -52,7 +52,7 @@ class NextStepPromptTest {
     @EnumSource(
             value = WorkflowStage.class,
             names = {"SHEATH", "PAPER"})
-    void whereNoPatternCanBeMadeItSaysWhyAndOffersNoPaper(WorkflowStage stage) {
+    void explainsWhyThereIsNoPattern(WorkflowStage stage) {
         NextStepPrompt step =
                 NextStepPrompt.of(OutlinedJobs.outlined(), stage, false, "The welt is too thin. Choose more layers.");
         assertThat(step.text()).isEqualTo("The welt is too thin. Choose more layers.");

@@ -8,9 +8,9 @@ import net.miginfocom.swing.MigLayout;
 import org.junit.jupiter.api.Test;
 
 class NotificationBarTest {
-    /** A line of words at the height of a button, not the room that they would take one under another. */
+    /** The height is that of one line of text, not of one word per line. */
     @Test
-    void aShortNoticeIsAsHighAsItsButtonWhenItFirstAppears() {
+    void showsAShortMessageAtTheHeightOfItsButton() {
         int[] heights = execute(() -> {
             NotificationBar notificationBar = new NotificationBar();
             JPanel top = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]"));

@@ -22,7 +22,7 @@ import weltwright.io.FileVersion;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 
-/** Saving from the window takes the place of nothing that would be missed. */
+/** Checks that saving from the window replaces nothing without a question. */
 class SaveConflictTest extends MainWindowTestBase {
     /** A dialog takes long to come on a busy machine. */
     private static final int LONGEST_MS = 60_000;
@@ -32,7 +32,7 @@ class SaveConflictTest extends MainWindowTestBase {
 
     /** As where two people, or two windows, have the same job open. */
     @Test
-    void aJobThatAnotherProgramChangedIsAskedAboutAndBothCanBeKept() throws IOException {
+    void asksWhereAnotherProgramChangedTheJobAndKeepsBoth() throws IOException {
         Path file = folder.resolve("anouk.wwj");
         FileVersion opened = JobFile.write(OutlinedJobs.outlined(), file);
         execute(() -> window.model().open(OutlinedJobs.outlined(), Optional.of(opened)));
@@ -55,7 +55,7 @@ class SaveConflictTest extends MainWindowTestBase {
     }
 
     @Test
-    void replacedAllTheSameTheOtherIsKeptAsTheVersionBefore() throws IOException {
+    void keepsTheReplacedJobAsBackup() throws IOException {
         Path file = folder.resolve("anouk.wwj");
         FileVersion opened = JobFile.write(OutlinedJobs.outlined(), file);
         execute(() -> window.model().open(OutlinedJobs.outlined(), Optional.of(opened)));
@@ -70,7 +70,7 @@ class SaveConflictTest extends MainWindowTestBase {
     }
 
     @Test
-    void cancelledItIsAskedAgainTheNextTime() throws IOException {
+    void asksAgainAfterCancelling() throws IOException {
         Path file = folder.resolve("anouk.wwj");
         FileVersion opened = JobFile.write(OutlinedJobs.outlined(), file);
         execute(() -> window.model().open(OutlinedJobs.outlined(), Optional.of(opened)));
@@ -87,7 +87,7 @@ class SaveConflictTest extends MainWindowTestBase {
     }
 
     @Test
-    void nothingIsSavedOverAFileOfAnotherKind() throws IOException {
+    void refusesToReplaceAFileOfAnotherKind() throws IOException {
         byte[] letter = "Dear customer".getBytes();
         Path file = Files.write(folder.resolve("letter.wwj"), letter);
         open(OutlinedJobs.outlined());

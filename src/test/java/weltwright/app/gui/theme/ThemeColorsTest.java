@@ -53,7 +53,7 @@ class ThemeColorsTest {
     /** Text needs a contrast of 4.5 : 1 (WCAG 2.2, success criterion 1.4.3, with its formulas for luminance). */
     @ParameterizedTest
     @EnumSource
-    void textOnDrawingsCanBeRead(Theme theme) {
+    void textOnCanvasesHasEnoughContrast(Theme theme) {
         theme.install();
         for (Color text :
                 List.of(ThemeColors.text(), ThemeColors.secondaryText(), ThemeColors.error(), ThemeColors.warning())) {

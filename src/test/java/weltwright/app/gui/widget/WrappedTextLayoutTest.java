@@ -11,14 +11,14 @@ import org.junit.jupiter.api.Test;
 import weltwright.app.gui.testing.VirtualDisplay;
 import weltwright.app.gui.theme.ThemeColors;
 
-/** Text that appears, changes or is given another width has its height at once: nothing below it jumps later. */
+/** Checks that wrapped text has its final height at the first layout. */
 class WrappedTextLayoutTest {
     private static final String LONG =
             "Draw along the knife's edge, from where the outline is right to where it is right"
                     + " again: it follows the edge that the photo shows nearest to your line.";
 
     @Test
-    void whatLiesBelowTextIsInItsPlaceAtTheFirstLayout() {
+    void placesComponentsBelowTextAtTheFirstLayout() {
         VirtualDisplay.assumeThere();
         execute(() -> {
             WrappedText text = new WrappedText(ThemeColors::text);
