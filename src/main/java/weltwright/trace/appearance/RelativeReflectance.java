@@ -17,7 +17,7 @@ import weltwright.image.parallel.RowBands;
  * agree, less in a shadow. Pixels spoilt by print are filled in from beside them; noise is averaged.
  */
 public final class RelativeReflectance {
-    /** The value of lit ground: leaves room for twice its brightness in a byte. */
+    /** The value of lit ground: leaves room for twice its brightness in a byte; chosen by eye. */
     public static final double LIT = 110;
 
     /** Ratios are clipped here, the range of a byte: how much brighter than black print a knife is does not matter. */
@@ -26,7 +26,10 @@ public final class RelativeReflectance {
     /** Width beyond a gap from which the gap is filled in; chosen by eye. */
     private static final double SUPPORT_MM = 0.55;
 
-    /** Standard deviation of the blur against noise: about half of the mask's accuracy of half a millimetre. */
+    /**
+     * Standard deviation of the blur against noise: about half of the mask's accuracy of half a millimetre; chosen by
+     * eye.
+     */
     private static final double BLUR_MM = 0.28;
 
     /**

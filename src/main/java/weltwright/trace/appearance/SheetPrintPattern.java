@@ -23,7 +23,9 @@ public final class SheetPrintPattern {
      */
     private static final double PRINT_EDGE_MM = 0.3;
 
-    /** Distance from the middle of a pale line at which the paper is plain: half its width of 0.25 mm, and blur. */
+    /**
+     * Distance from the middle of a pale line at which the paper is plain: half its width of 0.25 mm, and blur; by eye.
+     */
     public static final double LINE_ZONE_MM = 0.45;
 
     private SheetPrintPattern() {}

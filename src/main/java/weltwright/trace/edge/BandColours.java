@@ -16,7 +16,10 @@ import weltwright.trace.appearance.GroundPrint;
  * last row to the first.
  */
 final class BandColours implements AutoCloseable {
-    /** Standard deviation of the average across the edge, in pixels: about that of the blur of a sharp photo. */
+    /**
+     * Standard deviation of the average across the edge, in pixels: about that of the blur of a sharp photo; chosen by
+     * eye.
+     */
     private static final double ACROSS_SIGMA_PX = 1.0;
 
     /**

@@ -30,7 +30,7 @@ import weltwright.trace.outline.SilhouetteBuilder;
  * The result is in pixels; {@link SilhouetteBuilder} converts it to mm.
  */
 public final class EdgeTracker {
-    /** Samples per pixel across the edge, so that its blur has a few of them. */
+    /** Samples per pixel across the edge, so that its blur has a few of them; chosen by eye. */
     private static final double SAMPLES_PER_PX = 2;
 
     /**

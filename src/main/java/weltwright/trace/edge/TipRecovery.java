@@ -58,7 +58,10 @@ final class TipRecovery {
     /** Logarithm of the likelihood ratio above which a colour is the knife's; chosen by eye. */
     private static final double LIKELIER = 1;
 
-    /** Greatest part of the area in the outer half of the length: a quarter in a triangle, half in a stripe. */
+    /**
+     * Greatest part of the area in the outer half of the length: between the 0.25 of a triangle and the 0.5 of a
+     * stripe.
+     */
     private static final double MOST_IN_OUTER_HALF = 0.4;
 
     /** Greatest difference of the area found from that of the triangle added, relative to it; chosen by eye. */

@@ -155,7 +155,7 @@ public final class GroundDetector {
         return paper.misfit(size.widthMm(), size.heightMm());
     }
 
-    /** Returns the error of a ruled ground whose pitch nobody gave. */
+    /** Returns the error of a ruled ground of unknown pitch. */
     public static GroundSizeUnknownException unknownPitch() {
         return new GroundSizeUnknownException(
                 "The knife lies on a ruled ground, and no photo tells how far apart its lines are.",

@@ -29,7 +29,7 @@ public final class BladeCheck {
     /** Greatest weak part of a blade's outline; chosen by eye. */
     private static final double WEAK_BLADE = 0.8;
 
-    /** Greatest weak part of an outline; correct ones of knives with known shape have up to 0.3. */
+    /** Greatest weak part of an outline; correct ones of knives with known shape have up to 0.3; chosen by eye. */
     private static final double WEAK_OUTLINE = 0.35;
 
     /** Greatest useful error of an outline at 95 %: more than twice the ease of a sheath. Common practice. */

@@ -62,7 +62,10 @@ public final class BladeReflectionDetector {
     /** Distance from the blade within which the ground may lie in its shadow; chosen by eye. */
     private static final double BESIDE_MM = 3;
 
-    /** Least ridge strength of a mirrored line, relative to the ground's; polished steel reflects more than 0.5. */
+    /**
+     * Least ridge strength of a mirrored line, relative to the ground's; polished steel reflects more than 0.5; chosen
+     * by eye.
+     */
     private static final double VISIBLE = 0.3;
 
     /** Least part of a line's length across the blade that must be visible; chosen by eye. */

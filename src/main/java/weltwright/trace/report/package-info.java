@@ -1,5 +1,5 @@
 /**
- * What a trace tells beside the outline: error budget, notes, advice on the photo.
+ * The results of a trace besides the outline: error budget, notes, advice on the photo.
  *
  * <p>In: Measured values.
  *

@@ -79,7 +79,7 @@ public final class KnifeMask {
     /** Distance from the gap of a line at which the ground beside it is sampled; chosen by eye. */
     private static final double BESIDE_MM = 0.9;
 
-    /** Least area of a knife: that of a blade of 60 mm by 10. */
+    /** Least area of a knife: that of a blade of 60 mm by 10; chosen by eye. */
     private static final double SMALLEST_KNIFE_MM2 = 600;
 
     private final PlaneRaster raster;

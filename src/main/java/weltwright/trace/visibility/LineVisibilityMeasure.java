@@ -26,16 +26,16 @@ record LineVisibilityMeasure<L>(ToDoubleFunction<L> of, double typical, double n
      */
     private static final double SIGNIFICANT = 4;
 
-    /** A typical line deviates by less than this part of the typical value. */
+    /** A typical line deviates by less than this part of the typical value; chosen by eye. */
     private static final double TYPICAL_RANGE = 0.35;
 
     /** Least measure of a visible line where lines of several widths are printed, as a part of the typical value. */
     private static final double FAINTEST = 0.6;
 
-    /** Greatest such measure: every fifth or tenth line of a mat is bolder. */
+    /** Greatest such measure: every fifth or tenth line of a mat is bolder; chosen by eye. */
     private static final double BOLDEST = 3;
 
-    /** Greatest measure, as a part of the typical value, where a line is hidden. */
+    /** Greatest measure, as a part of the typical value, where a line is hidden; chosen by eye. */
     private static final double ABSENT = 0.2;
 
     static <L> LineVisibilityMeasure<L> of(List<L> samples, ToDoubleFunction<L> of) {

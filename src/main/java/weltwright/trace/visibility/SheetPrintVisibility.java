@@ -36,11 +36,14 @@ public final class SheetPrintVisibility {
      * Distance of the samples within a black square, from its edge to half way to its middle. They are seeds for the
      * random walk ({@link RandomWalkerSegmentation}): relative to its brightness, the grain of black print is several
      * times that of paper and stops walkers that start at the square's edge, so that a knife ending in a square would
-     * get most of it.
+     * get most of it. Chosen by eye.
      */
     private static final double INWARD_MM = 1;
 
-    /** No part of a sheet is so many times as large in the photo as its mean: perspective is weaker than that. */
+    /**
+     * No part of a sheet is so many times as large in the photo as its mean: perspective is weaker than that; chosen by
+     * eye.
+     */
     private static final double LARGEST_SCALE = 4;
 
     /** Greatest difference of the paper on the two sides of a line, as a part of their sum; chosen by eye. */
