@@ -62,7 +62,7 @@ class KnifeEdgeFollowerTest {
         try (DecodedPhoto picture =
                 scene.picture(at -> offMm(at) < 0 ? new double[] {70, 80, 90} : OverheadScene.grey(210))) {
             List<Point> edge = new KnifeEdgeFollower(picture, scene.view(), hidden())
-                    .round().stream()
+                    .around().stream()
                             .map(EdgePoint::pixel)
                             .map(px -> scene.view().intersection(px, Plane.GROUND))
                             .toList();
