@@ -5,12 +5,12 @@ import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 
 /**
- * All that the bench needs to know beside the pattern; it follows from the pattern alone.
+ * The plan of assembly for a pattern, from which alone it follows.
  *
- * @param edges of all pieces, piece by piece, each round its piece
- * @param order what to do, first to last
- * @param hardware what is bought for it
- * @param finalChecks what to look at before it is handed over, as plain sentences
+ * @param edges edges of all pieces, piece by piece, in order round each piece
+ * @param order operations, first to last
+ * @param hardware hardware needed
+ * @param finalChecks checks of the finished sheath, as sentences
  */
 public record AssemblyPlan(
         List<LeatherEdge> edges, OperationOrder order, List<HardwareRequirement> hardware, List<String> finalChecks) {
@@ -21,12 +21,12 @@ public record AssemblyPlan(
         finalChecks = List.copyOf(finalChecks);
     }
 
-    /** Those of one piece, in their order round it. */
+    /** Returns the edges of one piece, in order round it. */
     public List<LeatherEdge> edgesOf(Piece piece) {
         return edges.stream().filter(edge -> edge.piece().equals(piece.name())).toList();
     }
 
-    /** The same pattern gives the same plan to the last word. */
+    /** Computes the plan; equal patterns give equal plans. */
     public static AssemblyPlan of(Pattern pattern) {
         List<Join> joins = Join.of(pattern);
         List<LeatherEdge> edges = LeatherEdgeFinder.of(pattern, joins);

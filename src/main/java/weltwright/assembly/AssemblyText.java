@@ -3,7 +3,7 @@ package weltwright.assembly;
 import java.util.List;
 import java.util.Locale;
 
-/** Numbers and lists as a maker reads them; a number the same whatever the computer's language. */
+/** Formats numbers and lists in sentences, independently of the computer's locale. */
 final class AssemblyText {
     private AssemblyText() {}
 

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import weltwright.sheath.pattern.CuttingSide;
 import weltwright.sheath.pattern.Piece;
 
-/** What is done to the edges: to those of single leather, and to those of a sewn stack as one. */
+/** Adds the operations on edges: on those of single leather, and on those of a sewn stack together. */
 final class EdgeOperations {
     private static final String SEWN_EDGE = "sewn edge of the ";
     private static final List<OperationKind> SINGLE =
@@ -24,7 +24,7 @@ final class EdgeOperations {
         this.work = work;
     }
 
-    /** Grooves, bevels, sands, dyes and burnishes single leather, and grooves the rows that stitches lie in. */
+    /** Adds grooving, bevelling, sanding, dyeing and burnishing of single leather, and grooving of stitch rows. */
     List<Operation> singleEdges() {
         Map<LeatherEdge, List<Operation>> done = new LinkedHashMap<>();
         for (OperationKind step : SINGLE) {
@@ -44,7 +44,7 @@ final class EdgeOperations {
         return all;
     }
 
-    /** Like treatments are one operation, whichever pieces the edges are of. */
+    /** Groups edges by treatment; each group is one operation. */
     private Map<EdgeTreatment, List<LeatherEdge>> groups(OperationKind step) {
         Map<EdgeTreatment, List<LeatherEdge>> groups = new LinkedHashMap<>();
         for (LeatherEdge edge : work.edges) {
@@ -104,7 +104,7 @@ final class EdgeOperations {
         return (allRound ? "the edges" : AssemblyText.and(names)) + " of the " + piece;
     }
 
-    /** Edges of one name. What is worked on before a stack is sewn is not its edge but the line of its stitches. */
+    /** Words edges of one name. Before a stack is sewn, its edge is worded as the row of its stitches. */
     private static String named(List<LeatherEdge> alike) {
         LeatherEdge first = alike.get(0);
         String name = first.state() == LeatherEdgeState.SEWN
@@ -149,7 +149,7 @@ final class EdgeOperations {
         }
     }
 
-    /** Dyes what will be seen, while every part of it can be reached and before burnishing closes the edges. */
+    /** Adds dyeing of visible pieces, before assembly and before burnishing closes the edges. */
     private void dye(List<Operation> edgeWork) {
         List<Piece> seen = work.pattern.pieces().stream()
                 .filter(piece -> CuttingSide.of(work.pattern, piece) != CuttingSide.EITHER
@@ -198,8 +198,11 @@ final class EdgeOperations {
         return Math.abs(piece.outline().signedAreaMm2());
     }
 
-    /** Trims, bevels, sands, dyes and burnishes the edge of a sewn stack, as one; the sheath is formed in between. */
-    SewnEdges sewnEdges(Join join) {
+    /**
+     * Adds trimming, bevelling, sanding, dyeing and burnishing of the edge of a sewn stack; the sheath is formed in
+     * between.
+     */
+    StackEdgeOperations stackEdges(Join join) {
         List<LeatherEdge> sewn = work.edges.stream()
                 .filter(edge ->
                         edge.state() == LeatherEdgeState.SEWN && edge.join().equals(Optional.of(join.name())))
@@ -258,20 +261,20 @@ final class EdgeOperations {
         if (!square.isEmpty()) {
             work.after(work.fixing(join.name()), square.get(0), "the layers are one only when sewn");
         }
-        inThisOrder(square, "flush before round");
-        inThisOrder(smooth, "sanded, then dyed, then burnished");
-        return new SewnEdges(square, smooth);
+        chain(square, "flush before round");
+        chain(smooth, "sanded, then dyed, then burnished");
+        return new StackEdgeOperations(square, smooth);
     }
 
     /**
-     * The work on the edge of a stack.
+     * The operations on the edge of a stack.
      *
-     * @param square what is done before the sheath is formed
-     * @param smooth what is done after, when water has raised the fibres of the edge
+     * @param square those before the sheath is formed
+     * @param smooth those after, as water raises the fibres of the edge
      */
-    record SewnEdges(List<Operation> square, List<Operation> smooth) {}
+    record StackEdgeOperations(List<Operation> square, List<Operation> smooth) {}
 
-    private void inThisOrder(List<Operation> operations, String why) {
+    private void chain(List<Operation> operations, String why) {
         for (int i = 1; i < operations.size(); i++) {
             work.after(operations.get(i - 1), operations.get(i), why);
         }

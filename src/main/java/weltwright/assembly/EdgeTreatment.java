@@ -1,16 +1,16 @@
 package weltwright.assembly;
 
 /**
- * Something done to an edge.
+ * One treatment of an edge.
  *
  * @param step groove, trim, bevel, sand or burnish
- * @param side which side of the leather
- * @param tool what it is done with
- * @param size of that tool, or its setting: of a groover, how far from the edge
+ * @param side of the leather
+ * @param tool its name
+ * @param size of the tool, or its setting: of a groover, the distance from the edge
  */
 public record EdgeTreatment(OperationKind step, Side side, String tool, String size) {
 
-    /** A side of an edge, as the sheath hangs finished. */
+    /** A side of an edge on the finished sheath. */
     public enum Side {
         OUTSIDE("outside"),
         INSIDE("inside"),
@@ -23,7 +23,7 @@ public record EdgeTreatment(OperationKind step, Side side, String tool, String s
             this.words = words;
         }
 
-        /** In a maker's words. */
+        /** Returns its name for the maker. */
         public String words() {
             return words;
         }
@@ -31,7 +31,7 @@ public record EdgeTreatment(OperationKind step, Side side, String tool, String s
 
     static EdgeTreatment groove(double fromEdgeMm) {
         return new EdgeTreatment(
-                OperationKind.GROOVE, Side.OUTSIDE, "stitching groover", EdgeToolSizes.both(fromEdgeMm));
+                OperationKind.GROOVE, Side.OUTSIDE, "stitching groover", EdgeToolSizes.inBothUnits(fromEdgeMm));
     }
 
     static EdgeTreatment bevel(Side side, double thicknessMm) {
@@ -42,7 +42,7 @@ public record EdgeTreatment(OperationKind step, Side side, String tool, String s
         return new EdgeTreatment(OperationKind.BURNISH, Side.BOTH, "slicker", EdgeToolSizes.slicker(thicknessMm));
     }
 
-    /** Common practice: until no stroke of the edger shows. */
+    /** Grits are common practice. */
     static EdgeTreatment sand() {
         return new EdgeTreatment(OperationKind.SAND, Side.BOTH, "paper on a block", "grit 240, then 400");
     }

@@ -7,7 +7,7 @@ import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.PlacedHardware;
 
-/** What to look at before a sheath is handed over: each line for something that the pattern has. */
+/** Lists the checks of a finished sheath that apply to a pattern. */
 final class FinalChecks {
     private FinalChecks() {}
 

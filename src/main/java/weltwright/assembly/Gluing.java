@@ -8,13 +8,13 @@ import java.util.stream.Stream;
 import weltwright.sheath.pattern.Piece;
 
 /**
- * How the layers of a seam are glued on one another before they are sewn, in words.
+ * Words how the layers of a seam are glued to one another before they are sewn.
  *
- * <p>A stack is glued flesh to welt to flesh, as wide as its welt. A patch is laid grain on grain: a tail is folded
- * back on its own piece's outside, and a strap lies on it with its outside.
+ * <p>A stack is glued flesh to welt to flesh, as wide as its welt. A patch is glued grain on grain: a tail to the
+ * outside of its own piece, a strap with its outside to another.
  */
 final class Gluing {
-    /** 10 to 15 minutes: from memory; what its maker says goes first. */
+    /** 10 to 15 minutes: from memory; the cement maker's instructions take precedence. */
     static final String HOW =
             "On both faces; press when it no longer sticks to a finger, after 10 to 15 min. Open window,"
                     + " no flame.";
@@ -25,7 +25,7 @@ final class Gluing {
         return join.stack() ? stack(join) : patch(join);
     }
 
-    /** How far from the edge, or from the stitches. */
+    /** Returns the width that is glued, from the edge or past the stitches. */
     static String reach(Join join) {
         if (!join.stack()) {
             return AssemblyText.text("up to %.0f mm past the stitches", Math.ceil(join.fromEdgeMm()));
@@ -38,14 +38,14 @@ final class Gluing {
                 .orElse(AssemblyText.text("%.0f mm wide from the edge", Math.ceil(join.fromEdgeMm())));
     }
 
-    /** Of a strip: its area over its length. */
+    /** Returns the mean width of a strip: its area over its length. */
     private static double widthMm(Join join, int layer) {
         Piece welt = join.pieces().get(layer);
         return Math.round(
                 Math.abs(welt.outline().signedAreaMm2()) / join.row(layer).lengthMm());
     }
 
-    /** What of a join is glued with its grain side. */
+    /** Lists the grain faces of a join that are glued, as phrases. */
     static List<String> grainFaces(Join join) {
         if (join.stack()) {
             return insideNames(join).stream()
@@ -118,7 +118,7 @@ final class Gluing {
                         + (barePart(join) ? "; where there is no welt, glue as far as the stitches" : "");
     }
 
-    /** Whether some stitches go through the outer layers alone. */
+    /** Returns whether some stitches go through the outer layers only. */
     private static boolean barePart(Join join) {
         int holes = join.layers().get(0).holes().size();
         return IntStream.range(0, holes)

@@ -10,14 +10,14 @@ import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.units.Length;
 
 /**
- * Hardware of one kind in one place of a sheath.
+ * The hardware needed for one purpose in a sheath.
  *
- * @param name what it is for: "belt strap rivets"
- * @param hardware what to take
- * @param count how many
- * @param punchMm diameter of the punch, snug on its post; 0 for a ring
- * @param throughMm of leather that it holds
- * @param warnings plain sentences: too thick, too thin, too near
+ * @param name its purpose: "belt strap rivets"
+ * @param hardware the item
+ * @param count number of items
+ * @param punchMm diameter of the punch; 0 for a ring
+ * @param throughMm thickness of leather that one item holds
+ * @param warnings sentences on leather too thick or too thin and holes too near
  */
 public record HardwareRequirement(
         String name, Hardware hardware, int count, double punchMm, double throughMm, List<String> warnings) {
@@ -45,7 +45,7 @@ public record HardwareRequirement(
                 fastening.name(), fastening.hardware(), fastening.count(), punch, fastening.stackMm(), warnings);
     }
 
-    /** A plain sentence where the leather is too thin or too thick for a fastener. */
+    /** Returns a sentence where the leather is too thin or too thick for a fastener. */
     static Optional<String> gripWarning(Fastener fastener, double stackMm) {
         if (fastener.grips(stackMm)) {
             return Optional.empty();

@@ -13,14 +13,14 @@ import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.sheath.pattern.Seam;
 
 /**
- * Whether the holes for hardware leave enough leather to one another, to all other holes and to the edges of a piece.
+ * Checks the distances of holes for hardware from one another, from other holes and from the edges of a piece.
  *
- * <p>Two fasteners alike want {@link Fastener#leastApartMm}; of two that are not alike the caps are not to touch, nor
- * is a cap to lie on a stitch or another hole.
+ * <p>Two fasteners of one kind need {@link Fastener#leastApartMm}; caps of different ones must not touch, nor must a
+ * cap lie on a stitch or another hole.
  */
 final class HoleSpacing {
-    /** Leather that must be left beside a cap to lie flat. Common practice. */
-    private static final double AIR_MM = 1;
+    /** Least distance beside a cap for it to lie flat. Common practice. */
+    private static final double CLEARANCE_MM = 1;
 
     private final Pattern pattern;
 
@@ -28,7 +28,10 @@ final class HoleSpacing {
         this.pattern = pattern;
     }
 
-    /** Plain sentences for one fastener: in each piece one for the nearest other hole and one for the nearest edge. */
+    /**
+     * Returns sentences for one fastener: for each piece at most one on the nearest other hole and one on the nearest
+     * edge.
+     */
     List<String> warnings(PlacedHardware fastening, Fastener fastener) {
         List<String> warnings = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
@@ -69,7 +72,8 @@ final class HoleSpacing {
             for (Hole other : piece.holes()) {
                 double apart = other.centre().distance(centre);
                 boolean alike = own.stream().anyMatch(p -> p.distance(other.centre()) < 1e-6);
-                double wanted = alike ? fastener.leastApartMm() : fastener.capMm() / 2 + reachMm(piece, other) + AIR_MM;
+                double wanted =
+                        alike ? fastener.leastApartMm() : fastener.capMm() / 2 + reachMm(piece, other) + CLEARANCE_MM;
                 if (apart > 1e-6 && wanted - apart > lacking + 1e-6) {
                     lacking = wanted - apart;
                     words = AssemblyText.text(
@@ -86,7 +90,7 @@ final class HoleSpacing {
         return Optional.ofNullable(words);
     }
 
-    /** How far what stands in a hole reaches over the leather. */
+    /** Returns the radius of the cap in a hole, or of the hole itself. */
     private double reachMm(Piece piece, Hole hole) {
         return pattern.fastenings().stream()
                 .filter(fastening -> fastening.hardware() instanceof Fastener)

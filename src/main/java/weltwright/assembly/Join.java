@@ -14,17 +14,17 @@ import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.Seam;
 
 /**
- * A seam or a row of rivets seen as a joint: are the layers sewn edge on edge, as a stack, or are they laid upon one of
- * them, as a patch? It shows in the distances from the holes to the cut: in a stack they are the same on the outer
- * layers, on a patch they are less than on what it is laid on. Rivets make no stack.
+ * A seam or a row of rivets as a joint: a stack, whose layers are sewn edge on edge, or a patch, laid upon one of its
+ * layers. They are distinguished by the distances from the holes to the cut, which are equal on the outer layers of a
+ * stack and less on a patch than on the layer below. Rivets make no stack.
  *
- * @param name of the seam or the fastening
- * @param seam the row of stitches, where it is one
+ * @param name of the seam or hardware
+ * @param seam the seam, where it is one
  * @param layers from the face to the back, or from the head on
- * @param pieces of each layer
- * @param under which layer the others are laid upon; -1 in a stack
- * @param toCutMm how far the holes of each layer are from its cut
- * @param stackMm all layers one on another
+ * @param pieces the piece of each layer
+ * @param under index of the layer that the others are laid upon; -1 in a stack
+ * @param toCutMm median distance of the holes of each layer from its cut
+ * @param stackMm thickness of all layers together
  */
 record Join(
         String name,
@@ -34,10 +34,10 @@ record Join(
         int under,
         List<Double> toCutMm,
         double stackMm) {
-    /** Two layers of a stack are cut to the same distance; glue and the bend of the leather may hide this much. */
+    /** Greatest difference of the distances of the outer layers of a stack. Chosen by eye. */
     private static final double SAME_MM = 1;
 
-    /** What is sewn first, then what is riveted. A snap joins nothing for good, and a ring holds by its straps. */
+    /** Lists the joins of a pattern: seams, then rivets. Snaps and rings are not joins. */
     static List<Join> of(Pattern pattern) {
         Stream<Join> sewn = pattern.seams().stream()
                 .map(seam -> of(seam.name(), Optional.of(seam), seam.layers(), pattern.pieces()));
@@ -72,7 +72,7 @@ record Join(
         return new Join(name, seam, layers, List.copyOf(pieces), under, List.copyOf(distances), thick);
     }
 
-    /** The median, which a few holes at a corner do not sway. */
+    /** Returns the median distance of the holes from the cut, which a few holes at a corner do not affect. */
     private static double middleDistance(Piece piece, Seam.Layer layer) {
         double[] distances = layer.holes().stream()
                 .mapToDouble(hole -> SewnRow.Foot.of(hole, piece.outline()).distanceMm())
@@ -85,7 +85,7 @@ record Join(
         return under < 0;
     }
 
-    /** How far the row runs from the edge that it is sewn along. */
+    /** Returns the distance of the row from the edge along which it is sewn. */
     double fromEdgeMm() {
         return Math.min(toCutMm.get(0), toCutMm.get(toCutMm.size() - 1));
     }
@@ -94,7 +94,7 @@ record Join(
         return layers.stream().anyMatch(layer -> layer.piece().equals(piece));
     }
 
-    /** The layers that are part of this piece. */
+    /** Returns the indices of the layers of a piece. */
     IntStream layersOf(Piece piece) {
         return IntStream.range(0, pieces.size())
                 .filter(i -> pieces.get(i).name().equals(piece.name()));
@@ -104,19 +104,19 @@ record Join(
         return pieces.stream().map(Piece::name).distinct().toList();
     }
 
-    /** Whether this layer of a stack lies between others, as a welt does. */
+    /** Returns whether a layer of a stack lies between others, as a welt does. */
     boolean isInside(int layer) {
         return stack() && layer > 0 && layer < pieces.size() - 1;
     }
 
-    /** The stitches of a seam in one of its layers. */
+    /** Returns the row of holes in one layer. */
     Polyline row(int layer) {
         return new Polyline(layers.get(layer).holes(), seam.map(Seam::closed).orElse(false));
     }
 
     /**
-     * The fold of a piece that is laid upon itself: the one across which its holes come to lie nearest to their
-     * partners. Empty where one piece is laid upon another.
+     * Returns the fold of a piece that is laid upon itself: the one across which its holes, mirrored, are nearest to
+     * their counterparts. Empty where one piece is laid upon another.
      */
     Optional<Mark> fold() {
         if (stack() || pieceNames().size() > 1) {

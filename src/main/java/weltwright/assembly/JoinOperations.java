@@ -10,7 +10,7 @@ import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.sheath.pattern.Seam;
 
-/** How pieces come together: glue, stitches and hardware, and which of them has to be done before which. */
+/** Adds the operations that join pieces, with glue, stitches and hardware, and their constraints. */
 final class JoinOperations {
     private final OperationCollector work;
 
@@ -54,7 +54,7 @@ final class JoinOperations {
         work.after(glue, stitch, "glue holds the holes over one another");
     }
 
-    /** Glue holds on flesh and on roughened grain, not on a smooth one. */
+    /** Adds roughening, since glue holds on flesh and on roughened grain only. */
     void roughen() {
         Set<String> pieces = new LinkedHashSet<>();
         List<String> faces = new ArrayList<>();
@@ -174,8 +174,8 @@ final class JoinOperations {
     }
 
     /**
-     * Neither needle nor anvil gets behind the outer layers of a closed stack, or between a piece and its own folded
-     * end; and a ring goes into a strap before the strap is closed.
+     * Constrains patches and hardware to come before the joins that close over them: a closed stack and a folded end
+     * cannot be reached from inside, and a ring goes into a strap before the strap is closed.
      */
     private void patchesBeforeWhatClosesOverThem() {
         for (PlacedHardware fastening : work.pattern.fastenings()) {
@@ -205,7 +205,7 @@ final class JoinOperations {
         }
     }
 
-    /** Thin leather over the heads inside, once they are set and before the sheath is closed. */
+    /** Glues the rivet cover over the heads inside, after they are set and before the sheath is closed. */
     private void cover(PlacedHardware fastening) {
         String cover = Piece.Kind.RIVET_COVER.words();
         Operation glue = work.add(Operation.of(

@@ -6,16 +6,16 @@ import weltwright.geometry.Polyline;
 import weltwright.sheath.pattern.LayerPart;
 
 /**
- * A stretch of the cut edge of one piece, from one change of its state to the next.
+ * A stretch of the cut edge of one piece with one kind and state.
  *
  * @param piece the name of the {@link weltwright.sheath.pattern.Piece}
  * @param part of the piece
  * @param kind what it is on the finished sheath
- * @param state what the joins make of it
- * @param line where it runs, in the frame of the piece, the leather on its left
- * @param thicknessMm of what is bevelled and burnished: of the leather, or of the whole sewn stack
+ * @param state whether it is free, out of reach or sewn
+ * @param line its course in the frame of the piece, the leather on its left
+ * @param thicknessMm thickness that is burnished: of the leather, or of the whole sewn stack
  * @param join the name of the seam or rivets that sew it or put it out of reach; empty for a free edge
- * @param treatments in the order in which they are done; none for a welt
+ * @param treatments in order; none for a welt
  */
 public record LeatherEdge(
         String piece,
@@ -63,7 +63,7 @@ public record LeatherEdge(
         return AssemblyText.text(kind.words, join.orElse(""));
     }
 
-    /** Whether there is work on it that has to be done before the sheath is assembled. */
+    /** Returns whether it has treatments that must be done before the sheath is assembled. */
     public boolean finishedBeforeAssembly() {
         return state == LeatherEdgeState.OUT_OF_REACH && !treatments.isEmpty();
     }

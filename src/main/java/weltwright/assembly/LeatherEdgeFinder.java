@@ -12,7 +12,8 @@ import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 
 /**
- * The edges of a pattern, found by walking round each piece and asking what the joins do to it there:
+ * Finds the edges of a pattern. The cut of each piece is sampled, each sample is assigned to a join by these rules, and
+ * runs of equal assignment become edges:
  *
  * <ol>
  *   <li>along the row of a stack, on its outer side, the edge is sewn;
@@ -28,15 +29,19 @@ import weltwright.sheath.pattern.Piece;
  * </ol>
  */
 final class LeatherEdgeFinder {
+    /** Spacing of samples. Chosen by eye. */
     private static final double STEP_MM = 0.5;
 
-    /** How much farther than its row's distance an edge may be and still run along it: corners are rounded off. */
+    /** Tolerance of the distance of an edge from its row, for rounded corners. Chosen by eye. */
     private static final double ALONG_MM = 0.6;
 
-    /** A stretch shorter than this is a corner, and goes with the one before it. */
+    /** A shorter stretch is a corner and is joined to the one before it. Chosen by eye. */
     private static final double LEAST_MM = 3;
 
-    /** Past the end of its row an edge still belongs to it while it keeps the row's direction within 45 degrees. */
+    /**
+     * Cosine of 45 degrees: past the end of its row an edge belongs to it while it keeps the row's direction within
+     * that.
+     */
     private static final double SAME_WAY = Math.sqrt(0.5);
 
     private final Piece piece;
@@ -67,13 +72,15 @@ final class LeatherEdgeFinder {
 
     static List<LeatherEdge> of(Pattern pattern, List<Join> joins) {
         return pattern.pieces().stream()
-                .flatMap(piece -> new LeatherEdgeFinder(piece, joins).walk().stream())
+                .flatMap(piece -> new LeatherEdgeFinder(piece, joins).edges().stream())
                 .toList();
     }
 
-    /** Where a strap is held: one layer of a join that is laid upon another. */
+    /** A place where a strap is held: one layer of a join that is laid upon another. */
     private record Hold(Join join, int layer) {
-        /** Whether a point of the strap lies on what it is held to: no farther from the holes than that reaches. */
+        /**
+         * Returns whether a point of the strap lies on the leather below, no farther from the holes than that reaches.
+         */
         boolean covers(Point p) {
             double reach = join.toCutMm().get(join.under());
             return join.layers().get(layer).holes().stream().anyMatch(hole -> hole.distance(p) <= reach);
@@ -81,10 +88,10 @@ final class LeatherEdgeFinder {
     }
 
     /**
-     * What a point of the cut belongs to.
+     * The assignment of a point of the cut.
      *
      * @param join empty where nothing joins the piece
-     * @param layer of the join, or -1 where the whole piece is meant
+     * @param layer of the join, or -1 for the whole piece
      */
     private record Owner(LeatherEdgeState state, LeatherEdge.Kind kind, Optional<Join> join, int layer) {
         static Owner of(LeatherEdgeState state, LeatherEdge.Kind kind, SewnRow row) {
@@ -101,14 +108,14 @@ final class LeatherEdgeFinder {
         }
     }
 
-    private List<LeatherEdge> walk() {
+    private List<LeatherEdge> edges() {
         Owner[] owners = new Owner[samples];
         int[] nextNear = new int[rows.size()];
         for (int i = 0; i < samples; i++) {
             owners[i] = sewnOrLaid(i, nextNear);
         }
-        ownTheRest(owners);
-        swallowCorners(owners);
+        assignGaps(owners);
+        mergeCorners(owners);
         List<LeatherEdge> edges = new ArrayList<>();
         int start = firstChange(owners);
         for (int from = start; from < start + samples; ) {
@@ -127,7 +134,8 @@ final class LeatherEdgeFinder {
     }
 
     /**
-     * @param nextNear of each row the first sample at which it may be near again: no step comes nearer than it is long
+     * @param nextNear for each row the first sample at which it may be near again, as each step comes nearer by no more
+     *     than its length
      */
     private @Nullable Owner sewnOrLaid(int i, int[] nextNear) {
         Point p = points.get(i);
@@ -156,7 +164,7 @@ final class LeatherEdgeFinder {
         return nearest;
     }
 
-    private void ownTheRest(Owner[] owners) {
+    private void assignGaps(Owner[] owners) {
         List<int[]> gaps = gaps(owners);
         int longest = gaps.stream().mapToInt(gap -> gap[1] - gap[0]).max().orElse(0);
         for (int[] gap : gaps) {
@@ -172,8 +180,8 @@ final class LeatherEdgeFinder {
     }
 
     /**
-     * Tells an open side from the throat: from the end of the row on, the cut runs on along the knife, farther than
-     * round the corner of the throat.
+     * Assigns the open side of a gap: the part from the end of the row on that runs along the knife, longer than the
+     * corner of a throat.
      *
      * @param from the sample next to the row's end
      * @param end the sample past the other end of the gap
@@ -202,7 +210,7 @@ final class LeatherEdgeFinder {
                 .unit();
     }
 
-    /** Stretches without an owner: first sample and the one after the last, which may be past the end. */
+    /** Returns stretches without an assignment: first sample and the one after the last, which may be past the end. */
     private List<int[]> gaps(Owner[] owners) {
         int start = 0;
         while (start < samples && owners[start] == null) {
@@ -238,16 +246,17 @@ final class LeatherEdgeFinder {
         if (stack.get().join().isInside(stack.get().layer())) {
             return Owner.of(LeatherEdgeState.OUT_OF_REACH, LeatherEdge.Kind.INNER, stack.get());
         }
-        double noMouth = stack.get().join().stackMm() + 4 * stack.get().join().fromEdgeMm();
-        if (length < longest && length * stepMm < noMouth && before != null) {
+        double shortestMouth =
+                stack.get().join().stackMm() + 4 * stack.get().join().fromEdgeMm();
+        if (length < longest && length * stepMm < shortestMouth && before != null) {
             return before;
         }
         return Owner.of(LeatherEdgeState.OUT_OF_REACH, LeatherEdge.Kind.THROAT, stack.get());
     }
 
     /**
-     * A piece that is in no stack: a loop where it is held at both ends, so that its inside is out of reach; else free
-     * but where it lies on what holds it.
+     * Assigns a piece that is in no stack: out of reach where it is held at both ends, as a loop; else free except
+     * where it lies on what holds it.
      */
     private Owner strap(Point p) {
         if (cover) {
@@ -268,7 +277,7 @@ final class LeatherEdgeFinder {
                         -1));
     }
 
-    /** Whether the cut at this point is a side of the strap that is folded back: between the ends of its fold. */
+    /** Returns whether the cut at a point is a side of a strap that is folded back: between the ends of its fold. */
     private boolean isOnStrap(SewnRow row, Point p) {
         if (row.fold().isEmpty()) {
             return false;
@@ -279,7 +288,7 @@ final class LeatherEdgeFinder {
         return along > -ALONG_MM && along < across.norm() + ALONG_MM;
     }
 
-    private void swallowCorners(Owner[] owners) {
+    private void mergeCorners(Owner[] owners) {
         int start = firstChange(owners);
         for (int from = start; from < start + samples; ) {
             int to = from + 1;

@@ -1,8 +1,8 @@
 package weltwright.assembly;
 
-/** What the joins of a sheath make of an edge, and so when it can be finished. */
+/** The state of an edge in an assembled sheath, which determines when it can be finished. */
 public enum LeatherEdgeState {
-    /** Never covered and never sewn along: finished whenever the maker likes. */
+    /** Never covered and never sewn: finished at any time. */
     FREE,
     /** One of its sides cannot be reached once the sheath is assembled: finished before. */
     OUT_OF_REACH,

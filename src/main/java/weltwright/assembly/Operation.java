@@ -3,17 +3,17 @@ package weltwright.assembly;
 import java.util.List;
 
 /**
- * One thing to do at the bench.
+ * One operation of the assembly.
  *
- * @param phase the part of the work that it belongs to
- * @param step what kind of work it is
- * @param work what to do, to which edges or holes, as a plain sentence
- * @param pieces those that it is done to
- * @param tool what it is done with
+ * @param phase phase of the work
+ * @param step kind of work
+ * @param work what to do, as a sentence
+ * @param pieces names of the pieces concerned
+ * @param tool its name
  * @param size of the tool, or its setting; may be empty
- * @param note a caution, a hint or another way to do it; may be empty
- * @param time an estimate
- * @param edgeBeforeAssembly whether it finishes an edge that cannot be reached once the sheath is assembled
+ * @param note a caution, hint or alternative; may be empty
+ * @param time estimated
+ * @param edgeBeforeAssembly whether it finishes an edge that is out of reach after assembly
  */
 public record Operation(
         WorkPhase phase,
@@ -42,11 +42,11 @@ public record Operation(
         return new Operation(phase, step, work, pieces, tool, size, itsNote, time, edgeBeforeAssembly);
     }
 
-    /** @param minutes at the bench; counted in whole minutes, from ten on in steps of five */
+    /** @param minutes at the bench; rounded up to whole minutes, above ten to steps of five */
     Operation taking(double minutes) {
         int whole = (int) Math.ceil(minutes);
-        int told = whole <= 10 ? Math.max(1, whole) : 5 * (int) Math.ceil(minutes / 5);
-        OperationTime taken = new OperationTime(told, time.waitMinutes());
+        int rounded = whole <= 10 ? Math.max(1, whole) : 5 * (int) Math.ceil(minutes / 5);
+        OperationTime taken = new OperationTime(rounded, time.waitMinutes());
         return new Operation(phase, step, work, pieces, tool, size, note, taken, edgeBeforeAssembly);
     }
 

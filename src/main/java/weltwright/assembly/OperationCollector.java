@@ -11,7 +11,7 @@ import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 
-/** The operations and constraints as they are being gathered, and what later ones have to know of earlier ones. */
+/** Collects operations and constraints, with an index of those that later ones refer to. */
 final class OperationCollector {
     final Pattern pattern;
     final List<Join> joins;
@@ -19,25 +19,25 @@ final class OperationCollector {
     final List<Operation> operations = new ArrayList<>();
     final Set<OperationConstraint> constraints = new LinkedHashSet<>();
 
-    /** By piece: its cut. */
+    /** Cutting, by piece. */
     final Map<String, Operation> cuts = new LinkedHashMap<>();
 
-    /** By piece: the last that has to be done before a hole is made or it is joined. */
+    /** The last preparation before punching or joining, by piece. */
     final Map<String, Operation> prepared = new LinkedHashMap<>();
 
-    /** By piece: its holes. */
+    /** Punching, by piece. */
     final Map<String, List<Operation>> punches = new LinkedHashMap<>();
 
-    /** By piece: all that is done while it lies flat and dry: holes, edges, dye. */
+    /** All operations on a flat and dry piece (holes, edges, dye), by piece. */
     final Map<String, Set<Operation>> flat = new LinkedHashMap<>();
 
-    /** By piece: its bending, where it is cased for that. */
+    /** Bending, by piece, where it is cased for that. */
     final Map<String, Operation> folds = new LinkedHashMap<>();
 
-    /** By join: what closes it, glue or rivets. */
+    /** The operation that closes a join (glue, rivets), by join. */
     final Map<String, Operation> closings = new LinkedHashMap<>();
 
-    /** By join: what makes it last, stitches or rivets. */
+    /** The operation that fixes a join (stitches, rivets), by join. */
     final Map<String, Operation> fixings = new LinkedHashMap<>();
 
     OperationCollector(Pattern pattern, List<Join> joins, List<LeatherEdge> edges) {
@@ -79,7 +79,7 @@ final class OperationCollector {
         return Objects.requireNonNull(operations.get(name), () -> "no such operation on the " + name);
     }
 
-    /** Notes that something is done to a piece while it is flat and dry. */
+    /** Records an operation on a flat and dry piece. */
     void doneFlat(String piece, Operation operation) {
         flat.computeIfAbsent(piece, key -> new LinkedHashSet<>()).add(operation);
     }

@@ -1,8 +1,8 @@
 package weltwright.assembly;
 
 /**
- * What has to come before what, and why.
+ * A constraint on the order of two operations, with its reason.
  *
- * @param why half a sentence, for the one who wonders: "the groover runs along a square edge"
+ * @param why the reason, as a clause: "the groover runs along a square edge"
  */
 public record OperationConstraint(Operation before, Operation after, String why) {}

@@ -10,8 +10,8 @@ import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.sheath.pattern.SheathDimension;
 
 /**
- * The operations that a pattern asks for, and what each has to wait for. All follows from its pieces, its joins and its
- * edges; in which order the operations are named here does not matter to the constraints.
+ * Drafts the operations for a pattern and their constraints, from its pieces, joins and edges. The order in which they
+ * are added does not affect the constraints.
  */
 final class OperationDraft {
     private final OperationCollector work;
@@ -30,13 +30,15 @@ final class OperationDraft {
         joins.all();
         List<Operation> single = edgeWork.singleEdges();
         joins.roughen();
-        List<EdgeOperations.SewnEdges> sewn =
-                work.joins.stream().filter(Join::stack).map(edgeWork::sewnEdges).toList();
+        List<EdgeOperations.StackEdgeOperations> sewn = work.joins.stream()
+                .filter(Join::stack)
+                .map(edgeWork::stackEdges)
+                .toList();
         new OperationDraft(work).formAndFinish(single, sewn);
         return OperationOrder.of(work.operations, work.constraints);
     }
 
-    private void formAndFinish(List<Operation> single, List<EdgeOperations.SewnEdges> sewn) {
+    private void formAndFinish(List<Operation> single, List<EdgeOperations.StackEdgeOperations> sewn) {
         List<Operation> before = new ArrayList<>(work.operations);
         Operation damp = work.add(
                 Operation.of(WorkPhase.SHAPE, OperationKind.CASE, all, "Case the sheath: damp it inside and out")
@@ -69,7 +71,7 @@ final class OperationDraft {
                 .values()
                 .forEach(holes -> holes.forEach(hole -> work.after(hole, damp, "wet leather tears at the punch")));
         single.forEach(edge -> work.after(edge, damp, "water closes no edge, it opens it"));
-        for (EdgeOperations.SewnEdges edges : sewn) {
+        for (EdgeOperations.StackEdgeOperations edges : sewn) {
             edges.square().forEach(edge -> work.after(edge, damp, "sanding would scratch the formed leather"));
             edges.smooth().forEach(edge -> work.after(form, edge, "water raises the fibres of an edge"));
         }
@@ -90,7 +92,7 @@ final class OperationDraft {
         work.after(fit, finish, "oil and wax keep the water out");
     }
 
-    /** The cap sits where the stud meets it with the strap pulled tight round this handle, and nowhere else. */
+    /** Adds setting the cap of a snap, whose place is found with the strap pulled tight round the handle. */
     private Operation secondHalf(PlacedHardware snap, Operation fit) {
         String strap = snap.layers().get(0).piece();
         String where = work.pattern.sizes().stream()
@@ -107,7 +109,7 @@ final class OperationDraft {
                                 "Knife in: pull the %s round the handle%s. Press its end on the stud, punch at the dent, set the cap",
                                 strap,
                                 where))
-                .with("round punch, snap setter", EdgeToolSizes.both(((Fastener) snap.hardware()).punchMm()))
+                .with("round punch, snap setter", EdgeToolSizes.inBothUnits(((Fastener) snap.hardware()).punchMm()))
                 .noting("Take the knife out before you strike.")
                 .taking(10));
         work.after(fit, cap, "its place is found on the seated knife");

@@ -1,6 +1,6 @@
 package weltwright.assembly;
 
-/** The kinds of work at the bench, in the order in which they come within a phase where nothing asks for another. */
+/** Kinds of operations, in their order within a phase where no constraint requires another. */
 public enum OperationKind {
     CUT,
     MARK,
@@ -8,7 +8,7 @@ public enum OperationKind {
     /** Cutting a line into the grain, along an edge or for stitches to lie in. */
     GROOVE,
     PUNCH,
-    /** Cutting away what is beyond the edge of a sewn stack, until all its layers are flush. */
+    /** Cutting the edge of a sewn stack until all layers are flush. */
     TRIM,
     BEVEL,
     SAND,
@@ -25,7 +25,7 @@ public enum OperationKind {
     FORM,
     /** Trying the knife in the finished form. */
     FIT,
-    /** Setting the half of a snap whose place is found on the knife. */
+    /** Setting the half of a snap whose place is found with the knife in the sheath. */
     SNAP,
     /** Oil and wax. */
     FINISH

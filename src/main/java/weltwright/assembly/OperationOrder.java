@@ -10,15 +10,14 @@ import java.util.PriorityQueue;
 import java.util.stream.Collectors;
 
 /**
- * The operations in an order that respects all constraints.
+ * Operations in an order that respects all constraints, by Kahn's algorithm.
  *
- * <p>It is Kahn's: of those operations that wait for nothing more, the next is always the one whose {@link WorkPhase},
- * then whose {@link OperationKind} comes first, and of equals the one that was named first. So the same pattern gives
- * the same card, and like work stays together. (A. B. Kahn, "Topological sorting of large networks", Communications of
- * the ACM 5 (11), 1962.)
+ * <p>Of the operations that wait for no other, the next is the one whose {@link WorkPhase}, then whose
+ * {@link OperationKind} comes first, and of equals the one added first. So equal patterns give equal orders, and like
+ * work stays together. (A. B. Kahn, "Topological sorting of large networks", Communications of the ACM 5 (11), 1962.)
  *
  * @param operations first to last
- * @param constraints all that the order respects
+ * @param constraints respected by the order
  */
 public record OperationOrder(List<Operation> operations, List<OperationConstraint> constraints) {
 
@@ -27,7 +26,7 @@ public record OperationOrder(List<Operation> operations, List<OperationConstrain
         constraints = List.copyOf(constraints);
     }
 
-    /** All together, estimated; waits one after another, as for somebody who works on one sheath alone. */
+    /** Returns the total estimated time, with waits one after another, as for a single sheath. */
     public OperationTime time() {
         return operations.stream().map(Operation::time).reduce(OperationTime.NONE, OperationTime::plus);
     }
@@ -35,7 +34,7 @@ public record OperationOrder(List<Operation> operations, List<OperationConstrain
     /**
      * Puts operations in order.
      *
-     * @throws IllegalStateException where they wait for one another in a circle, which is a defect of the program
+     * @throws IllegalStateException where the constraints have a cycle, which is a defect of the program
      */
     static OperationOrder of(List<Operation> named, Collection<OperationConstraint> constraints) {
         Map<Operation, Integer> place = new HashMap<>();

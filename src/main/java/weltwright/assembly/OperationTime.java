@@ -1,10 +1,10 @@
 package weltwright.assembly;
 
 /**
- * How long an operation takes: an estimate.
+ * The estimated time of an operation.
  *
- * @param benchMinutes with the hands
- * @param waitMinutes until what was done has dried or set
+ * @param benchMinutes of work
+ * @param waitMinutes of drying or setting after it
  */
 public record OperationTime(int benchMinutes, int waitMinutes) {
     static final OperationTime NONE = new OperationTime(0, 0);
@@ -23,7 +23,7 @@ public record OperationTime(int benchMinutes, int waitMinutes) {
         return waitMinutes == 0 ? "" : words(waitMinutes);
     }
 
-    /** Both, as roughly as estimates allow: "about 6 h at the bench, and 2 days 14 h of waiting". */
+    /** Returns both, rounded: "about 6 h at the bench, and 2 days 14 h of waiting". */
     public String inAll() {
         int bench = 15 * Math.round(benchMinutes / 15f);
         int wait = Math.round(waitMinutes / 60f);

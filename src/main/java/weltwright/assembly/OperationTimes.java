@@ -1,29 +1,26 @@
 package weltwright.assembly;
 
-/**
- * How long things take somebody who has made a few sheaths. Every figure is an estimate from memory: they say which
- * work is long and which is short, and add up to an evening or a weekend.
- */
+/** Estimated times of operations for a maker with some practice. All figures are from memory. */
 final class OperationTimes {
-    /** Contact cement, until it does not stick to a finger: 10 to 15 minutes. From memory. */
+    /** Contact cement, until it does not stick to a finger: 10 to 15 minutes. */
     static final int CEMENT_DRIES_MIN = 15;
 
     /** Spirit dye, before it is rubbed out and burnished; overnight. Common practice. */
     static final int DYE_DRIES_MIN = 12 * 60;
 
-    /** Dye on an edge. From memory. */
+    /** Dye on an edge. */
     static final int EDGE_DYE_DRIES_MIN = 60;
 
     /** Damp leather that was folded, overnight. Common practice. */
     static final int FOLD_DRIES_MIN = 12 * 60;
 
-    /** From damping to where the colour begins to come back. From memory; it depends on leather and air. */
+    /** From damping until the colour begins to return; it depends on leather and air. */
     static final int CASING_MIN = 30;
 
     /** Formed leather, before it is worked on. Common practice. */
     static final int FORM_DRIES_MIN = 24 * 60;
 
-    /** Oil, before it is waxed and worn. From memory. */
+    /** Oil, before it is waxed and worn. */
     static final int OIL_SOAKS_MIN = 12 * 60;
 
     private static final double CUT_MM_PER_MIN = 80;

@@ -18,9 +18,12 @@ import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.Seam;
 import weltwright.sheath.stitch.IronPlacement;
 
-/** What is done to each piece by itself before it is joined: cut, mark, skive, punch, fold. */
+/** Adds the operations on single pieces before they are joined: cut, mark, skive, punch, fold. */
 final class PieceOperations {
-    /** From 7 oz on leather cracks at a fold unless it is cased. Common practice, from memory. */
+    /**
+     * Thickness of 7 oz, less a rounding tolerance, from which leather cracks at a fold unless it is cased. Common
+     * practice.
+     */
     private static final double CASED_FROM_MM = 7 * 25.4 / 64 - 0.01;
 
     private final OperationCollector work;
@@ -41,7 +44,7 @@ final class PieceOperations {
         fold();
     }
 
-    /** Pieces of one leather are cut one after another. */
+    /** Adds one cutting operation for all pieces of one thickness. */
     private void cut() {
         Map<String, List<Piece>> leathers = work.pattern.pieces().stream()
                 .collect(Collectors.groupingBy(
@@ -88,7 +91,7 @@ final class PieceOperations {
         markForTheFleshSide();
     }
 
-    /** The pattern lies on the grain; what is punched from the flesh side is pricked through, that it shows there. */
+    /** Adds pricking of the holes that are punched from the flesh side, since the pattern lies on the grain side. */
     private void markForTheFleshSide() {
         Set<String> pieces = new LinkedHashSet<>();
         List<String> rows = new ArrayList<>();
@@ -182,7 +185,10 @@ final class PieceOperations {
         return piece.marks().stream().anyMatch(mark -> mark.kind() == kind);
     }
 
-    /** Irons lean; so a layer through which they come out is struck from its other side, that the slants meet. */
+    /**
+     * Adds punching of stitch holes. Teeth of irons are slanted, so the back layer is struck from its flesh side for
+     * the slants to match.
+     */
     private void stitchHoles(Piece piece) {
         for (Join join : work.joins) {
             if (join.seam().isEmpty()) {
@@ -220,7 +226,7 @@ final class PieceOperations {
         }
     }
 
-    /** The outer layer that the irons go in through, in a word: "face half". */
+    /** Returns the name of the outer layer that is struck from its outside: "face half". */
     private static String struckFrom(Join join) {
         Seam.Layer face =
                 join.layers().stream().filter(Seam.Layer::chiselled).findFirst().orElseThrow();
@@ -233,7 +239,7 @@ final class PieceOperations {
         work.doneFlat(piece.name(), punch);
     }
 
-    /** How often an iron of which number of teeth is set. */
+    /** Words how often irons of each number of teeth are set. */
     private static String irons(List<Point> holes, boolean closed) {
         Map<Integer, Long> settings = IronPlacement.of(holes, closed).stream()
                 .collect(Collectors.groupingBy(
@@ -250,7 +256,8 @@ final class PieceOperations {
     }
 
     /**
-     * Alike holes are punched one after another, in whichever piece; one that is found on the knife is left for later.
+     * Adds one punching operation for all round holes of one use and size, except those whose place is found with the
+     * knife in the sheath.
      */
     private void roundHoles() {
         record Alike(Hole.Use use, double diameterMm) {}
@@ -280,13 +287,13 @@ final class PieceOperations {
                                             ? "Punch the " + use + " hole in "
                                             : "Punch the " + count + " " + use + " holes in ")
                                     + AssemblyText.the(names))
-                    .with("round punch", EdgeToolSizes.both(alike.diameterMm()))
+                    .with("round punch", EdgeToolSizes.inBothUnits(alike.diameterMm()))
                     .taking(1 + count / 2.0));
             pieces.keySet().forEach(piece -> punched(piece, punch));
         });
     }
 
-    /** Thick leather is cased and bent while it lies alone, and dries in that shape before glue comes on it. */
+    /** Adds casing and bending of thick folded pieces, which dry in that shape before they are glued. */
     private void fold() {
         List<String> folded = work.pattern.pieces().stream()
                 .filter(piece -> has(piece, Mark.Kind.FOLD) && piece.thicknessMm() >= CASED_FROM_MM)

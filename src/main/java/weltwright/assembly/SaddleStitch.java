@@ -3,23 +3,21 @@ package weltwright.assembly;
 import weltwright.sheath.pattern.Seam;
 
 /**
- * The thread of a seam that is sewn by the saddle stitch: one thread with a needle at each end, both of which pass
- * every hole. So for each stitch each half of the thread goes one pitch along and once through the stack, as thick as
- * it is there:
+ * Computes the thread for a seam in saddle stitch: one thread with a needle at each end, both of which pass every hole.
+ * For each stitch each half of the thread takes one pitch and the thickness of the stack there:
  *
  * <p>2 · Σ (pitch + stack) + tails, back-stitches counted as stitches where the stack is thickest.
  *
- * <p>For a stack as thick as the pitch that is four times the seam, which is the makers' rule for thin leather (common
- * practice; no source).
+ * <p>For a stack as thick as the pitch this is four times the seam, the rule for thin leather (common practice).
  */
 public record SaddleStitch(Seam seam) {
     /** One at each end of the thread. */
     public static final int NEEDLES = 2;
 
-    /** To thread a needle and to hold on to, for each. Common practice. */
+    /** Length at each end, for the needle and to hold. Common practice. */
     private static final double TAIL_MM = 150;
 
-    /** Of the thread to cut. */
+    /** Returns the length of thread, in mm. */
     public double threadMm() {
         double half = TAIL_MM;
         for (int stitch = 0; stitch < seam.stitchCount(); stitch++) {
@@ -29,7 +27,7 @@ public record SaddleStitch(Seam seam) {
         return NEEDLES * half;
     }
 
-    /** The same, rounded up to a tenth of a metre, in metres. */
+    /** Returns the length of thread in metres, rounded up to a tenth. */
     public double metresToCut() {
         return Math.ceil(threadMm() / 100) / 10;
     }

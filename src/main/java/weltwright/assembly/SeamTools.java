@@ -4,24 +4,23 @@ import java.util.List;
 import weltwright.sheath.pattern.Seam;
 
 /**
- * Thread, needles and awl for a seam. The thread follows from the pitch, needle and awl from the thread, and how far
- * the awl must reach from the stack. All of it common practice, from memory; those who make needles number them
- * differently.
+ * Selects thread, needles and awl for a seam: the thread by the pitch, needle and awl by the thread, and the awl's
+ * length by the stack. Common practice, from memory; makers of needles number them differently.
  */
 public record SeamTools(Seam seam) {
-    /** A thread is a fifth as thick as the stitch is long. */
+    /** Diameter of thread over length of stitch. */
     private static final double THREAD_TO_PITCH = 1.0 / 5;
 
-    /** Waxed threads come so thick. */
+    /** Diameters of waxed thread. */
     private static final List<Double> THREADS_MM = List.of(0.4, 0.6, 0.8, 1.0, 1.2);
 
-    /** An awl's blade opens a hole so many times as wide as the thread, for two of them and two needles to pass. */
+    /** Width of the awl over diameter of thread, for two threads and two needles to pass. */
     private static final double AWL_TO_THREAD = 2.5;
 
-    /** Of an awl's blade, beyond the stack: it has its full width only behind its point. */
+    /** Length of the awl's blade beyond the stack, since it has its full width only behind its point. */
     private static final double AWL_BEYOND_MM = 12;
 
-    /** The diameter of the thread. */
+    /** Returns the diameter of the thread, in mm. */
     public double threadMm() {
         double wanted = seam.pitchMm() * THREAD_TO_PITCH;
         double nearest = THREADS_MM.get(0);
@@ -31,7 +30,7 @@ public record SeamTools(Seam seam) {
         return nearest;
     }
 
-    /** Harness needles, blunt: the thicker the thread, the lower their number. */
+    /** Returns the number of a blunt harness needle, lower for thicker thread. */
     public String needle() {
         double thread = threadMm();
         return thread <= 0.4
@@ -39,12 +38,12 @@ public record SeamTools(Seam seam) {
                 : thread <= 0.6 ? "no. 4" : thread <= 0.8 ? "no. 2" : thread <= 1.0 ? "no. 1" : "no. 0";
     }
 
-    /** How wide the blade of the awl is. */
+    /** Returns the width of the awl's blade, in mm. */
     public double awlWidthMm() {
         return AWL_TO_THREAD * threadMm();
     }
 
-    /** How long it is, at the least. */
+    /** Returns the least length of the awl's blade, in mm. */
     public double awlLengthMm() {
         return 5 * Math.ceil((seam.thickestStackMm() + AWL_BEYOND_MM) / 5);
     }

@@ -9,15 +9,16 @@ import weltwright.geometry.Polyline;
 import weltwright.sheath.pattern.Mark;
 
 /**
- * The stitches of a seam in one of its layers, and on which side of them its edge is sewn.
+ * The row of a seam in one of its layers, with the side on which its sewn edge lies.
  *
- * @param outside of a layer between others: 1 where its sewn edge lies on the left of the row, -1 on the right; else 0
- * @param fold across which a patch was folded back onto its own piece
+ * @param outside for a layer between others: 1 where its sewn edge lies on the left of the row, -1 on the right; else 0
+ * @param fold fold of a patch that is folded back onto its own piece
  */
 record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> fold) {
-    /** Two distances to an edge that differ by less say nothing. */
+    /** Least significant difference of two distances to an edge. Chosen by eye. */
     private static final double ALIKE_MM = 0.15;
 
+    /** Spacing of samples. Chosen by eye. */
     private static final double STEP_MM = 2;
 
     static SewnRow of(Join join, int layer) {
@@ -25,20 +26,20 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
         return new SewnRow(join, layer, join.row(layer), join.isInside(layer) ? outside(join, layer) : 0, fold);
     }
 
-    /** The point of the row that is nearest to another. */
+    /** Returns the point of the row nearest to another. */
     Foot foot(Point p) {
         return Foot.of(p, line);
     }
 
-    /** Of a layer between others, whether a point lies where its edge is sewn; of any other, it always does. */
+    /** Returns whether a point lies on the side of the sewn edge; always true except for a layer between others. */
     boolean isOnSewnSide(Point p, Foot foot) {
         return outside == 0 || outside * foot.along.cross(p.minus(foot.at)) > 0;
     }
 
     /**
-     * On which side of its row a layer between others has its sewn edge, for it has an edge on both. It is that which
-     * is as far away as the sewn edge of the outer layers is; if both are, the answer of the first layer holds, turned
-     * over where this one is seen from its other face.
+     * Returns the side of the sewn edge of a layer between others, which has an edge on both sides: the one whose
+     * distance is that of the sewn edge of the outer layers. If both are, it is the side on the first layer, mirrored
+     * where this layer is seen from its other face.
      */
     private static int outside(Join join, int layer) {
         Polyline row = join.row(layer);
@@ -60,7 +61,7 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
         return onLeft != turnedOver ? 1 : -1;
     }
 
-    /** Between a row and the cut beside it on its left (1) or right (-1): the median. */
+    /** Returns the median distance between a row and the cut on its left (1) or right (-1). */
     private static double middleDistance(Join join, int layer, int side) {
         Polyline row = join.row(layer);
         double[] distances = join.pieces().get(layer).outline().resampled(STEP_MM).points().stream()
@@ -82,18 +83,18 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
         return new LengthIndexedLine(cut.lineString()).project(p.coordinate());
     }
 
-    /** Which way round a row and the chord between its ends run. */
+    /** Returns the orientation of the polygon of a row and the chord between its ends. */
     private static double sense(List<Point> row) {
         return Math.signum(Polyline.closed(row).signedAreaMm2());
     }
 
     /**
-     * The point of a row that is nearest to another.
+     * The point of a row nearest to another.
      *
-     * @param beyondEnd whether it is an end of the row, and the other point lies past it
+     * @param beyondEnd whether it is an end of the row and the other point lies past it
      */
     record Foot(Point at, Point along, double distanceMm, boolean beyondEnd) {
-        /** In plain numbers, for this is asked at each half millimetre of every cut. */
+        /** Computed without intermediate objects, since it is evaluated for every sample of every cut. */
         static Foot of(Point p, Polyline row) {
             List<Point> points = row.points();
             int last = points.size() - 1;

@@ -1,6 +1,6 @@
 package weltwright.assembly;
 
-/** The parts that the work falls into, in their order. No operation waits for one of a later phase. */
+/** The phases of the work, in order. No operation waits for one of a later phase. */
 public enum WorkPhase {
     PREPARE("Cut and mark"),
     HOLES("Grooves and holes"),
@@ -15,7 +15,7 @@ public enum WorkPhase {
         this.words = words;
     }
 
-    /** Its title, in a maker's words. */
+    /** Returns its title for the maker. */
     public String words() {
         return words;
     }

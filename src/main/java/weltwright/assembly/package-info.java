@@ -1,5 +1,5 @@
 /**
- * The order of work: edges and their treatment, gluing, sewing, hardware, times.
+ * The plan of assembly: edges and their treatment, operations in order, hardware, times.
  *
  * <p>In: {@code Pattern}.
  *
