@@ -10,27 +10,34 @@ import weltwright.geometry.Point;
 import weltwright.units.PrintScale;
 
 /**
- * Where things go on an empty page: a square to check in the lower left corner, a bar to the right along the lower
- * margin and one up the left margin, and the rest for pieces. In mm of the paper, from its lower left corner.
+ * The layout of an empty page: a check square in the lower left corner, a ruler along the lower margin and one along
+ * the left margin; the rest is free for pieces. Coordinates are in mm of the paper from its lower left corner.
  *
- * <p>What is drawn keeps {@link #MARGIN_MM} from the edge both of the paper and of the file's page, which for a
- * corrected print are not the same: most printers leave that much blank.
+ * <p>The margin is kept on the paper and on the page of the file, which differ for a print with scale correction.
  *
- * @param widthMm of the paper
- * @param heightMm of the paper
- * @param printable the area inside the margins
+ * @param widthMm width of the paper
+ * @param heightMm height of the paper
+ * @param printable area inside the margins
  */
 public record PageFrame(double widthMm, double heightMm, Envelope printable) {
+    /** Most printers can print up to this distance from the edge of the paper. From memory. */
     static final double MARGIN_MM = 9;
+
+    /** Side of the check square. */
     public static final double SQUARE_MM = 50;
-    /** Room across a bar with its ticks and numbers. */
+
+    /** Width of a ruler with its ticks and numbers. */
     public static final double BAR_DEPTH_MM = 10;
-    /** Long enough for 150 mm and for 6 in, with the names of the units behind. */
+
+    /** Length of a ruler: 150 mm or 6 in, and the name of the unit. */
     static final double BAR_LENGTH_MM = 160;
 
-    private static final double AIR_MM = 1.5;
+    /** Clearance to pieces. Chosen by eye. */
+    private static final double CLEARANCE_MM = 1.5;
+
     private static final GeometryFactory JTS = new GeometryFactory();
 
+    /** The layout of a page for a printer's scale. */
     public static PageFrame of(double widthMm, double heightMm, PrintScale scale) {
         double halfWidth = (widthMm / 2 - MARGIN_MM) * Math.min(1, scale.x());
         double halfHeight = (heightMm / 2 - MARGIN_MM) * Math.min(1, scale.y());
@@ -44,31 +51,31 @@ public record PageFrame(double widthMm, double heightMm, Envelope printable) {
                         heightMm / 2 + halfHeight));
     }
 
-    /** The lower left corner of the square, and where both bars begin. */
+    /** The lower left corner of the check square, where both rulers begin. */
     public Point squareCorner() {
         return new Point(printable.getMinX() + BAR_DEPTH_MM, printable.getMinY() + BAR_DEPTH_MM);
     }
 
-    /** What is left for pieces. */
+    /** The area that is free for pieces. */
     public Geometry free() {
         Point corner = squareCorner();
         double x = corner.x();
         double y = corner.y();
         Geometry free = JTS.toGeometry(printable);
         for (Envelope used : List.of(
-                new Envelope(printable.getMinX(), x + BAR_LENGTH_MM, printable.getMinY(), y + AIR_MM),
-                new Envelope(printable.getMinX(), x + AIR_MM, printable.getMinY(), y + BAR_LENGTH_MM),
-                new Envelope(x, x + SQUARE_MM + AIR_MM, y, y + SQUARE_MM + AIR_MM))) {
+                new Envelope(printable.getMinX(), x + BAR_LENGTH_MM, printable.getMinY(), y + CLEARANCE_MM),
+                new Envelope(printable.getMinX(), x + CLEARANCE_MM, printable.getMinY(), y + BAR_LENGTH_MM),
+                new Envelope(x, x + SQUARE_MM + CLEARANCE_MM, y, y + SQUARE_MM + CLEARANCE_MM))) {
             free = OverlayNGRobust.overlay(free, JTS.toGeometry(used), OverlayNG.DIFFERENCE);
         }
         return free;
     }
 
-    /** The rectangles that a part of a large piece may be shown in: beside the square, and above it. */
+    /** The rectangles for a part of a large piece: the one beside the check square and the one above it. */
     public List<Envelope> windows() {
         Point corner = squareCorner();
-        double left = corner.x() + AIR_MM;
-        double bottom = corner.y() + AIR_MM;
+        double left = corner.x() + CLEARANCE_MM;
+        double bottom = corner.y() + CLEARANCE_MM;
         return List.of(
                 new Envelope(left + SQUARE_MM, printable.getMaxX(), bottom, printable.getMaxY()),
                 new Envelope(left, printable.getMaxX(), bottom + SQUARE_MM, printable.getMaxY()));

@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Whose pattern it is; printed on each page.
+ * The data of the order that are printed on each page.
  *
  * @param customer may be empty
  * @param knifeName may be empty
- * @param date the day the job was begun
+ * @param date day on which the job was begun
  * @param notes free text, printed once; may be empty
  */
 public record PageHeading(String customer, String knifeName, LocalDate date, String notes) {
 
-    /** Knife, customer and date, in a form that reads the same on both sides of the Atlantic (ISO 8601). */
+    /** Knife, customer and date (ISO 8601) on one line. */
     public String line() {
         return String.join(
                 " · ",
@@ -23,7 +23,7 @@ public record PageHeading(String customer, String knifeName, LocalDate date, Str
                         .toList());
     }
 
-    /** The name of a document. */
+    /** The title of a document. */
     public String title() {
         List<String> known =
                 Stream.of(knifeName, customer).filter(s -> !s.isBlank()).toList();

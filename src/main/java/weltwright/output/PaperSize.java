@@ -3,15 +3,14 @@ package weltwright.output;
 import weltwright.units.PrintScale;
 
 /**
- * The paper that a pattern is printed on, upright. Sizes: ISO 216 for A4 and A3; ANSI/ASME Y14.1 for Letter (A) and
- * Tabloid (B).
+ * A paper size in portrait orientation. Sources: ISO 216 for A4 and A3; ANSI/ASME Y14.1 for Letter (A) and Tabloid (B).
  */
 public enum PaperSize {
     A4("A4", 210, 297),
     LETTER("Letter", 215.9, 279.4),
     A3("A3", 297, 420),
     TABLOID("Tabloid", 279.4, 431.8),
-    /** One page of the least size of the ISO A series, from A3 to A0, that takes the whole pattern uncut. */
+    /** One page of the smallest size from A3 to A0 on which the whole pattern fits uncut. */
     ONE_LARGE_PAGE("One large page", 297, 420);
 
     private final String words;
@@ -24,17 +23,17 @@ public enum PaperSize {
         this.heightMm = heightMm;
     }
 
-    /** What a stationer calls it. */
+    /** The name for display. */
     public String words() {
         return words;
     }
 
-    /** The least page of it. */
+    /** The layout of a page, of the smallest one where there are several sizes. */
     public PageFrame frame(PrintScale scale) {
         return PageFrame.of(widthMm, heightMm, scale);
     }
 
-    /** The office paper that the bench card goes on: of the same family, and small enough for a bench. */
+    /** The paper of the bench card: office paper of the same standard. */
     public PaperSize ofCard() {
         return switch (this) {
             case A4, A3, ONE_LARGE_PAGE -> A4;

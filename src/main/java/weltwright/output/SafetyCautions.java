@@ -2,9 +2,9 @@ package weltwright.output;
 
 import java.util.List;
 
-/** What must be said to everyone who makes a sheath. */
+/** The safety cautions for makers of sheaths. Common practice. */
 public final class SafetyCautions {
-    /** Beside the pieces, for the one who cuts them. */
+    /** Short form, printed beside the pieces. */
     public static final List<String> SHORT = List.of(
             "Tape the blade's edge and point while you fit the knife and trace round it.",
             "Cut and punch on a board, away from your hand. Keep fingers off the line of the knife.",
@@ -13,7 +13,7 @@ public final class SafetyCautions {
                     + " that you have not tested.",
             "The law on carrying knives where you are comes first.");
 
-    /** On the bench card. */
+    /** Full form, printed on the bench card. */
     public static final List<String> WHOLE = List.of(
             "The law on making, owning and carrying knives where you are comes before all that is said here. Where a"
                     + " skilled maker tells you otherwise than this card, listen to the maker.",

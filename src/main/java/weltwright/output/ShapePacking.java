@@ -16,17 +16,19 @@ import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
 
 /**
- * Looks for a place for a shape in an area: the first in which it lies wholly inside, direction by direction, from the
- * top down and from the left to the right, on a grid of a few millimetres that always includes the area's rims.
+ * Places a shape in a free area: the first position in which the area covers the shape, in the order of the directions,
+ * then from top to bottom, then from left to right. Positions are on a grid of at most 3 mm that includes the limits of
+ * the area's bounding box.
  */
 public final class ShapePacking {
+    /** Greatest step of the grid. Chosen by eye. */
     private static final double STEP_MM = 3;
 
-    /** As it is drawn, then turned by quarters. */
+    /** The directions 0°, 90°, 180° and 270°, in radians. */
     public static final List<Double> QUARTERS =
             IntStream.range(0, 4).mapToObj(i -> i * Math.PI / 2).toList();
 
-    /** By steps of 7.5°, without the quarters: a long piece may fit along the diagonal. */
+    /** The other multiples of 7.5°: a long piece may fit along the diagonal. */
     public static final List<Double> ASLANT = IntStream.range(0, 48)
             .filter(i -> i % 12 != 0)
             .mapToObj(i -> i * Math.PI / 24)
@@ -34,6 +36,12 @@ public final class ShapePacking {
 
     private ShapePacking() {}
 
+    /**
+     * Finds a placement.
+     *
+     * @param directions angles in radians by which the shape may be rotated, in order of preference
+     * @return the motion of the shape, or empty if it fits nowhere
+     */
     public static Optional<RigidMotion> find(Geometry shape, Geometry area, List<Double> directions) {
         if (area.isEmpty()) {
             return Optional.empty();
@@ -84,7 +92,7 @@ public final class ShapePacking {
         return true;
     }
 
-    /** The shape where a placement puts it. */
+    /** Applies a placement to a shape. */
     public static Geometry moved(Geometry shape, RigidMotion place) {
         return AffineTransformation.rotationInstance(place.angleRad())
                 .translate(place.shift().x(), place.shift().y())

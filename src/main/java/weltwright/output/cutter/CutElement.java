@@ -5,7 +5,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * One line, hole or word for a cutter.
+ * One line, hole or text in a drawing for a cutting machine.
  *
  * @param layer what the machine does with it
  * @param shape where, in mm, y up
@@ -13,7 +13,7 @@ import weltwright.geometry.Polyline;
  */
 public record CutElement(CutLayer layer, Shape shape, String label) {
 
-    /** What cutters can draw. */
+    /** A shape that cutting machines support. */
     public sealed interface Shape permits Chain, Circle, Words {
         /** The same where a motion of the plane puts it; words stay level. */
         Shape moved(UnaryOperator<Point> motion);

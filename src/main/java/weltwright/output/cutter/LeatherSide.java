@@ -7,7 +7,7 @@ public enum LeatherSide {
     /** The rough side, which lies inside. */
     FLESH;
 
-    /** In a maker's words: "grain side". */
+    /** The name for display: "grain side". */
     public String words() {
         return this == GRAIN ? "grain side" : "flesh side";
     }

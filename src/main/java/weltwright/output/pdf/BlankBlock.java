@@ -2,7 +2,7 @@ package weltwright.output.pdf;
 
 import weltwright.geometry.Point;
 
-/** Nothing, between one block and the next. */
+/** A vertical gap between blocks. */
 public record BlankBlock(double heightMm) implements PageBlock {
 
     @Override

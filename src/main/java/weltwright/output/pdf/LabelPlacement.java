@@ -20,18 +20,21 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 
 /**
- * Finds room for words on a piece, so that no line runs through them. It tries places and takes the best free one:
+ * Places labels on a piece such that they overlap neither lines nor each other. Candidates are tried in a fixed order,
+ * and the first free one is taken:
  *
  * <ol>
- *   <li>the name goes inside the piece, in letters as large as find room, as far from every line as it can;
- *   <li>a mark's label goes along its line, first close and in the middle, then further out; that of a place for
- *       another piece goes inside the place;
- *   <li>where nothing is free inside, outside beside the piece.
+ *   <li>the name inside the piece, in the largest size that fits, at the point that is farthest from every line;
+ *   <li>the label of a mark along its line, near the middle first, then farther away; that of a glued area inside it;
+ *   <li>outside the piece, if nothing inside is free.
  * </ol>
+ *
+ * <p>All sizes and distances are chosen by eye.
  */
 public final class LabelPlacement {
     private static final GeometryFactory JTS = new GeometryFactory();
-    /** Between words and lines, over the size of the letters. */
+
+    /** Clearance between labels and lines over the size of the letters. */
     private static final double CLEAR = 0.33;
 
     private static final double[] NAME_SIZES_MM = {4.5, 3.6, 2.9, 2.4, 2.1};
@@ -60,7 +63,7 @@ public final class LabelPlacement {
         this.inside = PreparedGeometryFactory.prepare(piece);
         List<LineString> lines = drawn.stream().map(Polyline::lineString).toList();
         this.distance = new IndexedFacetDistance(JTS.createMultiLineString(lines.toArray(new LineString[0])));
-        // Segment by segment: a long row of stitches must not be looked at whole for each place tried.
+        // Indexes single segments, since the envelope of a long line would match almost every query.
         for (LineString line : lines) {
             for (int i = 0; i + 1 < line.getNumPoints(); i++) {
                 LineString segment =
@@ -241,7 +244,7 @@ public final class LabelPlacement {
         Label words = Label.of(lettering, text, MARK_SIZE_MM, new Point(0, 0), 0);
         Envelope reach = piece.getEnvelopeInternal();
         reach.expandBy(words.widthMm(), 2 * words.heightMm());
-        // Level with the far corner, beyond everything drawn: there is always room there.
+        // Beyond the upper right corner of all that is drawn, which is always free.
         Label best = words.movedTo(new Point(reach.getMaxX() + words.widthMm(), reach.getMaxY() + words.heightMm()));
         Point middle = Point.of(near.getEnvelopeInternal().centre());
         IndexedFacetDistance toNear = new IndexedFacetDistance(near);

@@ -4,11 +4,11 @@ import java.awt.Color;
 import java.util.List;
 
 /**
- * How a line is drawn.
+ * The stroke of a line.
  *
- * @param widthMm of the line
- * @param colour of its ink
- * @param dashesMm lengths of dash, gap, dash, gap ...; empty for an unbroken line
+ * @param widthMm line width
+ * @param colour of the line
+ * @param dashesMm lengths of dashes and gaps in turn; empty for a solid line
  */
 public record LineStroke(double widthMm, Color colour, List<Double> dashesMm) {
 

@@ -3,7 +3,7 @@ package weltwright.output.pdf;
 import java.io.IOException;
 import weltwright.geometry.Point;
 
-/** Something beside the pieces that is printed once, wherever there is room: words, a legend. */
+/** A rectangular block of text or graphics that is placed on a page wherever there is room. */
 public interface PageBlock {
     double widthMm();
 

@@ -22,15 +22,14 @@ import weltwright.units.PrintScale;
 /**
  * Draws on one page of a PDF in millimetres of the <em>paper</em>: x to the right, y up, from the lower left corner.
  *
- * <p>For a printer that does not print true, every place is moved away from the page's centre, or towards it, by the
- * inverse of the printer's scale on each axis, so that it comes out where it was meant to be. The centre stays because
- * that is where drivers that "fit to page" scale from.
+ * <p>For a printer that does not print to scale, all coordinates are scaled about the page's centre by the inverse of
+ * the printer's scale on each axis. The centre is fixed because printer drivers that "fit to page" scale about it.
  */
 public final class PdfCanvas implements AutoCloseable {
-    /** A PDF's unit is the point, 1/72 in (ISO 32000-1, 8.3.2.3), and an inch is 25.4 mm. */
+    /** The unit of a PDF is 1/72 in (ISO 32000-1, 8.3.2.3). */
     static final double POINTS_PER_MM = 72 / 25.4;
 
-    /** Control points of the four Bézier curves of a circle: 4/3·tan(π/8) of the radius, off by at most 0.03 %. */
+    /** Distance of the control points of a quarter circle over its radius, 4/3·tan(π/8); error at most 0.03 %. */
     private static final double ROUND = 4.0 / 3 * Math.tan(Math.PI / 8);
 
     private final PDPageContentStream stream;
@@ -45,7 +44,7 @@ public final class PdfCanvas implements AutoCloseable {
         this.centre = centre;
     }
 
-    /** Begins a new last page of the document. */
+    /** Appends a page to the document. */
     public static PdfCanvas onNewPage(
             PDDocument document, PdfTypeface lettering, double widthMm, double heightMm, PrintScale scale)
             throws IOException {
@@ -84,7 +83,7 @@ public final class PdfCanvas implements AutoCloseable {
         stream.fill();
     }
 
-    /** Fills areas as one: where two of them meet, no seam shows. */
+    /** Fills areas in one operation, so that no seam shows between adjacent ones. */
     public void fill(Color colour, List<Polyline> areas) throws IOException {
         stream.setNonStrokingColor(colour);
         for (Polyline area : areas) {
@@ -94,11 +93,11 @@ public final class PdfCanvas implements AutoCloseable {
     }
 
     /**
-     * Writes a line of printable text. What the typeface lacks is drawn as areas, with the characters beside them for
-     * whoever searches or copies the text (ISO 32000-1, 14.9.4).
+     * Writes a line of printable text. Characters that the typeface lacks are drawn as outlines, with the text attached
+     * for searching and copying (ISO 32000-1, 14.9.4).
      *
-     * @param from where its base line begins
-     * @param angleRad the base line's direction, counter-clockwise from the x axis
+     * @param from beginning of the base line
+     * @param angleRad direction of the base line, counter-clockwise from the x axis
      */
     public void write(String printable, Point from, double angleRad, double sizeMm, Color colour) throws IOException {
         stream.setNonStrokingColor(colour);
@@ -172,7 +171,7 @@ public final class PdfCanvas implements AutoCloseable {
         stream.fill();
     }
 
-    /** Until {@link #unclip}, draws only inside this rectangle. */
+    /** Restricts drawing to a rectangle until {@link #unclip}. */
     public void clip(Point lowerLeft, Point upperRight) throws IOException {
         stream.saveGraphicsState();
         trace(box(lowerLeft, upperRight));

@@ -18,9 +18,9 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
- * The typeface of all that is printed, embedded in the document so that it looks the same on every printer: Liberation
- * Sans, which PDFBox carries with it. It has the Latin, Greek, Cyrillic and Hebrew letters that names are made of;
- * words in other scripts are drawn as outlines ({@link FallbackFonts}). A box stands for what no font has.
+ * The typeface of all printed text, embedded in the document: Liberation Sans, which is part of PDFBox. It has Latin,
+ * Greek, Cyrillic and Hebrew letters; text in other scripts is drawn as outlines ({@link FallbackFonts}). A box
+ * replaces a character that no font has.
  */
 public final class PdfTypeface {
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";

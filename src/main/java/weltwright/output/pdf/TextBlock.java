@@ -18,9 +18,10 @@ import weltwright.geometry.Point;
 public record TextBlock(String title, List<String> lines, double widthMm) implements PageBlock {
     private static final double TITLE_MM = 3.6;
     private static final double SIZE_MM = 2.7;
-    /** Widths to be set in: the first leaves pages tidiest, the others fit where it does not. */
+    /** Widths of a column, in order of preference. Chosen by eye. */
     private static final List<Double> COLUMNS_MM = List.of(75.0, 110.0, 55.0, 150.0);
-    /** So that the first of these widths fits on any page, whatever was written. */
+
+    /** Greatest height of a block of the first width; longer text is split. */
     private static final double HIGHEST_MM = 150;
 
     /** The words as one block or, where they are many, several; each in the shapes that it may take, best first. */

@@ -21,8 +21,8 @@ import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 
 /**
- * A PDF that asks to be printed at its true size. The same pages give the same bytes: it says nothing of when, where or
- * by which run of the program it was written.
+ * Writes PDF files whose viewer preferences ask for printing without scaling. Equal pages give equal bytes: there is no
+ * time stamp and no random identifier.
  */
 public final class TrueSizePdf {
     /** ISO 32000-1, 7.5.2: a PDF begins with this. */

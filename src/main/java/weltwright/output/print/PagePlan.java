@@ -17,12 +17,11 @@ import weltwright.output.ShapePacking;
 import weltwright.output.pdf.PageBlock;
 
 /**
- * Shares a pattern out over as few pages as it finds. A piece that fits on a page is never cut, whichever way it must
- * be turned; several share a page where they fit; only what is larger than a page is shown in parts, each part
- * overlapping its neighbours by {@link TileGrid#OVERLAP_MM}. What must be read first stands on the first page.
+ * Distributes the pieces of a pattern over pages. A piece that fits on a page in any direction is not divided; a larger
+ * one is shown in tiles that overlap by {@link TileGrid#OVERLAP_MM}. The legend is on the first page.
  *
- * <p>Of several plans the one with the fewest pages is taken: pieces are laid first-fit in decreasing order of their
- * length, area or width, and what is read first is laid before them or after them.
+ * <p>Packs first-fit in decreasing order of length, of area and of width, with the legend placed before or after the
+ * pieces, and takes the plan with the fewest pages. The result is not always optimal.
  */
 final class PagePlan {
     private static final GeometryFactory JTS = new GeometryFactory();
