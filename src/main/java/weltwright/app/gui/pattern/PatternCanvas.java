@@ -1,6 +1,7 @@
 package weltwright.app.gui.pattern;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Insets;
@@ -29,7 +30,6 @@ final class PatternCanvas extends DrawingCanvas {
     // Chosen by eye.
     private static final double RULER_MM = 50;
     private static final double TOOL_TIP_DISTANCE_MM = 4;
-    private static final int TITLE_HEIGHT_PX = 40;
     private static final int LEGEND_HEIGHT_PX = 52;
 
     /** Short meanings of the letters, for the legend beneath the drawing. */
@@ -43,7 +43,7 @@ final class PatternCanvas extends DrawingCanvas {
     private Optional<AssemblyPlan> plan = Optional.empty();
     private Map<String, EdgeAnnotations> annotations = Map.of();
     private Optional<PieceRowLayout> rowLayout = Optional.empty();
-    private double aspect;
+    private Dimension view = new Dimension();
     private boolean computing;
 
     PatternCanvas() {
@@ -83,11 +83,11 @@ final class PatternCanvas extends DrawingCanvas {
         return rowLayout().map(PieceRowLayout::extent);
     }
 
-    /** Leaves room for titles above the pieces, and for scale bar and legend beneath them. */
+    /** Leaves room for scale bar and legend beneath the pieces. */
     @Override
     protected Insets margins() {
         Insets free = super.margins();
-        return new Insets(UIScale.scale(TITLE_HEIGHT_PX), free.left, UIScale.scale(LEGEND_HEIGHT_PX), free.right);
+        return new Insets(free.top, free.left, UIScale.scale(LEGEND_HEIGHT_PX), free.right);
     }
 
     @Override
@@ -120,10 +120,14 @@ final class PatternCanvas extends DrawingCanvas {
     }
 
     private Optional<PieceRowLayout> rowLayout() {
-        double newAspect = Math.max(1, getWidth()) / (double) Math.max(1, getHeight());
-        if (rowLayout.isEmpty() || newAspect != aspect) {
-            aspect = newAspect;
-            rowLayout = pattern.map(p -> PieceRowLayout.of(p.pieces(), newAspect));
+        Insets margins = margins();
+        Dimension newView = new Dimension(
+                Math.max(1, getWidth() - margins.left - margins.right),
+                Math.max(1, getHeight() - margins.top - margins.bottom));
+        if (rowLayout.isEmpty() || !newView.equals(view)) {
+            view = newView;
+            rowLayout = pattern.map(
+                    p -> PieceRowLayout.of(p.pieces(), newView, piece -> PiecePainter.captionPx(this, piece)));
         }
         return rowLayout;
     }

@@ -2,6 +2,8 @@ package weltwright.app.gui.pattern;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
+import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
@@ -10,6 +12,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.util.List;
+import javax.swing.UIManager;
 import weltwright.app.gui.drawing.AnnotationPainter;
 import weltwright.app.gui.drawing.Viewport;
 import weltwright.app.gui.theme.ThemeColors;
@@ -32,6 +35,8 @@ final class PiecePainter {
     private static final double LABEL_ALWAYS_PX_PER_MM = 4;
     private static final double LETTER_OFFSET_PX = 13;
     private static final double LETTER_RADIUS_PX = 8.5;
+    private static final int CAPTION_ABOVE_PX = 6;
+    private static final int CAPTION_GAP_PX = 8;
     private static final float MIN_DASH_PX = 1.6f;
 
     private final Graphics2D g;
@@ -104,19 +109,36 @@ final class PiecePainter {
                         anchor.y() - offset * letter.outward().y()));
     }
 
-    /** Paints the title in two short lines, so that narrow pieces fit side by side. */
+    /** The room for a piece's caption, in px: two lines, clear of the edges' letters and of the next caption. */
+    static Dimension captionPx(Component canvas, Piece piece) {
+        Font font = UIManager.getFont("Label.font");
+        FontMetrics plain = canvas.getFontMetrics(font);
+        FontMetrics bold = canvas.getFontMetrics(font.deriveFont(Font.BOLD));
+        return new Dimension(
+                Math.max(bold.stringWidth(piece.name()), plain.stringWidth(countAndThickness(piece)))
+                        + UIScale.scale(CAPTION_GAP_PX),
+                2 * plain.getHeight() + captionAboveCutPx());
+    }
+
+    private static String countAndThickness(Piece piece) {
+        return "cut " + piece.count() + ", " + new Length(piece.thicknessMm()).inMillimetres();
+    }
+
+    /** From the cut to the caption's lower line. */
+    private static int captionAboveCutPx() {
+        return UIScale.scale(CAPTION_ABOVE_PX) + (int) Math.ceil(2 * UIScale.scale((float) LETTER_RADIUS_PX));
+    }
+
     private void paintTitle() {
         Piece piece = placed.piece();
         Point px = viewport.toPx(new Point(placed.box().getX(), placed.box().getMaxY()));
         Font plain = g.getFont();
-        FontMetrics metrics = g.getFontMetrics();
-        double clearance = 2 * UIScale.scale((float) LETTER_RADIUS_PX);
+        float lower = (float) px.y() - captionAboveCutPx();
         g.setColor(ThemeColors.text());
         g.setFont(plain.deriveFont(Font.BOLD));
-        g.drawString(piece.name(), (float) px.x(), (float) (px.y() - metrics.getHeight() - 6 - clearance));
+        g.drawString(piece.name(), (float) px.x(), lower - g.getFontMetrics().getHeight());
         g.setFont(plain);
-        String cut = "cut " + piece.count() + ", " + new Length(piece.thicknessMm()).inMillimetres();
-        g.drawString(cut, (float) px.x(), (float) (px.y() - 8 - clearance));
+        g.drawString(countAndThickness(piece), (float) px.x(), lower);
     }
 
     private void paintHole(Hole hole) {

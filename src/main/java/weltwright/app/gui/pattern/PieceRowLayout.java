@@ -1,77 +1,112 @@
 package weltwright.app.gui.pattern;
 
+import java.awt.Dimension;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import weltwright.geometry.Point;
 import weltwright.sheath.pattern.Piece;
 
 /**
- * A layout of pieces in rows, in their order and without overlap, for the screen; the pieces are not nested. In mm, y
- * up.
+ * Lays pieces side by side in rows, one below the other, in their order, each with room for a caption above it. No
+ * layout on leather; only for the screen.
  *
  * @param placed each piece with the shift from its own frame to the drawing's
- * @param extent of all pieces with their titles
+ * @param extent of all pieces and captions, in mm
  */
 record PieceRowLayout(List<Placed> placed, Rectangle2D extent) {
     // Chosen by eye.
     private static final double GAP_MM = 14;
-    private static final double TITLE_MM = 18;
-    private static final double MIN_WIDTH_MM = 52; // of the titles
 
-    /** A piece, its shift, and its bounds in the drawing. */
+    /** The scale is found by iteration until it changes by less than this share. */
+    private static final double SETTLED = 0.01;
+
+    private static final int MOST_ITERATIONS = 20;
+
+    /** One piece and where it went. */
     record Placed(Piece piece, Point shift, Rectangle2D box) {}
 
+    /** A piece, its extent in its own frame in mm, and the size of its caption in pixels. */
+    private record Captioned(Piece piece, Rectangle2D box, Dimension captionPx) {
+        double widthMm(double pxPerMm) {
+            return Math.max(box.getWidth(), captionPx.width / pxPerMm);
+        }
+
+        double captionMm(double pxPerMm) {
+            return captionPx.height / pxPerMm;
+        }
+    }
+
     /**
-     * Tries row widths in steps of the gap and takes the one whose layout is shown largest.
+     * Gives the rows that fill a view at the largest scale. A caption has its size in pixels, so the smaller the scale
+     * the more mm it takes: from the scale without captions on, rows and scale are found in turns. Each scale is
+     * smaller than the one before, down to the largest at which the captions find room.
      *
-     * @param aspect width over height of the canvas
+     * @param view in pixels; at least 1 by 1
+     * @param captionPx the size of a piece's caption
      */
-    static PieceRowLayout of(List<Piece> pieces, double aspect) {
-        double widest = pieces.stream().mapToDouble(PieceRowLayout::width).max().orElse(1);
-        double totalWidth = pieces.stream().mapToDouble(p -> width(p) + GAP_MM).sum();
-        PieceRowLayout best = layOut(pieces, widest);
-        for (double width = widest; width < totalWidth + GAP_MM; width += GAP_MM) {
-            PieceRowLayout rows = layOut(pieces, width);
-            if (requiredWidth(rows, aspect) < requiredWidth(best, aspect)) {
+    static PieceRowLayout of(List<Piece> pieces, Dimension view, Function<Piece, Dimension> captionPx) {
+        List<Captioned> captioned = pieces.stream()
+                .map(piece -> new Captioned(piece, box(piece), captionPx.apply(piece)))
+                .toList();
+        PieceRowLayout rows = widest(captioned, view, Double.POSITIVE_INFINITY);
+        double scale = rows.scale(view);
+        for (int i = 0; i < MOST_ITERATIONS; i++) {
+            rows = widest(captioned, view, scale);
+            double next = rows.scale(view);
+            if (next > (1 - SETTLED) * scale) {
+                break;
+            }
+            scale = next;
+        }
+        return rows;
+    }
+
+    /** The scale at which a view shows all of it, in pixels per mm. */
+    private double scale(Dimension view) {
+        return Math.min(view.width / extent.getWidth(), view.height / extent.getHeight());
+    }
+
+    private static PieceRowLayout widest(List<Captioned> pieces, Dimension view, double pxPerMm) {
+        double widest =
+                pieces.stream().mapToDouble(p -> p.widthMm(pxPerMm)).max().orElse(1);
+        double all =
+                pieces.stream().mapToDouble(p -> p.widthMm(pxPerMm) + GAP_MM).sum();
+        PieceRowLayout best = within(pieces, widest, pxPerMm);
+        for (double width = widest; width < all + GAP_MM; width += GAP_MM) {
+            PieceRowLayout rows = within(pieces, width, pxPerMm);
+            if (rows.scale(view) > best.scale(view)) {
                 best = rows;
             }
         }
         return best;
     }
 
-    private static PieceRowLayout layOut(List<Piece> pieces, double width) {
+    private static PieceRowLayout within(List<Captioned> pieces, double widthMm, double pxPerMm) {
         List<Placed> placed = new ArrayList<>();
         Rectangle2D extent = null;
         double x = 0;
         double top = 0;
         double rowHeight = 0;
-        for (Piece piece : pieces) {
-            Rectangle2D box = box(piece);
-            if (x > 0 && x + width(piece) > width + 1e-9) {
+        for (Captioned piece : pieces) {
+            Rectangle2D box = piece.box();
+            double width = piece.widthMm(pxPerMm);
+            double caption = piece.captionMm(pxPerMm);
+            if (x > 0 && x + width > widthMm + 1e-9) {
                 x = 0;
                 top -= rowHeight + GAP_MM;
                 rowHeight = 0;
             }
-            Rectangle2D bounds =
-                    new Rectangle2D.Double(x, top - TITLE_MM - box.getHeight(), box.getWidth(), box.getHeight());
-            placed.add(new Placed(piece, new Point(bounds.getX() - box.getX(), bounds.getY() - box.getY()), bounds));
-            Rectangle2D withTitle =
-                    new Rectangle2D.Double(bounds.getX(), bounds.getY(), width(piece), bounds.getHeight() + TITLE_MM);
-            extent = extent == null ? withTitle : extent.createUnion(withTitle);
-            x += width(piece) + GAP_MM;
-            rowHeight = Math.max(rowHeight, box.getHeight() + TITLE_MM);
+            Rectangle2D at =
+                    new Rectangle2D.Double(x, top - caption - box.getHeight(), box.getWidth(), box.getHeight());
+            placed.add(new Placed(piece.piece(), new Point(at.getX() - box.getX(), at.getY() - box.getY()), at));
+            Rectangle2D captioned = new Rectangle2D.Double(at.getX(), at.getY(), width, at.getHeight() + caption);
+            extent = extent == null ? captioned : extent.createUnion(captioned);
+            x += width + GAP_MM;
+            rowHeight = Math.max(rowHeight, box.getHeight() + caption);
         }
         return new PieceRowLayout(placed, extent == null ? new Rectangle2D.Double(0, 0, 1, 1) : extent);
-    }
-
-    /** Returns the width of the smallest area with the aspect that contains the layout. */
-    private static double requiredWidth(PieceRowLayout rows, double aspect) {
-        return Math.max(rows.extent.getWidth(), rows.extent.getHeight() * aspect);
-    }
-
-    private static double width(Piece piece) {
-        return Math.max(MIN_WIDTH_MM, box(piece).getWidth());
     }
 
     private static Rectangle2D box(Piece piece) {

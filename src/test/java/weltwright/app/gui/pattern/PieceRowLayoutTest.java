@@ -2,6 +2,7 @@ package weltwright.app.gui.pattern;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Dimension;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
@@ -10,19 +11,22 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.pattern.Piece;
 
 class PieceRowLayoutTest {
+    private static final Dimension CAPTION = new Dimension(90, 50);
 
     @Property(tries = 200)
     void laysOutPiecesWithinTheExtentWithoutOverlap(
             @ForAll("pieces") @Size(min = 1, max = 6) List<Piece> pieces,
-            @ForAll @DoubleRange(min = 0.3, max = 4) double aspect) {
-        PieceRowLayout rows = PieceRowLayout.of(pieces, aspect);
+            @ForAll @IntRange(min = 300, max = 2000) int width,
+            @ForAll @IntRange(min = 300, max = 1200) int height) {
+        Dimension view = new Dimension(width, height);
+        PieceRowLayout rows = PieceRowLayout.of(pieces, view, piece -> CAPTION);
         assertThat(rows.placed()).extracting(PieceRowLayout.Placed::piece).containsExactlyElementsOf(pieces);
         for (PieceRowLayout.Placed a : rows.placed()) {
             assertThat(rows.extent().contains(a.box())).isTrue();
@@ -32,9 +36,35 @@ class PieceRowLayoutTest {
         }
     }
 
+    /** At the scale at which the view shows all of them, or 1 % less. */
+    @Property(tries = 200)
+    void noCaptionMeetsAnotherOrAPiece(
+            @ForAll("pieces") @Size(min = 1, max = 8) List<Piece> pieces,
+            @ForAll @IntRange(min = 300, max = 2000) int width,
+            @ForAll @IntRange(min = 300, max = 1200) int height) {
+        PieceRowLayout rows = PieceRowLayout.of(pieces, new Dimension(width, height), piece -> CAPTION);
+        double scale = Math.min(
+                width / rows.extent().getWidth(), height / rows.extent().getHeight());
+        for (PieceRowLayout.Placed a : rows.placed()) {
+            Rectangle2D caption = caption(a, scale);
+            for (PieceRowLayout.Placed b : rows.placed()) {
+                assertThat(caption.intersects(b.box())).isFalse();
+                assertThat(a != b && caption.intersects(caption(b, scale))).isFalse();
+            }
+        }
+    }
+
+    /** 1 % smaller than it is at a scale, for that is how far the scale is worked out. */
+    private static Rectangle2D caption(PieceRowLayout.Placed placed, double pxPerMm) {
+        double mm = 0.99 / pxPerMm;
+        return new Rectangle2D.Double(
+                placed.box().getX(), placed.box().getMaxY() + 1e-9, CAPTION.width * mm, CAPTION.height * mm);
+    }
+
     @Property(tries = 50)
     void shiftsEachPieceIntoItsBounds(@ForAll("pieces") @Size(min = 1, max = 4) List<Piece> pieces) {
-        for (PieceRowLayout.Placed placed : PieceRowLayout.of(pieces, 1.5).placed()) {
+        for (PieceRowLayout.Placed placed : PieceRowLayout.of(pieces, new Dimension(900, 600), piece -> CAPTION)
+                .placed()) {
             Rectangle2D box = placed.box();
             for (Point p : placed.piece().outline().points()) {
                 Point at = p.plus(placed.shift());
