@@ -1,6 +1,7 @@
 package weltwright.sheath;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,6 +30,7 @@ import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.DrainHole;
 import weltwright.sheath.spec.SheathKind;
@@ -113,6 +115,31 @@ class OutlinePropertiesTest implements RandomSheaths {
                         .isTrue();
             }
         }
+    }
+
+    /** A narrow throat beside the foot of a tail that leans far would be an ear: as wide as it is long, and no more. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-40, -30, -25, 25, 30, 40})
+    void theOuterEdgeRunsOnToATailThatLeansOverIt(double tiltDeg) {
+        SheathSpec spec = tilted(SheathSpec.standard(SheathKind.PANELS), tiltDeg)
+                .with(new BeltAttachment(BeltAttachment.Style.TAIL, 38, 4));
+        Piece back = PatternMaker.make(TestKnives.dropPoint(), spec).pieces().get(1);
+        double throat = back.marks().stream()
+                .filter(mark -> mark.kind() == Mark.Kind.KNIFE)
+                .flatMap(mark -> mark.line().points().stream())
+                .mapToDouble(Point::y)
+                .max()
+                .orElseThrow();
+        double below = sideMm(back, throat - 2 * spec.stitching().marginMm(), tiltDeg);
+        for (double above = 0; above < 6; above += 0.5) {
+            assertThat(sideMm(back, throat + above, tiltDeg)).isCloseTo(below, within(0.3));
+        }
+    }
+
+    /** x of the cut at a height, on the side to which the tail leans. */
+    private static double sideMm(Piece back, double y, double tiltDeg) {
+        double[] sides = back.outline().map(p -> new Point(p.y(), p.x())).crossings(y);
+        return tiltDeg < 0 ? sides[0] : sides[sides.length - 1];
     }
 
     @Property(tries = TRIES)

@@ -16,6 +16,7 @@ import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PieceOrientation;
 import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.stitch.StitchBox;
 import weltwright.sheath.stitch.StitchRow;
@@ -33,6 +34,9 @@ public final class TailLoop implements BeltLoopDraft {
     private static final double GOOD_BOX_WIDTH_MM = 14;
 
     private static final double FILLET_STEP_MM = 0.5;
+
+    /** How far above the throat the outer edge may run on to a leaning tail. Chosen by eye. */
+    private static final double HIGHEST_GUSSET_MM = 16;
 
     private final SheathSpec spec;
     private final BackArea room;
@@ -184,7 +188,32 @@ public final class TailLoop implements BeltLoopDraft {
         Region tail =
                 Region.box(top - tailMm(), middle - half, top, middle + half).withCornersRounded(margin);
         Region standing = Region.box(top - loop.foldMm(), middle - half, top, middle + half);
-        return Optional.of(new BackExtension(leaning(tail), leaning(standing), filletMm));
+        return Optional.of(new BackExtension(withGusset(leaning(tail)), withGusset(leaning(standing)), filletMm));
+    }
+
+    /**
+     * A tail that leans over a near corner of the throat would leave an ear there between its side and the outer edge.
+     * So the outer edge runs on past the throat to the tail's side, unless it meets that too far up. Over a fold there
+     * is no outer edge.
+     */
+    private Region withGusset(Region tail) {
+        Point up = new RigidMotion(room.leanRad(), new Point(0, 0)).rotate(new Point(-1, 0));
+        boolean toEdge = up.y() < 0;
+        if (up.y() == 0 || !toEdge && spec.kind() == SheathKind.FOLDED) {
+            return tail;
+        }
+        double outer = toEdge ? room.fromMm() : room.toMm();
+        Point side = lean.apply(new Point(top, middle + (toEdge ? -1 : 1) * widthMm() / 2));
+        double alongMm = (outer - side.y()) / up.y();
+        Point meeting = side.plus(up.times(alongMm));
+        double throat = room.cut().atMm(outer);
+        if (throat - meeting.x() > HIGHEST_GUSSET_MM || alongMm > loop.foldMm() - margin) {
+            return tail;
+        }
+        // Down to where the rounded corner of the throat ends, and from there into the tail.
+        Point pastCorner = new Point(throat + margin, outer);
+        Point inTail = lean.apply(new Point(top, middle));
+        return tail.union(Region.of(Polyline.closed(List.of(meeting, pastCorner, inTail))));
     }
 
     private Region leaning(Region upright) {
