@@ -129,6 +129,7 @@ public record Region(Polygon area) {
         LineString cut = null;
         for (int i = 0; i < within.getNumGeometries(); i++) {
             if (within.getGeometryN(i) instanceof LineString line
+                    && !line.isEmpty()
                     && (cut == null || line.distance(here) < cut.distance(here))) {
                 cut = line;
             }

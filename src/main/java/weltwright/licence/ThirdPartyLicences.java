@@ -97,7 +97,7 @@ public final class ThirdPartyLicences {
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(SEPARATOR));
         String notice = notices.containsKey(artifactId) ? notices.get(artifactId) + "\n\n" : "";
-        String standard = jarCarriesItsOwnLicence(own) ? "" : notice + standardText(licences.split("\\|")[0]);
+        String standard = jarCarriesItsOwnLicence(own) ? "" : notice + standardText(licences.split("\\|", -1)[0]);
         return Stream.of(standard, own).filter(text -> !text.isEmpty()).collect(Collectors.joining(SEPARATOR));
     }
 

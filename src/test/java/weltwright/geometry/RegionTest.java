@@ -84,4 +84,55 @@ class RegionTest {
                             first.stream().map(Region::boundary).toList());
         }
     }
+
+    @Test
+    void setOperationsKeepTheAreasOfRectangles() {
+        Region other = Region.box(30, 10, 60, 20);
+        assertThat(SQUARE.union(other).area().getArea()).isCloseTo(1600 + 300 - 100, within(1e-9));
+        assertThat(SQUARE.intersection(other).area().getArea()).isCloseTo(100, within(1e-9));
+        assertThat(SQUARE.difference(other).area().getArea()).isCloseTo(1500, within(1e-9));
+    }
+
+    @Test
+    void cutsAcrossAtAPointAndGivesTheLargerPartFirst() {
+        List<Region> parts = SQUARE.cutInTwo(new Point(10, 20), new Point(0, 1));
+        assertThat(parts.get(0).area().getArea()).isCloseTo(30 * 40, within(1e-3));
+        assertThat(parts.get(1).area().getArea()).isCloseTo(10 * 40, within(1e-3));
+        assertThatThrownBy(() -> SQUARE.cutInTwo(new Point(50, 20), new Point(0, 1)))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** Of two prongs only that is cut in which the point lies. */
+    @Test
+    void cutsTheProngThatThePointLiesIn() {
+        Region fork = SQUARE.difference(Region.box(10, 10, 25, 41));
+        List<Region> parts = fork.cutInTwo(new Point(30, 30), new Point(1, 0));
+        assertThat(parts.get(1).area().getArea()).isCloseTo(15 * 10, within(1e-3));
+        assertThat(parts.get(1).extent().getMinX()).isCloseTo(25, within(1e-6));
+    }
+
+    @Test
+    void distancesAreThoseToTheNearestPointOfTheSquare() {
+        assertThat(SQUARE.distanceTo(new Point(20, 20))).isZero();
+        assertThat(SQUARE.distanceTo(new Point(43, 44))).isEqualTo(5);
+        assertThat(SQUARE.contains(new Point(5, 20), 5)).isTrue();
+        assertThat(SQUARE.contains(new Point(5, 20), 5.1)).isFalse();
+        assertThat(SQUARE.contains(new Point(-6, 20), 5)).isFalse();
+    }
+
+    /** A circle's area; 24 chords to a quarter take off less than a part in a thousand. */
+    @Test
+    void aDiscHasTheAreaOfACircle() {
+        Region disc = Region.disc(new Point(3, 4), 10);
+        assertThat(disc.area().getArea()).isCloseTo(Math.PI * 100, within(0.3));
+        assertThat(disc.extent().getMaxY()).isCloseTo(14, within(1e-9));
+        assertThat(disc.extent().getMinX()).isCloseTo(-7, within(1e-9));
+    }
+
+    @Test
+    void cleaningTakesOutPointsOnAStraightEdge() {
+        Region square = Region.of(SQUARE.boundary().resampled(2));
+        assertThat(square.boundary().points()).hasSize(80);
+        assertThat(square.simplified(0.01).boundary().points()).hasSize(4);
+    }
 }

@@ -32,7 +32,7 @@ class AtomicFileTest {
         Path file = Files.writeString(folder.resolve("job.txt"), "old and longer");
         write(file, "new");
         assertThat(file).hasContent("new");
-        assertThat(Files.list(folder)).containsExactly(file);
+        assertThat(DirectoryListing.of(folder)).containsExactly(file);
     }
 
     @Test
@@ -45,7 +45,7 @@ class AtomicFileTest {
                 .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining(file.toString());
         assertThat(file).hasContent("old");
-        assertThat(Files.list(folder)).containsExactly(file);
+        assertThat(DirectoryListing.of(folder)).containsExactly(file);
     }
 
     @Test
@@ -76,7 +76,7 @@ class AtomicFileTest {
     void aFolderIsNotOverwritten() throws IOException {
         Path taken = Files.createDirectory(folder.resolve("pattern.pdf"));
         assertRefused(taken, "is a folder");
-        assertThat(Files.list(folder)).containsExactly(taken);
+        assertThat(DirectoryListing.of(folder)).containsExactly(taken);
     }
 
     @Test
@@ -133,7 +133,7 @@ class AtomicFileTest {
         assertThat(file.toFile().setWritable(false, false)).isTrue();
         assertRefused(file, "job.txt is write-protected");
         assertThat(file).hasContent("old");
-        assertThat(Files.list(folder)).containsExactly(file);
+        assertThat(DirectoryListing.of(folder)).containsExactly(file);
     }
 
     @Test
@@ -146,7 +146,7 @@ class AtomicFileTest {
         assertThat(file).hasContent("new");
         assertThat(link).isSymbolicLink();
         assertThat(linkToLink).isSymbolicLink();
-        assertThat(Files.list(elsewhere)).containsExactly(file);
+        assertThat(DirectoryListing.of(elsewhere)).containsExactly(file);
     }
 
     @Test

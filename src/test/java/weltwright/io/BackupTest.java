@@ -48,14 +48,14 @@ class BackupTest {
     @Test
     void theVersionBeforeIsKept() throws IOException {
         write("first");
-        assertThat(Files.list(folder)).containsExactly(file);
+        assertThat(DirectoryListing.of(folder)).containsExactly(file);
         Files.setLastModifiedTime(file, FileTime.from(LONG_AGO));
         write("second");
         assertThat(Backup.of(file)).hasContent("first").hasFileName("job.txt.bak");
         assertThat(Files.getLastModifiedTime(Backup.of(file)).toInstant()).isEqualTo(LONG_AGO);
         write("third");
         assertThat(Backup.of(file)).hasContent("second");
-        assertThat(Files.list(folder)).containsExactlyInAnyOrder(file, Backup.of(file));
+        assertThat(DirectoryListing.of(folder)).containsExactlyInAnyOrder(file, Backup.of(file));
     }
 
     @Test
@@ -90,7 +90,7 @@ class BackupTest {
                 .hasMessageContaining("job.txt.bak");
         assertThat(file).hasContent("first");
         assertThat(Backup.of(file)).hasBinaryContent(picture);
-        assertThat(Files.list(folder)).hasSize(2);
+        assertThat(DirectoryListing.of(folder)).hasSize(2);
     }
 
     @Test

@@ -2,7 +2,6 @@ package weltwright.io;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,7 +45,7 @@ final class SavingProcess {
         Process process = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
-        BufferedReader said = new BufferedReader(new InputStreamReader(process.getInputStream()));
+        BufferedReader said = process.inputReader();
         if (!"saving".equals(said.readLine())) {
             throw new IOException("the saving process did not begin");
         }

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import weltwright.io.DirectoryListing;
 import weltwright.job.TestJobs;
 
 class CommandLineApplicationTest {
@@ -81,7 +82,7 @@ class CommandLineApplicationTest {
                 .fails(CommandLineApplication.USER_ERROR, "in-the-way is not a folder");
 
         assertThat(folder).isDirectoryContaining(inTheWay::equals);
-        assertThat(Files.list(folder)).containsExactlyInAnyOrder(photo, inTheWay);
+        assertThat(DirectoryListing.of(folder)).containsExactlyInAnyOrder(photo, inTheWay);
         assertThat(inTheWay).isEmptyFile();
     }
 
@@ -106,7 +107,7 @@ class CommandLineApplicationTest {
                 .fails(CommandLineApplication.USER_ERROR, name);
         CommandLineRun.of("make", photo, option, typed, "-o", folder.resolve("out"))
                 .fails(CommandLineApplication.USER_ERROR, name);
-        assertThat(Files.list(folder)).containsExactly(photo);
+        assertThat(DirectoryListing.of(folder)).containsExactly(photo);
     }
 
     @ParameterizedTest
@@ -132,7 +133,7 @@ class CommandLineApplicationTest {
         Path photo = Files.write(folder.resolve("knife.png"), TestJobs.photo().bytes());
         CommandLineRun.of("make", photo, option, typed, "-o", folder.resolve("out"))
                 .fails(CommandLineApplication.USER_ERROR, name);
-        assertThat(Files.list(folder)).containsExactly(photo);
+        assertThat(DirectoryListing.of(folder)).containsExactly(photo);
     }
 
     @Test
@@ -151,7 +152,7 @@ class CommandLineApplicationTest {
         }
         CommandLineRun.of("make", corrupt, "-o", out)
                 .fails(CommandLineApplication.USER_ERROR, "corrupt.wwj is not a job file, or is damaged.");
-        assertThat(Files.list(folder)).containsExactlyInAnyOrder(letter, empty, corrupt);
+        assertThat(DirectoryListing.of(folder)).containsExactlyInAnyOrder(letter, empty, corrupt);
     }
 
     /** Pictures that no camera takes: read, and refused in words. */

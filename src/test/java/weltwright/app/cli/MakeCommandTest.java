@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.geometry.curve.Outline;
 import weltwright.image.Photo;
+import weltwright.io.DirectoryListing;
 import weltwright.job.HardwareFile;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
@@ -67,7 +68,7 @@ class MakeCommandTest {
         Path svg = out.resolve("anouk-pattern.svg");
         Path dxf = out.resolve("anouk-pattern.dxf");
         Path job = out.resolve("anouk.wwj");
-        assertThat(Files.list(out)).containsExactlyInAnyOrder(job, pdf, svg, dxf);
+        assertThat(DirectoryListing.of(out)).containsExactlyInAnyOrder(job, pdf, svg, dxf);
         assertThat(run.out()).contains("Written: " + job, "Written: " + pdf, "Written: " + svg, "Written: " + dxf);
         assertThat(JobFile.read(job)).isEqualTo(JobFile.read(jobFile));
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
@@ -370,7 +371,7 @@ class MakeCommandTest {
                 out.resolve("anouk.wwj"));
         byte[] before = Files.readAllBytes(out.resolve("anouk.wwj"));
         CommandLineRun.of("make", jobFile, "-o", out).fails(CommandLineApplication.USER_ERROR, "corrected by hand");
-        assertThat(Files.list(out)).hasSize(1);
+        assertThat(DirectoryListing.of(out)).hasSize(1);
         assertThat(out.resolve("anouk.wwj")).hasBinaryContent(before);
     }
 

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.image.Photo;
+import weltwright.io.DirectoryListing;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.TestJobs;
@@ -63,7 +64,7 @@ class OverwriteTest {
                 .fails(CommandLineApplication.USER_ERROR, job.toString(), "another photo", "--force", "folder");
         assertThat(job).hasBinaryContent(before);
         assertThat(out.resolve("IMG_0001-pattern.svg")).hasBinaryContent(pattern);
-        assertThat(Files.list(out)).hasSize(4);
+        assertThat(DirectoryListing.of(out)).hasSize(4);
 
         CommandLineRun.of("make", his, "--force", "-o", out).succeeds();
         assertThat(JobFile.read(job).photo()).contains(Photo.read(his));
@@ -183,7 +184,7 @@ class OverwriteTest {
         byte[] before = Files.readAllBytes(out.resolve("anouk-pattern." + kind));
         CommandLineRun.of("make", source, "-o", out)
                 .fails(CommandLineApplication.USER_ERROR, "anouk-pattern." + kind, "--force");
-        assertThat(Files.list(out)).hasSize(1);
+        assertThat(DirectoryListing.of(out)).hasSize(1);
         assertThat(out.resolve("anouk-pattern." + kind)).hasBinaryContent(before);
         CommandLineRun.of("make", source, "--force", "-o", out).succeeds();
     }
@@ -194,7 +195,7 @@ class OverwriteTest {
         Path photo = photo("IMG_0001.jpg", HERS);
         CommandLineRun.of("make", photo, "--handle-depth=200mm", "-o", out)
                 .fails(CommandLineApplication.USER_ERROR, "handle", "The traced outline is saved", "make " + job);
-        assertThat(Files.list(out)).containsExactly(job);
+        assertThat(DirectoryListing.of(out)).containsExactly(job);
         assertThat(JobFile.read(job).trace()).isPresent();
 
         // The way out that it names, and the other that everybody tries first.
@@ -278,15 +279,15 @@ class OverwriteTest {
     void shortensTheNamesForThePhotoWithTheLongestName() throws IOException {
         Path photo = photo("k".repeat(251) + ".jpg", HERS);
         CommandLineRun.of("make", photo, "-o", out).succeeds();
-        assertThat(Files.list(out)).hasSize(4);
+        assertThat(DirectoryListing.of(out)).hasSize(4);
         CommandLineRun.of("make", photo, "--customer=Anouk", "-o", out).succeeds();
-        Path made = Files.list(out)
+        Path made = DirectoryListing.of(out).stream()
                 .filter(f -> f.toString().endsWith(".wwj"))
                 .findFirst()
                 .orElseThrow();
         assertThat(JobFile.read(made).photo().orElseThrow().name())
                 .isEqualTo(photo.getFileName().toString());
-        assertThat(Files.list(out)).as("and the job before").hasSize(5);
+        assertThat(DirectoryListing.of(out)).as("and the job before").hasSize(5);
         assertThat(Optional.of(JobFile.read(made).customer())).contains("Anouk");
     }
 }

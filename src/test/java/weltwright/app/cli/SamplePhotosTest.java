@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import weltwright.io.DirectoryListing;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.sheath.spec.DrawHand;
@@ -30,7 +30,7 @@ class SamplePhotosTest {
                 .succeeds();
 
         Path file = folder.resolve(sample + ".wwj");
-        assertThat(Files.list(folder))
+        assertThat(DirectoryListing.of(folder))
                 .containsExactlyInAnyOrder(
                         file,
                         folder.resolve(sample + "-pattern.pdf"),

@@ -9,7 +9,6 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.io.DirectoryListing;
 
 /** Traces the sample photo of a drop point, whose true measures are those that it was made with. */
 class TraceCommandTest {
@@ -116,7 +116,7 @@ class TraceCommandTest {
 
     private void refuses(Path photo, String word) throws IOException {
         trace(photo, "--focal-35mm", "26").fails(CommandLineApplication.USER_ERROR, word);
-        assertThat(Files.list(folder)).containsExactly(photo);
+        assertThat(DirectoryListing.of(folder)).containsExactly(photo);
     }
 
     private CommandLineRun trace(Path photo, String... options) {

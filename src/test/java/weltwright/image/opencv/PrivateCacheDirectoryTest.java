@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.error.UserFacingException;
+import weltwright.io.DirectoryListing;
 
 /**
  * Checks who may write to the directory that code is loaded from, by the rules of POSIX.1 (chmod, sticky bit, symbolic
@@ -48,7 +49,7 @@ class PrivateCacheDirectoryTest {
     void isCreatedWithPermissionsForTheUserOnly() throws IOException {
         Path folder = PrivateCacheDirectory.secured(home.resolve("cache/weltwright"));
         assertThat(permissions(folder)).isEqualTo("rwx------");
-        assertThat(Files.list(folder)).isEmpty();
+        assertThat(DirectoryListing.of(folder)).isEmpty();
     }
 
     @Test
@@ -69,7 +70,7 @@ class PrivateCacheDirectoryTest {
         permit(folder, "rwxrwxrwx");
         PrivateCacheDirectory.secured(folder);
         assertThat(permissions(folder)).isEqualTo("rwx------");
-        assertThat(Files.list(folder)).isEmpty();
+        assertThat(DirectoryListing.of(folder)).isEmpty();
         assertThat(outside).hasContent("not in it");
     }
 
@@ -81,7 +82,7 @@ class PrivateCacheDirectoryTest {
                 .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("a link")
                 .hasMessageContaining("Have it made yours alone");
-        assertThat(Files.list(elsewhere)).isEmpty();
+        assertThat(DirectoryListing.of(elsewhere)).isEmpty();
     }
 
     /** The whole cache may be moved to another disk. */
