@@ -358,25 +358,11 @@ public final class BundleAdjustment {
     private void add(int v, double[][] m, double[] g) {
         int[] own = ownParameters(v);
         double[] values = Arrays.stream(own).mapToDouble(k -> p[k]).toArray();
-        Sums sums = sums(v, values, observations.get(v));
-        int next = 0;
-        for (int k = 0; k < own.length; k++) {
-            g[own[k]] += sums.slope[k];
-            for (int l = 0; l <= k; l++) {
-                m[own[k]][own[l]] += sums.products[next++];
-            }
-        }
+        equations(v, values, observations.get(v)).addTo(m, g, own);
     }
 
-    /**
-     * @param products lower triangle of the sums of products, row by row
-     * @param slope gradient
-     */
-    private record Sums(double[] products, double[] slope) {}
-
-    private Sums sums(int v, double[] values, List<ControlPoint> references) {
-        double[] products = new double[values.length * (values.length + 1) / 2];
-        double[] slope = new double[values.length];
+    private NormalEquations equations(int v, double[] values, List<ControlPoint> references) {
+        NormalEquations equations = new NormalEquations(values.length);
         ProjectionDerivatives at = new ProjectionDerivatives(values);
         ProjectionDerivatives farther = new ProjectionDerivatives(values);
         double[] across = new double[values.length];
@@ -386,7 +372,7 @@ public final class BundleAdjustment {
             double offY = at.y - reference.pixel().y();
             if (reference.edge().isEmpty()) {
                 double weight = weight(v, offX * offX + offY * offY);
-                add(products, slope, weight, offX, at.dx, offY, at.dy);
+                equations.add(weight, offX, at.dx, offY, at.dy);
             } else {
                 farther.project(reference.onGround().plus(reference.edge().get()));
                 double runX = farther.x - at.x;
@@ -400,40 +386,14 @@ public final class BundleAdjustment {
                     across[k] = normalX * at.dx[k] + normalY * at.dy[k] - offAlong * turn;
                 }
                 double off = normalX * offX + normalY * offY;
-                add(products, slope, weight(v, off * off), off, across);
+                equations.add(weight(v, off * off), off, across);
             }
         }
-        return new Sums(products, slope);
+        return equations;
     }
 
     private double weight(int v, double squareOff) {
         return 1 / (sigma[v] * sigma[v] * (1 + squareOff / (4 * sigma[v] * sigma[v])));
-    }
-
-    /** double[] products, double[] slope, double weight, double offX */
-    private static void add(double[] products, double[] slope, double weight, double residual, double[] derivative) {
-        int next = 0;
-        for (int k = 0; k < derivative.length; k++) {
-            double weighted = weight * derivative[k];
-            slope[k] += weighted * residual;
-            for (int l = 0; l <= k; l++) {
-                products[next++] += weighted * derivative[l];
-            }
-        }
-    }
-
-    /** Adds two residuals of equal weight. */
-    private static void add(
-            double[] products, double[] slope, double weight, double offX, double[] dx, double offY, double[] dy) {
-        int next = 0;
-        for (int k = 0; k < dx.length; k++) {
-            double byX = weight * dx[k];
-            double byY = weight * dy[k];
-            slope[k] += byX * offX + byY * offY;
-            for (int l = 0; l <= k; l++) {
-                products[next++] += byX * dx[l] + byY * dy[l];
-            }
-        }
     }
 
     private int[] ownParameters(int v) {
