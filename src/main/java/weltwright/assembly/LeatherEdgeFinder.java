@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
@@ -46,14 +47,16 @@ final class LeatherEdgeFinder {
 
     private final Piece piece;
     private final boolean cover;
+    private final boolean openForGuard;
     private final List<SewnRow> rows;
     private final List<Hold> holds;
     private final int samples;
     private final double stepMm;
     private final List<Point> points;
 
-    private LeatherEdgeFinder(Piece piece, List<Join> joins) {
+    private LeatherEdgeFinder(Piece piece, List<Join> joins, boolean openForGuard) {
         this.piece = piece;
+        this.openForGuard = openForGuard;
         cover = piece.kind() == Piece.Kind.RIVET_COVER;
         rows = new ArrayList<>();
         holds = new ArrayList<>();
@@ -71,8 +74,9 @@ final class LeatherEdgeFinder {
     }
 
     static List<LeatherEdge> of(Pattern pattern, List<Join> joins) {
+        boolean openForGuard = pattern.advice().stream().anyMatch(Advice.OpenForGuard.class::isInstance);
         return pattern.pieces().stream()
-                .flatMap(piece -> new LeatherEdgeFinder(piece, joins).edges().stream())
+                .flatMap(piece -> new LeatherEdgeFinder(piece, joins, openForGuard).edges().stream())
                 .toList();
     }
 
@@ -172,7 +176,7 @@ final class LeatherEdgeFinder {
             for (int i = gap[0]; i < gap[1]; i++) {
                 owners[i % samples] = rest(points.get(i % samples), gap[1] - gap[0], longest, before);
             }
-            if (before != null) {
+            if (before != null && openForGuard) {
                 openSide(owners, gap[0], gap[1], 1);
                 openSide(owners, gap[1] - 1, gap[0] - 1, -1);
             }

@@ -114,8 +114,7 @@ class CavityTest {
     void theCavityTakesInTheHandlesEnd(@ForAll("knives") Knife knife) {
         Cavity cavity = new Cavity(knife, -30.3, 0);
         double end = knife.landmarks().heel().x() - 0.02;
-        Polygon atThroat =
-                (Polygon) Polyline.closed(cavity.section(0).corners()).polygon();
+        Polygon atThroat = Polyline.closed(cavity.section(0).corners()).polygon();
 
         for (Point p : knife.sectionAt(end).boundary()) {
             double y = cavity.path().passingMm(new Point(end, p.x()), cavity.stationMm(0));

@@ -49,6 +49,6 @@ final class LicencesCommand implements Runnable {
     }
 
     private static String heading(LicensedComponent component) {
-        return "%-32s %-16s %s".formatted(component.name(), component.version(), component.licence());
+        return String.format(Locale.ROOT, "%-32s %-16s %s", component.name(), component.version(), component.licence());
     }
 }

@@ -199,7 +199,7 @@ public final class TailLoop implements BeltLoopDraft {
     private Region withGusset(Region tail) {
         Point up = new RigidMotion(room.leanRad(), new Point(0, 0)).rotate(new Point(-1, 0));
         boolean toEdge = up.y() < 0;
-        if (up.y() == 0 || !toEdge && spec.kind() == SheathKind.FOLDED) {
+        if (up.y() == 0 || (!toEdge && spec.kind() == SheathKind.FOLDED)) {
             return tail;
         }
         double outer = toEdge ? room.fromMm() : room.toMm();
