@@ -61,16 +61,21 @@ public record PulledStrip(SheathSpec spec, double weltMm) {
      * @param spineStitchMm y of the other
      */
     public double faceMm(List<Point> passing, double edgeStitchMm, double spineStitchMm) {
-        return faceMm(passing, edgeStitchMm, spineStitchMm, spec.kind() == SheathKind.PANELS);
+        return faceMm(passing, edgeStitchMm, spineStitchMm, spec.kind() == SheathKind.PANELS ? 1 : 0);
     }
 
-    /** The same; near its tip a sheath with a welt along the edge has it at the spine, too. */
-    double faceMm(List<Point> passing, double edgeStitchMm, double spineStitchMm, boolean spineOnWelt) {
+    /**
+     * The same; near its tip a sheath with a welt along the edge has it at the spine, too.
+     *
+     * @param spineWelt how thick the welt is under the stitch on the spine's side, as a share of its full thickness
+     */
+    double faceMm(List<Point> passing, double edgeStitchMm, double spineStitchMm, double spineWelt) {
         double half = weltMm / 2;
         boolean flatBack = spec.leather().bulge() == Leather.Bulge.FACE;
         double highest = passing.stream().mapToDouble(Point::y).max().orElseThrow();
         double lift = flatBack ? Math.max(0, highest + spec.easeMm() - half) : 0;
-        double spineUp = spineOnWelt ? half : flatBack ? -half : 0;
+        double onPanel = flatBack ? -half : 0;
+        double spineUp = onPanel + spineWelt * (half - onPanel);
         return TautStrip.lengthMm(
                 new Point(edgeStitchMm, half + neutralMm()),
                 new Point(spineStitchMm, spineUp + neutralMm()),

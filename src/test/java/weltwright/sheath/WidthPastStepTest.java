@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,8 @@ import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.Throat;
+import weltwright.sheath.spec.WeltSpec;
 
 /**
  * Leather is nowhere tight, and where it stays wide past a step the maker is told so, measured against a strip pulled
@@ -55,6 +58,34 @@ class WidthPastStepTest implements RandomSheaths {
         told.ifPresent(wide -> assertThat(widths)
                 .as("%s of %s", wide, spec)
                 .anyMatch(width -> width.xMm() > wide.fromMm() && width.wideMm() > limit - AGREES_MM));
+    }
+
+    /** A slanted throat, where the row on one side begins deeper than on the other. */
+    @Test
+    void panelsAgreeWithTheStripFromASlantedThroatOn() {
+        SheathSpec spec = with(SheathSpec.standard(SheathKind.PANELS), Leather.Bulge.SHARED)
+                .with(new Throat(Throat.Shape.SLANTED_TO_SPINE, 2.5));
+        Knife knife = TestKnives.dropPoint();
+
+        assertThat(WrapAccuracy.widths(knife, spec, PatternMaker.make(knife, spec))
+                        .get(0)
+                        .wideMm())
+                .isBetween(-TIGHT_MM, AGREES_MM);
+    }
+
+    /** Near its tip a sheath with a welt along the edge has 9 mm of it at the spine, too. */
+    @Test
+    void leatherOnAWeltPastTheTipAgreesWithTheStrip() {
+        SheathSpec spec = with(SheathSpec.standard(SheathKind.PANELS_EDGE_WELT), Leather.Bulge.FACE)
+                .with(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
+        Knife knife = TestKnives.dropPoint();
+        List<WrapAccuracy.Width> nearTip = WrapAccuracy.widths(knife, spec, PatternMaker.make(knife, spec)).stream()
+                .filter(width -> width.xMm() > knife.landmarks().tip().x() - 30)
+                .toList();
+
+        assertThat(nearTip)
+                .hasSizeGreaterThan(5)
+                .allSatisfy(width -> assertThat(width.wideMm()).as("%s", width).isBetween(-TIGHT_MM, AGREES_MM));
     }
 
     /** The bulge of a handle that is shared by two panels comes in on four rows in place of two. */

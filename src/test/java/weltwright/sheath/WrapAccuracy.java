@@ -255,7 +255,19 @@ public final class WrapAccuracy {
                 return 2 * strip.foldedHalfMm(passing.at(x), edge, foldMm);
             }
             int k = opposite(point, x);
-            return strip.faceMm(passing.at(x), edge, between(x, k, k - 1), plane.stationsMm()[k] < weltedMm);
+            return strip.faceMm(passing.at(x), edge, between(x, k, k - 1), spineWelt(k));
+        }
+
+        /** How thick the welt is under a point on the spine's side, as a share of its full thickness. */
+        private double spineWelt(int point) {
+            SheathSpec spec = strip.spec();
+            if (spec.kind() == SheathKind.PANELS) {
+                return 1;
+            }
+            // It is skived over three thicknesses, from the hole before that on; the last hole is up to a pitch before
+            // the welt's end.
+            double skive = 3 * strip.weltMm() + 2 * spec.stitching().pitchMm();
+            return Math.max(0, Math.min(1, (weltedMm - plane.stationsMm()[point]) / skive));
         }
 
         private double between(double x, int a, int b) {

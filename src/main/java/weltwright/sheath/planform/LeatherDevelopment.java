@@ -254,7 +254,7 @@ public final class LeatherDevelopment {
             }
             double edge = points.get(edgeAt).y();
             if (!form.folded()) {
-                LeatherWrap wrap = form.panel(edge, points.get(spineAt).y(), cavity.section(i), leather, alone);
+                LeatherWrap wrap = form.panel(x, edge, points.get(spineAt).y(), cavity.section(i), leather, alone);
                 edgeGrowth[i] = wrap.growthOnEdgeSideMm(leather.formingShrink());
                 spineGrowth[i] = wrap.growthOnSpineSideMm(leather.formingShrink());
             } else if (x <= edgeTurnMm || i == 0) {

@@ -195,19 +195,42 @@ public final class Planform {
     }
 
     /**
-     * A panel pulled tight over what passes a station.
+     * A panel pulled tight over what passes a station. On the spine's side it lies on the welt where there is one, on
+     * the other panel where there is none, and on the skived end of the welt in between.
      *
+     * @param xMm the station
      * @param edgeMm y of the row there, on the edge's side
      * @param spineMm the same on the spine's side
      * @param alone whether the other panel lies flat, and this one goes round all of the knife
      */
-    LeatherWrap panel(double edgeMm, double spineMm, ConvexHull section, Leather leather, boolean alone) {
+    LeatherWrap panel(double xMm, double edgeMm, double spineMm, ConvexHull section, Leather leather, boolean alone) {
         double half = weltMm / 2;
         // A knife that is thicker than the welt rests on the flat panel, so all of what stands out stands out here.
         double lift = alone ? Math.max(0, section.highestMm() - half) : 0;
-        double spineUp = spec.kind() == SheathKind.PANELS ? half : alone ? -half : 0;
+        double onPanel = alone ? -half : 0;
+        double spineUp = onPanel + spineWeltShare(xMm) * (half - onPanel);
         return LeatherWrap.panel(
                 new Point(edgeMm, half), new Point(spineMm, spineUp), section.lifted(lift), leather.neutralMm());
+    }
+
+    /**
+     * How thick the welt is under the row on the spine's side of a station, at the least, as a share of its full
+     * thickness. It is skived from a stitch hole on, so up to two pitches sooner than its skive is long, and down to
+     * nothing a margin past its last stitch.
+     */
+    private double spineWeltShare(double xMm) {
+        if (spec.kind() == SheathKind.PANELS) {
+            return 1;
+        }
+        List<Point> points = row.points();
+        int k = points.size() - 1;
+        while (k > 0 && points.get(k - 1).x() < xMm) {
+            k--;
+        }
+        double skivedMm =
+                SKIVED_OVER_THICKNESSES * weltMm + 2 * spec.stitching().pitchMm();
+        double leftMm = weltedMm - k * row.points().get(0).distance(row.points().get(1));
+        return Math.max(0, Math.min(1, leftMm / skivedMm));
     }
 
     /** The sewn sheath's extent, without what holds it on the belt. */

@@ -52,7 +52,7 @@ public final class SheathSections {
         boolean alone = !form.folded() && spec.leather().bulge() == Leather.Bulge.FACE;
         List<Point> face = form.folded()
                 ? form.half(edge, room, spec.leather()).inside()
-                : form.panel(edge, spine, room, spec.leather(), alone).inside();
+                : form.panel(x, edge, spine, room, spec.leather(), alone).inside();
         double half = form.weltMm() / 2;
         List<Point> back = alone
                 ? List.of(new Point(edge, -half), new Point(spine, -half))

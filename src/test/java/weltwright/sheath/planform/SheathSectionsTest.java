@@ -42,6 +42,31 @@ class SheathSectionsTest {
     }
 
     /**
+     * Worked by hand: 9 mm of welt reaches 27 mm past the tip. Before that the two panels meet at the spine in the
+     * middle; where the welt is whole, the face lies 4.5 mm over it. The welt is skived over those 27 mm at the least,
+     * so in between the face rises by no more than 1 in 6.
+     */
+    @Test
+    void nearTheTipTheFaceLiesOnTheWeltAtTheSpineToo() {
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT)
+                .with(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
+        Knife knife = TestKnives.dropPoint();
+        SheathSections sections = PatternMaker.sections(knife, spec);
+        double tip = knife.landmarks().tip().x();
+
+        assertThat(atSpine(sections, tip - 29)).isZero();
+        assertThat(atSpine(sections, tip - 1)).isBetween(2.5, 4.5);
+        for (double x = tip - 29; x < tip - 4; x += 3) {
+            assertThat(atSpine(sections, x + 3) - atSpine(sections, x)).isBetween(0.0, 3 / 6.0);
+        }
+    }
+
+    private static double atSpine(SheathSections sections, double x) {
+        List<Point> face = sections.at(x).face();
+        return face.get(face.size() - 1).y();
+    }
+
+    /**
      * Worked by hand: 3.5 mm of blade wants 2 × 3 mm of welt, from the cavity at 10.8 mm to the edge 4 + 3.175 mm on.
      */
     @Test
