@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.imageio.ImageIO;
+import javax.swing.JLabel;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -112,13 +113,25 @@ public final class ContactSheet {
             Pattern pattern = maker.apply(spec);
             PatternPdf.write(pattern, AssemblyPlan.of(pattern), heading, PaperSize.A4, PrintScale.TRUE, pdf);
         } catch (UserFacingException refused) {
-            return new Page(caption + ": " + refused.getMessage(), new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB));
+            return new Page(caption, refusal(refused.getMessage()));
         }
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             return new Page(
                     caption + ", page 1 of " + document.getNumberOfPages(),
                     new PDFRenderer(document).renderImageWithDPI(0, DPI));
         }
+    }
+
+    /** Draws the reason why there is no page, in lines of 300 pixels. */
+    private static BufferedImage refusal(String reason) {
+        JLabel label = new JLabel("<html><div style='width: 300px'>" + reason + "</div></html>");
+        label.setOpaque(true);
+        label.setSize(label.getPreferredSize());
+        BufferedImage picture = new BufferedImage(label.getWidth(), label.getHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = picture.createGraphics();
+        label.paint(graphics);
+        graphics.dispose();
+        return picture;
     }
 
     private static BufferedImage sheet(List<List<Page>> rows) {
