@@ -182,12 +182,25 @@ final class FairCavity {
     }
 
     private List<Point> nosePoints() {
+        double from = noseFromMm();
         List<Point> points = new ArrayList<>();
         for (Polyline side : List.of(swept.sweptEdge(), spineSide)) {
-            side.points().stream()
-                    .filter(p -> p.x() > swept.tip().x() - NOSE_MM)
-                    .forEach(points::add);
+            side.points().stream().filter(p -> p.x() > from).forEach(points::add);
         }
         return points;
+    }
+
+    /**
+     * Returns the station from which the sheath draws together to its tip. A slender blade is narrower than the bay for
+     * longer than usual: it is drawn together from where it is as wide, or a neck would be left between both.
+     */
+    private double noseFromMm() {
+        List<Point> edge = swept.sweptEdge().points();
+        List<Point> spine = spineSide.points();
+        int i = swept.size() - 1;
+        while (i > 0 && spine.get(i).y() - edge.get(i).y() < 2 * bayMm) {
+            i--;
+        }
+        return Math.min(swept.tip().x() - NOSE_MM, edge.get(i).x() - HAIR_MM);
     }
 }
