@@ -3,6 +3,7 @@ package weltwright.fit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import weltwright.fit.DrawCheck.Step;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -16,8 +17,8 @@ import weltwright.knife.Knife;
  *
  * <p>A point of the knife passes every station nearer to the throat. So the cavity at a station contains all that lies
  * deeper, where it passes: on a path along the axis its edge side is the least y from the tip up to there, its spine
- * side the greatest, and its section the convex hull of all deeper sections. The sections include the ease; the two
- * sides do not.
+ * side the greatest, and its section the convex hull of all deeper sections. The sections include the ease and the
+ * {@linkplain #padded padding}; the two sides do not.
  */
 public final class Cavity {
     /** Greatest spacing of stations. Chosen by eye. */
@@ -46,13 +47,13 @@ public final class Cavity {
     private final ConvexHull[] sections;
     private final CrossSection.Part[] parts;
     private final double[] widerMm;
+    private final double[] paddingMm;
 
     /**
      * @param throatMm x of the throat; between butt and tip
      * @param easeMm clearance all round
      */
     public Cavity(Knife knife, double throatMm, double easeMm) {
-
         doubleEdged = knife.doubleEdged();
         CrossSections cuts = knife.sections();
         double end = cuts.toMm() - SHORT_OF_TIP_MM;
@@ -66,6 +67,7 @@ public final class Cavity {
         sections = new ConvexHull[n];
         parts = new CrossSection.Part[n];
         widerMm = new double[n];
+        paddingMm = new double[n];
         for (int i = 0; i < n; i++) {
             stations[i] = throatMm + (end - throatMm) * i / (n - 1);
             CrossSection cut = cuts.at(stations[i]);
@@ -93,6 +95,33 @@ public final class Cavity {
             }
             widerMm[i] = (sections[i].perimeterMm() - own.perimeterMm()) / 2;
         }
+    }
+
+    private Cavity(Cavity bare, DoubleUnaryOperator paddingMm) {
+        path = bare.path;
+        doubleEdged = bare.doubleEdged;
+        stations = bare.stations;
+        ownEdge = bare.ownEdge;
+        ownSpine = bare.ownSpine;
+        edge = bare.edge;
+        spine = bare.spine;
+        highestEdge = bare.highestEdge;
+        parts = bare.parts;
+        widerMm = bare.widerMm;
+        this.paddingMm = Arrays.stream(stations).map(paddingMm).toArray();
+        sections = new ConvexHull[stations.length];
+        Arrays.setAll(sections, i -> bare.sections[i].thickened(this.paddingMm[i]));
+    }
+
+    /**
+     * Returns the cavity of a sheath with padding glued to the inside of its back, on which the knife slides. Sections
+     * include the padding, half of it on either side of the knife. Draw and grip are those of this cavity, for the
+     * leather is cut as much wider.
+     *
+     * @param thicknessMm of the padding at a station; 0 where there is none
+     */
+    public Cavity padded(DoubleUnaryOperator thicknessMm) {
+        return new Cavity(this, thicknessMm);
     }
 
     /**
@@ -137,7 +166,12 @@ public final class Cavity {
         return stations[i];
     }
 
-    /** Returns the section of the cavity at a station, with ease, in (y, z). */
+    /** Returns the thickness of the padding at a station; 0 where there is none. */
+    public double paddingMm(int i) {
+        return paddingMm[i];
+    }
+
+    /** Returns the section of the cavity at a station, with ease and padding, in (y, z). */
     public ConvexHull section(int i) {
         return sections[i];
     }

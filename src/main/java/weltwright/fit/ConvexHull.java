@@ -104,6 +104,11 @@ public record ConvexHull(List<Point> corners) {
                 corners.stream().map(p -> new Point(p.x(), p.y() + byMm)).toList());
     }
 
+    /** Returns the hull of this hull moved along the second coordinate by half of {@code byMm} up and down. */
+    public ConvexHull thickened(double byMm) {
+        return byMm == 0 ? this : lifted(-byMm / 2).with(lifted(byMm / 2).corners());
+    }
+
     /** Returns the length of the boundary, in mm. */
     public double perimeterMm() {
         double sum = 0;

@@ -26,7 +26,8 @@ import weltwright.sheath.spec.SpecValidator;
  * <ol>
  *   <li>{@link Cavity}: the room that the knife needs to be drawn.
  *   <li>{@link Planform}: cavity, stitch row and outer edge in the knife's plane, where the welt lies.
- *   <li>{@link LeatherDevelopment}: body, or face and back, wrapped over the knife's sections and laid flat.
+ *   <li>{@link FlatLeather}: body, or face and back, wrapped over the knife's sections and laid flat by
+ *       {@link LeatherDevelopment}, with the belt attachment on the back.
  *   <li>{@link SheathDraft}: the pieces, their holes and marks, and the seams that join them.
  *   <li>{@link PatternValidator}: a pattern that would spoil leather is refused.
  * </ol>
@@ -51,7 +52,7 @@ public final class PatternMaker {
         SheathDraft draft = draft(fit);
         return new Made(
                 pattern(knife, chosen, fit, draft),
-                new SheathSections(knife, fit.spec, fit.cavity, fit.form, fit.welt),
+                new SheathSections(knife, fit.spec, draft.cavity(), fit.form, fit.welt),
                 new SewnPlanView(fit.form.sewn().boundary(), draft.stitchesInPlane()));
     }
 
@@ -59,7 +60,8 @@ public final class PatternMaker {
     public record Made(Pattern pattern, SheathSections sections, SewnPlanView plan) {}
 
     private static SheathDraft draft(Fit fit) {
-        return new SheathDraft(fit.enclosed, fit.spec, fit.cavity, fit.form, fit.welt);
+        FlatLeather flat = FlatLeather.of(fit.enclosed.doubleEdged(), fit.spec, fit.cavity, fit.form);
+        return new SheathDraft(fit.enclosed, fit.spec, flat, fit.form, fit.welt);
     }
 
     private static Pattern pattern(Knife knife, SheathSpec chosen, Fit fit, SheathDraft draft) {
@@ -75,12 +77,6 @@ public final class PatternMaker {
                 PatternAdvisor.of(knife, chosen, check, fit.welt, seams, fit.form.openSides(), draft.staysWide()),
                 draft.sheathed(knife.outline()));
         return PatternValidator.passed(pattern, fit.spec);
-    }
-
-    /** Makes the sections of the sewn sheath alone; throws as {@link #make} does. */
-    public static SheathSections sections(Knife knife, SheathSpec chosen) {
-        Fit fit = Fit.of(knife, chosen);
-        return new SheathSections(knife, fit.spec, fit.cavity, fit.form, fit.welt);
     }
 
     /**

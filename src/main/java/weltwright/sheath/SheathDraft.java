@@ -9,15 +9,9 @@ import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
 import weltwright.geometry.curve.Outline;
 import weltwright.knife.Knife;
-import weltwright.sheath.attachment.BackArea;
 import weltwright.sheath.attachment.BackExtension;
 import weltwright.sheath.attachment.BeltLoopDraft;
 import weltwright.sheath.attachment.HandleStrapDraft;
-import weltwright.sheath.attachment.RingHanger;
-import weltwright.sheath.attachment.RivetCover;
-import weltwright.sheath.attachment.StrapLoop;
-import weltwright.sheath.attachment.TailLoop;
-import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Hole;
@@ -32,7 +26,6 @@ import weltwright.sheath.pattern.WeltStack;
 import weltwright.sheath.planform.LeatherDevelopment;
 import weltwright.sheath.planform.Planform;
 import weltwright.sheath.planform.ThroatCut;
-import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.Throat;
 import weltwright.sheath.stitch.StitchRow;
@@ -56,47 +49,32 @@ final class SheathDraft {
 
     private final SheathSpec spec;
     private final Knife knife;
-    private final Cavity cavity;
+    private final FlatLeather flat;
     private final Planform form;
-    private final LeatherDevelopment faceLeather;
-    private final LeatherDevelopment backLeather;
     private final StitchRow stitches;
-    private final BackArea room;
     private final BeltLoopDraft belt;
     private final Optional<HandleStrapDraft> strap;
     private final WeltDraft welt;
     private final PieceOrientation back;
     private final PieceOrientation face;
-    private final Optional<Piece> rivetCover;
 
     /** @param knife without what of its guard stands out through an open side */
-    SheathDraft(Knife knife, SheathSpec spec, Cavity cavity, Planform form, WeltStack weltStack) {
+    SheathDraft(Knife knife, SheathSpec spec, FlatLeather flat, Planform form, WeltStack weltStack) {
         this.spec = spec;
         this.knife = knife;
-        this.cavity = cavity;
+        this.flat = flat;
         this.form = form;
-        boolean alone = !form.folded() && spec.leather().bulge() == Leather.Bulge.FACE;
-        faceLeather = alone
-                ? LeatherDevelopment.faceAlone(form, cavity, spec.leather())
-                : LeatherDevelopment.shared(form, cavity, spec.leather());
-        backLeather = alone ? LeatherDevelopment.flatBack(form, cavity, spec.leather()) : faceLeather;
-        stitches = new StitchRow(
-                form.row(),
-                form.openSides().fromMm(),
-                form.sewnMm(),
-                spec.stitching().pitchMm());
+        belt = flat.belt();
+        stitches = flat.stitches();
         back = new PieceOrientation(spec.carry().edgeOnLeft());
         face = new PieceOrientation(!back.turnedOver());
         welt = new WeltDraft(spec, form, weltStack, stitches, face);
-        room = backRoom();
-        belt = switch (spec.belt().style()) {
-            case TAIL -> new TailLoop(spec, room);
-            case RIVETED_STRAP -> StrapLoop.overBelt(spec, room, false);
-            case SEWN_STRAP -> StrapLoop.overBelt(spec, room, true);
-            case HANGING_RING -> new RingHanger(spec, room);
-        };
-        strap = spec.strap().map(choice -> new HandleStrapDraft(knife, spec, choice, room, belt));
-        rivetCover = coverOfRivets();
+        strap = spec.strap().map(choice -> new HandleStrapDraft(knife, spec, choice, flat.room(), belt));
+    }
+
+    /** Returns the cavity, padded by the cover of the rivets where there is one. */
+    Cavity cavity() {
+        return flat.cavity();
     }
 
     BeltLoopDraft belt() {
@@ -105,7 +83,7 @@ final class SheathDraft {
 
     /** Where the leather stays wide past a step. */
     Optional<Advice.StaysWide> staysWide() {
-        return faceLeather.staysWide(spec.kind());
+        return flat.face().staysWide(spec.kind());
     }
 
     /** The stitches of the main seam, in the knife's plane. */
@@ -118,7 +96,7 @@ final class SheathDraft {
         pieces.addAll(welt.pieces());
         pieces.addAll(belt.pieces());
         strap.ifPresent(s -> pieces.add(s.piece()));
-        rivetCover.ifPresent(pieces::add);
+        flat.rivetCover().ifPresent(cover -> pieces.add(cover.piece()));
         return pieces;
     }
 
@@ -130,7 +108,8 @@ final class SheathDraft {
 
     List<PlacedHardware> fastenings() {
         List<PlacedHardware> fastenings = new ArrayList<>(belt.fastenings(back, nameOfBack()).stream()
-                .map(fastening -> rivetCover.isPresent() && isInsideBack(fastening) ? fastening.withCover() : fastening)
+                .map(fastening ->
+                        flat.rivetCover().isPresent() && isInsideBack(fastening) ? fastening.withCover() : fastening)
                 .toList());
         strap.ifPresent(s -> fastenings.addAll(s.fastenings(back, nameOfBack())));
         eyelets().ifPresent(fastenings::add);
@@ -141,18 +120,6 @@ final class SheathDraft {
     private boolean isInsideBack(PlacedHardware fastening) {
         return fastening.kind() == Hardware.Kind.RIVET
                 && fastening.layers().get(0).piece().equals(nameOfBack());
-    }
-
-    private Optional<Piece> coverOfRivets() {
-        return belt.fastenings(back, nameOfBack()).stream()
-                .filter(this::isInsideBack)
-                .findFirst()
-                .flatMap(rivets -> RivetCover.over(
-                        rivets.layers().get(0).holes(),
-                        (Fastener) rivets.hardware(),
-                        -room.throatMm(),
-                        back.lay(stitches.on(backLeather.row())),
-                        spec.welt().innerMarginMm()));
     }
 
     /**
@@ -175,8 +142,8 @@ final class SheathDraft {
 
     private Seam mainSeam() {
         double thickness = spec.leather().thicknessMm();
-        List<Point> onFace = stitches.on(faceLeather.row());
-        List<Point> onBack = stitches.on(backLeather.row());
+        List<Point> onFace = stitches.on(flat.face().row());
+        List<Point> onBack = stitches.on(flat.back().row());
         List<Seam.Layer> layers = new ArrayList<>();
         layers.add(
                 form.folded()
@@ -193,10 +160,10 @@ final class SheathDraft {
     private Piece body() {
         double fold = form.foldMm();
         double margin = spec.stitching().marginMm();
-        Polyline row = backLeather.row();
+        Polyline row = flat.back().row();
         List<Point> round = new ArrayList<>(row.points());
         round.addAll(row.map(this::acrossFold).reversed().points());
-        ThroatCut throat = throat(row);
+        ThroatCut throat = flat.throat(row);
         double rowTop = row.points().get(0).y();
         Region outline = withWhatHoldsIt(trimmed(round, throat));
         outline = hollowed(outline, throat, fold, 2 * fold - rowTop - 1.5 * margin);
@@ -216,10 +183,10 @@ final class SheathDraft {
         }
         stitches.ironMarks(row).forEach(mark -> marks.add(acrossFold(mark)));
         marks.addAll(belt.marksOnBack());
-        marks.add(knifeMark(backLeather));
-        marks.add(grain(acrossFold(middleOf(backLeather))));
+        marks.add(knifeMark(flat.back()));
+        marks.add(grain(acrossFold(middleOf(flat.back()))));
         if (hasDrain()) {
-            Hole drain = drain(backLeather.flat(form.drain()));
+            Hole drain = drain(flat.back().flat(form.drain()));
             holes.add(drain);
             holes.add(drain(acrossFold(drain.centre())));
         }
@@ -227,21 +194,27 @@ final class SheathDraft {
     }
 
     private Piece face() {
-        List<Point> row = faceLeather.row().points();
+        List<Point> row = flat.face().row().points();
         double inset = 1.5 * spec.stitching().marginMm();
-        ThroatCut throat = throat(faceLeather.row());
+        ThroatCut throat = flat.throat(flat.face().row());
         Region outline = hollowed(
                 trimmed(row, throat),
                 throat,
                 row.get(0).y() + inset,
                 row.get(row.size() - 1).y() - inset);
-        return face.lay(panel(Piece.Kind.FACE, faceLeather, outline, List.of(), stitches.ironMarks(faceLeather.row())));
+        return face.lay(panel(
+                Piece.Kind.FACE,
+                flat.face(),
+                outline,
+                List.of(),
+                stitches.ironMarks(flat.face().row())));
     }
 
     private Piece back() {
-        Region outline = trimmed(backLeather.row().points(), throat(backLeather.row()));
+        Region outline =
+                trimmed(flat.back().row().points(), flat.throat(flat.back().row()));
         return back.lay(
-                panel(Piece.Kind.BACK, backLeather, withWhatHoldsIt(outline), holesInBack(), belt.marksOnBack()));
+                panel(Piece.Kind.BACK, flat.back(), withWhatHoldsIt(outline), holesInBack(), belt.marksOnBack()));
     }
 
     private Region withWhatHoldsIt(Region outline) {
@@ -274,25 +247,6 @@ final class SheathDraft {
 
     private static Polyline cut(Region outline) {
         return outline.simplified(SPECK_MM).boundary();
-    }
-
-    /** The throat's cut on the leather whose row this is: at the stitch margin from where the row begins and ends. */
-    private ThroatCut throat(Polyline row) {
-        Point first = row.points().get(0);
-        Point last = row.points().get(row.points().size() - 1);
-        double margin = spec.stitching().marginMm();
-        if (form.folded()) {
-            double fold = form.foldMm();
-            return ThroatCut.fromFold(new Point(form.throat().atMm(fold), fold), first, margin);
-        }
-        if (form.throat().slope() == 0) {
-            return ThroatCut.straight(Math.min(first.x(), last.x()) - margin, Double.POSITIVE_INFINITY);
-        }
-        double along = new ThroatCut(first, last, Double.POSITIVE_INFINITY).alongMm(margin);
-        return new ThroatCut(
-                new Point(first.x() - along, first.y()),
-                new Point(last.x() - along, last.y()),
-                Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -332,38 +286,6 @@ final class SheathDraft {
         return outline.difference(Region.of(Polyline.closed(points)));
     }
 
-    private BackArea backRoom() {
-        double reach =
-                cavity.stationMm(0) + TailLoop.reachMm(spec) + 2 * spec.throat().depthMm();
-        double safe = TailLoop.safeAcrossMm(form.weltMm());
-        double low = Double.NEGATIVE_INFINITY;
-        double spineSide = Double.POSITIVE_INFINITY;
-        List<Point> edge = cavity.sweptEdge().points();
-        List<Point> spine = cavity.sweptSpine().points();
-        for (int i = 0; i < edge.size() && edge.get(i).x() <= reach; i++) {
-            low = Math.max(low, backLeather.flat(edge.get(i)).y() + safe);
-            spineSide = Math.min(spineSide, spine.get(i).y() - (knife.doubleEdged() ? safe : 0));
-        }
-        double margin = spec.stitching().marginMm();
-        Polyline row = backLeather.row();
-        double from = row.points().get(0).y() - margin;
-        double to = form.folded()
-                ? form.foldMm()
-                : row.points().get(row.points().size() - 1).y() + margin;
-        double high = form.folded() ? to - margin : spineSide;
-        ThroatCut throat = throat(row);
-        double deepest = Math.max(throat.atMm(low), throat.atMm(high));
-        return new BackArea(
-                deepest,
-                low,
-                high,
-                cavity.tip().x() - cavity.stationMm(0),
-                -spec.carry().towardsEdgeRad(),
-                throat,
-                from,
-                to);
-    }
-
     private boolean hasDrain() {
         return form.drainHoleMm() > 0;
     }
@@ -375,7 +297,7 @@ final class SheathDraft {
     /** One on the face and one on the back, each through its own leather. */
     private Optional<PlacedHardware> eyelets() {
         return form.eyelet().map(eyelet -> {
-            Point onBack = backLeather.flat(form.drain());
+            Point onBack = flat.back().flat(form.drain());
             double thickness = spec.leather().thicknessMm();
             Seam.Layer inFace = form.folded()
                     ? back.lay(new Seam.Layer(
@@ -386,7 +308,7 @@ final class SheathDraft {
                             thickness,
                             0,
                             true,
-                            List.of(faceLeather.flat(form.drain()))));
+                            List.of(flat.face().flat(form.drain()))));
             return new PlacedHardware(
                     PlacedHardware.Purpose.DRAIN_EYELETS,
                     eyelet,
@@ -405,11 +327,11 @@ final class SheathDraft {
     }
 
     private Point middleOf(LeatherDevelopment leather) {
-        double x = (cavity.stationMm(0) + cavity.tip().x()) / 2;
+        double x = (cavity().stationMm(0) + cavity().tip().x()) / 2;
         double spine = form.folded()
                 ? form.foldMm()
-                : cavity.sweptSpine().points().get(0).y();
-        return leather.flat(new Point(x, (cavity.sweptEdge().points().get(0).y() + spine) / 2));
+                : cavity().sweptSpine().points().get(0).y();
+        return leather.flat(new Point(x, (cavity().sweptEdge().points().get(0).y() + spine) / 2));
     }
 
     private static Mark grain(Point middle) {

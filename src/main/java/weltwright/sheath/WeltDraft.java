@@ -107,7 +107,7 @@ final class WeltDraft {
 
     /**
      * Returns the last hole before the joint: past the tip, where no edge presses on the joint, if enough holes are
-     * left there, else half-way.
+     * left there, else half-way; in either case where the welt is whole.
      */
     private int joint() {
         List<Point> row = stitches.on(stitches.line());
@@ -116,20 +116,18 @@ final class WeltDraft {
             deepest = row.get(i).x() > row.get(deepest).x() ? i : deepest;
         }
         int pastTip = deepest + LEAST_STITCHES;
-        return pastTip + LEAST_STITCHES < holes ? pastTip : (holes - 1) / 2;
+        int wanted = pastTip + LEAST_STITCHES < holes ? pastTip : (holes - 1) / 2;
+        return Math.min(wanted, stitches.holesWithin(form.skivedFromMm()) - 2);
     }
 
     private List<Mark> marks(Part part) {
         List<Mark> marks = new ArrayList<>(
                 stitches.marks(stitches.line(), spec.stitching().marginMm(), part.first(), part.last()));
-        boolean ends = spec.kind() != SheathKind.PANELS && part.last() == holes - 1;
-        int taper = (int) Math.ceil(Planform.SKIVED_OVER_THICKNESSES
-                * stack.thicknessMm()
-                / stitches.pitch().meanMm());
-        int from = holes - 1 - taper;
-        if (ends && from > part.first()) {
-            Polyline across = stitches.acrossAfter(
-                    from, spec.welt().innerMarginMm(), spec.stitching().marginMm());
+        if (spec.kind() != SheathKind.PANELS && part.last() == holes - 1) {
+            Polyline across = stitches.across(
+                    form.skivedFromMm(),
+                    spec.welt().innerMarginMm(),
+                    spec.stitching().marginMm());
             marks.add(new Mark(across, Mark.Kind.SKIVE, "skive to nothing"));
         }
         return marks;

@@ -64,6 +64,17 @@ class ConvexHullTest {
         assertThat(grown).isBetween(hull.parallelLengthMm(by) - 1e-9, hull.parallelLengthMm(by) + 0.02 * by);
     }
 
+    /** Cauchy: the Minkowski sum with a segment of length t, of perimeter 2t, is longer round by as much. */
+    @Test
+    void thickeningAddsTwiceItsMeasureToThePerimeter() {
+        ConvexHull triangle = ConvexHull.of(List.of(new Point(0, 0), new Point(4, 0), new Point(4, 3)));
+
+        ConvexHull thickened = triangle.thickened(1.5);
+
+        assertThat(thickened.perimeterMm()).isCloseTo(12 + 2 * 1.5, within(1e-9));
+        assertThat(thickened.highestMm()).isCloseTo(3.75, within(1e-9));
+    }
+
     @Test
     void aThreadRunsStraightWhereNothingStandsUp() {
         assertThat(ConvexHull.thread(new Point(0, 3), new Point(10, 3), List.of(new Point(5, 2), new Point(-1, 9))))

@@ -17,9 +17,10 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
+import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
-import weltwright.sheath.planform.LeatherDevelopment;
+import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.sheath.planform.Planform;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
@@ -189,17 +190,16 @@ public final class WrapAccuracy {
                     .sum();
             Cavity cavity = new Cavity(knife, spec.depth().throatMm(knife), spec.easeMm());
             Planform form = new Planform(cavity, spec, welt, Optional.empty());
-            LeatherDevelopment leather = !form.folded() && spec.leather().bulge() == Leather.Bulge.FACE
-                    ? LeatherDevelopment.faceAlone(form, cavity, spec.leather())
-                    : LeatherDevelopment.shared(form, cavity, spec.leather());
+            FlatLeather leather = FlatLeather.of(knife.doubleEdged(), spec, cavity, form);
+            Cover cover = Cover.in(pattern, form.row(), leather.back().row());
             return new Sewn(
                     form.foldMm(),
                     form.row(),
-                    leather.row(),
+                    leather.face().row(),
                     form.sewnMm(),
                     form.weltedMm(),
                     new PulledStrip(spec, welt),
-                    new Passing(knife, pattern.drawCheck().path()));
+                    new Passing(knife, pattern.drawCheck().path(), cover));
         }
 
         private boolean folded() {
@@ -264,10 +264,11 @@ public final class WrapAccuracy {
             if (spec.kind() == SheathKind.PANELS) {
                 return 1;
             }
-            // It is skived over three thicknesses, from the hole before that on; the last hole is up to a pitch before
-            // the welt's end.
-            double skive = 3 * strip.weltMm() + 2 * spec.stitching().pitchMm();
-            return Math.max(0, Math.min(1, (weltedMm - plane.stationsMm()[point]) / skive));
+            // It is skived over three thicknesses, or half of the row if that is less, and over the margin beyond that.
+            double margin = Math.min(spec.stitching().marginMm(), spec.welt().innerMarginMm());
+            double skive = Math.min(3 * strip.weltMm(), weltedMm / 2) + margin;
+            double left = weltedMm + margin - plane.stationsMm()[point];
+            return Math.max(0, Math.min(1, left / skive));
         }
 
         private double between(double x, int a, int b) {
@@ -279,8 +280,56 @@ public final class WrapAccuracy {
         }
     }
 
+    /**
+     * The cover over the heads of the rivets, on which the knife slides; half of it lifts the face, half of it lies
+     * below. It is skived to nothing from the rim of the caps to its edge.
+     *
+     * @param firstMm station of the first rivet
+     * @param lastMm station of the last one
+     */
+    private record Cover(double firstMm, double lastMm, double radiusMm, double skivedMm, double thickestMm) {
+        private static final Cover NONE = new Cover(0, 0, 0, 1, 0);
+
+        static Cover in(Pattern pattern, Polyline plane, Polyline flat) {
+            return pattern.pieces().stream()
+                    .filter(piece -> piece.kind() == Piece.Kind.RIVET_COVER)
+                    .map(piece -> of(pattern, piece, plane, flat))
+                    .findFirst()
+                    .orElse(NONE);
+        }
+
+        private static Cover of(Pattern pattern, Piece piece, Polyline plane, Polyline flat) {
+            PlacedHardware rivets = pattern.fastenings().stream()
+                    .filter(PlacedHardware::covered)
+                    .findFirst()
+                    .orElseThrow();
+            // Pieces are laid tip down, in the knife's frame x leads to the tip.
+            double[] x = rivets.layers().get(0).holes().stream()
+                    .mapToDouble(p -> station(-p.y(), plane, flat))
+                    .sorted()
+                    .toArray();
+            double radius = piece.outline().lineString().getEnvelopeInternal().getWidth() / 2;
+            double cap = ((Fastener) rivets.hardware()).capMm() / 2;
+            return new Cover(x[0], x[x.length - 1], radius, radius - cap, piece.thicknessMm());
+        }
+
+        /** Where on the knife the row is that lies there on the flat leather. */
+        private static double station(double flatMm, Polyline plane, Polyline flat) {
+            int k = 1;
+            while (flat.points().get(k).x() < flatMm) {
+                k++;
+            }
+            return plane.points().get(k).x() + flatMm - flat.points().get(k).x();
+        }
+
+        double thicknessMm(double xMm) {
+            double beyond = Math.max(0, Math.max(firstMm - xMm, xMm - lastMm));
+            return thickestMm * Math.max(0, Math.min(1, (radiusMm - beyond) / skivedMm));
+        }
+    }
+
     /** What of a knife passes a station on its way out: sweep and path are worked out here. */
-    private record Passing(Knife knife, DrawPath path) {
+    private record Passing(Knife knife, DrawPath path, Cover cover) {
         private static final double STEP_MM = 1.5;
         private static final double SHORT_OF_TIP_MM = 0.05;
 
@@ -300,7 +349,7 @@ public final class WrapAccuracy {
         private List<Point> section(double atMm, double xMm) {
             return knife.sectionAt(atMm).boundary().stream()
                     .filter(p -> p.y() >= 0)
-                    .map(p -> new Point(crossing(new Point(atMm, p.x()), xMm), p.y()))
+                    .map(p -> new Point(crossing(new Point(atMm, p.x()), xMm), p.y() + cover.thicknessMm(xMm) / 2))
                     .toList();
         }
 

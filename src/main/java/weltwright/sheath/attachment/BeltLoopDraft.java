@@ -2,6 +2,7 @@ package weltwright.sheath.attachment;
 
 import java.util.List;
 import java.util.Optional;
+import weltwright.geometry.Point;
 import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
@@ -36,6 +37,17 @@ public interface BeltLoopDraft {
     List<Seam> seams(PieceOrientation back, String name);
 
     List<PlacedHardware> fastenings(PieceOrientation back, String name);
+
+    /**
+     * Returns the cover of its rivets through the back, whose heads lie in the sheath; empty where there are none or
+     * there is no room for one.
+     *
+     * @param row points of the stitch row along the back's edge, close together
+     * @param weltMm width of the welt inwards from the row
+     */
+    default Optional<RivetCover> rivetCover(List<Point> row, double weltMm) {
+        return Optional.empty();
+    }
 
     /** Returns its height above the throat. */
     double aboveThroatMm();

@@ -2,6 +2,7 @@ package weltwright.sheath.attachment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import weltwright.fit.LeatherBend;
 import weltwright.geometry.Point;
 import weltwright.sheath.hardware.Fastener;
@@ -99,6 +100,11 @@ public final class RingHanger implements BeltLoopDraft {
                         new Seam.Layer(Piece.Kind.RING_STRAP.words(), LayerPart.FOLD, thickness, 0, false, List.of()),
                         new Seam.Layer(strap, LayerPart.FOLD, thickness, 0, false, List.of()))));
         return fastenings;
+    }
+
+    @Override
+    public Optional<RivetCover> rivetCover(List<Point> row, double weltMm) {
+        return ringStrap.rivetCover(row, weltMm);
     }
 
     @Override

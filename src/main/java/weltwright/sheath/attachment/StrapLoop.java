@@ -196,6 +196,11 @@ public final class StrapLoop implements BeltLoopDraft {
     }
 
     @Override
+    public Optional<RivetCover> rivetCover(List<Point> row, double weltMm) {
+        return box.isPresent() ? Optional.empty() : RivetCover.over(onBack(), rivet, room.throatMm(), row, weltMm);
+    }
+
+    @Override
     public double aboveThroatMm() {
         return loop.openingMm() - belowThroatMm;
     }

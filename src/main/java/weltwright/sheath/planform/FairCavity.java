@@ -15,6 +15,10 @@ import weltwright.sheath.spec.SheathSpec;
  * The room that the knife sweeps, in its own plane, faired: what stitch row and outer edge are parallels of. It takes
  * in the ease, a round end past the knife's tip and the bay of the drain hole; its hollows are filled to a radius of 25
  * mm. It reaches out of the throat by 200 mm. A folded one is joined to its mirror image across the fold.
+ *
+ * <p>A folded sheath ends square to its fold, also where the spine falls to the tip and leaves a corner empty. If the
+ * row ran from the tip back up along the spine, the flat body would have a notch on the line of its fold, where it
+ * would tear, and the row would be sewn across leather that is bent round nothing.
  */
 final class FairCavity {
     /** A hollow of the outer edge is no tighter than this: a knife can follow it, and the eye too. */
@@ -119,7 +123,7 @@ final class FairCavity {
         }
         Region half = room.grown(spec.easeMm() + OVERLAP_MM);
         Region mirrored = Region.of(half.boundary().map(p -> new Point(p.x(), 2 * foldMm - p.y())));
-        // Between the two tips the sheath ends straight across, as a fold does, and not in a hollow.
+        // Square to the fold between the two tips.
         List<Point> ends = new ArrayList<>();
         for (Region side : List.of(half, mirrored)) {
             side.boundary().points().stream()

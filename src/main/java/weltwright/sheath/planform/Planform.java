@@ -28,8 +28,11 @@ import weltwright.sheath.spec.Throat;
  * and runs on smoothly into the other half when it is laid flat.
  */
 public final class Planform {
-    /** A welt that ends where leather lies on leather is skived over so many times its thickness. Common practice. */
-    public static final double SKIVED_OVER_THICKNESSES = 3;
+    /**
+     * A welt that ends where leather lies on leather is skived over so many times its thickness (common practice), but
+     * over no more than half of its length.
+     */
+    private static final double SKIVED_OVER_THICKNESSES = 3;
 
     /**
      * A welt along the edge alone runs on round the tip, at least so far past it (common practice), and no less than it
@@ -213,24 +216,35 @@ public final class Planform {
                 new Point(edgeMm, half), new Point(spineMm, spineUp), section.lifted(lift), leather.neutralMm());
     }
 
-    /**
-     * How thick the welt is under the row on the spine's side of a station, at the least, as a share of its full
-     * thickness. It is skived from a stitch hole on, so up to two pitches sooner than its skive is long, and down to
-     * nothing a margin past its last stitch.
-     */
     private double spineWeltShare(double xMm) {
-        if (spec.kind() == SheathKind.PANELS) {
-            return 1;
-        }
         List<Point> points = row.points();
         int k = points.size() - 1;
         while (k > 0 && points.get(k - 1).x() < xMm) {
             k--;
         }
-        double skivedMm =
-                SKIVED_OVER_THICKNESSES * weltMm + 2 * spec.stitching().pitchMm();
-        double leftMm = weltedMm - k * row.points().get(0).distance(row.points().get(1));
-        return Math.max(0, Math.min(1, leftMm / skivedMm));
+        return weltShare(k * points.get(0).distance(points.get(1)));
+    }
+
+    /** Where the welt begins to be skived down to its end, along the row; infinite where it is whole all along. */
+    public double skivedFromMm() {
+        if (spec.kind() == SheathKind.PANELS) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return Math.max(weltedMm - SKIVED_OVER_THICKNESSES * weltMm, (openSides.fromMm() + weltedMm) / 2);
+    }
+
+    /** How thick the welt is nearest to a point, as a share of its full thickness. */
+    double weltShare(Point p) {
+        return weltShare(row.stationOf(p));
+    }
+
+    /**
+     * How thick the welt is under a station of the row: from where it is skived it falls evenly to nothing at its end.
+     */
+    private double weltShare(double stationMm) {
+        double from = skivedFromMm();
+        double end = weltedMm + weltEndMarginMm();
+        return stationMm <= from ? 1 : Math.max(0, (end - stationMm) / (end - from));
     }
 
     /** The sewn sheath's extent, without what holds it on the belt. */
@@ -353,10 +367,15 @@ public final class Planform {
         while (s[kept] < openSides.fromMm()) {
             kept++;
         }
-        double margin = Math.min(spec.stitching().marginMm(), spec.welt().innerMarginMm());
-        while (kept < row.points().size() && welt.contains(row.points().get(kept), margin - SPARE_MM)) {
+        while (kept < row.points().size() && welt.contains(row.points().get(kept), weltEndMarginMm() - SPARE_MM)) {
             kept++;
         }
         return kept == 0 ? 0 : s[kept - 1];
+    }
+
+    /** From the last place on the welt that is sewn to its end, along the row. */
+    private double weltEndMarginMm() {
+        double margin = spec.stitching().marginMm();
+        return folded() ? margin : Math.min(margin, spec.welt().innerMarginMm());
     }
 }

@@ -10,8 +10,9 @@ import weltwright.knife.CrossSection;
  *
  * @param xMm the station
  * @param knife the knife's own section, z counted from its own middle
- * @param knifeLiftMm by how much its middle lies off the middle of the welt: above 0 where the back lies flat
- * @param room the corners of all that passes here on its way out, ease and all, counter-clockwise
+ * @param knifeLiftMm by how much its middle lies off the middle of the welt: above 0 where the back lies flat or is
+ *     padded
+ * @param room the corners of all that passes here on its way out, with ease and what pads the back, counter-clockwise
  * @param face the inside of the face's leather, from its stitch on the edge's side to the fold or to its stitch on the
  *     spine's side
  * @param back the same of the back

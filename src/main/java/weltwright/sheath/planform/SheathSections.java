@@ -45,7 +45,8 @@ public final class SheathSections {
     public SheathSection at(double xMm) {
         double x = Math.max(fromMm(), Math.min(toMm(), xMm));
         double step = cavity.stationMm(1) - cavity.stationMm(0);
-        ConvexHull room = cavity.section((int) Math.floor((x - cavity.stationMm(0)) / step + 1e-9));
+        int station = (int) Math.floor((x - cavity.stationMm(0)) / step + 1e-9);
+        ConvexHull room = cavity.section(station);
         double[] rows = form.row().crossings(x);
         double edge = rows[0];
         double spine = rows[rows.length - 1];
@@ -62,24 +63,27 @@ public final class SheathSections {
         return new SheathSection(
                 x,
                 own,
-                lift,
+                lift + cavity.paddingMm(station) / 2,
                 room.lifted(lift).corners(),
                 face,
                 back,
                 spec.leather().thicknessMm(),
-                welt(x),
+                welt(x, alone),
                 form.openSides().sewnAt(x, edge, form.folded() ? OptionalDouble.empty() : OptionalDouble.of(spine)));
     }
 
-    private List<SheathSection.Layer> welt(double x) {
+    /** The layers of the welt; where it is skived, each is thinner by its share and lies on those below it. */
+    private List<SheathSection.Layer> welt(double x, boolean backIsFlat) {
         double[] sides = form.welt().boundary().crossings(x);
         List<SheathSection.Layer> layers = new ArrayList<>();
         for (int i = 0; i + 1 < sides.length; i += 2) {
-            double z = -form.weltMm() / 2;
+            double share = form.weltShare(new Point(x, (sides[i] + sides[i + 1]) / 2));
+            double z = (backIsFlat ? -1 : -share) * form.weltMm() / 2;
             for (WeltStack.Sheets sheets : stack.sheets()) {
                 for (int k = 0; k < sheets.count(); k++) {
-                    layers.add(new SheathSection.Layer(sides[i], sides[i + 1], z, z + sheets.thicknessMm()));
-                    z += sheets.thicknessMm();
+                    double high = share * sheets.thicknessMm();
+                    layers.add(new SheathSection.Layer(sides[i], sides[i + 1], z, z + high));
+                    z += high;
                 }
             }
         }

@@ -185,13 +185,18 @@ public final class StitchRow {
         return marks;
     }
 
-    /** Returns a line across the row half-way between a hole and the next. */
-    public Polyline acrossAfter(int hole, double insideMm, double outsideMm) {
-        Point here = on(line).get(hole);
-        Point there = on(line).get(hole + 1);
-        Point outwards = there.minus(here).unit().left().times(-1);
-        Point middle = here.towards(there, 0.5);
-        return Polyline.open(List.of(middle.minus(outwards.times(insideMm)), middle.plus(outwards.times(outsideMm))));
+    /** Returns a line across the row as it lies on the welt, at a station. */
+    public Polyline across(double stationMm, double insideMm, double outsideMm) {
+        double[] s = line.stationsMm();
+        int k = 1;
+        while (s[k] < stationMm) {
+            k++;
+        }
+        Point start = line.points().get(k - 1);
+        Point along = line.points().get(k).minus(start).unit();
+        Point outwards = along.left().times(-1);
+        Point on = start.plus(along.times(stationMm - s[k - 1]));
+        return Polyline.open(List.of(on.minus(outwards.times(insideMm)), on.plus(outwards.times(outsideMm))));
     }
 
     /** Returns the number of holes on the first {@code mm} of the row. */

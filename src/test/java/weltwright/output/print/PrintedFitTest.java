@@ -127,7 +127,8 @@ class PrintedFitTest {
             onFace = Cut.at(cut.face, level);
         } else {
             onFace = Cut.at(cut.face, cut.levelWith(cut.face, -cut.face.get(i).y(), p -> -p.y()));
-            List<Double> stitches = PatternMaker.sections(sheath.knife(), sheath.spec())
+            List<Double> stitches = PatternMaker.madeUp(sheath.knife(), sheath.spec())
+                    .sections()
                     .at(cut.plane.get(i).x())
                     .stitches();
             spine = stitches.get(1);
