@@ -1,5 +1,6 @@
 package weltwright.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +48,7 @@ import weltwright.units.PrintScale;
  * @param shaping shape of the cross-sections, which no photo shows
  * @param spec choices for the sheath
  */
+@RecordBuilder
 public record Job(
         String customer,
         String knifeName,
@@ -105,43 +107,40 @@ public record Job(
 
     /** Replaces the data of the order. */
     public Job withOrder(String customer, String knifeName, Optional<LocalDate> due, String notes) {
-        return new Job(
-                customer,
-                knifeName,
-                begun,
-                due,
-                notes,
-                photo,
-                settings,
-                trace,
-                silhouette,
-                unsure,
-                calipers,
-                spineOnLeft,
-                shaping,
-                spec);
+        return changed()
+                .customer(customer)
+                .knifeName(knifeName)
+                .due(due)
+                .notes(notes)
+                .build();
     }
 
     /**
      * Replaces the photo. Removes the trace, the silhouette, all measures on the knife and the confirmed spine side.
      */
     public Job withPhoto(Photo photo) {
-        TraceSettings kept = settings.elsewhere().withThickness(ThicknessProfile.NONE);
-        return withTracing(Optional.of(photo), kept, Optional.empty(), Optional.empty(), List.of(), List.of())
-                .withSpineOnLeft(Optional.empty());
+        return untraced()
+                .photo(Optional.of(photo))
+                .settings(settings.elsewhere().withThickness(ThicknessProfile.NONE))
+                .calipers(List.of())
+                .spineOnLeft(Optional.empty())
+                .build();
     }
 
     /** Replaces the settings of the trace. Removes trace and silhouette unless the settings are equal. */
     public Job withSettings(TraceSettings settings) {
         return settings.equals(this.settings)
                 ? this
-                : withTracing(photo, settings, Optional.empty(), Optional.empty(), List.of(), calipers);
+                : untraced().settings(settings).build();
     }
 
     /** Replaces the trace, and the silhouette by that of the trace, adjusted to the user's measures and spine side. */
     public Job withTrace(Trace trace) {
-        Silhouette adjusted = adjusted(trace.silhouette());
-        return withTracing(photo, settings, Optional.of(trace), Optional.of(adjusted), trace.unsure(), calipers);
+        return changed()
+                .trace(Optional.of(trace))
+                .silhouette(Optional.of(adjusted(trace.silhouette())))
+                .unsure(trace.unsure())
+                .build();
     }
 
     /**
@@ -155,7 +154,7 @@ public record Job(
                         .filter(u -> isUnmoved(u, before, adjusted))
                         .toList())
                 .orElse(unsure);
-        return withTracing(photo, settings, trace, Optional.of(adjusted), left, calipers);
+        return changed().silhouette(Optional.of(adjusted)).unsure(left).build();
     }
 
     private Silhouette adjusted(Silhouette silhouette) {
@@ -176,7 +175,7 @@ public record Job(
     public Job withReviewed(UncertainStretch stretch) {
         List<UncertainStretch> left = new ArrayList<>(unsure);
         left.remove(stretch);
-        return withTracing(photo, settings, trace, silhouette, left, calipers);
+        return changed().unsure(left).build();
     }
 
     /** Adds a measure, replacing one taken at the same place, and adjusts the outline to it. */
@@ -189,82 +188,44 @@ public record Job(
                 .orElse(measured.outlineMm());
         all.removeIf(measured::sameAs);
         all.add(new CaliperMeasure(measured.fromTipMm(), measured.mm(), before));
-        return withTracing(photo, settings, trace, silhouette.map(s -> CaliperMeasure.bentTo(s, all)), unsure, all);
+        return changed()
+                .silhouette(silhouette.map(s -> CaliperMeasure.bentTo(s, all)))
+                .calipers(all)
+                .build();
     }
 
     /** Removes a measure and its effect on the outline. */
     public Job withoutCaliper(CaliperMeasure measured) {
         List<CaliperMeasure> others = new ArrayList<>(calipers);
         others.remove(measured);
-        return withTracing(
-                photo,
-                settings,
-                trace,
-                silhouette.map(s -> CaliperMeasure.released(s, measured, calipers)),
-                unsure,
-                others);
+        return changed()
+                .silhouette(silhouette.map(s -> CaliperMeasure.released(s, measured, calipers)))
+                .calipers(others)
+                .build();
     }
 
     /** Confirms the side of the spine, for this and every later trace of the photo. */
     public Job withSpine(boolean onLeft) {
-        Job confirmed = withSpineOnLeft(Optional.of(onLeft));
+        Job confirmed = changed().spineOnLeft(Optional.of(onLeft)).build();
         return silhouette.map(confirmed::withSilhouette).orElse(confirmed);
-    }
-
-    private Job withSpineOnLeft(Optional<Boolean> spineOnLeft) {
-        return new Job(
-                customer,
-                knifeName,
-                begun,
-                due,
-                notes,
-                photo,
-                settings,
-                trace,
-                silhouette,
-                unsure,
-                calipers,
-                spineOnLeft,
-                shaping,
-                spec);
     }
 
     /** Replaces the shape of the cross-sections. */
     public Job withShaping(CrossSectionShape shaping) {
-        return new Job(
-                customer,
-                knifeName,
-                begun,
-                due,
-                notes,
-                photo,
-                settings,
-                trace,
-                silhouette,
-                unsure,
-                calipers,
-                spineOnLeft,
-                shaping,
-                spec);
+        return changed().shaping(shaping).build();
     }
 
     /** Replaces the choices for the sheath. */
     public Job withSpec(SheathSpec spec) {
-        return new Job(
-                customer,
-                knifeName,
-                begun,
-                due,
-                notes,
-                photo,
-                settings,
-                trace,
-                silhouette,
-                unsure,
-                calipers,
-                spineOnLeft,
-                shaping,
-                spec);
+        return changed().spec(spec).build();
+    }
+
+    private JobBuilder changed() {
+        return JobBuilder.builder(this);
+    }
+
+    private JobBuilder untraced() {
+        return changed().trace(Optional.empty()).silhouette(Optional.empty()).unsure(List.of());
     }
 
     /** Whether the user should confirm which side is the edge: the trace is not sure, and nobody has confirmed it. */
@@ -353,29 +314,5 @@ public record Job(
      */
     public Pattern pattern() {
         return PatternMaker.make(knife(), spec);
-    }
-
-    private Job withTracing(
-            Optional<Photo> photo,
-            TraceSettings settings,
-            Optional<Trace> trace,
-            Optional<Silhouette> silhouette,
-            List<UncertainStretch> unsure,
-            List<CaliperMeasure> calipers) {
-        return new Job(
-                customer,
-                knifeName,
-                begun,
-                due,
-                notes,
-                photo,
-                settings,
-                trace,
-                silhouette,
-                unsure,
-                calipers,
-                spineOnLeft,
-                shaping,
-                spec);
     }
 }

@@ -1,5 +1,6 @@
 package weltwright.knife;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import weltwright.geometry.curve.Outline;
 
 /**
@@ -13,13 +14,15 @@ import weltwright.geometry.curve.Outline;
  * @param shaping of its cross-sections
  * @param thickness further thicknesses measured along it
  */
+@RecordBuilder
 public record Knife(
         Outline outline,
         Landmarks landmarks,
         double spineThicknessMm,
         double handleThicknessMm,
         CrossSectionShape shaping,
-        ThicknessProfile thickness) {
+        ThicknessProfile thickness)
+        implements KnifeBuilder.With {
 
     /** A knife with no further thicknesses measured. */
     public Knife(
@@ -29,10 +32,6 @@ public record Knife(
             double handleThicknessMm,
             CrossSectionShape shaping) {
         this(outline, landmarks, spineThicknessMm, handleThicknessMm, shaping, ThicknessProfile.NONE);
-    }
-
-    public Knife withThickness(ThicknessProfile other) {
-        return new Knife(outline, landmarks, spineThicknessMm, handleThicknessMm, shaping, other);
     }
 
     /** Returns whether the spine's side is sharp, too. */

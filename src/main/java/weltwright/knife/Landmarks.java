@@ -1,5 +1,6 @@
 package weltwright.knife;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -15,7 +16,9 @@ import weltwright.geometry.Point;
  * @param butt the far end of the handle
  * @param guard between blade and handle, if there is one
  */
-public record Landmarks(Point tip, Point heel, Point spineStart, Point butt, Optional<Guard> guard) {
+@RecordBuilder
+public record Landmarks(Point tip, Point heel, Point spineStart, Point butt, Optional<Guard> guard)
+        implements LandmarksBuilder.With {
 
     public Landmarks {
         Objects.requireNonNull(guard);
@@ -24,26 +27,6 @@ public record Landmarks(Point tip, Point heel, Point spineStart, Point butt, Opt
     /** Landmarks of a knife without a guard. */
     public Landmarks(Point tip, Point heel, Point spineStart, Point butt) {
         this(tip, heel, spineStart, butt, Optional.empty());
-    }
-
-    public Landmarks withTip(Point other) {
-        return new Landmarks(other, heel, spineStart, butt, guard);
-    }
-
-    public Landmarks withHeel(Point other) {
-        return new Landmarks(tip, other, spineStart, butt, guard);
-    }
-
-    public Landmarks withSpineStart(Point other) {
-        return new Landmarks(tip, heel, other, butt, guard);
-    }
-
-    public Landmarks withButt(Point other) {
-        return new Landmarks(tip, heel, spineStart, other, guard);
-    }
-
-    public Landmarks withGuard(Optional<Guard> other) {
-        return new Landmarks(tip, heel, spineStart, butt, other);
     }
 
     /** Returns the landmarks with each point moved. */

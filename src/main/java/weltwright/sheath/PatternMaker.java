@@ -99,7 +99,9 @@ public final class PatternMaker {
 
     /** Returns the choices with a welt all round for a double-edged knife. */
     private static SheathSpec weltedAllRound(Knife knife, SheathSpec spec) {
-        return knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT ? spec.with(SheathKind.PANELS) : spec;
+        return knife.doubleEdged() && spec.kind() == SheathKind.PANELS_EDGE_WELT
+                ? spec.withKind(SheathKind.PANELS)
+                : spec;
     }
 
     private static List<SheathDimension> sizes(SheathSpec spec, Planform form, BeltLoopDraft belt, WeltStack welt) {

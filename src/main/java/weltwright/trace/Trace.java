@@ -1,5 +1,6 @@
 package weltwright.trace;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import weltwright.camera.CameraView;
@@ -25,6 +26,7 @@ import weltwright.trace.report.TraceNote;
  * @param unsure stretches of weak edge, counter-clockwise around the outline
  * @param notes on ground, focal length and camera with their uncertainty, and advice on the photo
  */
+@RecordBuilder
 public record Trace(
         Silhouette silhouette,
         CameraView view,
@@ -37,20 +39,17 @@ public record Trace(
 
     /** Returns the trace with edge and spine exchanged by the user. */
     public Trace withOtherSide() {
-        return new Trace(
-                silhouette.withOtherSide(),
-                view,
-                midPlane,
-                onGround,
-                error,
-                landmarkError.withEdgeConfirmed(),
-                unsure,
-                notes);
+        return TraceBuilder.builder(this)
+                .silhouette(silhouette.withOtherSide())
+                .landmarkError(landmarkError.withEdgeConfirmed())
+                .build();
     }
 
     /** Returns the trace with another guard, or with none. */
     public Trace withGuard(Optional<Guard> guard) {
-        return new Trace(silhouette.withGuard(guard), view, midPlane, onGround, error, landmarkError, unsure, notes);
+        return TraceBuilder.builder(this)
+                .silhouette(silhouette.withGuard(guard))
+                .build();
     }
 
     /** Returns where the line of sight of a pixel meets the mid-plane, in the silhouette's frame, in mm. */

@@ -20,15 +20,15 @@ class FinalChecksTest {
 
     @Test
     void onlyWhatTheSheathHasIsChecked() {
-        SheathSpec plain = TestSpecs.bladeAlone(SheathKind.FOLDED).with(DrainHole.NONE);
+        SheathSpec plain = TestSpecs.bladeAlone(SheathKind.FOLDED).withDrain(DrainHole.NONE);
 
         assertThat(checks(plain))
                 .contains("upside down", "No stitch is loose", "tape is off")
                 .doesNotContain("snap", "rivet", "ring ", "drain");
-        assertThat(checks(plain.with(DrainHole.USUAL))).contains("drain hole");
+        assertThat(checks(plain.withDrain(DrainHole.USUAL))).contains("drain hole");
         assertThat(checks(plain.withStrap(Optional.of(HandleStrap.USUAL))))
                 .contains("The snap closes", "No rivet turns");
-        assertThat(checks(plain.with(new BeltAttachment(BeltAttachment.Style.HANGING_RING, 38, 4))))
+        assertThat(checks(plain.withBelt(new BeltAttachment(BeltAttachment.Style.HANGING_RING, 38, 4))))
                 .contains("The ring swings", "through its cover");
     }
 }

@@ -53,8 +53,8 @@ class HardwareRequirementTest implements RandomSheaths {
     @Test
     void aStackThatNothingGripsIsSaidOnTheCard() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
-                .with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4))
-                .with(new HardwareList(List.of(RIVET), List.of()));
+                .withBelt(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4))
+                .withHardware(new HardwareList(List.of(RIVET), List.of()));
         List<HardwareRequirement> needs =
                 AssemblyPlan.of(PatternMaker.make(TestKnives.dropPoint(), spec)).hardware();
         assertThat(needs).singleElement().satisfies(need -> {

@@ -85,7 +85,7 @@ class LeatherEdgeFinderTest implements RandomSheaths {
     @Test
     void aSideThatIsOpenForAGuardIsNoThroat() {
         SheathSpec opened = SheathSpec.standard(SheathKind.PANELS)
-                .with(InsertionDepth.ofHandle(40).with(GuardOpening.OPEN_SIDE))
+                .withDepth(InsertionDepth.ofHandle(40).withGuard(GuardOpening.OPEN_SIDE))
                 .withStrap(Optional.of(HandleStrap.USUAL));
         Pattern pattern = PatternMaker.make(TestKnives.shapes().get("guard"), opened);
         double openMm = pattern.advice().stream()

@@ -65,21 +65,21 @@ public class RedrawBenchmark {
     public void changeEachSettingInTurn() {
         knife = longKnife();
         List<UnaryOperator<SheathSpec>> changes = List.of(
-                s -> s.with(new CarryPosition(DrawHand.LEFT, CarryPosition.Edge.FORWARD, 0)),
-                s -> s.with(new CarryPosition(DrawHand.RIGHT, CarryPosition.Edge.FORWARD, 0.2)),
-                s -> s.with(new Leather(3.4, 0.5, 0, Leather.Bulge.SHARED)),
-                s -> s.with(new Leather(3, 0.4, 0.02, Leather.Bulge.FACE)),
-                s -> s.with(new WeltSpec(OptionalInt.of(3), 5, List.of(), false)),
-                s -> s.with(new WeltSpec(OptionalInt.empty(), 4, List.of(1.6, 2.4, 3.2), true)),
-                s -> s.with(new Stitching(4, 3, 2)),
-                s -> s.with(new Throat(Throat.Shape.SLANTED_TO_EDGE, 6)),
-                s -> s.with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 44, 4)),
-                s -> s.with(new BeltAttachment(BeltAttachment.Style.SEWN_STRAP, 38, 4)),
-                s -> s.with(new BeltAttachment(BeltAttachment.Style.HANGING_RING, 38, 4)),
+                s -> s.withCarry(new CarryPosition(DrawHand.LEFT, CarryPosition.Edge.FORWARD, 0)),
+                s -> s.withCarry(new CarryPosition(DrawHand.RIGHT, CarryPosition.Edge.FORWARD, 0.2)),
+                s -> s.withLeather(new Leather(3.4, 0.5, 0, Leather.Bulge.SHARED)),
+                s -> s.withLeather(new Leather(3, 0.4, 0.02, Leather.Bulge.FACE)),
+                s -> s.withWelt(new WeltSpec(OptionalInt.of(3), 5, List.of(), false)),
+                s -> s.withWelt(new WeltSpec(OptionalInt.empty(), 4, List.of(1.6, 2.4, 3.2), true)),
+                s -> s.withStitching(new Stitching(4, 3, 2)),
+                s -> s.withThroat(new Throat(Throat.Shape.SLANTED_TO_EDGE, 6)),
+                s -> s.withBelt(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 44, 4)),
+                s -> s.withBelt(new BeltAttachment(BeltAttachment.Style.SEWN_STRAP, 38, 4)),
+                s -> s.withBelt(new BeltAttachment(BeltAttachment.Style.HANGING_RING, 38, 4)),
                 s -> s.withStrap(Optional.of(HandleStrap.USUAL)),
                 s -> s.withEaseMm(0.5),
-                s -> s.with(new DrainHole(0, true)),
-                s -> s.with(DrainHole.NONE));
+                s -> s.withDrain(new DrainHole(0, true)),
+                s -> s.withDrain(DrainHole.NONE));
         SheathSpec usual = TestSpecs.bladeAlone(kind).withHandleDepthMm(handleDepthMm);
         changed = new ArrayList<>();
         changes.forEach(change -> changed.add(change.apply(usual)));

@@ -264,8 +264,8 @@ class JobFileTest {
         Guard guard = new Guard(front, front.plus(new Point(-5 - 1 / 3.0, 0)));
         Job guarded = job.withSilhouette(job.silhouette().orElseThrow().withGuard(Optional.of(guard)))
                 .withSpec(job.spec()
-                        .with(InsertionDepth.BY_THE_KNIFE.with(GuardOpening.OPEN_SIDE))
-                        .with(job.spec().leather().withGiveMm(1.7)));
+                        .withDepth(InsertionDepth.BY_THE_KNIFE.withGuard(GuardOpening.OPEN_SIDE))
+                        .withLeather(job.spec().leather().withGiveMm(1.7)));
         Path file = folder.resolve("guard.wwj");
         JobFile.write(guarded, file);
 
@@ -338,8 +338,10 @@ class JobFileTest {
         StrapLeather belt = new StrapLeather(30 + 1 / 3.0, OptionalDouble.of(2.4));
         StrapLeather handle = new StrapLeather(18 - 1 / 7.0, OptionalDouble.empty());
         Job cut = job.withSpec(job.spec()
-                .with(BeltAttachment.USUAL.with(BeltAttachment.Style.SEWN_STRAP).withStrap(belt))
-                .withStrap(Optional.of(HandleStrap.USUAL.with(handle))));
+                .withBelt(BeltAttachment.USUAL
+                        .withStyle(BeltAttachment.Style.SEWN_STRAP)
+                        .withStrap(belt))
+                .withStrap(Optional.of(HandleStrap.USUAL.withLeather(handle))));
         JobFile.write(cut, file);
         assertThat(JobFile.read(file)).isEqualTo(cut);
     }

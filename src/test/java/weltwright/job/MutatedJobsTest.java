@@ -109,7 +109,7 @@ class MutatedJobsTest {
         Job traced = Job.begin(LocalDate.of(2024, 2, 29)).withPhoto(photo).traced(ProgressListener.NONE);
         List<Original> originals = new ArrayList<>();
         Job small = withSmallPhoto(traced);
-        for (Job job : List.of(full, small, small.withSpec(full.spec().with(HardwareList.USUAL)))) {
+        for (Job job : List.of(full, small, small.withSpec(full.spec().withHardware(HardwareList.USUAL)))) {
             ByteArrayOutputStream file = new ByteArrayOutputStream();
             JobFile.write(job, file);
             originals.add(new Original(job, file.toByteArray()));

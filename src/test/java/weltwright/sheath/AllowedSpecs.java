@@ -132,7 +132,7 @@ final class AllowedSpecs {
                 Tuple.of(1, Arbitraries.just(InsertionDepth.BY_THE_KNIFE)),
                 Tuple.of(1, Arbitraries.just(InsertionDepth.ofHandle(0))),
                 Tuple.of(3, even(0, 90).map(InsertionDepth::ofHandle)));
-        return Combinators.combine(depth, Arbitraries.of(GuardOpening.class)).as(InsertionDepth::with);
+        return Combinators.combine(depth, Arbitraries.of(GuardOpening.class)).as(InsertionDepth::withGuard);
     }
 
     private static Arbitrary<DrainHole> drains() {

@@ -57,7 +57,7 @@ class GuardedSheathTest implements RandomSheaths {
     void theThroatLiesWholeBeforeTheGuard(@ForAll("specs") SheathSpec spec) {
         PatternMaker.Made made;
         try {
-            made = PatternMaker.madeUp(GUARDED, spec.with(spec.depth().with(GuardOpening.NONE)));
+            made = PatternMaker.madeUp(GUARDED, spec.withDepth(spec.depth().withGuard(GuardOpening.NONE)));
         } catch (UserFacingException refused) {
             return; // such as for its hardware; what is said of guards is tested below
         }
@@ -149,7 +149,7 @@ class GuardedSheathTest implements RandomSheaths {
                 bare.shaping());
         Pattern plain = PatternMaker.make(
                 noGuard,
-                spec.with(InsertionDepth.ofHandle(
+                spec.withDepth(InsertionDepth.ofHandle(
                         knife.landmarks().heel().x() - spec.depth().throatMm(knife))));
         assertThat(made.pattern().pieces().get(0).outline())
                 .as("cut as for the bare knife")
@@ -163,10 +163,10 @@ class GuardedSheathTest implements RandomSheaths {
 
     /** Of a depth that takes the guard in, with a strap. */
     private static SheathSpec opened(SheathSpec any) {
-        InsertionDepth depth = any.depth().with(GuardOpening.OPEN_SIDE);
-        return any.with(
+        InsertionDepth depth = any.depth().withGuard(GuardOpening.OPEN_SIDE);
+        return any.withDepth(
                         depth.handleMm().orElse(40) < 25
-                                ? InsertionDepth.BY_THE_KNIFE.with(GuardOpening.OPEN_SIDE)
+                                ? InsertionDepth.BY_THE_KNIFE.withGuard(GuardOpening.OPEN_SIDE)
                                 : depth)
                 .withStrap(any.strap().or(() -> Optional.of(HandleStrap.USUAL)));
     }
@@ -174,7 +174,7 @@ class GuardedSheathTest implements RandomSheaths {
     @Test
     void anOpenSideWantsAStrap() {
         SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
-                .with(InsertionDepth.ofHandle(40).with(GuardOpening.OPEN_SIDE));
+                .withDepth(InsertionDepth.ofHandle(40).withGuard(GuardOpening.OPEN_SIDE));
         assertThatThrownBy(() -> PatternMaker.make(GUARDED, spec)).hasMessageContaining("Choose a strap");
     }
 

@@ -186,7 +186,7 @@ class HolesPropertiesTest implements RandomSheaths {
                 innerMarginMm,
                 spec.welt().leathersMm(),
                 spec.welt().inTwo());
-        Pattern pattern = MadeSheath.of(knife, spec.with(narrow));
+        Pattern pattern = MadeSheath.of(knife, spec.withWelt(narrow));
         Seam.Layer layer = pattern.seams().get(0).layers().get(0);
         Polyline row = rowThrough(pattern, layer);
         for (int i = 1; i < layer.holes().size(); i++) {

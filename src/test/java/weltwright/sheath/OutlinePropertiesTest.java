@@ -122,7 +122,7 @@ class OutlinePropertiesTest implements RandomSheaths {
     @ValueSource(doubles = {-40, -30, -25, 25, 30, 40})
     void theOuterEdgeRunsOnToATailThatLeansOverIt(double tiltDeg) {
         SheathSpec spec = tilted(SheathSpec.standard(SheathKind.PANELS), tiltDeg)
-                .with(new BeltAttachment(BeltAttachment.Style.TAIL, 38, 4));
+                .withBelt(new BeltAttachment(BeltAttachment.Style.TAIL, 38, 4));
         Piece back = PatternMaker.make(TestKnives.dropPoint(), spec).pieces().get(1);
         double throat = back.marks().stream()
                 .filter(mark -> mark.kind() == Mark.Kind.KNIFE)
@@ -150,7 +150,7 @@ class OutlinePropertiesTest implements RandomSheaths {
     /** The room for a drain hole leaves the row as fair round the tip as a sheath without one has it. */
     @Property(tries = TRIES)
     void theDrainHoleLeavesNoHollowInTheRow(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        SheathSpec undrained = spec.with(DrainHole.NONE);
+        SheathSpec undrained = spec.withDrain(DrainHole.NONE);
         MadeSheath.of(knife, spec);
         MadeSheath.of(knife, undrained);
         double without = hollowMm(PatternMaker.madeUp(knife, undrained));
@@ -158,7 +158,8 @@ class OutlinePropertiesTest implements RandomSheaths {
     }
 
     private static SheathSpec tilted(SheathSpec spec, double tiltDeg) {
-        return spec.with(new CarryPosition(spec.carry().hand(), spec.carry().edge(), Math.toRadians(tiltDeg)));
+        return spec.withCarry(
+                new CarryPosition(spec.carry().hand(), spec.carry().edge(), Math.toRadians(tiltDeg)));
     }
 
     private static void assertFair(Pattern pattern, SheathSpec spec) {

@@ -89,8 +89,8 @@ class PatternPropertiesTest implements RandomSheaths {
 
     @Property(tries = TRIES)
     void theOtherHandGetsTheMirrorImage(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern right = MadeSheath.of(knife, spec.with(carriedIn(DrawHand.RIGHT, spec)));
-        Pattern left = MadeSheath.of(knife, spec.with(carriedIn(DrawHand.LEFT, spec)));
+        Pattern right = MadeSheath.of(knife, spec.withCarry(carriedIn(DrawHand.RIGHT, spec)));
+        Pattern left = MadeSheath.of(knife, spec.withCarry(carriedIn(DrawHand.LEFT, spec)));
 
         for (int i = 0; i < right.pieces().size(); i++) {
             Piece one = right.pieces().get(i);
@@ -136,7 +136,7 @@ class PatternPropertiesTest implements RandomSheaths {
             @ForAll @DoubleRange(min = 1.05, max = 1.5) double times) {
         Leather leather = spec.leather();
         WeltSpec twoLayers = new WeltSpec(OptionalInt.of(2), spec.welt().innerMarginMm(), List.of(3.0), false);
-        SheathSpec sameWelt = onRivets(spec).with(twoLayers);
+        SheathSpec sameWelt = onRivets(spec).withWelt(twoLayers);
         Pattern before = MadeSheath.of(knife, sameWelt);
         Knife thicker = new Knife(
                 knife.outline(),
@@ -144,9 +144,9 @@ class PatternPropertiesTest implements RandomSheaths {
                 times * knife.spineThicknessMm(),
                 times * knife.handleThicknessMm(),
                 knife.shaping());
-        SheathSpec inThicker = sameWelt.with(new Leather(
+        SheathSpec inThicker = sameWelt.withLeather(new Leather(
                 times * leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink(), leather.bulge()));
-        SheathSpec formed = sameWelt.with(new Leather(
+        SheathSpec formed = sameWelt.withLeather(new Leather(
                 leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink() + 0.02, leather.bulge()));
         assertNoPieceIsLess(before, MadeSheath.of(thicker, sameWelt));
         assertNoPieceIsLess(before, MadeSheath.of(knife, inThicker));
@@ -156,7 +156,7 @@ class PatternPropertiesTest implements RandomSheaths {
     /** A tail is as wide as there is room for it, in whole stitches; so it alone may lose one when it is given more. */
     private static SheathSpec onRivets(SheathSpec spec) {
         return spec.belt().style() == BeltAttachment.Style.TAIL
-                ? spec.with(spec.belt().with(BeltAttachment.Style.RIVETED_STRAP))
+                ? spec.withBelt(spec.belt().withStyle(BeltAttachment.Style.RIVETED_STRAP))
                 : spec;
     }
 
@@ -227,7 +227,7 @@ class PatternPropertiesTest implements RandomSheaths {
     void theWeltIsAtLeastAsThickAsTheBlade(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
         WeltSpec welt = spec.welt();
         WeltSpec free = new WeltSpec(OptionalInt.empty(), welt.innerMarginMm(), welt.leathersMm(), false);
-        List<Piece> layers = MadeSheath.of(knife, spec.with(free)).pieces().stream()
+        List<Piece> layers = MadeSheath.of(knife, spec.withWelt(free)).pieces().stream()
                 .filter(piece -> piece.kind() == Piece.Kind.WELT)
                 .toList();
         double all = layers.stream()

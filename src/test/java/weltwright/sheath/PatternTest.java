@@ -75,7 +75,8 @@ class PatternTest {
         // Of this knife the edge is straight and the spine falls to it: the tip lies on the edge's side.
         Pattern pattern = PatternMaker.make(
                 TestKnives.droppedSpine(),
-                TestSpecs.bladeAlone(SheathKind.PANELS).with(new CarryPosition(hand, CarryPosition.Edge.FORWARD, 0)));
+                TestSpecs.bladeAlone(SheathKind.PANELS)
+                        .withCarry(new CarryPosition(hand, CarryPosition.Edge.FORWARD, 0)));
         Piece face = pattern.pieces().get(0);
         Point tip = face.holes().stream()
                 .filter(hole -> hole.use() == Hole.Use.DRAIN)
@@ -305,8 +306,8 @@ class PatternTest {
     @Test
     void aThinWeltAndAThinMarginAreToldOf() {
         SheathSpec thin = TestSpecs.bladeAlone(SheathKind.PANELS)
-                .with(new Leather(2, 0.5, 0, Leather.Bulge.SHARED))
-                .with(new WeltSpec(OptionalInt.of(1), 2, List.of(), false));
+                .withLeather(new Leather(2, 0.5, 0, Leather.Bulge.SHARED))
+                .withWelt(new WeltSpec(OptionalInt.of(1), 2, List.of(), false));
         Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), thin);
 
         assertThat(pattern.drawCheck().stitchesAreSafe()).isFalse();
@@ -388,13 +389,13 @@ class PatternTest {
             double handleDepth,
             double drain) {
         return TestSpecs.bladeAlone(SheathKind.FOLDED)
-                .with(new Leather(leather, k, 0, Leather.Bulge.SHARED))
-                .with(new WeltSpec(OptionalInt.empty(), inner, List.of(), false))
-                .with(new Stitching(margin, pitch, 2))
-                .with(new BeltAttachment(BeltAttachment.Style.TAIL, beltWidth, beltThickness))
+                .withLeather(new Leather(leather, k, 0, Leather.Bulge.SHARED))
+                .withWelt(new WeltSpec(OptionalInt.empty(), inner, List.of(), false))
+                .withStitching(new Stitching(margin, pitch, 2))
+                .withBelt(new BeltAttachment(BeltAttachment.Style.TAIL, beltWidth, beltThickness))
                 .withEaseMm(ease)
                 .withHandleDepthMm(handleDepth)
-                .with(new DrainHole(drain, false));
+                .withDrain(new DrainHole(drain, false));
     }
 
     private static double sharpestInwardCornerDeg(Polyline outline) {

@@ -130,7 +130,7 @@ class PatternValidatorTest {
     /** What differs from the iron by more than 5 % is told, or it is refused. */
     @Test
     void aPitchThatNobodyIsToldOfIsRefused() {
-        SheathSpec other = SheathSpec.standard(SheathKind.PANELS).with(new Stitching(25.4 / 8, 4.5, 2));
+        SheathSpec other = SheathSpec.standard(SheathKind.PANELS).withStitching(new Stitching(25.4 / 8, 4.5, 2));
 
         assertThatThrownBy(() -> PatternValidator.passed(sound(SheathKind.PANELS), other))
                 .isInstanceOf(UserFacingException.class)
@@ -144,7 +144,7 @@ class PatternValidatorTest {
         List<String> names =
                 PatternMaker.make(
                                 TestKnives.dropPoint(),
-                                SheathSpec.standard(SheathKind.FOLDED).with(two))
+                                SheathSpec.standard(SheathKind.FOLDED).withWelt(two))
                         .pieces()
                         .stream()
                         .map(Piece::name)
@@ -157,8 +157,8 @@ class PatternValidatorTest {
     @Test
     void aWeltThatKeepsTheBodyOpenIsRefused() {
         SheathSpec spec = SheathSpec.standard(SheathKind.FOLDED)
-                .with(new Leather(5, 0.5, 0, Leather.Bulge.SHARED))
-                .with(new WeltSpec(OptionalInt.of(9), 4, List.of(8.0), true));
+                .withLeather(new Leather(5, 0.5, 0, Leather.Bulge.SHARED))
+                .withWelt(new WeltSpec(OptionalInt.of(9), 4, List.of(8.0), true));
 
         assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
                 .isInstanceOf(UserFacingException.class)
@@ -170,9 +170,9 @@ class PatternValidatorTest {
     @Test
     void aWeltInTwoIsCutAcrossItsBandAlone() {
         SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
-                .with(new Stitching(10, 4, 2))
+                .withStitching(new Stitching(10, 4, 2))
                 .withHandleDepthMm(60)
-                .with(new WeltSpec(OptionalInt.of(1), 4, List.of(), true));
+                .withWelt(new WeltSpec(OptionalInt.of(1), 4, List.of(), true));
 
         for (Knife knife : List.of(TestKnives.leaf(), TestKnives.dropPoint())) {
             assertThat(MeasuredFaults.of(PatternMaker.make(knife, spec), spec)).isEmpty();

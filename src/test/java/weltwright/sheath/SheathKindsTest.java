@@ -58,7 +58,7 @@ class SheathKindsTest {
     void aThickWeltReachesAsFarPastTheTipAsItIsSkivedOver() {
         Knife knife = TestKnives.dropPoint();
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT)
-                .with(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
+                .withWelt(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
         Pattern pattern = make(knife, spec);
         int welted = pattern.seams().get(0).layers().get(1).holes().size();
         Point last = PatternMaker.madeUp(knife, spec).plan().stitches().get(welted - 1);
@@ -79,7 +79,7 @@ class SheathKindsTest {
     @Test
     void theTipComesNoNearerToTheSpinesStitchesThanTheEdgeToItsOwn() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT)
-                .with(new WeltSpec(OptionalInt.empty(), 6, List.of(), false));
+                .withWelt(new WeltSpec(OptionalInt.empty(), 6, List.of(), false));
 
         assertThat(make(TestKnives.shapes().get("upswept"), spec).drawCheck().leastEdgeToStitchMm())
                 .isGreaterThanOrEqualTo(6 + spec.easeMm() - 0.03);
@@ -127,7 +127,7 @@ class SheathKindsTest {
     void aFlatBackLeavesAllTheBulgeToTheFace(double xMm) {
         double ease = 0.8;
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
-                .with(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
+                .withLeather(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
                 .withHandleDepthMm(60);
         Knife wedge = TestKnives.wedge(3.5, 0.4);
         Knife slim = new Knife(wedge.outline(), wedge.landmarks(), 3.5, 10, wedge.shaping());
@@ -153,7 +153,7 @@ class SheathKindsTest {
     void wetFormedLeatherIsCutWider() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS).withHandleDepthMm(60);
         Seam dry = make(TestKnives.wedge(3.5, 0.4), spec).seams().get(0);
-        Seam wet = make(TestKnives.wedge(3.5, 0.4), spec.with(new Leather(3, 0.5, 0.03, Leather.Bulge.SHARED)))
+        Seam wet = make(TestKnives.wedge(3.5, 0.4), spec.withLeather(new Leather(3, 0.5, 0.03, Leather.Bulge.SHARED)))
                 .seams()
                 .get(0);
         int i = EdgeHoles.at(dry, -30);
@@ -216,7 +216,7 @@ class SheathKindsTest {
     void aSlantedThroatIsLowerOnOneSide(Throat.Shape shape) {
         Seam seam = make(
                         TestKnives.dropPoint(),
-                        TestSpecs.bladeAlone(SheathKind.PANELS).with(new Throat(shape, 8)))
+                        TestSpecs.bladeAlone(SheathKind.PANELS).withThroat(new Throat(shape, 8)))
                 .seams()
                 .get(0);
 
@@ -233,7 +233,7 @@ class SheathKindsTest {
     void aStraightThroatIsNotHollowed() {
         Piece face = make(
                         TestKnives.dropPoint(),
-                        TestSpecs.bladeAlone(SheathKind.PANELS).with(new Throat(Throat.Shape.STRAIGHT, 4)))
+                        TestSpecs.bladeAlone(SheathKind.PANELS).withThroat(new Throat(Throat.Shape.STRAIGHT, 4)))
                 .pieces()
                 .get(0);
         double top =
@@ -249,11 +249,11 @@ class SheathKindsTest {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.FOLDED);
         List<Piece> leftForward = make(
                         TestKnives.dropPoint(),
-                        spec.with(new CarryPosition(DrawHand.LEFT, CarryPosition.Edge.FORWARD, 0)))
+                        spec.withCarry(new CarryPosition(DrawHand.LEFT, CarryPosition.Edge.FORWARD, 0)))
                 .pieces();
         List<Piece> rightBack = make(
                         TestKnives.dropPoint(),
-                        spec.with(new CarryPosition(DrawHand.RIGHT, CarryPosition.Edge.BACK, 0)))
+                        spec.withCarry(new CarryPosition(DrawHand.RIGHT, CarryPosition.Edge.BACK, 0)))
                 .pieces();
 
         assertThat(rightBack).isEqualTo(leftForward);
@@ -268,7 +268,7 @@ class SheathKindsTest {
     @Test
     void theLoopLeansAgainstTheHandle() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
-                .with(new CarryPosition(DrawHand.RIGHT, CarryPosition.Edge.FORWARD, Math.toRadians(12)));
+                .withCarry(new CarryPosition(DrawHand.RIGHT, CarryPosition.Edge.FORWARD, Math.toRadians(12)));
         Seam loop = make(TestKnives.dropPoint(), spec).seams().get(1);
         Point box = middle(loop.layers().get(0).holes());
         Point tail = middle(loop.layers().get(1).holes());
@@ -290,7 +290,7 @@ class SheathKindsTest {
     @EnumSource(SheathKind.class)
     void aWeltInTwoIsTheWholeOne(SheathKind kind) {
         SheathSpec whole = TestSpecs.bladeAlone(kind);
-        SheathSpec two = whole.with(new WeltSpec(OptionalInt.empty(), 4, List.of(), true));
+        SheathSpec two = whole.withWelt(new WeltSpec(OptionalInt.empty(), 4, List.of(), true));
         List<Piece> one = welts(make(TestKnives.dropPoint(), whole));
         List<Piece> parts = welts(make(TestKnives.dropPoint(), two));
 
@@ -312,7 +312,7 @@ class SheathKindsTest {
         TestKnives.shapes().forEach((name, knife) -> {
             for (double depth : knife.landmarks().guard().isPresent() ? new double[] {0} : new double[] {0, 45}) {
                 // A hollow throat is cut out over the knife, and so would hide some of it.
-                SheathSpec spec = TestSpecs.bladeAlone(kind).with(new Throat(Throat.Shape.STRAIGHT, 0));
+                SheathSpec spec = TestSpecs.bladeAlone(kind).withThroat(new Throat(Throat.Shape.STRAIGHT, 0));
                 Pattern pattern = make(knife, spec.withHandleDepthMm(depth));
 
                 assertThat(pattern.drawCheck().stitchesAreSafe()).as(name).isTrue();

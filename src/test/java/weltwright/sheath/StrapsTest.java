@@ -141,7 +141,7 @@ class StrapsTest {
         StrapLeather handle = new StrapLeather(18, OptionalDouble.empty());
         Pattern pattern = with(
                 new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4, belt),
-                Optional.of(HandleStrap.USUAL.with(handle)));
+                Optional.of(HandleStrap.USUAL.withLeather(handle)));
 
         assertThat(piece(pattern, "belt strap").thicknessMm()).isEqualTo(2.5);
         assertThat(piece(pattern, "belt strap")
@@ -181,8 +181,8 @@ class StrapsTest {
     @Test
     void aStrapTooNarrowForItsStitchesIsRefused() {
         SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
-                .with(BeltAttachment.USUAL.with(BeltAttachment.Style.SEWN_STRAP))
-                .with(new Stitching(12, 4, 2));
+                .withBelt(BeltAttachment.USUAL.withStyle(BeltAttachment.Style.SEWN_STRAP))
+                .withStitching(new Stitching(12, 4, 2));
 
         assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
                 .isInstanceOf(UserFacingException.class)
@@ -198,7 +198,7 @@ class StrapsTest {
                 TestKnives.leaf(),
                 SheathSpec.standard(SheathKind.PANELS)
                         .withHandleDepthMm(60)
-                        .with(new BeltAttachment(BeltAttachment.Style.SEWN_STRAP, 38, 4, wide)));
+                        .withBelt(new BeltAttachment(BeltAttachment.Style.SEWN_STRAP, 38, 4, wide)));
         Piece strap = piece(pattern, "belt strap");
         var cut = strap.outline().lineString();
 
@@ -251,8 +251,8 @@ class StrapsTest {
         Fastener stout = new Fastener("stout rivet", Hardware.Kind.RIVET, 3.8, 10.5, 3, 16);
         Fastener snap = new Fastener("snap", Hardware.Kind.SNAP, 3.9, 15, 1, 5);
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
-                .with(new Stitching(2.5, 3, 0))
-                .with(new HardwareList(List.of(stout, snap), List.of()))
+                .withStitching(new Stitching(2.5, 3, 0))
+                .withHardware(new HardwareList(List.of(stout, snap), List.of()))
                 .withStrap(Optional.of(HandleStrap.USUAL));
         Outline box = Outline.polygon(
                 List.of(new Point(-110, -5), new Point(100, -5), new Point(100, 5), new Point(-110, 5)));
@@ -286,7 +286,7 @@ class StrapsTest {
     private static Pattern with(BeltAttachment belt, Optional<HandleStrap> strap) {
         return PatternMaker.make(
                 TestKnives.dropPoint(),
-                TestSpecs.bladeAlone(SheathKind.PANELS).with(belt).withStrap(strap));
+                TestSpecs.bladeAlone(SheathKind.PANELS).withBelt(belt).withStrap(strap));
     }
 
     private static Knife roundHandle() {

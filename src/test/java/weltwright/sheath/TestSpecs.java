@@ -81,7 +81,7 @@ public final class TestSpecs {
                 InsertionDepth.ofHandle(12),
                 InsertionDepth.ofHandle(40),
                 InsertionDepth.ofHandle(70));
-        return Combinators.combine(depth, Arbitraries.of(GuardOpening.class)).as(InsertionDepth::with);
+        return Combinators.combine(depth, Arbitraries.of(GuardOpening.class)).as(InsertionDepth::withGuard);
     }
 
     private static InsertionDepth atMost40(InsertionDepth depth) {

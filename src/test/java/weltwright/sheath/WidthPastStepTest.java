@@ -64,7 +64,7 @@ class WidthPastStepTest implements RandomSheaths {
     @Test
     void panelsAgreeWithTheStripFromASlantedThroatOn() {
         SheathSpec spec = with(SheathSpec.standard(SheathKind.PANELS), Leather.Bulge.SHARED)
-                .with(new Throat(Throat.Shape.SLANTED_TO_SPINE, 2.5));
+                .withThroat(new Throat(Throat.Shape.SLANTED_TO_SPINE, 2.5));
         Knife knife = TestKnives.dropPoint();
 
         assertThat(WrapAccuracy.widths(knife, spec, PatternMaker.make(knife, spec))
@@ -77,7 +77,7 @@ class WidthPastStepTest implements RandomSheaths {
     @Test
     void leatherOnAWeltPastTheTipAgreesWithTheStrip() {
         SheathSpec spec = with(SheathSpec.standard(SheathKind.PANELS_EDGE_WELT), Leather.Bulge.FACE)
-                .with(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
+                .withWelt(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
         Knife knife = TestKnives.dropPoint();
         List<WrapAccuracy.Width> nearTip = WrapAccuracy.widths(knife, spec, PatternMaker.make(knife, spec)).stream()
                 .filter(width -> width.xMm() > knife.landmarks().tip().x() - 30)
@@ -102,7 +102,8 @@ class WidthPastStepTest implements RandomSheaths {
 
     private static SheathSpec with(SheathSpec spec, Leather.Bulge bulge) {
         Leather leather = spec.leather();
-        return spec.with(new Leather(leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink(), bulge));
+        return spec.withLeather(
+                new Leather(leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink(), bulge));
     }
 
     private static double lengthMm(Optional<Advice.StaysWide> wide) {

@@ -87,12 +87,12 @@ public final class WrapAccuracy {
         Leather leather = spec.leather();
         // A double-edged blade gets a welt along both edges, whatever was asked for.
         SheathKind kind = knife.doubleEdged() ? SheathKind.PANELS : spec.kind();
-        return spec.with(kind)
-                .with(new Leather(leather.thicknessMm(), leather.neutralFactor(), 0, leather.bulge()))
-                .with(CarryPosition.USUAL)
-                .with(spec.depth().with(GuardOpening.NONE))
+        return spec.withKind(kind)
+                .withLeather(new Leather(leather.thicknessMm(), leather.neutralFactor(), 0, leather.bulge()))
+                .withCarry(CarryPosition.USUAL)
+                .withDepth(spec.depth().withGuard(GuardOpening.NONE))
                 .withStrap(Optional.empty())
-                .with(new BeltAttachment(
+                .withBelt(new BeltAttachment(
                         BeltAttachment.Style.RIVETED_STRAP,
                         spec.belt().beltWidthMm(),
                         4,

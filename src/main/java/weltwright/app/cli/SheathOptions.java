@@ -367,7 +367,7 @@ final class SheathOptions {
     }
 
     private InsertionDepth applyTo(InsertionDepth depth) {
-        InsertionDepth opened = depth.with(orElse(guardOpening, depth.guard()));
+        InsertionDepth opened = depth.withGuard(orElse(guardOpening, depth.guard()));
         if (handleDepth == null) {
             return opened;
         }

@@ -1,5 +1,7 @@
 package weltwright.sheath.spec;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+
 /**
  * The choice of what holds the sheath on the belt.
  *
@@ -8,21 +10,15 @@ package weltwright.sheath.spec;
  * @param beltThicknessMm thickness of the belt
  * @param strap leather of the strap, where there is one
  */
-public record BeltAttachment(Style style, double beltWidthMm, double beltThicknessMm, StrapLeather strap) {
+@RecordBuilder
+public record BeltAttachment(Style style, double beltWidthMm, double beltThicknessMm, StrapLeather strap)
+        implements BeltAttachmentBuilder.With {
     /** A tail for a belt of 38 by 4 mm. Common practice. */
     public static final BeltAttachment USUAL = new BeltAttachment(Style.TAIL, 38, 4);
 
     /** An attachment with the usual strap. */
     public BeltAttachment(Style style, double beltWidthMm, double beltThicknessMm) {
         this(style, beltWidthMm, beltThicknessMm, StrapLeather.BELT);
-    }
-
-    public BeltAttachment with(Style other) {
-        return new BeltAttachment(other, beltWidthMm, beltThicknessMm, strap);
-    }
-
-    public BeltAttachment withStrap(StrapLeather other) {
-        return new BeltAttachment(style, beltWidthMm, beltThicknessMm, other);
     }
 
     /** What holds a sheath on the belt. */

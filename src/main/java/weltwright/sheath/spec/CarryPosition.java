@@ -1,5 +1,7 @@
 package weltwright.sheath.spec;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+
 /**
  * The position in which a sheath is worn.
  *
@@ -7,7 +9,8 @@ package weltwright.sheath.spec;
  * @param edge the direction of the knife's edge
  * @param tiltRad angle by which the handle leans forward; negative where it leans back
  */
-public record CarryPosition(DrawHand hand, Edge edge, double tiltRad) {
+@RecordBuilder
+public record CarryPosition(DrawHand hand, Edge edge, double tiltRad) implements CarryPositionBuilder.With {
     /** Upright on the right hip, the edge forward. */
     public static final CarryPosition USUAL = new CarryPosition(DrawHand.RIGHT, Edge.FORWARD, 0);
 

@@ -1,5 +1,7 @@
 package weltwright.sheath.spec;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+
 /**
  * A strap that goes round the handle and is closed with a snap.
  *
@@ -8,17 +10,15 @@ package weltwright.sheath.spec;
  * @param allowanceMm length added to that of the leather pulled tight round the handle
  * @param leather leather of the strap
  */
-public record HandleStrap(double aboveThroatMm, Side opens, double allowanceMm, StrapLeather leather) {
+@RecordBuilder
+public record HandleStrap(double aboveThroatMm, Side opens, double allowanceMm, StrapLeather leather)
+        implements HandleStrapBuilder.With {
     /** A strap round the handle next to its guard. Common practice. */
     public static final HandleStrap USUAL = new HandleStrap(20, Side.RIGHT, 1);
 
     /** A strap of the usual leather. */
     public HandleStrap(double aboveThroatMm, Side opens, double allowanceMm) {
         this(aboveThroatMm, opens, allowanceMm, StrapLeather.HANDLE);
-    }
-
-    public HandleStrap with(StrapLeather other) {
-        return new HandleStrap(aboveThroatMm, opens, allowanceMm, other);
     }
 
     /** A side of the sheath, seen from its face with the tip down. */

@@ -1,5 +1,6 @@
 package weltwright.sheath.spec;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.OptionalDouble;
 import weltwright.error.UserFacingException;
 import weltwright.knife.Knife;
@@ -14,7 +15,8 @@ import weltwright.units.Length;
  *     handle's front; empty: by the knife
  * @param guard what is done for a guard that does not pass the throat
  */
-public record InsertionDepth(OptionalDouble handleMm, GuardOpening guard) {
+@RecordBuilder
+public record InsertionDepth(OptionalDouble handleMm, GuardOpening guard) implements InsertionDepthBuilder.With {
     /** To the guard; without one, as much of the handle as holds it. */
     public static final InsertionDepth BY_THE_KNIFE = new InsertionDepth(OptionalDouble.empty());
 
@@ -37,14 +39,6 @@ public record InsertionDepth(OptionalDouble handleMm, GuardOpening guard) {
 
     public static InsertionDepth ofHandle(double mm) {
         return new InsertionDepth(OptionalDouble.of(mm));
-    }
-
-    public InsertionDepth withHandleMm(OptionalDouble other) {
-        return new InsertionDepth(other, guard);
-    }
-
-    public InsertionDepth with(GuardOpening other) {
-        return new InsertionDepth(handleMm, other);
     }
 
     /**

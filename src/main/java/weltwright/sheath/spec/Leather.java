@@ -1,5 +1,7 @@
 package weltwright.sheath.spec;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+
 /**
  * The leather of body, face and back.
  *
@@ -11,7 +13,9 @@ package weltwright.sheath.spec;
  * @param giveMm amount by which leather formed to the knife gives where a wider part passes, as half of the difference
  *     in girth
  */
-public record Leather(double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge, double giveMm) {
+@RecordBuilder
+public record Leather(double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge, double giveMm)
+        implements LeatherBuilder.With {
     /** Between 1.5 and 2.5 mm: common practice. */
     public static final double USUAL_GIVE_MM = 2;
 
@@ -21,26 +25,6 @@ public record Leather(double thicknessMm, double neutralFactor, double formingSh
     /** Leather with the usual give. */
     public Leather(double thicknessMm, double neutralFactor, double formingShrink, Bulge bulge) {
         this(thicknessMm, neutralFactor, formingShrink, bulge, USUAL_GIVE_MM);
-    }
-
-    public Leather withThicknessMm(double other) {
-        return new Leather(other, neutralFactor, formingShrink, bulge, giveMm);
-    }
-
-    public Leather withNeutralFactor(double other) {
-        return new Leather(thicknessMm, other, formingShrink, bulge, giveMm);
-    }
-
-    public Leather withFormingShrink(double other) {
-        return new Leather(thicknessMm, neutralFactor, other, bulge, giveMm);
-    }
-
-    public Leather with(Bulge other) {
-        return new Leather(thicknessMm, neutralFactor, formingShrink, other, giveMm);
-    }
-
-    public Leather withGiveMm(double other) {
-        return new Leather(thicknessMm, neutralFactor, formingShrink, bulge, other);
     }
 
     /** Which of two panels goes round the knife where it is thicker than the welt. A folded body shares it always. */

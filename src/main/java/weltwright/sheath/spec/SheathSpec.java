@@ -1,5 +1,6 @@
 package weltwright.sheath.spec;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.sheath.hardware.HardwareList;
@@ -20,6 +21,7 @@ import weltwright.sheath.hardware.HardwareList;
  * @param drain the hole at the tip
  * @param hardware rivets, snaps, eyelets and rings at hand
  */
+@RecordBuilder
 public record SheathSpec(
         SheathKind kind,
         CarryPosition carry,
@@ -32,7 +34,8 @@ public record SheathSpec(
         double easeMm,
         InsertionDepth depth,
         DrainHole drain,
-        HardwareList hardware) {
+        HardwareList hardware)
+        implements SheathSpecBuilder.With {
 
     /** Returns the choices for a plain sheath for a belt knife. Common practice. */
     public static SheathSpec standard(SheathKind kind) {
@@ -51,64 +54,7 @@ public record SheathSpec(
                 HardwareList.USUAL);
     }
 
-    public SheathSpec with(SheathKind other) {
-        return new SheathSpec(
-                other, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth, drain, hardware);
-    }
-
-    public SheathSpec with(CarryPosition other) {
-        return new SheathSpec(
-                kind, other, leather, welt, stitching, throat, belt, strap, easeMm, depth, drain, hardware);
-    }
-
-    public SheathSpec with(Leather other) {
-        return new SheathSpec(kind, carry, other, welt, stitching, throat, belt, strap, easeMm, depth, drain, hardware);
-    }
-
-    public SheathSpec with(WeltSpec other) {
-        return new SheathSpec(
-                kind, carry, leather, other, stitching, throat, belt, strap, easeMm, depth, drain, hardware);
-    }
-
-    public SheathSpec with(Stitching other) {
-        return new SheathSpec(kind, carry, leather, welt, other, throat, belt, strap, easeMm, depth, drain, hardware);
-    }
-
-    public SheathSpec with(Throat other) {
-        return new SheathSpec(
-                kind, carry, leather, welt, stitching, other, belt, strap, easeMm, depth, drain, hardware);
-    }
-
-    public SheathSpec with(BeltAttachment other) {
-        return new SheathSpec(
-                kind, carry, leather, welt, stitching, throat, other, strap, easeMm, depth, drain, hardware);
-    }
-
-    public SheathSpec withStrap(Optional<HandleStrap> other) {
-        return new SheathSpec(
-                kind, carry, leather, welt, stitching, throat, belt, other, easeMm, depth, drain, hardware);
-    }
-
-    public SheathSpec withEaseMm(double other) {
-        return new SheathSpec(
-                kind, carry, leather, welt, stitching, throat, belt, strap, other, depth, drain, hardware);
-    }
-
     public SheathSpec withHandleDepthMm(double mm) {
-        return with(depth.withHandleMm(OptionalDouble.of(mm)));
-    }
-
-    public SheathSpec with(InsertionDepth other) {
-        return new SheathSpec(
-                kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, other, drain, hardware);
-    }
-
-    public SheathSpec with(DrainHole other) {
-        return new SheathSpec(
-                kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth, other, hardware);
-    }
-
-    public SheathSpec with(HardwareList other) {
-        return new SheathSpec(kind, carry, leather, welt, stitching, throat, belt, strap, easeMm, depth, drain, other);
+        return withDepth(depth.withHandleMm(OptionalDouble.of(mm)));
     }
 }

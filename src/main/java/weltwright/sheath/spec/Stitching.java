@@ -1,5 +1,7 @@
 package weltwright.sheath.spec;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+
 /**
  * The choices for sewing, with a saddle stitch.
  *
@@ -7,7 +9,8 @@ package weltwright.sheath.spec;
  * @param pitchMm pitch of the iron; 25.4 over the stitches per inch
  * @param backStitches number of stitches sewn back at either end of a seam, so that it cannot come undone
  */
-public record Stitching(double marginMm, double pitchMm, int backStitches) {
+@RecordBuilder
+public record Stitching(double marginMm, double pitchMm, int backStitches) implements StitchingBuilder.With {
     /** 4 mm irons, 1/8 in from the edge, two stitches back: common practice for a belt knife. */
     public static final Stitching USUAL = new Stitching(25.4 / 8, 4, 2);
 

@@ -1,12 +1,15 @@
 package weltwright.sheath.spec;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
+
 /**
  * The cut of the open end of a sheath.
  *
  * @param shape of the cut
  * @param depthMm depth of a hollow at its middle, or of a slant at its lower side; ignored where straight
  */
-public record Throat(Shape shape, double depthMm) {
+@RecordBuilder
+public record Throat(Shape shape, double depthMm) implements ThroatBuilder.With {
     /** A slight hollow in the face, for the hand. Common practice. */
     public static final Throat USUAL = new Throat(Shape.CURVED, 4);
 

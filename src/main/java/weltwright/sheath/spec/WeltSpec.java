@@ -1,5 +1,6 @@
 package weltwright.sheath.spec;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -11,7 +12,9 @@ import java.util.OptionalInt;
  * @param leathersMm thicknesses of the leather at hand for it, each positive; empty for the sheath's own alone
  * @param inTwo whether it is cut in two pieces that meet end to end, which nest better and so save leather
  */
-public record WeltSpec(OptionalInt layers, double innerMarginMm, List<Double> leathersMm, boolean inTwo) {
+@RecordBuilder
+public record WeltSpec(OptionalInt layers, double innerMarginMm, List<Double> leathersMm, boolean inTwo)
+        implements WeltSpecBuilder.With {
     /** As many layers of the sheath's own leather as needed, in one piece. */
     public static final WeltSpec USUAL = new WeltSpec(OptionalInt.empty(), 4, List.of(), false);
 

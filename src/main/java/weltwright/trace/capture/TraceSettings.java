@@ -1,5 +1,6 @@
 package weltwright.trace.capture;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.camera.lens.CalibratedLens;
@@ -20,6 +21,7 @@ import weltwright.units.PrintScale;
  *     precedence
  * @param thickness thicknesses measured elsewhere along the knife
  */
+@RecordBuilder
 public record TraceSettings(
         double handleThicknessMm,
         double spineThicknessMm,
@@ -28,7 +30,8 @@ public record TraceSettings(
         PrintScale sheetScale,
         GroundChoice ground,
         Optional<CalibratedLens> phone,
-        ThicknessProfile thickness) {
+        ThicknessProfile thickness)
+        implements TraceSettingsBuilder.With {
 
     public TraceSettings {
         phone = phone.map(CalibratedLens::withoutCamera);
@@ -63,23 +66,8 @@ public record TraceSettings(
         this(handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, new GroundChoice.Sheet());
     }
 
-    public TraceSettings withGround(GroundChoice other) {
-        return new TraceSettings(
-                handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, other, phone, thickness);
-    }
-
-    public TraceSettings withPhone(Optional<CalibratedLens> other) {
-        return new TraceSettings(
-                handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, other, thickness);
-    }
-
     /** Returns the settings for another photo on the same ground, without positions in this photo. */
     public TraceSettings elsewhere() {
         return withGround(ground.elsewhere());
-    }
-
-    public TraceSettings withThickness(ThicknessProfile other) {
-        return new TraceSettings(
-                handleThicknessMm, spineThicknessMm, tipDropMm, focal35mm, sheetScale, ground, phone, other);
     }
 }

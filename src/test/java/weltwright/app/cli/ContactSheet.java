@@ -65,7 +65,7 @@ public final class ContactSheet {
             write(sample, heading, job.spec(), spec -> job.withSpec(spec).pattern(), folder.resolve("page.pdf"));
         }
         SheathSpec opened = SheathSpec.standard(SheathKind.FOLDED)
-                .with(InsertionDepth.BY_THE_KNIFE.with(GuardOpening.OPEN_SIDE))
+                .withDepth(InsertionDepth.BY_THE_KNIFE.withGuard(GuardOpening.OPEN_SIDE))
                 .withStrap(Optional.of(HandleStrap.USUAL));
         for (String name : List.of("guard", "finger guard")) {
             Knife knife = TestKnives.shapes().get(name);
@@ -88,7 +88,7 @@ public final class ContactSheet {
             for (DrawHand hand : DrawHand.values()) {
                 for (double tilt : TILTS_DEGREES) {
                     CarryPosition carry = new CarryPosition(hand, usual.carry().edge(), Math.toRadians(tilt));
-                    row.add(page(heading, usual.with(kind).with(carry), maker, pdf));
+                    row.add(page(heading, usual.withKind(kind).withCarry(carry), maker, pdf));
                 }
             }
             rows.add(row);

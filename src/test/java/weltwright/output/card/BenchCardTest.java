@@ -178,7 +178,7 @@ class BenchCardTest {
             Pattern pattern = PatternMaker.make(
                     TestKnives.dropPoint(),
                     TestSpecs.bladeAlone(kind)
-                            .with(new BeltAttachment(style, 38, 4))
+                            .withBelt(new BeltAttachment(style, 38, 4))
                             .withStrap(Optional.of(HandleStrap.USUAL)));
             for (String page :
                     cardPages(pattern, HEADING, style.ordinal() % 2 == 0 ? PaperSize.A4 : PaperSize.LETTER)) {
@@ -277,7 +277,7 @@ class BenchCardTest {
     @Test
     void hardwareIsThereWithItsPunch() throws IOException {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
-                .with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4))
+                .withBelt(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4))
                 .withStrap(Optional.of(HandleStrap.USUAL));
         Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), spec);
         String card = card(pattern, HEADING, PaperSize.A4);
@@ -293,7 +293,7 @@ class BenchCardTest {
     void noPageHasCautionsAlone(BeltAttachment.Style style) throws IOException {
         for (SheathKind kind : SheathKind.values()) {
             SheathSpec spec = TestSpecs.bladeAlone(kind)
-                    .with(new BeltAttachment(style, 38, 4))
+                    .withBelt(new BeltAttachment(style, 38, 4))
                     .withStrap(Optional.of(HandleStrap.USUAL));
             Pattern pattern = PatternMaker.make(TestKnives.dropPoint(), spec);
             assertThat(cardPages(pattern, HEADING, PaperSize.A4)).noneMatch(page -> page.startsWith("Take care"));
@@ -320,8 +320,8 @@ class BenchCardTest {
     @Test
     void aStackTooThickForItsRivetsIsCalledOut() throws IOException {
         SheathSpec usual = TestSpecs.bladeAlone(SheathKind.PANELS);
-        SheathSpec thick = usual.with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4))
-                .with(new Leather(6, 0.5, 0, Leather.Bulge.SHARED));
+        SheathSpec thick = usual.withBelt(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4))
+                .withLeather(new Leather(6, 0.5, 0, Leather.Bulge.SHARED));
         String card = card(PatternMaker.make(TestKnives.dropPoint(), thick), HEADING, PaperSize.A4);
 
         assertThat(card).contains("and here it is 18 mm: too thick. Take a longer post, or skive the leather there.");

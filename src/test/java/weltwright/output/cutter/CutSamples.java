@@ -31,7 +31,7 @@ final class CutSamples {
         BeltAttachment belt = spec.belt();
         return PatternMaker.make(
                 TestKnives.leaf(),
-                spec.with(new BeltAttachment(
+                spec.withBelt(new BeltAttachment(
                                 BeltAttachment.Style.RIVETED_STRAP, belt.beltWidthMm(), belt.beltThicknessMm()))
                         .withStrap(Optional.of(HandleStrap.USUAL)));
     }

@@ -68,7 +68,8 @@ class PrintedFitTest {
                 new Fitted("folded round a leaf", TestKnives.leaf(), folded, PaperSize.A4),
                 new Fitted("panels", stout, panels, PaperSize.LETTER),
                 new Fitted("panels, pouch", stout, panels.withHandleDepthMm(60), PaperSize.A4),
-                new Fitted("flat back, pouch", stout, panels.with(flatBack).withHandleDepthMm(60), PaperSize.A4),
+                new Fitted(
+                        "flat back, pouch", stout, panels.withLeather(flatBack).withHandleDepthMm(60), PaperSize.A4),
                 new Fitted("welt along the edge", drop, edgeWelt, PaperSize.A4),
                 new Fitted("welt along the edge, pouch", drop, edgeWelt.withHandleDepthMm(50), PaperSize.LETTER),
                 new Fitted("slim, on one page", TestKnives.straight(), panels, PaperSize.ONE_LARGE_PAGE));

@@ -103,8 +103,8 @@ class HardwareListTest {
         Pattern pattern = PatternMaker.make(
                 TestKnives.dropPoint(),
                 TestSpecs.bladeAlone(SheathKind.PANELS)
-                        .with(own)
-                        .with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4)));
+                        .withHardware(own)
+                        .withBelt(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4)));
         PlacedHardware rivets = pattern.fastenings().get(0);
         assertThat(rivets.hardware()).isEqualTo(stout);
         assertThat(rivets.layers()).allSatisfy(layer -> {
@@ -127,8 +127,8 @@ class HardwareListTest {
             Pattern pattern = PatternMaker.make(
                     TestKnives.dropPoint(),
                     TestSpecs.bladeAlone(kind)
-                            .with(new DrainHole(0, true))
-                            .with(new HardwareList(List.of(eyelet), List.of())));
+                            .withDrain(new DrainHole(0, true))
+                            .withHardware(new HardwareList(List.of(eyelet), List.of())));
             PlacedHardware eyelets = pattern.fastenings().get(0);
             assertThat(eyelets.count()).isEqualTo(2);
             assertThat(eyelets.stackMm()).isEqualTo(3);
@@ -152,7 +152,7 @@ class HardwareListTest {
     void sizesThatCannotBeAreRefusedByName() {
         Fastener upsideDown = new Fastener("stud", Hardware.Kind.RIVET, 4, 8, 5, 2);
         SheathSpec spec =
-                TestSpecs.bladeAlone(SheathKind.PANELS).with(new HardwareList(List.of(upsideDown), List.of()));
+                TestSpecs.bladeAlone(SheathKind.PANELS).withHardware(new HardwareList(List.of(upsideDown), List.of()));
         assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
                 .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("stud");

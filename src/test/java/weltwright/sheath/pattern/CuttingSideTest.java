@@ -40,7 +40,7 @@ class CuttingSideTest implements RandomSheaths {
         Pattern pattern = PatternMaker.make(
                 TestKnives.dropPoint(),
                 TestSpecs.bladeAlone(SheathKind.FOLDED)
-                        .with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4))
+                        .withBelt(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4))
                         .withStrap(Optional.of(HandleStrap.USUAL)));
 
         assertThat(of(pattern, "body")).isEqualTo(CuttingSide.GRAIN);
@@ -90,7 +90,7 @@ class CuttingSideTest implements RandomSheaths {
     void aCoverGoesOverTheRivetsInTheBack(SheathKind kind) {
         Pattern pattern = PatternMaker.make(
                 TestKnives.dropPoint(),
-                TestSpecs.bladeAlone(kind).with(new BeltAttachment(BeltAttachment.Style.HANGING_RING, 38, 4)));
+                TestSpecs.bladeAlone(kind).withBelt(new BeltAttachment(BeltAttachment.Style.HANGING_RING, 38, 4)));
         PlacedHardware rivets = pattern.fastenings().stream()
                 .filter(fastening -> fastening.name().equals("ring strap rivets"))
                 .findFirst()

@@ -50,7 +50,7 @@ class SheathSectionsTest {
     @Test
     void nearTheTipTheFaceLiesOnTheWeltAtTheSpineToo() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT)
-                .with(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
+                .withWelt(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
         Knife knife = TestKnives.dropPoint();
         SheathSections sections = PatternMaker.madeUp(knife, spec).sections();
         double tip = knife.landmarks().tip().x();
@@ -90,8 +90,8 @@ class SheathSectionsTest {
     @Test
     void onAFlatBackTheKnifeIsLifted() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
-                .with(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
-                .with(new WeltSpec(OptionalInt.of(1), 4, List.of(), false))
+                .withLeather(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
+                .withWelt(new WeltSpec(OptionalInt.of(1), 4, List.of(), false))
                 .withHandleDepthMm(60);
         SheathSection cut =
                 PatternMaker.madeUp(TestKnives.wedge(2, 0.4), spec).sections().at(-30);

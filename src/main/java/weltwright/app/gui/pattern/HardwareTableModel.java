@@ -176,7 +176,7 @@ final class HardwareTableModel extends AbstractTableModel {
     }
 
     void setList(HardwareList other) {
-        model.change(job -> job.withSpec(job.spec().with(other)));
+        model.change(job -> job.withSpec(job.spec().withHardware(other)));
     }
 
     private List<Hardware> rows() {

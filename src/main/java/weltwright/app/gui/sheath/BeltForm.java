@@ -40,26 +40,20 @@ final class BeltForm extends FormPanel {
 
     BeltForm(JobModel model, FormBinding<SheathSpec> sheath, FormBinding<CarryPosition> carry) {
         super("2 20 8 0");
-        FormBinding<BeltAttachment> belt = sheath.nested(SheathSpec::belt, SheathSpec::with);
+        FormBinding<BeltAttachment> belt = sheath.nested(SheathSpec::belt, SheathSpec::withBelt);
         addRow("Belt loop", (char) 0, style, "What holds the sheath on the belt");
-        belt.bind(style, BeltAttachment::style, BeltAttachment::with);
+        belt.bind(style, BeltAttachment::style, BeltAttachment::withStyle);
         addRow("Belt width", (char) 0, width, "Of the belt that must pass");
-        belt.bind(
-                width,
-                BeltAttachment::beltWidthMm,
-                (b, mm) -> new BeltAttachment(b.style(), mm, b.beltThicknessMm(), b.strap()));
+        belt.bind(width, BeltAttachment::beltWidthMm, BeltAttachment::withBeltWidthMm);
         addRow("Belt thickness", (char) 0, thickness, "Of that belt");
-        belt.bind(
-                thickness,
-                BeltAttachment::beltThicknessMm,
-                (b, mm) -> new BeltAttachment(b.style(), b.beltWidthMm(), mm, b.strap()));
+        belt.bind(thickness, BeltAttachment::beltThicknessMm, BeltAttachment::withBeltThicknessMm);
         FormBinding<StrapLeather> strap = belt.nested(BeltAttachment::strap, BeltAttachment::withStrap);
         addRow("Strap width", (char) 0, strapWidth, "Of the strap over the belt");
         strap.bind(strapWidth, StrapLeather::widthMm, StrapLeather::withWidthMm);
         addRow("Strap leather", (char) 0, strapLeather, "Thickness of its leather; empty: cut from the sheath's own");
         strap.bind(strapLeather, StrapLeather::thicknessMm, StrapLeather::withThicknessMm);
         addRow("Edge looks", (char) 0, edge, "Where the knife's edge looks while the sheath is worn");
-        carry.bind(edge, CarryPosition::edge, (c, to) -> new CarryPosition(c.hand(), to, c.tiltRad()));
+        carry.bind(edge, CarryPosition::edge, CarryPosition::withEdge);
         addRow("Leans by", (char) 0, tilt, "How far the handle leans forward, in degrees; with a minus it leans back");
         carry.bind(tilt, BeltForm::degrees, (c, to) -> new CarryPosition(c.hand(), c.edge(), Math.toRadians(to)));
         // The tilt of a sheath that hangs from a ring is not fixed.

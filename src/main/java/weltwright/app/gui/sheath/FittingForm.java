@@ -27,7 +27,7 @@ final class FittingForm extends FormPanel {
     FittingForm(JobModel model, FormBinding<SheathSpec> sheath, FormBinding<Leather> leather) {
         super("2 20 8 0");
         addRow("Bulges", (char) 0, bulge, "Which panel goes round the knife where it is thicker than the welt");
-        leather.bind(bulge, Leather::bulge, Leather::with);
+        leather.bind(bulge, Leather::bulge, Leather::withBulge);
         addRow(
                 "Draws in by",
                 (char) 0,

@@ -39,13 +39,13 @@ public final class SheathForm extends FormPanel {
 
     public SheathForm(JobModel model) {
         FormBinding<SheathSpec> sheath = new FormBinding<>(model, Job::spec, Job::withSpec);
-        FormBinding<CarryPosition> carry = sheath.nested(SheathSpec::carry, SheathSpec::with);
-        FormBinding<Leather> leather = sheath.nested(SheathSpec::leather, SheathSpec::with);
+        FormBinding<CarryPosition> carry = sheath.nested(SheathSpec::carry, SheathSpec::withCarry);
+        FormBinding<Leather> leather = sheath.nested(SheathSpec::leather, SheathSpec::withLeather);
         addHeading("The sheath");
         addRow("Body", 'B', kind, "One folded piece with a welt along the edge, or two panels with a welt all round");
-        sheath.bind(kind, SheathSpec::kind, SheathSpec::with);
+        sheath.bind(kind, SheathSpec::kind, SheathSpec::withKind);
         addRow("Drawn with", 'D', hand, "The hand that draws the knife");
-        carry.bind(hand, CarryPosition::hand, (c, to) -> new CarryPosition(to, c.edge(), c.tiltRad()));
+        carry.bind(hand, CarryPosition::hand, CarryPosition::withHand);
         addRow(
                 "Handle held",
                 'H',
@@ -55,7 +55,7 @@ public final class SheathForm extends FormPanel {
         sheath.bind(
                 depth,
                 spec -> spec.depth().handleMm(),
-                (spec, mm) -> spec.with(spec.depth().withHandleMm(mm)));
+                (spec, mm) -> spec.withDepth(spec.depth().withHandleMm(mm)));
         addRow(
                 "Guard",
                 (char) 0,
@@ -65,7 +65,7 @@ public final class SheathForm extends FormPanel {
         sheath.bind(
                 guard,
                 spec -> spec.depth().guard(),
-                (spec, to) -> spec.with(spec.depth().with(to)));
+                (spec, to) -> spec.withDepth(spec.depth().withGuard(to)));
         addRow("Leather", 'T', thickness, "Its thickness, such as 3 mm, 1/8 in or 7/8 oz");
         leather.bind(thickness, Leather::thicknessMm, Leather::withThicknessMm);
         addRow("Ease", 'A', ease, "Air round the knife, so that it slides; less holds firmer");

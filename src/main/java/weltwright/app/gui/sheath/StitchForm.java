@@ -20,15 +20,15 @@ final class StitchForm extends FormPanel {
 
     StitchForm(FormBinding<SheathSpec> sheath) {
         super("2 20 8 0");
-        FormBinding<Stitching> stitching = sheath.nested(SheathSpec::stitching, SheathSpec::with);
+        FormBinding<Stitching> stitching = sheath.nested(SheathSpec::stitching, SheathSpec::withStitching);
         addRow("Stitch length", (char) 0, pitch, "From hole to hole, as your iron has it: 4 mm, 5/32 in or 6 spi");
-        stitching.bind(pitch, Stitching::pitchMm, (s, mm) -> new Stitching(s.marginMm(), mm, s.backStitches()));
+        stitching.bind(pitch, Stitching::pitchMm, Stitching::withPitchMm);
         addRow("From the edge", (char) 0, margin, "From the row of stitches to the outer edge");
-        stitching.bind(margin, Stitching::marginMm, (s, mm) -> new Stitching(mm, s.pitchMm(), s.backStitches()));
+        stitching.bind(margin, Stitching::marginMm, Stitching::withMarginMm);
         IntStream.rangeClosed((int) JobFields.BACK_STITCHES.least(), (int) JobFields.BACK_STITCHES.greatest())
                 .forEach(n -> back.addItem(new ComboBoxItem<>(n, n == 0 ? "None" : Integer.toString(n))));
         addRow("Back-stitches", (char) 0, back, "Sewn back over at either end of a seam, that it cannot come undone");
-        stitching.bind(back, Stitching::backStitches, (s, n) -> new Stitching(s.marginMm(), s.pitchMm(), n));
+        stitching.bind(back, Stitching::backStitches, Stitching::withBackStitches);
     }
 
     String summary(Stitching stitching) {

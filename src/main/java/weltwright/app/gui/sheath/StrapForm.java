@@ -46,21 +46,12 @@ final class StrapForm extends FormPanel {
         FormBinding<HandleStrap> strap = sheath.nested(
                 spec -> spec.strap().orElse(HandleStrap.USUAL), (spec, s) -> spec.withStrap(Optional.of(s)));
         addRow("Above the throat", (char) 0, height, "From the throat to the middle of the strap");
-        strap.bind(
-                height,
-                HandleStrap::aboveThroatMm,
-                (s, mm) -> new HandleStrap(mm, s.opens(), s.allowanceMm(), s.leather()));
+        strap.bind(height, HandleStrap::aboveThroatMm, HandleStrap::withAboveThroatMm);
         addRow("Opens", (char) 0, opens, "Where its loose end lies, seen from the face with the tip down");
-        strap.bind(
-                opens,
-                HandleStrap::opens,
-                (s, to) -> new HandleStrap(s.aboveThroatMm(), to, s.allowanceMm(), s.leather()));
+        strap.bind(opens, HandleStrap::opens, HandleStrap::withOpens);
         addRow("Allowance", (char) 0, allowance, "How much longer than leather pulled tight round the handle");
-        strap.bind(
-                allowance,
-                HandleStrap::allowanceMm,
-                (s, mm) -> new HandleStrap(s.aboveThroatMm(), s.opens(), mm, s.leather()));
-        FormBinding<StrapLeather> cut = strap.nested(HandleStrap::leather, HandleStrap::with);
+        strap.bind(allowance, HandleStrap::allowanceMm, HandleStrap::withAllowanceMm);
+        FormBinding<StrapLeather> cut = strap.nested(HandleStrap::leather, HandleStrap::withLeather);
         addRow("Width", (char) 0, width, "Of the strap");
         cut.bind(width, StrapLeather::widthMm, StrapLeather::withWidthMm);
         addRow("Leather", (char) 0, leather, "Thickness of its leather; empty: cut from the sheath's own");

@@ -28,18 +28,18 @@ final class ThroatForm extends FormPanel {
 
     ThroatForm(JobModel model, FormBinding<SheathSpec> sheath) {
         super("2 20 8 0");
-        FormBinding<Throat> throat = sheath.nested(SheathSpec::throat, SheathSpec::with);
+        FormBinding<Throat> throat = sheath.nested(SheathSpec::throat, SheathSpec::withThroat);
         addRow("Throat", (char) 0, shape, "How the open end is cut");
-        throat.bind(shape, Throat::shape, (t, to) -> new Throat(to, t.depthMm()));
+        throat.bind(shape, Throat::shape, Throat::withShape);
         addRow("Depth of the cut", (char) 0, depth, "How far down the hollow or the slant reaches");
-        throat.bind(depth, Throat::depthMm, (t, mm) -> new Throat(t.shape(), mm));
-        FormBinding<DrainHole> hole = sheath.nested(SheathSpec::drain, SheathSpec::with);
+        throat.bind(depth, Throat::depthMm, Throat::withDepthMm);
+        FormBinding<DrainHole> hole = sheath.nested(SheathSpec::drain, SheathSpec::withDrain);
         eyelet.setName("drain eyelet");
         eyelet.setToolTipText("The eyelet is taken from your hardware, and gives the hole its size");
         addRow("Drain hole", (char) 0, drain, "Width of the hole at the tip that lets water out; 0 for none");
-        hole.bind(drain, DrainHole::diameterMm, (d, mm) -> new DrainHole(mm, d.eyelet()));
+        hole.bind(drain, DrainHole::diameterMm, DrainHole::withDiameterMm);
         addRow("Lined", (char) 0, eyelet, eyelet.getToolTipText());
-        hole.bind(eyelet, DrainHole::eyelet, (d, lined) -> new DrainHole(d.diameterMm(), lined));
+        hole.bind(eyelet, DrainHole::eyelet, DrainHole::withEyelet);
         model.subscribe(() -> {
             setRowVisible(depth, throat.current().shape() != Throat.Shape.STRAIGHT);
             setRowVisible(drain, !hole.current().eyelet());

@@ -28,26 +28,25 @@ final class WeltForm extends FormPanel {
 
     WeltForm(FormBinding<SheathSpec> sheath) {
         super("2 20 8 0");
-        FormBinding<WeltSpec> welt = sheath.nested(SheathSpec::welt, SheathSpec::with);
+        FormBinding<WeltSpec> welt = sheath.nested(SheathSpec::welt, SheathSpec::withWelt);
         for (int n = 1; n <= MAX_LAYERS_OFFERED; n++) {
             layers.addItem(new ComboBoxItem<>(OptionalInt.of(n), Integer.toString(n)));
         }
         addRow("Layers", (char) 0, layers, "As many as needed make the welt at least as thick as the blade");
-        welt.bind(layers, WeltSpec::layers, (w, to) -> new WeltSpec(to, w.innerMarginMm(), w.leathersMm(), w.inTwo()));
+        welt.bind(layers, WeltSpec::layers, WeltSpec::withLayers);
         addRow(
                 "Leather for it",
                 (char) 0,
                 leathers,
                 "What you have for it, such as 3 mm, 1.5 mm: the best stack is laid of these. Empty: the sheath's own");
-        welt.bind(
-                leathers, WeltSpec::leathersMm, (w, mm) -> new WeltSpec(w.layers(), w.innerMarginMm(), mm, w.inTwo()));
+        welt.bind(leathers, WeltSpec::leathersMm, WeltSpec::withLeathersMm);
         addRow("Inside the row", (char) 0, inner, "Welt between the knife and the row of stitches");
-        welt.bind(inner, WeltSpec::innerMarginMm, (w, mm) -> new WeltSpec(w.layers(), mm, w.leathersMm(), w.inTwo()));
+        welt.bind(inner, WeltSpec::innerMarginMm, WeltSpec::withInnerMarginMm);
         inTwo.setName("welt in two");
         inTwo.setToolTipText(
                 "They meet end to end, and lie closer on the leather than one long piece, which saves some");
         addRow("Cut", (char) 0, inTwo, inTwo.getToolTipText());
-        welt.bind(inTwo, WeltSpec::inTwo, (w, to) -> new WeltSpec(w.layers(), w.innerMarginMm(), w.leathersMm(), to));
+        welt.bind(inTwo, WeltSpec::inTwo, WeltSpec::withInTwo);
     }
 
     String summary(WeltSpec welt) {

@@ -55,7 +55,7 @@ final class JobFileActions {
         HardwareList hardware = model.job().spec().hardware(); // the maker's stock does not change with the job
         confirmLeaving(() -> {
             Job job = Job.begin(LocalDate.now(ZoneId.systemDefault()));
-            model.open(job.withSpec(job.spec().with(hardware)), Optional.empty());
+            model.open(job.withSpec(job.spec().withHardware(hardware)), Optional.empty());
         });
     }
 

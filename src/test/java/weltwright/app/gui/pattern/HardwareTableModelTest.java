@@ -69,7 +69,7 @@ class HardwareTableModelTest {
                 OutlinedJobs.outlined()
                         .withSpec(OutlinedJobs.outlined()
                                 .spec()
-                                .with(new HardwareList(
+                                .withHardware(new HardwareList(
                                         List.of(new Fastener("my rivet", Hardware.Kind.RIVET, 3, 9, 2, 6)),
                                         List.of()))),
                 Optional.empty());

@@ -112,8 +112,8 @@ class PatternTabsTest extends MainWindowTestBase {
     @Test
     void listsTheHardwareOfAStrapWithItsPunch() {
         execute(() -> window.model()
-                .change(job ->
-                        job.withSpec(job.spec().with(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4)))));
+                .change(job -> job.withSpec(
+                        job.spec().withBelt(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 38, 4)))));
         frame.toggleButton("tab Hardware").click();
         // The table is shown once the plan is there.
         JTable needed = robot.finder().findByName("hardware needed", JTable.class, false);
