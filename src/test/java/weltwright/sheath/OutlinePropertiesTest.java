@@ -157,6 +157,26 @@ class OutlinePropertiesTest implements RandomSheaths {
         assertThat(hollowMm(PatternMaker.madeUp(knife, spec))).isLessThan(without + OFF_MM);
     }
 
+    /**
+     * Closed by a disc of 5 mm, a face stays as it is: makers cut hollows of that radius in one go (common practice).
+     */
+    @Property(tries = TRIES)
+    void theFaceTurnsInwardsNoTighterThanAKnifeCuts(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+        double discMm = 5;
+        Pattern pattern = MadeSheath.of(knife, spec);
+        for (Piece piece : pattern.pieces()) {
+            if (piece.kind() == Piece.Kind.FACE) {
+                Geometry leather = piece.outline().polygon();
+                Geometry closed = grown(grown(leather, discMm), -discMm);
+                for (Coordinate at : closed.difference(leather).getCoordinates()) {
+                    assertThat(leather.distance(leather.getFactory().createPoint(at)))
+                            .as("at %s, of %s", at, spec)
+                            .isLessThan(0.1);
+                }
+            }
+        }
+    }
+
     private static SheathSpec tilted(SheathSpec spec, double tiltDeg) {
         return spec.withCarry(
                 new CarryPosition(spec.carry().hand(), spec.carry().edge(), Math.toRadians(tiltDeg)));
