@@ -33,11 +33,11 @@ class RivetCoverTest {
      */
     @Test
     void aFoldedBodyIsWiderByTheCoverBesideIt() {
-        SheathSpec spec =
-                TestSpecs.bladeAlone(SheathKind.FOLDED).with(new WeltSpec(OptionalInt.of(2), 4, List.of(3.0), false));
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.FOLDED)
+                .withWelt(new WeltSpec(OptionalInt.of(2), 4, List.of(3.0), false));
         Knife slab = TestKnives.wedge(4, 4);
-        Pattern covered = PatternMaker.make(slab, spec.with(belt(BeltAttachment.Style.RIVETED_STRAP)));
-        Pattern bare = PatternMaker.make(slab, spec.with(belt(BeltAttachment.Style.SEWN_STRAP)));
+        Pattern covered = PatternMaker.make(slab, spec.withBelt(belt(BeltAttachment.Style.RIVETED_STRAP)));
+        Pattern bare = PatternMaker.make(slab, spec.withBelt(belt(BeltAttachment.Style.SEWN_STRAP)));
         PlacedHardware rivets = covered.fastenings().get(0);
         double[] at = rivets.layers().get(0).holes().stream()
                 .mapToDouble(p -> -p.y())
@@ -69,8 +69,8 @@ class RivetCoverTest {
     @CsvSource({"FOLDED, SHARED", "PANELS, SHARED", "PANELS, FACE", "PANELS_EDGE_WELT, FACE"})
     void leatherOverTheCoverAgreesWithTheStrip(SheathKind kind, Leather.Bulge bulge) {
         SheathSpec spec = TestSpecs.bladeAlone(kind)
-                .with(new Leather(3, 0.5, 0, bulge))
-                .with(belt(BeltAttachment.Style.RIVETED_STRAP));
+                .withLeather(new Leather(3, 0.5, 0, bulge))
+                .withBelt(belt(BeltAttachment.Style.RIVETED_STRAP));
         Knife knife = TestKnives.dropPoint();
         Pattern pattern = PatternMaker.make(knife, spec);
 
@@ -84,10 +84,10 @@ class RivetCoverTest {
     @Test
     void onAFlatBackTheKnifeLiesOnTheCover() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
-                .with(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
-                .with(new WeltSpec(OptionalInt.of(1), 4, List.of(), false))
+                .withLeather(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
+                .withWelt(new WeltSpec(OptionalInt.of(1), 4, List.of(), false))
                 .withHandleDepthMm(60)
-                .with(belt(BeltAttachment.Style.RIVETED_STRAP));
+                .withBelt(belt(BeltAttachment.Style.RIVETED_STRAP));
         PatternMaker.Made made = PatternMaker.madeUp(TestKnives.wedge(2, 0.4), spec);
         double rivet = made.pattern().fastenings().get(0).layers().get(0).holes().stream()
                 .mapToDouble(p -> -p.y())

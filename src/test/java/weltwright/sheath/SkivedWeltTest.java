@@ -71,7 +71,7 @@ class SkivedWeltTest implements RandomSheaths {
     @Test
     void aSectionShowsTheWeltAsThickAsItIsLeft() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT)
-                .with(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
+                .withWelt(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
         Knife knife = TestKnives.dropPoint();
         double tip = knife.landmarks().tip().x();
         PatternMaker.Made made = PatternMaker.madeUp(knife, spec);
@@ -97,8 +97,8 @@ class SkivedWeltTest implements RandomSheaths {
     @Test
     void aSkivedWeltLiesOnAFlatBack() {
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT)
-                .with(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
-                .with(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
+                .withLeather(new Leather(3, 0.5, 0, Leather.Bulge.FACE))
+                .withWelt(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
         Knife knife = TestKnives.dropPoint();
         SheathSection cut = PatternMaker.madeUp(knife, spec)
                 .sections()
