@@ -2,6 +2,7 @@ package weltwright.app.cli;
 
 import java.io.PrintWriter;
 import java.util.Objects;
+import java.util.ResourceBundle;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -76,8 +77,8 @@ public final class CommandLineApplication {
         }
     }
 
-    private static CommandLine commandLine(TerminalProgress terminal, PhoneLensStore lensStore) {
-        return new CommandLine(new RootCommand())
+    static CommandLine commandLine(TerminalProgress terminal, PhoneLensStore lensStore) {
+        CommandLine root = new CommandLine(new RootCommand())
                 .addSubcommand(new ReferenceSheetCommand())
                 .addSubcommand(new InspectPhotoCommand(terminal, lensStore))
                 .addSubcommand(new TraceCommand(terminal, lensStore))
@@ -85,6 +86,8 @@ public final class CommandLineApplication {
                 .addSubcommand(new PhoneCommand(terminal, lensStore))
                 .addSubcommand(new HardwareCommand())
                 .addSubcommand(new LicencesCommand());
+        root.setResourceBundle(ResourceBundle.getBundle(CommandLineApplication.class.getPackageName() + ".help"));
+        return root;
     }
 
     /** Sets the default values after parsing, for the help alone: an option that is not given must stay empty. */

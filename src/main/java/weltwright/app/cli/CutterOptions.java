@@ -7,24 +7,13 @@ import weltwright.output.cutter.LeatherSide;
 
 /** The options for the cutting machine. */
 final class CutterOptions {
-    @Option(
-            names = "--bed-width",
-            paramLabel = "LENGTH",
-            description = "Width of the cutting machine's bed. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--bed-width", paramLabel = "LENGTH")
     private @Nullable String width;
 
-    @Option(
-            names = "--bed-height",
-            paramLabel = "LENGTH",
-            description = "Height of the cutting machine's bed, from front to back. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--bed-height", paramLabel = "LENGTH")
     private @Nullable String height;
 
-    @Option(
-            names = "--side-up",
-            paramLabel = "SIDE",
-            description =
-                    "Which side of the leather lies up on the bed: grain, where its flaws are seen; or flesh, where"
-                            + " the machine can mark folds and notches unseen. The pieces are then mirrored. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--side-up", paramLabel = "SIDE")
     private @Nullable LeatherSide sideUp;
 
     CutterBed toBed() {

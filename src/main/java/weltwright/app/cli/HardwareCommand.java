@@ -11,33 +11,18 @@ import weltwright.job.HardwareFile;
 import weltwright.job.JobFile;
 import weltwright.sheath.hardware.HardwareList;
 
-@Command(
-        name = "hardware",
-        description =
-                "Writes a list of rivets, snaps, eyelets and rings for you to change into what you have, and to give"
-                        + " to make as --hardware.",
-        mixinStandardHelpOptions = true,
-        footer = {
-            "",
-            "For each: post, the diameter of what goes through the leather; cap, that of what lies on it; grip_from and"
-                    + " grip_to, the thinnest and the thickest leather that it holds. All in mm. What you like best stands"
-                    + " first: of what fits, the first is taken."
-        })
+@Command(name = "hardware", mixinStandardHelpOptions = true)
 final class HardwareCommand implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            paramLabel = "JOB",
-            arity = "0..1",
-            description = "A job (.wwj) whose list to write; without one, a list of usual sizes.")
+    @Parameters(paramLabel = "JOB", arity = "0..1", descriptionKey = "job")
     private @Nullable Path job;
 
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            required = true,
-            description = "The list to write (.json).")
+            required = true)
     private Path output;
 
     @Override

@@ -14,15 +14,7 @@ import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
 import weltwright.trace.PhotoAssessment;
 
-@Command(
-        name = "look",
-        description =
-                "Looks at a photo without tracing it: what the knife lies on, where the camera was, and what would"
-                        + " make a better photo. Writes nothing.",
-        mixinStandardHelpOptions = true,
-        abbreviateSynopsis = true,
-        sortOptions = false,
-        footer = {"", "It ends with code 1 where something has to be told or changed before the photo can be traced."})
+@Command(name = "look", mixinStandardHelpOptions = true, abbreviateSynopsis = true, sortOptions = false)
 final class InspectPhotoCommand implements Callable<Integer> {
     private final TerminalProgress terminal;
     private final PhoneLensStore lensStore;
@@ -30,7 +22,7 @@ final class InspectPhotoCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "PHOTO", description = "A JPEG, PNG, TIFF, BMP or WebP file.")
+    @Parameters(paramLabel = "PHOTO", descriptionKey = "photo")
     private Path file;
 
     @Mixin

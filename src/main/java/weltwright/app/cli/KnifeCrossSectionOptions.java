@@ -8,34 +8,16 @@ import weltwright.knife.Grind;
 
 /** The options for the knife's cross-sections. */
 final class KnifeCrossSectionOptions {
-    @Option(
-            names = "--edge-thickness",
-            paramLabel = "LENGTH",
-            description = "Thickness of the blade just behind its edge. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--edge-thickness", paramLabel = "LENGTH")
     private @Nullable String edgeThickness;
 
-    @Option(
-            names = "--grind",
-            paramLabel = "KIND",
-            description =
-                    "How the blade is ground. full_flat: a wedge from edge to spine. partial_flat, hollow: up to a"
-                            + " line below the spine. short_bevel: the same, and out to the edge itself. double_edged: an edge on"
-                            + " both sides. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--grind", paramLabel = "KIND")
     private Grind.@Nullable Kind grind;
 
-    @Option(
-            names = "--grind-height",
-            paramLabel = "LENGTH",
-            description =
-                    "How far up from the edge the grind reaches, where it ends below the spine. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--grind-height", paramLabel = "LENGTH")
     private @Nullable String grindHeight;
 
-    @Option(
-            names = "--handle-squareness",
-            paramLabel = "NUMBER",
-            description =
-                    "How square the handle is, cut across: 2 is an ellipse, 4 and more a slab with rounded corners."
-                            + " Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--handle-squareness", paramLabel = "NUMBER")
     private @Nullable String handleSquareness;
 
     /** Returns the shape with the given options applied. */

@@ -20,79 +20,34 @@ import weltwright.units.Length;
 
 /** The options for the knife, its ground and its photo. */
 final class KnifeOptions {
-    @Option(
-            names = "--handle-thickness",
-            paramLabel = "LENGTH",
-            description =
-                    "Greatest thickness of the handle across its flats, by caliper. The knife rests on its handle,"
-                            + " so this says how high its outline lies over the sheet: give it if you can. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--handle-thickness", paramLabel = "LENGTH")
     private @Nullable String handleThickness;
 
-    @Option(
-            names = "--spine-thickness",
-            paramLabel = "LENGTH",
-            description =
-                    "Thickness of the blade at its back (the spine) next to the handle. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--spine-thickness", paramLabel = "LENGTH")
     private @Nullable String spineThickness;
 
-    @Option(
-            names = "--thickness-at",
-            paramLabel = "FROM_TIP:THICKNESS",
-            description =
-                    "How thick the knife is at a place, so far from its tip: 30mm:2.8mm. Give it up to eight times, on"
-                            + " blade and handle; in between, the knife is taken to be straight. none: nothing was measured but"
-                            + " spine and handle.")
+    @Option(names = "--thickness-at", paramLabel = "FROM_TIP:THICKNESS")
     private @Nullable List<String> thicknessAt;
 
-    @Option(
-            names = "--ground",
-            paramLabel = "GROUND",
-            description =
-                    "What the knife lies on. find: whichever of these the photo shows. sheet: the printed reference"
-                            + " sheet, which measures best. ruled:10mm, ruled:1in: a cutting mat or squared paper with lines so"
-                            + " far apart, counting fine ones. paper:a4, paper:letter: a blank sheet of white paper."
-                            + " rectangle:210x297mm: anything flat of that size, its corners given as --corners. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--ground", paramLabel = "GROUND")
     private @Nullable String ground;
 
-    @Option(
-            names = "--corners",
-            paramLabel = "CORNERS",
-            description =
-                    "Where the upright photo shows the four corners of the rectangle, in the order of a walk round"
-                            + " it, the first two along its width: pixels from the left and from the top, such as"
-                            + " \"310,402 2811,390 2850,3900 280,3911\".")
+    @Option(names = "--corners", paramLabel = "CORNERS")
     private @Nullable String corners;
 
-    @Option(
-            names = "--tip-drop",
-            paramLabel = "LENGTH",
-            description = "How much lower the tip lies than the blade next to the handle, where the knife lies tilted."
-                    + " Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--tip-drop", paramLabel = "LENGTH")
     private @Nullable String tipDrop;
 
-    @Option(
-            names = "--focal-35mm",
-            paramLabel = "NUMBER",
-            description = "Focal length of the lens in 35 mm terms, such as 26. Only needed where the photo does not"
-                    + " tell it itself.")
+    @Option(names = "--focal-35mm", paramLabel = "NUMBER")
     private @Nullable String focal35mm;
 
-    @Option(
-            names = "--sheet-bars",
-            paramLabel = "ACROSS,DOWN",
-            description = "What the two bars on the printed reference sheet measure, such as 99.7mm,99.9mm: the one"
-                    + " across the page, then the one down it. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--sheet-bars", paramLabel = "ACROSS,DOWN")
     private @Nullable String sheetBars;
 
-    @Option(names = "--other-side", description = "The edge is on the other side than the outline suggests.")
+    @Option(names = "--other-side")
     private boolean otherSide;
 
-    @Option(
-            names = "--guard",
-            paramLabel = "WHERE",
-            description = "A guard, a bolster or a finger guard between blade and handle, before which the sheath ends."
-                    + " FRONT,BACK: how far its front and its back are from the tip, along the knife, such as 118mm,125mm."
-                    + " find: where the outline shows one. none: there is none. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--guard", paramLabel = "WHERE")
     private @Nullable String guard;
 
     /** Returns the trace with the options for edge side and guard applied. */

@@ -12,18 +12,12 @@ import weltwright.error.UserFacingException;
 import weltwright.licence.LicensedComponent;
 import weltwright.licence.ThirdPartyLicences;
 
-@Command(
-        name = "licences",
-        description = "Lists the libraries and fonts that come with the program, with their licences.",
-        mixinStandardHelpOptions = true)
+@Command(name = "licences", mixinStandardHelpOptions = true)
 final class LicencesCommand implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            paramLabel = "NAME",
-            arity = "0..1",
-            description = "A part of a name from the list: prints the licence texts of those that have it.")
+    @Parameters(paramLabel = "NAME", arity = "0..1", descriptionKey = "name")
     private @Nullable String name;
 
     @Override

@@ -27,34 +27,7 @@ import weltwright.trace.ProgressListener;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.units.PrintScale;
 
-@Command(
-        name = "make",
-        description = "Makes a sheath pattern from a photo of a knife on the reference sheet or another ground of"
-                + " known size, or from a job: writes the job, the pattern as a PDF to print true to size, and as SVG and"
-                + " DXF in mm for a cutting machine.",
-        mixinStandardHelpOptions = true,
-        abbreviateSynopsis = true,
-        sortOptions = false,
-        footer = {
-            "",
-            "SVG and DXF have the same five layers. cut: outlines. punch: holes. mark-flesh: folds, starts and stops of"
-                    + " stitching, notches and the knife, drawn where they do not show. mark-grain: where other leather"
-                    + " is glued on, 1.5 mm within it, so that it is covered. text: names, beside the pieces. The layer"
-                    + " for the side that lies down is switched off. Each bed holds one thickness of leather, its"
-                    + " direction of least stretch along the longer side. Measure the cut square of 50 mm before you"
-                    + " trust the machine.",
-            "",
-            "Options given for a job take the place of what the job holds.",
-            "",
-            "A job or pattern that is in the folder already is replaced only by what is made from it, or from the same"
-                    + " photo with the same choices. The job as it was before is kept beside the new one, its name ending"
-                    + " in .wwj.bak, until the next change; open it as any job.",
-            "",
-            "spine: the back of the blade. heel: where the cutting edge begins, next to the handle. throat: the open end"
-                    + " of the sheath. welt: a strip of leather between the layers along the edge, which the edge meets"
-                    + " before the stitches. pitch: from one stitch to the next. ease: air round the knife. stitch"
-                    + " margin: leather between the stitches and the outer edge."
-        })
+@Command(name = "make", mixinStandardHelpOptions = true, abbreviateSynopsis = true, sortOptions = false)
 final class MakeCommand implements Runnable {
     private final TerminalProgress terminal;
     private final PhoneLensStore lensStore;
@@ -62,20 +35,16 @@ final class MakeCommand implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "PHOTO|JOB", description = "A photo (JPEG, PNG, TIFF, BMP, WebP) or a job (.wwj).")
+    @Parameters(paramLabel = "PHOTO|JOB", descriptionKey = "photo-job")
     private Path file;
 
     @Option(
             names = {"-o", "--output"},
             paramLabel = "DIR",
-            required = true,
-            description = "The folder for what is made; it is made too where it is missing.")
+            required = true)
     private Path folder;
 
-    @Option(
-            names = "--force",
-            description = "Replace what is in the folder under the same name even where it would be lost: a job from"
-                    + " another photo, with other choices, or with work done by hand in it.")
+    @Option(names = "--force")
     private boolean force;
 
     @Mixin
@@ -96,19 +65,10 @@ final class MakeCommand implements Runnable {
     @Mixin
     private OrderOptions order;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            defaultValue = "a4",
-            description =
-                    "Paper to print on: a4, letter, a3, tabloid, or one_large_page for a print shop. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4")
     private PaperSize paper;
 
-    @Option(
-            names = "--printed-square",
-            paramLabel = "ACROSS,DOWN",
-            description = "What the 50 mm square of a printed pattern measures, such as 49.6mm,49.8mm: the next print"
-                    + " makes up for it.")
+    @Option(names = "--printed-square", paramLabel = "ACROSS,DOWN")
     private @Nullable String printedSquare;
 
     @Mixin

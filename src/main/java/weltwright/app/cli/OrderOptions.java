@@ -12,16 +12,16 @@ import weltwright.units.DigitNormalizer;
 
 /** The options for the order. */
 final class OrderOptions {
-    @Option(names = "--customer", paramLabel = "NAME", description = "Whose knife it is.")
+    @Option(names = "--customer", paramLabel = "NAME")
     private @Nullable String customer;
 
-    @Option(names = "--knife", paramLabel = "NAME", description = "What you call the knife.")
+    @Option(names = "--knife", paramLabel = "NAME")
     private @Nullable String knife;
 
-    @Option(names = "--due", paramLabel = "DATE", description = "The day it is to be ready, such as 2026-03-31.")
+    @Option(names = "--due", paramLabel = "DATE")
     private @Nullable String due;
 
-    @Option(names = "--notes", paramLabel = "TEXT", description = "Anything to remember.")
+    @Option(names = "--notes", paramLabel = "TEXT")
     private @Nullable String notes;
 
     /** Returns the job with the given options applied. */

@@ -17,20 +17,7 @@ import weltwright.image.Photo;
 import weltwright.job.PhoneLensStore;
 import weltwright.units.PrintScale;
 
-@Command(
-        name = "phone",
-        description =
-                "Measures a phone's lens from photos of the reference sheet and keeps it, so that later photos from"
-                        + " that phone are measured better, on any ground.",
-        mixinStandardHelpOptions = true,
-        abbreviateSynopsis = true,
-        sortOptions = false,
-        footer = {
-            "",
-            "Photograph the bare sheet, flat, four to eight times, filling the picture: once from straight above, and then"
-                    + " tilted by 20 to 30 degrees to each side. Always the same lens, no zoom, and about as near as you"
-                    + " photograph knives."
-        })
+@Command(name = "phone", mixinStandardHelpOptions = true, abbreviateSynopsis = true, sortOptions = false)
 final class PhoneCommand implements Runnable {
     private final TerminalProgress terminal;
     private final PhoneLensStore lensStore;
@@ -38,22 +25,13 @@ final class PhoneCommand implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            paramLabel = "PHOTO",
-            arity = LensCalibration.FEWEST_PHOTOS + "..*",
-            description = "Photos of the reference sheet, of one phone.")
+    @Parameters(paramLabel = "PHOTO", arity = LensCalibration.FEWEST_PHOTOS + "..*", descriptionKey = "photo")
     private List<Path> files;
 
-    @Option(
-            names = "--name",
-            paramLabel = "NAME",
-            description = "What to call the phone. Default: what the photos call it.")
+    @Option(names = "--name", paramLabel = "NAME")
     private @Nullable String name;
 
-    @Option(
-            names = "--sheet-bars",
-            paramLabel = "ACROSS,DOWN",
-            description = "What the two bars on the printed reference sheet measure. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--sheet-bars", paramLabel = "ACROSS,DOWN")
     private @Nullable String sheetBars;
 
     PhoneCommand(TerminalProgress terminal, PhoneLensStore lensStore) {

@@ -11,12 +11,7 @@ import weltwright.trace.capture.TraceSettings;
 final class PhoneOption {
     private static final String NONE = "none";
 
-    @Option(
-            names = "--phone",
-            paramLabel = "NAME",
-            description =
-                    "The phone that took the photo, where its lens was measured before (command phone). Default: the"
-                            + " one that the photo names, if it was measured; none: do without.")
+    @Option(names = "--phone", paramLabel = "NAME")
     private @Nullable String phone;
 
     /** Returns the settings with the given phone; without the option, with the phone that the photo names. */

@@ -30,74 +30,34 @@ import weltwright.units.LengthField;
 
 /** The options for the sheath. */
 final class SheathOptions {
-    @Option(
-            names = "--kind",
-            paramLabel = "KIND",
-            description = "folded: one piece folded round the spine, with a welt along the edge. panels: a face and a"
-                    + " back, with a welt all round but for the throat. panels_edge_welt: a face and a back, with a welt"
-                    + " along the edge alone. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--kind", paramLabel = "KIND")
     private @Nullable SheathKind kind;
 
-    @Option(
-            names = "--hand",
-            paramLabel = "HAND",
-            description = "The hand that draws: right or left. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--hand", paramLabel = "HAND")
     private @Nullable DrawHand hand;
 
-    @Option(
-            names = "--edge",
-            paramLabel = "WAY",
-            description =
-                    "Where the knife's edge looks when the sheath is worn: forward or back. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--edge", paramLabel = "WAY")
     private CarryPosition.@Nullable Edge edge;
 
-    @Option(
-            names = "--tilt",
-            paramLabel = "DEGREES",
-            description = "How far the handle leans forward; less than 0 leans it back. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--tilt", paramLabel = "DEGREES")
     private @Nullable String tilt;
 
-    @Option(
-            names = "--leather",
-            paramLabel = "LENGTH",
-            description = "Thickness of the leather, such as 3mm, 1/8in or 7/8oz. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--leather", paramLabel = "LENGTH")
     private @Nullable String leather;
 
-    @Option(
-            names = "--bulge",
-            paramLabel = "WHERE",
-            description = "Which of two panels goes round the knife where it is thicker than the welt. shared: both"
-                    + " alike. face: the face alone, so that the back lies flat. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--bulge", paramLabel = "WHERE")
     private Leather.@Nullable Bulge bulge;
 
-    @Option(
-            names = "--forming-shrink",
-            paramLabel = "PERCENT",
-            description = "By how much the leather draws together as it dries, formed wet over the knife: from a test"
-                    + " piece. Default: ${DEFAULT-VALUE}, for firm leather.")
+    @Option(names = "--forming-shrink", paramLabel = "PERCENT")
     private @Nullable String formingShrink;
 
-    @Option(
-            names = "--forming-give",
-            paramLabel = "LENGTH",
-            description =
-                    "By how much leather that was formed to the knife gives where a wider part of it passes: 1.5 to"
-                            + " 2.5 mm (common practice). The program judges by it how the sheath holds. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--forming-give", paramLabel = "LENGTH")
     private @Nullable String formingGive;
 
-    @Option(
-            names = "--welt-layers",
-            paramLabel = "NUMBER",
-            description = "Layers of leather in the welt, the strip between the layers that keeps the edge off the"
-                    + " stitches. auto: as many as make it at least as thick as the blade. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--welt-layers", paramLabel = "NUMBER")
     private @Nullable String weltLayers;
 
-    @Option(
-            names = "--welt-leather",
-            paramLabel = "LENGTH",
-            description =
-                    "Thickness of leather at hand for the welt; may be given several times, and the welt is laid of"
-                            + " those that come nearest to the blade's thickness. own: the sheath's own leather. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--welt-leather", paramLabel = "LENGTH")
     private @Nullable List<String> weltLeathers;
 
     /** Values of {@code --welt-cut}. */
@@ -106,154 +66,70 @@ final class SheathOptions {
         IN_TWO
     }
 
-    @Option(
-            names = "--welt-cut",
-            paramLabel = "HOW",
-            description = "whole: each layer of the welt in one piece. in_two: in two that meet end to end, which saves"
-                    + " leather. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--welt-cut", paramLabel = "HOW")
     private @Nullable WeltCut weltCut;
 
-    @Option(
-            names = "--stitch-margin",
-            paramLabel = "LENGTH",
-            description = "From the stitch row to the outer edge. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--stitch-margin", paramLabel = "LENGTH")
     private @Nullable String stitchMargin;
 
-    @Option(
-            names = "--welt-margin",
-            paramLabel = "LENGTH",
-            description = "Of welt between the knife and the stitch row. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--welt-margin", paramLabel = "LENGTH")
     private @Nullable String weltMargin;
 
-    @Option(
-            names = "--ease",
-            paramLabel = "LENGTH",
-            description = "Air round the knife, so that it slides: less holds firmer. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--ease", paramLabel = "LENGTH")
     private @Nullable String ease;
 
-    @Option(
-            names = "--pitch",
-            paramLabel = "LENGTH",
-            description =
-                    "From stitch to stitch, as your pricking iron has it, such as 4mm, or in stitches per inch, such"
-                            + " as 6spi. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--pitch", paramLabel = "LENGTH")
     private @Nullable String pitch;
 
-    @Option(
-            names = "--back-stitches",
-            paramLabel = "NUMBER",
-            description = "How many stitches are sewn back over at either end of a seam. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--back-stitches", paramLabel = "NUMBER")
     private @Nullable String backStitches;
 
-    @Option(
-            names = "--neutral-factor",
-            paramLabel = "NUMBER",
-            description = "Where in the leather's thickness a bend neither stretches nor shrinks: 0 at its inside, 1 at"
-                    + " its outside. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--neutral-factor", paramLabel = "NUMBER")
     private @Nullable String neutralFactor;
 
-    @Option(
-            names = "--throat",
-            paramLabel = "SHAPE",
-            description =
-                    "How the open end is cut. curved: hollowed in the middle of the face. straight."
-                            + " slanted_to_edge, slanted_to_spine: straight, and lower on that side. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--throat", paramLabel = "SHAPE")
     private Throat.@Nullable Shape throat;
 
-    @Option(
-            names = "--throat-depth",
-            paramLabel = "LENGTH",
-            description = "How far down the hollow or the slant reaches. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--throat-depth", paramLabel = "LENGTH")
     private @Nullable String throatDepth;
 
-    @Option(
-            names = "--belt-loop",
-            paramLabel = "STYLE",
-            description =
-                    "tail: a tail of the back, folded down and sewn. riveted_strap, sewn_strap: a strap with round"
-                            + " ends, folded over the belt and fastened to the back. hanging_ring: a strap from which the sheath"
-                            + " hangs by a ring. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--belt-loop", paramLabel = "STYLE")
     private BeltAttachment.@Nullable Style beltLoop;
 
-    @Option(
-            names = "--belt-width",
-            paramLabel = "LENGTH",
-            description = "Of the belt to wear it on. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--belt-width", paramLabel = "LENGTH")
     private @Nullable String beltWidth;
 
-    @Option(names = "--belt-thickness", paramLabel = "LENGTH", description = "Of that belt. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--belt-thickness", paramLabel = "LENGTH")
     private @Nullable String beltThickness;
 
-    @Option(
-            names = "--belt-strap-width",
-            paramLabel = "LENGTH",
-            description =
-                    "Width of the strap over the belt, for the belt loops that have one. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--belt-strap-width", paramLabel = "LENGTH")
     private @Nullable String beltStrapWidth;
 
-    @Option(
-            names = "--belt-strap-leather",
-            paramLabel = "LENGTH",
-            description =
-                    "Thickness of the leather that the strap over the belt is cut from. own: the sheath's own leather."
-                            + " Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--belt-strap-leather", paramLabel = "LENGTH")
     private @Nullable String beltStrapLeather;
 
-    @Option(
-            names = "--strap",
-            paramLabel = "LENGTH",
-            description = "A strap with a snap round the handle, its middle so far above the throat; none: no strap."
-                    + " Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--strap", paramLabel = "LENGTH")
     private @Nullable String strap;
 
-    @Option(
-            names = "--strap-opens",
-            paramLabel = "SIDE",
-            description = "The side, seen from the face with the tip down, on which the strap's loose end lies: left or"
-                    + " right. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--strap-opens", paramLabel = "SIDE")
     private HandleStrap.@Nullable Side strapOpens;
 
-    @Option(
-            names = "--strap-allowance",
-            paramLabel = "LENGTH",
-            description =
-                    "How much longer the strap is than leather pulled tight round the handle. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--strap-allowance", paramLabel = "LENGTH")
     private @Nullable String strapAllowance;
 
-    @Option(
-            names = "--strap-width",
-            paramLabel = "LENGTH",
-            description = "Width of the strap round the handle. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--strap-width", paramLabel = "LENGTH")
     private @Nullable String strapWidth;
 
-    @Option(
-            names = "--strap-leather",
-            paramLabel = "LENGTH",
-            description = "Thickness of the leather that the strap round the handle is cut from. own: the sheath's own"
-                    + " leather. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--strap-leather", paramLabel = "LENGTH")
     private @Nullable String strapLeather;
 
-    @Option(
-            names = "--handle-depth",
-            paramLabel = "LENGTH",
-            description = "How much of the handle goes into the sheath past the throat, its open end. 0 seats the knife"
-                    + " to its guard or its handle's front. auto: to the guard; without one, a third of the handle, which"
-                    + " friction then holds. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--handle-depth", paramLabel = "LENGTH")
     private @Nullable String handleDepth;
 
-    @Option(
-            names = "--guard-opening",
-            paramLabel = "HOW",
-            description =
-                    "none: a sheath deeper than to the guard is refused. open_side: it is left unsewn from the throat"
-                            + " down past the guard on each side where that stands out, and wants a strap round the handle."
-                            + " Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--guard-opening", paramLabel = "HOW")
     private GuardOpening guardOpening;
 
-    @Option(
-            names = "--drain-hole",
-            paramLabel = "LENGTH",
-            description = "Width of the hole at the tip that lets water out; 0 for none. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--drain-hole", paramLabel = "LENGTH")
     private @Nullable String drainHole;
 
     /** Values of {@code --drain-lining}. */
@@ -262,20 +138,10 @@ final class SheathOptions {
         EYELET
     }
 
-    @Option(
-            names = "--drain-lining",
-            paramLabel = "WHAT",
-            description =
-                    "eyelet: the drain hole is lined with an eyelet from the list of hardware, which then gives it"
-                            + " its size. none. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--drain-lining", paramLabel = "WHAT")
     private @Nullable Lining drainLining;
 
-    @Option(
-            names = "--hardware",
-            paramLabel = "FILE",
-            description =
-                    "Your own list of rivets, snaps, eyelets and rings, as the command hardware writes it; usual: that"
-                            + " of usual sizes. The job keeps it. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--hardware", paramLabel = "FILE")
     private @Nullable String hardware;
 
     /** Returns the choices with the given options applied. */

@@ -15,20 +15,10 @@ import weltwright.units.Length;
 
 /** The options for a second photo, of the knife standing upright, which shows its thickness along its length. */
 final class ThicknessPhotoOptions {
-    @Option(
-            names = "--thickness-photo",
-            paramLabel = "PHOTO",
-            description =
-                    "A second photo, of the knife standing on its spine, seen from straight above: it tells how thick"
-                            + " the knife is along its length. Tape edge and point first. Hold the knife upright with one or two low"
-                            + " blocks at the handle, on the same ground as in the first photo.")
+    @Option(names = "--thickness-photo", paramLabel = "PHOTO")
     private @Nullable Path photo;
 
-    @Option(
-            names = "--stands-on",
-            paramLabel = "SIDE",
-            defaultValue = "spine",
-            description = "The side that it stands on in that photo: spine or edge. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--stands-on", paramLabel = "SIDE", defaultValue = "spine")
     private StandingPose.Foot foot;
 
     /** Returns the job traced again with the thicknesses from the second photo; unchanged without one. */

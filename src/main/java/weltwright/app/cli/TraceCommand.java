@@ -18,19 +18,7 @@ import weltwright.trace.Trace;
 import weltwright.trace.Tracer;
 import weltwright.trace.capture.TraceSettings;
 
-@Command(
-        name = "trace",
-        description =
-                "Traces the outline of a knife photographed on the reference sheet or another ground of known size,"
-                        + " and writes it in mm as JSON.",
-        mixinStandardHelpOptions = true,
-        abbreviateSynopsis = true,
-        sortOptions = false,
-        footer = {
-            "",
-            "heel: where the cutting edge begins, next to the handle. butt: the far end of the handle. error95: 95 of"
-                    + " 100 points of the outline lie within this many mm of the true one."
-        })
+@Command(name = "trace", mixinStandardHelpOptions = true, abbreviateSynopsis = true, sortOptions = false)
 final class TraceCommand implements Runnable {
     private final TerminalProgress terminal;
     private final PhoneLensStore lensStore;
@@ -38,7 +26,7 @@ final class TraceCommand implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "PHOTO", description = "A JPEG, PNG, TIFF, BMP or WebP file.")
+    @Parameters(paramLabel = "PHOTO", descriptionKey = "photo")
     private Path file;
 
     @Mixin
@@ -50,8 +38,7 @@ final class TraceCommand implements Runnable {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            required = true,
-            description = "The JSON file to write.")
+            required = true)
     private Path output;
 
     TraceCommand(TerminalProgress terminal, PhoneLensStore lensStore) {

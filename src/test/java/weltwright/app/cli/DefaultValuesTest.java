@@ -2,6 +2,7 @@ package weltwright.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -9,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 import weltwright.job.Job;
+import weltwright.job.PhoneLensStore;
 import weltwright.output.cutter.CutterBed;
 
 class DefaultValuesTest {
@@ -37,6 +39,18 @@ class DefaultValuesTest {
     void namesEachDefaultInTheHelp(String command) {
         assertThat(CommandLineRun.of(command, "--help").succeeds().out())
                 .doesNotContain("${", "Default: null", "Default: .");
+    }
+
+    /** The texts stand in a resource bundle, so a missing one is no error of the compiler. */
+    @Test
+    void describesEachCommandOptionAndParameter() {
+        CommandLine root = CommandLineApplication.commandLine(
+                TerminalProgress.silent(), new PhoneLensStore(Path.of("target", "no-phones")));
+        for (CommandLine command : root.getSubcommands().values()) {
+            assertThat(command.getCommandSpec().usageMessage().description()).isNotEmpty();
+            assertThat(command.getCommandSpec().args())
+                    .allSatisfy(argument -> assertThat(argument.description()).isNotEmpty());
+        }
     }
 
     /** 3.175 mm are an eighth of 25.4 mm, an inch. */
