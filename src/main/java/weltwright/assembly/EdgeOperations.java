@@ -1,10 +1,23 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.AssemblyText.and;
+import static weltwright.assembly.AssemblyText.text;
+import static weltwright.assembly.AssemblyText.the;
+import static weltwright.assembly.OperationKind.BEVEL;
+import static weltwright.assembly.OperationKind.BURNISH;
+import static weltwright.assembly.OperationKind.DYE;
+import static weltwright.assembly.OperationKind.GROOVE;
+import static weltwright.assembly.OperationKind.SAND;
+import static weltwright.assembly.OperationKind.TRIM;
+import static weltwright.assembly.WorkPhase.EDGES;
+import static weltwright.assembly.WorkPhase.FINISH;
+import static weltwright.assembly.WorkPhase.HOLES;
+import static weltwright.assembly.WorkPhase.SHAPE;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,8 +28,7 @@ import weltwright.sheath.pattern.Piece;
 /** Adds the operations on edges: on those of single leather, and on those of a sewn stack together. */
 final class EdgeOperations {
     private static final String SEWN_EDGE = "sewn edge of the ";
-    private static final List<OperationKind> SINGLE =
-            List.of(OperationKind.GROOVE, OperationKind.BEVEL, OperationKind.SAND, OperationKind.BURNISH);
+    private static final List<OperationKind> SINGLE = List.of(GROOVE, BEVEL, SAND, BURNISH);
 
     private final OperationCollector work;
 
@@ -48,7 +60,7 @@ final class EdgeOperations {
     private Map<EdgeTreatment, List<LeatherEdge>> groups(OperationKind step) {
         Map<EdgeTreatment, List<LeatherEdge>> groups = new LinkedHashMap<>();
         for (LeatherEdge edge : work.edges) {
-            if (edge.state() != LeatherEdgeState.SEWN || step == OperationKind.GROOVE) {
+            if (edge.state() != LeatherEdgeState.SEWN || step == GROOVE) {
                 edge.treatments().stream()
                         .filter(treatment -> treatment.step() == step)
                         .forEach(treatment -> groups.computeIfAbsent(treatment, key -> new ArrayList<>())
@@ -66,29 +78,23 @@ final class EdgeOperations {
                 .collect(Collectors.joining("; "));
         double mm = on.stream().mapToDouble(edge -> edge.line().lengthMm()).sum();
         String what = switch (treatment.step()) {
-            case GROOVE -> String.format(Locale.ROOT, "Groove %s, on the grain side", where);
-            case BEVEL ->
-                String.format(
-                        Locale.ROOT, "Bevel %s, %s", where, treatment.side().words());
-            case SAND ->
-                String.format(
-                        Locale.ROOT,
-                        "Sand the bevelled edges of %s smooth",
-                        AssemblyText.the(List.copyOf(byPiece.keySet())));
-            default -> String.format(Locale.ROOT, "Burnish %s", where);
+            case GROOVE -> text("Groove %s, on the grain side", where);
+            case BEVEL -> text("Bevel %s, %s", where, treatment.side().words());
+            case SAND -> text("Sand the bevelled edges of %s smooth", the(List.copyOf(byPiece.keySet())));
+            default -> text("Burnish %s", where);
         };
         double minutes = switch (treatment.step()) {
-            case GROOVE -> OperationTimes.groove(mm);
-            case BEVEL -> OperationTimes.bevel(mm);
-            case SAND -> OperationTimes.sand(mm);
-            default -> OperationTimes.burnish(mm);
+            case GROOVE -> WorkRate.GROOVE_MM.minutes(mm);
+            case BEVEL -> WorkRate.BEVEL_MM.minutes(mm);
+            case SAND -> WorkRate.SAND_MM.minutes(mm);
+            default -> WorkRate.BURNISH_MM.minutes(mm);
         };
-        WorkPhase phase = treatment.step() == OperationKind.GROOVE ? WorkPhase.HOLES : WorkPhase.EDGES;
+        WorkPhase phase = treatment.step() == GROOVE ? HOLES : EDGES;
         Operation operation = Operation.of(phase, treatment.step(), List.copyOf(byPiece.keySet()), what)
                 .with(treatment.tool(), treatment.size())
                 .taking(minutes)
                 .beforeAssembly(on.stream().anyMatch(LeatherEdge::finishedBeforeAssembly));
-        return treatment.step() == OperationKind.SAND ? operation.noting("Wear a mask.") : operation;
+        return treatment.step() == SAND ? operation.noting("Wear a mask.") : operation;
     }
 
     private String named(String piece, List<LeatherEdge> on) {
@@ -101,7 +107,7 @@ final class EdgeOperations {
                 .stream()
                 .map(EdgeOperations::named)
                 .toList();
-        return (allRound ? "the edges" : AssemblyText.and(names)) + " of the " + piece;
+        return (allRound ? "the edges" : and(names)) + " of the " + piece;
     }
 
     /** Words edges of one name. Before a stack is sewn, its edge is worded as the row of its stitches. */
@@ -131,7 +137,7 @@ final class EdgeOperations {
         boolean alongStitches = edge.state() == LeatherEdgeState.SEWN
                 || join.map(j -> !j.stack()).orElse(false);
         for (Operation operation : done) {
-            if (operation.step() == OperationKind.GROOVE) {
+            if (operation.step() == GROOVE) {
                 work.after(work.prepared(edge.piece()), operation, "the row is marked first");
                 if (alongStitches) {
                     work.punches(edge.piece())
@@ -159,16 +165,12 @@ final class EdgeOperations {
             return;
         }
         List<String> names = seen.stream().map(Piece::name).toList();
-        Operation dye = work.add(Operation.of(
-                        WorkPhase.EDGES,
-                        OperationKind.DYE,
-                        names,
-                        "Dye " + AssemblyText.the(names) + ", unless left natural")
+        Operation dye = work.add(Operation.of(EDGES, DYE, names, "Dye " + the(names) + ", unless left natural")
                 .with("dye, wool dauber", "")
                 .noting("Keep it off what is glued. Gloves, open window.")
-                .taking(OperationTimes.dye(
+                .taking(WorkRate.DYE_MM2.minutes(
                         seen.stream().mapToDouble(EdgeOperations::areaMm2).sum()))
-                .thenWaiting(OperationTimes.DYE_DRIES_MIN));
+                .thenWaiting(WaitingTimes.DYE_DRIES_MIN));
         for (String piece : names) {
             work.after(work.prepared(piece), dye, "marks and skiving come first");
             work.punches(piece).forEach(punch -> work.after(punch, dye, "it runs into the holes"));
@@ -178,7 +180,7 @@ final class EdgeOperations {
             work.doneFlat(piece, dye);
         }
         edgeWork.forEach(operation -> {
-            if (operation.step() == OperationKind.BURNISH) {
+            if (operation.step() == BURNISH) {
                 work.after(dye, operation, "a burnished edge takes no dye");
             } else {
                 work.after(operation, dye, "what is cut or sanded after dyeing is pale");
@@ -215,47 +217,28 @@ final class EdgeOperations {
         for (EdgeTreatment treatment : treatments(sewn)) {
             Operation operation = switch (treatment.step()) {
                 case TRIM ->
-                    Operation.of(
-                                    WorkPhase.SHAPE,
-                                    OperationKind.TRIM,
-                                    join.pieceNames(),
-                                    "Trim and sand " + edge + " flush")
+                    Operation.of(SHAPE, TRIM, join.pieceNames(), "Trim and sand " + edge + " flush")
                             .noting("Wear a mask.")
-                            .taking(OperationTimes.trim(mm));
+                            .taking(WorkRate.TRIM_MM.minutes(mm));
                 case BEVEL ->
-                    Operation.of(
-                                    WorkPhase.SHAPE,
-                                    OperationKind.BEVEL,
-                                    join.pieceNames(),
-                                    "Bevel " + edge + ", face and back")
-                            .taking(OperationTimes.bevel(2 * mm));
+                    Operation.of(SHAPE, BEVEL, join.pieceNames(), "Bevel " + edge + ", face and back")
+                            .taking(WorkRate.BEVEL_MM.minutes(2 * mm));
                 case SAND ->
-                    Operation.of(
-                                    WorkPhase.FINISH,
-                                    OperationKind.SAND,
-                                    join.pieceNames(),
-                                    "Sand " + edge + " smooth and round")
+                    Operation.of(FINISH, SAND, join.pieceNames(), "Sand " + edge + " smooth and round")
                             .noting("Wear a mask.")
-                            .taking(OperationTimes.sand(2 * mm));
+                            .taking(WorkRate.SAND_MM.minutes(2 * mm));
                 default ->
-                    Operation.of(
-                                    WorkPhase.FINISH,
-                                    OperationKind.BURNISH,
-                                    join.pieceNames(),
-                                    "Burnish " + edge + ", all layers as one")
-                            .taking(OperationTimes.burnish(2 * mm));
+                    Operation.of(FINISH, BURNISH, join.pieceNames(), "Burnish " + edge + ", all layers as one")
+                            .taking(WorkRate.BURNISH_MM.minutes(2 * mm));
             };
-            if (treatment.step() == OperationKind.BURNISH) {
-                smooth.add(work.add(Operation.of(
-                                WorkPhase.FINISH,
-                                OperationKind.DYE,
-                                join.pieceNames(),
-                                "Dye " + edge + ", unless left natural")
-                        .with("edge dye, small brush", "")
-                        .taking(5)
-                        .thenWaiting(OperationTimes.EDGE_DYE_DRIES_MIN)));
+            if (treatment.step() == BURNISH) {
+                smooth.add(
+                        work.add(Operation.of(FINISH, DYE, join.pieceNames(), "Dye " + edge + ", unless left natural")
+                                .with("edge dye, small brush", "")
+                                .taking(5)
+                                .thenWaiting(WaitingTimes.EDGE_DYE_DRIES_MIN)));
             }
-            boolean beforeForming = operation.phase() == WorkPhase.SHAPE;
+            boolean beforeForming = operation.phase() == SHAPE;
             (beforeForming ? square : smooth).add(work.add(operation.with(treatment.tool(), treatment.size())));
         }
         if (!square.isEmpty()) {
@@ -282,8 +265,7 @@ final class EdgeOperations {
 
     private static List<EdgeTreatment> treatments(List<LeatherEdge> sewn) {
         Set<EdgeTreatment> treatments = new LinkedHashSet<>();
-        for (OperationKind step :
-                List.of(OperationKind.TRIM, OperationKind.BEVEL, OperationKind.SAND, OperationKind.BURNISH)) {
+        for (OperationKind step : List.of(TRIM, BEVEL, SAND, BURNISH)) {
             sewn.stream()
                     .flatMap(edge -> edge.treatments().stream())
                     .filter(treatment -> treatment.step() == step)

@@ -1,5 +1,7 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.AssemblyText.text;
+
 import java.util.List;
 import weltwright.units.Length;
 import weltwright.units.LengthUnit;
@@ -34,6 +36,6 @@ final class EdgeToolSizes {
 
     /** Returns a length in mm and in inches. */
     static String inBothUnits(double mm) {
-        return AssemblyText.text("%.1f mm (%s)", mm, new Length(mm).inInches());
+        return text("%.1f mm (%s)", mm, new Length(mm).inInches());
     }
 }

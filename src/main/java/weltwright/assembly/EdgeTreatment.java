@@ -1,5 +1,11 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.OperationKind.BEVEL;
+import static weltwright.assembly.OperationKind.BURNISH;
+import static weltwright.assembly.OperationKind.GROOVE;
+import static weltwright.assembly.OperationKind.SAND;
+import static weltwright.assembly.OperationKind.TRIM;
+
 /**
  * One treatment of an edge.
  *
@@ -30,24 +36,23 @@ public record EdgeTreatment(OperationKind step, Side side, String tool, String s
     }
 
     static EdgeTreatment groove(double fromEdgeMm) {
-        return new EdgeTreatment(
-                OperationKind.GROOVE, Side.OUTSIDE, "stitching groover", EdgeToolSizes.inBothUnits(fromEdgeMm));
+        return new EdgeTreatment(GROOVE, Side.OUTSIDE, "stitching groover", EdgeToolSizes.inBothUnits(fromEdgeMm));
     }
 
     static EdgeTreatment bevel(Side side, double thicknessMm) {
-        return new EdgeTreatment(OperationKind.BEVEL, side, "edger", EdgeToolSizes.edger(thicknessMm));
+        return new EdgeTreatment(BEVEL, side, "edger", EdgeToolSizes.edger(thicknessMm));
     }
 
     static EdgeTreatment burnish(double thicknessMm) {
-        return new EdgeTreatment(OperationKind.BURNISH, Side.BOTH, "slicker", EdgeToolSizes.slicker(thicknessMm));
+        return new EdgeTreatment(BURNISH, Side.BOTH, "slicker", EdgeToolSizes.slicker(thicknessMm));
     }
 
     /** Grits are common practice. */
     static EdgeTreatment sand() {
-        return new EdgeTreatment(OperationKind.SAND, Side.BOTH, "paper on a block", "grit 240, then 400");
+        return new EdgeTreatment(SAND, Side.BOTH, "paper on a block", "grit 240, then 400");
     }
 
     static EdgeTreatment trim() {
-        return new EdgeTreatment(OperationKind.TRIM, Side.BOTH, "knife, sanding block", "grit 120");
+        return new EdgeTreatment(TRIM, Side.BOTH, "knife, sanding block", "grit 120");
     }
 }

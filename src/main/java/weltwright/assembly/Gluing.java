@@ -1,8 +1,10 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.AssemblyText.and;
+import static weltwright.assembly.AssemblyText.text;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weltwright.sheath.pattern.Piece;
@@ -28,14 +30,14 @@ final class Gluing {
     /** Returns the width that is glued, from the edge or past the stitches. */
     static String reach(Join join) {
         if (!join.stack()) {
-            return AssemblyText.text("up to %.0f mm past the stitches", Math.ceil(join.fromEdgeMm()));
+            return text("up to %.0f mm past the stitches", Math.ceil(join.fromEdgeMm()));
         }
         return IntStream.range(0, join.pieces().size())
                 .filter(join::isInside)
                 .boxed()
                 .findFirst()
-                .map(i -> AssemblyText.text("%.0f mm wide from the edge, as the welt", widthMm(join, i)))
-                .orElse(AssemblyText.text("%.0f mm wide from the edge", Math.ceil(join.fromEdgeMm())));
+                .map(i -> text("%.0f mm wide from the edge, as the welt", widthMm(join, i)))
+                .orElse(text("%.0f mm wide from the edge", Math.ceil(join.fromEdgeMm())));
     }
 
     /** Returns the mean width of a strip: its area over its length. */
@@ -54,8 +56,8 @@ final class Gluing {
         }
         String under = join.pieces().get(join.under()).name();
         return List.of(
-                String.format(Locale.ROOT, "the place of the %s on the %s", join.name(), under),
-                String.format(Locale.ROOT, "the end of the %s that lies on it", join.name()));
+                text("the place of the %s on the %s", join.name(), under),
+                text("the end of the %s that lies on it", join.name()));
     }
 
     static List<String> piecesWithGrainFaces(Join join) {
@@ -84,15 +86,12 @@ final class Gluing {
     private static String patch(Join join) {
         List<String> names = join.pieceNames();
         if (names.size() == 1) {
-            return String.format(
-                    Locale.ROOT, "Fold the %s back and glue its end down; the loop itself stays free", join.name());
+            return text("Fold the %s back and glue its end down; the loop itself stays free", join.name());
         }
         String under = join.pieces().get(join.under()).name();
         List<String> laid = names.stream().filter(name -> !name.equals(under)).toList();
         boolean folded = join.layers().size() > names.size();
-        return (folded
-                        ? "Fold the " + AssemblyText.and(laid) + " and glue its ends, one on the other,"
-                        : "Glue the " + AssemblyText.and(laid))
+        return (folded ? "Fold the " + and(laid) + " and glue its ends, one on the other," : "Glue the " + and(laid))
                 + " to the " + under;
     }
 
@@ -108,13 +107,8 @@ final class Gluing {
         String back = join.pieces().get(join.pieces().size() - 1).name();
         String close = face.equals(back) ? "fold the " + face + " over" : "lay the " + face + " on";
         return inside.isEmpty()
-                ? String.format(Locale.ROOT, "Glue the edges of the %s, and %s, notch on notch", back, close)
-                : String.format(
-                                Locale.ROOT,
-                                "Glue %s to the %s, flesh side, and %s, notch on notch",
-                                AssemblyText.and(inside),
-                                back,
-                                close)
+                ? text("Glue the edges of the %s, and %s, notch on notch", back, close)
+                : text("Glue %s to the %s, flesh side, and %s, notch on notch", and(inside), back, close)
                         + (barePart(join) ? "; where there is no welt, glue as far as the stitches" : "");
     }
 

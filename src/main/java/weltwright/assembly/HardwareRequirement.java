@@ -1,5 +1,7 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.AssemblyText.text;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +53,7 @@ public record HardwareRequirement(
             return Optional.empty();
         }
         boolean thin = stackMm < fastener.gripFromMm();
-        return Optional.of(AssemblyText.text(
+        return Optional.of(text(
                 "The %s holds leather of %s to %s, and here it is %s: %s.",
                 fastener.name(),
                 new Length(fastener.gripFromMm()).inMillimetres(),

@@ -1,5 +1,7 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.AssemblyText.text;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -60,7 +62,7 @@ final class HoleSpacing {
                 .orElseThrow();
         return least >= fastener.leastToEdgeMm() - 1e-6
                 ? Optional.empty()
-                : Optional.of(AssemblyText.text(
+                : Optional.of(text(
                         "In the %s a hole for the %s is %.1f mm from the edge; it wants at least %.1f mm.",
                         piece.name(), fastener.name(), least, fastener.leastToEdgeMm()));
     }
@@ -76,7 +78,7 @@ final class HoleSpacing {
                         alike ? fastener.leastApartMm() : fastener.capMm() / 2 + reachMm(piece, other) + CLEARANCE_MM;
                 if (apart > 1e-6 && wanted - apart > lacking + 1e-6) {
                     lacking = wanted - apart;
-                    words = AssemblyText.text(
+                    words = text(
                             alike
                                     ? "In the %s two holes for the %s are %.1f mm apart; they want at least %.1f mm."
                                     : "In the %s a hole for the %s is %.1f mm from another hole; it wants at least %.1f mm.",

@@ -1,9 +1,17 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.AssemblyText.and;
+import static weltwright.assembly.AssemblyText.text;
+import static weltwright.assembly.AssemblyText.the;
+import static weltwright.assembly.OperationKind.GLUE;
+import static weltwright.assembly.OperationKind.RIVET;
+import static weltwright.assembly.OperationKind.ROUGHEN;
+import static weltwright.assembly.OperationKind.STITCH;
+import static weltwright.assembly.WorkPhase.JOIN;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Piece;
@@ -28,27 +36,23 @@ final class JoinOperations {
     private void glueAndStitch(Join join) {
         Seam seam = join.seam().orElseThrow();
         SeamTools tools = new SeamTools(seam);
-        Operation glue = work.add(Operation.of(WorkPhase.JOIN, OperationKind.GLUE, join.pieceNames(), Gluing.of(join))
+        Operation glue = work.add(Operation.of(JOIN, GLUE, join.pieceNames(), Gluing.of(join))
                 .with("contact cement", Gluing.reach(join))
                 .noting(Gluing.HOW)
                 .taking(8)
-                .thenWaiting(OperationTimes.CEMENT_DRIES_MIN));
+                .thenWaiting(WaitingTimes.CEMENT_DRIES_MIN));
         int sewn = seam.stitchCount() + 2 * seam.backStitches();
         Operation stitch = work.add(Operation.of(
-                        WorkPhase.JOIN,
-                        OperationKind.STITCH,
+                        JOIN,
+                        STITCH,
                         join.pieceNames(),
-                        String.format(
-                                Locale.ROOT,
+                        text(
                                 "Sew the %s: %d stitches, and %d back at each end",
-                                join.name(),
-                                seam.stitchCount(),
-                                seam.backStitches()))
+                                join.name(), seam.stitchCount(), seam.backStitches()))
                 .with(
-                        AssemblyText.text("2 needles %s, awl %.1f mm", tools.needle(), tools.awlWidthMm()),
-                        AssemblyText.text(
-                                "%.1f m of %.1f mm thread", new SaddleStitch(seam).metresToCut(), tools.threadMm()))
-                .taking(OperationTimes.stitch(sewn)));
+                        text("2 needles %s, awl %.1f mm", tools.needle(), tools.awlWidthMm()),
+                        text("%.1f m of %.1f mm thread", new SaddleStitch(seam).metresToCut(), tools.threadMm()))
+                .taking(WorkRate.SEW_STITCHES.minutes(sewn)));
         join(join.name(), join.pieceNames(), glue, "the holes are punched while the leather lies flat");
         work.fixings.put(join.name(), stitch);
         work.after(glue, stitch, "glue holds the holes over one another");
@@ -68,11 +72,11 @@ final class JoinOperations {
             return;
         }
         Operation roughen = work.add(Operation.of(
-                        WorkPhase.JOIN,
-                        OperationKind.ROUGHEN,
+                        JOIN,
+                        ROUGHEN,
                         List.copyOf(pieces),
                         "Roughen the grain where it is glued: "
-                                + AssemblyText.and(faces.stream().distinct().toList()))
+                                + and(faces.stream().distinct().toList()))
                 .with("coarse paper", "grit 80")
                 .taking(2 + 2 * faces.size()));
         for (String piece : pieces) {
@@ -94,47 +98,34 @@ final class JoinOperations {
     private void setHardware(PlacedHardware fastening) {
         List<String> names =
                 fastening.layers().stream().map(Seam.Layer::piece).distinct().toList();
-        String on = AssemblyText.the(names);
+        String on = the(names);
         Operation operation = work.add(
                 switch (fastening.kind()) {
                     case RIVET ->
                         Operation.of(
-                                        WorkPhase.JOIN,
-                                        OperationKind.RIVET,
+                                        JOIN,
+                                        RIVET,
                                         names,
-                                        String.format(
-                                                Locale.ROOT,
+                                        text(
                                                 "Set the %s through %s%s",
                                                 counted(fastening),
                                                 on,
                                                 fastening.covered() ? ", their flat heads inside" : ""))
-                                .with("setter, anvil", AssemblyText.text("through %.1f mm", fastening.stackMm()))
+                                .with("setter, anvil", text("through %.1f mm", fastening.stackMm()))
                                 .noting("Wear glasses.")
                                 .taking(2 + 2.0 * fastening.count());
                     case SNAP ->
                         fastening.setOnTheKnife().isPresent()
                                 ? firstHalf(fastening)
-                                : Operation.of(
-                                                WorkPhase.JOIN,
-                                                OperationKind.RIVET,
-                                                names,
-                                                String.format(Locale.ROOT, "Set the %s in %s", fastening.name(), on))
+                                : Operation.of(JOIN, RIVET, names, text("Set the %s in %s", fastening.name(), on))
                                         .with("snap setter", "")
                                         .taking(5);
                     case EYELET ->
-                        Operation.of(
-                                        WorkPhase.JOIN,
-                                        OperationKind.RIVET,
-                                        names,
-                                        String.format(Locale.ROOT, "Set the %s in %s", counted(fastening), on))
+                        Operation.of(JOIN, RIVET, names, text("Set the %s in %s", counted(fastening), on))
                                 .with("eyelet setter", "")
                                 .taking(2 + 2.0 * fastening.count());
                     case RING ->
-                        Operation.of(
-                                        WorkPhase.JOIN,
-                                        OperationKind.RIVET,
-                                        names,
-                                        String.format(Locale.ROOT, "Put the ring into %s", on))
+                        Operation.of(JOIN, RIVET, names, text("Put the ring into %s", on))
                                 .with("by hand", fastening.hardware().name())
                                 .taking(1);
                 });
@@ -145,14 +136,10 @@ final class JoinOperations {
     private static Operation firstHalf(PlacedHardware snap) {
         Seam.Layer stud = snap.layers().get(snap.layers().size() - 1);
         return Operation.of(
-                        WorkPhase.JOIN,
-                        OperationKind.RIVET,
+                        JOIN,
+                        RIVET,
                         List.of(stud.piece()),
-                        String.format(
-                                Locale.ROOT,
-                                "Set the stud of the %s in the end of the %s that goes under",
-                                snap.name(),
-                                stud.piece()))
+                        text("Set the stud of the %s in the end of the %s that goes under", snap.name(), stud.piece()))
                 .with("snap setter", "")
                 .taking(5);
     }
@@ -209,17 +196,13 @@ final class JoinOperations {
     private void cover(PlacedHardware fastening) {
         String cover = Piece.Kind.RIVET_COVER.words();
         Operation glue = work.add(Operation.of(
-                        WorkPhase.JOIN,
-                        OperationKind.GLUE,
+                        JOIN,
+                        GLUE,
                         List.of(cover),
-                        String.format(
-                                Locale.ROOT,
-                                "Glue the %s over the heads of the %s, its grain to the blade",
-                                cover,
-                                fastening.name()))
+                        text("Glue the %s over the heads of the %s, its grain to the blade", cover, fastening.name()))
                 .with("contact cement", "both faces, all over")
                 .taking(3)
-                .thenWaiting(OperationTimes.CEMENT_DRIES_MIN));
+                .thenWaiting(WaitingTimes.CEMENT_DRIES_MIN));
         work.after(work.prepared(cover), glue, "it is cut and skived first");
         work.after(work.fixing(fastening.name()), glue, "it lies over the heads");
         for (Join join : work.joins) {

@@ -1,5 +1,7 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.AssemblyText.text;
+
 import java.util.List;
 import java.util.Optional;
 import weltwright.geometry.Polyline;
@@ -60,7 +62,7 @@ public record LeatherEdge(
 
     /** What the maker calls it. */
     public String name() {
-        return AssemblyText.text(kind.words, join.orElse(""));
+        return text(kind.words, join.orElse(""));
     }
 
     /** Returns whether it has treatments that must be done before the sheath is assembled. */

@@ -1,8 +1,15 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.AssemblyText.text;
+import static weltwright.assembly.OperationKind.CASE;
+import static weltwright.assembly.OperationKind.FIT;
+import static weltwright.assembly.OperationKind.FORM;
+import static weltwright.assembly.OperationKind.SNAP;
+import static weltwright.assembly.WorkPhase.FINISH;
+import static weltwright.assembly.WorkPhase.SHAPE;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
@@ -40,26 +47,18 @@ final class OperationDraft {
 
     private void formAndFinish(List<Operation> single, List<EdgeOperations.StackEdgeOperations> sewn) {
         List<Operation> before = new ArrayList<>(work.operations);
-        Operation damp = work.add(
-                Operation.of(WorkPhase.SHAPE, OperationKind.CASE, all, "Case the sheath: damp it inside and out")
-                        .with("sponge, water", "")
-                        .noting("Leave it until its colour begins to come back.")
-                        .taking(5)
-                        .thenWaiting(OperationTimes.CASING_MIN));
-        Operation form = work.add(Operation.of(
-                        WorkPhase.SHAPE,
-                        OperationKind.FORM,
-                        all,
-                        "Form the sheath to the knife, take the knife out, let the sheath dry")
-                .with("fingers, bone folder", "")
-                .noting("Edge and point taped, the knife wrapped in film; leave no blade in wet leather.")
-                .taking(15)
-                .thenWaiting(OperationTimes.FORM_DRIES_MIN));
-        Operation fit = work.add(Operation.of(
-                        WorkPhase.SHAPE,
-                        OperationKind.FIT,
-                        all,
-                        "Fit the taped knife: draw it and put it back ten times")
+        Operation damp = work.add(Operation.of(SHAPE, CASE, all, "Case the sheath: damp it inside and out")
+                .with("sponge, water", "")
+                .noting("Leave it until its colour begins to come back.")
+                .taking(5)
+                .thenWaiting(WaitingTimes.CASING_MIN));
+        Operation form = work.add(
+                Operation.of(SHAPE, FORM, all, "Form the sheath to the knife, take the knife out, let the sheath dry")
+                        .with("fingers, bone folder", "")
+                        .noting("Edge and point taped, the knife wrapped in film; leave no blade in wet leather.")
+                        .taking(15)
+                        .thenWaiting(WaitingTimes.FORM_DRIES_MIN));
+        Operation fit = work.add(Operation.of(SHAPE, FIT, all, "Fit the taped knife: draw it and put it back ten times")
                 .with("by hand", "")
                 .noting("Where it binds, damp and press out. Test the hold over a soft surface.")
                 .taking(10));
@@ -79,12 +78,12 @@ final class OperationDraft {
                 .filter(fastening -> fastening.setOnTheKnife().isPresent())
                 .map(snap -> secondHalf(snap, fit))
                 .toList();
-        Operation finish = work.add(
-                Operation.of(WorkPhase.FINISH, OperationKind.FINISH, all, "Oil the sheath, let it soak in, then wax it")
+        Operation finish =
+                work.add(Operation.of(FINISH, OperationKind.FINISH, all, "Oil the sheath, let it soak in, then wax it")
                         .with("oil, wax, cloth", "")
                         .noting("Dry oily rags flat, outdoors.")
                         .taking(15)
-                        .thenWaiting(OperationTimes.OIL_SOAKS_MIN));
+                        .thenWaiting(WaitingTimes.OIL_SOAKS_MIN));
         before.forEach(
                 operation -> work.after(operation, finish, "nothing sticks to oil and wax, nor dyes through them"));
         sewn.forEach(edges -> edges.smooth().forEach(edge -> work.after(edge, finish, "wax closes the edge")));
@@ -97,18 +96,16 @@ final class OperationDraft {
         String strap = snap.layers().get(0).piece();
         String where = work.pattern.sizes().stream()
                 .filter(size -> size.kind() == SheathDimension.Kind.STRAP_ABOVE_THROAT)
-                .map(size -> AssemblyText.text(", its middle %.0f mm above the throat", size.lengthMm()))
+                .map(size -> text(", its middle %.0f mm above the throat", size.lengthMm()))
                 .findFirst()
                 .orElse("");
         Operation cap = work.add(Operation.of(
-                        WorkPhase.FINISH,
-                        OperationKind.SNAP,
+                        FINISH,
+                        SNAP,
                         List.of(strap),
-                        String.format(
-                                Locale.ROOT,
+                        text(
                                 "Knife in: pull the %s round the handle%s. Press its end on the stud, punch at the dent, set the cap",
-                                strap,
-                                where))
+                                strap, where))
                 .with("round punch, snap setter", EdgeToolSizes.inBothUnits(((Fastener) snap.hardware()).punchMm()))
                 .noting("Take the knife out before you strike.")
                 .taking(10));

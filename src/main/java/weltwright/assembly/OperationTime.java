@@ -1,5 +1,7 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.AssemblyText.text;
+
 /**
  * The estimated time of an operation.
  *
@@ -27,7 +29,7 @@ public record OperationTime(int benchMinutes, int waitMinutes) {
     public String inAll() {
         int bench = 15 * Math.round(benchMinutes / 15f);
         int wait = Math.round(waitMinutes / 60f);
-        String waiting = wait < 48 ? wait + " h" : AssemblyText.text("%d days %d h", wait / 24, wait % 24);
+        String waiting = wait < 48 ? wait + " h" : text("%d days %d h", wait / 24, wait % 24);
         return "about " + words(Math.max(15, bench)) + " at the bench, and " + waiting + " of waiting";
     }
 
@@ -37,6 +39,6 @@ public record OperationTime(int benchMinutes, int waitMinutes) {
         if (hours == 0) {
             return rest + " min";
         }
-        return rest == 0 ? hours + " h" : AssemblyText.text("%d h %d min", hours, rest);
+        return rest == 0 ? hours + " h" : text("%d h %d min", hours, rest);
     }
 }

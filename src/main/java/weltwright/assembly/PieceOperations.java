@@ -1,11 +1,22 @@
 package weltwright.assembly;
 
+import static weltwright.assembly.AssemblyText.and;
+import static weltwright.assembly.AssemblyText.text;
+import static weltwright.assembly.AssemblyText.the;
+import static weltwright.assembly.OperationKind.CASE;
+import static weltwright.assembly.OperationKind.CUT;
+import static weltwright.assembly.OperationKind.MARK;
+import static weltwright.assembly.OperationKind.PUNCH;
+import static weltwright.assembly.OperationKind.SKIVE;
+import static weltwright.assembly.WorkPhase.HOLES;
+import static weltwright.assembly.WorkPhase.JOIN;
+import static weltwright.assembly.WorkPhase.PREPARE;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -48,7 +59,7 @@ final class PieceOperations {
     private void cut() {
         Map<String, List<Piece>> leathers = work.pattern.pieces().stream()
                 .collect(Collectors.groupingBy(
-                        piece -> AssemblyText.text("leather of %.1f mm", piece.thicknessMm()),
+                        piece -> text("leather of %.1f mm", piece.thicknessMm()),
                         LinkedHashMap::new,
                         Collectors.toList()));
         leathers.forEach((leather, pieces) -> {
@@ -56,17 +67,17 @@ final class PieceOperations {
                     .mapToDouble(p -> p.count() * p.outline().lengthMm())
                     .sum();
             Operation cut = work.add(Operation.of(
-                            WorkPhase.PREPARE,
-                            OperationKind.CUT,
+                            PREPARE,
+                            CUT,
                             names(pieces),
                             "Cut "
-                                    + AssemblyText.and(pieces.stream()
+                                    + and(pieces.stream()
                                             .map(p -> p.count() == 1
                                                     ? "the " + p.name()
                                                     : p.count() + " of the " + p.name())
                                             .toList()))
                     .with("knife, on a board", leather)
-                    .taking(OperationTimes.cut(mm)));
+                    .taking(WorkRate.CUT_MM.minutes(mm)));
             pieces.forEach(piece -> {
                 work.cuts.put(piece.name(), cut);
                 work.prepared.put(piece.name(), cut);
@@ -79,13 +90,10 @@ final class PieceOperations {
                 .filter(piece -> !lines(List.of(piece)).isEmpty())
                 .toList();
         if (!marked.isEmpty()) {
-            Operation mark = work.add(Operation.of(
-                            WorkPhase.PREPARE,
-                            OperationKind.MARK,
-                            names(marked),
-                            "Mark on the grain side: " + lines(marked))
-                    .with("scratch awl, folder", "")
-                    .taking(3.0 * marked.size()));
+            Operation mark =
+                    work.add(Operation.of(PREPARE, MARK, names(marked), "Mark on the grain side: " + lines(marked))
+                            .with("scratch awl, folder", "")
+                            .taking(3.0 * marked.size()));
             marked.forEach(piece -> next(piece.name(), mark, "the marks go on the cut leather"));
         }
         markForTheFleshSide();
@@ -101,7 +109,7 @@ final class PieceOperations {
                 if (isPunchedFromTheFleshSide(join, i)) {
                     Seam.Layer layer = join.layers().get(i);
                     pieces.add(layer.piece());
-                    rows.add(String.format(Locale.ROOT, "of the %s in the %s", join.name(), where(layer)));
+                    rows.add(text("of the %s in the %s", join.name(), where(layer)));
                     holes += layer.holes().size();
                 }
             }
@@ -110,14 +118,13 @@ final class PieceOperations {
             return;
         }
         Operation prick = work.add(Operation.of(
-                        WorkPhase.PREPARE,
-                        OperationKind.MARK,
+                        PREPARE,
+                        MARK,
                         List.copyOf(pieces),
-                        "Prick the holes " + AssemblyText.and(rows)
-                                + " straight through, so that they show on the flesh side")
+                        "Prick the holes " + and(rows) + " straight through, so that they show on the flesh side")
                 .with("fine awl", "")
                 .noting("Or make no holes there: once glued, pierce them with the awl through those already punched.")
-                .taking(OperationTimes.prick(holes)));
+                .taking(WorkRate.PRICK_HOLES.minutes(holes)));
         pieces.forEach(piece -> next(piece, prick, "the pattern lies on the grain side"));
     }
 
@@ -135,11 +142,7 @@ final class PieceOperations {
         if (has(piece, Mark.Kind.SKIVE)) {
             next(
                     name,
-                    work.add(Operation.of(
-                                    WorkPhase.PREPARE,
-                                    OperationKind.SKIVE,
-                                    List.of(name),
-                                    "Skive the end of the " + name + " to nothing")
+                    work.add(Operation.of(PREPARE, SKIVE, List.of(name), "Skive the end of the " + name + " to nothing")
                             .with("skiving knife", "")
                             .taking(3.0 * piece.count())),
                     "it is skived from the mark on");
@@ -147,11 +150,7 @@ final class PieceOperations {
         if (piece.kind() == Piece.Kind.RIVET_COVER) {
             next(
                     name,
-                    work.add(Operation.of(
-                                    WorkPhase.PREPARE,
-                                    OperationKind.SKIVE,
-                                    List.of(name),
-                                    "Skive the " + name + " thin all round")
+                    work.add(Operation.of(PREPARE, SKIVE, List.of(name), "Skive the " + name + " thin all round")
                             .with("skiving knife", "")
                             .taking(3)),
                     "it is skived once it is cut");
@@ -175,7 +174,7 @@ final class PieceOperations {
         words.put(Mark.Kind.NOTCH, "notches");
         words.put(Mark.Kind.SKIVE, "skiving");
         words.put(Mark.Kind.PLACE, "what is laid on");
-        return AssemblyText.and(words.entrySet().stream()
+        return and(words.entrySet().stream()
                 .filter(entry -> pieces.stream().anyMatch(piece -> has(piece, entry.getKey())))
                 .map(Map.Entry::getValue)
                 .toList());
@@ -206,21 +205,16 @@ final class PieceOperations {
                 punched(
                         piece,
                         work.add(Operation.of(
-                                        WorkPhase.HOLES,
-                                        OperationKind.PUNCH,
+                                        HOLES,
+                                        PUNCH,
                                         List.of(piece.name()),
-                                        String.format(
-                                                Locale.ROOT,
+                                        text(
                                                 "Punch %d holes of the %s in the %s%s%s",
-                                                layer.holes().size(),
-                                                join.name(),
-                                                where(layer),
-                                                side,
-                                                irons))
+                                                layer.holes().size(), join.name(), where(layer), side, irons))
                                 .with(
                                         "pricking iron or chisel",
                                         pitch(join.seam().get().pitchMm()))
-                                .taking(OperationTimes.punch(
+                                .taking(WorkRate.PUNCH_HOLES.minutes(
                                         piece.count() * layer.holes().size()))));
             });
         }
@@ -246,12 +240,9 @@ final class PieceOperations {
                         IronPlacement.Step::teeth,
                         () -> new TreeMap<>(Comparator.reverseOrder()),
                         Collectors.counting()));
-        return AssemblyText.and(settings.entrySet().stream()
-                .map(entry -> String.format(
-                        Locale.ROOT,
-                        "%d teeth %s",
-                        entry.getKey(),
-                        entry.getValue() == 1 ? "once" : entry.getValue() + " times"))
+        return and(settings.entrySet().stream()
+                .map(entry -> text(
+                        "%d teeth %s", entry.getKey(), entry.getValue() == 1 ? "once" : entry.getValue() + " times"))
                 .toList());
     }
 
@@ -280,13 +271,13 @@ final class PieceOperations {
             };
             List<String> names = pieces.keySet().stream().map(Piece::name).toList();
             Operation punch = work.add(Operation.of(
-                            WorkPhase.HOLES,
-                            OperationKind.PUNCH,
+                            HOLES,
+                            PUNCH,
                             names,
                             (count == 1
                                             ? "Punch the " + use + " hole in "
                                             : "Punch the " + count + " " + use + " holes in ")
-                                    + AssemblyText.the(names))
+                                    + the(names))
                     .with("round punch", EdgeToolSizes.inBothUnits(alike.diameterMm()))
                     .taking(1 + count / 2.0));
             pieces.keySet().forEach(piece -> punched(piece, punch));
@@ -302,19 +293,16 @@ final class PieceOperations {
         if (folded.isEmpty()) {
             return;
         }
-        Operation fold = work.add(Operation.of(
-                        WorkPhase.JOIN,
-                        OperationKind.CASE,
-                        folded,
-                        "Case " + AssemblyText.the(folded) + " along the folds, bend round, and let dry so")
-                .with("sponge, water, folder", "")
-                .noting("Cased: damped, and left until its colour begins to come back.")
-                .taking(5.0 * folded.size())
-                .thenWaiting(OperationTimes.FOLD_DRIES_MIN));
+        Operation fold = work.add(
+                Operation.of(JOIN, CASE, folded, "Case " + the(folded) + " along the folds, bend round, and let dry so")
+                        .with("sponge, water, folder", "")
+                        .noting("Cased: damped, and left until its colour begins to come back.")
+                        .taking(5.0 * folded.size())
+                        .thenWaiting(WaitingTimes.FOLD_DRIES_MIN));
         folded.forEach(piece -> work.folds.put(piece, fold));
     }
 
     private static String pitch(double mm) {
-        return AssemblyText.text("%.2f mm (%.1f/in)", mm, 25.4 / mm);
+        return text("%.2f mm (%.1f/in)", mm, 25.4 / mm);
     }
 }
