@@ -1,6 +1,5 @@
 package weltwright.output.card;
 
-import java.awt.Color;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -47,27 +46,27 @@ public final class BenchCard {
     private static final double FOOT_MM = 6;
     private static final double FOOT_SIZE_MM = 2.5;
     private static final double VIEW_HEIGHT_MM = 104;
-    private static final double AIR_MM = 3;
+    private static final double GAP_MM = 3;
     private static final double MM2_IN_CM2 = 100;
     private static final double MM2_IN_SQUARE_FOOT = 304.8 * 304.8;
 
     private final Pattern pattern;
     private final AssemblyPlan plan;
     private final PageHeading heading;
-    private final PdfTypeface lettering;
+    private final PdfTypeface typeface;
     private final PageFrame frame;
     private final double widthMm;
     private final List<List<CardFlow.Placed>> pages;
 
     /** @param frame a page of the card */
-    public BenchCard(PdfTypeface lettering, Pattern pattern, AssemblyPlan plan, PageHeading heading, PageFrame frame) {
+    public BenchCard(PdfTypeface typeface, Pattern pattern, AssemblyPlan plan, PageHeading heading, PageFrame frame) {
         this.pattern = pattern;
         this.plan = plan;
         this.heading = heading;
-        this.lettering = lettering;
+        this.typeface = typeface;
         this.frame = frame;
         this.widthMm = frame.widthMm() - 2 * MARGIN_MM;
-        this.pages = laid(frame.heightMm() - 2 * MARGIN_MM - FOOT_MM);
+        this.pages = layOut(frame.heightMm() - 2 * MARGIN_MM - FOOT_MM);
     }
 
     public int pageCount() {
@@ -79,29 +78,29 @@ public final class BenchCard {
         int before = document.getNumberOfPages();
         double top = frame.heightMm() - MARGIN_MM;
         for (int i = 0; i < pages.size(); i++) {
-            try (PdfCanvas ink = PdfCanvas.onNewPage(document, lettering, frame.widthMm(), frame.heightMm(), scale)) {
+            try (PdfCanvas canvas = PdfCanvas.onNewPage(document, typeface, frame.widthMm(), frame.heightMm(), scale)) {
                 for (CardFlow.Placed placed : pages.get(i)) {
-                    placed.block().draw(ink, lettering, new Point(MARGIN_MM, top - placed.downMm()));
+                    placed.block().draw(canvas, new Point(MARGIN_MM, top - placed.downMm()));
                 }
-                foot(ink, "Bench card, page " + (before + i + 1) + " of " + (before + pages.size()));
+                foot(canvas, "Bench card, page " + (before + i + 1) + " of " + (before + pages.size()));
             }
         }
     }
 
-    private void foot(PdfCanvas ink, String page) throws IOException {
-        double width = lettering.widthMm(page, FOOT_SIZE_MM);
-        ink.write(page, new Point(MARGIN_MM + widthMm - width, MARGIN_MM), 0, FOOT_SIZE_MM, Color.BLACK);
-        String job = lettering.cut(heading.line(), widthMm - width - 10, FOOT_SIZE_MM);
-        ink.write(job, new Point(MARGIN_MM, MARGIN_MM), 0, FOOT_SIZE_MM, Color.BLACK);
+    private void foot(PdfCanvas canvas, String page) throws IOException {
+        double width = typeface.widthMm(page, FOOT_SIZE_MM);
+        canvas.write(page, new Point(MARGIN_MM + widthMm - width, MARGIN_MM), FOOT_SIZE_MM);
+        String job = typeface.cut(heading.line(), widthMm - width - 10, FOOT_SIZE_MM);
+        canvas.write(job, new Point(MARGIN_MM, MARGIN_MM), FOOT_SIZE_MM);
     }
 
     /** In as few pages as can be, and none for the cautions alone; if that goes, with them last and no table parted. */
-    private List<List<CardFlow.Placed>> laid(double heightMm) {
+    private List<List<CardFlow.Placed>> layOut(double heightMm) {
         return Stream.of(
-                        laid(new CardFlow(heightMm, true), false),
-                        laid(new CardFlow(heightMm, true), true),
-                        laid(new CardFlow(heightMm, false), false),
-                        laid(new CardFlow(heightMm, false), true))
+                        layOut(new CardFlow(heightMm, true), false),
+                        layOut(new CardFlow(heightMm, true), true),
+                        layOut(new CardFlow(heightMm, false), false),
+                        layOut(new CardFlow(heightMm, false), true))
                 .min(Comparator.<List<List<CardFlow.Placed>>>comparingInt(List::size)
                         .thenComparing(this::endsWithCautionsAlone))
                 .orElseThrow();
@@ -111,13 +110,13 @@ public final class BenchCard {
         return pages.get(pages.size() - 1).get(0).block().equals(cautions().get(0));
     }
 
-    private List<List<CardFlow.Placed>> laid(CardFlow flow, boolean cautionsBeforeTheWork) {
+    private List<List<CardFlow.Placed>> layOut(CardFlow flow, boolean cautionsBeforeSteps) {
         flow.addTogether(List.of(
-                CardTitle.of(lettering, "Bench card", heading.line() + ". Not to scale.", widthMm),
-                new BlankBlock(AIR_MM),
+                CardTitle.of(typeface, "Bench card", heading.line() + ". Not to scale.", widthMm),
+                new BlankBlock(GAP_MM),
                 overview()));
         if (!heading.notes().isBlank()) {
-            flow.addProse(CardTitle.of(lettering, "Notes", "", widthMm), notes());
+            flow.addProse(CardTitle.of(typeface, "Notes", "", widthMm), notes());
         }
         table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
         table(
@@ -140,12 +139,12 @@ public final class BenchCard {
                         + " Sand between edger and slicker.",
                 edgeColumns(),
                 edges());
-        if (cautionsBeforeTheWork) {
+        if (cautionsBeforeSteps) {
             flow.addTogether(cautions());
         }
         table(flow, "The work, in order", workInAll(), stepColumns(), steps());
         flow.addTogether(checks());
-        if (!cautionsBeforeTheWork) {
+        if (!cautionsBeforeSteps) {
             flow.addTogether(cautions());
         }
         return flow.pages();
@@ -153,21 +152,21 @@ public final class BenchCard {
 
     private void table(CardFlow flow, String title, String below, List<Column> columns, List<CardRow> rows) {
         if (!rows.isEmpty()) {
-            flow.addTable(CardTitle.of(lettering, title, below, widthMm), CardRow.head(lettering, columns), rows);
+            flow.addTable(CardTitle.of(typeface, title, below, widthMm), CardRow.head(typeface, columns), rows);
         }
     }
 
     private CardRow row(List<Column> columns, Kind kind, String... cells) {
-        return CardRow.of(lettering, columns, List.of(cells), kind);
+        return CardRow.of(typeface, columns, List.of(cells), kind);
     }
 
     /** The finished sheath, and its sizes beside it. */
     private PageBlock overview() {
         List<Column> columns = List.of(
-                Column.words("when it is sewn", widthMm * 0.29),
-                Column.numbers("mm", widthMm * 0.10),
-                Column.numbers("in", widthMm * 0.13));
-        List<PageBlock> beside = new ArrayList<>(List.of(CardRow.head(lettering, columns)));
+                Column.text("when it is sewn", widthMm * 0.29),
+                Column.numeric("mm", widthMm * 0.10),
+                Column.numeric("in", widthMm * 0.13));
+        List<PageBlock> beside = new ArrayList<>(List.of(CardRow.head(typeface, columns)));
         pattern.sizes()
                 .forEach(size -> beside.add(row(
                         columns,
@@ -175,9 +174,9 @@ public final class BenchCard {
                         size.name(),
                         number("%.1f", size.lengthMm()),
                         new Length(size.lengthMm()).inSixteenths().replace(" in", ""))));
-        List<Column> one = List.of(Column.words("what to watch for", widthMm * 0.52));
-        beside.add(new BlankBlock(AIR_MM));
-        beside.add(CardRow.head(lettering, one));
+        List<Column> one = List.of(Column.text("what to watch for", widthMm * 0.52));
+        beside.add(new BlankBlock(GAP_MM));
+        beside.add(CardRow.head(typeface, one));
         pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, AdviceWording.line(advice))));
         double left = widthMm * 0.45;
         double height = Math.max(
@@ -191,21 +190,21 @@ public final class BenchCard {
 
     /** Line by line, for people paste whole letters here. */
     private List<CardRow> notes() {
-        List<Column> one = List.of(Column.words("", widthMm));
-        return lettering.wrap(heading.notes(), widthMm, CardRow.SIZE_MM).stream()
+        List<Column> one = List.of(Column.text("", widthMm));
+        return typeface.wrap(heading.notes(), widthMm, CardRow.SIZE_MM).stream()
                 .map(line -> row(one, Kind.PROSE, line))
                 .toList();
     }
 
     private List<Column> pieceColumns() {
         return columns(
-                Column.words("piece", 0.2),
-                Column.numbers("cut", 0.06),
-                Column.numbers("leather, mm", 0.12),
-                Column.numbers("oz", 0.07),
-                Column.numbers("each, cm²", 0.1),
-                Column.numbers("together, cm²", 0.13),
-                Column.words("which side is up", 0.32));
+                Column.text("piece", 0.2),
+                Column.numeric("cut", 0.06),
+                Column.numeric("leather, mm", 0.12),
+                Column.numeric("oz", 0.07),
+                Column.numeric("each, cm²", 0.1),
+                Column.numeric("together, cm²", 0.13),
+                Column.text("which side is up", 0.32));
     }
 
     private List<CardRow> pieces() {
@@ -237,15 +236,15 @@ public final class BenchCard {
 
     private List<Column> threadColumns() {
         return columns(
-                Column.words("seam", 0.17),
-                Column.numbers("stitches", 0.09),
-                Column.numbers("pitch, mm", 0.1),
-                Column.numbers("to the inch", 0.11),
-                Column.numbers("through, mm", 0.12),
-                Column.numbers("thread, m", 0.1),
-                Column.numbers("thick, mm", 0.1),
-                Column.numbers("needles", 0.09),
-                Column.numbers("awl, mm", 0.12));
+                Column.text("seam", 0.17),
+                Column.numeric("stitches", 0.09),
+                Column.numeric("pitch, mm", 0.1),
+                Column.numeric("to the inch", 0.11),
+                Column.numeric("through, mm", 0.12),
+                Column.numeric("thread, m", 0.1),
+                Column.numeric("thick, mm", 0.1),
+                Column.numeric("needles", 0.09),
+                Column.numeric("awl, mm", 0.12));
     }
 
     private List<CardRow> thread() {
@@ -270,11 +269,11 @@ public final class BenchCard {
 
     private List<Column> hardwareColumns() {
         return columns(
-                Column.words("what for", 0.28),
-                Column.numbers("count", 0.1),
-                Column.words("take", 0.34),
-                Column.numbers("punch, mm", 0.14),
-                Column.numbers("through, mm", 0.14));
+                Column.text("what for", 0.28),
+                Column.numeric("count", 0.1),
+                Column.text("take", 0.34),
+                Column.numeric("punch, mm", 0.14),
+                Column.numeric("through, mm", 0.14));
     }
 
     private List<CardRow> hardware() {
@@ -292,7 +291,7 @@ public final class BenchCard {
 
     /** What is wrong with the hardware, called out under its table. */
     private void warnings(CardFlow flow) {
-        List<Column> one = List.of(Column.words("", widthMm));
+        List<Column> one = List.of(Column.text("", widthMm));
         for (HardwareRequirement need : plan.hardware()) {
             need.warnings().forEach(warning -> flow.addTogether(List.of(row(one, Kind.CALLED_OUT, warning))));
         }
@@ -300,10 +299,10 @@ public final class BenchCard {
 
     private List<Column> edgeColumns() {
         return columns(
-                Column.words("edge", 0.3),
-                Column.words("groove, from the edge", 0.24),
-                Column.words("bevel", 0.22),
-                Column.words("burnish", 0.24));
+                Column.text("edge", 0.3),
+                Column.text("groove, from the edge", 0.24),
+                Column.text("bevel", 0.22),
+                Column.text("burnish", 0.24));
     }
 
     /** Stretches of one name and with the same treatments are one row. */
@@ -317,7 +316,7 @@ public final class BenchCard {
                         treatment(edge, OperationKind.BEVEL),
                         treatment(edge, OperationKind.BURNISH)))
                 .distinct()
-                .map(cells -> CardRow.of(lettering, edgeColumns(), cells, Kind.CALLED_OUT))
+                .map(cells -> CardRow.of(typeface, edgeColumns(), cells, Kind.CALLED_OUT))
                 .toList();
     }
 
@@ -340,13 +339,13 @@ public final class BenchCard {
 
     private List<Column> stepColumns() {
         return columns(
-                Column.words("", 0.033),
-                Column.numbers("", 0.043),
-                Column.words("what", 0.424),
-                Column.words("with", 0.175),
-                Column.words("size", 0.175),
-                Column.numbers("time", 0.075),
-                Column.numbers("wait", 0.075));
+                Column.text("", 0.033),
+                Column.numeric("", 0.043),
+                Column.text("what", 0.424),
+                Column.text("with", 0.175),
+                Column.text("size", 0.175),
+                Column.numeric("time", 0.075),
+                Column.numeric("wait", 0.075));
     }
 
     private List<CardRow> steps() {
@@ -356,7 +355,7 @@ public final class BenchCard {
         for (Operation operation : plan.order().operations()) {
             if (operation.phase() != phase) {
                 phase = operation.phase();
-                rows.add(row(columns(Column.words("", 1)), Kind.PART, phase.words()));
+                rows.add(row(columns(Column.text("", 1)), Kind.PART, phase.words()));
             }
             number++;
             rows.add(row(
@@ -369,31 +368,31 @@ public final class BenchCard {
                             operation.size(),
                             operation.time().benchWords(),
                             operation.time().waitWords())
-                    .noting(lettering, operation.note(), 2));
+                    .withNote(typeface, operation.note(), 2));
         }
         return rows;
     }
 
     private List<PageBlock> checks() {
         List<PageBlock> blocks = new ArrayList<>(
-                List.of(CardTitle.of(lettering, "Last check", "Before the sheath is handed over.", widthMm)));
-        List<Column> columns = columns(Column.words("", 0.033), Column.words("", 0.967));
+                List.of(CardTitle.of(typeface, "Last check", "Before the sheath is handed over.", widthMm)));
+        List<Column> columns = columns(Column.text("", 0.033), Column.text("", 0.967));
         plan.finalChecks().forEach(check -> blocks.add(row(columns, Kind.PLAIN, "□", check)));
         return blocks;
     }
 
     private List<PageBlock> cautions() {
-        List<PageBlock> blocks = new ArrayList<>(List.of(CardTitle.of(lettering, "Take care", "", widthMm)));
-        List<Column> one = List.of(Column.words("", widthMm));
-        blocks.add(new BlankBlock(AIR_MM / 2));
+        List<PageBlock> blocks = new ArrayList<>(List.of(CardTitle.of(typeface, "Take care", "", widthMm)));
+        List<Column> one = List.of(Column.text("", widthMm));
+        blocks.add(new BlankBlock(GAP_MM / 2));
         SafetyCautions.WHOLE.forEach(caution -> blocks.add(row(one, Kind.PLAIN, caution)));
         return blocks;
     }
 
     /** Columns whose widths are given as shares of the card's. */
-    private List<Column> columns(Column... shares) {
-        return List.of(shares).stream()
-                .map(share -> new Column(share.name(), share.widthMm() * widthMm, share.numbers()))
+    private List<Column> columns(Column... fractions) {
+        return List.of(fractions).stream()
+                .map(column -> new Column(column.name(), column.widthMm() * widthMm, column.numeric()))
                 .toList();
     }
 

@@ -164,8 +164,8 @@ record FinishedSheath(
         Point wanted = upon.get(upon.size() - 1).minus(upon.get(0));
         double angle = Math.atan2(chord.cross(wanted), chord.dot(wanted));
         Point turned = new RigidMotion(angle, new Point(0, 0)).rotate(first);
-        RigidMotion laid = new RigidMotion(angle, upon.get(0).minus(turned));
-        return p -> laid.apply(turn.apply(p));
+        RigidMotion placement = new RigidMotion(angle, upon.get(0).minus(turned));
+        return p -> placement.apply(turn.apply(p));
     }
 
     static Point mirrored(Point p) {

@@ -51,18 +51,18 @@ record FinishedStraps(List<Polyline> behind, Optional<RoundHandle> round) {
             if (on.piece().equals(rear.piece())
                     && !end.piece().equals(rear.piece())
                     && on.holes().size() > 1) {
-                UnaryOperator<Point> laid = laid(end.holes(), on.holes());
+                UnaryOperator<Point> placement = motion(end.holes(), on.holes());
                 Piece strap = FinishedSheath.piece(pattern, end);
-                hanging(pattern, strap, laid).forEach(behind::add);
+                hanging(pattern, strap, placement).forEach(behind::add);
                 behind.add(
-                        FinishedSheath.sewnPart(strap, end.holes()).boundary().map(laid));
+                        FinishedSheath.sewnPart(strap, end.holes()).boundary().map(placement));
             }
         });
         return new FinishedStraps(List.copyOf(behind), round(pattern));
     }
 
     /** The ring in the fold of a strap, and the leg of the other strap that hangs in it, up to its next fold. */
-    private static List<Polyline> hanging(Pattern pattern, Piece strap, UnaryOperator<Point> laid) {
+    private static List<Polyline> hanging(Pattern pattern, Piece strap, UnaryOperator<Point> placement) {
         Optional<PlacedHardware> in = pattern.fastenings().stream()
                 .filter(fastening -> fastening.kind() == Hardware.Kind.RING)
                 .filter(fastening -> fastening.layers().get(0).piece().equals(strap.name()))
@@ -78,7 +78,7 @@ record FinishedStraps(List<Polyline> behind, Optional<RoundHandle> round) {
                 .findFirst()
                 .orElseThrow();
         Piece hung = FinishedSheath.piece(pattern, leg);
-        Polyline fold = foldNextTo(strap, strap.holes().get(0).centre()).map(laid);
+        Polyline fold = foldNextTo(strap, strap.holes().get(0).centre()).map(placement);
         Polyline legFold = foldNextTo(hung, leg.holes().get(leg.holes().size() - 1));
         Point legUp = leg.holes().get(0).minus(leg.holes().get(leg.holes().size() - 1));
         // The straps hang in the ring opposite each other. On a piece as it is laid before the maker, up is where the
@@ -154,16 +154,16 @@ record FinishedStraps(List<Polyline> behind, Optional<RoundHandle> round) {
     }
 
     /** Lays holes on others by the first and the last of them; as in a mirror where they come nearer so. */
-    private static UnaryOperator<Point> laid(List<Point> holes, List<Point> on) {
+    private static UnaryOperator<Point> motion(List<Point> holes, List<Point> on) {
         UnaryOperator<Point> straight = FinishedSheath.moved(holes, on, p -> p);
         UnaryOperator<Point> turned = FinishedSheath.moved(holes, on, FinishedSheath::mirrored);
         return off(holes, on, straight) <= off(holes, on, turned) ? straight : turned;
     }
 
-    private static double off(List<Point> holes, List<Point> on, UnaryOperator<Point> laid) {
+    private static double off(List<Point> holes, List<Point> on, UnaryOperator<Point> placement) {
         double sum = 0;
         for (int i = 0; i < holes.size(); i++) {
-            sum += laid.apply(holes.get(i)).distance(on.get(i));
+            sum += placement.apply(holes.get(i)).distance(on.get(i));
         }
         return sum;
     }

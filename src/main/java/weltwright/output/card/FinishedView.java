@@ -10,7 +10,6 @@ import weltwright.output.pdf.Label;
 import weltwright.output.pdf.LineStroke;
 import weltwright.output.pdf.PageBlock;
 import weltwright.output.pdf.PdfCanvas;
-import weltwright.output.pdf.PdfTypeface;
 
 /**
  * The finished sheath with its main sizes and the knife in it, what is hidden of that dashed; as large as there is
@@ -40,7 +39,7 @@ record FinishedView(FinishedSheath shape, double widthMm, double heightMm) imple
     private static final LineStroke DIMENSION = LineStroke.unbroken(0.12, Color.BLACK);
 
     @Override
-    public void draw(PdfCanvas ink, PdfTypeface lettering, Point upperLeft) throws IOException {
+    public void draw(PdfCanvas canvas, Point upperLeft) throws IOException {
         Envelope box = shape.extentWithKnife();
         double scale = Math.min(
                 1,
@@ -50,20 +49,20 @@ record FinishedView(FinishedSheath shape, double widthMm, double heightMm) imple
         Placing on = new Placing(box, scale, new Point(left, top));
 
         for (Polyline behind : shape.behind()) {
-            ink.fill(UNDER, List.of(on.line(behind)));
-            ink.draw(BEHIND, on.line(behind));
+            canvas.fill(UNDER, List.of(on.line(behind)));
+            canvas.draw(BEHIND, on.line(behind));
         }
-        ink.fill(STEEL, List.of(on.line(shape.knife())));
-        ink.draw(BEHIND, on.line(shape.knife()));
-        ink.fill(Color.WHITE, List.of(on.line(shape.face())));
+        canvas.fill(STEEL, List.of(on.line(shape.knife())));
+        canvas.draw(BEHIND, on.line(shape.knife()));
+        canvas.fill(Color.WHITE, List.of(on.line(shape.face())));
         for (Polyline hidden : shape.hidden()) {
-            ink.draw(HIDDEN, on.line(hidden));
+            canvas.draw(HIDDEN, on.line(hidden));
         }
-        ink.draw(OUTLINE, on.line(shape.face()));
-        ink.draw(STITCH, on.line(shape.stitches()));
+        canvas.draw(OUTLINE, on.line(shape.face()));
+        canvas.draw(STITCH, on.line(shape.stitches()));
         for (Polyline before : shape.before()) {
-            ink.fill(Color.WHITE, List.of(on.line(before)));
-            ink.draw(OUTLINE, on.line(before));
+            canvas.fill(Color.WHITE, List.of(on.line(before)));
+            canvas.draw(OUTLINE, on.line(before));
         }
 
         Envelope face = shape.face().lineString().getEnvelopeInternal();
@@ -71,19 +70,12 @@ record FinishedView(FinishedSheath shape, double widthMm, double heightMm) imple
         Point upperRight = on.point(new Point(face.getMaxX(), face.getMaxY()));
         double low = lowerLeft.y() - FROM_SHAPE_MM;
         double before = lowerLeft.x() - FROM_SHAPE_MM;
-        dimension(ink, lettering, new Point(lowerLeft.x(), low), new Point(upperRight.x(), low), shape.widthMm(), -1);
-        dimension(
-                ink,
-                lettering,
-                new Point(before, lowerLeft.y()),
-                new Point(before, upperRight.y()),
-                shape.lengthMm(),
-                1);
+        dimension(canvas, new Point(lowerLeft.x(), low), new Point(upperRight.x(), low), shape.widthMm(), -1);
+        dimension(canvas, new Point(before, lowerLeft.y()), new Point(before, upperRight.y()), shape.lengthMm(), 1);
         if (Math.abs(shape.extent().getHeight() - shape.withLoopMm()) < DRAWN_WITHIN_MM) {
             double beyond = upperRight.x() + FROM_SHAPE_MM;
             dimension(
-                    ink,
-                    lettering,
+                    canvas,
                     new Point(beyond, lowerLeft.y()),
                     new Point(
                             beyond,
@@ -94,22 +86,22 @@ record FinishedView(FinishedSheath shape, double widthMm, double heightMm) imple
     }
 
     /** A line with arrows at both ends and its length beside it, on its left where {@code side} is 1. */
-    private static void dimension(PdfCanvas ink, PdfTypeface lettering, Point from, Point to, double lengthMm, int side)
+    private static void dimension(PdfCanvas canvas, Point from, Point to, double lengthMm, int side)
             throws IOException {
-        ink.draw(DIMENSION, from, to);
+        canvas.draw(DIMENSION, from, to);
         Point along = to.minus(from).unit();
         for (Point[] end : new Point[][] {{from, along}, {to, along.times(-1)}}) {
             Point in = end[0].plus(end[1].times(ARROW_MM));
             Point half = end[1].left().times(ARROW_MM / 4);
-            ink.fill(Color.BLACK, List.of(Polyline.closed(List.of(end[0], in.plus(half), in.minus(half)))));
+            canvas.fill(Color.BLACK, List.of(Polyline.closed(List.of(end[0], in.plus(half), in.minus(half)))));
             Point tick = end[1].left().times(ARROW_MM);
-            ink.draw(DIMENSION, end[0].minus(tick), end[0].plus(tick));
+            canvas.draw(DIMENSION, end[0].minus(tick), end[0].plus(tick));
         }
         double off = SIZE_MM * 0.75;
         Point middle = from.towards(to, 0.5).plus(along.left().times(side * off));
         double angle = Label.readable(Math.atan2(along.y(), along.x()));
-        Label.of(lettering, List.of(Math.round(lengthMm) + "\u00a0mm"), SIZE_MM, middle, angle)
-                .draw(ink, lettering);
+        Label.of(canvas.typeface(), List.of(Math.round(lengthMm) + "\u00a0mm"), SIZE_MM, middle, angle)
+                .draw(canvas);
     }
 
     /** Where the shape stands on the page. */

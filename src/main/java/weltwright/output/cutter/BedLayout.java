@@ -20,7 +20,7 @@ import weltwright.geometry.RigidMotion;
 import weltwright.output.PageHeading;
 import weltwright.output.ShapePacking;
 import weltwright.output.cutter.CutElement.Chain;
-import weltwright.output.cutter.CutElement.Words;
+import weltwright.output.cutter.CutElement.Text;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
@@ -89,18 +89,18 @@ final class BedLayout {
 
     /** On the first bed that has room for it, or on a new one; or nowhere. */
     private boolean place(ToPlace piece, List<Double> directions, List<Filling> beds, double leatherMm) {
-        if (beds.stream().anyMatch(each -> each.takes(piece, directions))) {
+        if (beds.stream().anyMatch(each -> each.place(piece, directions))) {
             return true;
         }
         Filling next = new Filling(leatherMm, bed.widthMm(), bed.heightMm());
-        return next.takes(piece, directions) && beds.add(next);
+        return next.place(piece, directions) && beds.add(next);
     }
 
     private Filling largeEnough(double leatherMm, ToPlace piece) {
-        Spot spot = piece.turned(piece.along().get(0));
-        Envelope needs = spot.footprint().getEnvelopeInternal();
+        TurnedPiece turned = piece.turned(piece.along().get(0));
+        Envelope needs = turned.footprint().getEnvelopeInternal();
         Filling large = new Filling(leatherMm, needs.getWidth() + GAP_MM + 1, needs.getHeight() + GAP_MM + 1);
-        if (!large.takes(piece, piece.along())) {
+        if (!large.place(piece, piece.along())) {
             throw new IllegalStateException(piece.id() + " finds no room on a bed of its own size");
         }
         advice.add(String.format(
@@ -118,13 +118,13 @@ final class BedLayout {
         List<ToPlace> copies = new ArrayList<>();
         for (int i = 1; i <= piece.count(); i++) {
             String name = piece.count() == 1 ? piece.name() : piece.name() + " " + i;
-            String words = String.format(
+            String text = String.format(
                     Locale.ROOT,
                     "%s%s, %.1f mm",
                     piece.name(),
                     piece.count() == 1 ? "" : " " + i + " of " + piece.count(),
                     piece.thicknessMm());
-            copies.add(new ToPlace(id(name), words, elements, along));
+            copies.add(new ToPlace(id(name), text, elements, along));
         }
         return copies;
     }
@@ -183,7 +183,7 @@ final class BedLayout {
      * @param elements in a frame of its own
      * @param alongRad how far it is best turned, counter-clockwise
      */
-    private record ToPlace(String id, String words, List<CutElement> elements, double alongRad) {
+    private record ToPlace(String id, String text, List<CutElement> elements, double alongRad) {
         List<Double> along() {
             return List.of(alongRad, alongRad + Math.PI);
         }
@@ -198,21 +198,21 @@ final class BedLayout {
         }
 
         /** Turned, with its name below it. */
-        Spot turned(double direction) {
+        TurnedPiece turned(double direction) {
             RigidMotion turn = new RigidMotion(direction, new Point(0, 0));
             List<CutElement> all = new ArrayList<>();
             elements.forEach(element -> all.add(element.moved(turn::apply)));
             Geometry outline = ((Chain) all.get(0).shape()).line().polygon();
             Envelope box = outline.getEnvelopeInternal();
             Point from = new Point(box.getMinX(), box.getMinY() - CAPITAL_MM - GAP_MM / 2);
-            all.add(new CutElement(CutLayer.TEXT, new Words(words, from, CAPITAL_MM), ""));
+            all.add(new CutElement(CutLayer.TEXT, new Text(text, from, CAPITAL_MM), ""));
             Geometry name = outline.getFactory()
                     .toGeometry(new Envelope(
-                            from.x(), from.x() + widthMm(words), from.y() - CAPITAL_MM / 3, from.y() + CAPITAL_MM));
+                            from.x(), from.x() + widthMm(text), from.y() - CAPITAL_MM / 3, from.y() + CAPITAL_MM));
             // Half of the gap belongs to each of two neighbours; corners are simplified on the outside only.
             Geometry room = OverlayNGRobust.union(
                     List.of(TopologyPreservingSimplifier.simplify(outline.buffer(GAP_MM / 2 + 0.1), 0.1), name));
-            return new Spot(all, room);
+            return new TurnedPiece(all, room);
         }
     }
 
@@ -221,7 +221,7 @@ final class BedLayout {
      *
      * @param footprint what it needs of the bed
      */
-    private record Spot(List<CutElement> elements, Geometry footprint) {}
+    private record TurnedPiece(List<CutElement> elements, Geometry footprint) {}
 
     /** A bed and what lies on it. */
     private final class Filling {
@@ -235,29 +235,29 @@ final class BedLayout {
             this.leatherMm = leatherMm;
             width = widthMm;
             height = heightMm;
-            double rim = GAP_MM / 2;
+            double inset = GAP_MM / 2;
             free = Polyline.closed(List.of(
-                            new Point(rim, rim),
-                            new Point(widthMm - rim, rim),
-                            new Point(widthMm - rim, heightMm - rim),
-                            new Point(rim, heightMm - rim)))
+                            new Point(inset, inset),
+                            new Point(widthMm - inset, inset),
+                            new Point(widthMm - inset, heightMm - inset),
+                            new Point(inset, heightMm - inset)))
                     .polygon();
         }
 
-        boolean takes(ToPlace piece, List<Double> directions) {
+        boolean place(ToPlace piece, List<Double> directions) {
             for (double direction : directions) {
-                Spot spot = piece.turned(direction);
-                Optional<RigidMotion> found = ShapePacking.find(spot.footprint(), free, List.of(0.0));
+                TurnedPiece turned = piece.turned(direction);
+                Optional<RigidMotion> found = ShapePacking.find(turned.footprint(), free, List.of(0.0));
                 if (found.isPresent()) {
                     RigidMotion place = found.get();
                     pieces.add(new CutPiece(
                             piece.id(),
-                            piece.words(),
-                            spot.elements().stream()
+                            piece.text(),
+                            turned.elements().stream()
                                     .map(element -> element.moved(place::apply))
                                     .toList()));
                     free = OverlayNGRobust.overlay(
-                            free, ShapePacking.moved(spot.footprint(), place), OverlayNG.DIFFERENCE);
+                            free, ShapePacking.moved(turned.footprint(), place), OverlayNG.DIFFERENCE);
                     return true;
                 }
             }
@@ -291,8 +291,8 @@ final class BedLayout {
                     notes.stream().map(note -> note.moved(shift::plus)).toList());
         }
 
-        private CutElement note(double aboveMm, String words) {
-            return new CutElement(CutLayer.TEXT, new Words(words, new Point(0, height + aboveMm), CAPITAL_MM), "");
+        private CutElement note(double aboveMm, String text) {
+            return new CutElement(CutLayer.TEXT, new Text(text, new Point(0, height + aboveMm), CAPITAL_MM), "");
         }
     }
 }

@@ -14,8 +14,8 @@ import weltwright.geometry.Polyline;
 public record CutElement(CutLayer layer, Shape shape, String label) {
 
     /** A shape that cutting machines support. */
-    public sealed interface Shape permits Chain, Circle, Words {
-        /** The same where a motion of the plane puts it; words stay level. */
+    public sealed interface Shape permits Chain, Circle, Text {
+        /** The same where a motion of the plane puts it; text stays level. */
         Shape moved(UnaryOperator<Point> motion);
     }
 
@@ -36,15 +36,15 @@ public record CutElement(CutLayer layer, Shape shape, String label) {
     }
 
     /**
-     * A level line of words.
+     * A level line of text.
      *
      * @param from where its base line begins
      * @param capitalMm the height of its capitals
      */
-    public record Words(String text, Point from, double capitalMm) implements Shape {
+    public record Text(String text, Point from, double capitalMm) implements Shape {
         @Override
-        public Words moved(UnaryOperator<Point> motion) {
-            return new Words(text, motion.apply(from), capitalMm);
+        public Text moved(UnaryOperator<Point> motion) {
+            return new Text(text, motion.apply(from), capitalMm);
         }
     }
 

@@ -13,13 +13,13 @@ import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.output.cutter.CutElement.Chain;
 import weltwright.output.cutter.CutElement.Circle;
-import weltwright.output.cutter.CutElement.Words;
+import weltwright.output.cutter.CutElement.Text;
 
 /**
  * A cut plan as an ASCII DXF of release 12 (AC1009), the one that every machine reads; in millimetres.
  *
  * <p>The layers are those of the SVG, in capitals; one for the side of the leather that lies down is switched off,
- * which a negative colour says. Lines are POLYLINEs, holes CIRCLEs, words TEXTs, and there is nothing else. Release 12
+ * which a negative colour says. Lines are POLYLINEs, holes CIRCLEs, text TEXTs, and there is nothing else. Release 12
  * has no header variable for units: it says that they are metric ($MEASUREMENT) and, for later readers, mm ($INSUNITS),
  * and a comment says so in words. Group codes as in Autodesk's "DXF Reference".
  */
@@ -147,11 +147,11 @@ public final class CutterDxf {
             start("CIRCLE", layer);
             point(10, circle.centre());
             group(40, circle.radiusMm());
-        } else if (shape instanceof Words words) {
+        } else if (shape instanceof Text text) {
             start("TEXT", layer);
-            point(10, words.from());
-            group(40, words.capitalMm());
-            group(1, text(words.text()));
+            point(10, text.from());
+            group(40, text.capitalMm());
+            group(1, text(text.text()));
         }
     }
 
@@ -213,10 +213,10 @@ public final class CutterDxf {
      * On one line; letters that the file's own do not have as "\U+2600", as later releases take them; %% begins a
      * symbol.
      */
-    private static String text(String words) {
+    private static String text(String content) {
         CharsetEncoder known = LETTERS.newEncoder();
         StringBuilder text = new StringBuilder();
-        for (char c : words.replace("%%", "%").toCharArray()) {
+        for (char c : content.replace("%%", "%").toCharArray()) {
             String letter = Character.isISOControl(c)
                     ? " "
                     : known.canEncode(c) ? String.valueOf(c) : String.format(Locale.ROOT, "\\U+%04X", (int) c);

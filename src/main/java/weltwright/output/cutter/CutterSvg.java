@@ -14,7 +14,7 @@ import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.output.cutter.CutElement.Chain;
 import weltwright.output.cutter.CutElement.Circle;
-import weltwright.output.cutter.CutElement.Words;
+import weltwright.output.cutter.CutElement.Text;
 
 /**
  * A cut plan as plain SVG 1.1, whose user unit is the millimetre.
@@ -81,12 +81,12 @@ public final class CutterSvg {
         }
 
         private void layer(CutLayer layer) throws XMLStreamException {
-            boolean words = layer == CutLayer.TEXT;
+            boolean isText = layer == CutLayer.TEXT;
             xml.writeStartElement(SVG, "g");
             xml.writeAttribute("id", layer.id());
-            xml.writeAttribute("fill", words ? layer.svgColour() : "none");
-            xml.writeAttribute("stroke", words ? "none" : layer.svgColour());
-            if (words) {
+            xml.writeAttribute("fill", isText ? layer.svgColour() : "none");
+            xml.writeAttribute("stroke", isText ? "none" : layer.svgColour());
+            if (isText) {
                 xml.writeAttribute("font-family", "sans-serif");
             } else {
                 xml.writeAttribute("stroke-width", number(HAIRLINE_MM));
@@ -133,12 +133,12 @@ public final class CutterSvg {
                 xml.writeAttribute("cx", x(circle.centre()));
                 xml.writeAttribute("cy", y(circle.centre()));
                 xml.writeAttribute("r", number(circle.radiusMm()));
-            } else if (shape instanceof Words words) {
+            } else if (shape instanceof Text text) {
                 start("text", id);
-                xml.writeAttribute("x", x(words.from()));
-                xml.writeAttribute("y", y(words.from()));
-                xml.writeAttribute("font-size", number(words.capitalMm() * SIZE_OVER_CAPITAL));
-                xml.writeCharacters(allowedInXml(words.text()));
+                xml.writeAttribute("x", x(text.from()));
+                xml.writeAttribute("y", y(text.from()));
+                xml.writeAttribute("font-size", number(text.capitalMm() * SIZE_OVER_CAPITAL));
+                xml.writeCharacters(allowedInXml(text.text()));
             }
             if (!element.label().isBlank()) {
                 text("title", element.label());
@@ -153,9 +153,9 @@ public final class CutterSvg {
             }
         }
 
-        private void text(String element, String words) throws XMLStreamException {
+        private void text(String element, String text) throws XMLStreamException {
             xml.writeStartElement(SVG, element);
-            xml.writeCharacters(allowedInXml(words));
+            xml.writeCharacters(allowedInXml(text));
             xml.writeEndElement();
         }
 
@@ -170,9 +170,9 @@ public final class CutterSvg {
     }
 
     /** Without the characters that XML 1.0 has no way to write (its production 2, Char). */
-    private static String allowedInXml(String words) {
+    private static String allowedInXml(String text) {
         StringBuilder allowed = new StringBuilder();
-        words.codePoints()
+        text.codePoints()
                 .filter(c -> c == '\t'
                         || c == '\n'
                         || c == '\r'

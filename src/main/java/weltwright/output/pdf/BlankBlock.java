@@ -11,5 +11,5 @@ public record BlankBlock(double heightMm) implements PageBlock {
     }
 
     @Override
-    public void draw(PdfCanvas ink, PdfTypeface lettering, Point upperLeft) {}
+    public void draw(PdfCanvas canvas, Point upperLeft) {}
 }

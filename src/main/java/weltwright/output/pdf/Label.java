@@ -8,7 +8,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
 
 /**
- * A few lines of words in a box that may be turned.
+ * A few lines of text in a box that may be turned.
  *
  * @param lines printable, from the top
  * @param sizeMm of the letters
@@ -19,12 +19,12 @@ import weltwright.geometry.RigidMotion;
  */
 public record Label(List<String> lines, double sizeMm, Point centre, double angleRad, double widthMm, boolean ringed) {
     private static final double RING = 1.5;
-    private static final LineStroke RING_PEN = LineStroke.unbroken(0.15, Color.BLACK);
+    private static final LineStroke RING_STROKE = LineStroke.unbroken(0.15, Color.BLACK);
 
-    public static Label of(PdfTypeface lettering, List<String> lines, double sizeMm, Point centre, double angleRad) {
-        List<String> printable = lines.stream().map(lettering::printable).toList();
+    public static Label of(PdfTypeface typeface, List<String> lines, double sizeMm, Point centre, double angleRad) {
+        List<String> printable = lines.stream().map(typeface::printable).toList();
         double width = printable.stream()
-                .mapToDouble(line -> lettering.widthMm(line, sizeMm))
+                .mapToDouble(line -> typeface.widthMm(line, sizeMm))
                 .max()
                 .orElse(0);
         return new Label(printable, sizeMm, centre, angleRad, width, false);
@@ -35,7 +35,7 @@ public record Label(List<String> lines, double sizeMm, Point centre, double angl
         return new Label(lines, sizeMm, centre, angleRad, RING * sizeMm, true);
     }
 
-    /** The same on another spot. */
+    /** Returns the label with another centre. */
     Label movedTo(Point other) {
         return new Label(lines, sizeMm, other, angleRad, widthMm, ringed);
     }
@@ -52,7 +52,10 @@ public record Label(List<String> lines, double sizeMm, Point centre, double angl
         return PdfCanvas.box(half.times(-1), half).map(turned::apply).polygon();
     }
 
-    /** The same where a sheet of pieces puts it: kept on the same spot, and turned on so that it is not upside down. */
+    /**
+     * Returns the label where a page puts its piece: at the same place of it, and turned on so that it is not upside
+     * down.
+     */
     public Label placed(RigidMotion placement) {
         return new Label(
                 lines, sizeMm, placement.apply(centre), readable(angleRad + placement.angleRad()), widthMm, ringed);
@@ -67,16 +70,16 @@ public record Label(List<String> lines, double sizeMm, Point centre, double angl
         return angleRad - turn * Math.PI;
     }
 
-    public void draw(PdfCanvas ink, PdfTypeface lettering) throws IOException {
+    public void draw(PdfCanvas canvas) throws IOException {
         RigidMotion turned = new RigidMotion(angleRad, centre);
         double base = ringed ? -sizeMm * PdfTypeface.CAPITAL / 2 : heightMm() / 2 - sizeMm * PdfTypeface.CAPITAL;
         if (ringed) {
-            ink.circle(RING_PEN, centre, widthMm / 2);
+            canvas.circle(RING_STROKE, centre, widthMm / 2);
         }
         for (int i = 0; i < lines.size(); i++) {
-            double width = lettering.widthMm(lines.get(i), sizeMm);
+            double width = canvas.typeface().widthMm(lines.get(i), sizeMm);
             Point from = turned.apply(new Point(-width / 2, base - i * sizeMm * PdfTypeface.LINE));
-            ink.write(lines.get(i), from, angleRad, sizeMm, Color.BLACK);
+            canvas.write(lines.get(i), from, angleRad, sizeMm, Color.BLACK);
         }
     }
 }

@@ -50,15 +50,15 @@ public final class LabelPlacement {
     /** Level and upright first; all of them read from the left or from below. */
     private static final double[] NAME_DIRECTIONS = {0, 90, 45, -44, 15, 30, 60, 75, -15, -30};
 
-    private final PdfTypeface lettering;
+    private final PdfTypeface typeface;
     private final Polygon piece;
     private final PreparedGeometry inside;
     private final IndexedFacetDistance distance;
     private final STRtree index = new STRtree();
-    private final List<Polygon> taken = new ArrayList<>();
+    private final List<Polygon> reserved = new ArrayList<>();
 
-    public LabelPlacement(PdfTypeface lettering, Polygon piece, List<Polyline> drawn) {
-        this.lettering = lettering;
+    public LabelPlacement(PdfTypeface typeface, Polygon piece, List<Polyline> drawn) {
+        this.typeface = typeface;
         this.piece = piece;
         this.inside = PreparedGeometryFactory.prepare(piece);
         List<LineString> lines = drawn.stream().map(Polyline::lineString).toList();
@@ -74,52 +74,53 @@ public final class LabelPlacement {
     }
 
     /** The name of the piece: on several lines, or on two where these alone find room. */
-    public Label name(List<String> words) {
-        List<String> twoLines = twoLines(words);
-        List<Spot> spots = spotsInside();
+    public Label name(List<String> nameLines) {
+        List<String> twoLines = twoLines(nameLines);
+        List<Candidate> candidates = candidatesInside();
         for (double size : NAME_SIZES_MM) {
-            for (List<String> text : List.of(words, twoLines)) {
-                Optional<Label> best = roomiest(text, size, spots);
+            for (List<String> lines : List.of(nameLines, twoLines)) {
+                Optional<Label> best = roomiest(lines, size, candidates);
                 if (best.isPresent()) {
-                    return take(best.get());
+                    return reserve(best.get());
                 }
             }
         }
-        return take(beside(words, piece));
+        return reserve(beside(nameLines, piece));
     }
 
-    private static List<String> twoLines(List<String> words) {
-        int half = (words.size() + 1) / 2;
-        return Stream.of(words.subList(0, half), words.subList(half, words.size()))
+    private static List<String> twoLines(List<String> nameLines) {
+        int half = (nameLines.size() + 1) / 2;
+        return Stream.of(nameLines.subList(0, half), nameLines.subList(half, nameLines.size()))
                 .filter(some -> !some.isEmpty())
                 .map(some -> String.join(" · ", some))
                 .toList();
     }
 
     /**
-     * The label of an area of the piece: in it, on as few lines as find room; else along its rim.
+     * The label of an area of the piece: in it, on as few lines as find room; else along its outline.
      *
-     * @param rim from end to end, open where the area reaches another line
+     * @param outline from end to end, open where the area reaches another line
      */
-    public Label in(Polyline rim, String words) {
-        Polygon area = JTS.createPolygon(closed(rim.lineString().getCoordinates()));
+    public Label in(Polyline outline, String text) {
+        Polygon area = JTS.createPolygon(closed(outline.lineString().getCoordinates()));
         PreparedGeometry within = PreparedGeometryFactory.prepare(area);
-        List<Spot> spots = spotsInside().stream()
-                .filter(spot -> within.covers(JTS.createPoint(spot.at().coordinate())))
+        List<Candidate> candidates = candidatesInside().stream()
+                .filter(candidate ->
+                        within.covers(JTS.createPoint(candidate.at().coordinate())))
                 .toList();
-        Point along = rim.at(1).minus(rim.at(0)).unit();
-        for (List<String> text : List.of(List.of(words), halved(words), List.of(words.split(" ")))) {
+        Point along = outline.at(1).minus(outline.at(0)).unit();
+        for (List<String> lines : List.of(List.of(text), halved(text), List.of(text.split(" ")))) {
             for (Point direction : List.of(along, along.left())) {
                 double angle = Label.readable(Math.atan2(direction.y(), direction.x()));
-                for (Spot spot : spots) {
-                    Label trial = Label.of(lettering, text, MARK_SIZE_MM, spot.at(), angle);
+                for (Candidate candidate : candidates) {
+                    Label trial = Label.of(typeface, lines, MARK_SIZE_MM, candidate.at(), angle);
                     if (within.covers(trial.box()) && isFree(trial)) {
-                        return take(trial);
+                        return reserve(trial);
                     }
                 }
             }
         }
-        return along(rim, words);
+        return along(outline, text);
     }
 
     private static Coordinate[] closed(Coordinate[] open) {
@@ -129,17 +130,17 @@ public final class LabelPlacement {
     }
 
     /** The label of a mark: inside the piece where there is room, on one line or on two, else outside. */
-    public Label along(Polyline line, String words) {
-        List<List<String>> texts = List.of(List.of(words), halved(words));
+    public Label along(Polyline line, String text) {
+        List<List<String>> texts = List.of(List.of(text), halved(text));
         for (boolean within : new boolean[] {true, false}) {
-            for (List<String> text : texts) {
-                Optional<Label> found = along(line, text, within);
+            for (List<String> lines : texts) {
+                Optional<Label> found = along(line, lines, within);
                 if (found.isPresent()) {
-                    return take(found.get());
+                    return reserve(found.get());
                 }
             }
         }
-        return take(beside(texts.get(0), line.lineString()));
+        return reserve(beside(texts.get(0), line.lineString()));
     }
 
     /** A letter in a ring at a stretch of the cut: inside where there is room, else outside, the right way up. */
@@ -150,27 +151,27 @@ public final class LabelPlacement {
                 Point at = line.at(fraction * length);
                 Point inwards = direction(line, fraction * length).left();
                 Point centre = at.plus(inwards.times(off));
-                Label label = Label.of(lettering, List.of(letter), MARK_SIZE_MM, centre, 0)
+                Label label = Label.of(typeface, List.of(letter), MARK_SIZE_MM, centre, 0)
                         .inRing();
                 if (off > 0 == isInside(label) && off < 0 == isOutside(label) && isFree(label)) {
-                    return take(label);
+                    return reserve(label);
                 }
             }
         }
-        return take(beside(List.of(letter), line.lineString()).inRing());
+        return reserve(beside(List.of(letter), line.lineString()).inRing());
     }
 
-    private Optional<Label> along(Polyline line, List<String> text, boolean within) {
+    private Optional<Label> along(Polyline line, List<String> lines, boolean within) {
         double length = line.lengthMm();
         for (double off : MARK_DISTANCES_MM) {
             for (double fraction : MARK_FRACTIONS) {
                 Point at = line.at(fraction * length);
                 Point along = direction(line, fraction * length);
                 double angle = Label.readable(Math.atan2(along.y(), along.x()));
-                double half = Label.of(lettering, text, MARK_SIZE_MM, at, angle).heightMm() / 2;
+                double half = Label.of(typeface, lines, MARK_SIZE_MM, at, angle).heightMm() / 2;
                 for (double side : new double[] {1, -1}) {
                     Point centre = at.plus(along.left().times(side * (off + half)));
-                    Label label = Label.of(lettering, text, MARK_SIZE_MM, centre, angle);
+                    Label label = Label.of(typeface, lines, MARK_SIZE_MM, centre, angle);
                     if (within == isInside(label) && isFree(label)) {
                         return Optional.of(label);
                     }
@@ -185,29 +186,29 @@ public final class LabelPlacement {
         return ahead.minus(line.at(Math.max(0, stationMm - 1))).unit();
     }
 
-    /** Two lines as nearly alike in length as the words allow; one word stays one line. */
-    private static List<String> halved(String words) {
-        int middle = words.length() / 2;
-        int before = words.lastIndexOf(' ', middle);
-        int after = words.indexOf(' ', middle);
+    /** Two lines as nearly alike in length as its words allow; one word stays one line. */
+    private static List<String> halved(String text) {
+        int middle = text.length() / 2;
+        int before = text.lastIndexOf(' ', middle);
+        int after = text.indexOf(' ', middle);
         int at = before < 0 || (after >= 0 && after - middle < middle - before) ? after : before;
-        return at < 0 ? List.of(words) : List.of(words.substring(0, at), words.substring(at + 1));
+        return at < 0 ? List.of(text) : List.of(text.substring(0, at), text.substring(at + 1));
     }
 
     /** The free place inside the piece that is farthest from every line, in the first direction that has one. */
-    private Optional<Label> roomiest(List<String> text, double sizeMm, List<Spot> spots) {
+    private Optional<Label> roomiest(List<String> lines, double sizeMm, List<Candidate> candidates) {
         Envelope box = piece.getEnvelopeInternal();
         for (double degrees : NAME_DIRECTIONS) {
-            Label words = Label.of(lettering, text, sizeMm, new Point(0, 0), Math.toRadians(degrees));
-            Envelope turned = words.box().getEnvelopeInternal();
+            Label label = Label.of(typeface, lines, sizeMm, new Point(0, 0), Math.toRadians(degrees));
+            Envelope turned = label.box().getEnvelopeInternal();
             if (turned.getWidth() > box.getWidth() || turned.getHeight() > box.getHeight()) {
                 continue;
             }
-            for (Spot spot : spots) {
-                if (spot.roomMm() < words.heightMm() / 2) {
+            for (Candidate candidate : candidates) {
+                if (candidate.roomMm() < label.heightMm() / 2) {
                     break;
                 }
-                Label trial = words.movedTo(spot.at());
+                Label trial = label.movedTo(candidate.at());
                 if (isFree(trial) && isInside(trial)) {
                     return Optional.of(trial);
                 }
@@ -217,41 +218,41 @@ public final class LabelPlacement {
     }
 
     /**
-     * A place to try.
+     * A place to try for a label.
      *
      * @param roomMm how far it is from the nearest line
      */
-    private record Spot(Point at, double roomMm) {}
+    private record Candidate(Point at, double roomMm) {}
 
     /** A grid of places inside the piece, those with most room first. */
-    private List<Spot> spotsInside() {
-        List<Spot> spots = new ArrayList<>();
+    private List<Candidate> candidatesInside() {
+        List<Candidate> candidates = new ArrayList<>();
         Envelope box = piece.getEnvelopeInternal();
         for (double x = box.getMinX(); x <= box.getMaxX(); x += STEP_MM) {
             for (double y = box.getMinY(); y <= box.getMaxY(); y += STEP_MM) {
                 org.locationtech.jts.geom.Point at = JTS.createPoint(new Coordinate(x, y));
                 if (inside.covers(at)) {
-                    spots.add(new Spot(new Point(x, y), distance.distance(at)));
+                    candidates.add(new Candidate(new Point(x, y), distance.distance(at)));
                 }
             }
         }
-        spots.sort(Comparator.comparingDouble(Spot::roomMm).reversed());
-        return spots;
+        candidates.sort(Comparator.comparingDouble(Candidate::roomMm).reversed());
+        return candidates;
     }
 
     /** Outside the piece, level, as near as can be to what it belongs to, and rather to its middle than to an end. */
-    private Label beside(List<String> text, Geometry near) {
-        Label words = Label.of(lettering, text, MARK_SIZE_MM, new Point(0, 0), 0);
+    private Label beside(List<String> lines, Geometry near) {
+        Label label = Label.of(typeface, lines, MARK_SIZE_MM, new Point(0, 0), 0);
         Envelope reach = piece.getEnvelopeInternal();
-        reach.expandBy(words.widthMm(), 2 * words.heightMm());
+        reach.expandBy(label.widthMm(), 2 * label.heightMm());
         // Beyond the upper right corner of all that is drawn, which is always free.
-        Label best = words.movedTo(new Point(reach.getMaxX() + words.widthMm(), reach.getMaxY() + words.heightMm()));
+        Label best = label.movedTo(new Point(reach.getMaxX() + label.widthMm(), reach.getMaxY() + label.heightMm()));
         Point middle = Point.of(near.getEnvelopeInternal().centre());
         IndexedFacetDistance toNear = new IndexedFacetDistance(near);
         double least = Double.POSITIVE_INFINITY;
         for (double x = reach.getMinX(); x <= reach.getMaxX(); x += STEP_MM) {
             for (double y = reach.getMinY(); y <= reach.getMaxY(); y += STEP_MM / 2) {
-                Label there = words.movedTo(new Point(x, y));
+                Label there = label.movedTo(new Point(x, y));
                 double aside = there.centre().distance(middle) / 20;
                 if (aside >= least) {
                     continue;
@@ -266,8 +267,8 @@ public final class LabelPlacement {
         return best;
     }
 
-    private Label take(Label label) {
-        taken.add(label.box());
+    private Label reserve(Label label) {
+        reserved.add(label.box());
         return label;
     }
 
@@ -289,6 +290,6 @@ public final class LabelPlacement {
                 return false;
             }
         }
-        return taken.stream().noneMatch(other -> other.isWithinDistance(box, clear));
+        return reserved.stream().noneMatch(other -> other.isWithinDistance(box, clear));
     }
 }

@@ -9,5 +9,5 @@ public interface PageBlock {
 
     double heightMm();
 
-    void draw(PdfCanvas ink, PdfTypeface lettering, Point upperLeft) throws IOException;
+    void draw(PdfCanvas canvas, Point upperLeft) throws IOException;
 }

@@ -33,46 +33,51 @@ public final class PdfCanvas implements AutoCloseable {
     private static final double ROUND = 4.0 / 3 * Math.tan(Math.PI / 8);
 
     private final PDPageContentStream stream;
-    private final PdfTypeface lettering;
+    private final PdfTypeface typeface;
     private final PrintScale scale;
     private final Point centre;
 
-    private PdfCanvas(PDPageContentStream stream, PdfTypeface lettering, PrintScale scale, Point centre) {
+    private PdfCanvas(PDPageContentStream stream, PdfTypeface typeface, PrintScale scale, Point centre) {
         this.stream = stream;
-        this.lettering = lettering;
+        this.typeface = typeface;
         this.scale = scale;
         this.centre = centre;
     }
 
     /** Appends a page to the document. */
     public static PdfCanvas onNewPage(
-            PDDocument document, PdfTypeface lettering, double widthMm, double heightMm, PrintScale scale)
+            PDDocument document, PdfTypeface typeface, double widthMm, double heightMm, PrintScale scale)
             throws IOException {
         PDPage page =
                 new PDPage(new PDRectangle((float) (widthMm * POINTS_PER_MM), (float) (heightMm * POINTS_PER_MM)));
         document.addPage(page);
         PDPageContentStream stream = new PDPageContentStream(document, page);
-        return new PdfCanvas(stream, lettering, scale, new Point(widthMm / 2, heightMm / 2));
+        return new PdfCanvas(stream, typeface, scale, new Point(widthMm / 2, heightMm / 2));
     }
 
-    public void draw(LineStroke pen, Polyline line) throws IOException {
-        use(pen);
+    /** Returns the typeface in which text is written. */
+    public PdfTypeface typeface() {
+        return typeface;
+    }
+
+    public void draw(LineStroke stroke, Polyline line) throws IOException {
+        use(stroke);
         trace(line);
         stream.stroke();
     }
 
-    public void draw(LineStroke pen, Point... points) throws IOException {
-        draw(pen, Polyline.open(List.of(points)));
+    public void draw(LineStroke stroke, Point... points) throws IOException {
+        draw(stroke, Polyline.open(List.of(points)));
     }
 
-    public void rectangle(LineStroke pen, Point lowerLeft, Point upperRight) throws IOException {
-        use(pen);
+    public void rectangle(LineStroke stroke, Point lowerLeft, Point upperRight) throws IOException {
+        use(stroke);
         trace(box(lowerLeft, upperRight));
         stream.stroke();
     }
 
-    public void circle(LineStroke pen, Point at, double radiusMm) throws IOException {
-        use(pen);
+    public void circle(LineStroke stroke, Point at, double radiusMm) throws IOException {
+        use(stroke);
         traceCircle(at, radiusMm);
         stream.stroke();
     }
@@ -102,7 +107,7 @@ public final class PdfCanvas implements AutoCloseable {
     public void write(String printable, Point from, double angleRad, double sizeMm, Color colour) throws IOException {
         stream.setNonStrokingColor(colour);
         RigidMotion onLine = new RigidMotion(angleRad, from);
-        for (ShapedText.Part part : lettering.set(printable).parts()) {
+        for (ShapedText.Part part : typeface.set(printable).parts()) {
             Point start = onLine.apply(new Point(part.xEm() * sizeMm, 0));
             if (part instanceof ShapedText.Letters letters) {
                 show(letters.text(), start, angleRad, sizeMm);
@@ -116,11 +121,16 @@ public final class PdfCanvas implements AutoCloseable {
         }
     }
 
+    /** Writes a level line of printable text in black, as {@link #write(String, Point, double, double, Color)}. */
+    public void write(String printable, Point from, double sizeMm) throws IOException {
+        write(printable, from, 0, sizeMm, Color.BLACK);
+    }
+
     private void show(String letters, Point from, double angleRad, double sizeMm) throws IOException {
         double c = Math.cos(angleRad) * sizeMm * POINTS_PER_MM;
         double s = Math.sin(angleRad) * sizeMm * POINTS_PER_MM;
         stream.beginText();
-        stream.setFont(lettering.font(), 1);
+        stream.setFont(typeface.font(), 1);
         stream.setTextMatrix(new Matrix(
                 (float) (c / scale.x()),
                 (float) (s / scale.y()),
@@ -195,12 +205,12 @@ public final class PdfCanvas implements AutoCloseable {
                 new Point(lowerLeft.x(), upperRight.y())));
     }
 
-    private void use(LineStroke pen) throws IOException {
-        stream.setStrokingColor(pen.colour());
-        stream.setLineWidth((float) (pen.widthMm() * POINTS_PER_MM));
-        float[] dashes = new float[pen.dashesMm().size()];
+    private void use(LineStroke stroke) throws IOException {
+        stream.setStrokingColor(stroke.colour());
+        stream.setLineWidth((float) (stroke.widthMm() * POINTS_PER_MM));
+        float[] dashes = new float[stroke.dashesMm().size()];
         for (int i = 0; i < dashes.length; i++) {
-            dashes[i] = (float) (pen.dashesMm().get(i) * POINTS_PER_MM);
+            dashes[i] = (float) (stroke.dashesMm().get(i) * POINTS_PER_MM);
         }
         stream.setLineDashPattern(dashes, 0);
     }

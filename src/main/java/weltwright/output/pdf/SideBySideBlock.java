@@ -24,13 +24,13 @@ public record SideBySideBlock(
     }
 
     @Override
-    public void draw(PdfCanvas ink, PdfTypeface lettering, Point upperLeft) throws IOException {
+    public void draw(PdfCanvas canvas, Point upperLeft) throws IOException {
         if (picture.isPresent()) {
-            picture.get().draw(ink, lettering, upperLeft);
+            picture.get().draw(canvas, upperLeft);
         }
         double down = 0;
         for (PageBlock row : rows) {
-            row.draw(ink, lettering, upperLeft.plus(new Point(rowsAtMm, -down)));
+            row.draw(canvas, upperLeft.plus(new Point(rowsAtMm, -down)));
             down += row.heightMm();
         }
     }

@@ -1,6 +1,5 @@
 package weltwright.output.pdf;
 
-import java.awt.Color;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -12,7 +11,7 @@ import weltwright.geometry.Point;
  * A title over paragraphs, broken into lines of a width.
  *
  * @param title in larger letters
- * @param lines printable; an empty one is half a line of air
+ * @param lines printable; an empty one is half a line of space
  * @param widthMm that no line is wider than
  */
 public record TextBlock(String title, List<String> lines, double widthMm) implements PageBlock {
@@ -24,15 +23,17 @@ public record TextBlock(String title, List<String> lines, double widthMm) implem
     /** Greatest height of a block of the first width; longer text is split. */
     private static final double HIGHEST_MM = 150;
 
-    /** The words as one block or, where they are many, several; each in the shapes that it may take, best first. */
-    public static List<List<TextBlock>> columns(PdfTypeface lettering, String title, List<String> paragraphs) {
+    /**
+     * Returns the text as one block or, where they are many, several; each in the shapes that it may take, best first.
+     */
+    public static List<List<TextBlock>> columns(PdfTypeface typeface, String title, List<String> paragraphs) {
         List<List<TextBlock>> blocks = new ArrayList<>();
         List<String> some = new ArrayList<>();
         Deque<String> rest = new ArrayDeque<>(paragraphs);
         while (!rest.isEmpty()) {
             String next = rest.pop();
             some.add(next);
-            if (of(lettering, title, some, COLUMNS_MM.get(0)).heightMm() <= HIGHEST_MM) {
+            if (of(typeface, title, some, COLUMNS_MM.get(0)).heightMm() <= HIGHEST_MM) {
                 continue;
             }
             some.remove(some.size() - 1);
@@ -44,27 +45,27 @@ public record TextBlock(String title, List<String> lines, double widthMm) implem
                 rest.push(next.substring(0, end));
             } else {
                 rest.push(next);
-                blocks.add(shapes(lettering, title, some));
+                blocks.add(shapes(typeface, title, some));
                 some.clear();
             }
         }
-        blocks.add(shapes(lettering, title, some));
+        blocks.add(shapes(typeface, title, some));
         return blocks;
     }
 
-    private static List<TextBlock> shapes(PdfTypeface lettering, String title, List<String> paragraphs) {
+    private static List<TextBlock> shapes(PdfTypeface typeface, String title, List<String> paragraphs) {
         return COLUMNS_MM.stream()
-                .map(width -> of(lettering, title, paragraphs, width))
+                .map(width -> of(typeface, title, paragraphs, width))
                 .toList();
     }
 
-    static TextBlock of(PdfTypeface lettering, String title, List<String> paragraphs, double widthMm) {
+    static TextBlock of(PdfTypeface typeface, String title, List<String> paragraphs, double widthMm) {
         List<String> lines = new ArrayList<>();
         for (String paragraph : paragraphs) {
             if (!lines.isEmpty()) {
                 lines.add("");
             }
-            lines.addAll(lettering.wrap(paragraph, widthMm, SIZE_MM));
+            lines.addAll(typeface.wrap(paragraph, widthMm, SIZE_MM));
         }
         return new TextBlock(title, List.copyOf(lines), widthMm);
     }
@@ -76,13 +77,13 @@ public record TextBlock(String title, List<String> lines, double widthMm) implem
     }
 
     @Override
-    public void draw(PdfCanvas ink, PdfTypeface lettering, Point upperLeft) throws IOException {
+    public void draw(PdfCanvas canvas, Point upperLeft) throws IOException {
         double y = upperLeft.y() - TITLE_MM * PdfTypeface.CAPITAL;
-        ink.write(title, new Point(upperLeft.x(), y), 0, TITLE_MM, Color.BLACK);
+        canvas.write(title, new Point(upperLeft.x(), y), TITLE_MM);
         y = upperLeft.y() - TITLE_MM * PdfTypeface.LINE * 1.2;
         for (String line : lines) {
             if (!line.isEmpty()) {
-                ink.write(line, new Point(upperLeft.x(), y - SIZE_MM * PdfTypeface.CAPITAL), 0, SIZE_MM, Color.BLACK);
+                canvas.write(line, new Point(upperLeft.x(), y - SIZE_MM * PdfTypeface.CAPITAL), SIZE_MM);
             }
             y -= lineMm(line);
         }

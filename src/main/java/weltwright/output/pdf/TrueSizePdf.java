@@ -33,7 +33,7 @@ public final class TrueSizePdf {
     /** Draws the pages of a document. */
     @FunctionalInterface
     public interface Pages {
-        void drawIn(PDDocument document, PdfTypeface lettering) throws IOException;
+        void drawIn(PDDocument document, PdfTypeface typeface) throws IOException;
     }
 
     /**

@@ -27,21 +27,19 @@ final class CheckSquare {
     private static final LineStroke MAP = LineStroke.unbroken(0.12, Color.BLACK);
     private static final Color HERE = new Color(0xD0D0D0);
 
-    private final PdfCanvas ink;
-    private final PdfTypeface lettering;
+    private final PdfCanvas canvas;
     private final Point corner;
-    /** The upper edge of the next line of words. */
+    /** The upper edge of the next line of text. */
     private double y;
 
-    CheckSquare(PdfCanvas ink, PdfTypeface lettering, PageFrame frame) {
-        this.ink = ink;
-        this.lettering = lettering;
+    CheckSquare(PdfCanvas canvas, PageFrame frame) {
+        this.canvas = canvas;
         this.corner = frame.squareCorner();
         this.y = corner.y() + PageFrame.SQUARE_MM - INSET_MM;
     }
 
     void draw(PlannedPage page, int number, int of, PageHeading heading, PrintScale scale) throws IOException {
-        ink.rectangle(LINE, corner, corner.plus(new Point(PageFrame.SQUARE_MM, PageFrame.SQUARE_MM)));
+        canvas.rectangle(LINE, corner, corner.plus(new Point(PageFrame.SQUARE_MM, PageFrame.SQUARE_MM)));
         write("50 mm each way", LARGE_MM, 1);
         if (number == 1) {
             write(
@@ -65,15 +63,15 @@ final class CheckSquare {
         write(heading.line(), SIZE_MM, 2);
         write("Page " + number + " of " + of, SIZE_MM, 1);
         List<String> pieces = new ArrayList<>();
-        page.pieces().forEach(laid -> pieces.add(named(laid.drawing())));
+        page.pieces().forEach(whole -> pieces.add(named(whole.drawing())));
         if (!pieces.isEmpty()) {
-            write(String.join(", ", pieces), SIZE_MM, page.share().isPresent() ? 1 : 4);
+            write(String.join(", ", pieces), SIZE_MM, page.tile().isPresent() ? 1 : 4);
         }
-        if (page.share().isPresent()) {
-            PlannedPage.Share share = page.share().get();
+        if (page.tile().isPresent()) {
+            PlannedPage.PlacedTile placed = page.tile().get();
             y -= 1;
-            write(named(share.drawing()) + ": page " + share.tile().spot().name(), LARGE_MM, 1);
-            drawMap(share.tile());
+            write(named(placed.drawing()) + ": page " + placed.tile().cell().name(), LARGE_MM, 1);
+            drawMap(placed.tile());
         }
     }
 
@@ -83,11 +81,12 @@ final class CheckSquare {
 
     private void write(String text, double size, int mostLines) throws IOException {
         double width = PageFrame.SQUARE_MM - 2 * INSET_MM;
-        List<String> lines = lettering.wrap(text, width, size);
+        List<String> lines = canvas.typeface().wrap(text, width, size);
         for (int i = 0; i < Math.min(mostLines, lines.size()); i++) {
             boolean leftOut = i == mostLines - 1 && lines.size() > mostLines;
-            String line = leftOut ? lettering.cut(lines.get(i) + " " + lines.get(i + 1), width, size) : lines.get(i);
-            ink.write(line, new Point(corner.x() + INSET_MM, y - size * PdfTypeface.CAPITAL), 0, size, Color.BLACK);
+            String line =
+                    leftOut ? canvas.typeface().cut(lines.get(i) + " " + lines.get(i + 1), width, size) : lines.get(i);
+            canvas.write(line, new Point(corner.x() + INSET_MM, y - size * PdfTypeface.CAPITAL), size);
             y -= size * PdfTypeface.LINE;
         }
     }
@@ -95,27 +94,27 @@ final class CheckSquare {
     /** All parts side by side, this one grey; beside them, what joins where. */
     private void drawMap(Tile tile) throws IOException {
         double room = Math.min(y - corner.y() - INSET_MM, PageFrame.SQUARE_MM - 2 * INSET_MM);
-        double cell = Math.min(CELL_MM, room / Math.max(tile.rows(), tile.columns()));
+        double cellMm = Math.min(CELL_MM, room / Math.max(tile.rows(), tile.columns()));
         Point upperLeft = new Point(corner.x() + INSET_MM, y - 0.5);
-        for (Tile.Spot spot : tile.all()) {
-            Point lowerLeft = upperLeft.plus(new Point(spot.column() * cell, -(spot.row() + 1) * cell));
-            Point upperRight = lowerLeft.plus(new Point(cell, cell));
-            if (spot.equals(tile.spot())) {
-                ink.fill(HERE, List.of(PdfCanvas.box(lowerLeft, upperRight)));
+        for (Tile.Cell cell : tile.all()) {
+            Point lowerLeft = upperLeft.plus(new Point(cell.column() * cellMm, -(cell.row() + 1) * cellMm));
+            Point upperRight = lowerLeft.plus(new Point(cellMm, cellMm));
+            if (cell.equals(tile.cell())) {
+                canvas.fill(HERE, List.of(PdfCanvas.box(lowerLeft, upperRight)));
             }
-            ink.rectangle(MAP, lowerLeft, upperRight);
-            double size = cell * 0.42;
+            canvas.rectangle(MAP, lowerLeft, upperRight);
+            double size = cellMm * 0.42;
             Point name = lowerLeft
                     .towards(upperRight, 0.5)
-                    .minus(new Point(lettering.widthMm(spot.name(), size) / 2, size * PdfTypeface.CAPITAL / 2));
-            ink.write(spot.name(), name, 0, size, Color.BLACK);
+                    .minus(new Point(canvas.typeface().widthMm(cell.name(), size) / 2, size * PdfTypeface.CAPITAL / 2));
+            canvas.write(cell.name(), name, size);
         }
-        double left = upperLeft.x() + tile.columns() * cell + 2;
+        double left = upperLeft.x() + tile.columns() * cellMm + 2;
         double leading = SIZE_MM * PdfTypeface.LINE;
         double base = upperLeft.y() - SIZE_MM * PdfTypeface.CAPITAL;
         for (Tile.Side side : tile.joins()) {
-            String words = side.words() + ": " + tile.spot().neighbour(side).name();
-            ink.write(words, new Point(left, base), 0, SIZE_MM, Color.BLACK);
+            String text = side.words() + ": " + tile.cell().neighbour(side).name();
+            canvas.write(text, new Point(left, base), SIZE_MM);
             base -= leading;
         }
     }

@@ -39,14 +39,14 @@ record LegendBlock(String title, List<LineStyle> styles, int columns, double col
      * The ways to print a legend, the one liked best first: as one block, in one column or more; in two blocks, of the
      * lines and of the edges, for smaller gaps between the pieces.
      */
-    static List<List<LegendBlock>> ways(PdfTypeface lettering, List<LineStyle> styles) {
+    static List<List<LegendBlock>> ways(PdfTypeface typeface, List<LineStyle> styles) {
         List<LineStyle> edges = styles.stream().filter(LineStyle::isEdge).toList();
         List<LineStyle> lines = styles.stream().filter(style -> !style.isEdge()).toList();
         List<List<LegendBlock>> ways = new ArrayList<>();
-        shapes(lettering, "What the lines mean", styles).forEach(whole -> ways.add(List.of(whole)));
+        shapes(typeface, "What the lines mean", styles).forEach(whole -> ways.add(List.of(whole)));
         if (!edges.isEmpty()) {
-            for (LegendBlock ofLines : shapes(lettering, "What the lines mean", lines)) {
-                for (LegendBlock ofEdges : shapes(lettering, "What is done to edges", edges)) {
+            for (LegendBlock ofLines : shapes(typeface, "What the lines mean", lines)) {
+                for (LegendBlock ofEdges : shapes(typeface, "What is done to edges", edges)) {
                     ways.add(List.of(ofLines, ofEdges));
                 }
             }
@@ -55,12 +55,12 @@ record LegendBlock(String title, List<LineStyle> styles, int columns, double col
     }
 
     /** In one column, and lower and wider in more. */
-    private static List<LegendBlock> shapes(PdfTypeface lettering, String title, List<LineStyle> styles) {
-        double words = styles.stream()
-                .mapToDouble(style -> lettering.widthMm(style.meaning(), SIZE_MM))
+    private static List<LegendBlock> shapes(PdfTypeface typeface, String title, List<LineStyle> styles) {
+        double textMm = styles.stream()
+                .mapToDouble(style -> typeface.widthMm(style.meaning(), SIZE_MM))
                 .max()
                 .orElse(0);
-        double column = SAMPLE_MM + 3 * GAP_MM + words;
+        double column = SAMPLE_MM + 3 * GAP_MM + textMm;
         return IntStream.rangeClosed(1, Math.min(MOST_COLUMNS, styles.size()))
                 .mapToObj(columns -> new LegendBlock(title, styles, columns, column))
                 .toList();
@@ -81,62 +81,67 @@ record LegendBlock(String title, List<LineStyle> styles, int columns, double col
     }
 
     @Override
-    public void draw(PdfCanvas ink, PdfTypeface lettering, Point upperLeft) throws IOException {
-        ink.write(title, upperLeft.minus(new Point(0, TITLE_MM * PdfTypeface.CAPITAL)), 0, TITLE_MM, Color.BLACK);
+    public void draw(PdfCanvas canvas, Point upperLeft) throws IOException {
+        canvas.write(title, upperLeft.minus(new Point(0, TITLE_MM * PdfTypeface.CAPITAL)), TITLE_MM);
         double top = upperLeft.y() - TITLE_LINE_MM - ROW_MM / 2;
         for (int i = 0; i < styles.size(); i++) {
             Point at = new Point(upperLeft.x() + Math.floorDiv(i, rows()) * columnMm, top - i % rows() * ROW_MM);
-            sample(ink, lettering, styles.get(i), at);
-            Point words = at.plus(new Point(SAMPLE_MM + GAP_MM, -SIZE_MM * PdfTypeface.CAPITAL / 2));
-            ink.write(styles.get(i).meaning(), words, 0, SIZE_MM, Color.BLACK);
+            sample(canvas, styles.get(i), at);
+            Point base = at.plus(new Point(SAMPLE_MM + GAP_MM, -SIZE_MM * PdfTypeface.CAPITAL / 2));
+            canvas.write(styles.get(i).meaning(), base, SIZE_MM);
         }
     }
 
-    private static void sample(PdfCanvas ink, PdfTypeface lettering, LineStyle style, Point left) throws IOException {
+    private static void sample(PdfCanvas canvas, LineStyle style, Point left) throws IOException {
         Point right = left.plus(new Point(SAMPLE_MM, 0));
         Point middle = left.towards(right, 0.5);
         switch (style) {
             case HOLE -> {
-                ink.circle(style.pen(), middle, 1.5);
-                ink.dot(Color.BLACK, middle, 0.25);
+                canvas.circle(style.stroke(), middle, 1.5);
+                canvas.dot(Color.BLACK, middle, 0.25);
             }
             case STITCH_ROW -> {
                 List<Hole> holes = DoubleStream.of(0.15, 0.5, 0.85)
                         .mapToObj(at -> new Hole(left.towards(right, at), 1.2, Hole.Use.STITCH))
                         .toList();
                 for (Polyline stroke : PieceDrawing.betweenHoles(Polyline.open(List.of(left, right)), holes)) {
-                    ink.draw(style.pen(), stroke);
+                    canvas.draw(style.stroke(), stroke);
                 }
                 for (Hole hole : holes) {
-                    ink.circle(LineStyle.HOLE.pen(), hole.centre(), hole.diameterMm() / 2);
+                    canvas.circle(LineStyle.HOLE.stroke(), hole.centre(), hole.diameterMm() / 2);
                 }
             }
             case NOTCH, STITCH_END, IRON -> {
                 Point half = new Point(0, style == LineStyle.IRON ? 0.6 : 1.2);
-                ink.draw(style.pen(), middle.minus(half), middle.plus(half));
+                canvas.draw(style.stroke(), middle.minus(half), middle.plus(half));
                 // Its line at the edge or in the row: what tells the two strokes apart is what they stand on.
-                LineStroke stoodOn = (style == LineStyle.NOTCH ? LineStyle.CUT : LineStyle.STITCH_ROW).pen();
+                LineStroke stoodOn = (style == LineStyle.NOTCH ? LineStyle.CUT : LineStyle.STITCH_ROW).stroke();
                 Point base = style == LineStyle.NOTCH ? new Point(0, -1.2) : new Point(0, 0);
-                ink.draw(stoodOn, left.plus(base), right.plus(base));
+                canvas.draw(stoodOn, left.plus(base), right.plus(base));
             }
             case GRAIN -> {
                 Mark arrow = new Mark(Polyline.open(List.of(left, right)), Mark.Kind.GRAIN, "");
                 for (Polyline stroke : PieceDrawing.strokes(arrow)) {
-                    ink.draw(style.pen(), stroke);
+                    canvas.draw(style.stroke(), stroke);
                 }
             }
             case EDGE_BEFORE, EDGE_SEWN, EDGE_FREE, EDGE_UNWORKED -> {
                 Point end = right.minus(new Point(ROW_MM, 0));
                 Point half = new Point(0, EdgeStateLine.INSIDE_MM / 2);
-                ink.draw(LineStyle.CUT.pen(), left.plus(half), end.plus(half));
+                canvas.draw(LineStyle.CUT.stroke(), left.plus(half), end.plus(half));
                 if (style != LineStyle.EDGE_UNWORKED) {
-                    ink.draw(style.pen(), left.minus(half), end.minus(half));
+                    canvas.draw(style.stroke(), left.minus(half), end.minus(half));
                 }
-                Label.of(lettering, List.of(style.letter()), LETTER_MM, right.minus(new Point(ROW_MM / 2, 0)), 0)
+                Label.of(
+                                canvas.typeface(),
+                                List.of(style.letter()),
+                                LETTER_MM,
+                                right.minus(new Point(ROW_MM / 2, 0)),
+                                0)
                         .inRing()
-                        .draw(ink, lettering);
+                        .draw(canvas);
             }
-            default -> ink.draw(style.pen(), left, right);
+            default -> canvas.draw(style.stroke(), left, right);
         }
     }
 }

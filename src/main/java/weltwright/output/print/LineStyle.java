@@ -33,11 +33,11 @@ public enum LineStyle {
     private static final double NARROW_MM = 0.25;
 
     private final String meaning;
-    private final LineStroke pen;
+    private final LineStroke stroke;
 
-    LineStyle(String meaning, LineStroke pen) {
+    LineStyle(String meaning, LineStroke stroke) {
         this.meaning = meaning;
-        this.pen = pen;
+        this.stroke = stroke;
     }
 
     /** In a maker's words. */
@@ -45,9 +45,9 @@ public enum LineStyle {
         return meaning;
     }
 
-    /** What it is drawn with. */
-    public LineStroke pen() {
-        return pen;
+    /** Returns the stroke that it is drawn with. */
+    public LineStroke stroke() {
+        return stroke;
     }
 
     /** Whether it says what is done to an edge. */

@@ -40,21 +40,20 @@ final class PagePlan {
     }
 
     /**
-     * @param readFirst what stands on the first page, in the ways that it may be printed, the one liked best first:
-     *     each some blocks that together fit on a page
+     * @param legend what stands on the first page, in the ways that it may be printed, the one liked best first: each
+     *     some blocks that together fit on a page
      */
-    static PagePlan of(
-            PageFrame empty, List<PieceDrawing> pieces, List<? extends List<? extends PageBlock>> readFirst) {
+    static PagePlan of(PageFrame empty, List<PieceDrawing> pieces, List<? extends List<? extends PageBlock>> legend) {
         double freeMm2 = empty.free().getArea();
         double piecesMm2 = pieces.stream()
                 .mapToDouble(piece -> piece.footprint().getArea())
                 .sum();
         double fewest = Math.max(1, Math.ceil(piecesMm2 / freeMm2));
         PagePlan best = null;
-        for (boolean wordsFirst : new boolean[] {true, false}) {
+        for (boolean legendFirst : new boolean[] {true, false}) {
             for (Comparator<PieceDrawing> order : ORDERS) {
                 if (best == null || best.pages.size() > fewest) {
-                    PagePlan plan = laid(empty, pieces.stream().sorted(order).toList(), readFirst, wordsFirst);
+                    PagePlan plan = of(empty, pieces.stream().sorted(order).toList(), legend, legendFirst);
                     best = best == null || plan.pages.size() < best.pages.size() ? plan : best;
                 }
             }
@@ -62,25 +61,25 @@ final class PagePlan {
         return Objects.requireNonNull(best);
     }
 
-    private static PagePlan laid(
+    private static PagePlan of(
             PageFrame empty,
             List<PieceDrawing> pieces,
-            List<? extends List<? extends PageBlock>> readFirst,
-            boolean wordsFirst) {
+            List<? extends List<? extends PageBlock>> legend,
+            boolean legendFirst) {
         PagePlan plan = new PagePlan(empty);
-        if (wordsFirst) {
-            plan.pages.add(plan.pageOf(readFirst));
+        if (legendFirst) {
+            plan.pages.add(plan.pageOf(legend));
         }
         pieces.forEach(plan::add);
-        if (!wordsFirst) {
-            plan.addInFront(readFirst);
+        if (!legendFirst) {
+            plan.addInFront(legend);
         }
         return plan;
     }
 
-    /** Whether a piece is shown in parts on several pages. */
-    boolean hasParts() {
-        return pages.stream().anyMatch(page -> page.share().isPresent());
+    /** Returns whether a piece is shown in tiles on several pages. */
+    boolean hasTiles() {
+        return pages.stream().anyMatch(page -> page.tile().isPresent());
     }
 
     List<PlannedPage> pages() {
@@ -102,7 +101,7 @@ final class PagePlan {
             for (PlannedPage page : pages) {
                 Optional<RigidMotion> place = ShapePacking.find(piece.footprint(), page.free(), directions);
                 if (place.isPresent()) {
-                    lay(piece, page, place.get());
+                    place(piece, page, place.get());
                     return;
                 }
             }
@@ -110,14 +109,14 @@ final class PagePlan {
         Optional<RigidMotion> alone = ShapePacking.find(piece.footprint(), empty.free(), ShapePacking.QUARTERS)
                 .or(() -> ShapePacking.find(piece.footprint(), empty.free(), ShapePacking.ASLANT));
         if (alone.isPresent()) {
-            lay(piece, newPage(), alone.get());
+            place(piece, newPage(), alone.get());
         } else {
-            share(piece);
+            tile(piece);
         }
     }
 
-    private static void lay(PieceDrawing piece, PlannedPage page, RigidMotion place) {
-        page.lay(piece, place, ShapePacking.moved(piece.footprint(), place));
+    private static void place(PieceDrawing piece, PlannedPage page, RigidMotion place) {
+        page.place(piece, place, ShapePacking.moved(piece.footprint(), place));
     }
 
     /**
@@ -140,14 +139,14 @@ final class PagePlan {
         return ways.isEmpty()
                 ? new PlannedPage(empty)
                 : with(ways, new PlannedPage(empty))
-                        .orElseThrow(() -> new IllegalStateException("words that are larger than a page"));
+                        .orElseThrow(() -> new IllegalStateException("a legend that is larger than a page"));
     }
 
     /** The page with the blocks of the first way that it has room for. */
     private static Optional<PlannedPage> with(List<? extends List<? extends PageBlock>> ways, PlannedPage page) {
         for (List<? extends PageBlock> blocks : ways) {
             PlannedPage with = page.copy();
-            if (blocks.stream().allMatch(block -> layIfItFits(block, with))) {
+            if (blocks.stream().allMatch(block -> placeIfItFits(block, with))) {
                 return Optional.of(with);
             }
         }
@@ -163,35 +162,35 @@ final class PagePlan {
 
     /** One more block, if there is room for it on the pages that are there. */
     boolean addBesideOthers(List<? extends PageBlock> shapes) {
-        return pages.stream().anyMatch(page -> shapes.stream().anyMatch(block -> layIfItFits(block, page)));
+        return pages.stream().anyMatch(page -> shapes.stream().anyMatch(block -> placeIfItFits(block, page)));
     }
 
-    private static boolean layIfItFits(PageBlock block, PlannedPage page) {
-        double air = 3;
-        Geometry box = JTS.toGeometry(new Envelope(-air, block.widthMm() + air, -block.heightMm() - air, air));
+    private static boolean placeIfItFits(PageBlock block, PlannedPage page) {
+        double gap = 3;
+        Geometry box = JTS.toGeometry(new Envelope(-gap, block.widthMm() + gap, -block.heightMm() - gap, gap));
         Optional<RigidMotion> place = ShapePacking.find(box, page.free(), List.of(0.0));
-        place.ifPresent(p -> page.lay(block, p.shift(), ShapePacking.moved(box, p)));
+        place.ifPresent(p -> page.place(block, p.shift(), ShapePacking.moved(box, p)));
         return place.isPresent();
     }
 
-    /** Shows the piece in parts, in the way that takes the fewest pages. */
-    private void share(PieceDrawing piece) {
+    /** Shows the piece in tiles, in the way that takes the fewest pages. */
+    private void tile(PieceDrawing piece) {
         TileGrid grid = empty.windows().stream()
                 .flatMap(window -> Stream.of(0.0, Math.PI / 2).map(turn -> TileGrid.over(piece, turn, window)))
-                .min(Comparator.comparingInt(g -> g.spots().size()))
+                .min(Comparator.comparingInt(g -> g.cells().size()))
                 .orElseThrow();
-        for (Tile.Spot spot : grid.spots()) {
-            PlannedPage.Share share = grid.share(spot);
+        for (Tile.Cell cell : grid.cells()) {
+            PlannedPage.PlacedTile tile = grid.place(cell);
             List<Geometry> covered = new ArrayList<>();
             covered.add(OverlayNGRobust.overlay(
-                            ShapePacking.moved(piece.footprint(), share.placement()),
-                            JTS.toGeometry(share.window()),
+                            ShapePacking.moved(piece.footprint(), tile.placement()),
+                            JTS.toGeometry(tile.window()),
                             OverlayNG.INTERSECTION)
                     .buffer(1));
-            for (Tile.Side side : share.tile().joins()) {
-                covered.add(JTS.toGeometry(RegisterMarks.strip(share.window(), side)));
+            for (Tile.Side side : tile.tile().joins()) {
+                covered.add(JTS.toGeometry(RegisterMarks.strip(tile.window(), side)));
             }
-            newPage().show(share, OverlayNGRobust.union(covered));
+            newPage().show(tile, OverlayNGRobust.union(covered));
         }
     }
 

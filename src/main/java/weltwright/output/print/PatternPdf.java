@@ -76,10 +76,10 @@ public final class PatternPdf {
     /** What of the heading cannot be printed, in a sentence for the user: a box stands for it. Empty where all can. */
     public static Optional<String> unprintable(PageHeading heading) {
         try (PDDocument document = new PDDocument()) {
-            PdfTypeface lettering = PdfTypeface.in(document);
+            PdfTypeface typeface = PdfTypeface.in(document);
             Set<String> missing = new LinkedHashSet<>();
             for (String text : List.of(heading.customer(), heading.knifeName(), heading.notes())) {
-                missing.addAll(lettering.missing(text));
+                missing.addAll(typeface.missing(text));
             }
             return missing.isEmpty()
                     ? Optional.empty()
@@ -113,33 +113,32 @@ public final class PatternPdf {
 
     private static byte[] bytes(
             Pattern pattern, Optional<AssemblyPlan> plan, PageHeading heading, PaperSize paper, PrintScale scale) {
-        return TrueSizePdf.bytes(heading.title(), Optional.of(heading.date()), (document, lettering) -> {
+        return TrueSizePdf.bytes(heading.title(), Optional.of(heading.date()), (document, typeface) -> {
             List<PieceDrawing> pieces = pattern.pieces().stream()
                     .map(piece -> PieceDrawing.of(
                             piece,
                             plan.map(p -> p.edgesOf(piece)).orElse(List.of()),
                             PieceCaption.of(pattern, piece, heading),
-                            lettering))
+                            typeface))
                     .toList();
-            PagePlan laid = laid(paper, scale, pieces, legend(pattern, plan, lettering));
-            if (laid.hasParts()) {
-                TextBlock.columns(lettering, "Pieces in parts", List.of(JOINING))
-                        .forEach(laid::add);
+            PagePlan pagePlan = pagePlan(paper, scale, pieces, legend(pattern, plan, typeface));
+            if (pagePlan.hasTiles()) {
+                TextBlock.columns(typeface, "Pieces in parts", List.of(JOINING)).forEach(pagePlan::add);
             }
-            List<List<TextBlock>> cautions = TextBlock.columns(lettering, "Take care", SafetyCautions.SHORT);
+            List<List<TextBlock>> cautions = TextBlock.columns(typeface, "Take care", SafetyCautions.SHORT);
             if (plan.isPresent()) {
-                cautions.forEach(laid::addBesideOthers); // the card has them in any case
+                cautions.forEach(pagePlan::addBesideOthers); // the card has them in any case
             } else {
-                TextBlock.columns(lettering, "This sheath", aboutTheSheath(pattern, heading))
-                        .forEach(laid::add);
-                cautions.forEach(laid::add);
+                TextBlock.columns(typeface, "This sheath", aboutTheSheath(pattern, heading))
+                        .forEach(pagePlan::add);
+                cautions.forEach(pagePlan::add);
             }
             Optional<BenchCard> card = plan.map(p ->
-                    new BenchCard(lettering, pattern, p, heading, paper.ofCard().frame(scale)));
-            List<PlannedPage> pages = laid.pages();
+                    new BenchCard(typeface, pattern, p, heading, paper.ofCard().frame(scale)));
+            List<PlannedPage> pages = pagePlan.pages();
             int inAll = pages.size() + card.map(BenchCard::pageCount).orElse(0);
             for (int i = 0; i < pages.size(); i++) {
-                draw(document, lettering, pages.get(i), i + 1, inAll, heading, scale);
+                draw(document, typeface, pages.get(i), i + 1, inAll, heading, scale);
             }
             if (card.isPresent()) {
                 card.get().draw(document, scale);
@@ -147,7 +146,7 @@ public final class PatternPdf {
         });
     }
 
-    private static PagePlan laid(
+    private static PagePlan pagePlan(
             PaperSize paper, PrintScale scale, List<PieceDrawing> pieces, List<List<LegendBlock>> legend) {
         return paper == PaperSize.ONE_LARGE_PAGE
                 ? onOnePage(scale, pieces, legend)
@@ -167,9 +166,9 @@ public final class PatternPdf {
         return plan;
     }
 
-    private static List<List<LegendBlock>> legend(Pattern pattern, Optional<AssemblyPlan> plan, PdfTypeface lettering) {
+    private static List<List<LegendBlock>> legend(Pattern pattern, Optional<AssemblyPlan> plan, PdfTypeface typeface) {
         return LegendBlock.ways(
-                lettering, styles(pattern, plan.map(AssemblyPlan::edges).orElse(List.of())));
+                typeface, styles(pattern, plan.map(AssemblyPlan::edges).orElse(List.of())));
     }
 
     /** What a bench card says at greater length. */
@@ -211,7 +210,7 @@ public final class PatternPdf {
 
     private static void draw(
             PDDocument document,
-            PdfTypeface lettering,
+            PdfTypeface typeface,
             PlannedPage page,
             int number,
             int of,
@@ -219,33 +218,33 @@ public final class PatternPdf {
             PrintScale scale)
             throws IOException {
         PageFrame frame = page.frame();
-        try (PdfCanvas ink = PdfCanvas.onNewPage(document, lettering, frame.widthMm(), frame.heightMm(), scale)) {
-            new CheckSquare(ink, lettering, frame).draw(page, number, of, heading, scale);
-            new Rulers(ink, lettering).draw(frame);
-            for (PlannedPage.Laid laid : page.pieces()) {
-                laid.drawing().draw(ink, laid.placement());
-                for (Label label : laid.drawing().labels()) {
-                    label.placed(laid.placement()).draw(ink, lettering);
+        try (PdfCanvas canvas = PdfCanvas.onNewPage(document, typeface, frame.widthMm(), frame.heightMm(), scale)) {
+            new CheckSquare(canvas, frame).draw(page, number, of, heading, scale);
+            new Rulers(canvas).draw(frame);
+            for (PlannedPage.PlacedPiece placed : page.pieces()) {
+                placed.drawing().draw(canvas, placed.placement());
+                for (Label label : placed.drawing().labels()) {
+                    label.placed(placed.placement()).draw(canvas);
                 }
             }
-            if (page.share().isPresent()) {
-                draw(ink, lettering, page.share().get());
+            if (page.tile().isPresent()) {
+                draw(canvas, page.tile().get());
             }
-            for (PlannedPage.LaidBlock laid : page.blocks()) {
-                laid.block().draw(ink, lettering, laid.upperLeft());
+            for (PlannedPage.PlacedBlock placed : page.blocks()) {
+                placed.block().draw(canvas, placed.upperLeft());
             }
         }
     }
 
-    private static void draw(PdfCanvas ink, PdfTypeface lettering, PlannedPage.Share share) throws IOException {
-        Envelope window = share.window();
-        RigidMotion placement = share.placement();
-        ink.clip(new Point(window.getMinX(), window.getMinY()), new Point(window.getMaxX(), window.getMaxY()));
-        share.drawing().draw(ink, placement);
-        for (Label label : share.labels()) {
-            label.draw(ink, lettering);
+    private static void draw(PdfCanvas canvas, PlannedPage.PlacedTile tile) throws IOException {
+        Envelope window = tile.window();
+        RigidMotion placement = tile.placement();
+        canvas.clip(new Point(window.getMinX(), window.getMinY()), new Point(window.getMaxX(), window.getMaxY()));
+        tile.drawing().draw(canvas, placement);
+        for (Label label : tile.labels()) {
+            label.draw(canvas);
         }
-        RegisterMarks.draw(ink, share);
-        ink.unclip();
+        RegisterMarks.draw(canvas, tile);
+        canvas.unclip();
     }
 }

@@ -12,7 +12,7 @@ import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.spec.DrawHand;
 
 /**
- * The words on a piece: its name, how many to cut and of what leather, which side is up, and whose it is.
+ * The text on a piece: its name, how many to cut and of what leather, which side is up, and whose it is.
  *
  * @param lines the name first
  * @param setOnTheKnife middles of holes whose place is found on the knife itself
@@ -30,7 +30,7 @@ public record PieceCaption(List<String> lines, List<Point> setOnTheKnife) {
                 " · ",
                 Stream.of(hand(pattern), heading.knifeName(), heading.customer())
                         .map(PieceCaption::shortened)
-                        .filter(words -> !words.isBlank())
+                        .filter(text -> !text.isBlank())
                         .toList()));
         List<Point> setOnTheKnife = pattern.fastenings().stream()
                 .flatMap(fastening -> fastening.setOnTheKnife().stream())
@@ -44,8 +44,8 @@ public record PieceCaption(List<String> lines, List<Point> setOnTheKnife) {
         return pattern.sheathed().hand() == DrawHand.LEFT ? "left hand" : "right hand";
     }
 
-    private static String shortened(String words) {
-        String one = words.strip().replaceAll("\\s+", " ");
+    private static String shortened(String text) {
+        String one = text.strip().replaceAll("\\s+", " ");
         if (one.codePointCount(0, one.length()) <= LONGEST) {
             return one;
         }

@@ -22,15 +22,15 @@ import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
 
 /**
- * A piece with its words, ready to be laid on a page.
+ * A piece with its labels, ready to be placed on a page.
  *
  * @param piece what is drawn
  * @param edges lines beside its cut that say what its edges are
- * @param labels the words on it, in its frame
- * @param footprint the area that it needs on the paper, in its frame: it, its marks and its words, and some air
+ * @param labels on it, in its frame
+ * @param footprint the area that it needs on the paper, in its frame: it, its marks, its labels and some clearance
  */
 public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometry footprint) {
-    private static final double AIR_MM = 2;
+    private static final double CLEARANCE_MM = 2;
     private static final double HEAD_MM = 4;
     /** Between the rim of a stitch hole and the line of its row. */
     private static final double CLEAR_MM = 0.7;
@@ -47,12 +47,12 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
     public record Stroke(LineStyle style, Polyline line) {}
 
     /**
-     * Draws a piece with its words, in the frame of the piece.
+     * Draws a piece with its labels, in the frame of the piece.
      *
      * @param edges those of this piece; none where nothing is known of them
-     * @param caption the words on it
+     * @param caption on it
      */
-    public static PieceDrawing of(Piece piece, List<LeatherEdge> edges, PieceCaption caption, PdfTypeface lettering) {
+    public static PieceDrawing of(Piece piece, List<LeatherEdge> edges, PieceCaption caption, PdfTypeface typeface) {
         List<Polyline> drawn = new ArrayList<>(List.of(piece.outline()));
         List<Stroke> beside = new ArrayList<>();
         for (LeatherEdge edge : edges) {
@@ -62,27 +62,30 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
         piece.marks().forEach(mark -> drawn.addAll(strokes(mark)));
         piece.holes().forEach(hole -> drawn.add(square(hole)));
 
-        LabelPlacement spots = new LabelPlacement(lettering, piece.outline().polygon(), drawn);
-        List<Label> labels = new ArrayList<>(List.of(spots.name(caption.lines())));
+        LabelPlacement labelPlacement =
+                new LabelPlacement(typeface, piece.outline().polygon(), drawn);
+        List<Label> labels = new ArrayList<>(List.of(labelPlacement.name(caption.lines())));
         for (Mark mark : piece.marks()) {
             if (!mark.label().isBlank()) {
                 labels.add(
                         mark.kind() == Mark.Kind.PLACE && mark.line().points().size() > 2
-                                ? spots.in(mark.line(), mark.label())
-                                : spots.along(mark.line(), mark.label()));
+                                ? labelPlacement.in(mark.line(), mark.label())
+                                : labelPlacement.along(mark.line(), mark.label()));
             }
         }
         Point aside = new Point(HEAD_MM, 0);
         for (Point hole : caption.setOnTheKnife()) {
-            labels.add(spots.along(Polyline.open(List.of(hole.minus(aside), hole.plus(aside))), FOUND_ON_THE_KNIFE));
+            labels.add(labelPlacement.along(
+                    Polyline.open(List.of(hole.minus(aside), hole.plus(aside))), FOUND_ON_THE_KNIFE));
         }
         for (LeatherEdge edge : EdgeStateLine.lettered(edges)) {
-            labels.add(spots.letterAt(edge.line(), EdgeStateLine.style(edge).letter()));
+            labels.add(labelPlacement.letterAt(
+                    edge.line(), EdgeStateLine.style(edge).letter()));
         }
         return new PieceDrawing(piece, List.copyOf(beside), List.copyOf(labels), footprint(piece, drawn, labels));
     }
 
-    /** All that is drawn of the piece but its words, as lines, in its frame. */
+    /** All that is drawn of the piece but its labels, as lines, in its frame. */
     Geometry lines() {
         List<Geometry> lines = new ArrayList<>(List.of(piece.outline().lineString()));
         edges.forEach(stroke -> lines.add(stroke.line().lineString()));
@@ -107,23 +110,23 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
     }
 
     /** Draws the piece where {@code placement} puts its frame on the page. */
-    void draw(PdfCanvas ink, RigidMotion placement) throws IOException {
+    void draw(PdfCanvas canvas, RigidMotion placement) throws IOException {
         for (Mark mark : piece.marks()) {
             List<Polyline> strokes =
                     mark.kind() == Mark.Kind.STITCH_ROW ? betweenHoles(mark.line(), piece.holes()) : strokes(mark);
             for (Polyline stroke : strokes) {
-                ink.draw(LineStyle.of(mark.kind()).pen(), stroke.map(placement::apply));
+                canvas.draw(LineStyle.of(mark.kind()).stroke(), stroke.map(placement::apply));
             }
         }
         for (Stroke stroke : edges) {
-            ink.draw(stroke.style().pen(), stroke.line().map(placement::apply));
+            canvas.draw(stroke.style().stroke(), stroke.line().map(placement::apply));
         }
-        ink.draw(LineStyle.CUT.pen(), piece.outline().map(placement::apply));
+        canvas.draw(LineStyle.CUT.stroke(), piece.outline().map(placement::apply));
         for (Hole hole : piece.holes()) {
             Point centre = placement.apply(hole.centre());
-            ink.circle(LineStyle.HOLE.pen(), centre, hole.diameterMm() / 2);
+            canvas.circle(LineStyle.HOLE.stroke(), centre, hole.diameterMm() / 2);
             if (hole.use() != Hole.Use.STITCH) {
-                ink.dot(Color.BLACK, centre, CENTRE_MM); // in so small a ring it would run together with it
+                canvas.dot(Color.BLACK, centre, CENTRE_MM); // in so small a ring it would run together with it
             }
         }
     }
@@ -157,11 +160,11 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
     }
 
     private static Geometry footprint(Piece piece, List<Polyline> drawn, List<Label> labels) {
-        List<Geometry> parts = new ArrayList<>(List.of(piece.outline().polygon().buffer(AIR_MM)));
-        drawn.forEach(line -> parts.add(line.lineString().buffer(AIR_MM)));
-        labels.forEach(label -> parts.add(label.box().buffer(AIR_MM)));
-        // Packing tries thousands of places; a tenth of the air is well spent on fewer corners.
-        return TopologyPreservingSimplifier.simplify(OverlayNGRobust.union(parts), AIR_MM / 10);
+        List<Geometry> parts = new ArrayList<>(List.of(piece.outline().polygon().buffer(CLEARANCE_MM)));
+        drawn.forEach(line -> parts.add(line.lineString().buffer(CLEARANCE_MM)));
+        labels.forEach(label -> parts.add(label.box().buffer(CLEARANCE_MM)));
+        // Packing tries thousands of places; a tenth of the clearance is well spent on fewer corners.
+        return TopologyPreservingSimplifier.simplify(OverlayNGRobust.union(parts), CLEARANCE_MM / 10);
     }
 
     private static Polyline square(Hole hole) {

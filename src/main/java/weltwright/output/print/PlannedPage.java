@@ -16,9 +16,9 @@ import weltwright.output.pdf.PageBlock;
 /** What goes where on one page; filled while the pages are planned, and only read after. */
 final class PlannedPage {
     private final PageFrame frame;
-    private final List<Laid> pieces = new ArrayList<>();
-    private final List<LaidBlock> blocks = new ArrayList<>();
-    private Optional<Share> share = Optional.empty();
+    private final List<PlacedPiece> pieces = new ArrayList<>();
+    private final List<PlacedBlock> blocks = new ArrayList<>();
+    private Optional<PlacedTile> tile = Optional.empty();
     private Geometry free;
 
     PlannedPage(PageFrame frame) {
@@ -31,39 +31,39 @@ final class PlannedPage {
         PlannedPage copy = new PlannedPage(frame);
         copy.pieces.addAll(pieces);
         copy.blocks.addAll(blocks);
-        copy.share = share;
+        copy.tile = tile;
         copy.free = free;
         return copy;
     }
 
     /** A whole piece on the page. */
-    record Laid(PieceDrawing drawing, RigidMotion placement) {}
+    record PlacedPiece(PieceDrawing drawing, RigidMotion placement) {}
 
-    record LaidBlock(PageBlock block, Point upperLeft) {}
+    record PlacedBlock(PageBlock block, Point upperLeft) {}
 
     /**
      * A part of a piece, shown in a rectangle of the page.
      *
-     * @param labels those of the piece's words that go on this page, in its frame
+     * @param labels those of the piece that go on this page, in its frame
      */
-    record Share(PieceDrawing drawing, List<Label> labels, RigidMotion placement, Envelope window, Tile tile) {}
+    record PlacedTile(PieceDrawing drawing, List<Label> labels, RigidMotion placement, Envelope window, Tile tile) {}
 
-    void lay(PieceDrawing drawing, RigidMotion placement, Geometry covered) {
-        pieces.add(new Laid(drawing, placement));
-        take(covered);
+    void place(PieceDrawing drawing, RigidMotion placement, Geometry covered) {
+        pieces.add(new PlacedPiece(drawing, placement));
+        occupy(covered);
     }
 
-    void lay(PageBlock block, Point upperLeft, Geometry covered) {
-        blocks.add(new LaidBlock(block, upperLeft));
-        take(covered);
+    void place(PageBlock block, Point upperLeft, Geometry covered) {
+        blocks.add(new PlacedBlock(block, upperLeft));
+        occupy(covered);
     }
 
-    void show(Share part, Geometry covered) {
-        share = Optional.of(part);
-        take(covered);
+    void show(PlacedTile part, Geometry covered) {
+        tile = Optional.of(part);
+        occupy(covered);
     }
 
-    private void take(Geometry covered) {
+    private void occupy(Geometry covered) {
         free = OverlayNGRobust.overlay(free, covered, OverlayNG.DIFFERENCE);
     }
 
@@ -71,16 +71,16 @@ final class PlannedPage {
         return frame;
     }
 
-    List<Laid> pieces() {
+    List<PlacedPiece> pieces() {
         return pieces;
     }
 
-    List<LaidBlock> blocks() {
+    List<PlacedBlock> blocks() {
         return blocks;
     }
 
-    Optional<Share> share() {
-        return share;
+    Optional<PlacedTile> tile() {
+        return tile;
     }
 
     /** Where nothing is yet. */

@@ -20,7 +20,7 @@ final class RegisterMarks {
     /** From the middle of the seam to its end. */
     private static final List<Double> PLACES = List.of(0.7, 0.6, 0.8, 0.5, 0.9, 0.4);
 
-    private static final LineStroke PEN = LineStroke.unbroken(0.15, Color.BLACK);
+    private static final LineStroke STROKE = LineStroke.unbroken(0.15, Color.BLACK);
     private static final LineStroke SEAM = LineStroke.dashed(0.1, Color.GRAY, 0.5, 1.5);
 
     private RegisterMarks() {}
@@ -39,19 +39,19 @@ final class RegisterMarks {
         };
     }
 
-    static void draw(PdfCanvas ink, PlannedPage.Share share) throws IOException {
-        Geometry lines = ShapePacking.moved(share.drawing().lines(), share.placement());
-        for (Tile.Side side : share.tile().joins()) {
-            Envelope strip = strip(share.window(), side);
+    static void draw(PdfCanvas canvas, PlannedPage.PlacedTile placed) throws IOException {
+        Geometry lines = ShapePacking.moved(placed.drawing().lines(), placed.placement());
+        for (Tile.Side side : placed.tile().joins()) {
+            Envelope strip = strip(placed.window(), side);
             boolean upright = strip.getHeight() > strip.getWidth();
             Point centre = Point.of(strip.centre());
             Point half = upright ? new Point(0, strip.getHeight() / 2) : new Point(strip.getWidth() / 2, 0);
-            ink.draw(SEAM, centre.minus(half), centre.plus(half));
+            canvas.draw(SEAM, centre.minus(half), centre.plus(half));
             for (Point towardsEnd : List.of(half.times(-1), half)) {
                 Point at = place(centre, towardsEnd, lines);
-                ink.circle(PEN, at, RADIUS_MM);
-                ink.draw(PEN, at.minus(new Point(ARM_MM, 0)), at.plus(new Point(ARM_MM, 0)));
-                ink.draw(PEN, at.minus(new Point(0, ARM_MM)), at.plus(new Point(0, ARM_MM)));
+                canvas.circle(STROKE, at, RADIUS_MM);
+                canvas.draw(STROKE, at.minus(new Point(ARM_MM, 0)), at.plus(new Point(ARM_MM, 0)));
+                canvas.draw(STROKE, at.minus(new Point(0, ARM_MM)), at.plus(new Point(0, ARM_MM)));
             }
         }
     }
@@ -61,8 +61,8 @@ final class RegisterMarks {
      * is on both pages, so that both come to the same place.
      */
     private static Point place(Point centre, Point towardsEnd, Geometry lines) {
-        for (double share : PLACES) {
-            Point at = centre.plus(towardsEnd.times(share));
+        for (double fraction : PLACES) {
+            Point at = centre.plus(towardsEnd.times(fraction));
             if (!lines.isWithinDistance(lines.getFactory().createPoint(at.coordinate()), ARM_MM + 0.5)) {
                 return at;
             }

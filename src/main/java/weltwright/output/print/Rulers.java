@@ -15,14 +15,12 @@ final class Rulers {
     private static final int LENGTH_MM = 150;
     private static final int LENGTH_IN = 6;
     private static final double NUMBER_MM = 2.2;
-    private static final LineStroke PEN = LineStroke.unbroken(0.12, Color.BLACK);
+    private static final LineStroke STROKE = LineStroke.unbroken(0.12, Color.BLACK);
 
-    private final PdfCanvas ink;
-    private final PdfTypeface lettering;
+    private final PdfCanvas canvas;
 
-    Rulers(PdfCanvas ink, PdfTypeface lettering) {
-        this.ink = ink;
-        this.lettering = lettering;
+    Rulers(PdfCanvas canvas) {
+        this.canvas = canvas;
     }
 
     /** Both bars, from the corner of the square: to the right below it, and up on its left. */
@@ -34,7 +32,7 @@ final class Rulers {
 
     /** @param inward the side of the bar, seen along it, that the square is on: 1 left, -1 right */
     private void draw(RigidMotion bar, double inward) throws IOException {
-        ink.draw(PEN, bar.apply(new Point(0, 0)), bar.apply(new Point(LENGTH_IN * MM_PER_INCH, 0)));
+        canvas.draw(STROKE, bar.apply(new Point(0, 0)), bar.apply(new Point(LENGTH_IN * MM_PER_INCH, 0)));
         for (int mm = 0; mm <= LENGTH_MM; mm++) {
             double tick = mm % 10 == 0 ? 2.2 : mm % 5 == 0 ? 1.6 : 1;
             tick(bar, mm, inward * tick);
@@ -55,14 +53,14 @@ final class Rulers {
     }
 
     private void tick(RigidMotion bar, double at, double length) throws IOException {
-        ink.draw(PEN, bar.apply(new Point(at, 0)), bar.apply(new Point(at, length)));
+        canvas.draw(STROKE, bar.apply(new Point(at, 0)), bar.apply(new Point(at, length)));
     }
 
     private void number(RigidMotion bar, String number, double at, double side) throws IOException {
         double height = NUMBER_MM * PdfTypeface.CAPITAL;
         double near = 2.6;
         double base = side > 0 ? near : -near - height;
-        double width = lettering.widthMm(number, NUMBER_MM);
-        ink.write(number, bar.apply(new Point(at - width / 2, base)), bar.angleRad(), NUMBER_MM, Color.BLACK);
+        double width = canvas.typeface().widthMm(number, NUMBER_MM);
+        canvas.write(number, bar.apply(new Point(at - width / 2, base)), bar.angleRad(), NUMBER_MM, Color.BLACK);
     }
 }

@@ -32,7 +32,7 @@ public final class SheetPdf {
     public static final FileKind KIND = TrueSizePdf.KIND;
 
     private static final Color LINES = new Color(0xA9C6DE);
-    private static final Color WORDS = new Color(0x6F9CC4);
+    private static final Color TEXT = new Color(0x6F9CC4);
     private static final double LINE_MM = 0.25;
     /** A hairline: a measure from line to line must not depend on which side of the line is meant. */
     private static final double TICK_MM = 0.1;
@@ -42,7 +42,7 @@ public final class SheetPdf {
     private static final String HOW_TO_PRINT =
             "Print at actual size (100\u00a0%). Measure both bars from end line to end"
                     + " line, and tell the program.";
-    private static final double LARGEST_WORDS_MM = 2.6;
+    private static final double LARGEST_TEXT_MM = 2.6;
     private static final double WORDS_OFF_FRAME_MM = 2;
     private static final double BAR_NAME_MM = 2.6;
     /** How far into its squares, from their edge that is the first to its right, a bar stands; in squares. */
@@ -61,16 +61,16 @@ public final class SheetPdf {
     }
 
     private static byte[] bytes(ReferenceSheet sheet) {
-        return TrueSizePdf.bytes("Reference sheet, " + sheet.pageName(), Optional.empty(), (document, lettering) -> {
-            try (PdfCanvas ink = PdfCanvas.onNewPage(
-                    document, lettering, sheet.pageWidthMm(), sheet.pageHeightMm(), PrintScale.TRUE)) {
-                new Drawing(sheet, ink, lettering).draw();
+        return TrueSizePdf.bytes("Reference sheet, " + sheet.pageName(), Optional.empty(), (document, typeface) -> {
+            try (PdfCanvas canvas = PdfCanvas.onNewPage(
+                    document, typeface, sheet.pageWidthMm(), sheet.pageHeightMm(), PrintScale.TRUE)) {
+                new Drawing(sheet, canvas).draw();
             }
         });
     }
 
     /** One sheet on one page. Places are thought of in the sheet's frame and drawn in the page's. */
-    private record Drawing(ReferenceSheet sheet, PdfCanvas ink, PdfTypeface lettering) {
+    private record Drawing(ReferenceSheet sheet, PdfCanvas canvas) {
 
         void draw() throws IOException {
             drawFrame();
@@ -89,9 +89,9 @@ public final class SheetPdf {
                     }
                 }
             }
-            ink.fill(Color.BLACK, squares);
+            canvas.fill(Color.BLACK, squares);
             for (Marker marker : sheet.markers()) {
-                ink.fill(Color.BLACK, blackCells(marker));
+                canvas.fill(Color.BLACK, blackCells(marker));
             }
         }
 
@@ -116,12 +116,12 @@ public final class SheetPdf {
             int frame = ReferenceSheet.FRAME_SQUARES;
             int right = sheet.squaresAcross() - frame;
             int lower = sheet.squaresDown() - frame;
-            LineStroke pen = LineStroke.unbroken(LINE_MM, LINES);
+            LineStroke stroke = LineStroke.unbroken(LINE_MM, LINES);
             for (int column = frame + 1; column < right; column++) {
-                ink.draw(pen, onPage(sheet.gridPoint(column, lower)), onPage(sheet.gridPoint(column, frame)));
+                canvas.draw(stroke, onPage(sheet.gridPoint(column, lower)), onPage(sheet.gridPoint(column, frame)));
             }
             for (int row = frame + 1; row < lower; row++) {
-                ink.draw(pen, onPage(sheet.gridPoint(frame, row)), onPage(sheet.gridPoint(right, row)));
+                canvas.draw(stroke, onPage(sheet.gridPoint(frame, row)), onPage(sheet.gridPoint(right, row)));
             }
         }
 
@@ -146,10 +146,10 @@ public final class SheetPdf {
          */
         private void drawBar(Point middle, Point along, int squares) throws IOException {
             Point half = along.times(ReferenceSheet.BAR_MM / 2);
-            ink.draw(LineStroke.unbroken(LINE_MM, WORDS), onPage(middle.minus(half)), onPage(middle.plus(half)));
+            canvas.draw(LineStroke.unbroken(LINE_MM, TEXT), onPage(middle.minus(half)), onPage(middle.plus(half)));
             Point tick = along.left().times(1.6);
             for (Point end : List.of(middle.minus(half), middle.plus(half))) {
-                ink.draw(LineStroke.unbroken(TICK_MM, WORDS), onPage(end.minus(tick)), onPage(end.plus(tick)));
+                canvas.draw(LineStroke.unbroken(TICK_MM, TEXT), onPage(end.minus(tick)), onPage(end.plus(tick)));
             }
             String name = String.format(Locale.ROOT, "%.0f mm", ReferenceSheet.BAR_MM);
             // Off the page's middle, where knives lie.
@@ -164,7 +164,7 @@ public final class SheetPdf {
             Point along = above > aside ? new Point(1, 0) : new Point(0, 1);
             double toFrame = (above > aside ? sheet.boardHeightMm() : sheet.boardWidthMm()) / 2;
             double length = above > aside ? sheet.boardWidthMm() : sheet.boardHeightMm();
-            double size = Math.min(LARGEST_WORDS_MM, length / lettering.widthMm(HOW_TO_PHOTOGRAPH, 1));
+            double size = Math.min(LARGEST_TEXT_MM, length / canvas.typeface().widthMm(HOW_TO_PHOTOGRAPH, 1));
             Point outwards = along.left();
             // As far from the frame on either side: letters stand on their base line, which is below the upper words
             // and above the lower ones.
@@ -174,9 +174,9 @@ public final class SheetPdf {
         }
 
         /** @param middle of the words' base line */
-        private void write(String words, Point middle, Point along, double size) throws IOException {
-            Point from = middle.minus(along.times(lettering.widthMm(words, size) / 2));
-            ink.write(words, onPage(from), Math.atan2(along.y(), along.x()), size, WORDS);
+        private void write(String text, Point middle, Point along, double size) throws IOException {
+            Point from = middle.minus(along.times(canvas.typeface().widthMm(text, size) / 2));
+            canvas.write(text, onPage(from), Math.atan2(along.y(), along.x()), size, TEXT);
         }
 
         private Polyline box(Point lowerLeft, Point upperRight) {

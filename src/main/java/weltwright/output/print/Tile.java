@@ -4,21 +4,21 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * One page's share of a piece that is larger than a page.
+ * The part of a piece that one page shows, where the piece is larger than a page.
  *
  * @param piece its name
- * @param spot which of the shares
- * @param all the shares that have something on them
+ * @param cell its place in the grid
+ * @param all cells that have something on them
  */
-record Tile(String piece, Spot spot, Set<Spot> all) {
+record Tile(String piece, Cell cell, Set<Cell> all) {
 
     /**
-     * A place in the grid of shares.
+     * A place in the grid of tiles.
      *
      * @param row from the top, from 0
      * @param column from the left, from 0
      */
-    record Spot(int row, int column) {
+    record Cell(int row, int column) {
         /** A letter for the row and a number for the column: B2. */
         String name() {
             return letters(row) + (column + 1);
@@ -28,12 +28,12 @@ record Tile(String piece, Spot spot, Set<Spot> all) {
             return (row < 26 ? "" : letters(row / 26 - 1)) + (char) ('A' + row % 26);
         }
 
-        Spot neighbour(Side side) {
+        Cell neighbour(Side side) {
             return switch (side) {
-                case LEFT -> new Spot(row, column - 1);
-                case RIGHT -> new Spot(row, column + 1);
-                case UPPER -> new Spot(row - 1, column);
-                case LOWER -> new Spot(row + 1, column);
+                case LEFT -> new Cell(row, column - 1);
+                case RIGHT -> new Cell(row, column + 1);
+                case UPPER -> new Cell(row - 1, column);
+                case LOWER -> new Cell(row + 1, column);
             };
         }
     }
@@ -57,7 +57,7 @@ record Tile(String piece, Spot spot, Set<Spot> all) {
     }
 
     boolean joins(Side side) {
-        return all.contains(spot.neighbour(side));
+        return all.contains(cell.neighbour(side));
     }
 
     List<Side> joins() {
@@ -65,10 +65,10 @@ record Tile(String piece, Spot spot, Set<Spot> all) {
     }
 
     int rows() {
-        return all.stream().mapToInt(Spot::row).max().orElseThrow() + 1;
+        return all.stream().mapToInt(Cell::row).max().orElseThrow() + 1;
     }
 
     int columns() {
-        return all.stream().mapToInt(Spot::column).max().orElseThrow() + 1;
+        return all.stream().mapToInt(Cell::column).max().orElseThrow() + 1;
     }
 }

@@ -23,15 +23,15 @@ import weltwright.output.pdf.Label;
  * @param window where a part shows on its page
  * @param directionRad that the piece is turned to
  * @param upperLeft the upper left corner of the first window, in the turned piece's frame
- * @param spots those windows that have something in them
+ * @param cells those windows that have something in them
  */
-record TileGrid(PieceDrawing piece, Envelope window, double directionRad, Point upperLeft, Set<Tile.Spot> spots) {
+record TileGrid(PieceDrawing piece, Envelope window, double directionRad, Point upperLeft, Set<Tile.Cell> cells) {
     static final double OVERLAP_MM = 10;
 
     /** Seams that run along a line of the piece are hard to join: this near to one counts as along it. */
     private static final double ALONG_MM = 3;
 
-    private static final List<Double> SHARES_OF_SLACK = List.of(0.5, 0.35, 0.65, 0.2, 0.8, 0.05, 0.95);
+    private static final List<Double> FRACTIONS_OF_SLACK = List.of(0.5, 0.35, 0.65, 0.2, 0.8, 0.05, 0.95);
     private static final GeometryFactory JTS = new GeometryFactory();
 
     /** The grid over a piece turned so, with as few windows as cover it. */
@@ -49,23 +49,23 @@ record TileGrid(PieceDrawing piece, Envelope window, double directionRad, Point 
 
         double left = box.getMinX()
                 - slackX
-                        * bestShare(
+                        * bestFraction(
                                 lines,
-                                share -> seams(columns, box.getMinX() - slackX * share, stepX).stream()
+                                fraction -> seams(columns, box.getMinX() - slackX * fraction, stepX).stream()
                                         .map(x ->
                                                 new Envelope(x - ALONG_MM, x + ALONG_MM, box.getMinY(), box.getMaxY()))
                                         .toList());
         double bottom = box.getMinY()
                 - slackY
-                        * bestShare(
+                        * bestFraction(
                                 lines,
-                                share -> seams(rows, box.getMinY() - slackY * share, stepY).stream()
+                                fraction -> seams(rows, box.getMinY() - slackY * fraction, stepY).stream()
                                         .map(y ->
                                                 new Envelope(box.getMinX(), box.getMaxX(), y - ALONG_MM, y + ALONG_MM))
                                         .toList());
         Point upperLeft = new Point(left, bottom + rows * stepY + OVERLAP_MM);
 
-        Set<Tile.Spot> spots = new LinkedHashSet<>();
+        Set<Tile.Cell> cells = new LinkedHashSet<>();
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
                 // What lies in the overlap with the next window is that one's to show.
@@ -77,36 +77,36 @@ record TileGrid(PieceDrawing piece, Envelope window, double directionRad, Point 
                         y - stepY - (row == rows - 1 ? OVERLAP_MM : 0),
                         y);
                 if (turned.intersects(JTS.toGeometry(own))) {
-                    spots.add(new Tile.Spot(row, column));
+                    cells.add(new Tile.Cell(row, column));
                 }
             }
         }
-        return new TileGrid(piece, window, directionRad, upperLeft, spots);
+        return new TileGrid(piece, window, directionRad, upperLeft, cells);
     }
 
-    /** The part of the piece that a spot's page shows. */
-    PlannedPage.Share share(Tile.Spot spot) {
-        RigidMotion placement = placement(spot);
+    /** Returns the part of the piece that a cell's page shows. */
+    PlannedPage.PlacedTile place(Tile.Cell cell) {
+        RigidMotion placement = placement(cell);
         List<Label> labels = new ArrayList<>();
         for (Label label : piece.labels()) {
-            // Words go where they show whole; words that show whole nowhere go everywhere, and join with the pages.
+            // Labels go where they show whole; those that show whole nowhere go everywhere, and join with the pages.
             if (isWhole(label.placed(placement))
-                    || spots.stream().noneMatch(other -> isWhole(label.placed(placement(other))))) {
+                    || cells.stream().noneMatch(other -> isWhole(label.placed(placement(other))))) {
                 labels.add(label.placed(placement));
             }
         }
-        Tile tile = new Tile(piece.piece().name(), spot, spots);
-        return new PlannedPage.Share(piece, List.copyOf(labels), placement, window, tile);
+        Tile tile = new Tile(piece.piece().name(), cell, cells);
+        return new PlannedPage.PlacedTile(piece, List.copyOf(labels), placement, window, tile);
     }
 
     private boolean isWhole(Label label) {
         return window.contains(label.box().getEnvelopeInternal());
     }
 
-    /** Puts the share of a spot into the window. */
-    private RigidMotion placement(Tile.Spot spot) {
+    /** Returns the motion that puts the part in a cell into the window. */
+    private RigidMotion placement(Tile.Cell cell) {
         Point corner = upperLeft.plus(new Point(
-                spot.column() * (window.getWidth() - OVERLAP_MM), -spot.row() * (window.getHeight() - OVERLAP_MM)));
+                cell.column() * (window.getWidth() - OVERLAP_MM), -cell.row() * (window.getHeight() - OVERLAP_MM)));
         return new RigidMotion(directionRad, new Point(window.getMinX(), window.getMaxY()).minus(corner));
     }
 
@@ -120,17 +120,17 @@ record TileGrid(PieceDrawing piece, Envelope window, double directionRad, Point 
     }
 
     /** How much of the room to spare to leave before the piece, so that the least of its lines run along seams. */
-    private static double bestShare(Geometry lines, DoubleFunction<List<Envelope>> strips) {
-        double best = SHARES_OF_SLACK.get(0);
+    private static double bestFraction(Geometry lines, DoubleFunction<List<Envelope>> strips) {
+        double best = FRACTIONS_OF_SLACK.get(0);
         double least = Double.POSITIVE_INFINITY;
-        for (double share : SHARES_OF_SLACK) {
+        for (double fraction : FRACTIONS_OF_SLACK) {
             double length = 0;
-            for (Envelope strip : strips.apply(share)) {
+            for (Envelope strip : strips.apply(fraction)) {
                 length += OverlayNGRobust.overlay(lines, JTS.toGeometry(strip), OverlayNG.INTERSECTION)
                         .getLength();
             }
             if (length < least - 1e-6) {
-                best = share;
+                best = fraction;
                 least = length;
             }
         }

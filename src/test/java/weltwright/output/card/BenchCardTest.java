@@ -237,12 +237,12 @@ class BenchCardTest {
                 TestKnives.dropPoint(), TestSpecs.bladeAlone(kind).withStrap(Optional.of(HandleStrap.USUAL)));
         List<LeatherEdge> edges = AssemblyPlan.of(pattern).edges();
         try (PDDocument document = new PDDocument()) {
-            PdfTypeface lettering = PdfTypeface.in(document);
+            PdfTypeface typeface = PdfTypeface.in(document);
             for (Piece piece : pattern.pieces()) {
                 List<LeatherEdge> own = edges.stream()
                         .filter(e -> e.piece().equals(piece.name()))
                         .toList();
-                PieceDrawing drawing = PieceDrawing.of(piece, own, PieceCaption.of(pattern, piece, HEADING), lettering);
+                PieceDrawing drawing = PieceDrawing.of(piece, own, PieceCaption.of(pattern, piece, HEADING), typeface);
                 List<String> letters = drawing.labels().stream()
                         .filter(Label::ringed)
                         .map(label -> label.lines().get(0))

@@ -26,7 +26,7 @@ import weltwright.geometry.Polyline;
 import weltwright.knife.TestKnives;
 import weltwright.output.cutter.CutElement.Chain;
 import weltwright.output.cutter.CutElement.Circle;
-import weltwright.output.cutter.CutElement.Words;
+import weltwright.output.cutter.CutElement.Text;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.TestSpecs;
 import weltwright.sheath.pattern.Mark;
@@ -59,7 +59,7 @@ class CutPlanTest {
         assertThat(plan.sheets()).hasSize(2);
         assertThat(plan.sheets().get(1).pieces()).extracting(CutPiece::id).containsExactly("welt-1", "welt-2");
         assertThat(plan.sheets().get(1).notes())
-                .anyMatch(note -> ((Words) note.shape()).text().equals("Bed 2 of 2: 2.0 mm leather, grain side up"));
+                .anyMatch(note -> ((Text) note.shape()).text().equals("Bed 2 of 2: 2.0 mm leather, grain side up"));
         assertThat(plan.sheets().get(0).pieces()).extracting(CutPiece::id).contains(CutPlan.SQUARE_ID);
     }
 
@@ -112,9 +112,9 @@ class CutPlanTest {
         List<Geometry> texts = new ArrayList<>();
         for (CutPiece piece : plan.pieces().toList()) {
             for (CutElement element : piece.elements()) {
-                if (element.shape() instanceof Words words) {
-                    assertThat(words.text()).isEqualTo(piece.name());
-                    texts.add(box(words));
+                if (element.shape() instanceof Text text) {
+                    assertThat(text.text()).isEqualTo(piece.name());
+                    texts.add(box(text));
                 }
             }
         }
@@ -128,20 +128,20 @@ class CutPlanTest {
         }
     }
 
-    private static Geometry box(Words words) {
+    private static Geometry box(Text text) {
         Font font = new Font(Font.SANS_SERIF, Font.PLAIN, 100);
-        Rectangle2D box = font.getStringBounds(words.text(), new FontRenderContext(null, true, true));
+        Rectangle2D box = font.getStringBounds(text.text(), new FontRenderContext(null, true, true));
         double capital = font.createGlyphVector(new FontRenderContext(null, true, true), "H")
                 .getVisualBounds()
                 .getHeight();
-        double scale = words.capitalMm() / capital;
-        Point from = words.from();
+        double scale = text.capitalMm() / capital;
+        Point from = text.from();
         return new GeometryFactory()
                 .toGeometry(new Envelope(
                         from.x(),
                         from.x() + scale * box.getWidth(),
-                        from.y() - 0.3 * words.capitalMm(),
-                        from.y() + words.capitalMm()));
+                        from.y() - 0.3 * text.capitalMm(),
+                        from.y() + text.capitalMm()));
     }
 
     /** What shows once the sheath is made bears no line: on the grain side there is only what other leather covers. */

@@ -126,11 +126,11 @@ record DrawingContent(Set<String> layersOn, List<Line> lines, List<Round> circle
             String layer = element.layer().id();
             if (element.shape() instanceof CutElement.Chain chain) {
                 assertThat(lines).anyMatch(line -> line.layer().equals(layer) && same(chain.line(), line));
-            } else if (element.shape() instanceof CutElement.Words words) {
+            } else if (element.shape() instanceof CutElement.Text text) {
                 assertThat(texts)
-                        .anyMatch(text -> text.layer().equals(layer)
-                                && text.words().equals(words.text())
-                                && text.from().distance(words.from()) < TOLERANCE_MM);
+                        .anyMatch(drawn -> drawn.layer().equals(layer)
+                                && drawn.words().equals(text.text())
+                                && drawn.from().distance(text.from()) < TOLERANCE_MM);
             }
             found++;
         }

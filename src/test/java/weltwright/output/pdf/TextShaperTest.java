@@ -22,12 +22,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Lines of text in any script: which font, which order, which shapes. */
 class TextShaperTest {
     private static PDDocument document;
-    private static PdfTypeface lettering;
+    private static PdfTypeface typeface;
 
     @BeforeAll
     static void open() throws IOException {
         document = new PDDocument();
-        lettering = PdfTypeface.in(document);
+        typeface = PdfTypeface.in(document);
     }
 
     @AfterAll
@@ -39,7 +39,7 @@ class TextShaperTest {
     @ParameterizedTest
     @CsvSource({"car means אבג., car means גבא.", "he said “אבג 123 דהו”., he said “והד 123 גבא”.", "(אבג), (גבא)"})
     void wordsFromTheRightStandInTheirOrder(String written, String seen) {
-        ShapedText line = lettering.set(lettering.printable(written));
+        ShapedText line = typeface.set(typeface.printable(written));
         assertThat(line.parts()).allMatch(part -> part instanceof ShapedText.Letters);
         assertThat(line.parts().stream()
                         .map(part -> ((ShapedText.Letters) part).text())
@@ -54,7 +54,7 @@ class TextShaperTest {
      */
     @Test
     void arabicLettersJoin() {
-        ShapedText line = lettering.set("سكين");
+        ShapedText line = typeface.set("سكين");
         Font font = FallbackFonts.covering("س").orElseThrow();
         String fromTheLeft = "\uFEE6\uFEF4\uFEDC\uFEB3";
         assertThat(font.canDisplayUpTo(fromTheLeft)).isEqualTo(-1);
@@ -71,8 +71,8 @@ class TextShaperTest {
     /** In Devanagari, क + ् + ष are one letter, क्ष, and ि stands before the letter that it is spoken after. */
     @Test
     void devanagariLettersJoin() {
-        assertThat(lettering.set("क्ष").widthEm())
-                .isLessThan(lettering.set("क").widthEm() + lettering.set("ष").widthEm() - 0.1);
+        assertThat(typeface.set("क्ष").widthEm())
+                .isLessThan(typeface.set("क").widthEm() + typeface.set("ष").widthEm() - 0.1);
     }
 
     @ParameterizedTest
@@ -97,8 +97,8 @@ class TextShaperTest {
                 "שָׁלוֹם"
             })
     void hasEveryScriptThatManyRead(String text) {
-        assertThat(lettering.missing(text)).isEmpty();
-        ShapedText line = lettering.set(lettering.printable(text));
+        assertThat(typeface.missing(text)).isEmpty();
+        ShapedText line = typeface.set(typeface.printable(text));
         assertThat(line.widthEm()).isGreaterThan(0.2);
         double x = 0;
         for (ShapedText.Part part : line.parts()) {
@@ -114,9 +114,9 @@ class TextShaperTest {
     /** Cuneiform has no font here; U+FFFF is no character. */
     @Test
     void aBoxStandsForWhatNoFontHas() {
-        assertThat(lettering.missing("a\uD808\uDC00b\uD808\uDC00")).containsExactly("\uD808\uDC00");
-        assertThat(lettering.printable("a\uD808\uDC00b\uFFFF")).isEqualTo("a□b□");
-        assertThat(lettering.missing("Łukasz \u0007\t\uD83D")).isEmpty();
+        assertThat(typeface.missing("a\uD808\uDC00b\uD808\uDC00")).containsExactly("\uD808\uDC00");
+        assertThat(typeface.printable("a\uD808\uDC00b\uFFFF")).isEqualTo("a□b□");
+        assertThat(typeface.missing("Łukasz \u0007\t\uD83D")).isEmpty();
     }
 
     /** Without spaces between words, lines break all the same, and nothing is lost. */
@@ -124,8 +124,8 @@ class TextShaperTest {
     @ValueSource(
             strings = {"这把刀是给我的客户的，他要把刀挂在右边的皮带上，皮革用深棕色，线用黑色。", "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx"})
     void longWordsAreBroken(String text) {
-        List<String> lines = lettering.wrap(text, 30, 3);
-        assertThat(lines).hasSizeGreaterThan(2).allMatch(line -> lettering.widthMm(line, 3) <= 30);
+        List<String> lines = typeface.wrap(text, 30, 3);
+        assertThat(lines).hasSizeGreaterThan(2).allMatch(line -> typeface.widthMm(line, 3) <= 30);
         assertThat(String.join("", lines)).isEqualTo(text);
     }
 }

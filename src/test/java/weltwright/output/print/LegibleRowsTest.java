@@ -88,8 +88,8 @@ class LegibleRowsTest {
     @Test
     void noLineIsThinnerThanWhatACopierKeeps() {
         assertThat(LineStyle.values()).allSatisfy(style -> {
-            assertThat(style.pen().widthMm()).isGreaterThanOrEqualTo(0.25);
-            assertThat(style.pen().colour().getRGB() & 0xFFFFFF).isZero();
+            assertThat(style.stroke().widthMm()).isGreaterThanOrEqualTo(0.25);
+            assertThat(style.stroke().colour().getRGB() & 0xFFFFFF).isZero();
         });
     }
 

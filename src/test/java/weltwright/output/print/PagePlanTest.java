@@ -75,16 +75,16 @@ class PagePlanTest {
     void theLegendTakesNoPage(PrintedPattern print) throws IOException {
         AssemblyPlan bench = AssemblyPlan.of(print.pattern());
         try (PDDocument document = new PDDocument()) {
-            PdfTypeface lettering = PdfTypeface.in(document);
+            PdfTypeface typeface = PdfTypeface.in(document);
             List<PieceDrawing> pieces = print.pattern().pieces().stream()
                     .map(piece -> PieceDrawing.of(
                             piece,
                             bench.edgesOf(piece),
                             PieceCaption.of(print.pattern(), piece, SamplePatterns.HEADING),
-                            lettering))
+                            typeface))
                     .toList();
             PageFrame frame = print.paper().frame(PrintScale.TRUE);
-            List<List<LegendBlock>> legend = LegendBlock.ways(lettering, List.of(LineStyle.values()));
+            List<List<LegendBlock>> legend = LegendBlock.ways(typeface, List.of(LineStyle.values()));
             assertThat(PagePlan.of(frame, pieces, legend).pages())
                     .hasSameSizeAs(PagePlan.of(frame, pieces, List.of()).pages());
         }
@@ -95,7 +95,7 @@ class PagePlanTest {
     void aWideStrapIsTurnedRatherThanCut() {
         List<PlannedPage> pages = plan(PaperSize.A4, strip(285, 40)).pages();
         assertThat(pages).hasSize(1);
-        assertThat(pages.get(0).share()).isEmpty();
+        assertThat(pages.get(0).tile()).isEmpty();
         assertThat(Math.abs(
                         Math.sin(2 * pages.get(0).pieces().get(0).placement().angleRad())))
                 .isGreaterThan(0.1);
@@ -113,10 +113,10 @@ class PagePlanTest {
     @CsvSource({"A3, 297, 420", "TABLOID, 279.4, 431.8"})
     void largerPaperTakesWhatWouldBeCutOnSmaller(PaperSize paper, double widthMm, double heightMm) {
         PagePlan plan = plan(paper, strip(400, 40));
-        assertThat(plan.hasParts()).isFalse();
+        assertThat(plan.hasTiles()).isFalse();
         assertThat(plan.pages().get(0).frame().widthMm()).isEqualTo(widthMm);
         assertThat(plan.pages().get(0).frame().heightMm()).isEqualTo(heightMm);
-        assertThat(plan(PaperSize.A4, strip(400, 40)).hasParts()).isTrue();
+        assertThat(plan(PaperSize.A4, strip(400, 40)).hasTiles()).isTrue();
     }
 
     private static PagePlan plan(PaperSize paper, PieceDrawing... pieces) {

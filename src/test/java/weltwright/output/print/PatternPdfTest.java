@@ -126,7 +126,8 @@ class PatternPdfTest {
         // circle of a hole, the arrow of the stretch, the row with its holes.
         assertThat(EnumSet.complementOf(
                         EnumSet.of(LineStyle.STITCH_END, LineStyle.IRON, LineStyle.HOLE, LineStyle.GRAIN)))
-                .extracting(style -> List.of(style.pen().widthMm(), style.pen().dashesMm()))
+                .extracting(style ->
+                        List.of(style.stroke().widthMm(), style.stroke().dashesMm()))
                 .doesNotHaveDuplicates();
     }
 

@@ -156,13 +156,13 @@ class PrintedPiecesTest {
     @MethodSource("weltwright.output.print.PrintedPattern#all")
     void noLineRunsThroughTheWordsOnAPiece(PrintedPattern print) throws IOException {
         try (PDDocument document = new PDDocument()) {
-            PdfTypeface lettering = PdfTypeface.in(document);
+            PdfTypeface typeface = PdfTypeface.in(document);
             for (Piece piece : print.pattern().pieces()) {
                 List<LeatherEdge> edges = AssemblyPlan.of(print.pattern()).edges().stream()
                         .filter(edge -> edge.piece().equals(piece.name()))
                         .toList();
                 PieceDrawing drawing = PieceDrawing.of(
-                        piece, edges, PieceCaption.of(print.pattern(), piece, SamplePatterns.HEADING), lettering);
+                        piece, edges, PieceCaption.of(print.pattern(), piece, SamplePatterns.HEADING), typeface);
                 assertThat(drawing.labels()).isNotEmpty();
                 for (Label label : drawing.labels()) {
                     assertThat(drawing.lines().intersects(label.box()))

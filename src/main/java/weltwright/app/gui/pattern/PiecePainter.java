@@ -61,7 +61,7 @@ final class PiecePainter {
         piece.holes().forEach(this::paintHole);
         g.setColor(ThemeColors.cutLine());
         annotations.lines().forEach(line -> {
-            g.setStroke(stroke(line.style().pen(), viewport.pxPerMm()));
+            g.setStroke(stroke(line.style().stroke(), viewport.pxPerMm()));
             g.draw(toPx.createTransformedShape(line.path()));
         });
         g.setStroke(AnnotationPainter.roundStroke(1.6f));
