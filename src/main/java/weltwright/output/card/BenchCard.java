@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -32,6 +33,7 @@ import weltwright.sheath.pattern.CuttingSide;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.pattern.SheathDimension;
 import weltwright.units.Length;
 import weltwright.units.LengthUnit;
 import weltwright.units.PrintScale;
@@ -118,31 +120,31 @@ public final class BenchCard {
         if (!heading.notes().isBlank()) {
             flow.addProse(CardTitle.of(typeface, "Notes", "", widthMm), notes());
         }
-        table(flow, "Pieces", leatherInAll(), pieceColumns(), pieces());
-        table(
+        add(flow, "Pieces", leatherInAll(), pieces(), pattern.pieces());
+        add(
                 flow,
                 "Thread",
                 "Saddle stitch: one thread for each seam, a needle at each of its ends. Thickness, needle and awl by rule of thumb.",
-                threadColumns(),
-                thread());
-        table(
+                thread(),
+                pattern.seams());
+        add(
                 flow,
                 "Hardware",
                 "Sizes as the list of hardware has them: compare with what you have.",
-                hardwareColumns(),
-                hardware());
+                hardware(),
+                plan.hardware());
         warnings(flow);
-        table(
+        addTable(
                 flow,
                 "Finish these edges before assembly",
                 "They are out of reach once the sheath is sewn. On the pattern: B, and an unbroken line inside the cut."
                         + " Sand between edger and slicker.",
-                edgeColumns(),
-                edges());
+                edges().head(),
+                edgeRows());
         if (cautionsBeforeSteps) {
             flow.addTogether(cautions());
         }
-        table(flow, "The work, in order", workInAll(), stepColumns(), steps());
+        addTable(flow, "The work, in order", workInAll(), steps().head(), stepRows());
         flow.addTogether(checks());
         if (!cautionsBeforeSteps) {
             flow.addTogether(cautions());
@@ -150,10 +152,18 @@ public final class BenchCard {
         return flow.pages();
     }
 
-    private void table(CardFlow flow, String title, String below, List<Column> columns, List<CardRow> rows) {
+    private <T> void add(CardFlow flow, String title, String below, CardTable<T> table, List<T> items) {
+        addTable(flow, title, below, table.head(), table.rows(items));
+    }
+
+    private void addTable(CardFlow flow, String title, String below, CardRow head, List<CardRow> rows) {
         if (!rows.isEmpty()) {
-            flow.addTable(CardTitle.of(typeface, title, below, widthMm), CardRow.head(typeface, columns), rows);
+            flow.addTable(CardTitle.of(typeface, title, below, widthMm), head, rows);
         }
+    }
+
+    private <T> CardTable<T> table() {
+        return new CardTable<>(typeface, widthMm);
     }
 
     private CardRow row(List<Column> columns, Kind kind, String... cells) {
@@ -162,18 +172,15 @@ public final class BenchCard {
 
     /** The finished sheath, and its sizes beside it. */
     private PageBlock overview() {
-        List<Column> columns = List.of(
-                Column.text("when it is sewn", widthMm * 0.29),
-                Column.numeric("mm", widthMm * 0.10),
-                Column.numeric("in", widthMm * 0.13));
-        List<PageBlock> beside = new ArrayList<>(List.of(CardRow.head(typeface, columns)));
-        pattern.sizes()
-                .forEach(size -> beside.add(row(
-                        columns,
-                        Kind.PLAIN,
-                        size.name(),
-                        number("%.1f", size.lengthMm()),
-                        new Length(size.lengthMm()).inSixteenths().replace(" in", ""))));
+        CardTable<SheathDimension> sizes = this.<SheathDimension>table()
+                .text("when it is sewn", 0.29, SheathDimension::name)
+                .numeric("mm", 0.10, size -> number("%.1f", size.lengthMm()))
+                .numeric(
+                        "in",
+                        0.13,
+                        size -> new Length(size.lengthMm()).inSixteenths().replace(" in", ""));
+        List<PageBlock> beside = new ArrayList<>(List.of(sizes.head()));
+        beside.addAll(sizes.rows(pattern.sizes()));
         List<Column> one = List.of(Column.text("what to watch for", widthMm * 0.52));
         beside.add(new BlankBlock(GAP_MM));
         beside.add(CardRow.head(typeface, one));
@@ -183,7 +190,7 @@ public final class BenchCard {
                 VIEW_HEIGHT_MM, beside.stream().mapToDouble(PageBlock::heightMm).sum());
         return new SideBySideBlock(
                 FinishedSheath.of(pattern).map(shape -> new FinishedView(shape, left, height)),
-                widthMm - columns.stream().mapToDouble(Column::widthMm).sum(),
+                widthMm - sizes.widthMm(),
                 beside,
                 widthMm);
     }
@@ -196,30 +203,18 @@ public final class BenchCard {
                 .toList();
     }
 
-    private List<Column> pieceColumns() {
-        return columns(
-                Column.text("piece", 0.2),
-                Column.numeric("cut", 0.06),
-                Column.numeric("leather, mm", 0.12),
-                Column.numeric("oz", 0.07),
-                Column.numeric("each, cm²", 0.1),
-                Column.numeric("together, cm²", 0.13),
-                Column.text("which side is up", 0.32));
-    }
-
-    private List<CardRow> pieces() {
-        return pattern.pieces().stream()
-                .map(piece -> row(
-                        pieceColumns(),
-                        Kind.PLAIN,
-                        piece.name(),
-                        String.valueOf(piece.count()),
-                        number("%.1f", piece.thicknessMm()),
-                        number("%.1f", piece.thicknessMm() / LengthUnit.OUNCE.inMm()),
-                        number("%.0f", areaMm2(piece) / MM2_IN_CM2),
-                        number("%.0f", piece.count() * areaMm2(piece) / MM2_IN_CM2),
-                        CuttingSide.of(pattern, piece).words()))
-                .toList();
+    private CardTable<Piece> pieces() {
+        return this.<Piece>table()
+                .text("piece", 0.2, Piece::name)
+                .numeric("cut", 0.06, piece -> String.valueOf(piece.count()))
+                .numeric("leather, mm", 0.12, piece -> number("%.1f", piece.thicknessMm()))
+                .numeric("oz", 0.07, piece -> number("%.1f", piece.thicknessMm() / LengthUnit.OUNCE.inMm()))
+                .numeric("each, cm²", 0.1, piece -> number("%.0f", areaMm2(piece) / MM2_IN_CM2))
+                .numeric("together, cm²", 0.13, piece -> number("%.0f", piece.count() * areaMm2(piece) / MM2_IN_CM2))
+                .text(
+                        "which side is up",
+                        0.32,
+                        piece -> CuttingSide.of(pattern, piece).words());
     }
 
     private String leatherInAll() {
@@ -234,59 +229,30 @@ public final class BenchCard {
         return Math.abs(piece.outline().signedAreaMm2());
     }
 
-    private List<Column> threadColumns() {
-        return columns(
-                Column.text("seam", 0.17),
-                Column.numeric("stitches", 0.09),
-                Column.numeric("pitch, mm", 0.1),
-                Column.numeric("to the inch", 0.11),
-                Column.numeric("through, mm", 0.12),
-                Column.numeric("thread, m", 0.1),
-                Column.numeric("thick, mm", 0.1),
-                Column.numeric("needles", 0.09),
-                Column.numeric("awl, mm", 0.12));
+    private CardTable<Seam> thread() {
+        return this.<Seam>table()
+                .text("seam", 0.17, Seam::name)
+                .numeric("stitches", 0.09, seam -> String.valueOf(seam.stitchCount()))
+                .numeric("pitch, mm", 0.1, seam -> number("%.2f", seam.pitchMm()))
+                .numeric("to the inch", 0.11, seam -> number("%.1f", LengthUnit.INCH.inMm() / seam.pitchMm()))
+                .numeric("through, mm", 0.12, seam -> number("%.1f", seam.thickestStackMm()))
+                .numeric("thread, m", 0.1, seam -> number("%.1f", new SaddleStitch(seam).metresToCut()))
+                .numeric("thick, mm", 0.1, seam -> number("%.1f", new SeamTools(seam).threadMm()))
+                .numeric("needles", 0.09, seam -> "2, " + new SeamTools(seam).needle())
+                .numeric("awl, mm", 0.12, seam -> awl(new SeamTools(seam)));
     }
 
-    private List<CardRow> thread() {
-        return pattern.seams().stream().map(this::thread).toList();
+    private static String awl(SeamTools tools) {
+        return number("%.1f", tools.awlWidthMm()) + number(" × %.0f", tools.awlLengthMm());
     }
 
-    private CardRow thread(Seam seam) {
-        SeamTools tools = new SeamTools(seam);
-        return row(
-                threadColumns(),
-                Kind.PLAIN,
-                seam.name(),
-                String.valueOf(seam.stitchCount()),
-                number("%.2f", seam.pitchMm()),
-                number("%.1f", LengthUnit.INCH.inMm() / seam.pitchMm()),
-                number("%.1f", seam.thickestStackMm()),
-                number("%.1f", new SaddleStitch(seam).metresToCut()),
-                number("%.1f", tools.threadMm()),
-                "2, " + tools.needle(),
-                number("%.1f", tools.awlWidthMm()) + number(" × %.0f", tools.awlLengthMm()));
-    }
-
-    private List<Column> hardwareColumns() {
-        return columns(
-                Column.text("what for", 0.28),
-                Column.numeric("count", 0.1),
-                Column.text("take", 0.34),
-                Column.numeric("punch, mm", 0.14),
-                Column.numeric("through, mm", 0.14));
-    }
-
-    private List<CardRow> hardware() {
-        return plan.hardware().stream()
-                .map(need -> row(
-                        hardwareColumns(),
-                        Kind.PLAIN,
-                        need.name(),
-                        String.valueOf(need.count()),
-                        need.hardware().name(),
-                        need.punchMm() == 0 ? "" : number("%.1f", need.punchMm()),
-                        number("%.1f", need.throughMm())))
-                .toList();
+    private CardTable<HardwareRequirement> hardware() {
+        return this.<HardwareRequirement>table()
+                .text("what for", 0.28, HardwareRequirement::name)
+                .numeric("count", 0.1, need -> String.valueOf(need.count()))
+                .text("take", 0.34, need -> need.hardware().name())
+                .numeric("punch, mm", 0.14, need -> need.punchMm() == 0 ? "" : number("%.1f", need.punchMm()))
+                .numeric("through, mm", 0.14, need -> number("%.1f", need.throughMm()));
     }
 
     /** What is wrong with the hardware, called out under its table. */
@@ -297,26 +263,24 @@ public final class BenchCard {
         }
     }
 
-    private List<Column> edgeColumns() {
-        return columns(
-                Column.text("edge", 0.3),
-                Column.text("groove, from the edge", 0.24),
-                Column.text("bevel", 0.22),
-                Column.text("burnish", 0.24));
+    private CardTable<LeatherEdge> edges() {
+        return this.<LeatherEdge>table()
+                .text(
+                        "edge",
+                        0.3,
+                        edge -> edge.piece() + ": " + edge.name()
+                                + (edge.part().isHalf() ? ", " + edge.part().words() : ""))
+                .text("groove, from the edge", 0.24, edge -> treatment(edge, OperationKind.GROOVE))
+                .text("bevel", 0.22, edge -> treatment(edge, OperationKind.BEVEL))
+                .text("burnish", 0.24, edge -> treatment(edge, OperationKind.BURNISH));
     }
 
     /** Stretches of one name and with the same treatments are one row. */
-    private List<CardRow> edges() {
+    private List<CardRow> edgeRows() {
         return plan.edges().stream()
                 .filter(LeatherEdge::finishedBeforeAssembly)
-                .map(edge -> List.of(
-                        edge.piece() + ": " + edge.name()
-                                + (edge.part().isHalf() ? ", " + edge.part().words() : ""),
-                        treatment(edge, OperationKind.GROOVE),
-                        treatment(edge, OperationKind.BEVEL),
-                        treatment(edge, OperationKind.BURNISH)))
+                .map(edge -> edges().row(edge, Kind.CALLED_OUT))
                 .distinct()
-                .map(cells -> CardRow.of(typeface, edgeColumns(), cells, Kind.CALLED_OUT))
                 .toList();
     }
 
@@ -337,37 +301,30 @@ public final class BenchCard {
                 + " for one who has made a few: " + time.inAll() + ".";
     }
 
-    private List<Column> stepColumns() {
-        return columns(
-                Column.text("", 0.033),
-                Column.numeric("", 0.043),
-                Column.text("what", 0.424),
-                Column.text("with", 0.175),
-                Column.text("size", 0.175),
-                Column.numeric("time", 0.075),
-                Column.numeric("wait", 0.075));
+    /** Operations by their number in the order. */
+    private CardTable<Map.Entry<Integer, Operation>> steps() {
+        return this.<Map.Entry<Integer, Operation>>table()
+                .text("", 0.033, step -> "□")
+                .numeric("", 0.043, step -> String.valueOf(step.getKey()))
+                .text("what", 0.424, step -> step.getValue().work())
+                .text("with", 0.175, step -> step.getValue().tool())
+                .text("size", 0.175, step -> step.getValue().size())
+                .numeric("time", 0.075, step -> step.getValue().time().benchWords())
+                .numeric("wait", 0.075, step -> step.getValue().time().waitWords());
     }
 
-    private List<CardRow> steps() {
+    private List<CardRow> stepRows() {
         List<CardRow> rows = new ArrayList<>();
         WorkPhase phase = null;
         int number = 0;
         for (Operation operation : plan.order().operations()) {
             if (operation.phase() != phase) {
                 phase = operation.phase();
-                rows.add(row(columns(Column.text("", 1)), Kind.PART, phase.words()));
+                rows.add(row(List.of(Column.text("", widthMm)), Kind.PART, phase.words()));
             }
             number++;
-            rows.add(row(
-                            stepColumns(),
-                            operation.edgeBeforeAssembly() ? Kind.CALLED_OUT : Kind.PLAIN,
-                            "□",
-                            String.valueOf(number),
-                            operation.work(),
-                            operation.tool(),
-                            operation.size(),
-                            operation.time().benchWords(),
-                            operation.time().waitWords())
+            rows.add(steps().row(
+                            Map.entry(number, operation), operation.edgeBeforeAssembly() ? Kind.CALLED_OUT : Kind.PLAIN)
                     .withNote(typeface, operation.note(), 2));
         }
         return rows;
@@ -376,8 +333,10 @@ public final class BenchCard {
     private List<PageBlock> checks() {
         List<PageBlock> blocks = new ArrayList<>(
                 List.of(CardTitle.of(typeface, "Last check", "Before the sheath is handed over.", widthMm)));
-        List<Column> columns = columns(Column.text("", 0.033), Column.text("", 0.967));
-        plan.finalChecks().forEach(check -> blocks.add(row(columns, Kind.PLAIN, "□", check)));
+        blocks.addAll(this.<String>table()
+                .text("", 0.033, check -> "□")
+                .text("", 0.967, check -> check)
+                .rows(plan.finalChecks()));
         return blocks;
     }
 
@@ -387,13 +346,6 @@ public final class BenchCard {
         blocks.add(new BlankBlock(GAP_MM / 2));
         SafetyCautions.WHOLE.forEach(caution -> blocks.add(row(one, Kind.PLAIN, caution)));
         return blocks;
-    }
-
-    /** Columns whose widths are given as shares of the card's. */
-    private List<Column> columns(Column... fractions) {
-        return List.of(fractions).stream()
-                .map(column -> new Column(column.name(), column.widthMm() * widthMm, column.numeric()))
-                .toList();
     }
 
     private static String number(String format, double value) {
