@@ -5,12 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -42,24 +39,15 @@ import weltwright.geometry.Point;
 import weltwright.geometry.curve.Outline;
 import weltwright.image.metadata.CameraIdentity;
 import weltwright.image.metadata.JpegWithExif;
-import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
-import weltwright.sheath.hardware.Fastener;
-import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.spec.BeltAttachment;
-import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.GuardOpening;
 import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.InsertionDepth;
 import weltwright.sheath.spec.StrapLeather;
-import weltwright.sheath.spec.Throat;
-import weltwright.trace.Trace;
 import weltwright.trace.ground.GroundChoice;
-import weltwright.trace.quality.LandmarkUncertainty;
-import weltwright.trace.report.ErrorBudget;
-import weltwright.trace.report.ErrorSource;
 
 class JobFileTest {
     @TempDir
@@ -234,29 +222,6 @@ class JobFileTest {
         }
     }
 
-    /**
-     * As version 5 wrote it: that somebody saw which side is the edge was told by the sides being exchanged, and only
-     * so.
-     */
-    @Test
-    void readsWhatTheFifthVersionWrote() throws IOException {
-        rewrite(json -> asVersionFiveWroteIt(json, 5));
-        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full());
-        rewrite(json -> {
-            asVersionFiveWroteIt(json, 5);
-            ((ObjectNode) json.get("outline")).put("spine_side", "left");
-        });
-        assertThat(JobFile.read(file).spineOnLeft()).isEmpty();
-        assertThat(JobFile.read(file).asksForEdge()).isTrue();
-        rewrite(json -> asVersionFiveWroteIt(json, 5).putNull("trace").putNull("outline"));
-        assertThat(JobFile.read(file).spineOnLeft()).isEmpty();
-    }
-
-    private static ObjectNode asVersionFiveWroteIt(ObjectNode json, int version) {
-        json.remove("spine_told");
-        return asVersionSixWroteIt(json, version);
-    }
-
     @Test
     void keepsAGuardTheGiveOfLeatherAndADepthLeftToTheKnife() {
         Job job = TestJobs.full();
@@ -272,53 +237,6 @@ class JobFileTest {
         assertThat(JobFile.read(file)).isEqualTo(guarded);
         assertThat(JobFile.read(file).silhouette().orElseThrow().landmarks().guard())
                 .isPresent();
-    }
-
-    /** As version 6 wrote it: without the thicknesses along the knife, and with every strap of 5/8 in. */
-    @Test
-    void readsWhatTheSixthVersionWrote() throws IOException {
-        rewrite(json -> asVersionSixWroteIt(json, 6));
-        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full());
-    }
-
-    private static ObjectNode asVersionSixWroteIt(ObjectNode json, int version) {
-        ((ObjectNode) json.get("measured")).remove("thickness_along");
-        ((ObjectNode) json.get("sheath")).remove(List.of("belt_strap_width", "belt_strap_leather"));
-        ((ObjectNode) json.at("/sheath/strap")).remove(List.of("width", "leather"));
-        return asVersionSevenWroteIt(json, version);
-    }
-
-    /**
-     * As version 7 wrote it: notes as sentences, the parts of the error by the words for them, and no choice for
-     * guards, which were never let in.
-     */
-    @Test
-    void readsWhatTheSeventhVersionWrote() throws IOException {
-        rewrite(json -> asVersionSevenWroteIt(json, 7));
-        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full());
-        rewrite(json -> {
-            asVersionSevenWroteIt(json, 7);
-            ((ArrayNode) json.at("/trace/error_parts"))
-                    .addObject()
-                    .put("cause", "finding the edge in the picture")
-                    .put("error95", 0.125)
-                    .put("remedy", "Use flat light and a sharp picture in which the sheet fills the frame.");
-        });
-        assertThat(JobFile.read(file).trace().orElseThrow().error().parts())
-                .endsWith(new ErrorBudget.Part(ErrorSource.Known.EDGE_LOCALIZATION, 0.125));
-    }
-
-    private static ObjectNode asVersionSevenWroteIt(ObjectNode json, int version) {
-        for (JsonNode part : json.at("/trace/error_parts")) {
-            ((ObjectNode) part).setAll((ObjectNode) part.get("free_text"));
-            ((ObjectNode) part).remove(List.of("source", "free_text"));
-        }
-        ArrayNode notes = (ArrayNode) json.at("/trace/notes");
-        for (int i = 0; i < notes.size(); i++) {
-            notes.set(i, notes.get(i).get("sentence"));
-        }
-        ((ObjectNode) json.get("sheath")).remove("guard_opening");
-        return json.put("version", version);
     }
 
     @Test
@@ -344,105 +262,6 @@ class JobFileTest {
                 .withStrap(Optional.of(HandleStrap.USUAL.withLeather(handle))));
         JobFile.write(cut, file);
         assertThat(JobFile.read(file)).isEqualTo(cut);
-    }
-
-    /** As version 4 wrote it: without what is claimed for the landmarks. */
-    @Test
-    void readsWhatTheFourthVersionWrote() throws IOException {
-        rewrite(json -> asVersionFourWroteIt(json, 4));
-        Job full = TestJobs.full();
-        Job job = JobFile.read(file);
-        assertThat(job.silhouette()).isEqualTo(full.silhouette());
-        assertThat(job.trace().orElseThrow().landmarkError())
-                .isEqualTo(new LandmarkUncertainty(
-                        full.trace().orElseThrow().error().error95Mm(), 1));
-        assertThat(job.asksForEdge()).isFalse();
-    }
-
-    private static void asVersionFourWroteIt(ObjectNode json, int version) {
-        asVersionFiveWroteIt(json, version);
-        ((ObjectNode) json.get("trace")).remove(List.of("blade_length95", "edge_sure"));
-    }
-
-    /** As version 3 wrote it: without the phone and the maker's own hardware. */
-    @Test
-    void readsWhatTheThirdVersionWrote() throws IOException {
-        rewrite(json -> {
-            asVersionFourWroteIt(json, 3);
-            ((ObjectNode) json.get("measured")).remove("phone");
-            ((ObjectNode) json.get("sheath")).remove(List.of("drain_eyelet", "hardware"));
-        });
-        Job full = TestJobs.full();
-        Job job = JobFile.read(file);
-        assertThat(job.settings()).isEqualTo(full.settings().withPhone(Optional.empty()));
-        assertThat(job.trace().map(Trace::silhouette)).isEqualTo(full.trace().map(Trace::silhouette));
-        assertThat(job.spec())
-                .usingRecursiveComparison()
-                .ignoringFields("drain.eyelet", "hardware")
-                .isEqualTo(full.spec());
-        assertThat(job.spec().drain().eyelet()).isFalse();
-    }
-
-    /** As version 2 wrote it: without the fields that came after it. */
-    @Test
-    void readsWhatTheSecondVersionWrote() throws IOException {
-        rewrite(JobFileTest::asVersionTwoWroteIt);
-        Job full = TestJobs.full();
-        Job job = JobFile.read(file);
-        assertThat(job.silhouette()).isEqualTo(full.silhouette());
-        assertThat(job.calipers()).isEqualTo(full.calipers());
-        assertThat(job.settings()).isEqualTo(full.settings().withPhone(Optional.empty()));
-        assertThat(job.shaping())
-                .isEqualTo(CrossSectionShape.usual(full.shaping().edgeThicknessMm()));
-        assertThat(job.spec().kind()).isEqualTo(full.spec().kind());
-        assertThat(job.spec().carry())
-                .isEqualTo(new CarryPosition(full.spec().carry().hand(), CarryPosition.Edge.FORWARD, 0));
-        assertThat(job.spec().leather().thicknessMm())
-                .isEqualTo(full.spec().leather().thicknessMm());
-        assertThat(job.spec().throat()).isEqualTo(new Throat(Throat.Shape.CURVED, 4));
-        assertThat(job.spec().belt().style()).isEqualTo(BeltAttachment.Style.TAIL);
-        assertThat(job.spec().strap()).isEmpty();
-        assertThat(job.spec().drain().eyelet()).isFalse();
-        assertThat(job.spec().hardware().fasteners())
-                .contains(new Fastener("double-cap rivet, 9 mm, long post", Hardware.Kind.RIVET, 3.1, 9, 7, 9.5));
-    }
-
-    /** As version 1 wrote it: without the fields that came after it. */
-    @Test
-    void readsWhatTheFirstVersionWrote() throws IOException {
-        rewrite(json -> {
-            asVersionTwoWroteIt(json);
-            json.put("version", 1).remove(List.of("calipers", "to_look_at"));
-            ((ObjectNode) json.get("trace")).remove("unsure");
-            ((ObjectNode) json.get("measured")).remove("ground");
-        });
-        Job job = JobFile.read(file);
-        assertThat(job.calipers()).isEmpty();
-        assertThat(job.settings().ground()).isEqualTo(new GroundChoice.Sheet());
-        assertThat(job.unsure()).isEmpty();
-        assertThat(job.trace().orElseThrow().unsure()).isEmpty();
-        assertThat(job.silhouette()).isEqualTo(TestJobs.full().silhouette());
-        assertThat(job.spec().strap()).isEmpty();
-    }
-
-    private static void asVersionTwoWroteIt(ObjectNode json) {
-        asVersionFourWroteIt(json, 2);
-        ((ObjectNode) json.get("measured")).remove(List.of("grind", "grind_height", "handle_squareness", "phone"));
-        ((ObjectNode) json.get("sheath"))
-                .retain(
-                        "kind",
-                        "hand",
-                        "leather_thickness",
-                        "welt_layers",
-                        "stitch_margin",
-                        "welt_inner_margin",
-                        "ease",
-                        "pitch",
-                        "neutral_factor",
-                        "belt_width",
-                        "belt_thickness",
-                        "handle_depth",
-                        "drain_hole");
     }
 
     @Test
@@ -547,7 +366,11 @@ class JobFileTest {
                 .words(0x0110, "Invented X 3")
                 .words(0x013B, owner)
                 .bytes(picture);
-        rewrite(json -> json.putObject("photo").put("name", "knife.jpg").put("entry", "photo.jpg"), "photo.jpg", photo);
+        EditedJobFile.write(
+                file,
+                json -> json.putObject("photo").put("name", "knife.jpg").put("entry", "photo.jpg"),
+                "photo.jpg",
+                photo);
         assertThat(contentOf("photo.jpg")).contains(owner);
 
         Job job = JobFile.read(file);
@@ -589,7 +412,7 @@ class JobFileTest {
         try (ZipFile zip = new ZipFile(file.toFile())) {
             json = zip.getInputStream(zip.getEntry("job.json")).readAllBytes();
         }
-        zip(json, out -> {});
+        EditedJobFile.zip(file, json, out -> {});
         assertTrouble(file, "is not a job file, or is damaged.");
     }
 
@@ -598,7 +421,7 @@ class JobFileTest {
     void refusesAFileThatUnpacksToMuchMoreThanAJob() throws IOException {
         byte[] blanks = new byte[100_000_000];
         Arrays.fill(blanks, (byte) ' ');
-        zip(blanks, out -> {});
+        EditedJobFile.zip(file, blanks, out -> {});
         assertThat(Files.size(file)).isLessThan(1_000_000);
         assertTrouble(file, "is not a job file, or is damaged.");
     }
@@ -606,7 +429,7 @@ class JobFileTest {
     /** Nested brackets without end are a known way to exhaust the stack of a reader of JSON. */
     @Test
     void refusesDeeplyNestedJson() throws IOException {
-        zip("[".repeat(1_000_000).getBytes(StandardCharsets.US_ASCII), out -> {});
+        EditedJobFile.zip(file, "[".repeat(1_000_000).getBytes(StandardCharsets.US_ASCII), out -> {});
         assertTrouble(file, "is not a job file, or is damaged.");
     }
 
@@ -625,36 +448,7 @@ class JobFileTest {
                 .doesNotContain("\n", "Exception");
     }
 
-    /** Writes a full job, then its document again with something done to it. */
-    private void rewrite(Consumer<ObjectNode> harm) throws IOException {
-        rewrite(harm, "photo.png", TestJobs.photo().bytes());
-    }
-
-    private void rewrite(Consumer<ObjectNode> harm, String photo, byte[] picture) throws IOException {
-        JobFile.write(TestJobs.full(), file);
-        ObjectMapper mapper = new ObjectMapper();
-        ObjectNode json;
-        try (ZipFile zip = new ZipFile(file.toFile())) {
-            json = (ObjectNode) mapper.readTree(zip.getInputStream(zip.getEntry("job.json")));
-        }
-        harm.accept(json);
-        zip(mapper.writeValueAsBytes(json), out -> {
-            out.putNextEntry(new ZipEntry(photo));
-            out.write(picture);
-        });
-    }
-
-    private void zip(byte[] json, More more) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            zip.putNextEntry(new ZipEntry("job.json"));
-            zip.write(json);
-            more.write(zip);
-        }
-        Files.write(file, bytes.toByteArray());
-    }
-
-    private interface More {
-        void write(ZipOutputStream zip) throws IOException;
+    private void rewrite(Consumer<ObjectNode> edit) throws IOException {
+        EditedJobFile.write(file, edit);
     }
 }
