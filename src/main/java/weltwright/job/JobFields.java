@@ -8,8 +8,8 @@ import weltwright.units.NumberField;
 import weltwright.units.TextField;
 
 /**
- * The input fields of a job with their names and bounds. The bounds are chosen by eye, wide enough for unusual knives
- * and narrow enough to detect typing errors and wrong units.
+ * The input fields of a job beside those of {@link SpecFields}, with their names and bounds. The bounds are chosen by
+ * eye, wide enough for unusual knives and narrow enough to detect typing errors and wrong units.
  */
 public final class JobFields {
     public static final TextField CUSTOMER = TextField.singleLine("customer", 120);
@@ -17,11 +17,8 @@ public final class JobFields {
     /** About eight printed pages. */
     public static final TextField NOTES = TextField.multiline("notes", 20_000);
 
-    public static final LengthField HANDLE_THICKNESS = SpecFields.HANDLE_THICKNESS;
-    public static final LengthField SPINE_THICKNESS = SpecFields.SPINE_THICKNESS;
     public static final LengthField EDGE_THICKNESS = LengthField.of("edge thickness", 0, 15);
     public static final LengthField GRIND_HEIGHT = LengthField.of("height of the grind", 0, 150);
-    public static final NumberField HANDLE_SQUARENESS = SpecFields.HANDLE_SQUARENESS;
     public static final LengthField TIP_DROP = LengthField.of("tip drop", 0, 40);
 
     public static final LengthField BLADE_LENGTH = LengthField.of("length of the blade", 10, 1500);
@@ -44,26 +41,8 @@ public final class JobFields {
     public static final LengthField PRINTED_SQUARE_ACROSS = LengthField.of("width of the printed square", 45, 55);
     public static final LengthField PRINTED_SQUARE_DOWN = LengthField.of("height of the printed square", 45, 55);
 
-    public static final LengthField LEATHER_THICKNESS = SpecFields.LEATHER_THICKNESS;
-    public static final LengthField STITCH_MARGIN = SpecFields.STITCH_MARGIN;
-    public static final LengthField WELT_INNER_MARGIN = SpecFields.WELT_INNER_MARGIN;
-    public static final LengthField EASE = SpecFields.EASE;
-    public static final LengthField PITCH = SpecFields.PITCH;
-    public static final LengthField BELT_WIDTH = SpecFields.BELT_WIDTH;
-    public static final LengthField BELT_THICKNESS = SpecFields.BELT_THICKNESS;
-    public static final LengthField THROAT_DEPTH = SpecFields.THROAT_DEPTH;
-    public static final LengthField STRAP_HEIGHT = LengthField.of("height of the strap above the throat", 5, 300);
-    public static final LengthField BELT_STRAP_WIDTH = SpecFields.BELT_STRAP_WIDTH;
-    public static final LengthField BELT_STRAP_LEATHER = SpecFields.BELT_STRAP_LEATHER;
-    public static final LengthField STRAP_WIDTH = SpecFields.STRAP_WIDTH;
-    public static final LengthField STRAP_LEATHER = SpecFields.STRAP_LEATHER;
-    public static final LengthField STRAP_ALLOWANCE = SpecFields.STRAP_ALLOWANCE;
-    public static final LengthField HANDLE_DEPTH = LengthField.of("depth of the handle in the sheath", 0, 200);
-
     /** Position of a displayed cross-section. */
     public static final LengthField STATION = LengthField.of("place, from the throat", 0, 1500);
-
-    public static final LengthField DRAIN_HOLE = LengthField.of("drain hole", 0, 10);
 
     public static final LengthField POST = LengthField.of("diameter of the post", 0.5, 15);
     public static final LengthField CAP = LengthField.of("diameter of the cap", 1, 40);
@@ -76,14 +55,7 @@ public final class JobFields {
     /** The range of {@code SHEET_BAR_ACROSS} and {@code SHEET_BAR_DOWN}. */
     public static final NumberField SHEET_SCALE = NumberField.of("scale of the printed sheet", 0.9, 1.1);
 
-    public static final NumberField WELT_LAYERS = SpecFields.WELT_LAYERS;
-    public static final NumberField NEUTRAL_FACTOR = SpecFields.NEUTRAL_FACTOR;
-
     public static final NumberField STITCHES_PER_INCH = NumberField.of("stitches per inch", 2.2, 16);
-    public static final NumberField BACK_STITCHES = SpecFields.BACK_STITCHES;
-    public static final NumberField FORMING_SHRINK = SpecFields.FORMING_SHRINK;
-    public static final LengthField FORMING_GIVE = SpecFields.FORMING_GIVE;
-    public static final NumberField TILT = SpecFields.TILT;
 
     private JobFields() {}
 
@@ -95,6 +67,8 @@ public final class JobFields {
     public static double readPitchMm(String typed) {
         String text = typed.strip().toLowerCase(Locale.ROOT);
         String count = text.replaceFirst("(spi|to the inch)$", "");
-        return count.equals(text) ? PITCH.readMm(typed) : LengthUnit.INCH.inMm() / STITCHES_PER_INCH.read(count);
+        return count.equals(text)
+                ? SpecFields.PITCH.readMm(typed)
+                : LengthUnit.INCH.inMm() / STITCHES_PER_INCH.read(count);
     }
 }

@@ -19,6 +19,7 @@ import weltwright.sheath.spec.InsertionDepth;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.Stitching;
 import weltwright.sheath.spec.StrapLeather;
 import weltwright.sheath.spec.Throat;
@@ -98,40 +99,40 @@ record SheathSpecJson(
                 kind,
                 new CarryPosition(hand, edge, checkedTilt()),
                 new Leather(
-                        JobFields.LEATHER_THICKNESS.checkedMm(leatherThickness),
-                        JobFields.NEUTRAL_FACTOR.checked(neutralFactor),
+                        SpecFields.LEATHER_THICKNESS.checkedMm(leatherThickness),
+                        SpecFields.NEUTRAL_FACTOR.checked(neutralFactor),
                         checkedShrink(),
                         bulge,
-                        JobFields.FORMING_GIVE.checkedMm(formingGive)),
+                        SpecFields.FORMING_GIVE.checkedMm(formingGive)),
                 new WeltSpec(
                         weltLayers == null
                                 ? OptionalInt.empty()
-                                : OptionalInt.of(JobFields.WELT_LAYERS.checked(weltLayers)),
-                        JobFields.WELT_INNER_MARGIN.checkedMm(weltInnerMargin),
+                                : OptionalInt.of(SpecFields.WELT_LAYERS.checked(weltLayers)),
+                        SpecFields.WELT_INNER_MARGIN.checkedMm(weltInnerMargin),
                         weltLeathers.stream()
-                                .map(JobFields.LEATHER_THICKNESS::checkedMm)
+                                .map(SpecFields.LEATHER_THICKNESS::checkedMm)
                                 .toList(),
                         weltInTwo),
                 new Stitching(
-                        JobFields.STITCH_MARGIN.checkedMm(stitchMargin),
-                        JobFields.PITCH.checkedMm(pitch),
-                        JobFields.BACK_STITCHES.checked(backStitches)),
-                new Throat(throat, JobFields.THROAT_DEPTH.checkedMm(throatDepth)),
+                        SpecFields.STITCH_MARGIN.checkedMm(stitchMargin),
+                        SpecFields.PITCH.checkedMm(pitch),
+                        SpecFields.BACK_STITCHES.checked(backStitches)),
+                new Throat(throat, SpecFields.THROAT_DEPTH.checkedMm(throatDepth)),
                 new BeltAttachment(
                         beltHold,
-                        JobFields.BELT_WIDTH.checkedMm(beltWidth),
-                        JobFields.BELT_THICKNESS.checkedMm(beltThickness),
+                        SpecFields.BELT_WIDTH.checkedMm(beltWidth),
+                        SpecFields.BELT_THICKNESS.checkedMm(beltThickness),
                         new StrapLeather(
-                                JobFields.BELT_STRAP_WIDTH.checkedMm(beltStrapWidth),
-                                leather(beltStrapLeather, JobFields.BELT_STRAP_LEATHER))),
+                                SpecFields.BELT_STRAP_WIDTH.checkedMm(beltStrapWidth),
+                                leather(beltStrapLeather, SpecFields.BELT_STRAP_LEATHER))),
                 Optional.ofNullable(strap).map(StrapEntry::strap),
-                JobFields.EASE.checkedMm(ease),
+                SpecFields.EASE.checkedMm(ease),
                 new InsertionDepth(
                         handleDepth == null
                                 ? OptionalDouble.empty()
-                                : OptionalDouble.of(JobFields.HANDLE_DEPTH.checkedMm(handleDepth)),
+                                : OptionalDouble.of(SpecFields.HANDLE_DEPTH.checkedMm(handleDepth)),
                         guardOpening),
-                new DrainHole(JobFields.DRAIN_HOLE.checkedMm(drainHole), drainEyelet),
+                new DrainHole(SpecFields.DRAIN_HOLE.checkedMm(drainHole), drainEyelet),
                 hardware.list());
     }
 
@@ -145,12 +146,12 @@ record SheathSpecJson(
 
     /** The tilt in radians, unchanged; its bounds are in degrees. */
     private double checkedTilt() {
-        JobFields.TILT.checked(Math.toDegrees(tilt));
+        SpecFields.TILT.checked(Math.toDegrees(tilt));
         return tilt;
     }
 
     private double checkedShrink() {
-        JobFields.FORMING_SHRINK.checked(100 * formingShrink);
+        SpecFields.FORMING_SHRINK.checked(100 * formingShrink);
         return formingShrink;
     }
 
@@ -174,12 +175,12 @@ record SheathSpecJson(
 
         HandleStrap strap() {
             return new HandleStrap(
-                    JobFields.STRAP_HEIGHT.checkedMm(aboveThroat),
+                    SpecFields.STRAP_HEIGHT.checkedMm(aboveThroat),
                     opens,
-                    JobFields.STRAP_ALLOWANCE.checkedMm(allowance),
+                    SpecFields.STRAP_ALLOWANCE.checkedMm(allowance),
                     new StrapLeather(
-                            JobFields.STRAP_WIDTH.checkedMm(width),
-                            SheathSpecJson.leather(leather, JobFields.STRAP_LEATHER)));
+                            SpecFields.STRAP_WIDTH.checkedMm(width),
+                            SheathSpecJson.leather(leather, SpecFields.STRAP_LEATHER)));
         }
     }
 }

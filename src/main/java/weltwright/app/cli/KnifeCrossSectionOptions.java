@@ -5,6 +5,7 @@ import picocli.CommandLine.Option;
 import weltwright.job.JobFields;
 import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Grind;
+import weltwright.sheath.spec.SpecFields;
 
 /** The options for the knife's cross-sections. */
 final class KnifeCrossSectionOptions {
@@ -31,6 +32,6 @@ final class KnifeCrossSectionOptions {
                 grind == null && grindHeight == null ? before.grind() : given,
                 handleSquareness == null
                         ? before.handleExponent()
-                        : JobFields.HANDLE_SQUARENESS.read(handleSquareness));
+                        : SpecFields.HANDLE_SQUARENESS.read(handleSquareness));
     }
 }

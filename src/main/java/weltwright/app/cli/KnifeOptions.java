@@ -13,6 +13,7 @@ import weltwright.job.JobFields;
 import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.trace.Trace;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
@@ -108,8 +109,10 @@ final class KnifeOptions {
         return new TraceSettings(
                 handleThickness == null
                         ? settings.handleThicknessMm()
-                        : JobFields.HANDLE_THICKNESS.readMm(handleThickness),
-                spineThickness == null ? settings.spineThicknessMm() : JobFields.SPINE_THICKNESS.readMm(spineThickness),
+                        : SpecFields.HANDLE_THICKNESS.readMm(handleThickness),
+                spineThickness == null
+                        ? settings.spineThicknessMm()
+                        : SpecFields.SPINE_THICKNESS.readMm(spineThickness),
                 tipDrop == null ? settings.tipDropMm() : JobFields.TIP_DROP.readMm(tipDrop),
                 focal35mm == null ? settings.focal35mm() : OptionalDouble.of(JobFields.FOCAL_35MM.read(focal35mm)),
                 sheetBars == null ? settings.sheetScale() : LengthPair.SHEET_BARS.readScale(sheetBars),

@@ -22,6 +22,7 @@ import weltwright.sheath.spec.InsertionDepth;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.Stitching;
 import weltwright.sheath.spec.StrapLeather;
 import weltwright.sheath.spec.Throat;
@@ -154,10 +155,10 @@ final class SheathOptions {
                 applyTo(spec.stitching()),
                 new Throat(
                         orElse(throat, spec.throat().shape()),
-                        mm(throatDepth, JobFields.THROAT_DEPTH, spec.throat().depthMm())),
+                        mm(throatDepth, SpecFields.THROAT_DEPTH, spec.throat().depthMm())),
                 applyTo(spec.belt()),
                 applyTo(spec.strap()),
-                mm(ease, JobFields.EASE, spec.easeMm()),
+                mm(ease, SpecFields.EASE, spec.easeMm()),
                 applyTo(spec.depth()),
                 applyTo(spec.drain()),
                 applyTo(spec.hardware()));
@@ -167,46 +168,46 @@ final class SheathOptions {
         return new CarryPosition(
                 orElse(hand, carry.hand()),
                 orElse(edge, carry.edge()),
-                tilt == null ? carry.tiltRad() : Math.toRadians(JobFields.TILT.read(tilt)));
+                tilt == null ? carry.tiltRad() : Math.toRadians(SpecFields.TILT.read(tilt)));
     }
 
     private Leather applyTo(Leather spec) {
         return new Leather(
-                mm(leather, JobFields.LEATHER_THICKNESS, spec.thicknessMm()),
-                neutralFactor == null ? spec.neutralFactor() : JobFields.NEUTRAL_FACTOR.read(neutralFactor),
-                formingShrink == null ? spec.formingShrink() : JobFields.FORMING_SHRINK.read(formingShrink) / 100,
+                mm(leather, SpecFields.LEATHER_THICKNESS, spec.thicknessMm()),
+                neutralFactor == null ? spec.neutralFactor() : SpecFields.NEUTRAL_FACTOR.read(neutralFactor),
+                formingShrink == null ? spec.formingShrink() : SpecFields.FORMING_SHRINK.read(formingShrink) / 100,
                 orElse(bulge, spec.bulge()),
-                mm(formingGive, JobFields.FORMING_GIVE, spec.giveMm()));
+                mm(formingGive, SpecFields.FORMING_GIVE, spec.giveMm()));
     }
 
     private WeltSpec applyTo(WeltSpec welt) {
         return new WeltSpec(
                 weltLayers == null ? welt.layers() : layers(weltLayers),
-                mm(weltMargin, JobFields.WELT_INNER_MARGIN, welt.innerMarginMm()),
+                mm(weltMargin, SpecFields.WELT_INNER_MARGIN, welt.innerMarginMm()),
                 weltLeathers == null ? welt.leathersMm() : leathers(weltLeathers),
                 weltCut == null ? welt.inTwo() : weltCut == WeltCut.IN_TWO);
     }
 
     private Stitching applyTo(Stitching stitching) {
         return new Stitching(
-                mm(stitchMargin, JobFields.STITCH_MARGIN, stitching.marginMm()),
+                mm(stitchMargin, SpecFields.STITCH_MARGIN, stitching.marginMm()),
                 pitch == null ? stitching.pitchMm() : JobFields.readPitchMm(pitch),
-                backStitches == null ? stitching.backStitches() : JobFields.BACK_STITCHES.readCount(backStitches));
+                backStitches == null ? stitching.backStitches() : SpecFields.BACK_STITCHES.readCount(backStitches));
     }
 
     private BeltAttachment applyTo(BeltAttachment belt) {
         return new BeltAttachment(
                 orElse(beltLoop, belt.style()),
-                mm(beltWidth, JobFields.BELT_WIDTH, belt.beltWidthMm()),
-                mm(beltThickness, JobFields.BELT_THICKNESS, belt.beltThicknessMm()),
+                mm(beltWidth, SpecFields.BELT_WIDTH, belt.beltWidthMm()),
+                mm(beltThickness, SpecFields.BELT_THICKNESS, belt.beltThicknessMm()),
                 new StrapLeather(
                         mm(
                                 beltStrapWidth,
-                                JobFields.BELT_STRAP_WIDTH,
+                                SpecFields.BELT_STRAP_WIDTH,
                                 belt.strap().widthMm()),
                         leather(
                                 beltStrapLeather,
-                                JobFields.BELT_STRAP_LEATHER,
+                                SpecFields.BELT_STRAP_LEATHER,
                                 belt.strap().thicknessMm())));
     }
 
@@ -221,14 +222,14 @@ final class SheathOptions {
         }
         HandleStrap from = before.orElse(HandleStrap.USUAL);
         return Optional.of(new HandleStrap(
-                mm(strap, JobFields.STRAP_HEIGHT, from.aboveThroatMm()),
+                mm(strap, SpecFields.STRAP_HEIGHT, from.aboveThroatMm()),
                 orElse(strapOpens, from.opens()),
-                mm(strapAllowance, JobFields.STRAP_ALLOWANCE, from.allowanceMm()),
+                mm(strapAllowance, SpecFields.STRAP_ALLOWANCE, from.allowanceMm()),
                 new StrapLeather(
-                        mm(strapWidth, JobFields.STRAP_WIDTH, from.leather().widthMm()),
+                        mm(strapWidth, SpecFields.STRAP_WIDTH, from.leather().widthMm()),
                         leather(
                                 strapLeather,
-                                JobFields.STRAP_LEATHER,
+                                SpecFields.STRAP_LEATHER,
                                 from.leather().thicknessMm()))));
     }
 
@@ -240,12 +241,12 @@ final class SheathOptions {
         return opened.withHandleMm(
                 handleDepth.strip().equalsIgnoreCase("auto")
                         ? OptionalDouble.empty()
-                        : OptionalDouble.of(JobFields.HANDLE_DEPTH.readMm(handleDepth)));
+                        : OptionalDouble.of(SpecFields.HANDLE_DEPTH.readMm(handleDepth)));
     }
 
     private DrainHole applyTo(DrainHole drain) {
         return new DrainHole(
-                mm(drainHole, JobFields.DRAIN_HOLE, drain.diameterMm()),
+                mm(drainHole, SpecFields.DRAIN_HOLE, drain.diameterMm()),
                 drainLining == null ? drain.eyelet() : drainLining == Lining.EYELET);
     }
 
@@ -274,12 +275,12 @@ final class SheathOptions {
     private static List<Double> leathers(List<String> typed) {
         return typed.size() == 1 && typed.get(0).strip().equalsIgnoreCase("own")
                 ? List.of()
-                : typed.stream().map(JobFields.LEATHER_THICKNESS::readMm).toList();
+                : typed.stream().map(SpecFields.LEATHER_THICKNESS::readMm).toList();
     }
 
     private static OptionalInt layers(String typed) {
         return typed.strip().equalsIgnoreCase("auto")
                 ? OptionalInt.empty()
-                : OptionalInt.of(JobFields.WELT_LAYERS.readCount(typed));
+                : OptionalInt.of(SpecFields.WELT_LAYERS.readCount(typed));
     }
 }

@@ -32,6 +32,9 @@ public final class SpecFields {
             NumberField.of("shrinkage of wet-formed leather in percent", 0, 10);
     public static final LengthField FORMING_GIVE = LengthField.of("give of formed leather", 0, 5);
     public static final NumberField TILT = NumberField.of("tilt in degrees", -45, 45);
+    public static final LengthField STRAP_HEIGHT = LengthField.of("height of the strap above the throat", 5, 300);
+    public static final LengthField HANDLE_DEPTH = LengthField.of("depth of the handle in the sheath", 0, 200);
+    public static final LengthField DRAIN_HOLE = LengthField.of("drain hole", 0, 10);
 
     private SpecFields() {}
 }

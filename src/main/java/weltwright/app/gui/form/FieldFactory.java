@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weltwright.error.UserFacingException;
 import weltwright.job.JobFields;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.units.DigitNormalizer;
 import weltwright.units.Length;
 import weltwright.units.LengthField;
@@ -89,7 +90,7 @@ public final class FieldFactory {
     /** Creates a field for a stitch length in mm, typed as a length or as stitches per inch. */
     public static ValidatedField<Double> stitchPitch(double mm) {
         return new ValidatedField<>(
-                JobFields.PITCH.name(), mm, JobFields::readPitchMm, v -> new Length(v).inMillimetres(), true);
+                SpecFields.PITCH.name(), mm, JobFields::readPitchMm, v -> new Length(v).inMillimetres(), true);
     }
 
     /** Creates a field for a list of lengths in mm, which may be empty; it does not commit while typing. */

@@ -21,6 +21,7 @@ import weltwright.job.JobFields;
 import weltwright.job.PhoneLensStore;
 import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.trace.Trace;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.units.Length;
@@ -33,8 +34,8 @@ public final class KnifeForm extends FormPanel {
     private static final double DEFAULT_GUARD_MM = 6;
 
     private final JobModel model;
-    private final ValidatedField<Double> handle = FieldFactory.lengthOnCommit(JobFields.HANDLE_THICKNESS, 1);
-    private final ValidatedField<Double> spine = FieldFactory.lengthOnCommit(JobFields.SPINE_THICKNESS, 1);
+    private final ValidatedField<Double> handle = FieldFactory.lengthOnCommit(SpecFields.HANDLE_THICKNESS, 1);
+    private final ValidatedField<Double> spine = FieldFactory.lengthOnCommit(SpecFields.SPINE_THICKNESS, 1);
     private final ValidatedField<Double> drop = FieldFactory.lengthOnCommit(JobFields.TIP_DROP, 1);
     private final GroundFields groundFields;
     private final PhoneField phoneField;

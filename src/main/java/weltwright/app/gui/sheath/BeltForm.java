@@ -9,10 +9,10 @@ import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
-import weltwright.job.JobFields;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.StrapLeather;
 import weltwright.units.Length;
 
@@ -26,17 +26,17 @@ final class BeltForm extends FormPanel {
             new ComboBoxItem<>(BeltAttachment.Style.RIVETED_STRAP, "Strap, riveted on"),
             new ComboBoxItem<>(BeltAttachment.Style.SEWN_STRAP, "Strap, sewn on"),
             new ComboBoxItem<>(BeltAttachment.Style.HANGING_RING, "Strap with a ring to hang from"));
-    private final ValidatedField<Double> width = FieldFactory.length(JobFields.BELT_WIDTH, 1);
-    private final ValidatedField<Double> thickness = FieldFactory.length(JobFields.BELT_THICKNESS, 1);
+    private final ValidatedField<Double> width = FieldFactory.length(SpecFields.BELT_WIDTH, 1);
+    private final ValidatedField<Double> thickness = FieldFactory.length(SpecFields.BELT_THICKNESS, 1);
     private final ValidatedField<Double> strapWidth =
-            FieldFactory.length(JobFields.BELT_STRAP_WIDTH, StrapLeather.BELT.widthMm());
+            FieldFactory.length(SpecFields.BELT_STRAP_WIDTH, StrapLeather.BELT.widthMm());
     private final ValidatedField<OptionalDouble> strapLeather =
-            FieldFactory.optionalLength(JobFields.BELT_STRAP_LEATHER, mm -> mm);
+            FieldFactory.optionalLength(SpecFields.BELT_STRAP_LEATHER, mm -> mm);
     private final JComboBox<ComboBoxItem<CarryPosition.Edge>> edge = ComboBoxItem.create(
             "edge looks",
             new ComboBoxItem<>(CarryPosition.Edge.FORWARD, "Forward"),
             new ComboBoxItem<>(CarryPosition.Edge.BACK, "Back"));
-    private final ValidatedField<Double> tilt = FieldFactory.numberWithUnit(JobFields.TILT, "°", 0);
+    private final ValidatedField<Double> tilt = FieldFactory.numberWithUnit(SpecFields.TILT, "°", 0);
 
     BeltForm(JobModel model, FormBinding<SheathSpec> sheath, FormBinding<CarryPosition> carry) {
         super("2 20 8 0");

@@ -7,10 +7,10 @@ import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
-import weltwright.job.JobFields;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecFields;
 
 /** The form for how the leather is formed round the knife. */
 final class FittingForm extends FormPanel {
@@ -20,9 +20,9 @@ final class FittingForm extends FormPanel {
             "bulge",
             new ComboBoxItem<>(Leather.Bulge.SHARED, "Face and back alike"),
             new ComboBoxItem<>(Leather.Bulge.FACE, "The face alone, the back flat"));
-    private final ValidatedField<Double> shrink = FieldFactory.numberWithUnit(JobFields.FORMING_SHRINK, "%", 0);
-    private final ValidatedField<Double> give = FieldFactory.length(JobFields.FORMING_GIVE, Leather.USUAL_GIVE_MM);
-    private final ValidatedField<Double> neutral = FieldFactory.number(JobFields.NEUTRAL_FACTOR, 0.5);
+    private final ValidatedField<Double> shrink = FieldFactory.numberWithUnit(SpecFields.FORMING_SHRINK, "%", 0);
+    private final ValidatedField<Double> give = FieldFactory.length(SpecFields.FORMING_GIVE, Leather.USUAL_GIVE_MM);
+    private final ValidatedField<Double> neutral = FieldFactory.number(SpecFields.NEUTRAL_FACTOR, 0.5);
 
     FittingForm(JobModel model, FormBinding<SheathSpec> sheath, FormBinding<Leather> leather) {
         super("2 20 8 0");

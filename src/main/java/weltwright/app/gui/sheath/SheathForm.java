@@ -10,13 +10,13 @@ import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.job.Job;
-import weltwright.job.JobFields;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.DrawHand;
 import weltwright.sheath.spec.GuardOpening;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecFields;
 
 /** The form of the sheath stage: the main choices, and collapsible sections for all others. */
 public final class SheathForm extends FormPanel {
@@ -29,13 +29,13 @@ public final class SheathForm extends FormPanel {
             "drawn with",
             new ComboBoxItem<>(DrawHand.RIGHT, "Right hand"),
             new ComboBoxItem<>(DrawHand.LEFT, "Left hand"));
-    private final ValidatedField<OptionalDouble> depth = FieldFactory.optionalLength(JobFields.HANDLE_DEPTH, mm -> mm);
+    private final ValidatedField<OptionalDouble> depth = FieldFactory.optionalLength(SpecFields.HANDLE_DEPTH, mm -> mm);
     private final JComboBox<ComboBoxItem<GuardOpening>> guard = ComboBoxItem.create(
             "guard opening",
             new ComboBoxItem<>(GuardOpening.NONE, "Stays outside"),
             new ComboBoxItem<>(GuardOpening.OPEN_SIDE, "Goes in, side left open"));
-    private final ValidatedField<Double> thickness = FieldFactory.length(JobFields.LEATHER_THICKNESS, 1);
-    private final ValidatedField<Double> ease = FieldFactory.length(JobFields.EASE, 0);
+    private final ValidatedField<Double> thickness = FieldFactory.length(SpecFields.LEATHER_THICKNESS, 1);
+    private final ValidatedField<Double> ease = FieldFactory.length(SpecFields.EASE, 0);
 
     public SheathForm(JobModel model) {
         FormBinding<SheathSpec> sheath = new FormBinding<>(model, Job::spec, Job::withSpec);

@@ -7,15 +7,15 @@ import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
-import weltwright.job.JobFields;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.Stitching;
 import weltwright.units.Length;
 
 /** The form for stitch length, margin and back-stitches. */
 final class StitchForm extends FormPanel {
     private final ValidatedField<Double> pitch = FieldFactory.stitchPitch(4);
-    private final ValidatedField<Double> margin = FieldFactory.length(JobFields.STITCH_MARGIN, 1);
+    private final ValidatedField<Double> margin = FieldFactory.length(SpecFields.STITCH_MARGIN, 1);
     private final JComboBox<ComboBoxItem<Integer>> back = ComboBoxItem.create("back-stitches");
 
     StitchForm(FormBinding<SheathSpec> sheath) {
@@ -25,7 +25,7 @@ final class StitchForm extends FormPanel {
         stitching.bind(pitch, Stitching::pitchMm, Stitching::withPitchMm);
         addRow("From the edge", (char) 0, margin, "From the row of stitches to the outer edge");
         stitching.bind(margin, Stitching::marginMm, Stitching::withMarginMm);
-        IntStream.rangeClosed((int) JobFields.BACK_STITCHES.least(), (int) JobFields.BACK_STITCHES.greatest())
+        IntStream.rangeClosed((int) SpecFields.BACK_STITCHES.least(), (int) SpecFields.BACK_STITCHES.greatest())
                 .forEach(n -> back.addItem(new ComboBoxItem<>(n, n == 0 ? "None" : Integer.toString(n))));
         addRow("Back-stitches", (char) 0, back, "Sewn back over at either end of a seam, that it cannot come undone");
         stitching.bind(back, Stitching::backStitches, Stitching::withBackStitches);

@@ -11,9 +11,9 @@ import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
-import weltwright.job.JobFields;
 import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.StrapLeather;
 import weltwright.units.Length;
 
@@ -21,18 +21,18 @@ import weltwright.units.Length;
 final class StrapForm extends FormPanel {
     private final JCheckBox present = new JCheckBox("A strap with a snap");
     private final ValidatedField<Double> height =
-            FieldFactory.length(JobFields.STRAP_HEIGHT, HandleStrap.USUAL.aboveThroatMm());
+            FieldFactory.length(SpecFields.STRAP_HEIGHT, HandleStrap.USUAL.aboveThroatMm());
     private final JComboBox<ComboBoxItem<HandleStrap.Side>> opens = ComboBoxItem.create(
             "strap opens",
             new ComboBoxItem<>(HandleStrap.Side.RIGHT, "On the right"),
             new ComboBoxItem<>(HandleStrap.Side.LEFT, "On the left"));
     private final ValidatedField<Double> allowance =
-            FieldFactory.length(JobFields.STRAP_ALLOWANCE, HandleStrap.USUAL.allowanceMm());
+            FieldFactory.length(SpecFields.STRAP_ALLOWANCE, HandleStrap.USUAL.allowanceMm());
 
     private final ValidatedField<Double> width =
-            FieldFactory.length(JobFields.STRAP_WIDTH, StrapLeather.HANDLE.widthMm());
+            FieldFactory.length(SpecFields.STRAP_WIDTH, StrapLeather.HANDLE.widthMm());
     private final ValidatedField<OptionalDouble> leather =
-            FieldFactory.optionalLength(JobFields.STRAP_LEATHER, mm -> mm);
+            FieldFactory.optionalLength(SpecFields.STRAP_LEATHER, mm -> mm);
 
     StrapForm(JobModel model, FormBinding<SheathSpec> sheath) {
         super("2 20 8 0");

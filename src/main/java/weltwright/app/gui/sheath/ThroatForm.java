@@ -8,9 +8,9 @@ import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
-import weltwright.job.JobFields;
 import weltwright.sheath.spec.DrainHole;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.Throat;
 import weltwright.units.Length;
 
@@ -22,9 +22,9 @@ final class ThroatForm extends FormPanel {
             new ComboBoxItem<>(Throat.Shape.STRAIGHT, "Straight"),
             new ComboBoxItem<>(Throat.Shape.SLANTED_TO_EDGE, "Slanted, lower at the edge"),
             new ComboBoxItem<>(Throat.Shape.SLANTED_TO_SPINE, "Slanted, lower at the spine"));
-    private final ValidatedField<Double> depth = FieldFactory.length(JobFields.THROAT_DEPTH, 0);
+    private final ValidatedField<Double> depth = FieldFactory.length(SpecFields.THROAT_DEPTH, 0);
     private final JCheckBox eyelet = new JCheckBox("With an eyelet");
-    private final ValidatedField<Double> drain = FieldFactory.length(JobFields.DRAIN_HOLE, 0);
+    private final ValidatedField<Double> drain = FieldFactory.length(SpecFields.DRAIN_HOLE, 0);
 
     ThroatForm(JobModel model, FormBinding<SheathSpec> sheath) {
         super("2 20 8 0");

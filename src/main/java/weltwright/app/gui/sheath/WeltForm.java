@@ -9,8 +9,8 @@ import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
-import weltwright.job.JobFields;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.WeltSpec;
 import weltwright.units.Length;
 
@@ -22,8 +22,8 @@ final class WeltForm extends FormPanel {
     private final JComboBox<ComboBoxItem<OptionalInt>> layers =
             ComboBoxItem.create("welt layers", new ComboBoxItem<>(OptionalInt.empty(), "As many as needed"));
     private final ValidatedField<List<Double>> leathers =
-            FieldFactory.lengthList("leather for the welt", JobFields.LEATHER_THICKNESS);
-    private final ValidatedField<Double> inner = FieldFactory.length(JobFields.WELT_INNER_MARGIN, 1);
+            FieldFactory.lengthList("leather for the welt", SpecFields.LEATHER_THICKNESS);
+    private final ValidatedField<Double> inner = FieldFactory.length(SpecFields.WELT_INNER_MARGIN, 1);
     private final JCheckBox inTwo = new JCheckBox("In two pieces");
 
     WeltForm(FormBinding<SheathSpec> sheath) {

@@ -7,7 +7,7 @@ import java.util.List;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import weltwright.job.JobFields;
+import weltwright.sheath.spec.SpecFields;
 
 /** Tests the field without a window; Enter is posted as an action event. */
 class ValidatedFieldTest {
@@ -17,7 +17,7 @@ class ValidatedFieldTest {
     @BeforeEach
     void createField() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
-            field = FieldFactory.lengthOnCommit(JobFields.LEATHER_THICKNESS, 3);
+            field = FieldFactory.lengthOnCommit(SpecFields.LEATHER_THICKNESS, 3);
             field.onCommit(() -> taken.add(field.value()));
         });
     }
