@@ -25,7 +25,16 @@ public record PulledStrip(SheathSpec spec, double weltMm) {
      * @param foldMm y of the inside of the fold
      */
     public double foldedHalfMm(List<Point> passing, double stitchMm, double foldMm) {
-        Point pin = new Point(stitchMm, weltMm / 2 + neutralMm());
+        return foldedHalfMm(passing, stitchMm, foldMm, 1);
+    }
+
+    /**
+     * The same where the welt is skived.
+     *
+     * @param welt how thick it is under the stitch, as a share of its full thickness
+     */
+    double foldedHalfMm(List<Point> passing, double stitchMm, double foldMm, double welt) {
+        Point pin = new Point(stitchMm, welt * weltMm / 2 + neutralMm());
         List<TautStrip.Disc> solid = new ArrayList<>();
         passing.forEach(p -> solid.add(new TautStrip.Disc(p, spec.easeMm() + neutralMm())));
         solid.add(new TautStrip.Disc(new Point(foldMm, 0), neutralMm()));

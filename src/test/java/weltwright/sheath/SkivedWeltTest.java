@@ -93,6 +93,23 @@ class SkivedWeltTest implements RandomSheaths {
         }
     }
 
+    /** The welt of a folded body ends past the tip, and its skive may begin before: there the halves come nearer. */
+    @Test
+    void aFoldedBodyLiesOnTheSkivedWelt() {
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.FOLDED)
+                .withWelt(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
+        Knife knife = TestKnives.dropPoint();
+        PatternMaker.Made made = PatternMaker.madeUp(knife, spec);
+        SheathSection whole = made.sections().at(40);
+        SheathSection skived = made.sections().at(knife.landmarks().tip().x() - 1);
+
+        assertThat(thicknessMm(whole, whole.stitches().get(0))).isCloseTo(9, within(1e-9));
+        double left = thicknessMm(skived, skived.stitches().get(0));
+        assertThat(left).isBetween(1.0, 8.0);
+        assertThat(skived.face().get(0).y()).isCloseTo(left / 2, within(0.2));
+        assertThat(skived.back().get(0).y()).isCloseTo(-left / 2, within(0.2));
+    }
+
     /** On a flat back it lies on that. */
     @Test
     void aSkivedWeltLiesOnAFlatBack() {

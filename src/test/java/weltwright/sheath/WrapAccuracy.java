@@ -252,14 +252,14 @@ public final class WrapAccuracy {
         double stripMm(int point, double x) {
             double edge = between(x, point, point + 1);
             if (folded()) {
-                return 2 * strip.foldedHalfMm(passing.at(x), edge, foldMm);
+                return 2 * strip.foldedHalfMm(passing.at(x), edge, foldMm, weltShare(point));
             }
             int k = opposite(point, x);
-            return strip.faceMm(passing.at(x), edge, between(x, k, k - 1), spineWelt(k));
+            return strip.faceMm(passing.at(x), edge, between(x, k, k - 1), weltShare(k));
         }
 
-        /** How thick the welt is under a point on the spine's side, as a share of its full thickness. */
-        private double spineWelt(int point) {
+        /** How thick the welt is under a point of the row, as a share of its full thickness. */
+        private double weltShare(int point) {
             SheathSpec spec = strip.spec();
             if (spec.kind() == SheathKind.PANELS) {
                 return 1;

@@ -242,6 +242,7 @@ public final class LeatherDevelopment {
 
     /** @param alone whether the leather goes round all of the knife, and not half of it */
     private void wrap(boolean alone) {
+        double pieceMm = points.get(0).distance(points.get(1));
         int edgeAt = 0;
         int spineAt = points.size() - 1;
         for (int i = 0; i < cavity.size(); i++) {
@@ -258,7 +259,7 @@ public final class LeatherDevelopment {
                 edgeGrowth[i] = wrap.growthOnEdgeSideMm(leather.formingShrink());
                 spineGrowth[i] = wrap.growthOnSpineSideMm(leather.formingShrink());
             } else if (x <= edgeTurnMm || i == 0) {
-                LeatherWrap wrap = form.half(edge, cavity.section(i), leather);
+                LeatherWrap wrap = form.half(edgeAt * pieceMm, edge, cavity.section(i), leather);
                 edgeGrowth[i] = wrap.flatMm() / (1 - leather.formingShrink()) - (form.foldMm() - edge);
             } else {
                 edgeGrowth[i] = edgeGrowth[i - 1];

@@ -192,9 +192,15 @@ public final class Planform {
         return weltedMm;
     }
 
-    /** One half of a folded body, pulled tight over what passes a station; {@code edgeMm} is the row's y there. */
-    LeatherWrap half(double edgeMm, ConvexHull section, Leather leather) {
-        return LeatherWrap.folded(new Point(edgeMm, weltMm / 2), foldMm, section, leather.neutralMm());
+    /**
+     * One half of a folded body, pulled tight over what passes a station, from the welt as thick as it is left there.
+     *
+     * @param alongMm where the row is there, along it
+     * @param edgeMm y of the row there
+     */
+    LeatherWrap half(double alongMm, double edgeMm, ConvexHull section, Leather leather) {
+        Point stitch = new Point(edgeMm, weltShare(alongMm) * weltMm / 2);
+        return LeatherWrap.folded(stitch, foldMm, section, leather.neutralMm());
     }
 
     /**
@@ -239,12 +245,13 @@ public final class Planform {
     }
 
     /**
-     * How thick the welt is under a station of the row: from where it is skived it falls evenly to nothing at its end.
+     * How thick the welt is under a place on the row, as a share of its full thickness: from where it is skived it
+     * falls evenly to nothing at its end.
      */
-    private double weltShare(double stationMm) {
+    private double weltShare(double alongMm) {
         double from = skivedFromMm();
         double end = weltedMm + weltEndMarginMm();
-        return stationMm <= from ? 1 : Math.max(0, (end - stationMm) / (end - from));
+        return alongMm <= from ? 1 : Math.max(0, (end - alongMm) / (end - from));
     }
 
     /** The sewn sheath's extent, without what holds it on the belt. */

@@ -52,7 +52,8 @@ public final class SheathSections {
         double spine = rows[rows.length - 1];
         boolean alone = !form.folded() && spec.leather().bulge() == Leather.Bulge.FACE;
         List<Point> face = form.folded()
-                ? form.half(edge, room, spec.leather()).inside()
+                ? form.half(form.row().stationOf(new Point(x, edge)), edge, room, spec.leather())
+                        .inside()
                 : form.panel(x, edge, spine, room, spec.leather(), alone).inside();
         double half = form.weltMm() / 2;
         List<Point> back = alone
