@@ -13,6 +13,7 @@ import weltwright.image.Photo;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Guard;
+import weltwright.knife.HandleSection;
 import weltwright.knife.Knife;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
@@ -210,9 +211,25 @@ public record Job(
         return silhouette.map(confirmed::withSilhouette).orElse(confirmed);
     }
 
-    /** Replaces the shape of the cross-sections. */
+    /**
+     * Replaces the shape of the cross-sections. Removes trace and silhouette where another number of edges makes
+     * another outline.
+     */
     public Job withShaping(CrossSectionShape shaping) {
-        return changed().shaping(shaping).build();
+        return withSettings(settings.withDoubleEdged(shaping.grind().doubleEdged()))
+                .changed()
+                .shaping(shaping)
+                .build();
+    }
+
+    /**
+     * Replaces the shape of the handle's section, of the trace and of the cross-sections. Removes trace and silhouette
+     * unless it is the same.
+     */
+    public Job withHandleSection(HandleSection section) {
+        double exponent = section == HandleSection.UNKNOWN ? CrossSectionShape.USUAL_HANDLE : section.exponent();
+        return withSettings(settings.withHandleSection(section))
+                .withShaping(shaping.withHandleExponent(exponent));
     }
 
     /** Replaces the choices for the sheath. */

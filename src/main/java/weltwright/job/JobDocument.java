@@ -14,6 +14,7 @@ import weltwright.image.Photo;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Grind;
+import weltwright.knife.HandleSection;
 import weltwright.knife.ThicknessProfile;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.trace.capture.TraceSettings;
@@ -48,7 +49,7 @@ record JobDocument(
         SheathSpecJson sheath) {
     static final String FORMAT = "weltwright job";
     static final String UNITS = "mm";
-    static final int VERSION = 8;
+    static final int VERSION = 9;
 
     static JobDocument of(Job job) {
         return new JobDocument(
@@ -122,6 +123,7 @@ record JobDocument(
             double edgeThickness,
             Grind.Kind grind,
             double grindHeight,
+            HandleSection handleSection,
             double handleSquareness,
             double tipDrop,
 
@@ -142,6 +144,7 @@ record JobDocument(
                     shaping.edgeThicknessMm(),
                     shaping.grind().kind(),
                     shaping.grind().heightMm(),
+                    settings.handleSection(),
                     shaping.handleExponent(),
                     settings.tipDropMm(),
                     settings.focal35mm().isPresent() ? settings.focal35mm().getAsDouble() : null,
@@ -172,7 +175,9 @@ record JobDocument(
                     GroundChoice.parse(ground),
                     Optional.ofNullable(phone).map(PhoneLensJson::lens),
                     new ThicknessProfile(
-                            thicknessAlong.stream().map(ThicknessEntry::reading).toList()));
+                            thicknessAlong.stream().map(ThicknessEntry::reading).toList()),
+                    handleSection,
+                    grind == Grind.Kind.DOUBLE_EDGED);
         }
     }
 

@@ -68,6 +68,9 @@ final class JobMigrations {
             if (version >= 1 && version <= 7 && job.path("sheath") instanceof ObjectNode sheath) {
                 sheath.put("guard_opening", "none"); // sheaths past a guard were rejected
             }
+            if (version >= 1 && version <= 8 && job.path("measured") instanceof ObjectNode measured) {
+                measured.put("handle_section", "unknown");
+            }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
                 if (job.path("measured") instanceof ObjectNode measured) {

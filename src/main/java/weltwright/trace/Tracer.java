@@ -213,7 +213,9 @@ public final class Tracer {
                 settings.spineThicknessMm(),
                 EDGE_PART * settings.spineThicknessMm(),
                 settings.handleThicknessMm(),
-                settings.thickness());
+                settings.thickness(),
+                settings.handleSection(),
+                settings.doubleEdged());
     }
 
     private static void checkFine(CameraView view) {

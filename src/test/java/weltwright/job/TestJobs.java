@@ -23,6 +23,7 @@ import weltwright.image.metadata.CameraIdentity;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Grind;
+import weltwright.knife.HandleSection;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
@@ -125,7 +126,9 @@ public final class TestJobs {
                         new GroundChoice.Ruled(25.4 / 2),
                         Optional.of(PhoneLensStoreTest.lens(
                                 "Tomás", Optional.of(new CameraIdentity("Invented", "Model 3")), 26)),
-                        ThicknessProfile.NONE),
+                        ThicknessProfile.NONE,
+                        HandleSection.SLAB,
+                        false),
                 Optional.of(trace),
                 Optional.of(new Silhouette(corrected, traced.landmarks(), false)),
                 trace.unsure(),

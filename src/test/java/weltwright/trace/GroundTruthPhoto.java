@@ -6,12 +6,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.Photo;
+import weltwright.knife.HandleSection;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.PrintScale;
@@ -66,8 +68,12 @@ public record GroundTruthPhoto(Path picture, JsonNode truth) {
         if (ground.startsWith("paper")) {
             return GroundChoice.parse(ground.replace("paper-", "paper:"));
         }
+        if (ground.startsWith("own")) {
+            return new GroundChoice.Any();
+        }
         // The truth of those knives names the ground and leaves its pitch to the name.
-        double pitch = ground.startsWith("graph") ? 5 : 10;
+        double pitch =
+                ground.startsWith("graph") ? 5 : ground.endsWith("inch") ? 25.4 : ground.endsWith("half") ? 12.7 : 10;
         return new GroundChoice.Ruled(truth.path("ruled_pitch_mm").asDouble(pitch));
     }
 
@@ -152,13 +158,25 @@ public record GroundTruthPhoto(Path picture, JsonNode truth) {
         return Tracer.trace(
                 photo,
                 new TraceSettings(
-                        number("handle_thickness"),
-                        number("spine_thickness"),
-                        truth.get("rest").get("tip_lower_by").asDouble(),
-                        OptionalDouble.empty(),
-                        PrintScale.TRUE,
-                        ground),
+                                number("handle_thickness"),
+                                number("spine_thickness"),
+                                truth.get("rest").get("tip_lower_by").asDouble(),
+                                OptionalDouble.empty(),
+                                PrintScale.TRUE,
+                                ground)
+                        .withHandleSection(handleSection())
+                        .withDoubleEdged(truth.path("double_edged").asBoolean(false)),
                 ProgressListener.NONE);
+    }
+
+    /** The section that a maker would name, the nearest to the true one; unknown where the truth does not tell. */
+    private HandleSection handleSection() {
+        return truth.has("handle_squareness")
+                ? Stream.of(HandleSection.ROUND, HandleSection.OVAL, HandleSection.SLAB)
+                        .min(Comparator.comparingDouble(
+                                section -> Math.abs(section.exponent() - number("handle_squareness"))))
+                        .orElseThrow()
+                : HandleSection.UNKNOWN;
     }
 
     OutlineDistance.Reading measure(Trace trace) {

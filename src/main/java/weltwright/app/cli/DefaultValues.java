@@ -57,6 +57,7 @@ final class DefaultValues implements IDefaultValueProvider {
         values.put("--ground", settings.ground().words());
         PrintScale sheet = settings.sheetScale();
         double bar = LengthPair.SHEET_BARS.nominalMm();
+        values.put("--handle-section", lowerCaseName(settings.handleSection()));
         values.put("--sheet-bars", format(bar * sheet.x()) + "," + format(bar * sheet.y()));
     }
 

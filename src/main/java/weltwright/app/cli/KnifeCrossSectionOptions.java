@@ -5,7 +5,9 @@ import picocli.CommandLine.Option;
 import weltwright.job.JobFields;
 import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Grind;
+import weltwright.knife.HandleSection;
 import weltwright.sheath.spec.SpecFields;
+import weltwright.trace.capture.TraceSettings;
 
 /** The options for the knife's cross-sections. */
 final class KnifeCrossSectionOptions {
@@ -17,6 +19,9 @@ final class KnifeCrossSectionOptions {
 
     @Option(names = "--grind-height", paramLabel = "LENGTH")
     private @Nullable String grindHeight;
+
+    @Option(names = "--handle-section", paramLabel = "SHAPE")
+    private @Nullable HandleSection handleSection;
 
     @Option(names = "--handle-squareness", paramLabel = "NUMBER")
     private @Nullable String handleSquareness;
@@ -30,8 +35,19 @@ final class KnifeCrossSectionOptions {
         return new CrossSectionShape(
                 edgeThickness == null ? before.edgeThicknessMm() : JobFields.EDGE_THICKNESS.readMm(edgeThickness),
                 grind == null && grindHeight == null ? before.grind() : given,
-                handleSquareness == null
-                        ? before.handleExponent()
-                        : SpecFields.HANDLE_SQUARENESS.read(handleSquareness));
+                handleExponent(before.handleExponent()));
+    }
+
+    private double handleExponent(double before) {
+        if (handleSquareness != null) {
+            return SpecFields.HANDLE_SQUARENESS.read(handleSquareness);
+        }
+        return handleSection == null || handleSection == HandleSection.UNKNOWN ? before : handleSection.exponent();
+    }
+
+    /** Returns the settings of the trace with the given options applied. */
+    TraceSettings applyTo(TraceSettings before) {
+        return before.withHandleSection(handleSection == null ? before.handleSection() : handleSection)
+                .withDoubleEdged(grind == null ? before.doubleEdged() : grind == Grind.Kind.DOUBLE_EDGED);
     }
 }

@@ -118,7 +118,9 @@ final class KnifeOptions {
                 sheetBars == null ? settings.sheetScale() : LengthPair.SHEET_BARS.readScale(sheetBars),
                 ground(settings.ground()),
                 settings.phone(),
-                thickness(settings.thickness()));
+                thickness(settings.thickness()),
+                settings.handleSection(),
+                settings.doubleEdged());
     }
 
     private ThicknessProfile thickness(ThicknessProfile before) {

@@ -148,7 +148,7 @@ final class MakeCommand implements Runnable {
 
     /** Returns the job with the options applied, before its photo is traced. */
     private Job withOptions(Job job) {
-        TraceSettings knifeSettings = knife.applyTo(job.settings());
+        TraceSettings knifeSettings = crossSection.applyTo(knife.applyTo(job.settings()));
         TraceSettings settings = JobFile.isJob(file)
                 ? phone.applyIfNamed(knifeSettings, lensStore)
                 : phone.applyTo(knifeSettings, job.photo().orElseThrow(), lensStore);

@@ -33,6 +33,9 @@ final class TraceCommand implements Runnable {
     private KnifeOptions knife;
 
     @Mixin
+    private KnifeCrossSectionOptions crossSection;
+
+    @Mixin
     private PhoneOption phone;
 
     @Option(
@@ -52,7 +55,10 @@ final class TraceCommand implements Runnable {
         outputFile.check();
         Photo photo = Photo.read(file);
         TraceSettings settings = phone.applyTo(
-                knife.applyTo(Job.begin(LocalDate.now(ZoneId.systemDefault())).settings()), photo, lensStore);
+                crossSection.applyTo(knife.applyTo(
+                        Job.begin(LocalDate.now(ZoneId.systemDefault())).settings())),
+                photo,
+                lensStore);
         Trace trace;
         try (terminal) {
             trace = knife.applyTo(Tracer.trace(photo, settings, terminal));

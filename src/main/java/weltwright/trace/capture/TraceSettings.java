@@ -4,6 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.camera.lens.CalibratedLens;
+import weltwright.knife.HandleSection;
 import weltwright.knife.ThicknessProfile;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.PrintScale;
@@ -20,6 +21,8 @@ import weltwright.units.PrintScale;
  * @param phone calibrated lens, without its camera's name, which must not get into a job; {@code focal35mm} takes
  *     precedence
  * @param thickness thicknesses measured elsewhere along the knife
+ * @param handleSection shape of the handle, cut across
+ * @param doubleEdged whether both sides of the blade are sharp
  */
 @RecordBuilder
 public record TraceSettings(
@@ -30,7 +33,9 @@ public record TraceSettings(
         PrintScale sheetScale,
         GroundChoice ground,
         Optional<CalibratedLens> phone,
-        ThicknessProfile thickness)
+        ThicknessProfile thickness,
+        HandleSection handleSection,
+        boolean doubleEdged)
         implements TraceSettingsBuilder.With {
 
     public TraceSettings {
@@ -53,7 +58,9 @@ public record TraceSettings(
                 sheetScale,
                 ground,
                 Optional.empty(),
-                ThicknessProfile.NONE);
+                ThicknessProfile.NONE,
+                HandleSection.UNKNOWN,
+                false);
     }
 
     /** Creates settings for a knife on the printed reference sheet. */

@@ -89,11 +89,11 @@ public final class OutlineParallaxCorrection {
         double x = Math.max(p.x(), buttX + ThicknessRemoval.BUTT_END_MM);
         if (p.x() < heelX) {
             // Weighted by the normal's y: the ends of the handle are corrected as butt and front.
-            return ThicknessParallax.handleSide(
-                            handleThickness.applyAsDouble(tipX - p.x()), sides.width(x) / 2, across, alongTangent)
+            return thickness
+                    .handleSide(handleThickness.applyAsDouble(tipX - p.x()), sides.width(x) / 2, across, alongTangent)
                     .times(outward.y() * outward.y());
         }
-        boolean spine = p.y() > sides.middle(x) == spineOnLeft;
+        boolean spine = !thickness.doubleEdged() && p.y() > sides.middle(x) == spineOnLeft;
         double blade = spine ? bladeThickness.applyAsDouble(tipX - p.x()) : thickness.edgeThicknessMm() * taper(p.x());
         return ThicknessParallax.bladeSide(blade, across, alongTangent);
     }

@@ -78,6 +78,7 @@ public final class SilhouetteBuilder {
      * @param certainty of an edge at each of them, 1 and more where it is certain
      * @param jumps of the ring
      * @param excessMm displacement by the knife's thickness that was subtracted at each of them
+     * @param sectionSigmaMm standard deviation of that by the handle's section
      * @param frontMissing whether no end of the handle was found between handle and blade
      * @param edgeSide as in {@link LandmarkProposal}
      * @param heelSigmaMm standard deviation of the heel along the knife
@@ -90,6 +91,7 @@ public final class SilhouetteBuilder {
             double[] certainty,
             List<EdgeJump> jumps,
             double[] excessMm,
+            double[] sectionSigmaMm,
             boolean frontMissing,
             EdgeSideEstimate edgeSide,
             double heelSigmaMm) {}
@@ -145,7 +147,7 @@ public final class SilhouetteBuilder {
         RigidMotion trueAxis = new RigidMotion(axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
         boolean frontMissing = frontX == front.x() && front.atLimit();
-        return fit(ring, inOrder, jumps, removal.excessMm(), proposal, midPlane, trueAxis, frontMissing);
+        return fit(ring, inOrder, jumps, removal, proposal, midPlane, trueAxis, frontMissing);
     }
 
     /**
@@ -203,7 +205,7 @@ public final class SilhouetteBuilder {
             Polyline ring,
             List<EdgePoint> points,
             List<EdgeJump> jumps,
-            double[] excess,
+            ThicknessRemoval removal,
             LandmarkProposal proposal,
             Plane midPlane,
             RigidMotion axis,
@@ -258,7 +260,8 @@ public final class SilhouetteBuilder {
                 ring.map(p -> p.plus(toHeel)),
                 certainty(points),
                 jumps,
-                excess,
+                removal.excessMm(),
+                removal.sectionSigmaMm(),
                 frontMissing,
                 proposal.edgeSide(),
                 proposal.heelSigmaMm());

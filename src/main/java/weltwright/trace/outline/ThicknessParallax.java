@@ -1,6 +1,7 @@
 package weltwright.trace.outline;
 
 import weltwright.geometry.Point;
+import weltwright.knife.HandleSection;
 import weltwright.knife.ThicknessProfile;
 
 /**
@@ -14,9 +15,10 @@ import weltwright.knife.ThicknessProfile;
  *   <li>a square spine of thickness T shows its near or far corner, z = ∓T/2: it appears T/2·|a| farther out along n
  *       and T/2·(a/|a|)·lean·t along t; T decreases towards the tip. A blade's edge does the same with its own
  *       thickness;
- *   <li>a handle of elliptic section with half axes w across and c in thickness appears where the line of sight touches
- *       it: √(w² + c²a²) − w farther out along n (the support function of an ellipse). It touches at z = −c²a/√(w² +
- *       c²a²), and is displaced by −z times the lean along t;
+ *   <li>a handle whose section is a superellipse of exponent n with half axes w across and c in thickness appears where
+ *       the line of sight touches it: s − w farther out along n, where s = (w^q + |ca|^q)^(1/q) with 1/n + 1/q = 1 is
+ *       the section's support function (the norm dual to that of the section: Hölder's inequality). It touches at z =
+ *       −ds/da, and is displaced by −z times the lean along t;
  *   <li>a handle's front that stands proud of the blade shows the edge of its section: {@link #frontMm};
  *   <li>a butt shows the edge of its face, by half its thickness times |a| farther out.
  * </ul>
@@ -25,14 +27,30 @@ import weltwright.knife.ThicknessProfile;
  * @param edgeThicknessMm behind the cutting edge at the heel
  * @param handleThicknessMm the greatest
  * @param profile thicknesses measured elsewhere along the knife
+ * @param handleSection shape of the handle's section, with its exponent n
+ * @param doubleEdged whether both sides of the blade are as thin as the edge
  */
 public record ThicknessParallax(
-        double spineThicknessMm, double edgeThicknessMm, double handleThicknessMm, ThicknessProfile profile) {
+        double spineThicknessMm,
+        double edgeThicknessMm,
+        double handleThicknessMm,
+        ThicknessProfile profile,
+        HandleSection handleSection,
+        boolean doubleEdged) {
     /** Thickness of a butt's face, which is rounded over, as a part of the handle's. Common practice. */
     private static final double BUTT_PART = 0.67;
 
     /** Thickness of a handle's front as a part of its greatest. Common practice. */
     private static final double FRONT_PART = 0.8;
+
+    /** Standard deviation of a uniform distribution, in half its width. */
+    private static final double UNIFORM_SIGMA = 1 / Math.sqrt(3);
+
+    /** Least part of a width that is left after the thickness is taken off, for a very oblique view; chosen by eye. */
+    private static final double LEAST_TRUE_PART = 0.3;
+
+    /** Bisections after which a height of some 10 mm is known to a micrometre. */
+    private static final int BISECTIONS = 24;
 
     /** Lean over which the displacement passes smoothly from one corner of a spine to the other; chosen by eye. */
     private static final double SQUARE_ON = 0.02;
@@ -47,27 +65,47 @@ public record ThicknessParallax(
     static Shift bladeSide(double thicknessMm, double leanAcross, double leanAlong) {
         double half = thicknessMm / 2;
         return new Shift(
-                half * Math.abs(leanAcross), half * leanAcross / Math.hypot(leanAcross, SQUARE_ON) * leanAlong);
+                half * Math.abs(leanAcross), half * leanAcross / Math.hypot(leanAcross, SQUARE_ON) * leanAlong, 0);
     }
 
     /**
      * Returns the displacement of a handle's side.
      *
      * @param thicknessMm at that place
-     * @param halfWidthMm half the width there
+     * @param seenHalfMm half the width there, as it appears
      * @param leanAcross lean along the outward normal
      * @param leanAlong lean along the tangent
      */
-    static Shift handleSide(double thicknessMm, double halfWidthMm, double leanAcross, double leanAlong) {
-        double c = thicknessMm / 2;
-        double reach = Math.hypot(halfWidthMm, c * leanAcross);
-        return new Shift(reach - halfWidthMm, c * c * leanAcross / reach * leanAlong);
+    Shift handleSide(double thicknessMm, double seenHalfMm, double leanAcross, double leanAlong) {
+        double rise = thicknessMm / 2 * Math.abs(leanAcross);
+        double n = handleSection.exponent();
+        double touching = thicknessMm / 2 * Math.pow(Math.min(1, rise / seenHalfMm), dual(n) - 1);
+        double most = trueHalfMm(seenHalfMm, rise, Math.max(2, n - handleSection.spread()));
+        double least = trueHalfMm(seenHalfMm, rise, n + handleSection.spread());
+        return new Shift(
+                seenHalfMm - trueHalfMm(seenHalfMm, rise, n),
+                Math.copySign(touching, leanAcross) * leanAlong,
+                (most - least) / 2 * UNIFORM_SIGMA);
+    }
+
+    /**
+     * Returns half the width of a section that appears so wide, where its half thickness times the lean is the rise.
+     */
+    private static double trueHalfMm(double seenHalfMm, double riseMm, double exponent) {
+        double q = dual(exponent);
+        double least = LEAST_TRUE_PART * seenHalfMm;
+        return Math.max(least, Math.pow(Math.max(0, Math.pow(seenHalfMm, q) - Math.pow(riseMm, q)), 1 / q));
+    }
+
+    /** Returns the exponent of the dual norm. */
+    private static double dual(double exponent) {
+        return exponent / (exponent - 1);
     }
 
     /**
      * Returns the displacement of a handle's front along the knife, towards the tip. The point at height z of its
-     * elliptic section, y²/w² + z²/c² = 1, appears at y − z·lean across the knife and at −z·lean along it; of the two
-     * points that appear at a place, the one farther towards the tip is visible.
+     * section, |y/w|ⁿ + |z/c|ⁿ = 1, appears at y − z·lean across the knife and at −z·lean along it; of the two points
+     * that appear at a place, the one farther towards the tip is visible. It is found by bisection.
      *
      * @param besideMm distance across the knife from the handle's middle, as it appears
      * @param seenHalfMm half the width of the handle there, as it appears
@@ -75,14 +113,19 @@ public record ThicknessParallax(
      */
     double frontMm(double besideMm, double seenHalfMm, Point lean) {
         double c = FRONT_PART * handleThicknessMm / 2;
-        double w2 = Math.max(1, seenHalfMm * seenHalfMm - c * c * lean.y() * lean.y());
-        double towards = -Math.signum(lean.x());
-        // With z = towards·ζ, the quadratic equation for ζ.
-        double square = lean.y() * lean.y() / w2 + 1 / (c * c);
-        double half = towards * lean.y() * besideMm / w2;
-        double rest = besideMm * besideMm / w2 - 1;
-        double zeta = (-half + Math.sqrt(Math.max(0, half * half - square * rest))) / square;
-        return Math.abs(lean.x()) * zeta;
+        double n = handleSection.exponent();
+        double w = trueHalfMm(seenHalfMm, c * Math.abs(lean.y()), n);
+        double slope = -Math.signum(lean.x()) * lean.y();
+        // The height at which the section's middle line appears at this place lies within the section.
+        double inside = slope == 0 ? 0 : Math.max(0, Math.min(c, -besideMm / slope));
+        double outside = c;
+        for (int i = 0; i < BISECTIONS; i++) {
+            double z = (inside + outside) / 2;
+            double value = Math.pow(Math.abs(besideMm + slope * z) / w, n) + Math.pow(z / c, n);
+            inside = value <= 1 ? z : inside;
+            outside = value <= 1 ? outside : z;
+        }
+        return Math.abs(lean.x()) * inside;
     }
 
     /** Returns the outward displacement of the butt's end for a lean along the knife. */
@@ -95,10 +138,11 @@ public record ThicknessParallax(
      *
      * @param outMm along the outward normal
      * @param alongMm along the tangent
+     * @param outSigmaMm standard deviation of {@code outMm} by the handle's section
      */
-    public record Shift(double outMm, double alongMm) {
+    public record Shift(double outMm, double alongMm, double outSigmaMm) {
         Shift times(double factor) {
-            return new Shift(factor * outMm, factor * alongMm);
+            return new Shift(factor * outMm, factor * alongMm, factor * outSigmaMm);
         }
     }
 

@@ -61,6 +61,11 @@ public final class ThicknessRemoval {
         return shifts.stream().mapToDouble(ThicknessParallax.Shift::outMm).toArray();
     }
 
+    /** Returns the standard deviation of the displacement of each point by the handle's section, in mm. */
+    double[] sectionSigmaMm() {
+        return shifts.stream().mapToDouble(ThicknessParallax.Shift::outSigmaMm).toArray();
+    }
+
     /**
      * Returns the outline in the mid-plane.
      *

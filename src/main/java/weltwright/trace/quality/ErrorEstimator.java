@@ -109,8 +109,12 @@ public final class ErrorEstimator {
                 new ErrorBudget.Part(
                         ErrorSource.Known.THICKNESS_AT_RIM,
                         WITHIN_95
-                                * EXCESS_SIGMA
-                                * OrderStatistic.quantile(built.excessMm().clone(), 0.95)),
+                                * Math.hypot(
+                                        EXCESS_SIGMA
+                                                * OrderStatistic.quantile(
+                                                        built.excessMm().clone(), 0.95),
+                                        OrderStatistic.quantile(
+                                                built.sectionSigmaMm().clone(), 0.95))),
                 new ErrorBudget.Part(
                         ErrorSource.Known.EDGE_LOCALIZATION,
                         Math.hypot(WITHIN_95 * EDGE_SIGMA_PX * mmPerPx, SCATTER_PART * scatter90(built))),

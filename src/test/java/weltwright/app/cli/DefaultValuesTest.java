@@ -25,7 +25,7 @@ class DefaultValuesTest {
         assertThat(knife.applyTo(JOB.settings())).isEqualTo(JOB.settings());
         CutterOptions cutter = typed(new CutterOptions(), 3);
         assertThat(cutter.toBed()).isEqualTo(CutterBed.USUAL);
-        KnifeCrossSectionOptions shaping = typed(new KnifeCrossSectionOptions(), 4);
+        KnifeCrossSectionOptions shaping = typed(new KnifeCrossSectionOptions(), 5);
         assertThat(shaping.applyTo(JOB.shaping()).edgeThicknessMm())
                 .isEqualTo(JOB.shaping().edgeThicknessMm());
         assertThat(shaping.applyTo(JOB.shaping()).grind().kind())

@@ -12,6 +12,7 @@ import weltwright.camera.rectification.PlaneRaster;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.knife.HandleEndLine;
+import weltwright.knife.HandleSection;
 import weltwright.knife.OutlineSides;
 import weltwright.knife.ThicknessProfile;
 
@@ -23,7 +24,8 @@ import weltwright.knife.ThicknessProfile;
 class HandleFrontLineTest {
     private static final double HALF_WIDTH_MM = 12;
     private static final double HANDLE_MM = 20;
-    private static final ThicknessParallax KNIFE = new ThicknessParallax(3, 0.3, HANDLE_MM, ThicknessProfile.NONE);
+    private static final ThicknessParallax KNIFE =
+            new ThicknessParallax(3, 0.3, HANDLE_MM, ThicknessProfile.NONE, HandleSection.OVAL, false);
     private static final double[] WOOD = {60, 90, 140};
     private static final double[] STEEL = {150, 150, 150};
     private static final Point FROM_ABOVE = new Point(0, 0);

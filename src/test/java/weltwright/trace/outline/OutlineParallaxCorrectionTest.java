@@ -12,6 +12,7 @@ import weltwright.camera.Vector3;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
+import weltwright.knife.HandleSection;
 import weltwright.knife.ThicknessProfile;
 
 /**
@@ -26,7 +27,7 @@ class OutlineParallaxCorrectionTest {
     private static final double HALF_MM = 12;
     private static final RigidMotion ON_GROUND = new RigidMotion(Math.PI / 2, new Point(60, 30));
     private static final OutlineParallaxCorrection CORRECTION = new OutlineParallaxCorrection(
-            new ThicknessParallax(SPINE_MM, 0.4, HANDLE_MM, ThicknessProfile.NONE),
+            new ThicknessParallax(SPINE_MM, 0.4, HANDLE_MM, ThicknessProfile.NONE, HandleSection.ROUND, false),
             new CameraView(
                     new PinholeCamera(2000, 1000, 1000, 0, 0),
                     new Vector3(Math.PI, 0, 0),
@@ -64,13 +65,13 @@ class OutlineParallaxCorrectionTest {
                 .isCloseTo(SPINE_MM / 2 * Math.abs(across) * ThicknessParallax.taper(0.1), within(1e-9));
     }
 
-    /** The support function of an ellipse across the line of sight, less its half width. */
+    /** An ellipse appears as wide as its support function across the line of sight, and is this much narrower. */
     @Test
     void aHandleShowsTheSupportOfItsSection() {
         Point at = new Point(-50, -HALF_MM);
         double across = -lean(at).y();
-        double support = Math.hypot(HALF_MM, HANDLE_MM / 2 * across);
-        assertThat(CORRECTION.shift(at, new Point(0, -1)).outMm()).isCloseTo(support - HALF_MM, within(1e-9));
+        double out = CORRECTION.shift(at, new Point(0, -1)).outMm();
+        assertThat(Math.hypot(HALF_MM - out, HANDLE_MM / 2 * across)).isCloseTo(HALF_MM, within(1e-9));
     }
 
     /** At the butt's end, whose normal runs along the knife, a handle's side says nothing. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import weltwright.geometry.Point;
+import weltwright.knife.HandleSection;
 import weltwright.knife.ThicknessProfile;
 
 /**
@@ -22,7 +23,8 @@ class ThicknessParallaxTest {
     void seesTheRimOfAFrontWhereItsPointsAreSeen(double leanX, double leanY) {
         double halfWidth = 11;
         double thickness = 20;
-        ThicknessParallax knife = new ThicknessParallax(4, 0.4, thickness, ThicknessProfile.NONE);
+        ThicknessParallax knife =
+                new ThicknessParallax(4, 0.4, thickness, ThicknessProfile.NONE, HandleSection.ROUND, false);
         double seenHalf = Math.hypot(halfWidth, FRONT_PART * thickness / 2 * leanY);
         for (double beside = -9; beside <= 9; beside += 3) {
             double farthest = Double.NEGATIVE_INFINITY;

@@ -67,6 +67,7 @@ class ErrorEstimatorTest {
                 new double[circle.size()],
                 List.of(),
                 new double[circle.size()],
+                new double[circle.size()],
                 false,
                 null,
                 0);

@@ -70,6 +70,7 @@ class LandmarkUncertaintyTest {
                 certainty,
                 List.of(),
                 new double[certainty.length],
+                new double[certainty.length],
                 false,
                 new EdgeSideEstimate(0, 0, 0, true),
                 0);

@@ -1,5 +1,6 @@
 package weltwright.app.gui.knife;
 
+import java.util.function.Function;
 import javax.swing.JComboBox;
 import weltwright.app.gui.form.ComboBoxItem;
 import weltwright.app.gui.form.FieldFactory;
@@ -11,6 +12,7 @@ import weltwright.job.Job;
 import weltwright.job.JobFields;
 import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Grind;
+import weltwright.knife.HandleSection;
 import weltwright.units.Length;
 
 /** The form for the knife's cross-sections: grind, edge and handle. */
@@ -24,12 +26,12 @@ final class KnifeCrossSectionForm extends FormPanel {
             new ComboBoxItem<>(Grind.Kind.HOLLOW, "Hollow"),
             new ComboBoxItem<>(Grind.Kind.DOUBLE_EDGED, "Edges on both sides"));
     private final ValidatedField<Double> height = FieldFactory.length(JobFields.GRIND_HEIGHT, 0);
-    private final JComboBox<ComboBoxItem<Double>> handle = ComboBoxItem.create(
+    private final JComboBox<ComboBoxItem<HandleSection>> handle = ComboBoxItem.create(
             "handle cut across",
-            new ComboBoxItem<>(2.0, "Oval"),
-            new ComboBoxItem<>(CrossSectionShape.USUAL_HANDLE, "Between oval and slab"),
-            new ComboBoxItem<>(4.0, "Slab, well rounded"),
-            new ComboBoxItem<>(8.0, "Slab, corners just broken"));
+            new ComboBoxItem<>(HandleSection.UNKNOWN, "Not told"),
+            new ComboBoxItem<>(HandleSection.ROUND, "Round: an ellipse"),
+            new ComboBoxItem<>(HandleSection.OVAL, "Oval, a little flat"),
+            new ComboBoxItem<>(HandleSection.SLAB, "Slab, rounded corners"));
 
     KnifeCrossSectionForm(JobModel model, ThicknessPhotoAction thicknessPhoto) {
         super("2 20 8 0");
@@ -44,8 +46,13 @@ final class KnifeCrossSectionForm extends FormPanel {
                 (s, mm) -> s.withGrind(new Grind(s.grind().kind(), mm)));
         addRow("Behind the edge", (char) 0, edge, "Thickness of the blade just behind its cutting edge");
         shape.bind(edge, CrossSectionShape::edgeThicknessMm, CrossSectionShape::withEdgeThicknessMm);
-        addRow("Handle", (char) 0, handle, "How the handle is shaped, cut across");
-        shape.bind(handle, CrossSectionShape::handleExponent, CrossSectionShape::withHandleExponent);
+        addRow(
+                "Handle",
+                (char) 0,
+                handle,
+                "How the handle is shaped, cut across: seen aslant, its rim shows more of a slab than of a round one");
+        new FormBinding<>(model, Function.<Job>identity(), (Job job, Job to) -> to)
+                .bind(handle, job -> job.settings().handleSection(), Job::withHandleSection);
         new ThicknessFields(model, thicknessPhoto).addTo(this);
         model.subscribe(() -> setRowVisible(height, shape.current().grind().hasHeight()));
     }

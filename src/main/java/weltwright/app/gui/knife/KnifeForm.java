@@ -146,7 +146,9 @@ public final class KnifeForm extends FormPanel {
                 new PrintScale(barAcross.value() / ReferenceSheet.BAR_MM, barDown.value() / ReferenceSheet.BAR_MM),
                 model.job().settings().ground(),
                 model.job().settings().phone(),
-                model.job().settings().thickness());
+                model.job().settings().thickness(),
+                model.job().settings().handleSection(),
+                model.job().settings().doubleEdged());
     }
 
     private void update() {
