@@ -111,6 +111,11 @@ public record LandmarkProposal(
         return !edgeSide.isUp();
     }
 
+    /** Returns the probability that the spine is on the left, seen towards the tip. */
+    public double spineOnLeftProbability() {
+        return edgeSide.spineUpProbability();
+    }
+
     /**
      * The beginning of the blade on one side.
      *

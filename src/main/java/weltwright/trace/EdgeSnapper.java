@@ -139,7 +139,7 @@ public final class EdgeSnapper {
                 knife.landmarks().heel().x(),
                 knife.landmarks().tip().x(),
                 buttX,
-                knife.spineOnLeft());
+                knife.spineOnLeft() ? 1 : 0);
         double buttExcess =
                 thickness.buttExcessMm(parallax.lean(knife.landmarks().butt()).x());
         double[] station = seen.stationsMm();

@@ -28,10 +28,10 @@ import weltwright.trace.appearance.GroundPrint;
  * </ol>
  *
  * @param path for each sample, row by row: the contrast along which the path of the edge is found
- * @param slope for each sample, row by row: the contrast whose maximum is the edge's place on its row
+ * @param colour smoothed colour of each sample, row by row: blue, green, red, in grey levels
  * @param samplesPerPx samples per pixel across the edge
  */
-record BandContrast(float[] path, float[] slope, double samplesPerPx) {
+record BandContrast(float[] path, float[] colour, double samplesPerPx) {
     /** Rows to either side from which the colours inside and outside are taken; chosen by eye. */
     private static final int COLOUR_ROWS = 20;
 
@@ -97,14 +97,14 @@ record BandContrast(float[] path, float[] slope, double samplesPerPx) {
                 ? HueContrast.across(steady, rows, width, samplesPerPx)
                 : new float[print.length];
         double noise = ground.isSteelGrey() ? noise(steady, print, rows, width) : ColourStatistics.NOISE;
-        BandContrast band = new BandContrast(new float[print.length], new float[print.length], samplesPerPx);
+        BandContrast band = new BandContrast(new float[print.length], colour, samplesPerPx);
         IntStream.range(0, rows).parallel().forEach(i -> {
             if (isNearBlack(print, i * width, width)) {
-                band.fillFromDeparture(colour, i, rows, width, print);
+                band.fillFromDeparture(i, rows, width, print);
             } else {
                 ChannelMixture.Mix mix = steps.mix(i, COLOUR_ROWS);
                 double clear = !ground.isSteelGrey() ? 1 : isRuled ? clearness(mix) : mix.differenceFromShade();
-                band.fillFromSteps(colour, steady, i * width, width, print, mix.weights(), clear, noise, hue, line);
+                band.fillFromSteps(steady, i * width, width, print, mix.weights(), clear, noise, hue, line);
             }
         });
         return band;
@@ -152,7 +152,6 @@ record BandContrast(float[] path, float[] slope, double samplesPerPx) {
 
     /** @param clear weight of case 1 against case 2, from 0 to 1 */
     private void fillFromSteps(
-            float[] colour,
             float[] steady,
             int row,
             int width,
@@ -176,11 +175,10 @@ record BandContrast(float[] path, float[] slope, double samplesPerPx) {
                 value += (1 - clear) * (Math.sqrt(Math.max(0, dot(own, own) - chance) / noise) + HUE * hue[row + k]);
             }
             path[row + k] = (float) value;
-            this.slope[row + k] = (float) value;
         }
     }
 
-    private void fillFromDeparture(float[] colour, int i, int rows, int width, GroundPrint[] print) {
+    private void fillFromDeparture(int i, int rows, int width, GroundPrint[] print) {
         double[] inside = new double[3];
         int depth = Math.max(2, width / 4);
         for (int j = -INSIDE_ROWS; j <= INSIDE_ROWS; j++) {
@@ -202,9 +200,7 @@ record BandContrast(float[] path, float[] slope, double samplesPerPx) {
         for (int k = 1; k < width - 1; k++) {
             double weight = print[i * width + k] == GroundPrint.BLACK ? WEIGHT_AT_PRINT : 1;
             double change = (departure[k + 1] - departure[k - 1]) * samplesPerPx / 2;
-            double[] s = slope(colour, i * width + k, 1);
             path[i * width + k] = (float) Math.max(0, weight * DEPARTURE_CONTRAST * change);
-            slope[i * width + k] = (float) Math.sqrt(dot(s, s));
         }
     }
 

@@ -24,7 +24,7 @@ import weltwright.trace.outline.SilhouetteBuilder;
  *   <li>find the smooth path of most contrast through the band ({@link MaximumGainPath}), outside of which the ground's
  *       lines are visible and inside hidden ({@link PrintedLineScore}). Being smooth, it does not follow the edge of a
  *       shadow or wood grain for a few points;
- *   <li>on each row take the vertex of the parabola through the maximum next to the path and its neighbours.
+ *   <li>on each row take the steepest place of the step from the colour inside to that outside ({@link StepProfile}).
  * </ol>
  *
  * The result is in pixels; {@link SilhouetteBuilder} converts it to mm.
@@ -123,8 +123,10 @@ public final class EdgeTracker {
                 : MaximumGainPath.open(preferringMiddle(gain, band.half()), width);
         List<EdgePoint> edge = new ArrayList<>(path.length);
         for (int i = 0; i < path.length; i++) {
-            int k = maximum(contrast.slope(), i * width, width, path[i]);
-            double outwards = k - band.half() + parabola(contrast.slope(), i * width, width, k);
+            StepProfile profile = ground.isSteelGrey()
+                    ? StepProfile.ofContrast(contrast.path(), i, width, path[i], samplesPerPx)
+                    : StepProfile.of(contrast.colour(), i, width, path[i], samplesPerPx);
+            double outwards = profile.steepest() - band.half();
             double clear = Math.max(0, contrast.path()[i * width + path[i]] - NOISE);
             double lineEnd = lines[i].endAt(path[i]);
             edge.add(new EdgePoint(
@@ -206,26 +208,5 @@ public final class EdgeTracker {
             preferring[i] = (float) (gain[i] * (1 - off * off / 2) + DRAWN * (1 - off * off));
         }
         return preferring;
-    }
-
-    /** Returns the sample of greatest contrast within a pixel of the path. */
-    private int maximum(float[] contrast, int row, int width, int near) {
-        int best = near;
-        int pixel = (int) Math.round(samplesPerPx);
-        for (int k = Math.max(0, near - pixel); k <= Math.min(width - 1, near + pixel); k++) {
-            best = contrast[row + k] > contrast[row + best] ? k : best;
-        }
-        return best;
-    }
-
-    /** Returns the offset of the vertex of the parabola through a sample and its neighbours, at most half a sample. */
-    private static double parabola(float[] contrast, int row, int width, int k) {
-        if (k == 0 || k == width - 1) {
-            return 0;
-        }
-        double before = contrast[row + k - 1];
-        double after = contrast[row + k + 1];
-        double bend = before - 2 * contrast[row + k] + after;
-        return bend >= 0 ? 0 : Math.max(-0.5, Math.min(0.5, (before - after) / (2 * bend)));
     }
 }

@@ -24,7 +24,7 @@ public final class OutlineParallaxCorrection {
     private final double heelX;
     private final double tipX;
     private final double buttX;
-    private final boolean spineOnLeft;
+    private final double spineOnLeft;
     private final DoubleUnaryOperator handleThickness;
     private final DoubleUnaryOperator bladeThickness;
 
@@ -36,7 +36,7 @@ public final class OutlineParallaxCorrection {
      * @param heelX x of the heel
      * @param tipX x of the tip
      * @param buttX x of the butt
-     * @param spineOnLeft whether the spine is at positive y
+     * @param spineOnLeft probability that the spine is at positive y; the correction is the mean over both cases
      */
     public OutlineParallaxCorrection(
             ThicknessParallax thickness,
@@ -47,7 +47,7 @@ public final class OutlineParallaxCorrection {
             double heelX,
             double tipX,
             double buttX,
-            boolean spineOnLeft) {
+            double spineOnLeft) {
         this.thickness = thickness;
         this.view = view;
         this.midPlane = midPlane;
@@ -93,9 +93,11 @@ public final class OutlineParallaxCorrection {
                     .handleSide(handleThickness.applyAsDouble(tipX - p.x()), sides.width(x) / 2, across, alongTangent)
                     .times(outward.y() * outward.y());
         }
-        boolean spine = !thickness.doubleEdged() && p.y() > sides.middle(x) == spineOnLeft;
-        double blade = spine ? bladeThickness.applyAsDouble(tipX - p.x()) : thickness.edgeThicknessMm() * taper(p.x());
-        return ThicknessParallax.bladeSide(blade, across, alongTangent);
+        double spine = thickness.doubleEdged() ? 0 : p.y() > sides.middle(x) ? spineOnLeft : 1 - spineOnLeft;
+        double edgeMm = thickness.edgeThicknessMm() * taper(p.x());
+        double moreMm = bladeThickness.applyAsDouble(tipX - p.x()) - edgeMm;
+        return ThicknessParallax.bladeSide(
+                edgeMm + spine * moreMm, moreMm * Math.sqrt(spine * (1 - spine)), across, alongTangent);
     }
 
     /** Returns the displacement along the knife of a handle's front that stands proud of the blade at a point. */

@@ -198,7 +198,7 @@ public final class SilhouetteBuilder {
                 points.get(proposal.heel()).x(),
                 points.get(proposal.tip()).x(),
                 points.get(proposal.butt()).x(),
-                proposal.spineOnLeft());
+                proposal.spineOnLeftProbability());
     }
 
     private Built fit(

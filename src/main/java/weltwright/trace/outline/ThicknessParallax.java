@@ -59,13 +59,16 @@ public record ThicknessParallax(
      * Returns the displacement of a spine or a cutting edge with a square section.
      *
      * @param thicknessMm at that place
+     * @param sigmaMm standard deviation of that
      * @param leanAcross lean along the outward normal
      * @param leanAlong lean along the tangent
      */
-    static Shift bladeSide(double thicknessMm, double leanAcross, double leanAlong) {
+    static Shift bladeSide(double thicknessMm, double sigmaMm, double leanAcross, double leanAlong) {
         double half = thicknessMm / 2;
         return new Shift(
-                half * Math.abs(leanAcross), half * leanAcross / Math.hypot(leanAcross, SQUARE_ON) * leanAlong, 0);
+                half * Math.abs(leanAcross),
+                half * leanAcross / Math.hypot(leanAcross, SQUARE_ON) * leanAlong,
+                sigmaMm / 2 * Math.abs(leanAcross));
     }
 
     /**
@@ -138,7 +141,7 @@ public record ThicknessParallax(
      *
      * @param outMm along the outward normal
      * @param alongMm along the tangent
-     * @param outSigmaMm standard deviation of {@code outMm} by the handle's section
+     * @param outSigmaMm standard deviation of {@code outMm} by what is not known of the sections
      */
     public record Shift(double outMm, double alongMm, double outSigmaMm) {
         Shift times(double factor) {

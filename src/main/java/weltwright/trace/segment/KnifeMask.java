@@ -3,7 +3,6 @@ package weltwright.trace.segment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfPoint;
@@ -14,7 +13,6 @@ import weltwright.camera.rectification.PlaneRaster;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.image.opencv.MaskedFill;
 import weltwright.image.parallel.ParallelPair;
 import weltwright.trace.appearance.PrintPattern;
 import weltwright.trace.appearance.RelativeReflectance;
@@ -51,17 +49,11 @@ public final class KnifeMask {
     private static final int GROUND = 1;
     private static final int KNIFE = 2;
 
-    /** Greatest relative difference of lit paper from the fitted light, by grain, dents and reflections; by eye. */
-    private static final double PAPER_TOLERANCE = 0.07;
-
-    /** Least tint of a knife: skylight tints a shadow by up to about a tenth, wood and scales have more; by eye. */
-    private static final double COLOUR = 0.16;
-
-    /** Brightness relative to lit paper below which there is no shadow indoors; chosen by eye. */
-    private static final double DARK = 0.25;
-
     /** Brightness relative to black print above which something hides it; chosen by eye. */
     private static final double NOT_BLACK = 2.2;
+
+    /** Probability by colour above which print cannot be visible; chosen by eye. */
+    private static final double SURE = 0.95;
 
     /** Narrower bays of the mask are closed: artefacts, or shallow enough for the edge tracker; chosen by eye. */
     private static final double SLIT_MM = 2.2;
@@ -73,8 +65,7 @@ public final class KnifeMask {
     private static final double SEED_BLUR_MM = 0.3;
 
     /** Directions to all four sides, since a line may run along either axis. */
-    private static final List<Point> ASIDE =
-            List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
+    static final List<Point> ASIDE = List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
 
     /** Distance from the gap of a line at which the ground beside it is sampled; chosen by eye. */
     private static final double BESIDE_MM = 0.9;
@@ -135,8 +126,9 @@ public final class KnifeMask {
      * @throws UserFacingException where nothing as large as a knife hides the ground
      */
     public Polyline contour(List<PrintVisibility.Observation> observations) {
-        Mat seeds = seeds(observations);
-        Mat knife = RandomWalkerSegmentation.segment(ratio, seeds, KNIFE, GROUND);
+        float[] probability = probability(observations);
+        Mat seeds = seeds(observations, probability);
+        Mat knife = RandomWalkerSegmentation.segment(ratio, seeds, probability, KNIFE, GROUND);
         seeds.release();
         return contour(knife);
     }
@@ -148,9 +140,10 @@ public final class KnifeMask {
      */
     public Polyline contourAmongLines(
             List<PrintVisibility.Observation> observations, Supplier<SharpnessMap> sharpness) {
-        ParallelPair<Mat, SharpnessMap> both = ParallelPair.of(() -> seeds(observations), sharpness);
-        Mat knife = RandomWalkerSegmentation.segment(both.second(), both.first(), KNIFE, GROUND);
-        both.first().release();
+        ParallelPair<float[], SharpnessMap> both = ParallelPair.of(() -> probability(observations), sharpness);
+        Mat seeds = seeds(observations, both.first());
+        Mat knife = RandomWalkerSegmentation.segment(both.second(), seeds, both.first(), KNIFE, GROUND);
+        seeds.release();
         return contour(knife);
     }
 
@@ -201,17 +194,11 @@ public final class KnifeMask {
     }
 
     /** Returns for each pixel {@link #KNIFE}, {@link #GROUND}, or 0 where it is undecided. */
-    private Mat seeds(List<PrintVisibility.Observation> observations) {
-        byte[] bgr = smoothed();
-        Mat seeds = colourSeeds(bgr);
-        // Single pixels of noise must not become seeds.
-        for (int label : new int[] {GROUND, KNIFE}) {
-            erode(seeds, label);
-        }
-        dropContradicted(seeds, observations);
+    private Mat seeds(List<PrintVisibility.Observation> observations, float[] probability) {
+        Mat seeds = new Mat(raster.rows(), raster.columns(), CvType.CV_32S, Scalar.all(0));
         for (PrintVisibility.Observation observation : observations) {
             Point px = raster.pixel(observation.at());
-            if (raster.covers(px) && !(observation.visible() && isKnifeBeside(observation.at(), bgr))) {
+            if (raster.covers(px) && !(observation.visible() && isKnifeBeside(observation.at(), probability))) {
                 int label = observation.visible() ? GROUND : KNIFE;
                 seeds.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});
             }
@@ -219,110 +206,40 @@ public final class KnifeMask {
         return seeds;
     }
 
-    private byte[] smoothed() {
+    private float[] smoothed() {
         Mat smooth = new Mat();
         Imgproc.GaussianBlur(ratio, smooth, new Size(0, 0), SEED_BLUR_MM / raster.mmPerPx());
-        smooth.convertTo(smooth, CvType.CV_8U);
-        byte[] bgr = new byte[3 * raster.columns() * raster.rows()];
+        float[] bgr = new float[3 * raster.columns() * raster.rows()];
         smooth.get(0, 0, bgr);
         smooth.release();
         return bgr;
     }
 
-    /** Returns the seeds that follow from each pixel's own colour. */
-    private Mat colourSeeds(byte[] bgr) {
-        int[] seeds = new int[raster.columns() * raster.rows()];
-        byte[] paper = new byte[seeds.length];
-        byte[] black = new byte[seeds.length];
-        pattern.paper().get(0, 0, paper);
-        pattern.black().get(0, 0, black);
-        for (int i = 0; i < seeds.length; i++) {
-            int b = bgr[3 * i] & 255;
-            int g = bgr[3 * i + 1] & 255;
-            int r = bgr[3 * i + 2] & 255;
-            if (paper[i] != 0) {
-                if (farthest(b, g, r, LIT) < PAPER_TOLERANCE * LIT) {
-                    seeds[i] = GROUND;
-                } else if (isKnife(b, g, r)) {
-                    seeds[i] = KNIFE;
-                }
-            } else if (black[i] != 0 && (b + g + r) / 3.0 > NOT_BLACK * LIT) {
-                seeds[i] = KNIFE;
-            }
-        }
-        Mat seedMat = new Mat(raster.rows(), raster.columns(), CvType.CV_32S);
-        seedMat.put(0, 0, seeds);
-        return seedMat;
-    }
-
     /**
-     * Removes ground seeds in patches beside which most print is hidden: a blade as bright as paper. A patch reaches
-     * from line to line.
+     * Returns the probability of the knife by colour. Where black is printed, whose own colour is hardly known, only
+     * what is much brighter than that counts.
      */
-    private void dropContradicted(Mat seeds, List<PrintVisibility.Observation> observations) {
-        Mat ground = new Mat();
-        Core.compare(seeds, new Scalar(GROUND), ground, Core.CMP_EQ);
-        Mat patches = new Mat();
-        int count = Imgproc.connectedComponents(ground, patches, 4, CvType.CV_32S);
-        int[] patch = new int[patches.rows() * patches.cols()];
-        patches.get(0, 0, patch);
-        int[] visible = new int[count];
-        int[] hidden = new int[count];
-        for (PrintVisibility.Observation observation : observations) {
-            for (Point aside : ASIDE) {
-                Point px = raster.pixel(observation.at().plus(aside.times(gapMm + BESIDE_MM)));
-                if (raster.covers(px)) {
-                    int at = patch[raster.index(px)];
-                    visible[at] += observation.visible() ? 1 : 0;
-                    hidden[at] += observation.visible() ? 0 : 1;
-                }
+    private float[] probability(List<PrintVisibility.Observation> observations) {
+        float[] bgr = smoothed();
+        float[] probability = new ColourLikelihood(pattern, bgr, gapMm).knifeProbability(observations);
+        byte[] black = new byte[probability.length];
+        pattern.black().get(0, 0, black);
+        for (int i = 0; i < black.length; i++) {
+            float sum = bgr[3 * i] + bgr[3 * i + 1] + bgr[3 * i + 2];
+            if (black[i] != 0 && sum > 3 * NOT_BLACK * LIT) {
+                probability[i] = 1;
             }
         }
-        int[] seed = new int[patch.length];
-        seeds.get(0, 0, seed);
-        for (int i = 0; i < patch.length; i++) {
-            if (patch[i] > 0 && hidden[patch[i]] > visible[patch[i]]) {
-                seed[i] = 0;
-            }
-        }
-        seeds.put(0, 0, seed);
-        ground.release();
-        patches.release();
+        return probability;
     }
 
     /** Returns whether the colours beside a supposed line are the knife's: grain or a pattern that resembles a line. */
-    private boolean isKnifeBeside(Point at, byte[] bgr) {
+    private boolean isKnifeBeside(Point at, float[] probability) {
         int knife = 0;
         for (Point aside : ASIDE) {
             Point px = raster.pixel(at.plus(aside.times(gapMm + BESIDE_MM)));
-            if (raster.covers(px)) {
-                int i = raster.index(px);
-                knife += isKnife(bgr[3 * i] & 255, bgr[3 * i + 1] & 255, bgr[3 * i + 2] & 255) ? 1 : 0;
-            }
+            knife += raster.covers(px) && probability[raster.index(px)] > SURE ? 1 : 0;
         }
         return knife >= 2;
-    }
-
-    /** Returns whether no shadow on the ground has this colour. */
-    private static boolean isKnife(int b, int g, int r) {
-        double mean = (b + g + r) / 3.0;
-        return mean < DARK * LIT || farthest(b, g, r, mean) > COLOUR * mean;
-    }
-
-    private static double farthest(int b, int g, int r, double from) {
-        return Math.max(Math.abs(b - from), Math.max(Math.abs(g - from), Math.abs(r - from)));
-    }
-
-    private static void erode(Mat seeds, int label) {
-        Mat mine = new Mat();
-        Core.compare(seeds, new Scalar(label), mine, Core.CMP_EQ);
-        Mat core = new Mat();
-        Mat kernel = Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(3, 3));
-        Imgproc.erode(mine, core, kernel);
-        Core.subtract(mine, core, mine);
-        MaskedFill.where(mine, seeds, 0);
-        mine.release();
-        core.release();
-        kernel.release();
     }
 }

@@ -20,10 +20,10 @@ final class ResistorNetwork {
     private static final float RELAXATION = 1.8f;
 
     /** Bounds the time for a network without a path between its fixed nodes; chosen by eye. */
-    private static final int MAX_SWEEPS = 200;
+    private static final int MAX_SWEEPS = 3000;
 
     /** The iteration stops where no potential changes by more than this in a sweep; chosen by eye. */
-    private static final float CONVERGED = 0.008f;
+    private static final float CONVERGED = 0.0005f;
 
     /** Sweeps that run down the grid together in one thread; {@link #relaxRows} is written for four. */
     private static final int SWEEPS_PER_THREAD = 4;
@@ -47,6 +47,11 @@ final class ResistorNetwork {
     private final float[] right;
     private final float[] down;
 
+    /** For each node the conductance to a fixed potential of its own, and the current that it brings at 0. */
+    private final float[] pull;
+
+    private final float[] current;
+
     /** Indices of the free nodes in the arrays, row by row, and the first of each row. */
     private int[] free = {};
 
@@ -66,6 +71,8 @@ final class ResistorNetwork {
         fixed = new boolean[nodes];
         right = new float[nodes];
         down = new float[nodes];
+        pull = new float[nodes];
+        current = new float[nodes];
     }
 
     private int at(int x, int y) {
@@ -76,6 +83,12 @@ final class ResistorNetwork {
     void fix(int x, int y, float potential) {
         this.potential[at(x, y)] = potential;
         fixed[at(x, y)] = true;
+    }
+
+    /** Connects a node by a conductance to a potential of its own. */
+    void pull(int x, int y, float conductance, float potential) {
+        pull[at(x, y)] = conductance;
+        current[at(x, y)] = conductance * potential;
     }
 
     /** Connects a node to its neighbours to the right and below, where there are any, by conductances above 0. */
@@ -107,7 +120,8 @@ final class ResistorNetwork {
             for (int x = 0; x < columns; x++) {
                 int i = at(x, y);
                 if (!fixed[i]) {
-                    float scale = RELAXATION / (right[i - 1] + right[i] + down[i - stride] + down[i]);
+                    float scale = RELAXATION / (right[i - 1] + right[i] + down[i - stride] + down[i] + pull[i]);
+                    current[i] *= scale;
                     weight[4 * count] = scale * right[i - 1];
                     weight[4 * count + 1] = scale * right[i];
                     weight[4 * count + 2] = scale * down[i - stride];
@@ -200,6 +214,7 @@ final class ResistorNetwork {
         int i = free[k];
         float own = potential[i];
         float next = (1 - RELAXATION) * own
+                + current[i]
                 + weight[4 * k + 1] * potential[i + 1]
                 + weight[4 * k + 2] * potential[i - stride]
                 + weight[4 * k + 3] * potential[i + stride]

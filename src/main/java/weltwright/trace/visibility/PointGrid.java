@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 
 /** A grid index of points that counts those within a fixed distance of a point. */
-final class PointGrid {
+public final class PointGrid {
     private final double nearMm;
     private final double left;
     private final double low;
@@ -19,7 +19,7 @@ final class PointGrid {
     private final double[] y;
 
     /** @param nearMm radius of the neighbourhood in which {@link #near} counts */
-    PointGrid(List<Point> places, double nearMm) {
+    public PointGrid(List<Point> places, double nearMm) {
         this.nearMm = nearMm;
         var xs = places.stream().mapToDouble(Point::x).summaryStatistics();
         var ys = places.stream().mapToDouble(Point::y).summaryStatistics();
@@ -55,7 +55,7 @@ final class PointGrid {
     }
 
     /** Returns the number of points nearer to a place than the radius. */
-    int near(Point at) {
+    public int near(Point at) {
         int first = Math.max(0, column(at) - 1);
         int last = Math.min(columns - 1, column(at) + 1);
         if (first > last) {

@@ -42,7 +42,7 @@ class OutlineParallaxCorrectionTest {
             0,
             100,
             -100,
-            true);
+            1);
 
     /** In the knife's frame: from a place towards the camera's foot, over how far the camera is above it. */
     private static Point lean(Point at) {

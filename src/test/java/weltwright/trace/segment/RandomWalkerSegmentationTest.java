@@ -2,6 +2,7 @@ package weltwright.trace.segment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.Random;
 import java.util.function.IntUnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
@@ -69,7 +70,9 @@ class RandomWalkerSegmentationTest {
         Mat seeds = new Mat(HEIGHT, WIDTH, CvType.CV_32S, new Scalar(0));
         seeds.colRange(0, 2).setTo(new Scalar(FOREGROUND));
         seeds.colRange(WIDTH - 2, WIDTH).setTo(new Scalar(BACKGROUND));
-        Mat part = RandomWalkerSegmentation.segment(picture, seeds, FOREGROUND, BACKGROUND);
+        float[] undecided = new float[picture.rows() * picture.cols()];
+        Arrays.fill(undecided, 0.5f);
+        Mat part = RandomWalkerSegmentation.segment(picture, seeds, undecided, FOREGROUND, BACKGROUND);
         byte[] row = new byte[WIDTH];
         int[] count = new int[HEIGHT];
         for (int y = 0; y < HEIGHT; y++) {

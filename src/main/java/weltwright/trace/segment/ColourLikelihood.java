@@ -1,0 +1,193 @@
+package weltwright.trace.segment;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import weltwright.camera.rectification.PlaneRaster;
+import weltwright.geometry.Point;
+import weltwright.trace.appearance.PrintPattern;
+import weltwright.trace.visibility.PointGrid;
+import weltwright.trace.visibility.PrintVisibility;
+
+/**
+ * The probability that a pixel is the knife's by its colour alone, as learned from the photo itself: from the colours
+ * nearby where the ground's print is hidden, and from those where it is visible, in shadows too. Both are densities
+ * over brightness and hue, estimated by histograms with a Gaussian kernel (Parzen 1962).
+ *
+ * <p>A colour that was seen at neither has the probability one half, and so has one that both share, as steel and the
+ * shadow on white paper. Shadows between the lines may be darker than those seen on them, so a part of the ground's
+ * density is spread over shades of the colours seen.
+ */
+final class ColourLikelihood {
+    /** Width of a bin of brightness, in units of the relative reflectance; chosen by eye. */
+    private static final double BRIGHT = 2;
+
+    /** Difference of a channel from the mean up to which a colour is nearly grey, in the same units; chosen by eye. */
+    private static final double GREY = 2;
+
+    /** Bins of that difference; chosen by eye. */
+    private static final double GREY_BINS = 5.5;
+
+    /** Standard deviation of the kernel, in bins: about the grain of paper; chosen by eye. */
+    private static final double[] KERNEL_BINS = {1.5, 1.5, 1.5};
+
+    private static final int LEVELS = 128;
+
+    private static final int HUES = 48;
+
+    /** Side of the squares that share their densities; chosen by eye. */
+    private static final double TILE_MM = 15;
+
+    /** Distance from a square's middle within which colours are near; chosen by eye. */
+    private static final double NEAR_MM = 25;
+
+    /** Parts of a density that come from nearby, from anywhere on the ground, and evenly from all colours; by eye. */
+    private static final float[] PARTS = {0.85f, 0.1f, 0.05f};
+
+    /** Part of the ground's density that is spread over shades of the colours seen: a shadow keeps hue. By eye. */
+    private static final double SHADED = 0.3;
+
+    /** Brightness of the darkest shade, as a part of that seen; chosen by eye. */
+    private static final double DARKEST = 0.3;
+
+    private static final int SHADES = 24;
+
+    /** Observations of the other kind within this distance mean that an edge is near; chosen by eye. */
+    private static final double EDGE_MM = 2;
+
+    /** Distance from the gap of a line at which the colour beside it is taken; chosen by eye. */
+    private static final double BESIDE_MM = 0.9;
+
+    private final PlaneRaster raster;
+    private final float[] bgr;
+    private final byte[] paper;
+    private final double reachMm;
+
+    /**
+     * Prepares the estimate.
+     *
+     * @param pattern print of the bare ground
+     * @param bgr relative reflectance of each pixel
+     * @param gapMm half the width of the gaps that printed lines leave
+     */
+    ColourLikelihood(PrintPattern pattern, float[] bgr, double gapMm) {
+        this.raster = pattern.raster();
+        this.bgr = bgr;
+        this.paper = new byte[bgr.length / 3];
+        pattern.paper().get(0, 0, paper);
+        this.reachMm = gapMm + BESIDE_MM;
+    }
+
+    /** Returns the probability for each pixel, row by row; one half where the ground is not plain. */
+    float[] knifeProbability(List<PrintVisibility.Observation> observations) {
+        List<Point> visible = awayFromEdges(observations, true);
+        List<Point> hidden = awayFromEdges(observations, false);
+        float[] groundAnywhere = density(visible, true);
+        float[] knifeAnywhere = density(hidden, false);
+        float[] probability = new float[paper.length];
+        Arrays.fill(probability, 0.5f);
+        int side = (int) Math.max(1, Math.round(TILE_MM / raster.mmPerPx()));
+        int across = (raster.columns() + side - 1) / side;
+        int down = (raster.rows() + side - 1) / side;
+        IntStream.range(0, across * down).parallel().forEach(tile -> {
+            int left = tile % across * side;
+            int top = tile / across * side;
+            Point middle = raster.pointAt(left + side / 2.0, top + side / 2.0);
+            float[] ground = density(near(visible, middle), true);
+            float[] knife = density(near(hidden, middle), false);
+            for (int y = top; y < Math.min(top + side, raster.rows()); y++) {
+                for (int x = left; x < Math.min(left + side, raster.columns()); x++) {
+                    int i = y * raster.columns() + x;
+                    if (paper[i] != 0) {
+                        int bin = bin(bgr[3 * i], bgr[3 * i + 1], bgr[3 * i + 2]);
+                        float k = mixed(knife[bin], knifeAnywhere[bin]);
+                        probability[i] = k / (k + mixed(ground[bin], groundAnywhere[bin]));
+                    }
+                }
+            }
+        });
+        return probability;
+    }
+
+    private static float mixed(float near, float anywhere) {
+        return PARTS[0] * near + PARTS[1] * anywhere + PARTS[2] / (LEVELS * HUES * HUES);
+    }
+
+    private static List<Point> near(List<Point> points, Point middle) {
+        return points.stream().filter(p -> p.distance(middle) < NEAR_MM).toList();
+    }
+
+    private static List<Point> awayFromEdges(List<PrintVisibility.Observation> observations, boolean visible) {
+        PointGrid others = new PointGrid(points(observations, !visible), EDGE_MM);
+        return points(observations, visible).stream()
+                .filter(p -> others.near(p) == 0)
+                .toList();
+    }
+
+    private static List<Point> points(List<PrintVisibility.Observation> observations, boolean visible) {
+        return observations.stream()
+                .filter(o -> o.visible() == visible)
+                .map(PrintVisibility.Observation::at)
+                .toList();
+    }
+
+    /** Returns the density of the colours beside some points of lines; it adds up to 1, or to 0 without any. */
+    private float[] density(List<Point> points, boolean withShades) {
+        float[] counts = new float[LEVELS * HUES * HUES];
+        int count = 0;
+        for (Point at : points) {
+            for (Point aside : KnifeMask.ASIDE) {
+                Point px = raster.pixel(at.plus(aside.times(reachMm)));
+                if (raster.covers(px) && paper[raster.index(px)] != 0) {
+                    int i = 3 * raster.index(px);
+                    add(counts, i, 1, withShades ? 1 - SHADED : 1);
+                    for (int k = 0; withShades && k < SHADES; k++) {
+                        add(counts, i, 1 - (1 - DARKEST) * k / (SHADES - 1.0), SHADED / SHADES);
+                    }
+                    count++;
+                }
+            }
+        }
+        float[] density = blurred(counts, HUES * HUES, LEVELS, KERNEL_BINS[0], Math.max(1, count));
+        density = blurred(density, HUES, HUES, KERNEL_BINS[1], 1);
+        return blurred(density, 1, HUES, KERNEL_BINS[2], 1);
+    }
+
+    private void add(float[] counts, int at, double shade, double weight) {
+        counts[bin(shade * bgr[at], shade * bgr[at + 1], shade * bgr[at + 2])] += (float) weight;
+    }
+
+    private static int bin(double b, double g, double r) {
+        double mean = (b + g + r) / 3.0;
+        int bright = (int) Math.min(LEVELS - 1, mean / BRIGHT);
+        return (bright * HUES + hueBin(b - mean)) * HUES + hueBin(r - mean);
+    }
+
+    /** Returns the bin of a channel's difference from the mean: narrow for greys, wider for colours (inverse sinh). */
+    private static int hueBin(double difference) {
+        double scaled = Math.abs(difference) / GREY;
+        double bins = Math.copySign(Math.log(scaled + Math.sqrt(scaled * scaled + 1)), difference) * GREY_BINS;
+        return (int) Math.max(0, Math.min(HUES - 1, Math.round(bins) + HUES / 2));
+    }
+
+    /** Returns values blurred along one axis by a Gaussian, divided by a number. */
+    private static float[] blurred(float[] values, int stride, int length, double sigma, float by) {
+        int reach = (int) Math.ceil(3 * sigma);
+        float[] kernel = new float[2 * reach + 1];
+        float sum = 0;
+        for (int k = -reach; k <= reach; k++) {
+            kernel[k + reach] = (float) Math.exp(-k * k / (2 * sigma * sigma));
+            sum += kernel[k + reach];
+        }
+        float[] blurred = new float[values.length];
+        for (int i = 0; i < values.length; i++) {
+            if (values[i] != 0) {
+                int at = i / stride % length;
+                for (int k = Math.max(-reach, -at); k <= Math.min(reach, length - 1 - at); k++) {
+                    blurred[i + k * stride] += values[i] * kernel[k + reach] / (sum * by);
+                }
+            }
+        }
+        return blurred;
+    }
+}
