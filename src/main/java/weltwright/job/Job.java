@@ -228,8 +228,7 @@ public record Job(
      */
     public Job withHandleSection(HandleSection section) {
         double exponent = section == HandleSection.UNKNOWN ? CrossSectionShape.USUAL_HANDLE : section.exponent();
-        return withSettings(settings.withHandleSection(section))
-                .withShaping(shaping.withHandleExponent(exponent));
+        return withSettings(settings.withHandleSection(section)).withShaping(shaping.withHandleExponent(exponent));
     }
 
     /** Replaces the choices for the sheath. */

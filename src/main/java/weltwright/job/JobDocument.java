@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import weltwright.geometry.Point;
 import weltwright.image.Photo;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.CrossSectionShape;
@@ -17,6 +18,7 @@ import weltwright.knife.Grind;
 import weltwright.knife.HandleSection;
 import weltwright.knife.ThicknessProfile;
 import weltwright.sheath.spec.SpecFields;
+import weltwright.trace.capture.KnifeMark;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.PrintScale;
@@ -132,6 +134,7 @@ record JobDocument(
 
             PairJson sheetScale,
             String ground,
+            List<MarkEntry> marks,
             @JsonSetter(nulls = Nulls.SET) @Nullable PhoneLensJson phone) {
 
         static Measured of(TraceSettings settings, CrossSectionShape shaping) {
@@ -151,6 +154,7 @@ record JobDocument(
                     new PairJson(
                             settings.sheetScale().x(), settings.sheetScale().y()),
                     settings.ground().words(),
+                    settings.marks().stream().map(MarkEntry::of).toList(),
                     settings.phone().map(PhoneLensJson::of).orElse(null));
         }
 
@@ -177,7 +181,21 @@ record JobDocument(
                     new ThicknessProfile(
                             thicknessAlong.stream().map(ThicknessEntry::reading).toList()),
                     handleSection,
-                    grind == Grind.Kind.DOUBLE_EDGED);
+                    grind == Grind.Kind.DOUBLE_EDGED,
+                    marks.stream().map(MarkEntry::mark).toList());
+        }
+    }
+
+    /** A place of the photo at which the user told whether the knife is seen. */
+    @JsonNaming(SnakeCaseStrategy.class)
+    record MarkEntry(double x, double y, boolean knife) {
+
+        static MarkEntry of(KnifeMark mark) {
+            return new MarkEntry(mark.pixel().x(), mark.pixel().y(), mark.isKnife());
+        }
+
+        KnifeMark mark() {
+            return new KnifeMark(new Point(JobFields.PHOTO_PLACE.checked(x), JobFields.PHOTO_PLACE.checked(y)), knife);
         }
     }
 

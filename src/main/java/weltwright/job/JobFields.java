@@ -50,6 +50,9 @@ public final class JobFields {
     public static final LengthField GRIP_TO = LengthField.of("thickest leather that it holds", 0.5, 60);
     public static final LengthField RING_INSIDE = LengthField.of("clear width of the ring", 5, 100);
     public static final LengthField RING_WIRE = LengthField.of("wire of the ring", 1, 12);
+    /** A pixel of a photo from the left or from the top; the greatest is that of the largest photo that is read. */
+    public static final NumberField PHOTO_PLACE = NumberField.of("place in the photo", 0, 65_535);
+
     public static final NumberField FOCAL_35MM = NumberField.of("focal length in 35 mm terms", 5, 2000);
 
     /** The range of {@code SHEET_BAR_ACROSS} and {@code SHEET_BAR_DOWN}. */

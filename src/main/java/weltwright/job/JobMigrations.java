@@ -69,7 +69,7 @@ final class JobMigrations {
                 sheath.put("guard_opening", "none"); // sheaths past a guard were rejected
             }
             if (version >= 1 && version <= 8 && job.path("measured") instanceof ObjectNode measured) {
-                measured.put("handle_section", "unknown");
+                measured.put("handle_section", "unknown").putArray("marks");
             }
             if (version >= 1 && version <= 3) {
                 addHardware(job);

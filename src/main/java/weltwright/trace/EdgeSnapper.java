@@ -66,7 +66,10 @@ public final class EdgeSnapper {
                             settings.sheetScale(),
                             LensEvidence.of(photo, settings).prior())
                     .known()
-                    .hiddenArea(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view));
+                    .hiddenArea(
+                            KnifeEdgeFollower.fine(picture, view),
+                            KnifeEdgeFollower.fine(view),
+                            Tracer.told(settings, view));
             return new EdgeSnapper(photo, trace, settings, hidden);
         }
     }

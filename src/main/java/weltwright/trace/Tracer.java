@@ -13,6 +13,7 @@ import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
 import weltwright.camera.adjustment.ViewSolver;
 import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
@@ -70,6 +71,13 @@ public final class Tracer {
     /** Distance of the points of the blade's outline in that search; chosen by eye. */
     private static final double BLADE_STEP_MM = 0.5;
 
+    /** Radius of the disc that a mark stands for; chosen by eye. */
+    private static final double MARK_RADIUS_MM = 1;
+
+    /** Points of a disc of radius 1. */
+    private static final List<Point> MARKED =
+            List.of(new Point(0, 0), new Point(1, 0), new Point(0, 1), new Point(-1, 0), new Point(0, -1));
+
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     /** Thickness just behind a cutting edge, as a part of the spine's. Common practice. */
@@ -101,8 +109,8 @@ public final class Tracer {
             CameraView view = solved.view();
             checkFine(view);
             progress.at("Looking for the knife", 0.4);
-            TraceableGround.HiddenArea hidden =
-                    ground.hiddenArea(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view));
+            TraceableGround.HiddenArea hidden = ground.hiddenArea(
+                    KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view), told(settings, view));
             // Needs the ground alone, and runs while the edge is followed, which keeps one processor busy.
             CompletableFuture<List<PhotoAdvice>> advice =
                     CompletableFuture.supplyAsync(() -> PhotoQualityCheck.of(picture, ground, solved));
@@ -216,6 +224,18 @@ public final class Tracer {
                 settings.thickness(),
                 settings.handleSection(),
                 settings.doubleEdged());
+    }
+
+    /** Returns the points of the ground at which the settings' marks are seen, each with others around it. */
+    static List<PrintVisibility.Observation> told(TraceSettings settings, CameraView view) {
+        return settings.marks().stream()
+                .flatMap(mark -> {
+                    Point at = view.intersection(mark.pixel(), Plane.GROUND);
+                    return MARKED.stream()
+                            .map(off -> new PrintVisibility.Observation(
+                                    at.plus(off.times(MARK_RADIUS_MM)), !mark.isKnife()));
+                })
+                .toList();
     }
 
     private static void checkFine(CameraView view) {

@@ -45,6 +45,7 @@ import weltwright.sheath.spec.StrapLeather;
 import weltwright.sheath.spec.Throat;
 import weltwright.sheath.spec.WeltSpec;
 import weltwright.trace.Trace;
+import weltwright.trace.capture.KnifeMark;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.trace.outline.UncertainStretch;
@@ -128,7 +129,8 @@ public final class TestJobs {
                                 "Tomás", Optional.of(new CameraIdentity("Invented", "Model 3")), 26)),
                         ThicknessProfile.NONE,
                         HandleSection.SLAB,
-                        false),
+                        false,
+                        List.of(new KnifeMark(new Point(1310.5, 742), true), new KnifeMark(new Point(40, 60), false))),
                 Optional.of(trace),
                 Optional.of(new Silhouette(corrected, traced.landmarks(), false)),
                 trace.unsure(),

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
 import weltwright.knife.Guard;
@@ -15,6 +17,7 @@ import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.trace.Trace;
+import weltwright.trace.capture.KnifeMark;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.Length;
@@ -35,6 +38,12 @@ final class KnifeOptions {
 
     @Option(names = "--corners", paramLabel = "CORNERS")
     private @Nullable String corners;
+
+    @Option(names = "--knife-at", paramLabel = "X,Y")
+    private @Nullable List<String> knifeAt;
+
+    @Option(names = "--not-knife-at", paramLabel = "X,Y")
+    private @Nullable List<String> notKnifeAt;
 
     @Option(names = "--tip-drop", paramLabel = "LENGTH")
     private @Nullable String tipDrop;
@@ -120,7 +129,31 @@ final class KnifeOptions {
                 settings.phone(),
                 thickness(settings.thickness()),
                 settings.handleSection(),
-                settings.doubleEdged());
+                settings.doubleEdged(),
+                marks(settings.marks()));
+    }
+
+    /** Returns the given marks, or those before where none is given. */
+    private List<KnifeMark> marks(List<KnifeMark> before) {
+        if (knifeAt == null && notKnifeAt == null) {
+            return before;
+        }
+        return Stream.concat(
+                        knifeAt == null ? Stream.of() : knifeAt.stream().map(typed -> mark(typed, true)),
+                        notKnifeAt == null ? Stream.of() : notKnifeAt.stream().map(typed -> mark(typed, false)))
+                .toList();
+    }
+
+    private static KnifeMark mark(String typed, boolean isKnife) {
+        String[] parts = typed.split(",", -1);
+        if (parts.length != 2) {
+            throw new UserFacingException(
+                    "\"" + typed + "\" is no place in the photo.",
+                    "Give pixels from the left and from the top with a comma between them, such as"
+                            + " --not-knife-at 1200,850.");
+        }
+        return new KnifeMark(
+                new Point(JobFields.PHOTO_PLACE.read(parts[0]), JobFields.PHOTO_PLACE.read(parts[1])), isKnife);
     }
 
     private ThicknessProfile thickness(ThicknessProfile before) {

@@ -1,6 +1,7 @@
 package weltwright.trace.capture;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import weltwright.camera.lens.CalibratedLens;
@@ -23,6 +24,7 @@ import weltwright.units.PrintScale;
  * @param thickness thicknesses measured elsewhere along the knife
  * @param handleSection shape of the handle, cut across
  * @param doubleEdged whether both sides of the blade are sharp
+ * @param marks places of the photo at which the user told what is to be seen
  */
 @RecordBuilder
 public record TraceSettings(
@@ -35,10 +37,12 @@ public record TraceSettings(
         Optional<CalibratedLens> phone,
         ThicknessProfile thickness,
         HandleSection handleSection,
-        boolean doubleEdged)
+        boolean doubleEdged,
+        List<KnifeMark> marks)
         implements TraceSettingsBuilder.With {
 
     public TraceSettings {
+        marks = List.copyOf(marks);
         phone = phone.map(CalibratedLens::withoutCamera);
     }
 
@@ -60,7 +64,8 @@ public record TraceSettings(
                 Optional.empty(),
                 ThicknessProfile.NONE,
                 HandleSection.UNKNOWN,
-                false);
+                false,
+                List.of());
     }
 
     /** Creates settings for a knife on the printed reference sheet. */
@@ -75,6 +80,6 @@ public record TraceSettings(
 
     /** Returns the settings for another photo on the same ground, without positions in this photo. */
     public TraceSettings elsewhere() {
-        return withGround(ground.elsewhere());
+        return withGround(ground.elsewhere()).withMarks(List.of());
     }
 }

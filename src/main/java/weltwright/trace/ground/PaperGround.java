@@ -62,7 +62,7 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
     }
 
     @Override
-    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
+    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view, List<PrintVisibility.Observation> told) {
         Point half = new Point(found.sizeXMm() / 2 - MARGIN_MM, found.sizeYMm() / 2 - MARGIN_MM);
         PlaneRaster whole = PlaneRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
         PlaneRaster part = DarkRegion.of(half, picture, view)

@@ -10,7 +10,6 @@ import weltwright.camera.Plane;
 import weltwright.camera.adjustment.ViewSolver;
 import weltwright.camera.rectification.PlaneRaster;
 import weltwright.geometry.Point;
-import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
 import weltwright.ground.LocatedGround;
 import weltwright.ground.ruled.RuledGroundFinder;
@@ -56,7 +55,7 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
     }
 
     @Override
-    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
+    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view, List<PrintVisibility.Observation> told) {
         var box = found.extent().area().getEnvelopeInternal();
         Point low = new Point(box.getMinX(), box.getMinY());
         Point high = new Point(box.getMaxX(), box.getMaxY());
@@ -65,7 +64,7 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
         ParallelPair<PaperIllumination, PrintVisibility> both = ParallelPair.of(
                 () -> light(picture, view, ruling, coarse),
                 () -> new RulingVisibility(ruling, picture, view).measure().consistent());
-        PrintVisibility visibility = both.second();
+        PrintVisibility visibility = both.second().withTold(told);
         PlaneRaster part = KnifeMask.around(visibility.observations(), low, high, pitchMm);
         PlaneRaster whole = PlaneRaster.covering(low, high, KnifeMask.MM_PER_PX);
         PaperIllumination light = both.first();
@@ -81,20 +80,20 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
             PaperIllumination light,
             PrintVisibility visibility) {
         try (PrintPattern pattern = ruling.on(raster)) {
-            Polyline contour = contour(pattern, picture, view, ruling, light, visibility);
+            KnifeMask.Found knife = knife(pattern, picture, view, ruling, light, visibility);
             return new HiddenArea(
-                    contour,
+                    knife.contour(),
                     ROUGH_MM,
                     pattern,
-                    visibility,
+                    knife.visibility(),
                     PrintedLineEnds.near(
-                            contour, located.groundLines().lines(), ruling.zoneMm(), raster, picture, view),
+                            knife.contour(), located.groundLines().lines(), ruling.zoneMm(), raster, picture, view),
                     light.isSteelGrey(),
                     0);
         }
     }
 
-    private static Polyline contour(
+    private static KnifeMask.Found knife(
             PrintPattern pattern,
             DecodedPhoto picture,
             CameraView view,
@@ -104,20 +103,19 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
         try (PrintPattern half = pattern.halved()) {
             if (!light.isSteelGrey()) {
                 Mat ratio = ratio(half, picture, view, ruling, light);
-                Polyline contour = new KnifeMask(ratio, half, ruling.zoneMm()).contour(visibility.observations());
+                KnifeMask.Found knife = new KnifeMask(ratio, half, ruling.zoneMm()).find(visibility);
                 ratio.release();
-                return contour;
+                return knife;
             }
             Mat ratio = ratio(pattern, picture, view, ruling, light);
             Mat halfRatio = new Mat();
             Size size = new Size(half.raster().columns(), half.raster().rows());
             Imgproc.resize(ratio, halfRatio, size, 0, 0, Imgproc.INTER_AREA);
-            Polyline contour = new KnifeMask(halfRatio, half, ruling.zoneMm())
-                    .contourAmongLines(
-                            visibility.observations(), () -> SharpnessMap.of(ratio, pattern.paper(), pattern.raster()));
+            KnifeMask.Found knife = new KnifeMask(halfRatio, half, ruling.zoneMm())
+                    .findAmongLines(visibility, () -> SharpnessMap.of(ratio, pattern.paper(), pattern.raster()));
             ratio.release();
             halfRatio.release();
-            return contour;
+            return knife;
         }
     }
 

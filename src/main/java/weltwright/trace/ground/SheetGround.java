@@ -58,7 +58,7 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
     }
 
     @Override
-    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
+    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view, List<PrintVisibility.Observation> told) {
         ReferenceSheet sheet = found.sheet();
         Point half = new Point(
                 sheet.pageWidthMm() / 2 * scale.x() - MARGIN_MM, sheet.pageHeightMm() / 2 * scale.y() - MARGIN_MM);
@@ -68,7 +68,7 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
                 () -> new SheetPrintVisibility(sheet, scale, picture, view)
                         .measure()
                         .consistent());
-        PrintVisibility visibility = both.second();
+        PrintVisibility visibility = both.second().withTold(told);
         PlaneRaster part = KnifeMask.around(visibility.observations(), half.times(-1), half, sheet.squareMm());
         PlaneRaster whole = PlaneRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
         return TraceableGround.hiddenArea(
@@ -84,16 +84,15 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
         try (PrintPattern pattern = SheetPrintPattern.of(found.sheet(), scale, raster);
                 PrintPattern half = pattern.halved()) {
             Mat ratio = ratio(half, picture, view, bare);
-            Polyline contour =
-                    new KnifeMask(ratio, half, SheetPrintPattern.LINE_ZONE_MM).contour(visibility.observations());
+            KnifeMask.Found knife = new KnifeMask(ratio, half, SheetPrintPattern.LINE_ZONE_MM).find(visibility);
             ratio.release();
             List<Polyline> lines = SheetPrintPattern.lines(found.sheet(), scale);
             return new HiddenArea(
-                    contour,
+                    knife.contour(),
                     ROUGH_MM,
                     pattern,
-                    visibility,
-                    PrintedLineEnds.near(contour, lines, SheetPrintPattern.LINE_ZONE_MM, raster, picture, view),
+                    knife.visibility(),
+                    PrintedLineEnds.near(knife.contour(), lines, SheetPrintPattern.LINE_ZONE_MM, raster, picture, view),
                     false,
                     0);
         }

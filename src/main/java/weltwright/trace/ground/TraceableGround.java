@@ -31,9 +31,15 @@ public interface TraceableGround {
     /**
      * Finds what lies on it.
      *
+     * @param told points of the ground at which the user told whether it is hidden by the knife
      * @throws UserFacingException where there is no knife, or it goes on beyond the ground
      */
-    HiddenArea hiddenArea(DecodedPhoto picture, CameraView view);
+    HiddenArea hiddenArea(DecodedPhoto picture, CameraView view, List<PrintVisibility.Observation> told);
+
+    /** Finds what lies on it, of which the user told nothing. */
+    default HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
+        return hiddenArea(picture, view, List.of());
+    }
 
     /**
      * The area of the ground that the knife hides, with the print there.

@@ -1,5 +1,6 @@
 package weltwright.trace.segment;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -52,6 +53,9 @@ final class ColourLikelihood {
 
     private static final int SHADES = 24;
 
+    /** Density of a colour at marks, in that of all colours evenly, from which on it resembles them; chosen by eye. */
+    private static final float RESEMBLING = 50;
+
     /** Observations of the other kind within this distance mean that an edge is near; chosen by eye. */
     private static final double EDGE_MM = 2;
 
@@ -78,8 +82,21 @@ final class ColourLikelihood {
         this.reachMm = gapMm + BESIDE_MM;
     }
 
-    /** Returns the probability for each pixel, row by row; one half where the ground is not plain. */
-    float[] knifeProbability(List<PrintVisibility.Observation> observations) {
+    /**
+     * What colour tells.
+     *
+     * @param probability of the knife at each pixel, row by row; one half where the ground is not plain
+     * @param observations of print, without those that the user's marks contradict, and the marks
+     */
+    record Estimate(float[] probability, List<PrintVisibility.Observation> observations) {}
+
+    /** Estimates the probability of the knife. */
+    Estimate estimate(PrintVisibility visibility) {
+        float[] knifeTold = density(points(visibility.told(), false), false);
+        float[] otherTold = density(points(visibility.told(), true), false);
+        List<PrintVisibility.Observation> observations = new ArrayList<>(visibility.observations().stream()
+                .filter(o -> o.visible() || !resembles(o.at(), otherTold, knifeTold))
+                .toList());
         List<Point> visible = awayFromEdges(observations, true);
         List<Point> hidden = awayFromEdges(observations, false);
         float[] groundAnywhere = density(visible, true);
@@ -99,14 +116,28 @@ final class ColourLikelihood {
                 for (int x = left; x < Math.min(left + side, raster.columns()); x++) {
                     int i = y * raster.columns() + x;
                     if (paper[i] != 0) {
-                        int bin = bin(bgr[3 * i], bgr[3 * i + 1], bgr[3 * i + 2]);
-                        float k = mixed(knife[bin], knifeAnywhere[bin]);
-                        probability[i] = k / (k + mixed(ground[bin], groundAnywhere[bin]));
+                        int bin = bin(3 * i);
+                        float k = mixed(knife[bin], knifeAnywhere[bin]) + knifeTold[bin];
+                        probability[i] = k / (k + mixed(ground[bin], groundAnywhere[bin]) + otherTold[bin]);
                     }
                 }
             }
         });
-        return probability;
+        observations.addAll(visibility.told());
+        return new Estimate(probability, observations);
+    }
+
+    /** Returns whether the colours beside a point resemble those of marks more than those of other marks. */
+    private boolean resembles(Point at, float[] marked, float[] unlike) {
+        int count = 0;
+        for (Point aside : KnifeMask.ASIDE) {
+            Point px = raster.pixel(at.plus(aside.times(reachMm)));
+            if (raster.covers(px)) {
+                int bin = bin(3 * raster.index(px));
+                count += marked[bin] > Math.max(RESEMBLING / (LEVELS * HUES * HUES), unlike[bin]) ? 1 : 0;
+            }
+        }
+        return count >= 2;
     }
 
     private static float mixed(float near, float anywhere) {
@@ -155,6 +186,10 @@ final class ColourLikelihood {
 
     private void add(float[] counts, int at, double shade, double weight) {
         counts[bin(shade * bgr[at], shade * bgr[at + 1], shade * bgr[at + 2])] += (float) weight;
+    }
+
+    private int bin(int at) {
+        return bin(bgr[at], bgr[at + 1], bgr[at + 2]);
     }
 
     private static int bin(double b, double g, double r) {

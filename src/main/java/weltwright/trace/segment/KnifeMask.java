@@ -121,30 +121,39 @@ public final class KnifeMask {
     }
 
     /**
-     * Returns the contour of the knife on the ground's plane, closed and counter-clockwise, in mm.
+     * The knife on a ground.
+     *
+     * @param contour on the ground's plane, closed and counter-clockwise, in mm
+     * @param visibility of the print, without what other objects hide that the user told of
+     */
+    public record Found(Polyline contour, PrintVisibility visibility) {}
+
+    /**
+     * Finds the knife.
      *
      * @throws UserFacingException where nothing as large as a knife hides the ground
      */
-    public Polyline contour(List<PrintVisibility.Observation> observations) {
-        float[] probability = probability(observations);
-        Mat seeds = seeds(observations, probability);
-        Mat knife = RandomWalkerSegmentation.segment(ratio, seeds, probability, KNIFE, GROUND);
+    public Found find(PrintVisibility visibility) {
+        ColourLikelihood.Estimate colour = estimate(visibility);
+        Mat seeds = seeds(colour);
+        Mat knife = RandomWalkerSegmentation.segment(ratio, seeds, colour.probability(), KNIFE, GROUND);
         seeds.release();
-        return contour(knife);
+        return new Found(contour(knife), visibility.with(colour.observations()));
     }
 
     /**
-     * Returns the contour on a ground as grey as steel, where edges are found by sharpness instead of colour.
+     * Finds the knife on a ground as grey as steel, where edges are found by sharpness instead of colour.
      *
      * @param sharpness computes the sharpness on the same raster
      */
-    public Polyline contourAmongLines(
-            List<PrintVisibility.Observation> observations, Supplier<SharpnessMap> sharpness) {
-        ParallelPair<float[], SharpnessMap> both = ParallelPair.of(() -> probability(observations), sharpness);
-        Mat seeds = seeds(observations, both.first());
-        Mat knife = RandomWalkerSegmentation.segment(both.second(), seeds, both.first(), KNIFE, GROUND);
+    public Found findAmongLines(PrintVisibility visibility, Supplier<SharpnessMap> sharpness) {
+        ParallelPair<ColourLikelihood.Estimate, SharpnessMap> both =
+                ParallelPair.of(() -> estimate(visibility), sharpness);
+        ColourLikelihood.Estimate colour = both.first();
+        Mat seeds = seeds(colour);
+        Mat knife = RandomWalkerSegmentation.segment(both.second(), seeds, colour.probability(), KNIFE, GROUND);
         seeds.release();
-        return contour(knife);
+        return new Found(contour(knife), visibility.with(colour.observations()));
     }
 
     private Polyline contour(Mat knife) {
@@ -194,11 +203,12 @@ public final class KnifeMask {
     }
 
     /** Returns for each pixel {@link #KNIFE}, {@link #GROUND}, or 0 where it is undecided. */
-    private Mat seeds(List<PrintVisibility.Observation> observations, float[] probability) {
+    private Mat seeds(ColourLikelihood.Estimate colour) {
         Mat seeds = new Mat(raster.rows(), raster.columns(), CvType.CV_32S, Scalar.all(0));
-        for (PrintVisibility.Observation observation : observations) {
+        for (PrintVisibility.Observation observation : colour.observations()) {
             Point px = raster.pixel(observation.at());
-            if (raster.covers(px) && !(observation.visible() && isKnifeBeside(observation.at(), probability))) {
+            if (raster.covers(px)
+                    && !(observation.visible() && isKnifeBeside(observation.at(), colour.probability()))) {
                 int label = observation.visible() ? GROUND : KNIFE;
                 seeds.put((int) Math.round(px.y()), (int) Math.round(px.x()), new int[] {label});
             }
@@ -219,9 +229,10 @@ public final class KnifeMask {
      * Returns the probability of the knife by colour. Where black is printed, whose own colour is hardly known, only
      * what is much brighter than that counts.
      */
-    private float[] probability(List<PrintVisibility.Observation> observations) {
+    private ColourLikelihood.Estimate estimate(PrintVisibility visibility) {
         float[] bgr = smoothed();
-        float[] probability = new ColourLikelihood(pattern, bgr, gapMm).knifeProbability(observations);
+        ColourLikelihood.Estimate estimate = new ColourLikelihood(pattern, bgr, gapMm).estimate(visibility);
+        float[] probability = estimate.probability();
         byte[] black = new byte[probability.length];
         pattern.black().get(0, 0, black);
         for (int i = 0; i < black.length; i++) {
@@ -230,7 +241,7 @@ public final class KnifeMask {
                 probability[i] = 1;
             }
         }
-        return probability;
+        return estimate;
     }
 
     /** Returns whether the colours beside a supposed line are the knife's: grain or a pattern that resembles a line. */

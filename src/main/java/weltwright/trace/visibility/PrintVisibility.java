@@ -10,8 +10,15 @@ import weltwright.geometry.Point;
  * @param unclear the points, in mm on the ground, at which it is not
  * @param lineColour sum over the visible points of the colour of the bare ground minus that of the line: blue, green,
  *     red
+ * @param told points at which the user told whether the print is hidden by the knife
  */
-public record PrintVisibility(List<Observation> observations, List<Point> unclear, double[] lineColour) {
+public record PrintVisibility(
+        List<Observation> observations, List<Point> unclear, double[] lineColour, List<Observation> told) {
+
+    /** The visibility of a ground of which the user told nothing. */
+    public PrintVisibility(List<Observation> observations, List<Point> unclear, double[] lineColour) {
+        this(observations, unclear, lineColour, List.of());
+    }
 
     /**
      * The visibility of print at a point.
@@ -36,6 +43,16 @@ public record PrintVisibility(List<Observation> observations, List<Point> unclea
      */
     private static final double CLEAR = 0.3;
 
+    /** Returns this with other observations. */
+    public PrintVisibility with(List<Observation> others) {
+        return new PrintVisibility(others, unclear, lineColour, told);
+    }
+
+    /** Returns this with what the user told. */
+    public PrintVisibility withTold(List<Observation> marks) {
+        return new PrintVisibility(observations, unclear, lineColour, marks);
+    }
+
     /** Returns this without the observations that their neighbours contradict. */
     public PrintVisibility consistent() {
         PointGrid visible = grid(true);
@@ -51,7 +68,7 @@ public record PrintVisibility(List<Observation> observations, List<Point> unclea
                             : missing >= SHARED * all;
                 })
                 .toList();
-        return new PrintVisibility(shared, unclear, lineColour);
+        return with(shared);
     }
 
     private PointGrid grid(boolean visible) {

@@ -20,6 +20,7 @@ import weltwright.image.opencv.OpenCvLibraries;
 import weltwright.trace.appearance.PrintPattern;
 import weltwright.trace.appearance.RelativeReflectance;
 import weltwright.trace.appearance.RulingPattern;
+import weltwright.trace.visibility.PrintVisibility;
 import weltwright.trace.visibility.PrintVisibility.Observation;
 
 /** A drawn knife of 140 by 20 mm on lines each 10 mm: its handle brown, its blade grey as the shadow beside it. */
@@ -84,7 +85,9 @@ class KnifeMaskTest {
     @Test
     void findsTheKnifeAndNotItsShadow() {
         try (PrintPattern pattern = RULING.on(RASTER)) {
-            Polyline contour = new KnifeMask(ratio(true), pattern, RULING.zoneMm()).contour(observations());
+            Polyline contour = new KnifeMask(ratio(true), pattern, RULING.zoneMm())
+                    .find(new PrintVisibility(observations(), List.of(), new double[3]))
+                    .contour();
             assertThat(contour.signedAreaMm2()).isCloseTo(140 * 20, withinPercentage(6));
             for (Point at : contour.resampled(2).points()) {
                 assertThat(Math.max(Math.abs(at.x()) - 70, Math.abs(at.y()) - 10))
@@ -101,7 +104,7 @@ class KnifeMaskTest {
             List<Observation> bare = observations().stream()
                     .map(o -> new Observation(o.at(), true))
                     .toList();
-            assertThatThrownBy(() -> mask.contour(bare))
+            assertThatThrownBy(() -> mask.find(new PrintVisibility(bare, List.of(), new double[3])))
                     .isInstanceOf(UserFacingException.class)
                     .hasMessageStartingWith("No knife is to be seen");
             assertThatThrownBy(() -> KnifeMask.around(bare, new Point(-100, -40), new Point(100, 40), PITCH_MM))

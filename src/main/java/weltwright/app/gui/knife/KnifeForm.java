@@ -148,7 +148,8 @@ public final class KnifeForm extends FormPanel {
                 model.job().settings().phone(),
                 model.job().settings().thickness(),
                 model.job().settings().handleSection(),
-                model.job().settings().doubleEdged());
+                model.job().settings().doubleEdged(),
+                model.job().settings().marks());
     }
 
     private void update() {
