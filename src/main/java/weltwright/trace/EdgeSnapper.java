@@ -132,6 +132,8 @@ public final class EdgeSnapper {
     private Polyline withoutThickness(Polyline seen, Silhouette knife) {
         ThicknessParallax thickness = Tracer.thickness(settings);
         Polyline outline = knife.outline().sampled(0.5);
+        // As the trace itself, which takes off the mean of both cases where the edge's side is in doubt.
+        double sure = trace.landmarkError().edgeSure();
         double buttX = outline.points().stream().mapToDouble(Point::x).min().orElseThrow();
         OutlineParallaxCorrection parallax = new OutlineParallaxCorrection(
                 thickness,
@@ -142,7 +144,7 @@ public final class EdgeSnapper {
                 knife.landmarks().heel().x(),
                 knife.landmarks().tip().x(),
                 buttX,
-                knife.spineOnLeft() ? 1 : 0);
+                knife.spineOnLeft() ? sure : 1 - sure);
         double buttExcess =
                 thickness.buttExcessMm(parallax.lean(knife.landmarks().butt()).x());
         double[] station = seen.stationsMm();

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.knife.CrossSectionShape;
+import weltwright.knife.HandleSection;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.spec.BeltAttachment;
@@ -42,7 +43,7 @@ class JobMigrationsTest {
     @Test
     void readsWhatTheSeventhVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionSevenWroteIt(json, 7));
-        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full());
+        assertThat(JobFile.read(file)).isEqualTo(fullOfVersionEight());
         EditedJobFile.write(file, json -> {
             asVersionSevenWroteIt(json, 7);
             ((ArrayNode) json.at("/trace/error_parts"))
@@ -55,6 +56,26 @@ class JobMigrationsTest {
                 .endsWith(new ErrorBudget.Part(ErrorSource.Known.EDGE_LOCALIZATION, 0.125));
     }
 
+    /** As version 8 wrote it: without the shape of the handle's section and without marks on the photo. */
+    @Test
+    void readsWhatTheEighthVersionWrote() throws IOException {
+        EditedJobFile.write(file, json -> asVersionEightWroteIt(json, 8));
+        assertThat(JobFile.read(file)).isEqualTo(fullOfVersionEight());
+    }
+
+    private static Job fullOfVersionEight() {
+        Job full = TestJobs.full();
+        return JobBuilder.builder(full)
+                .settings(
+                        full.settings().withHandleSection(HandleSection.UNKNOWN).withMarks(List.of()))
+                .build();
+    }
+
+    private static ObjectNode asVersionEightWroteIt(ObjectNode json, int version) {
+        ((ObjectNode) json.get("measured")).remove(List.of("handle_section", "marks"));
+        return json.put("version", version);
+    }
+
     private static ObjectNode asVersionSevenWroteIt(ObjectNode json, int version) {
         for (JsonNode part : json.at("/trace/error_parts")) {
             ((ObjectNode) part).setAll((ObjectNode) part.get("free_text"));
@@ -65,14 +86,14 @@ class JobMigrationsTest {
             notes.set(i, notes.get(i).get("sentence"));
         }
         ((ObjectNode) json.get("sheath")).remove("guard_opening");
-        return json.put("version", version);
+        return asVersionEightWroteIt(json, version);
     }
 
     /** As version 6 wrote it: without the thicknesses along the knife, and with every strap of 5/8 in. */
     @Test
     void readsWhatTheSixthVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionSixWroteIt(json, 6));
-        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full());
+        assertThat(JobFile.read(file)).isEqualTo(fullOfVersionEight());
     }
 
     private static ObjectNode asVersionSixWroteIt(ObjectNode json, int version) {
@@ -89,7 +110,7 @@ class JobMigrationsTest {
     @Test
     void readsWhatTheFifthVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionFiveWroteIt(json, 5));
-        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full());
+        assertThat(JobFile.read(file)).isEqualTo(fullOfVersionEight());
         EditedJobFile.write(file, json -> {
             asVersionFiveWroteIt(json, 5);
             ((ObjectNode) json.get("outline")).put("spine_side", "left");
@@ -134,7 +155,7 @@ class JobMigrationsTest {
         });
         Job full = TestJobs.full();
         Job job = JobFile.read(file);
-        assertThat(job.settings()).isEqualTo(full.settings().withPhone(Optional.empty()));
+        assertThat(job.settings()).isEqualTo(fullOfVersionEight().settings().withPhone(Optional.empty()));
         assertThat(job.trace().map(Trace::silhouette)).isEqualTo(full.trace().map(Trace::silhouette));
         assertThat(job.spec())
                 .usingRecursiveComparison()
@@ -151,7 +172,7 @@ class JobMigrationsTest {
         Job job = JobFile.read(file);
         assertThat(job.silhouette()).isEqualTo(full.silhouette());
         assertThat(job.calipers()).isEqualTo(full.calipers());
-        assertThat(job.settings()).isEqualTo(full.settings().withPhone(Optional.empty()));
+        assertThat(job.settings()).isEqualTo(fullOfVersionEight().settings().withPhone(Optional.empty()));
         assertThat(job.shaping())
                 .isEqualTo(CrossSectionShape.usual(full.shaping().edgeThicknessMm()));
         assertThat(job.spec().kind()).isEqualTo(full.spec().kind());

@@ -155,18 +155,20 @@ public record GroundTruthPhoto(Path picture, JsonNode truth) {
      * @param photo the picture, or another version of it
      */
     public Trace trace(Photo photo, GroundChoice ground) {
-        return Tracer.trace(
-                photo,
-                new TraceSettings(
-                                number("handle_thickness"),
-                                number("spine_thickness"),
-                                truth.get("rest").get("tip_lower_by").asDouble(),
-                                OptionalDouble.empty(),
-                                PrintScale.TRUE,
-                                ground)
-                        .withHandleSection(handleSection())
-                        .withDoubleEdged(truth.path("double_edged").asBoolean(false)),
-                ProgressListener.NONE);
+        return Tracer.trace(photo, settings(ground), ProgressListener.NONE);
+    }
+
+    /** What its maker would tell the program. */
+    TraceSettings settings(GroundChoice ground) {
+        return new TraceSettings(
+                        number("handle_thickness"),
+                        number("spine_thickness"),
+                        truth.get("rest").get("tip_lower_by").asDouble(),
+                        OptionalDouble.empty(),
+                        PrintScale.TRUE,
+                        ground)
+                .withHandleSection(handleSection())
+                .withDoubleEdged(truth.path("double_edged").asBoolean(false));
     }
 
     /** The section that a maker would name, the nearest to the true one; unknown where the truth does not tell. */

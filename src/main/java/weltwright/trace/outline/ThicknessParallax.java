@@ -119,8 +119,8 @@ public record ThicknessParallax(
         double n = handleSection.exponent();
         double w = trueHalfMm(seenHalfMm, c * Math.abs(lean.y()), n);
         double slope = -Math.signum(lean.x()) * lean.y();
-        // The height at which the section's middle line appears at this place lies within the section.
-        double inside = slope == 0 ? 0 : Math.max(0, Math.min(c, -besideMm / slope));
+        // Beyond the true width the section is met above its middle only, where the line of sight crosses its axis.
+        double inside = Math.abs(besideMm) <= w ? 0 : Math.max(0, Math.min(c, -besideMm / slope));
         double outside = c;
         for (int i = 0; i < BISECTIONS; i++) {
             double z = (inside + outside) / 2;

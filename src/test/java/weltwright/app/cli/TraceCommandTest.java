@@ -134,4 +134,11 @@ class TraceCommandTest {
     private static Point point(JsonNode pair) {
         return new Point(pair.path(0).asDouble(), pair.path(1).asDouble());
     }
+
+    @Test
+    void refusesAMarkThatIsNoPlace() {
+        trace(SAMPLE, "--not-knife-at", "1200")
+                .fails(CommandLineApplication.USER_ERROR, "\"1200\" is no place in the photo.");
+        trace(SAMPLE, "--knife-at", "12,wide").fails(CommandLineApplication.USER_ERROR, "place in the photo");
+    }
 }

@@ -41,4 +41,25 @@ class ThicknessParallaxTest {
                     .isCloseTo(farthest, within(0.01));
         }
     }
+
+    /**
+     * Source: the definition of a superellipse. The point (y, z) of the section appears at y plus z times the lean; the
+     * handle appears as wide as the farthest of them.
+     */
+    @ParameterizedTest
+    @CsvSource({"ROUND, 0.2", "OVAL, 0.1", "OVAL, -0.3", "SLAB, 0.05", "SLAB, 0.25"})
+    void takesOffWhatASectionShows(HandleSection section, double lean) {
+        double halfWidth = 13;
+        double thickness = 20;
+        double farthest = 0;
+        for (int i = 0; i <= 200_000; i++) {
+            double y = halfWidth * i / 200_000;
+            double n = section.exponent();
+            double z = thickness / 2 * Math.pow(1 - Math.pow(y / halfWidth, n), 1 / n);
+            farthest = Math.max(farthest, y + z * Math.abs(lean));
+        }
+        ThicknessParallax knife = new ThicknessParallax(4, 0.4, thickness, ThicknessProfile.NONE, section, false);
+        assertThat(knife.handleSide(thickness, farthest, lean, 0).outMm())
+                .isCloseTo(farthest - halfWidth, within(1e-6));
+    }
 }
