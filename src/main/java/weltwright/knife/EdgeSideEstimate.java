@@ -109,9 +109,9 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
         return alike ? 1 : Math.max(0.5, 1 / (1 + Math.exp(-odds)));
     }
 
-    /** Returns the probability that the spine is on the side of positive y; one half where both are alike. */
+    /** Returns the probability that the spine is on the side of positive y. */
     double spineUpProbability() {
-        return alike ? 0.5 : 1 / (1 + Math.exp(logOdds(0)));
+        return 1 / (1 + Math.exp(logOdds(0)));
     }
 
     private double logOdds(double sigmaMm) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.testing.OutlinedJobs;
 import weltwright.knife.Grind;
+import weltwright.knife.HandleSection;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.HandleStrap;
@@ -127,9 +128,10 @@ class SheathFormTest extends MainWindowTestBase {
         assertThat(shown("height of the grind")).isFalse();
         frame.comboBox("grind").selectItem("Hollow");
         frame.textBox("height of the grind").deleteText().enterText("1/2 in\n");
-        frame.comboBox("handle cut across").selectItem("Slab, well rounded");
+        frame.comboBox("handle cut across").selectItem("Slab, rounded corners");
         assertThat(job().shaping().grind()).isEqualTo(new Grind(Grind.Kind.HOLLOW, 12.7));
-        assertThat(job().shaping().handleExponent()).isEqualTo(4);
+        assertThat(job().shaping().handleExponent()).isEqualTo(HandleSection.SLAB.exponent());
+        assertThat(job().settings().handleSection()).isEqualTo(HandleSection.SLAB);
         takenBack(3);
     }
 
