@@ -38,7 +38,7 @@ public final class TraceRobustnessReport {
                 # How a trace bears bad photos
 
                 Made by `weltwright.trace.TraceRobustnessReport` (DEVELOPERS.md says how to run it) from the photos of six knives. It
-                spoils each as it stands in `Spoiled`, traces it and measures the trace as in
+                spoils each as it stands in `PhotoDegradation`, traces it and measures the trace as in
                 [How far a trace is off](trace-accuracy.md). Lengths are mm: the 95th percentile of the errors, what the
                 program claims for it, the share that the claim covers, the error of the blade's length and what is claimed
                 for that, and how much of the outline it asks the user to look at.
