@@ -13,6 +13,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import weltwright.error.UserFacingException;
 import weltwright.fit.DrawCheck;
 import weltwright.geometry.Point;
@@ -151,9 +152,13 @@ class GuardedSheathTest implements RandomSheaths {
                 noGuard,
                 spec.withDepth(InsertionDepth.ofHandle(
                         knife.landmarks().heel().x() - spec.depth().throatMm(knife))));
-        assertThat(made.pattern().pieces().get(0).outline())
+        // A skive begins at the row's last sewn place, which differs by less than a pitch where the row begins
+        // elsewhere.
+        assertThat(DiscreteHausdorffDistance.distance(
+                        made.pattern().pieces().get(0).outline().lineString(),
+                        plain.pieces().get(0).outline().lineString()))
                 .as("cut as for the bare knife")
-                .isEqualTo(plain.pieces().get(0).outline());
+                .isLessThan(0.1);
     }
 
     @Provide
