@@ -78,7 +78,7 @@ public final class SilhouetteBuilder {
      * @param certainty of an edge at each of them, 1 and more where it is certain
      * @param jumps of the ring
      * @param excessMm displacement by the knife's thickness that was subtracted at each of them
-     * @param sectionSigmaMm standard deviation of that by the handle's section
+     * @param sectionSigmaMm standard deviation of that by the handle's section and the doubt of the spine's side
      * @param frontMissing whether no end of the handle was found between handle and blade
      * @param edgeSide as in {@link LandmarkProposal}
      * @param heelSigmaMm standard deviation of the heel along the knife

@@ -61,7 +61,7 @@ public final class ThicknessRemoval {
         return shifts.stream().mapToDouble(ThicknessParallax.Shift::outMm).toArray();
     }
 
-    /** Returns the standard deviation of the displacement of each point by the handle's section, in mm. */
+    /** Returns the standard deviation of the displacement of each point by what is not known of the sections, in mm. */
     double[] sectionSigmaMm() {
         return shifts.stream().mapToDouble(ThicknessParallax.Shift::outSigmaMm).toArray();
     }

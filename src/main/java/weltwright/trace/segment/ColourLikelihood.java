@@ -30,10 +30,12 @@ final class ColourLikelihood {
     private static final double GREY_BINS = 5.5;
 
     /** Standard deviation of the kernel, in bins: about the grain of paper; chosen by eye. */
-    private static final double[] KERNEL_BINS = {1.5, 1.5, 1.5};
+    private static final double KERNEL_BINS = 1.5;
 
+    /** Bins of brightness: up to the brightest relative reflectance. */
     private static final int LEVELS = 128;
 
+    /** Bins of each of the two differences; chosen by eye. */
     private static final int HUES = 48;
 
     /** Side of the squares that share their densities; chosen by eye. */
@@ -51,6 +53,7 @@ final class ColourLikelihood {
     /** Brightness of the darkest shade, as a part of that seen; chosen by eye. */
     private static final double DARKEST = 0.3;
 
+    /** Number of shades: close enough for the kernel to join them. */
     private static final int SHADES = 24;
 
     /** Density of a colour at marks, in that of all colours evenly, from which on it resembles them; chosen by eye. */
@@ -58,9 +61,6 @@ final class ColourLikelihood {
 
     /** Observations of the other kind within this distance mean that an edge is near; chosen by eye. */
     private static final double EDGE_MM = 2;
-
-    /** Distance from the gap of a line at which the colour beside it is taken; chosen by eye. */
-    private static final double BESIDE_MM = 0.9;
 
     private final PlaneRaster raster;
     private final float[] bgr;
@@ -79,7 +79,7 @@ final class ColourLikelihood {
         this.bgr = bgr;
         this.paper = new byte[bgr.length / 3];
         pattern.paper().get(0, 0, paper);
-        this.reachMm = gapMm + BESIDE_MM;
+        this.reachMm = gapMm + KnifeMask.BESIDE_MM;
     }
 
     /**
@@ -179,9 +179,9 @@ final class ColourLikelihood {
                 }
             }
         }
-        float[] density = blurred(counts, HUES * HUES, LEVELS, KERNEL_BINS[0], Math.max(1, count));
-        density = blurred(density, HUES, HUES, KERNEL_BINS[1], 1);
-        return blurred(density, 1, HUES, KERNEL_BINS[2], 1);
+        float[] density = blurred(counts, HUES * HUES, LEVELS, KERNEL_BINS, Math.max(1, count));
+        density = blurred(density, HUES, HUES, KERNEL_BINS, 1);
+        return blurred(density, 1, HUES, KERNEL_BINS, 1);
     }
 
     private void add(float[] counts, int at, double shade, double weight) {

@@ -29,9 +29,9 @@ import weltwright.trace.visibility.PrintVisibility;
  * <ol>
  *   <li>rectify the photo onto the ground and divide it by the expected bare ground ({@link RelativeReflectance}, done
  *       by the caller);
- *   <li>set seeds of the ground (lit paper, visible lines) and of the knife (hidden lines, colours that no shadow has,
- *       brightness where black is printed);
- *   <li>assign all other pixels by a random walk ({@link RandomWalkerSegmentation});
+ *   <li>learn the colours of knife and ground where print is hidden or visible ({@link ColourLikelihood});
+ *   <li>set seeds of the ground (visible lines) and of the knife (hidden lines), and what the user marked;
+ *   <li>assign all other pixels by a random walk, which colour pulls ({@link RandomWalkerSegmentation});
  *   <li>take the largest connected part of the knife.
  * </ol>
  *
@@ -61,14 +61,14 @@ public final class KnifeMask {
     /** Narrower spurs of the mask are removed; chosen by eye. */
     private static final double SPUR_MM = 1.6;
 
-    /** Standard deviation of the blur for seeds, in addition to that for the walk; chosen by eye. */
-    private static final double SEED_BLUR_MM = 0.3;
+    /** Standard deviation of the blur for colours, in addition to that for the walk; chosen by eye. */
+    private static final double COLOUR_BLUR_MM = 0.3;
 
     /** Directions to all four sides, since a line may run along either axis. */
     static final List<Point> ASIDE = List.of(new Point(1, 0), new Point(-1, 0), new Point(0, 1), new Point(0, -1));
 
     /** Distance from the gap of a line at which the ground beside it is sampled; chosen by eye. */
-    private static final double BESIDE_MM = 0.9;
+    static final double BESIDE_MM = 0.9;
 
     /** Least area of a knife: that of a blade of 60 mm by 10; chosen by eye. */
     private static final double SMALLEST_KNIFE_MM2 = 600;
@@ -218,7 +218,7 @@ public final class KnifeMask {
 
     private float[] smoothed() {
         Mat smooth = new Mat();
-        Imgproc.GaussianBlur(ratio, smooth, new Size(0, 0), SEED_BLUR_MM / raster.mmPerPx());
+        Imgproc.GaussianBlur(ratio, smooth, new Size(0, 0), COLOUR_BLUR_MM / raster.mmPerPx());
         float[] bgr = new float[3 * raster.columns() * raster.rows()];
         smooth.get(0, 0, bgr);
         smooth.release();
