@@ -74,8 +74,9 @@ record Join(
 
     /** Returns the median distance of the holes from the cut, which a few holes at a corner do not affect. */
     private static double middleDistance(Piece piece, Seam.Layer layer) {
+        FootFinder cut = new FootFinder(piece.outline());
         double[] distances = layer.holes().stream()
-                .mapToDouble(hole -> SewnRow.Foot.of(hole, piece.outline()).distanceMm())
+                .mapToDouble(hole -> cut.of(hole).distanceMm())
                 .sorted()
                 .toArray();
         return distances[distances.length / 2];

@@ -151,7 +151,7 @@ final class LeatherEdgeFinder {
             if (row.layer() == row.join().under() || i < nextNear[r]) {
                 continue;
             }
-            SewnRow.Foot foot = row.foot(p);
+            FootFinder.Foot foot = row.foot(p);
             double beyond = foot.distanceMm() - row.join().fromEdgeMm() - ALONG_MM;
             nextNear[r] = i + (int) Math.max(0, Math.floor(beyond / stepMm));
             if (beyond > 0 || foot.distanceMm() >= least) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.linearref.LengthIndexedLine;
+import weltwright.assembly.FootFinder.Foot;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.pattern.Mark;
@@ -14,7 +15,7 @@ import weltwright.sheath.pattern.Mark;
  * @param outside for a layer between others: 1 where its sewn edge lies on the left of the row, -1 on the right; else 0
  * @param fold fold of a patch that is folded back onto its own piece
  */
-record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> fold) {
+record SewnRow(Join join, int layer, FootFinder feet, int outside, Optional<Mark> fold) {
     /** Least significant difference of two distances to an edge. Chosen by eye. */
     private static final double ALIKE_MM = 0.15;
 
@@ -23,17 +24,18 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
 
     static SewnRow of(Join join, int layer) {
         Optional<Mark> fold = layer == join.under() ? Optional.empty() : join.fold();
-        return new SewnRow(join, layer, join.row(layer), join.isInside(layer) ? outside(join, layer) : 0, fold);
+        FootFinder feet = new FootFinder(join.row(layer));
+        return new SewnRow(join, layer, feet, join.isInside(layer) ? outside(join, layer, feet) : 0, fold);
     }
 
     /** Returns the point of the row nearest to another. */
     Foot foot(Point p) {
-        return Foot.of(p, line);
+        return feet.of(p);
     }
 
     /** Returns whether a point lies on the side of the sewn edge; always true except for a layer between others. */
     boolean isOnSewnSide(Point p, Foot foot) {
-        return outside == 0 || outside * foot.along.cross(p.minus(foot.at)) > 0;
+        return outside == 0 || outside * foot.along().cross(p.minus(foot.at())) > 0;
     }
 
     /**
@@ -41,10 +43,10 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
      * distance is that of the sewn edge of the outer layers. If both are, it is the side on the first layer, mirrored
      * where this layer is seen from its other face.
      */
-    private static int outside(Join join, int layer) {
+    private static int outside(Join join, int layer, FootFinder feet) {
         Polyline row = join.row(layer);
-        double left = Math.abs(middleDistance(join, layer, 1) - join.fromEdgeMm());
-        double right = Math.abs(middleDistance(join, layer, -1) - join.fromEdgeMm());
+        double left = Math.abs(middleDistance(join, layer, feet, 1) - join.fromEdgeMm());
+        double right = Math.abs(middleDistance(join, layer, feet, -1) - join.fromEdgeMm());
         if (Math.abs(left - right) > ALIKE_MM) {
             return left < right ? 1 : -1;
         }
@@ -53,8 +55,8 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
                 .get(0)
                 .outline()
                 .at(nearestOnCut(join.pieces().get(0).outline(), middle(first)));
-        Foot foot = Foot.of(p, first);
-        boolean onLeft = foot.along.cross(p.minus(foot.at)) > 0;
+        Foot foot = new FootFinder(first).of(p);
+        boolean onLeft = foot.along().cross(p.minus(foot.at())) > 0;
         int from = join.layers().get(layer).firstHole();
         boolean turnedOver =
                 sense(first.points().subList(from, from + row.points().size())) != sense(row.points());
@@ -62,14 +64,17 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
     }
 
     /** Returns the median distance between a row and the cut on its left (1) or right (-1). */
-    private static double middleDistance(Join join, int layer, int side) {
-        Polyline row = join.row(layer);
+    private static double middleDistance(Join join, int layer, FootFinder feet, int side) {
         double[] distances = join.pieces().get(layer).outline().resampled(STEP_MM).points().stream()
-                .map(p -> Map.entry(p, Foot.of(p, row)))
-                .filter(entry -> !entry.getValue().beyondEnd)
-                .filter(entry ->
-                        side * entry.getValue().along.cross(entry.getKey().minus(entry.getValue().at)) > 0)
-                .mapToDouble(entry -> entry.getValue().distanceMm)
+                .map(p -> Map.entry(p, feet.of(p)))
+                .filter(entry -> !entry.getValue().beyondEnd())
+                .filter(entry -> side
+                                * entry.getValue()
+                                        .along()
+                                        .cross(entry.getKey()
+                                                .minus(entry.getValue().at()))
+                        > 0)
+                .mapToDouble(entry -> entry.getValue().distanceMm())
                 .sorted()
                 .toArray();
         return distances.length == 0 ? Double.POSITIVE_INFINITY : distances[distances.length / 2];
@@ -86,49 +91,5 @@ record SewnRow(Join join, int layer, Polyline line, int outside, Optional<Mark> 
     /** Returns the orientation of the polygon of a row and the chord between its ends. */
     private static double sense(List<Point> row) {
         return Math.signum(Polyline.closed(row).signedAreaMm2());
-    }
-
-    /**
-     * The point of a row nearest to another.
-     *
-     * @param beyondEnd whether it is an end of the row and the other point lies past it
-     */
-    record Foot(Point at, Point along, double distanceMm, boolean beyondEnd) {
-        /** Computed without intermediate objects, since it is evaluated for every sample of every cut. */
-        static Foot of(Point p, Polyline row) {
-            List<Point> points = row.points();
-            int last = points.size() - 1;
-            int nearest = 0;
-            double share = 0;
-            double least = Double.POSITIVE_INFINITY;
-            // Segment i ends at point i; the first is there in a closed row only.
-            Point a = points.get(last);
-            for (int i = 0; i <= last; i++) {
-                Point b = points.get(i);
-                if (i > 0 || row.closed()) {
-                    double x = b.x() - a.x();
-                    double y = b.y() - a.y();
-                    double t = ((p.x() - a.x()) * x + (p.y() - a.y()) * y) / (x * x + y * y);
-                    double on = Math.max(0, Math.min(1, t));
-                    double offX = a.x() + on * x - p.x();
-                    double offY = a.y() + on * y - p.y();
-                    double square = offX * offX + offY * offY;
-                    if (square < least) {
-                        least = square;
-                        nearest = i;
-                        share = t;
-                    }
-                }
-                a = b;
-            }
-            Point from = points.get(Math.floorMod(nearest - 1, points.size()));
-            Point to = points.get(nearest);
-            boolean beyond = !row.closed() && ((share < 0 && nearest == 1) || (share > 1 && nearest == last));
-            return new Foot(
-                    from.towards(to, Math.max(0, Math.min(1, share))),
-                    to.minus(from).unit(),
-                    Math.sqrt(least),
-                    beyond);
-        }
     }
 }

@@ -2,6 +2,7 @@ package weltwright.fit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import weltwright.fit.DrawCheck.Step;
@@ -225,11 +226,13 @@ public final class Cavity {
             swept.add(sweptSpine().points());
             own.add(side(ownSpine).points());
         }
-        List<Step> steps = steps(own, stitches);
+        List<Point> ordered =
+                stitches.stream().sorted(Comparator.comparingDouble(Point::x)).toList();
+        List<Step> steps = steps(own, ordered);
         // The swept sides are known at stations only; on a curved path the edge may come a few hundredths nearer.
         double least = steps.stream()
                 .mapToDouble(Step::edgeToStitchMm)
-                .reduce(nearest(0, swept, stitches).edgeToStitchMm(), Math::min);
+                .reduce(nearest(0, swept, ordered).edgeToStitchMm(), Math::min);
         return new DrawCheck(path, retention(giveMm), least, steps);
     }
 
@@ -253,7 +256,11 @@ public final class Cavity {
         return steps;
     }
 
-    /** Returns the least distance between an edge and a stitch, with the point of the edge and the stitch. */
+    /**
+     * Returns the least distance between an edge and a stitch, with the point of the edge and the stitch.
+     *
+     * @param stitches in ascending order of x
+     */
     private static Step nearest(double drawnMm, List<List<Point>> edges, List<Point> stitches) {
         Step least = new Step(
                 drawnMm,
@@ -261,14 +268,17 @@ public final class Cavity {
                 edges.get(0).get(0),
                 edges.get(0).get(0));
         for (List<Point> edge : edges) {
+            int from = 0;
             for (int i = 0; i + 1 < edge.size(); i++) {
                 Point a = edge.get(i);
                 Point along = edge.get(i + 1).minus(a);
                 double square = along.dot(along);
                 double length = Math.sqrt(square);
-                for (Point stitch : stitches) {
-                    if (Math.abs(stitch.x() - a.x()) > least.edgeToStitchMm() + length) {
-                        continue;
+                from = from(a.x() - least.edgeToStitchMm() - length, from, stitches);
+                for (int k = from; k < stitches.size(); k++) {
+                    Point stitch = stitches.get(k);
+                    if (stitch.x() > a.x() + least.edgeToStitchMm() + length) {
+                        break;
                     }
                     double t = ((stitch.x() - a.x()) * along.x() + (stitch.y() - a.y()) * along.y()) / square;
                     double on = Math.max(0, Math.min(1, t));
@@ -281,6 +291,18 @@ public final class Cavity {
             }
         }
         return least;
+    }
+
+    /** Returns the index of the first point whose x is no less than this, looked for from another on. */
+    private static int from(double xMm, int near, List<Point> points) {
+        int from = near;
+        while (from > 0 && points.get(from - 1).x() >= xMm) {
+            from--;
+        }
+        while (from < points.size() && points.get(from).x() < xMm) {
+            from++;
+        }
+        return from;
     }
 
     private Retention retention(double giveMm) {

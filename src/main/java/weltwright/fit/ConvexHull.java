@@ -18,12 +18,16 @@ public record ConvexHull(List<Point> corners) {
      */
     private static final double ARC_STEP_RAD = Math.toRadians(10);
 
-    private static final Comparator<Point> LEFT_TO_RIGHT =
-            Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y);
+    private static final Comparator<Point> LEFT_TO_RIGHT = (a, b) -> {
+        int order = Double.compare(a.x(), b.x());
+        return order != 0 ? order : Double.compare(a.y(), b.y());
+    };
 
     /** Of points with one x the highest comes last, as only a later point can raise the thread. */
-    private static final Comparator<Point> BACK_TO_FRONT_RISING =
-            Comparator.comparingDouble(Point::x).reversed().thenComparingDouble(Point::y);
+    private static final Comparator<Point> BACK_TO_FRONT_RISING = (a, b) -> {
+        int order = Double.compare(b.x(), a.x());
+        return order != 0 ? order : Double.compare(a.y(), b.y());
+    };
 
     public ConvexHull {
         corners = List.copyOf(corners);
@@ -34,7 +38,7 @@ public record ConvexHull(List<Point> corners) {
         List<Point> sorted = new ArrayList<>(points);
         sorted.sort(LEFT_TO_RIGHT);
         List<Point> corners = chain(sorted);
-        sorted.sort(LEFT_TO_RIGHT.reversed());
+        Collections.reverse(sorted);
         List<Point> upper = chain(sorted);
         corners.remove(corners.size() - 1);
         corners.addAll(upper.subList(0, upper.size() - 1));
@@ -53,12 +57,14 @@ public record ConvexHull(List<Point> corners) {
      * @return the thread's corners, both ends among them
      */
     public static List<Point> thread(Point from, Point to, List<Point> over) {
-        List<Point> points = new ArrayList<>();
-        points.add(to);
-        over.stream()
-                .filter(p -> p.x() > from.x() && p.x() <= to.x())
-                .sorted(BACK_TO_FRONT_RISING)
-                .forEach(points::add);
+        List<Point> points = new ArrayList<>(over.size() + 2);
+        for (Point p : over) {
+            if (p.x() > from.x() && p.x() <= to.x()) {
+                points.add(p);
+            }
+        }
+        points.sort(BACK_TO_FRONT_RISING);
+        points.add(0, to);
         points.add(from);
         List<Point> thread = chain(points);
         Collections.reverse(thread);
@@ -132,7 +138,7 @@ public record ConvexHull(List<Point> corners) {
 
     /** Returns the points in order, without those at which the chain through the rest would not turn left. */
     private static List<Point> chain(List<Point> ordered) {
-        List<Point> kept = new ArrayList<>();
+        List<Point> kept = new ArrayList<>(ordered.size());
         for (Point p : ordered) {
             while (kept.size() > 1 && !turnsLeft(kept.get(kept.size() - 2), kept.get(kept.size() - 1), p)) {
                 kept.remove(kept.size() - 1);
@@ -143,6 +149,6 @@ public record ConvexHull(List<Point> corners) {
     }
 
     private static boolean turnsLeft(Point a, Point b, Point c) {
-        return b.minus(a).cross(c.minus(b)) > 0;
+        return (b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x()) > 0;
     }
 }

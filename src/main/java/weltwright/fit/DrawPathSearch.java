@@ -26,6 +26,9 @@ final class DrawPathSearch {
     private static final int CURVATURES = 6;
     private static final int REFINED = 6;
 
+    /** More than the rounding of a slack. */
+    private static final double ROUNDING_MM = 1e-9;
+
     private final double[] stations;
     private final double[] edge;
     private final double[] spine;
@@ -42,27 +45,30 @@ final class DrawPathSearch {
     }
 
     DrawPath best() {
-        double straight = slackMm(0, 0);
-        double[] turned = refined(best(0), 1.0 / ANGLES, 0);
-        double[] round = refined(best(CURVATURES), 1.0 / ANGLES, 1.0 / CURVATURES);
-        double line = slackMm(turned[0], 0);
+        double straight = slackMm(0, 0, Double.POSITIVE_INFINITY);
+        double[] turned = refined(best(0, straight), 1.0 / ANGLES, 0);
+        double[] round = refined(best(CURVATURES, straight), 1.0 / ANGLES, 1.0 / CURVATURES);
+        double line = slackMm(turned[0], 0, Double.POSITIVE_INFINITY);
         boolean lineIsWorthwhile = line < straight - WORTHWHILE_MM;
         double simplest = lineIsWorthwhile ? line : straight;
-        if (slackMm(round[0], round[1]) < simplest - WORTHWHILE_MM) {
+        if (slackMm(round[0], round[1], simplest) < simplest - WORTHWHILE_MM) {
             return path(round[0], round[1]);
         }
         return lineIsWorthwhile ? path(turned[0], 0) : DrawPath.alongAxis();
     }
 
-    private double[] best(int curvatures) {
+    /** @param straightMm slack of the straight path along the axis, which is one of the grid */
+    private double[] best(int curvatures, double straightMm) {
         double[] best = {0, 0};
         double least = Double.POSITIVE_INFINITY;
         for (int i = -ANGLES; i <= ANGLES; i++) {
             for (int k = -curvatures; k <= curvatures; k++) {
-                double slack = slackMm((double) i / ANGLES, curvatures == 0 ? 0 : (double) k / curvatures);
+                double angle = (double) i / ANGLES;
+                double curvature = curvatures == 0 ? 0 : (double) k / curvatures;
+                double slack = slackMm(angle, curvature, Math.min(least, straightMm));
                 if (slack < least) {
                     least = slack;
-                    best = new double[] {(double) i / ANGLES, curvatures == 0 ? 0 : (double) k / curvatures};
+                    best = new double[] {angle, curvature};
                 }
             }
         }
@@ -71,7 +77,7 @@ final class DrawPathSearch {
 
     private double[] refined(double[] from, double angleStep, double curvatureStep) {
         double[] best = from;
-        double least = slackMm(from[0], from[1]);
+        double least = slackMm(from[0], from[1], Double.POSITIVE_INFINITY);
         double part = 0.5;
         for (int round = 0; round < REFINED; round++) {
             double[] middle = best;
@@ -79,7 +85,7 @@ final class DrawPathSearch {
                 for (int k = -1; k <= 1; k++) {
                     double angle = clamped(middle[0] + i * part * angleStep);
                     double curvature = clamped(middle[1] + k * part * curvatureStep);
-                    double slack = slackMm(angle, curvature);
+                    double slack = slackMm(angle, curvature, least);
                     if (slack < least) {
                         least = slack;
                         best = new double[] {angle, curvature};
@@ -110,10 +116,14 @@ final class DrawPathSearch {
         return new DrawPath.Circular(centre, Math.abs(radius));
     }
 
-    /** Returns the mean width of the swept room beyond the knife's; infinite where a point never passes. */
-    private double slackMm(double angle, double curvature) {
+    /**
+     * Returns the mean width of the swept room beyond the knife's; infinite where a point never passes, and where it is
+     * more than {@code mostMm}, which is then found out early.
+     */
+    private double slackMm(double angle, double curvature, double mostMm) {
         DrawPath path = path(angle, curvature);
         int last = stations.length - 1;
+        double most = (mostMm + ROUNDING_MM) * last;
         double low = edge[last];
         double high = spine[last];
         double sum = 0;
@@ -121,6 +131,9 @@ final class DrawPathSearch {
             low = Math.min(edge[i], path.passingMm(new Point(stations[i + 1], low), stations[i]));
             high = Math.max(spine[i], path.passingMm(new Point(stations[i + 1], high), stations[i]));
             sum += high - low - (spine[i] - edge[i]);
+            if (sum > most) {
+                return Double.POSITIVE_INFINITY;
+            }
         }
         return Double.isNaN(sum) ? Double.POSITIVE_INFINITY : sum / last;
     }

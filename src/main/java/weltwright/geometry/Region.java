@@ -5,11 +5,14 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.algorithm.Distance;
+import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -166,8 +169,19 @@ public record Region(Polygon area) {
 
     /** Whether a point lies inside the region, at least {@code marginMm} from its boundary. */
     public boolean contains(Point p, double marginMm) {
-        var point = area.getFactory().createPoint(p.coordinate());
-        return area.contains(point) && area.getExteriorRing().distance(point) >= marginMm;
+        Coordinate at = p.coordinate();
+        if (SimplePointInAreaLocator.locate(at, area) != Location.INTERIOR) {
+            return false;
+        }
+        Envelope near = new Envelope(at);
+        near.expandBy(marginMm);
+        Coordinate[] ring = area.getExteriorRing().getCoordinates();
+        for (int i = 0; i + 1 < ring.length; i++) {
+            if (near.intersects(ring[i], ring[i + 1]) && Distance.pointToSegment(at, ring[i], ring[i + 1]) < marginMm) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The boundary as a closed chain, counter-clockwise. */

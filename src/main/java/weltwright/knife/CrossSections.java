@@ -1,10 +1,10 @@
 package weltwright.knife;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import weltwright.geometry.Point;
-import weltwright.geometry.Polyline;
 
 /**
  * Computes cross-sections of a knife: of the blade on the tip's side of the heel, of the handle on the other.
@@ -24,7 +24,8 @@ public final class CrossSections {
     private static final double STEP_MM = 0.25;
 
     private final Knife knife;
-    private final Polyline outline;
+    private final double[] outlineX;
+    private final double[] outlineY;
     private final double fromMm;
     private final double toMm;
     private final DoubleUnaryOperator handleThickness;
@@ -32,8 +33,11 @@ public final class CrossSections {
 
     CrossSections(Knife knife) {
         this.knife = knife;
-        outline = knife.outline().sampled(STEP_MM);
-        var xs = outline.points().stream().mapToDouble(Point::x).summaryStatistics();
+        // Arrays, since each section goes through all points.
+        List<Point> outline = knife.outline().sampled(STEP_MM).points();
+        outlineX = outline.stream().mapToDouble(Point::x).toArray();
+        outlineY = outline.stream().mapToDouble(Point::y).toArray();
+        var xs = Arrays.stream(outlineX).summaryStatistics();
         fromMm = xs.getMin();
         toMm = xs.getMax();
         double tip = knife.landmarks().tip().x();
@@ -62,12 +66,11 @@ public final class CrossSections {
     private Extent extentAt(double xMm) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        List<Point> points = outline.points();
-        Point from = points.get(points.size() - 1);
-        for (Point to : points) {
-            if ((from.x() <= xMm) != (to.x() <= xMm)) {
-                double y =
-                        from.towards(to, (xMm - from.x()) / (to.x() - from.x())).y();
+        int from = outlineX.length - 1;
+        for (int to = 0; to < outlineX.length; to++) {
+            if ((outlineX[from] <= xMm) != (outlineX[to] <= xMm)) {
+                double t = (xMm - outlineX[from]) / (outlineX[to] - outlineX[from]);
+                double y = outlineY[from] + t * (outlineY[to] - outlineY[from]);
                 low = Math.min(low, y);
                 high = Math.max(high, y);
             }

@@ -23,7 +23,8 @@ import weltwright.sheath.stitch.StitchRow;
  * folded body both are halves of one piece and alike.
  *
  * <p>The cover of the rivets takes room from the knife, and where it lies is known only when the belt attachment is
- * laid out. So a sheath with a cover is laid flat twice: without it, and then in the padded cavity.
+ * laid out on the flat back. So the leather is laid flat without the cover, and then wrapped anew where it pads the
+ * cavity.
  */
 final class FlatLeather {
     private final SheathSpec spec;
@@ -38,21 +39,34 @@ final class FlatLeather {
 
     /** Lays the leather flat that goes round a knife. */
     static FlatLeather of(boolean doubleEdged, SheathSpec spec, Cavity cavity, Planform form) {
-        FlatLeather bare = new FlatLeather(doubleEdged, spec, cavity, form);
-        return bare.rivetCover
-                .map(cover -> new FlatLeather(doubleEdged, spec, bare.cavityOver(cover), form))
-                .orElse(bare);
+        boolean alone = !form.folded() && spec.leather().bulge() == Leather.Bulge.FACE;
+        LeatherDevelopment face = alone
+                ? LeatherDevelopment.faceAlone(form, cavity, spec.leather())
+                : LeatherDevelopment.shared(form, cavity, spec.leather());
+        LeatherDevelopment back = alone ? LeatherDevelopment.flatBack(form, cavity, spec.leather()) : face;
+        FlatLeather bare = new FlatLeather(doubleEdged, spec, cavity, form, face, back);
+        return bare.rivetCover.map(cover -> bare.over(cover, doubleEdged)).orElse(bare);
     }
 
-    private FlatLeather(boolean doubleEdged, SheathSpec spec, Cavity cavity, Planform form) {
+    private FlatLeather over(RivetCover cover, boolean doubleEdged) {
+        Cavity padded = cavityOver(cover);
+        LeatherDevelopment paddedFace = face.over(padded);
+        LeatherDevelopment paddedBack = back == face ? paddedFace : back.over(padded);
+        return new FlatLeather(doubleEdged, spec, padded, form, paddedFace, paddedBack);
+    }
+
+    private FlatLeather(
+            boolean doubleEdged,
+            SheathSpec spec,
+            Cavity cavity,
+            Planform form,
+            LeatherDevelopment face,
+            LeatherDevelopment back) {
         this.spec = spec;
         this.cavity = cavity;
         this.form = form;
-        boolean alone = !form.folded() && spec.leather().bulge() == Leather.Bulge.FACE;
-        face = alone
-                ? LeatherDevelopment.faceAlone(form, cavity, spec.leather())
-                : LeatherDevelopment.shared(form, cavity, spec.leather());
-        back = alone ? LeatherDevelopment.flatBack(form, cavity, spec.leather()) : face;
+        this.face = face;
+        this.back = back;
         stitches = new StitchRow(
                 form.row(),
                 form.openSides().fromMm(),

@@ -52,7 +52,6 @@ final class SheathDraft {
     private static final double OUTLINE_STEP_MM = 1;
 
     private final SheathSpec spec;
-    private final Knife knife;
     private final FlatLeather flat;
     private final Planform form;
     private final StitchRow stitches;
@@ -62,10 +61,12 @@ final class SheathDraft {
     private final PieceOrientation back;
     private final PieceOrientation face;
 
+    /** The knife below the throat, from the throat along its edge, round the tip and back. */
+    private final Polyline belowThroat;
+
     /** @param knife without what of its guard stands out through an open side */
     SheathDraft(Knife knife, SheathSpec spec, FlatLeather flat, Planform form, WeltStack weltStack) {
         this.spec = spec;
-        this.knife = knife;
         this.flat = flat;
         this.form = form;
         belt = flat.belt();
@@ -73,6 +74,9 @@ final class SheathDraft {
         back = new PieceOrientation(spec.carry().edgeOnLeft());
         face = new PieceOrientation(!back.turnedOver());
         welt = new WeltDraft(spec, form, weltStack, stitches, face);
+        // A hair below the throat, where a knife that ends square at its heel would lie along it.
+        belowThroat = Region.of(knife.outline().sampled(0.5))
+                .boundaryWithin(form.throat().below(0.1));
         strap = spec.strap().map(choice -> new HandleStrapDraft(knife, spec, choice, flat.room(), belt));
     }
 
@@ -322,12 +326,8 @@ final class SheathDraft {
         });
     }
 
-    /** The knife below the throat, from the throat along its edge, round the tip and back. */
     private Mark knifeMark(LeatherDevelopment leather) {
-        // A hair below the throat, where a knife that ends square at its heel would lie along it.
-        Polyline below = Region.of(knife.outline().sampled(0.5))
-                .boundaryWithin(form.throat().below(0.1));
-        return new Mark(below.map(leather::flat), Mark.Kind.KNIFE, "knife");
+        return new Mark(belowThroat.map(leather::flat), Mark.Kind.KNIFE, "knife");
     }
 
     private Point middleOf(LeatherDevelopment leather) {

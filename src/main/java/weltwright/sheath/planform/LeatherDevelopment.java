@@ -54,6 +54,7 @@ public final class LeatherDevelopment {
     private final Planform form;
     private final Cavity cavity;
     private final Leather leather;
+    private final Lie lie;
     private final List<Point> points;
     private final int deepest;
     private final double edgeTurnMm;
@@ -68,17 +69,22 @@ public final class LeatherDevelopment {
 
     /** Half of a folded body, or one of two panels that share the bulge. */
     public static LeatherDevelopment shared(Planform form, Cavity cavity, Leather leather) {
-        return new LeatherDevelopment(form, cavity, leather, Lie.HALF);
+        return new LeatherDevelopment(form, cavity, leather, Lie.HALF, Optional.empty());
     }
 
     /** A face that goes round the knife alone. */
     public static LeatherDevelopment faceAlone(Planform form, Cavity cavity, Leather leather) {
-        return new LeatherDevelopment(form, cavity, leather, Lie.ALL);
+        return new LeatherDevelopment(form, cavity, leather, Lie.ALL, Optional.empty());
     }
 
     /** A back that lies flat. */
     public static LeatherDevelopment flatBack(Planform form, Cavity cavity, Leather leather) {
-        return new LeatherDevelopment(form, cavity, leather, Lie.FLAT);
+        return new LeatherDevelopment(form, cavity, leather, Lie.FLAT, Optional.empty());
+    }
+
+    /** The same layer in the same cavity with padding; only the stations that are padded are wrapped anew. */
+    public LeatherDevelopment over(Cavity padded) {
+        return new LeatherDevelopment(form, padded, leather, lie, Optional.of(this));
     }
 
     /** How much of the knife's thickness a layer goes round. */
@@ -88,10 +94,13 @@ public final class LeatherDevelopment {
         FLAT
     }
 
-    private LeatherDevelopment(Planform form, Cavity cavity, Leather leather, Lie lie) {
+    /** @param bare the same layer without padding, if it is known */
+    private LeatherDevelopment(
+            Planform form, Cavity cavity, Leather leather, Lie lie, Optional<LeatherDevelopment> bare) {
         this.form = form;
         this.cavity = cavity;
         this.leather = leather;
+        this.lie = lie;
         points = form.row().points();
         deepest = deepest();
         edgeTurnMm = points.get(turn(-1)).x();
@@ -99,7 +108,7 @@ public final class LeatherDevelopment {
         edgeGrowth = new double[cavity.size()];
         spineGrowth = new double[cavity.size()];
         if (lie != Lie.FLAT) {
-            wrap(lie == Lie.ALL);
+            wrap(bare);
         }
         edgeNeeded = edgeGrowth.clone();
         spineNeeded = spineGrowth.clone();
@@ -240,8 +249,7 @@ public final class LeatherDevelopment {
         return k;
     }
 
-    /** @param alone whether the leather goes round all of the knife, and not half of it */
-    private void wrap(boolean alone) {
+    private void wrap(Optional<LeatherDevelopment> bare) {
         double pieceMm = points.get(0).distance(points.get(1));
         int edgeAt = 0;
         int spineAt = points.size() - 1;
@@ -254,15 +262,19 @@ public final class LeatherDevelopment {
                 spineAt--;
             }
             double edge = points.get(edgeAt).y();
-            if (!form.folded()) {
-                LeatherWrap wrap = form.panel(x, edge, points.get(spineAt).y(), cavity.section(i), leather, alone);
-                edgeGrowth[i] = wrap.growthOnEdgeSideMm(leather.formingShrink());
-                spineGrowth[i] = wrap.growthOnSpineSideMm(leather.formingShrink());
-            } else if (x <= edgeTurnMm || i == 0) {
+            if (form.folded() && x > edgeTurnMm && i > 0) {
+                edgeGrowth[i] = edgeGrowth[i - 1];
+            } else if (bare.isPresent() && cavity.paddingMm(i) == 0) {
+                edgeGrowth[i] = bare.get().edgeNeeded[i];
+                spineGrowth[i] = bare.get().spineNeeded[i];
+            } else if (form.folded()) {
                 LeatherWrap wrap = form.half(edgeAt * pieceMm, edge, cavity.section(i), leather);
                 edgeGrowth[i] = wrap.flatMm() / (1 - leather.formingShrink()) - (form.foldMm() - edge);
             } else {
-                edgeGrowth[i] = edgeGrowth[i - 1];
+                LeatherWrap wrap =
+                        form.panel(x, edge, points.get(spineAt).y(), cavity.section(i), leather, lie == Lie.ALL);
+                edgeGrowth[i] = wrap.growthOnEdgeSideMm(leather.formingShrink());
+                spineGrowth[i] = wrap.growthOnSpineSideMm(leather.formingShrink());
             }
         }
     }
