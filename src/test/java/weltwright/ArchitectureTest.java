@@ -60,6 +60,8 @@ class ArchitectureTest {
             "sheath.attachment",
             "sheath",
             "assembly",
+            "layout.collision",
+            "layout.search",
             "wording",
             "output",
             "output.cutter",
