@@ -3,10 +3,11 @@ package weltwright.job;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Polyline;
 import weltwright.image.Photo;
@@ -27,7 +28,6 @@ import weltwright.trace.Tracer;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.trace.outline.UncertainStretch;
-import weltwright.units.PrintScale;
 
 /**
  * A customer's job: everything that cannot be computed again. The pattern is not stored but computed from the job;
@@ -48,6 +48,8 @@ import weltwright.units.PrintScale;
  *     agrees; empty while it is not confirmed
  * @param shaping shape of the cross-sections, which no photo shows
  * @param spec choices for the sheath
+ * @param typed what the user typed for lengths, by the name of the field, such as "8 oz"; a text that no longer stands
+ *     for the length is ignored
  */
 @RecordBuilder
 public record Job(
@@ -64,7 +66,8 @@ public record Job(
         List<CaliperMeasure> calipers,
         Optional<Boolean> spineOnLeft,
         CrossSectionShape shaping,
-        SheathSpec spec) {
+        SheathSpec spec,
+        Map<String, String> typed) {
     /** A stretch whose outline was moved by more than this counts as reviewed by the user. Chosen by eye. */
     private static final double REVIEWED_MM = 0.1;
 
@@ -83,12 +86,11 @@ public record Job(
         Objects.requireNonNull(spineOnLeft);
         Objects.requireNonNull(shaping);
         Objects.requireNonNull(spec);
+        typed = Map.copyOf(typed);
     }
 
-    /** An empty job, with the default measures of a knife and the standard sheath. */
+    /** An empty job, without any measure of a knife, and with the standard sheath. */
     public static Job begin(LocalDate today) {
-        TraceSettings knife =
-                new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE, new GroundChoice.Any());
         return new Job(
                 "",
                 "",
@@ -96,14 +98,15 @@ public record Job(
                 Optional.empty(),
                 "",
                 Optional.empty(),
-                knife,
+                TraceSettings.unmeasured(new GroundChoice.Any()),
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
                 List.of(),
                 Optional.empty(),
                 CrossSectionShape.usual(0.4),
-                SheathSpec.standard(SheathKind.FOLDED));
+                SheathSpec.standard(SheathKind.FOLDED),
+                Map.of());
     }
 
     /** Replaces the data of the order. */
@@ -128,11 +131,13 @@ public record Job(
                 .build();
     }
 
-    /** Replaces the settings of the trace. Removes trace and silhouette unless the settings are equal. */
+    /**
+     * Replaces the settings of the trace. Removes trace and silhouette, for the photo is then to be traced anew, unless
+     * the settings are equal or there is no photo.
+     */
     public Job withSettings(TraceSettings settings) {
-        return settings.equals(this.settings)
-                ? this
-                : untraced().settings(settings).build();
+        boolean kept = settings.equals(this.settings) || photo.isEmpty();
+        return (kept ? changed() : untraced()).settings(settings).build();
     }
 
     /** Replaces the trace, and the silhouette by that of the trace, adjusted to the user's measures and spine side. */
@@ -236,6 +241,18 @@ public record Job(
         return changed().spec(spec).build();
     }
 
+    /** Replaces the text that the user typed in a field; empty where the program wrote it. */
+    public Job withTyped(String field, Optional<String> text) {
+        Map<String, String> texts = new HashMap<>(typed);
+        text.ifPresentOrElse(words -> texts.put(field, words), () -> texts.remove(field));
+        return changed().typed(texts).build();
+    }
+
+    /** Returns the text that the user typed in a field, if it is known. */
+    public Optional<String> typedText(String field) {
+        return Optional.ofNullable(typed.get(field));
+    }
+
     private JobBuilder changed() {
         return JobBuilder.builder(this);
     }
@@ -298,7 +315,16 @@ public record Job(
     }
 
     /**
-     * This job if it has a silhouette, else this job with its photo traced.
+     * Assumes the usual thickness for handle and spine where they were not measured. The trace stays: it was made with
+     * these thicknesses.
+     */
+    public Job assumingUsualThicknesses() {
+        return changed().settings(settings.assumingUsual()).build();
+    }
+
+    /**
+     * This job if it has a silhouette, else this job with its photo traced, with the usual thicknesses of handle and
+     * spine where they were not measured.
      *
      * @throws UserFacingException if there is neither a photo nor a silhouette, or the photo cannot be traced
      */
@@ -308,25 +334,26 @@ public record Job(
         }
         Photo traceable = photo.orElseThrow(() ->
                 new UserFacingException("The job has neither a photo nor an outline.", "Open a photo of the knife."));
-        return withTrace(Tracer.trace(traceable, settings, progress));
+        return withTrace(Tracer.trace(traceable, settings.assumingUsual(), progress));
     }
 
     /**
      * The knife, from silhouette, thicknesses and cross-sections.
      *
-     * @throws UserFacingException if there is no silhouette
+     * @throws UserFacingException if there is no silhouette, or handle or spine were not measured
      */
     public Knife knife() {
         return silhouette
                 .orElseThrow(() ->
                         new UserFacingException("The knife has no outline yet.", "Open a photo of it and trace it."))
-                .knife(settings.spineThicknessMm(), settings.handleThicknessMm(), shaping, settings.thickness());
+                .knife(settings.measuredSpineMm(), settings.measuredHandleMm(), shaping, settings.thickness());
     }
 
     /**
      * Computes the pattern.
      *
-     * @throws UserFacingException if there is no silhouette, or no sheath can be made to these choices
+     * @throws UserFacingException if there is no silhouette, handle or spine were not measured, or no sheath can be
+     *     made to these choices
      */
     public Pattern pattern() {
         return PatternMaker.make(knife(), spec);

@@ -7,8 +7,11 @@ import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import weltwright.geometry.Point;
 import weltwright.image.Photo;
@@ -21,6 +24,7 @@ import weltwright.sheath.spec.SpecFields;
 import weltwright.trace.capture.KnifeMark;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
+import weltwright.units.LengthField;
 import weltwright.units.PrintScale;
 
 /**
@@ -48,10 +52,14 @@ record JobDocument(
         List<UncertainStretchJson> toLookAt,
         List<CaliperEntry> calipers,
         @JsonSetter(nulls = Nulls.SET) SilhouetteJson.@Nullable Side spineTold,
-        SheathSpecJson sheath) {
+        SheathSpecJson sheath,
+        Map<String, String> typed) {
     static final String FORMAT = "weltwright job";
     static final String UNITS = "mm";
-    static final int VERSION = 9;
+    static final int VERSION = 10;
+
+    /** Far more than there are fields. */
+    private static final int MOST_TYPED = 200;
 
     static JobDocument of(Job job) {
         return new JobDocument(
@@ -70,7 +78,8 @@ record JobDocument(
                 job.unsure().stream().map(UncertainStretchJson::of).toList(),
                 job.calipers().stream().map(CaliperEntry::of).toList(),
                 job.spineOnLeft().map(SilhouetteJson.Side::spine).orElse(null),
-                SheathSpecJson.of(job.spec()));
+                SheathSpecJson.of(job.spec()),
+                new TreeMap<>(job.typed()));
     }
 
     /**
@@ -95,7 +104,12 @@ record JobDocument(
                 calipers.stream().map(CaliperEntry::caliper).toList(),
                 Optional.ofNullable(spineTold).map(side -> side == SilhouetteJson.Side.LEFT),
                 measured.shaping(),
-                sheath.spec());
+                sheath.spec(),
+                typed.entrySet().stream()
+                        .filter(entry -> entry.getValue().length() <= JobFields.TYPED.longest())
+                        .limit(MOST_TYPED)
+                        .collect(
+                                Collectors.toMap(Map.Entry::getKey, entry -> JobFields.TYPED.clean(entry.getValue()))));
     }
 
     /**
@@ -119,8 +133,8 @@ record JobDocument(
      */
     @JsonNaming(SnakeCaseStrategy.class)
     record Measured(
-            double handleThickness,
-            double spineThickness,
+            @JsonSetter(nulls = Nulls.SET) @Nullable Double handleThickness,
+            @JsonSetter(nulls = Nulls.SET) @Nullable Double spineThickness,
             List<ThicknessEntry> thicknessAlong,
             double edgeThickness,
             Grind.Kind grind,
@@ -139,8 +153,8 @@ record JobDocument(
 
         static Measured of(TraceSettings settings, CrossSectionShape shaping) {
             return new Measured(
-                    settings.handleThicknessMm(),
-                    settings.spineThicknessMm(),
+                    orNull(settings.handleThicknessMm()),
+                    orNull(settings.spineThicknessMm()),
                     settings.thickness().readings().stream()
                             .map(ThicknessEntry::of)
                             .toList(),
@@ -150,7 +164,7 @@ record JobDocument(
                     settings.handleSection(),
                     shaping.handleExponent(),
                     settings.tipDropMm(),
-                    settings.focal35mm().isPresent() ? settings.focal35mm().getAsDouble() : null,
+                    orNull(settings.focal35mm()),
                     new PairJson(
                             settings.sheetScale().x(), settings.sheetScale().y()),
                     settings.ground().words(),
@@ -167,8 +181,8 @@ record JobDocument(
 
         TraceSettings settings() {
             return new TraceSettings(
-                    SpecFields.HANDLE_THICKNESS.checkedMm(handleThickness),
-                    SpecFields.SPINE_THICKNESS.checkedMm(spineThickness),
+                    checked(SpecFields.HANDLE_THICKNESS, handleThickness),
+                    checked(SpecFields.SPINE_THICKNESS, spineThickness),
                     JobFields.TIP_DROP.checkedMm(tipDrop),
                     focal35mm == null
                             ? OptionalDouble.empty()
@@ -184,6 +198,14 @@ record JobDocument(
                     grind == Grind.Kind.DOUBLE_EDGED,
                     marks.stream().map(MarkEntry::mark).toList());
         }
+    }
+
+    private static @Nullable Double orNull(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
+    }
+
+    private static OptionalDouble checked(LengthField field, @Nullable Double mm) {
+        return mm == null ? OptionalDouble.empty() : OptionalDouble.of(field.checkedMm(mm));
     }
 
     /** A place of the photo at which the user told whether the knife is seen. */
@@ -219,10 +241,7 @@ record JobDocument(
             @JsonSetter(nulls = Nulls.SET) @Nullable Double fromTip, double measured, double outline) {
 
         static CaliperEntry of(CaliperMeasure caliper) {
-            return new CaliperEntry(
-                    caliper.fromTipMm().isPresent() ? caliper.fromTipMm().getAsDouble() : null,
-                    caliper.mm(),
-                    caliper.outlineMm());
+            return new CaliperEntry(orNull(caliper.fromTipMm()), caliper.mm(), caliper.outlineMm());
         }
 
         CaliperMeasure caliper() {

@@ -17,6 +17,9 @@ public final class JobFields {
     /** About eight printed pages. */
     public static final TextField NOTES = TextField.multiline("notes", 20_000);
 
+    /** A length as it was typed. */
+    static final TextField TYPED = TextField.singleLine("typed length", 80);
+
     public static final LengthField EDGE_THICKNESS = LengthField.of("edge thickness", 0, 15);
     public static final LengthField GRIND_HEIGHT = LengthField.of("height of the grind", 0, 150);
     public static final LengthField TIP_DROP = LengthField.of("tip drop", 0, 40);
@@ -62,16 +65,22 @@ public final class JobFields {
 
     private JobFields() {}
 
+    /** Parses the pitch of stitches, as {@link #readPitchMm(String, LengthUnit)} with mm as the default unit. */
+    public static double readPitchMm(String typed) {
+        return readPitchMm(typed, LengthUnit.MILLIMETRE);
+    }
+
     /**
      * Parses the pitch of stitches, given as a length or as stitches per inch: "4 mm", "6 spi", "6 to the inch".
      *
+     * @param defaultUnit unit of a number without one
      * @return the pitch in mm
      */
-    public static double readPitchMm(String typed) {
+    public static double readPitchMm(String typed, LengthUnit defaultUnit) {
         String text = typed.strip().toLowerCase(Locale.ROOT);
         String count = text.replaceFirst("(spi|to the inch)$", "");
         return count.equals(text)
-                ? SpecFields.PITCH.readMm(typed)
+                ? SpecFields.PITCH.readMm(typed, defaultUnit)
                 : LengthUnit.INCH.inMm() / STITCHES_PER_INCH.read(count);
     }
 }

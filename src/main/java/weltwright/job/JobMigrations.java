@@ -71,6 +71,9 @@ final class JobMigrations {
             if (version >= 1 && version <= 8 && job.path("measured") instanceof ObjectNode measured) {
                 measured.put("handle_section", "unknown").putArray("marks");
             }
+            if (version >= 1 && version <= 9) {
+                job.putObject("typed");
+            }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
                 if (job.path("measured") instanceof ObjectNode measured) {

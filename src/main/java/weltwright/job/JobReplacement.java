@@ -73,7 +73,7 @@ public final class JobReplacement {
             return true;
         }
         try {
-            job.pattern();
+            job.assumingUsualThicknesses().pattern();
             return true;
         } catch (UserFacingException e) {
             return false;

@@ -26,9 +26,11 @@ public record SheathDesign(Knife knife, Pattern pattern, SheathSections sections
     /** The input from which a design is computed. */
     public record Input(Knife knife, SheathSpec spec) {
 
-        /** The input of a job; empty while it has no silhouette. */
+        /** The input of a job; empty while it has no silhouette, or handle or spine are not measured. */
         public static Optional<Input> of(Job job) {
-            return job.silhouette().map(s -> new Input(job.knife(), job.spec()));
+            return job.silhouette()
+                    .filter(s -> job.settings().isMeasured())
+                    .map(s -> new Input(job.knife(), job.spec()));
         }
 
         /**

@@ -218,9 +218,9 @@ public final class Tracer {
     /** Returns the knife's thicknesses by the settings. */
     static ThicknessParallax thickness(TraceSettings settings) {
         return new ThicknessParallax(
-                settings.spineThicknessMm(),
-                EDGE_PART * settings.spineThicknessMm(),
-                settings.handleThicknessMm(),
+                settings.measuredSpineMm(),
+                EDGE_PART * settings.measuredSpineMm(),
+                settings.measuredHandleMm(),
                 settings.thickness(),
                 settings.handleSection(),
                 settings.doubleEdged());

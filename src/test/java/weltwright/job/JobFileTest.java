@@ -285,7 +285,8 @@ class JobFileTest {
                 "to_look_at",
                 "calipers",
                 "spine_told",
-                "sheath"
+                "sheath",
+                "typed"
             })
     void refusesAFileThatLacksAField(String field) throws IOException {
         rewrite(json -> json.remove(field));

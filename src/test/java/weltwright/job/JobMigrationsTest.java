@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -63,9 +64,23 @@ class JobMigrationsTest {
         assertThat(JobFile.read(file)).isEqualTo(fullOfVersionEight());
     }
 
+    /** As version 9 wrote it: without what was typed, and never without the thicknesses of handle and spine. */
+    @Test
+    void readsWhatTheNinthVersionWrote() throws IOException {
+        EditedJobFile.write(file, json -> asVersionNineWroteIt(json, 9));
+        assertThat(JobFile.read(file))
+                .isEqualTo(JobBuilder.builder(TestJobs.full()).typed(Map.of()).build());
+    }
+
+    private static ObjectNode asVersionNineWroteIt(ObjectNode json, int version) {
+        json.remove("typed");
+        return json.put("version", version);
+    }
+
     private static Job fullOfVersionEight() {
         Job full = TestJobs.full();
         return JobBuilder.builder(full)
+                .typed(Map.of())
                 .settings(
                         full.settings().withHandleSection(HandleSection.UNKNOWN).withMarks(List.of()))
                 .build();
@@ -73,7 +88,7 @@ class JobMigrationsTest {
 
     private static ObjectNode asVersionEightWroteIt(ObjectNode json, int version) {
         ((ObjectNode) json.get("measured")).remove(List.of("handle_section", "marks"));
-        return json.put("version", version);
+        return asVersionNineWroteIt(json, version);
     }
 
     private static ObjectNode asVersionSevenWroteIt(ObjectNode json, int version) {

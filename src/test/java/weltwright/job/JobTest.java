@@ -14,7 +14,7 @@ import weltwright.trace.capture.TraceSettings;
 import weltwright.units.PrintScale;
 
 class JobTest {
-    private static final Job EMPTY = Job.begin(LocalDate.of(2024, 5, 6));
+    private static final Job EMPTY = Job.begin(LocalDate.of(2024, 5, 6)).assumingUsualThicknesses();
     private static final TraceSettings OTHER = new TraceSettings(22, 4.2, 0, OptionalDouble.empty(), PrintScale.TRUE);
 
     @Test
@@ -25,6 +25,10 @@ class JobTest {
         assertThat(full.withSettings(OTHER).trace()).isEmpty();
         assertThat(full.withSettings(OTHER).silhouette()).isEmpty();
         assertThat(full.withSettings(full.settings())).isEqualTo(full);
+        Job drawn = EMPTY.withSilhouette(TestJobs.silhouette());
+        assertThat(drawn.withSettings(OTHER).silhouette())
+                .as("there is no photo to find it in again")
+                .isEqualTo(drawn.silhouette());
     }
 
     @Test

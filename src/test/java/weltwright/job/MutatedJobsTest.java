@@ -106,7 +106,10 @@ class MutatedJobsTest {
     private static List<Original> originals() throws IOException {
         Job full = TestJobs.full();
         Photo photo = Photo.read(Path.of("sample-images", "drop-point.jpg"));
-        Job traced = Job.begin(LocalDate.of(2024, 2, 29)).withPhoto(photo).traced(ProgressListener.NONE);
+        Job traced = Job.begin(LocalDate.of(2024, 2, 29))
+                .assumingUsualThicknesses()
+                .withPhoto(photo)
+                .traced(ProgressListener.NONE);
         List<Original> originals = new ArrayList<>();
         Job small = withSmallPhoto(traced);
         for (Job job : List.of(full, small, small.withSpec(full.spec().withHardware(HardwareList.USUAL)))) {
@@ -133,7 +136,8 @@ class MutatedJobsTest {
                 job.calipers(),
                 job.spineOnLeft(),
                 job.shaping(),
-                job.spec());
+                job.spec(),
+                job.typed());
     }
 
     private static Outcome outcome(Path file, Job original, boolean edited) throws IOException {

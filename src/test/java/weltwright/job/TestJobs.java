@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -119,8 +120,8 @@ public final class TestJobs {
                 "Belt is worn high.\nWants brass.",
                 Optional.of(photo()),
                 new TraceSettings(
-                        19 + 1 / 7.0,
-                        3.5,
+                        OptionalDouble.of(19 + 1 / 7.0),
+                        OptionalDouble.of(3.5),
                         0.3,
                         OptionalDouble.of(26.1),
                         new PrintScale(0.997, 1 / 0.999),
@@ -153,6 +154,7 @@ public final class TestJobs {
                         new DrainHole(0, true),
                         new HardwareList(
                                 List.of(new Fastener("eyelet", Hardware.Kind.EYELET, 5 + 1 / 7.0, 9, 1, 4)),
-                                List.of(new Ring("ring", 20, 3)))));
+                                List.of(new Ring("ring", 20, 3)))),
+                Map.of("leather thickness", "8 oz"));
     }
 }

@@ -51,8 +51,8 @@ final class DefaultValues implements IDefaultValueProvider {
     }
 
     private void put(TraceSettings settings) {
-        values.put("--handle-thickness", format(settings.handleThicknessMm()));
-        values.put("--spine-thickness", format(settings.spineThicknessMm()));
+        values.put("--handle-thickness", format(settings.assumingUsual().measuredHandleMm()));
+        values.put("--spine-thickness", format(settings.assumingUsual().measuredSpineMm()));
         values.put("--tip-drop", format(settings.tipDropMm()));
         values.put("--ground", settings.ground().words());
         PrintScale sheet = settings.sheetScale();

@@ -118,10 +118,10 @@ final class KnifeOptions {
         return new TraceSettings(
                 handleThickness == null
                         ? settings.handleThicknessMm()
-                        : SpecFields.HANDLE_THICKNESS.readMm(handleThickness),
+                        : OptionalDouble.of(SpecFields.HANDLE_THICKNESS.readMm(handleThickness)),
                 spineThickness == null
                         ? settings.spineThicknessMm()
-                        : SpecFields.SPINE_THICKNESS.readMm(spineThickness),
+                        : OptionalDouble.of(SpecFields.SPINE_THICKNESS.readMm(spineThickness)),
                 tipDrop == null ? settings.tipDropMm() : JobFields.TIP_DROP.readMm(tipDrop),
                 focal35mm == null ? settings.focal35mm() : OptionalDouble.of(JobFields.FOCAL_35MM.read(focal35mm)),
                 sheetBars == null ? settings.sheetScale() : LengthPair.SHEET_BARS.readScale(sheetBars),
@@ -191,11 +191,16 @@ final class KnifeOptions {
         return GroundChoice.parse(words.replaceFirst("(?i) at .*", "") + " at " + corners);
     }
 
-    /** Prints the assumed handle thickness where the option is missing, since an error in it changes all sizes. */
-    void printThicknessReminder(TraceSettings settings, PrintWriter out) {
-        if (handleThickness == null) {
-            out.println("The handle was taken to be " + new Length(settings.handleThicknessMm()).inMillimetres()
+    /** Prints the thicknesses that were assumed because nobody measured them, since the sizes depend on them. */
+    static void printAssumed(TraceSettings settings, PrintWriter out) {
+        TraceSettings assumed = settings.assumingUsual();
+        if (settings.handleThicknessMm().isEmpty()) {
+            out.println("The handle was taken to be " + new Length(assumed.measuredHandleMm()).inMillimetres()
                     + " thick. Measure it and give it as --handle-thickness, for the size depends on it.");
+        }
+        if (settings.spineThicknessMm().isEmpty()) {
+            out.println("The spine was taken to be " + new Length(assumed.measuredSpineMm()).inMillimetres()
+                    + " thick. Measure it and give it as --spine-thickness, for the welt depends on it.");
         }
     }
 }

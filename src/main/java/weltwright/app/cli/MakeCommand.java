@@ -108,6 +108,7 @@ final class MakeCommand implements Runnable {
         }
         PrintWriter out = spec.commandLine().getOut();
         TextReport.print(job, out);
+        KnifeOptions.printAssumed(job.settings(), out);
         ThicknessPhotoOptions.print(job.settings().thickness(), out);
         TextReport.print(output.pattern(), out);
         output.cut().advice().forEach(out::println);
@@ -125,7 +126,7 @@ final class MakeCommand implements Runnable {
     private MakeOutputFiles.Drawn pattern(
             Job job, Job untraced, CutterBed bed, PrintScale scale, MakeOutputFiles files, FileVersion existing) {
         try {
-            Pattern pattern = job.pattern();
+            Pattern pattern = job.assumingUsualThicknesses().pattern();
             PageHeading heading = new PageHeading(job.customer(), job.knifeName(), job.begun(), job.notes());
             CutPlan cut = CutPlan.of(pattern, bed, heading);
             return new MakeOutputFiles.Drawn(pattern, AssemblyPlan.of(pattern), cut, heading, paper, scale);
@@ -152,7 +153,8 @@ final class MakeCommand implements Runnable {
         TraceSettings settings = JobFile.isJob(file)
                 ? phone.applyIfNamed(knifeSettings, lensStore)
                 : phone.applyTo(knifeSettings, job.photo().orElseThrow(), lensStore);
-        if (job.isCorrectedBesidesGuard() && !settings.equals(job.settings())) {
+        boolean tracedAnew = job.photo().isPresent() && !settings.equals(job.settings());
+        if (tracedAnew && job.isCorrectedBesidesGuard()) {
             throw new UserFacingException(
                     "The outline in " + file + " was corrected by hand, and other measures of the knife or sheet would"
                             + " trace it anew without the corrections.",

@@ -31,8 +31,12 @@ final class ThicknessPhotoOptions {
                     "The outline was corrected by hand, and a second photo would trace it anew without the corrections.",
                     "Open the job in the window, and give it the second photo there.");
         }
-        ThicknessProfile profile =
-                ThicknessTracer.trace(Photo.read(photo), traced.settings().elsewhere(), traced.knife(), foot, progress);
+        ThicknessProfile profile = ThicknessTracer.trace(
+                Photo.read(photo),
+                traced.settings().elsewhere(),
+                traced.assumingUsualThicknesses().knife(),
+                foot,
+                progress);
         return traced.withSettings(traced.settings().withThickness(profile))
                 .traced(progress)
                 .withGuardOf(traced);

@@ -61,12 +61,12 @@ final class TraceCommand implements Runnable {
                 lensStore);
         Trace trace;
         try (terminal) {
-            trace = knife.applyTo(Tracer.trace(photo, settings, terminal));
+            trace = knife.applyTo(Tracer.trace(photo, settings.assumingUsual(), terminal));
         }
         outputFile.write(out -> OutlineJson.write(trace, out));
         PrintWriter out = spec.commandLine().getOut();
         TextReport.print(trace, out);
-        knife.printThicknessReminder(settings, out);
+        KnifeOptions.printAssumed(settings, out);
         out.println("Written: " + output);
     }
 }

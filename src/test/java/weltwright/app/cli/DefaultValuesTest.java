@@ -14,7 +14,7 @@ import weltwright.job.PhoneLensStore;
 import weltwright.output.cutter.CutterBed;
 
 class DefaultValuesTest {
-    private static final Job JOB = Job.begin(LocalDate.EPOCH);
+    private static final Job JOB = Job.begin(LocalDate.EPOCH).assumingUsualThicknesses();
 
     /** Options with their default values give the same job as no options. */
     @Test

@@ -54,10 +54,25 @@ class MakeCommandTest {
     /** A job whose outline was drawn by hand: no photo, nothing to trace. */
     @BeforeEach
     void saveAJob() {
-        Job job = Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(TestJobs.silhouette());
+        Job job = Job.begin(LocalDate.of(2024, 5, 6)).assumingUsualThicknesses().withSilhouette(TestJobs.silhouette());
         jobFile = folder.resolve("anouk.wwj");
         out = folder.resolve("made/here");
         JobFile.write(job, jobFile);
+    }
+
+    @Test
+    void saysWhichThicknessesItAssumedAndDoesNotKeepThemAsMeasured() {
+        JobFile.write(Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(TestJobs.silhouette()), jobFile);
+        assertThat(CommandLineRun.of("make", jobFile, "-o", out).succeeds().out())
+                .contains(
+                        "The handle was taken to be 19 mm thick. Measure it",
+                        "The spine was taken to be 3.5 mm thick. Measure it");
+        assertThat(JobFile.read(out.resolve("anouk.wwj")).settings().isMeasured())
+                .isFalse();
+        Object[] measured = {"make", jobFile, "--handle-thickness=20mm", "--spine-thickness=4mm", "--force", "-o", out};
+        assertThat(CommandLineRun.of(measured).succeeds().out()).doesNotContain("was taken to be");
+        assertThat(JobFile.read(out.resolve("anouk.wwj")).settings().measuredHandleMm())
+                .isEqualTo(20);
     }
 
     @Test
@@ -339,6 +354,8 @@ class MakeCommandTest {
 
     @Test
     void refusesOptionsThatWouldTraceACorrectedOutlineAgain() throws IOException {
+        JobFile.write(
+                JobFile.read(jobFile).withPhoto(Photo.read(SAMPLE)).withSilhouette(TestJobs.silhouette()), jobFile);
         byte[] before = Files.readAllBytes(jobFile);
         CommandLineRun.of("make", jobFile, "--handle-thickness", "21mm", "-o", out)
                 .fails(CommandLineApplication.USER_ERROR, "corrected by hand");

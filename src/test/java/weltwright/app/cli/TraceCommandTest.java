@@ -86,7 +86,12 @@ class TraceCommandTest {
 
     @Test
     void remindsOfAMissingHandleThickness() {
-        assertThat(trace(SAMPLE).succeeds().out()).contains("taken to be 19 mm thick", "--handle-thickness");
+        assertThat(trace(SAMPLE).succeeds().out())
+                .contains(
+                        "taken to be 19 mm thick",
+                        "--handle-thickness",
+                        "taken to be 3.5 mm thick",
+                        "--spine-thickness");
         assertThat(trace(SAMPLE, KNIFE).succeeds().out()).doesNotContain("taken to be");
     }
 

@@ -49,8 +49,19 @@ public final class CollapsibleSection extends JPanel {
         header.getAccessibleContext().setAccessibleDescription(text);
     }
 
+    FormPanel content() {
+        return content;
+    }
+
+    /** Expands the section where one of its fields is refused. */
+    void expandWhereRefused() {
+        if (content.refusedField().isPresent()) {
+            update();
+        }
+    }
+
     private void update() {
-        boolean open = header.isSelected() || content.hasInvalidField();
+        boolean open = header.isSelected() || content.refusedField().isPresent();
         header.setSelected(open);
         content.setVisible(open);
         summary.setVisible(!open);

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.function.ToDoubleBiFunction;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,12 +19,13 @@ import weltwright.error.UserFacingException;
 import weltwright.job.JobFields;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.units.DigitNormalizer;
-import weltwright.units.Length;
 import weltwright.units.LengthField;
+import weltwright.units.LengthUnit;
+import weltwright.units.MeasureUnit;
 import weltwright.units.NumberField;
 import weltwright.units.TextField;
 
-/** Creates the validated fields of the forms: lengths in mm, numbers, texts and dates. */
+/** Creates the validated fields of the forms: lengths, numbers, texts and dates. */
 public final class FieldFactory {
     private static final DateTimeFormatter DISPLAY_FORMAT = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private static final List<DateTimeFormatter> INPUT_FORMATS = Stream.of(
@@ -38,14 +40,14 @@ public final class FieldFactory {
 
     /** Creates a field for a length in mm that commits while typing. */
     public static ValidatedField<Double> length(LengthField field, double mm) {
-        return new ValidatedField<>(field.name(), mm, field::readMm, v -> new Length(v).inMillimetres(), true);
+        return new ValidatedField<>(field.name(), mm, lengthFormat(field::readMm), true);
     }
 
     /**
      * Creates a field for a length in mm that does not commit while typing, for values that start long computations.
      */
     public static ValidatedField<Double> lengthOnCommit(LengthField field, double mm) {
-        return new ValidatedField<>(field.name(), mm, field::readMm, v -> new Length(v).inMillimetres(), false);
+        return new ValidatedField<>(field.name(), mm, lengthFormat(field::readMm), false);
     }
 
     /**
@@ -54,23 +56,33 @@ public final class FieldFactory {
      * @param check returns the length, or throws {@link UserFacingException} where it is not valid
      */
     public static ValidatedField<OptionalDouble> optionalLength(LengthField field, DoubleUnaryOperator check) {
+        TextFormat<Double> length = lengthFormat(field::readMm);
         return new ValidatedField<>(
                 field.name(),
                 OptionalDouble.empty(),
-                text -> text.isBlank()
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(check.applyAsDouble(field.readMm(text))),
-                v -> v.isPresent() ? new Length(v.getAsDouble()).inMillimetres() : "",
+                new TextFormat<>() {
+                    @Override
+                    public OptionalDouble read(String text, MeasureUnit unit) {
+                        return text.isBlank()
+                                ? OptionalDouble.empty()
+                                : OptionalDouble.of(check.applyAsDouble(length.read(text, unit)));
+                    }
+
+                    @Override
+                    public String write(OptionalDouble mm, MeasureUnit unit) {
+                        return mm.isPresent() ? length.write(mm.getAsDouble(), unit) : "";
+                    }
+                },
                 false);
     }
 
     public static ValidatedField<String> text(TextField field, String value) {
         return new ValidatedField<>(
-                field.name(), value, text -> field.read(text).strip(), Function.identity(), true);
+                field.name(), value, TextFormat.of(text -> field.read(text).strip(), Function.identity()), true);
     }
 
     public static ValidatedField<Double> number(NumberField field, double value) {
-        return new ValidatedField<>(field.name(), value, field::read, FieldFactory::formatNumber, true);
+        return new ValidatedField<>(field.name(), value, TextFormat.of(field::read, FieldFactory::formatNumber), true);
     }
 
     /**
@@ -82,27 +94,38 @@ public final class FieldFactory {
         return new ValidatedField<>(
                 field.name(),
                 value,
-                text -> field.read(text.strip().endsWith(unit) ? text.strip().replace(unit, "") : text),
-                v -> formatNumber(v) + unit,
+                TextFormat.of(
+                        text -> field.read(
+                                text.strip().endsWith(unit) ? text.strip().replace(unit, "") : text),
+                        v -> formatNumber(v) + unit),
                 true);
     }
 
     /** Creates a field for a stitch length in mm, typed as a length or as stitches per inch. */
     public static ValidatedField<Double> stitchPitch(double mm) {
-        return new ValidatedField<>(
-                SpecFields.PITCH.name(), mm, JobFields::readPitchMm, v -> new Length(v).inMillimetres(), true);
+        return new ValidatedField<>(SpecFields.PITCH.name(), mm, lengthFormat(JobFields::readPitchMm), true);
     }
 
     /** Creates a field for a list of lengths in mm, which may be empty; it does not commit while typing. */
     public static ValidatedField<List<Double>> lengthList(String name, LengthField each) {
+        TextFormat<Double> length = lengthFormat(each::readMm);
         return new ValidatedField<>(
                 name,
                 List.of(),
-                text -> Stream.of(SEPARATOR.split(text))
-                        .filter(part -> !part.isBlank())
-                        .map(each::readMm)
-                        .toList(),
-                v -> v.stream().map(mm -> new Length(mm).inMillimetres()).collect(Collectors.joining(", ")),
+                new TextFormat<>() {
+                    @Override
+                    public List<Double> read(String text, MeasureUnit unit) {
+                        return Stream.of(SEPARATOR.split(text))
+                                .filter(part -> !part.isBlank())
+                                .map(part -> length.read(part, unit))
+                                .toList();
+                    }
+
+                    @Override
+                    public String write(List<Double> all, MeasureUnit unit) {
+                        return all.stream().map(mm -> length.write(mm, unit)).collect(Collectors.joining(", "));
+                    }
+                },
                 false);
     }
 
@@ -111,8 +134,9 @@ public final class FieldFactory {
         return new ValidatedField<>(
                 field.name(),
                 value,
-                text -> text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(field.read(text)),
-                v -> v.isPresent() ? formatNumber(v.getAsDouble()) : "",
+                TextFormat.of(
+                        text -> text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(field.read(text)),
+                        v -> v.isPresent() ? formatNumber(v.getAsDouble()) : ""),
                 false);
     }
 
@@ -121,11 +145,27 @@ public final class FieldFactory {
         return new ValidatedField<>(
                 name,
                 value,
-                text -> text.isBlank()
-                        ? Optional.empty()
-                        : Optional.of(parseDate(name, DigitNormalizer.ascii(text.strip()))),
-                v -> v.map(FieldFactory::formatDate).orElse(""),
+                TextFormat.of(
+                        text -> text.isBlank()
+                                ? Optional.empty()
+                                : Optional.of(parseDate(name, DigitNormalizer.ascii(text.strip()))),
+                        v -> v.map(FieldFactory::formatDate).orElse("")),
                 false);
+    }
+
+    /** @param reader reads a length in mm from a text, with the unit of a number without one */
+    private static TextFormat<Double> lengthFormat(ToDoubleBiFunction<String, LengthUnit> reader) {
+        return new TextFormat<>() {
+            @Override
+            public Double read(String text, MeasureUnit unit) {
+                return reader.applyAsDouble(text, unit.ofBareNumbers());
+            }
+
+            @Override
+            public String write(Double mm, MeasureUnit unit) {
+                return unit.formatExactly(mm);
+            }
+        };
     }
 
     public static String formatDate(LocalDate day) {

@@ -5,7 +5,6 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
-import org.jspecify.annotations.Nullable;
 import weltwright.app.gui.model.JobModel;
 import weltwright.job.Job;
 
@@ -42,17 +41,22 @@ public final class FormBinding<S> {
 
     /** Binds a field; all edits between gaining and losing the focus are one undo step. */
     public <T> void bind(ValidatedField<T> field, Function<S, T> getter, BiFunction<S, T, S> setter) {
-        field.onCommit(() -> change(field.editSession(), s -> setter.apply(s, field.value())));
-        model.subscribe(() -> field.setValue(getter.apply(current())));
+        field.onCommit(() -> model.change(
+                field.editSession(),
+                job -> this.setter
+                        .apply(job, setter.apply(this.getter.apply(job), field.value()))
+                        .withTyped(field.name(), field.typedText())));
+        model.subscribe(
+                () -> field.setValue(getter.apply(current()), model.job().typedText(field.name())));
     }
 
     public <T> void bind(JComboBox<ComboBoxItem<T>> box, Function<S, T> getter, BiFunction<S, T, S> setter) {
-        box.addActionListener(e -> change(null, s -> setter.apply(s, ComboBoxItem.selected(box))));
+        box.addActionListener(e -> change(s -> setter.apply(s, ComboBoxItem.selected(box))));
         bindView(() -> ComboBoxItem.select(box, getter.apply(current())));
     }
 
     public void bind(JCheckBox box, Function<S, Boolean> getter, BiFunction<S, Boolean, S> setter) {
-        box.addActionListener(e -> change(null, s -> setter.apply(s, box.isSelected())));
+        box.addActionListener(e -> change(s -> setter.apply(s, box.isSelected())));
         bindView(() -> box.setSelected(getter.apply(current())));
     }
 
@@ -69,9 +73,9 @@ public final class FormBinding<S> {
         });
     }
 
-    private void change(@Nullable Object editSession, UnaryOperator<S> edit) {
+    private void change(UnaryOperator<S> edit) {
         if (!updating) {
-            model.change(editSession, job -> setter.apply(job, edit.apply(getter.apply(job))));
+            model.change(job -> setter.apply(job, edit.apply(getter.apply(job))));
         }
     }
 }

@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -15,6 +17,7 @@ import javax.swing.SwingConstants;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
+import weltwright.units.MeasureUnit;
 
 /** A form of labelled rows in two columns, as wide as the viewport that it scrolls in. */
 public class FormPanel extends JPanel implements Scrollable {
@@ -23,6 +26,9 @@ public class FormPanel extends JPanel implements Scrollable {
 
     private final transient Map<JComponent, JLabel> labels = new HashMap<>();
     private final transient List<ValidatedField<?>> fields = new ArrayList<>();
+    private final transient List<CollapsibleSection> sections = new ArrayList<>();
+    private transient Runnable refusalListener = () -> {};
+    private MeasureUnit unit = MeasureUnit.MILLIMETRE;
 
     public FormPanel() {
         this("14 16 16 16");
@@ -50,6 +56,7 @@ public class FormPanel extends JPanel implements Scrollable {
     public final void addRow(String label, char mnemonic, ValidatedField<?> field, String toolTip) {
         JLabel wrapped = createLabel(label, mnemonic, field.textField(), toolTip);
         fields.add(field);
+        field.onRefusal(() -> refusalListener.run());
         add(wrapped);
         add(field.textField(), "wmin 90");
         add(field.errorText(), "span, growx, wmin 0");
@@ -68,7 +75,7 @@ public class FormPanel extends JPanel implements Scrollable {
 
     /** Shows or hides the row of a field; an invalid text in a field that is hidden is reverted. */
     public final void setRowVisible(ValidatedField<?> field, boolean visible) {
-        if (!visible && field.isInvalid()) {
+        if (!visible && field.isRefused()) {
             field.revert();
         }
         setRowVisible(field.textField(), visible);
@@ -80,14 +87,48 @@ public class FormPanel extends JPanel implements Scrollable {
         component.setVisible(visible);
     }
 
-    /** Returns whether the text of any field is invalid. */
-    final boolean hasInvalidField() {
-        return fields.stream().anyMatch(ValidatedField::isInvalid);
+    /** Returns the first field whose text is refused, here or in a section; empty where there is none. */
+    public final Optional<ValidatedField<?>> refusedField() {
+        return Stream.concat(
+                        fields.stream().filter(ValidatedField::isRefused),
+                        sections.stream().flatMap(section -> section.content().refusedField().stream()))
+                .findFirst();
+    }
+
+    /** Sets the listener that is called whenever a text was refused, here or in a section, and when that is over. */
+    public final void onRefusal(Runnable listener) {
+        refusalListener = listener;
+        sections.forEach(section -> section.content().onRefusal(listener));
+    }
+
+    /** Shows a refused field, in a section too, and moves the focus to it. */
+    public final void showRefusedField() {
+        sections.forEach(CollapsibleSection::expandWhereRefused);
+        refusedField().ifPresent(field -> field.textField().requestFocusInWindow());
+    }
+
+    /** Discards what was typed and not committed, such as when another job is opened. */
+    public final void discardUncommitted() {
+        fields.forEach(ValidatedField::discardUncommitted);
+        sections.forEach(section -> section.content().discardUncommitted());
+    }
+
+    /** Sets the unit in which lengths are shown and bare numbers are read, here and in the sections. */
+    public void setUnit(MeasureUnit newUnit) {
+        unit = newUnit;
+        fields.forEach(field -> field.setUnit(newUnit));
+        sections.forEach(section -> section.content().setUnit(newUnit));
+    }
+
+    /** Returns the unit in which lengths are shown. */
+    protected final MeasureUnit unit() {
+        return unit;
     }
 
     /** Adds a collapsible section. */
     public final CollapsibleSection addSection(String title, char mnemonic, FormPanel content) {
         CollapsibleSection section = new CollapsibleSection(title, mnemonic, content);
+        sections.add(section);
         add(section, "span, growx, wmin 0, gaptop 2");
         return section;
     }

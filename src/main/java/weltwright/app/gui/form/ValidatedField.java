@@ -3,7 +3,7 @@ package weltwright.app.gui.form;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
-import java.util.function.Function;
+import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -12,11 +12,13 @@ import javax.swing.KeyStroke;
 import javax.swing.Timer;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.error.UserFacingException;
+import weltwright.units.MeasureUnit;
 
 /**
  * A text field with a typed value. The text is committed at Enter, at the loss of the focus and, if so chosen, shortly
- * after typing stops. An invalid text leaves the value as it was, shows an error text, and is reverted by Escape. Where
- * the text differs from the formatted value, such as "1/8 in" for 3.18 mm, the field shows the value at its end.
+ * after typing stops. A text that cannot be read leaves the value as it was, is refused with an error text at Enter or
+ * at the loss of the focus, and is reverted by Escape. Where the text differs from the formatted value, such as "1/8
+ * in" for 3.18 mm, the field shows the value at its end.
  *
  * @param <T> value, compared by {@code equals}
  */
@@ -29,37 +31,42 @@ public final class ValidatedField<T> {
     private final JTextField textField = new JTextField(10);
     private final JLabel interpretation = new JLabel();
     private final WrappedText errorText = new WrappedText();
-    private final Function<String, T> parser;
-    private final Function<T, String> formatter;
-    private final Timer typingTimer = new Timer(TYPING_PAUSE_MS, e -> commit());
+    private final TextFormat<T> format;
+    private final Timer typingTimer = new Timer(TYPING_PAUSE_MS, e -> commit(false));
+    private final TypingUndo typingUndo = new TypingUndo(textField);
     private Runnable commitListener = () -> {};
+    private Runnable refusalListener = () -> {};
+    private MeasureUnit unit = MeasureUnit.MILLIMETRE;
     private T value;
+    private Optional<T> example = Optional.empty();
+
+    /** The text that the program put into the field; empty once the user has typed another that was read. */
+    private Optional<String> written;
+
+    /** The text for the present value. */
+    private String committed;
+
     private Object editSession = new Object();
     private boolean updating;
 
     /**
      * @param name of the component, also for screen readers
-     * @param parser reads a value from the text or throws {@link UserFacingException}
-     * @param formatter writes a value as a text that the parser reads
      * @param commitWhileTyping whether to commit after a pause in typing
      */
-    ValidatedField(
-            String name,
-            T value,
-            Function<String, T> parser,
-            Function<T, String> formatter,
-            boolean commitWhileTyping) {
-        this.parser = parser;
-        this.formatter = formatter;
+    ValidatedField(String name, T value, TextFormat<T> format, boolean commitWhileTyping) {
+        this.format = format;
         this.value = value;
         textField.setName(name);
         textField.getAccessibleContext().setAccessibleName(name);
-        textField.setText(formatter.apply(value));
+        textField.setText(format.write(value, unit));
+        typingUndo.forget();
+        committed = textField.getText();
+        written = Optional.of(committed);
         interpretation.setEnabled(false);
         textField.putClientProperty("JTextField.trailingComponent", interpretation);
         errorText.setVisible(false);
         typingTimer.setRepeats(false);
-        textField.addActionListener(e -> commit());
+        textField.addActionListener(e -> commit(true));
         textField.addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent e) {
@@ -71,7 +78,7 @@ public final class ValidatedField<T> {
 
             @Override
             public void focusLost(FocusEvent e) {
-                commit();
+                commit(true);
             }
         });
         textField.getDocument().addDocumentListener((TextChangeListener) () -> {
@@ -97,9 +104,26 @@ public final class ValidatedField<T> {
         return errorText;
     }
 
+    /** Sets an example that is shown in grey while the field is empty. */
+    public ValidatedField<T> withExample(T example) {
+        this.example = Optional.of(example);
+        showExample();
+        return this;
+    }
+
+    /** Returns the name of the component. */
+    public String name() {
+        return textField.getName();
+    }
+
     /** Returns the last valid value. */
     public T value() {
         return value;
+    }
+
+    /** Returns the text that the user typed for the value; empty where the program wrote it. */
+    public Optional<String> typedText() {
+        return written.isPresent() ? Optional.empty() : Optional.of(textField.getText());
     }
 
     /** Returns an object that identifies the edits between gaining and losing the focus. */
@@ -112,54 +136,124 @@ public final class ValidatedField<T> {
         commitListener = listener;
     }
 
+    /** Sets the listener that is called whenever a text was refused, and when that is over. */
+    void onRefusal(Runnable listener) {
+        refusalListener = listener;
+    }
+
+    /** Sets the unit in which a length is shown and a bare number is read. A typed text stays while it fits. */
+    void setUnit(MeasureUnit newUnit) {
+        Optional<String> typed = typedText();
+        unit = newUnit;
+        showExample();
+        if (!isRefused()) {
+            show(typed);
+        }
+    }
+
     /** Sets the value; the text stays as it was typed where it already stands for this value. */
     public void setValue(T newValue) {
-        setValue(newValue, false);
+        if (!newValue.equals(value)) {
+            value = newValue;
+            show(Optional.empty());
+        }
+    }
+
+    /**
+     * Sets the value and the text that was typed for it; a text that does not stand for the value, as in another unit,
+     * is not shown.
+     */
+    public void setValue(T newValue, Optional<String> typed) {
+        if (!newValue.equals(value) || (!isRefused() && !typed.equals(typedText()) && !textField.isFocusOwner())) {
+            value = newValue;
+            show(typed);
+        }
     }
 
     /** Replaces the text by the last valid value. */
     void revert() {
-        setValue(value, true);
+        show(Optional.empty());
     }
 
-    boolean isInvalid() {
+    /** Discards a text that is refused or was not committed. */
+    void discardUncommitted() {
+        if (isRefused() || !textField.getText().equals(committed)) {
+            revert();
+        }
+        typingUndo.forget();
+    }
+
+    /** Returns whether the text is refused. */
+    boolean isRefused() {
         return !errorText.getText().isEmpty();
     }
 
-    private void setValue(T newValue, boolean rewrite) {
-        boolean unchanged = newValue.equals(value);
-        value = newValue;
-        if (unchanged && !rewrite) {
-            return;
-        }
-        updating = true;
-        textField.setText(formatter.apply(newValue));
-        updating = false;
-        clearError();
+    private void showExample() {
+        textField.putClientProperty(
+                "JTextField.placeholderText",
+                example.map(shown -> "such as " + format.write(shown, unit)).orElse(null));
     }
 
-    private void commit() {
+    private void show(Optional<String> typed) {
+        Optional<String> fitting = typed.filter(this::standsForValue);
+        String text = fitting.orElseGet(() -> format.write(value, unit));
+        committed = text;
+        written = fitting.isPresent() ? Optional.empty() : Optional.of(text);
+        if (!text.equals(textField.getText())) {
+            updating = true;
+            typingUndo.unrecorded(() -> textField.setText(text));
+            updating = false;
+        }
         typingTimer.stop();
+        setError("");
+    }
+
+    private boolean standsForValue(String text) {
         try {
-            T typed = parser.apply(textField.getText());
+            return format.read(text, unit).equals(value);
+        } catch (UserFacingException e) {
+            return false;
+        }
+    }
+
+    /** @param finished whether the user has finished typing, so that a text which cannot be read is an error */
+    private void commit(boolean finished) {
+        typingTimer.stop();
+        String text = textField.getText();
+        try {
+            boolean untouched = written.equals(Optional.of(text));
+            T typed = untouched ? value : format.read(text, unit);
             boolean changed = !typed.equals(value);
             value = typed;
-            clearError();
+            if (!untouched) {
+                written = Optional.of(text).filter(format.write(typed, unit)::equals);
+            }
+            committed = text;
+            setError("");
+            if (finished) {
+                typingUndo.forget();
+            }
             if (changed) {
                 commitListener.run();
             }
         } catch (UserFacingException e) {
-            textField.putClientProperty(OUTLINE_PROPERTY, "error");
-            textField.getAccessibleContext().setAccessibleDescription(e.getMessage());
-            errorText.showText(e.getMessage());
+            if (finished || isRefused()) {
+                setError(e.getMessage());
+            }
         }
     }
 
-    private void clearError() {
-        textField.putClientProperty(OUTLINE_PROPERTY, null);
-        textField.getAccessibleContext().setAccessibleDescription(textField.getToolTipText());
-        errorText.showText("");
-        String formatted = formatter.apply(value);
-        interpretation.setText(formatted.equals(textField.getText()) ? "" : " = " + formatted + " ");
+    private void setError(String message) {
+        boolean error = !message.isEmpty();
+        boolean news = !message.equals(errorText.getText());
+        textField.putClientProperty(OUTLINE_PROPERTY, error ? "error" : null);
+        textField.getAccessibleContext().setAccessibleDescription(error ? message : textField.getToolTipText());
+        errorText.showText(message);
+        String formatted = format.write(value, unit);
+        boolean asShown = error || formatted.isEmpty() || formatted.equals(textField.getText());
+        interpretation.setText(asShown ? "" : " = " + formatted + " ");
+        if (news) {
+            refusalListener.run();
+        }
     }
 }

@@ -17,7 +17,6 @@ import weltwright.job.Job;
 import weltwright.job.JobFields;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.Silhouette;
-import weltwright.units.Length;
 
 /**
  * The rows for caliper measures, to which the outline is then fitted, and a list of those in the job with buttons to
@@ -30,7 +29,8 @@ final class CaliperFields {
     private final ValidatedField<OptionalDouble> width;
     private final JPanel measuresPanel =
             new JPanel(new WrappedTextLayout("insets 0, fillx, wrap 2, gapy 2", "[grow,fill]8[]"));
-    private List<CaliperMeasure> displayed = List.of();
+    private Object displayed = List.of();
+    private Object shownJob = List.of();
 
     CaliperFields(JobModel model) {
         this.model = model;
@@ -52,7 +52,7 @@ final class CaliperFields {
                 "The outline is then drawn out to it; empty leaves it as traced");
         form.addRow(
                 "At, from the tip",
-                'F',
+                'M',
                 widthStation,
                 "Where the width was measured; clicking with the Width tool fills it in");
         form.addRow("Width there", 'W', width, "The outline is then bent to it, at this place and a little round it");
@@ -110,6 +110,11 @@ final class CaliperFields {
 
     private void update() {
         Job job = model.job();
+        Object opened = model.openedPhoto();
+        if (!opened.equals(shownJob)) {
+            shownJob = opened;
+            widthStation.setValue(OptionalDouble.empty());
+        }
         boolean hasOutline = job.silhouette().isPresent();
         for (ValidatedField<?> field : List.of(bladeLength, widthStation, width)) {
             field.textField().setEnabled(hasOutline);
@@ -119,15 +124,16 @@ final class CaliperFields {
                 .map(c -> OptionalDouble.of(c.mm()))
                 .findFirst()
                 .orElse(OptionalDouble.empty()));
-        if (displayed.equals(job.calipers())) {
+        Object shown = List.of(job.calipers(), model.unit());
+        if (displayed.equals(shown)) {
             return;
         }
-        displayed = job.calipers();
+        displayed = shown;
         measuresPanel.removeAll();
-        for (CaliperMeasure caliper : displayed) {
+        for (CaliperMeasure caliper : job.calipers()) {
             JButton remove = new JButton("Remove");
             remove.setName("remove " + describe(caliper));
-            remove.setToolTipText("Lets the outline go back to " + new Length(caliper.outlineMm()).inMillimetres());
+            remove.setToolTipText("Lets the outline go back to " + model.unit().format(caliper.outlineMm()));
             remove.addActionListener(e -> remove(caliper));
             WrappedText text = new WrappedText(ThemeColors::text);
             text.showText(describe(caliper));
@@ -138,11 +144,11 @@ final class CaliperFields {
         measuresPanel.repaint();
     }
 
-    private static String describe(CaliperMeasure caliper) {
+    private String describe(CaliperMeasure caliper) {
         String what = caliper.fromTipMm().isPresent()
-                ? new Length(caliper.fromTipMm().getAsDouble()).inMillimetres() + " from the tip: "
+                ? model.unit().format(caliper.fromTipMm().getAsDouble()) + " from the tip: "
                 : "Blade: ";
-        return what + new Length(caliper.mm()).inMillimetres() + ", was "
-                + new Length(caliper.outlineMm()).inMillimetres();
+        return what + model.unit().format(caliper.mm()) + ", was "
+                + model.unit().format(caliper.outlineMm());
     }
 }

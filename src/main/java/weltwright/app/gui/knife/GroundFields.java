@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import org.jspecify.annotations.Nullable;
 import weltwright.app.gui.form.ComboBoxItem;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
@@ -48,6 +47,8 @@ final class GroundFields {
     private final ValidatedField<Double> height = sideField("height of the rectangle", A4_SHORT_MM);
     private final JButton cornersButton = new JButton("Set its corners on the photo");
     private final FormPanel form;
+    private final Runnable showCorners;
+    private Object shownJob = List.of();
     private boolean pitchMissing;
     private boolean updating;
 
@@ -58,6 +59,7 @@ final class GroundFields {
     GroundFields(JobModel model, FormPanel form, Runnable showCorners) {
         this.model = model;
         this.form = form;
+        this.showCorners = showCorners;
         comboBox.setName("ground");
         comboBox.addItem(new ComboBoxItem<>(ANY.words(), "Found in the photo"));
         comboBox.addItem(new ComboBoxItem<>(SHEET.words(), "The printed sheet"));
@@ -71,11 +73,14 @@ final class GroundFields {
             }
         });
         cornersButton.setName("set corners");
-        pitch.onCommit(() -> pitch.value()
-                .ifPresentOrElse(
-                        mm -> setGround(pitch.editSession(), new GroundChoice.Ruled(mm)), () -> setGround(null, ANY)));
-        width.onCommit(this::resize);
-        height.onCommit(this::resize);
+        pitch.onCommit(() -> {
+            GroundChoice typed = pitch.value().isPresent()
+                    ? new GroundChoice.Ruled(pitch.value().getAsDouble())
+                    : ANY;
+            setGround(pitch, typed);
+        });
+        width.onCommit(() -> resize(width));
+        height.onCommit(() -> resize(height));
         form.addRow("It lay on", 'N', comboBox, "What the knife lay on in the photo; the printed sheet measures best");
         form.addRow("Lines apart", 'I', pitch, "From each line of the ground to the next, bold or not: 10 mm, 1/2 in");
         form.addRow("Width, 1 to 2", (char) 0, width, "Of the rectangle, from its corner 1 to its corner 2");
@@ -99,7 +104,19 @@ final class GroundFields {
         return ground().equals(SHEET) || (ground().equals(ANY) && !pitchMissing);
     }
 
+    void focus() {
+        comboBox.requestFocusInWindow();
+    }
+
+    void chooseRectangle() {
+        ComboBoxItem.select(comboBox, RECTANGLE);
+        showCorners.run();
+    }
+
     void update(Job job) {
+        Object opened = model.openedPhoto();
+        pitchMissing &= opened.equals(shownJob);
+        shownJob = opened;
         GroundChoice ground = job.settings().ground();
         Optional<GroundChoice.Rectangle> rectangle = ground.asRectangle();
         pitchMissing &= ground.equals(ANY);
@@ -107,10 +124,10 @@ final class GroundFields {
         updating = true;
         ComboBoxItem.select(comboBox, ruled ? RULED : rectangle.isPresent() ? RECTANGLE : ground.words());
         updating = false;
-        pitch.setValue(ground.linePitchMm());
+        pitch.setValue(ground.linePitchMm(), job.typedText(pitch.name()));
         rectangle.ifPresent(r -> {
-            width.setValue(r.widthMm());
-            height.setValue(r.heightMm());
+            width.setValue(r.widthMm(), job.typedText(width.name()));
+            height.setValue(r.heightMm(), job.typedText(height.name()));
         });
         form.setRowVisible(pitch, ruled);
         form.setRowVisible(width, rectangle.isPresent());
@@ -125,22 +142,28 @@ final class GroundFields {
     private void select(String item) {
         pitchMissing = item.equals(RULED);
         if (item.equals(RULED)) {
-            setGround(null, ANY);
+            setGround(ANY);
             update(model.job());
             pitch.textField().requestFocusInWindow();
         } else {
-            setGround(null, item.equals(RECTANGLE) ? defaultRectangle() : GroundChoice.parse(item));
+            setGround(item.equals(RECTANGLE) ? defaultRectangle() : GroundChoice.parse(item));
         }
     }
 
-    private void resize() {
+    private void resize(ValidatedField<Double> side) {
         ground().asRectangle()
                 .ifPresent(
-                        r -> setGround(null, new GroundChoice.Rectangle(width.value(), height.value(), r.corners())));
+                        r -> setGround(side, new GroundChoice.Rectangle(width.value(), height.value(), r.corners())));
     }
 
-    private void setGround(@Nullable Object editSession, GroundChoice ground) {
-        model.change(editSession, job -> job.withSettings(job.settings().withGround(ground)));
+    private void setGround(GroundChoice ground) {
+        model.change(job -> job.withSettings(job.settings().withGround(ground)));
+    }
+
+    private void setGround(ValidatedField<?> field, GroundChoice ground) {
+        model.change(
+                field.editSession(),
+                job -> job.withSettings(job.settings().withGround(ground)).withTyped(field.name(), field.typedText()));
     }
 
     /** Returns an A4 rectangle in the middle of the photo, landscape where the photo is. */

@@ -13,7 +13,6 @@ import weltwright.job.JobFields;
 import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Grind;
 import weltwright.knife.HandleSection;
-import weltwright.units.Length;
 
 /** The form for the knife's cross-sections: grind, edge and handle. */
 final class KnifeCrossSectionForm extends FormPanel {
@@ -59,6 +58,6 @@ final class KnifeCrossSectionForm extends FormPanel {
 
     String summary(CrossSectionShape shape) {
         return ComboBoxItem.lowerCaseLabelOf(grind, shape.grind().kind()) + ", "
-                + new Length(shape.edgeThicknessMm()).inMillimetres() + " behind the edge";
+                + unit().format(shape.edgeThicknessMm()) + " behind the edge";
     }
 }

@@ -1,6 +1,5 @@
 package weltwright.app.gui.knife;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -24,7 +23,8 @@ import weltwright.knife.Silhouette;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.trace.Trace;
 import weltwright.trace.capture.TraceSettings;
-import weltwright.units.Length;
+import weltwright.trace.ground.GroundChoice;
+import weltwright.units.MeasureUnit;
 import weltwright.units.PrintScale;
 import weltwright.wording.TraceWording;
 
@@ -33,9 +33,16 @@ public final class KnifeForm extends FormPanel {
     /** Length along the knife of a guard that is marked where none was found; chosen by eye. */
     private static final double DEFAULT_GUARD_MM = 6;
 
+    private static final TraceSettings EXAMPLE =
+            TraceSettings.unmeasured(new GroundChoice.Any()).assumingUsual();
+
     private final JobModel model;
-    private final ValidatedField<Double> handle = FieldFactory.lengthOnCommit(SpecFields.HANDLE_THICKNESS, 1);
-    private final ValidatedField<Double> spine = FieldFactory.lengthOnCommit(SpecFields.SPINE_THICKNESS, 1);
+    private final ValidatedField<OptionalDouble> handle = FieldFactory.optionalLength(
+                    SpecFields.HANDLE_THICKNESS, mm -> mm)
+            .withExample(OptionalDouble.of(EXAMPLE.measuredHandleMm()));
+    private final ValidatedField<OptionalDouble> spine = FieldFactory.optionalLength(
+                    SpecFields.SPINE_THICKNESS, mm -> mm)
+            .withExample(OptionalDouble.of(EXAMPLE.measuredSpineMm()));
     private final ValidatedField<Double> drop = FieldFactory.lengthOnCommit(JobFields.TIP_DROP, 1);
     private final GroundFields groundFields;
     private final PhoneField phoneField;
@@ -61,7 +68,7 @@ public final class KnifeForm extends FormPanel {
             JobModel model, PhoneLensStore lensStore, Runnable showCorners, ThicknessPhotoAction thicknessPhoto) {
         this.model = model;
         addHeading("Measured with a caliper");
-        addRow("Handle, thickest", 'H', handle, "Greatest thickness across the flats, such as 19 mm or 3/4 in");
+        addRow("Handle, thickest", 'D', handle, "Greatest thickness across the flats, such as 19 mm or 3/4 in");
         addRow("Spine, by the handle", 'S', spine, "Thickness of the blade's back where it meets the handle");
         addText("The blade floats above the sheet by half the handle, so the pattern's size hangs on these.");
         KnifeCrossSectionForm crossSectionForm = new KnifeCrossSectionForm(model, thicknessPhoto);
@@ -76,7 +83,7 @@ public final class KnifeForm extends FormPanel {
                 'A',
                 barAcross,
                 "What it measures on the printed sheet; 100 mm if the printer is true");
-        addRow("Sheet's bar down", 'D', barDown, "What it measures on the printed sheet");
+        addRow("Sheet's bar down", 'B', barDown, "What it measures on the printed sheet");
         phoneField = new PhoneField(model, lensStore);
         phoneField.addTo(this);
         addRow("Focal length, 35 mm", 'L', focal, "Only where the photo does not tell; empty takes it from the photo");
@@ -105,7 +112,9 @@ public final class KnifeForm extends FormPanel {
         addHeading("How the photo was read");
         addFullWidth(notesText);
         for (ValidatedField<?> field : new ValidatedField<?>[] {handle, spine, drop, barAcross, barDown, focal}) {
-            field.onCommit(() -> model.change(field.editSession(), job -> job.withSettings(settings())));
+            field.onCommit(() -> model.change(
+                    field.editSession(),
+                    job -> job.withSettings(settings()).withTyped(field.name(), field.typedText())));
         }
         model.subscribe(this::update);
     }
@@ -121,9 +130,20 @@ public final class KnifeForm extends FormPanel {
         addFullWidth(button);
     }
 
-    /** Moves the focus to the first field. */
-    public void focusFirstField() {
-        handle.textField().requestFocusInWindow();
+    /** Moves the focus to the first thickness that is still to be measured; to the handle's where none is. */
+    public void focusThicknesses() {
+        boolean spineMissing = handle.value().isPresent() && spine.value().isEmpty();
+        (spineMissing ? spine : handle).textField().requestFocusInWindow();
+    }
+
+    /** Moves the focus to the choice of the ground. */
+    public void focusGround() {
+        groundFields.focus();
+    }
+
+    /** Chooses a rectangle with corners set by hand as the ground, and shows its corners. */
+    public void setCorners() {
+        groundFields.chooseRectangle();
     }
 
     /** Fills in the station of a width and moves the focus to the field for the width. */
@@ -155,15 +175,15 @@ public final class KnifeForm extends FormPanel {
     private void update() {
         Job job = model.job();
         TraceSettings settings = job.settings();
-        handle.setValue(settings.handleThicknessMm());
-        spine.setValue(settings.spineThicknessMm());
+        handle.setValue(settings.handleThicknessMm(), job.typedText(handle.name()));
+        spine.setValue(settings.spineThicknessMm(), job.typedText(spine.name()));
         groundFields.update(job);
         phoneField.update(job);
         setRowVisible(barAcross, groundFields.mayBeSheet());
         setRowVisible(barDown, groundFields.mayBeSheet());
-        drop.setValue(settings.tipDropMm());
-        barAcross.setValue(settings.sheetScale().x() * ReferenceSheet.BAR_MM);
-        barDown.setValue(settings.sheetScale().y() * ReferenceSheet.BAR_MM);
+        drop.setValue(settings.tipDropMm(), job.typedText(drop.name()));
+        barAcross.setValue(settings.sheetScale().x() * ReferenceSheet.BAR_MM, job.typedText(barAcross.name()));
+        barDown.setValue(settings.sheetScale().y() * ReferenceSheet.BAR_MM, job.typedText(barDown.name()));
         focal.setValue(settings.focal35mm());
         swapSidesButton.setEnabled(job.silhouette().isPresent());
         swapSidesButton.setSelected(job.silhouette().isPresent()
@@ -171,7 +191,12 @@ public final class KnifeForm extends FormPanel {
                 && job.silhouette().get().spineOnLeft()
                         != job.trace().get().silhouette().spineOnLeft());
         updateGuard(job.silhouette());
-        lengthsText.showText(job.silhouette().map(s -> describe(s, job)).orElse("No outline yet."));
+        lengthsText.showText(job.silhouette()
+                .map(s -> describe(s, job, model.unit()))
+                .orElse(
+                        settings.isMeasured()
+                                ? "No outline yet."
+                                : "No outline yet: it waits for the thickness of handle and spine."));
         sideText.showText(
                 job.asksForEdge()
                         ? "The outline does not tell for sure which side is the edge. Look, and press one:"
@@ -186,10 +211,9 @@ public final class KnifeForm extends FormPanel {
 
     private void updateGuard(Optional<Silhouette> silhouette) {
         Optional<Guard> guard = silhouette.flatMap(s -> s.landmarks().guard());
-        guardText.showText(guard.map(g ->
-                        "A guard of " + new Length(Math.round(g.lengthMm() * 10) / 10.0).inMillimetres()
-                                + " along the knife: the throat lies before it."
-                                + " Pull its two marks on the outline where they are wrong.")
+        guardText.showText(guard.map(g -> "A guard of " + model.unit().format(Math.round(g.lengthMm() * 10) / 10.0)
+                        + " along the knife: the throat lies before it."
+                        + " Pull its two marks on the outline where they are wrong.")
                 .orElse(""));
         guardButton.setText(guard.isPresent() ? "There is no guard" : "Mark a guard");
         guardButton.setToolTipText(
@@ -212,22 +236,16 @@ public final class KnifeForm extends FormPanel {
                 : s.withGuardFromTip(s.bladeLengthMm(), s.bladeLengthMm() + DEFAULT_GUARD_MM);
     }
 
-    private static String describe(Silhouette s, Job job) {
-        Length blade = new Length(Math.round(s.bladeLengthMm() * 10) / 10.0);
-        Length overall = new Length(Math.round(s.overallLengthMm() * 10) / 10.0);
+    private static String describe(Silhouette s, Job job, MeasureUnit unit) {
         String tolerance = job.trace()
-                .map(trace -> String.format(
-                        Locale.ROOT,
-                        ", as found give or take %s",
-                        new Length(Math.round(trace.landmarkError().bladeLength95Mm() * 10) / 10.0).inMillimetres()))
+                .map(trace -> ", as found give or take "
+                        + unit.format(tenths(trace.landmarkError().bladeLength95Mm())))
                 .orElse("");
-        return String.format(
-                Locale.ROOT,
-                "Blade %s (%s)%s; overall %s (%s).",
-                blade.inMillimetres(),
-                blade.inInches(),
-                tolerance,
-                overall.inMillimetres(),
-                overall.inInches());
+        return "Blade " + unit.format(tenths(s.bladeLengthMm())) + tolerance + "; overall "
+                + unit.format(tenths(s.overallLengthMm())) + ".";
+    }
+
+    private static double tenths(double mm) {
+        return Math.round(mm * 10) / 10.0;
     }
 }

@@ -1,6 +1,6 @@
 package weltwright.app.gui.knife;
 
-import java.util.Optional;
+import java.util.List;
 import java.util.OptionalDouble;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -16,7 +16,6 @@ import weltwright.job.Job;
 import weltwright.job.JobFields;
 import weltwright.knife.ThicknessProfile;
 import weltwright.knife.ThicknessProfile.Reading;
-import weltwright.units.Length;
 
 /** The rows for thicknesses along the knife, and a list of those in the job with buttons to remove them. */
 final class ThicknessFields {
@@ -27,7 +26,8 @@ final class ThicknessFields {
     private final JPanel readingsPanel =
             new JPanel(new WrappedTextLayout("insets 0, fillx, wrap 2, gapy 2", "[grow,fill]8[]"));
     private final JButton photoButton = new JButton("Thickness from a second photo\u2026");
-    private Optional<ThicknessProfile> displayed = Optional.empty();
+    private Object displayed = List.of();
+    private Object shownJob = List.of();
 
     ThicknessFields(JobModel model, ThicknessPhotoAction photoAction) {
         this.model = model;
@@ -83,14 +83,20 @@ final class ThicknessFields {
         Job job = model.job();
         photoButton.setEnabled(job.silhouette().isPresent());
         ThicknessProfile profile = job.settings().thickness();
-        if (displayed.equals(Optional.of(profile))) {
+        Object opened = model.openedPhoto();
+        if (!opened.equals(shownJob)) {
+            shownJob = opened;
+            station.setValue(OptionalDouble.empty());
+        }
+        Object shown = List.of(profile, model.unit());
+        if (displayed.equals(shown)) {
             return;
         }
-        displayed = Optional.of(profile);
+        displayed = shown;
         readingsPanel.removeAll();
         for (Reading reading : profile.readings()) {
-            String description = new Length(reading.fromTipMm()).inMillimetres() + " from the tip: "
-                    + new Length(reading.thicknessMm()).inMillimetres();
+            String description = model.unit().format(reading.fromTipMm()) + " from the tip: "
+                    + model.unit().format(reading.thicknessMm());
             JButton remove = new JButton("Remove");
             remove.setName("remove " + description);
             remove.addActionListener(e -> change(profile().without(reading)));

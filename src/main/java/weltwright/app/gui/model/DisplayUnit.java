@@ -2,9 +2,8 @@ package weltwright.app.gui.model;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.prefs.Preferences;
-import weltwright.units.Length;
+import weltwright.units.MeasureUnit;
 
 /** The unit in which sizes are shown, mm or inches, kept in the user's preferences. */
 public final class DisplayUnit {
@@ -22,6 +21,10 @@ public final class DisplayUnit {
         return INCHES.equals(preferences.get(KEY, ""));
     }
 
+    public MeasureUnit unit() {
+        return isInches() ? MeasureUnit.INCH : MeasureUnit.MILLIMETRE;
+    }
+
     public void setInches(boolean inches) {
         preferences.put(KEY, inches ? INCHES : "mm");
         List.copyOf(listeners).forEach(Runnable::run);
@@ -34,6 +37,6 @@ public final class DisplayUnit {
 
     /** Formats a length to a tenth of a mm or to a sixty-fourth of an inch, with its unit. */
     public String format(double mm) {
-        return isInches() ? new Length(mm).inInches() : String.format(Locale.ROOT, "%.1f mm", mm);
+        return unit().format(mm, 1);
     }
 }

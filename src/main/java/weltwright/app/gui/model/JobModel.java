@@ -9,10 +9,12 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import weltwright.io.FileVersion;
 import weltwright.job.Job;
+import weltwright.units.MeasureUnit;
 
 /**
- * The model of the window: the present job, its undo history, and the file that it was opened from or last saved to.
- * Views read the job, change it, and subscribe to its changes. Used on the event thread only.
+ * The model of the window: the present job, its undo history, the file that it was opened from or last saved to, and
+ * the unit in which its lengths are shown. Views read the job, change it, and subscribe to its changes. Used on the
+ * event thread only.
  */
 public final class JobModel {
     private final List<Runnable> listeners = new ArrayList<>();
@@ -21,6 +23,7 @@ public final class JobModel {
     private Optional<FileVersion> file;
     private @Nullable Object lastMergeKey;
     private Object openToken;
+    private MeasureUnit unit = MeasureUnit.MILLIMETRE;
 
     public JobModel(Job first) {
         open(first, Optional.empty());
@@ -44,6 +47,26 @@ public final class JobModel {
         return history.current();
     }
 
+    /** Returns an object that is equal to the next one until another job or another photo is opened. */
+    public Object openedPhoto() {
+        return List.of(openToken, job().photo());
+    }
+
+    /** Returns an object that is equal to the next one until another job is opened. */
+    public Object openedJob() {
+        return openToken;
+    }
+
+    /** Returns the unit in which lengths are shown. */
+    public MeasureUnit unit() {
+        return unit;
+    }
+
+    public void setUnit(MeasureUnit newUnit) {
+        unit = newUnit;
+        notifyListeners();
+    }
+
     /** Returns the file that the job was opened from or last saved to. */
     public Optional<Path> file() {
         return file.map(FileVersion::file);
@@ -60,7 +83,8 @@ public final class JobModel {
     }
 
     /**
-     * Changes the job; consecutive changes with equal keys, such as typing in one field, make one undo step.
+     * Changes the job; consecutive changes with equal keys, such as typing in one field, make one undo step, and none
+     * where the last of them restores the job before them.
      *
      * @param mergeKey equal only for changes that belong together; null for a step of its own
      */
@@ -70,8 +94,9 @@ public final class JobModel {
             return;
         }
         boolean sameStep = mergeKey != null && mergeKey.equals(lastMergeKey) && history.canUndo() && !history.canRedo();
-        history = sameStep ? history.withCurrent(next) : history.withNext(next);
-        lastMergeKey = mergeKey;
+        boolean restored = sameStep && next.equals(history.undone().current());
+        history = !sameStep ? history.withNext(next) : restored ? history.withoutCurrent() : history.withCurrent(next);
+        lastMergeKey = restored ? null : mergeKey;
         notifyListeners();
     }
 

@@ -128,8 +128,9 @@ public final class TaskQueue {
         public void cancel() {
             if (pending.contains(this) && !cancelled) {
                 cancelled = true;
-                removeFromPending();
+                pending.remove(this);
                 task.abandoned();
+                notifyListeners();
             }
         }
 
@@ -165,19 +166,15 @@ public final class TaskQueue {
 
         private void finish(Runnable completion) {
             if (!cancelled) {
-                removeFromPending();
+                pending.remove(this);
                 completion.run();
+                notifyListeners();
             }
         }
 
         private void fail(String message) {
             errorHandler.accept(message);
             task.abandoned();
-        }
-
-        private void removeFromPending() {
-            pending.remove(this);
-            notifyListeners();
         }
     }
 }

@@ -43,6 +43,11 @@ record UndoHistory<T>(List<T> states, int index) {
         return new UndoHistory<>(changed, index);
     }
 
+    /** Returns the history one step back, without the current state and those that were undone. */
+    UndoHistory<T> withoutCurrent() {
+        return new UndoHistory<>(states.subList(0, index), index - 1);
+    }
+
     boolean canUndo() {
         return index > 0;
     }

@@ -13,6 +13,7 @@ import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.TextChangeListener;
 import weltwright.app.gui.form.TextLimitFilter;
+import weltwright.app.gui.form.TypingUndo;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.widget.WrappedText;
@@ -28,6 +29,7 @@ public final class OrderForm extends FormPanel {
             FieldFactory.optionalDate("day to be ready", Optional.empty());
     private final JLabel begun = new JLabel();
     private final JTextArea notes = new JTextArea(9, 10);
+    private final transient TypingUndo typingUndo = new TypingUndo(notes);
     private Object editSession = new Object();
     private boolean updating;
 
@@ -64,6 +66,11 @@ public final class OrderForm extends FormPanel {
             public void focusGained(FocusEvent e) {
                 editSession = new Object();
             }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                typingUndo.forget();
+            }
         });
         model.subscribe(this::update);
     }
@@ -80,7 +87,7 @@ public final class OrderForm extends FormPanel {
         begun.setText(FieldFactory.formatDate(job.begun()));
         if (!notes.getText().equals(job.notes())) {
             updating = true;
-            notes.setText(job.notes());
+            typingUndo.unrecorded(() -> notes.setText(job.notes()));
             notes.setCaretPosition(0);
             updating = false;
         }

@@ -54,6 +54,7 @@ public final class OutlineCanvas extends DrawingCanvas {
     private Optional<MovablePoint> selection = Optional.empty();
     private OutlineTool tool = OutlineTool.MARKS;
     private String errorMessage = "";
+    private String withheld = "";
 
     OutlineCanvas(JobModel model, TaskQueue tasks) {
         this.model = model;
@@ -110,6 +111,18 @@ public final class OutlineCanvas extends DrawingCanvas {
         contentChanged();
     }
 
+    /**
+     * Shows no outline while an entry is refused on which it depends.
+     *
+     * @param reason why it was refused, for the user; empty where none is
+     */
+    public void withhold(String reason) {
+        if (!reason.equals(withheld)) {
+            withheld = reason;
+            cancel();
+        }
+    }
+
     public GroundLinesLayer groundLayer() {
         return groundLayer;
     }
@@ -150,7 +163,7 @@ public final class OutlineCanvas extends DrawingCanvas {
     protected Optional<Rectangle2D> extent() {
         return backgroundImage
                 .map(BackgroundImage::extent)
-                .or(() -> silhouette()
+                .or(() -> preview.or(() -> model.job().silhouette())
                         .map(s -> AnnotationPainter.path(s.outline().sampled(1)).getBounds2D()));
     }
 
@@ -159,6 +172,9 @@ public final class OutlineCanvas extends DrawingCanvas {
         backgroundImage.ifPresent(p -> p.paint(g, viewport));
         backgroundImage.ifPresent(p -> groundLayer.paint(g, viewport, p));
         silhouette().ifPresent(s -> paint(new OutlinePainter(g, viewport, getWidth(), getHeight()), s));
+        if (!withheld.isEmpty()) {
+            AnnotationPainter.paintLabel(g, "No outline while an entry is refused", 12, 12);
+        }
     }
 
     private void paint(OutlinePainter painter, Silhouette s) {
@@ -263,7 +279,7 @@ public final class OutlineCanvas extends DrawingCanvas {
 
     /** Returns the silhouette to draw: that of the drag, else that of the job. */
     Optional<Silhouette> silhouette() {
-        return preview.or(() -> model.job().silhouette());
+        return withheld.isEmpty() ? preview.or(() -> model.job().silhouette()) : Optional.empty();
     }
 
     private Polyline curve() {

@@ -5,6 +5,7 @@ import java.util.function.UnaryOperator;
 import weltwright.app.gui.model.BackgroundTask;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
+import weltwright.error.UserFacingException;
 import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.knife.CaliperMeasure;
@@ -24,17 +25,22 @@ public final class TraceController {
     private final JobModel model;
     private final TaskQueue tasks;
     private Optional<Job> lastTraced = Optional.empty();
-    private Optional<Request> failedRequest = Optional.empty();
+    private Optional<Failure> failure = Optional.empty();
     private Optional<Request> runningRequest = Optional.empty();
-    private Optional<TaskQueue.SubmittedTask<Trace>> runningTask = Optional.empty();
+    private Optional<TaskQueue.SubmittedTask<Result>> runningTask = Optional.empty();
+    private Object openedJob;
 
     public TraceController(JobModel model, TaskQueue tasks) {
         this.model = model;
         this.tasks = tasks;
+        openedJob = model.openedJob();
         model.subscribe(this::update);
     }
 
-    /** Starts to trace the job's photo; does nothing without a photo or while one is being traced. */
+    /**
+     * Starts to trace the job's photo; does nothing without a photo, without the thicknesses of handle and spine, or
+     * while one is being traced.
+     */
     public void trace() {
         Request.of(model.job()).ifPresent(request -> start(request, false));
     }
@@ -43,8 +49,24 @@ public final class TraceController {
         return runningRequest.isPresent();
     }
 
+    /** Returns why the present photo could not be traced with the present settings; empty where it was not tried. */
+    public String error() {
+        return failure.filter(failed -> Request.of(model.job()).equals(Optional.of(failed.request())))
+                .map(Failure::error)
+                .orElse("");
+    }
+
+    /** Forgets the corrections of the outline so far: the photo was opened anew. */
+    public void forgetCorrections() {
+        lastTraced = Optional.empty();
+    }
+
     private void update() {
         Job job = model.job();
+        if (!model.openedJob().equals(openedJob)) {
+            openedJob = model.openedJob();
+            forgetCorrections();
+        }
         Optional<Request> request = Request.of(job);
         if (runningRequest.isPresent() && !runningRequest.equals(request)) {
             runningTask.ifPresent(TaskQueue.SubmittedTask::cancel);
@@ -53,7 +75,7 @@ public final class TraceController {
             lastTraced = Optional.of(job);
         } else if (request.isPresent()
                 && runningRequest.isEmpty()
-                && !failedRequest.equals(request)
+                && !failure.map(Failure::request).equals(request)
                 && !request.get().isBeingSetByHand()
                 && lastTraced.flatMap(Job::photo).equals(job.photo())) {
             start(request.get(), true);
@@ -65,21 +87,30 @@ public final class TraceController {
             return;
         }
         runningRequest = Optional.of(request);
-        failedRequest = Optional.empty();
-        TaskQueue.SubmittedTask<Trace> started = tasks.submit(new BackgroundTask<>() {
+        failure = Optional.empty();
+        TaskQueue.SubmittedTask<Result> started = tasks.submit(new BackgroundTask<>() {
             @Override
             public String title() {
                 return "Finding the outline";
             }
 
             @Override
-            public Trace doInBackground(ProgressListener progress) {
-                return Tracer.trace(request.photo(), request.settings(), progress);
+            public Result doInBackground(ProgressListener progress) {
+                try {
+                    return new Result(Optional.of(Tracer.trace(request.photo(), request.settings(), progress)), "");
+                } catch (UserFacingException e) {
+                    return new Result(Optional.empty(), e.getMessage());
+                }
             }
 
             @Override
-            public void succeeded(Trace trace) {
+            public void succeeded(Result result) {
                 runningRequest = Optional.empty();
+                if (result.trace().isEmpty()) {
+                    failure = Optional.of(new Failure(request, result.error()));
+                    return;
+                }
+                Trace trace = result.trace().get();
                 UnaryOperator<Job> traced = job -> job.withTrace(trace).withSilhouette(withCorrections(trace));
                 if (partOfLastStep) {
                     model.amend(traced);
@@ -91,7 +122,7 @@ public final class TraceController {
             @Override
             public void abandoned() {
                 runningRequest = Optional.empty();
-                failedRequest = Optional.of(request);
+                failure = Optional.of(new Failure(request, ""));
             }
         });
         runningTask = Optional.of(started);
@@ -109,6 +140,19 @@ public final class TraceController {
                 .orElse(trace.silhouette());
     }
 
+    /**
+     * @param trace empty where the photo could not be traced
+     * @param error why, or empty
+     */
+    private record Result(Optional<Trace> trace, String error) {}
+
+    /**
+     * A trace that was not done.
+     *
+     * @param error why the photo could not be traced; empty where it was stopped
+     */
+    private record Failure(Request request, String error) {}
+
     private record Request(Photo photo, TraceSettings settings) {
         /** Corners are set one after the other; the photo is not traced again before the user asks for it. */
         boolean isBeingSetByHand() {
@@ -116,7 +160,9 @@ public final class TraceController {
         }
 
         static Optional<Request> of(Job job) {
-            return job.photo().map(photo -> new Request(photo, job.settings()));
+            return job.photo()
+                    .filter(photo -> job.settings().isMeasured())
+                    .map(photo -> new Request(photo, job.settings()));
         }
     }
 }

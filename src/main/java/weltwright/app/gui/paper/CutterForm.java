@@ -11,7 +11,7 @@ import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.output.cutter.CutterBed;
 import weltwright.output.cutter.LeatherSide;
-import weltwright.units.Length;
+import weltwright.units.MeasureUnit;
 
 /** The form for the cutting machine: its bed, and buttons for its files. */
 public final class CutterForm extends FormPanel {
@@ -39,7 +39,7 @@ public final class CutterForm extends FormPanel {
         width.onCommit(this::commit);
         height.onCommit(this::commit);
         addRow("Width of its bed", 'W', width, "From left to right");
-        addRow("Height of its bed", 'H', height, "From front to back");
+        addRow("Height of its bed", 'T', height, "From front to back");
         addRow(
                 "Leather lies up",
                 'L',
@@ -54,10 +54,16 @@ public final class CutterForm extends FormPanel {
                         + " switched off. Cut the 50 mm square first, and measure it.");
     }
 
+    @Override
+    public void setUnit(MeasureUnit newUnit) {
+        super.setUnit(newUnit);
+        listener.run(); // the summary has lengths
+    }
+
     /** Returns a summary of the bed. */
     String summary() {
         CutterBed bed = cutter.bed();
-        return new Length(bed.widthMm()).inMillimetres() + " × " + new Length(bed.heightMm()).inMillimetres() + ", "
+        return unit().format(bed.widthMm()) + " × " + unit().format(bed.heightMm()) + ", "
                 + bed.sideUp().words() + " up";
     }
 

@@ -31,7 +31,7 @@ import weltwright.app.gui.widget.WrappedText;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.job.SheathDesign;
 import weltwright.sheath.pattern.Pattern;
-import weltwright.units.Length;
+import weltwright.units.MeasureUnit;
 import weltwright.wording.AdviceWording;
 
 /**
@@ -39,6 +39,7 @@ import weltwright.wording.AdviceWording;
  * The design and its plan are computed in the background as the job changes; only the selected tab is updated.
  */
 public final class PatternPanel extends JPanel {
+    private final JobModel model;
     private final Map<PatternTab, JToggleButton> tabButtons = new EnumMap<>(PatternTab.class);
     private final JPanel cards = new JPanel(new CardLayout());
     private final PatternCanvas patternCanvas = new PatternCanvas();
@@ -51,11 +52,13 @@ public final class PatternPanel extends JPanel {
     private final List<Runnable> listeners = new ArrayList<>();
     private final DerivedValue<Pattern, AssemblyPlan> derivedPlan;
     private DerivedValue.State<SheathDesign> state = new DerivedValue.State<>(Optional.empty(), "", false);
+    private String withheld = "";
     private Optional<AssemblyPlan> plan = Optional.empty();
     private PatternTab tab = PatternTab.PATTERN;
 
     public PatternPanel(JobModel model, TaskQueue tasks, DisplayUnit displayUnit, FileDialogs dialogs) {
         super(new MigLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]", "[][grow,fill][]"));
+        this.model = model;
         crossSection = new CrossSectionPanel(displayUnit);
         testDraw = new TestDrawPanel(displayUnit);
         hardware = new HardwarePanel(model, tasks, dialogs);
@@ -99,12 +102,33 @@ public final class PatternPanel extends JPanel {
 
     /** Returns the pattern of the present job; empty while it is being computed and where there is none. */
     public Optional<Pattern> pattern() {
-        return state.computing() ? Optional.empty() : state.value().map(SheathDesign::pattern);
+        return shown().computing() ? Optional.empty() : shown().value().map(SheathDesign::pattern);
     }
 
     /** Returns why the pattern could not be made, for the user; else empty. */
     public String error() {
-        return state.error();
+        return shown().error();
+    }
+
+    /**
+     * Shows no design while an entry is refused on which it depends.
+     *
+     * @param reason why it was refused, for the user; empty where none is
+     */
+    public void withhold(String reason) {
+        if (!reason.equals(withheld)) {
+            withheld = reason;
+            update();
+            updateAdvice();
+        }
+    }
+
+    private DerivedValue.State<SheathDesign> shown() {
+        return withheld.isEmpty() ? state : new DerivedValue.State<>(Optional.empty(), withheld, false);
+    }
+
+    private Optional<AssemblyPlan> shownPlan() {
+        return plan.filter(made -> withheld.isEmpty());
     }
 
     /** Adds a listener that is called whenever pattern or error have changed. */
@@ -125,13 +149,13 @@ public final class PatternPanel extends JPanel {
     private void update() {
         switch (tab) {
             case PATTERN -> {
-                patternCanvas.setPattern(state.value().map(SheathDesign::pattern), state.computing());
-                patternCanvas.setPlan(plan);
+                patternCanvas.setPattern(shown().value().map(SheathDesign::pattern), shown().computing());
+                patternCanvas.setPlan(shownPlan());
             }
-            case CROSS_SECTION -> crossSection.setDesign(state.value());
-            case TEST_DRAW -> testDraw.setDesign(state.value());
-            case WORK -> orderOfWork.setPlan(plan);
-            case HARDWARE -> hardware.setPlan(plan);
+            case CROSS_SECTION -> crossSection.setDesign(shown().value());
+            case TEST_DRAW -> testDraw.setDesign(shown().value());
+            case WORK -> orderOfWork.setPlan(shownPlan());
+            case HARDWARE -> hardware.setPlan(shownPlan());
         }
     }
 
@@ -176,9 +200,14 @@ public final class PatternPanel extends JPanel {
         if (!newState.computing()) {
             derivedPlan.update();
         }
-        advice.showText(
-                newState.value().map(design -> describe(design.pattern())).orElse(newState.error()));
+        updateAdvice();
         List.copyOf(listeners).forEach(Runnable::run);
+    }
+
+    private void updateAdvice() {
+        advice.showText(shown().value()
+                .map(design -> describe(design.pattern(), model.unit()))
+                .orElse(shown().error()));
     }
 
     private void setPlan(DerivedValue.State<AssemblyPlan> newState) {
@@ -189,9 +218,9 @@ public final class PatternPanel extends JPanel {
         }
     }
 
-    private static String describe(Pattern pattern) {
+    private static String describe(Pattern pattern, MeasureUnit unit) {
         String sizes = pattern.sizes().stream()
-                .map(size -> size.name() + " " + new Length(Math.round(size.lengthMm() * 10) / 10.0).inMillimetres())
+                .map(size -> size.name() + " " + unit.format(Math.round(size.lengthMm() * 10) / 10.0))
                 .collect(Collectors.joining(", "));
         List<String> lines = new ArrayList<>();
         pattern.advice().forEach(advice -> lines.add("• " + AdviceWording.line(advice)));

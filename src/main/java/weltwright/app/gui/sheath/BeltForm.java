@@ -14,7 +14,6 @@ import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.StrapLeather;
-import weltwright.units.Length;
 
 /** The form for the belt attachment and the carry position. */
 final class BeltForm extends FormPanel {
@@ -65,7 +64,7 @@ final class BeltForm extends FormPanel {
     String summary(SheathSpec spec) {
         double leans = spec.belt().style() == BeltAttachment.Style.HANGING_RING ? 0 : degrees(spec.carry());
         return ComboBoxItem.lowerCaseLabelOf(style, spec.belt().style()) + ", belt "
-                + new Length(spec.belt().beltWidthMm()).inMillimetres()
+                + unit().format(spec.belt().beltWidthMm())
                 + (leans == 0 ? "" : ", leans " + (leans > 0 ? "forward" : "back"))
                 + (spec.carry().edge() == CarryPosition.Edge.BACK ? ", edge back" : "");
     }

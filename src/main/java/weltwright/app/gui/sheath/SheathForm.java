@@ -48,7 +48,7 @@ public final class SheathForm extends FormPanel {
         carry.bind(hand, CarryPosition::hand, CarryPosition::withHand);
         addRow(
                 "Handle held",
-                'H',
+                'N',
                 depth,
                 "How much of the handle the sheath holds; 0 seats the knife to its guard. Empty: as"
                         + " the knife wants it, to its guard or a third of its handle");

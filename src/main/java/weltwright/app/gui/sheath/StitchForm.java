@@ -10,7 +10,6 @@ import weltwright.app.gui.form.ValidatedField;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.Stitching;
-import weltwright.units.Length;
 
 /** The form for stitch length, margin and back-stitches. */
 final class StitchForm extends FormPanel {
@@ -32,7 +31,6 @@ final class StitchForm extends FormPanel {
     }
 
     String summary(Stitching stitching) {
-        return new Length(stitching.pitchMm()).inMillimetres() + " long, "
-                + new Length(stitching.marginMm()).inMillimetres() + " from the edge";
+        return unit().format(stitching.pitchMm()) + " long, " + unit().format(stitching.marginMm()) + " from the edge";
     }
 }

@@ -15,7 +15,6 @@ import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.StrapLeather;
-import weltwright.units.Length;
 
 /** The form for the strap round the handle. */
 final class StrapForm extends FormPanel {
@@ -65,7 +64,7 @@ final class StrapForm extends FormPanel {
 
     String summary(SheathSpec spec) {
         return spec.strap()
-                .map(s -> new Length(s.aboveThroatMm()).inMillimetres() + " above the throat, opens "
+                .map(s -> unit().format(s.aboveThroatMm()) + " above the throat, opens "
                         + ComboBoxItem.lowerCaseLabelOf(opens, s.opens()))
                 .orElse("none");
     }

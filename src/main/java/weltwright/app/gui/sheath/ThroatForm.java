@@ -12,7 +12,6 @@ import weltwright.sheath.spec.DrainHole;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.Throat;
-import weltwright.units.Length;
 
 /** The form for the throat and the drain hole. */
 final class ThroatForm extends FormPanel {
@@ -50,9 +49,7 @@ final class ThroatForm extends FormPanel {
         DrainHole hole = spec.drain();
         String drained = hole.eyelet()
                 ? "drain hole with an eyelet"
-                : hole.diameterMm() == 0
-                        ? "no drain hole"
-                        : "drain hole " + new Length(hole.diameterMm()).inMillimetres();
+                : hole.diameterMm() == 0 ? "no drain hole" : "drain hole " + unit().format(hole.diameterMm());
         return ComboBoxItem.lowerCaseLabelOf(shape, spec.throat().shape()) + ", " + drained;
     }
 }

@@ -12,7 +12,6 @@ import weltwright.app.gui.form.ValidatedField;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.WeltSpec;
-import weltwright.units.Length;
 
 /** The form for the welt. */
 final class WeltForm extends FormPanel {
@@ -53,7 +52,6 @@ final class WeltForm extends FormPanel {
         String many = welt.layers().isEmpty()
                 ? "layers as needed"
                 : welt.layers().getAsInt() + (welt.layers().getAsInt() == 1 ? " layer" : " layers");
-        return many + ", " + new Length(welt.innerMarginMm()).inMillimetres() + " inside the row"
-                + (welt.inTwo() ? ", in two" : "");
+        return many + ", " + unit().format(welt.innerMarginMm()) + " inside the row" + (welt.inTwo() ? ", in two" : "");
     }
 }

@@ -49,11 +49,22 @@ final class ApplicationActions {
         saveSheet = new RunnableAction(
                 "Save reference &sheet…", "The sheet to lay the knife on, as a PDF", output::saveSheet);
         printSheet = new RunnableAction("Print reference shee&t…", "The sheet to lay the knife on", output::printSheet);
-        savePdf = new RunnableAction("Save pattern as P&DF…", "The pattern true to size", output::savePdf)
+        savePdf = new RunnableAction(
+                        "Save pattern as P&DF…",
+                        "The pattern true to size",
+                        () -> window.whereNoEntryIsRefused(output::savePdf))
                 .withShiftShortcut(KeyEvent.VK_S);
-        saveSvg = new RunnableAction("Save pattern as S&VG…", "For a cutting machine, in mm", output::saveSvg);
-        saveDxf = new RunnableAction("Save pattern as D&XF…", "For a cutting machine or CAD, in mm", output::saveDxf);
-        print = new RunnableAction("&Print pattern…", "At actual size", output::print).withShortcut(KeyEvent.VK_P);
+        saveSvg = new RunnableAction(
+                "Save pattern as SV&G…",
+                "For a cutting machine, in mm",
+                () -> window.whereNoEntryIsRefused(output::saveSvg));
+        saveDxf = new RunnableAction(
+                "Save pattern as D&XF…",
+                "For a cutting machine or CAD, in mm",
+                () -> window.whereNoEntryIsRefused(output::saveDxf));
+        print = new RunnableAction(
+                        "Pr&int pattern…", "At actual size", () -> window.whereNoEntryIsRefused(output::print))
+                .withShortcut(KeyEvent.VK_P);
         undo = new RunnableAction("&Undo", "Take back the last change", model::undo).withShortcut(KeyEvent.VK_Z);
         redo = new RunnableAction("&Redo", "Do it again after all", model::redo).withShiftShortcut(KeyEvent.VK_Z);
         zoomIn = new RunnableAction(
@@ -123,7 +134,7 @@ final class ApplicationActions {
         return List.of(undo, redo, zoomOut, zoomIn, fit);
     }
 
-    /** Enables the actions that need a pattern. */
+    /** Enables the actions that need a pattern; while an entry is refused they are enabled and show it. */
     void setPatternAvailable(boolean available) {
         savePdf.setEnabled(available);
         saveSvg.setEnabled(available);

@@ -34,20 +34,24 @@ final class JobFileActions {
     private final JFrame frame;
     private final FileDialogs dialogs;
     private final PhoneLensStore lensStore;
+    private final Runnable onPhotoOpened;
     private final Consumer<String> notifier;
 
+    /** @param onPhotoOpened called before a photo that the user has opened becomes that of the job */
     JobFileActions(
             JobModel model,
             TaskQueue tasks,
             JFrame frame,
             FileDialogs dialogs,
             PhoneLensStore lensStore,
+            Runnable onPhotoOpened,
             Consumer<String> notifier) {
         this.model = model;
         this.tasks = tasks;
         this.frame = frame;
         this.dialogs = dialogs;
         this.lensStore = lensStore;
+        this.onPhotoOpened = onPhotoOpened;
         this.notifier = notifier;
     }
 
@@ -166,10 +170,11 @@ final class JobFileActions {
         opened.job()
                 .ifPresent(job -> confirmLeaving(() ->
                         model.open(job, Optional.of(opened.from()).filter(from -> !isBackup(from.file())))));
-        opened.photo()
-                .ifPresent(photo ->
-                        model.change(job -> job.withSettings(job.settings().withPhone(opened.phone()))
-                                .withPhoto(photo)));
+        opened.photo().ifPresent(photo -> {
+            onPhotoOpened.run();
+            model.change(job ->
+                    job.withSettings(job.settings().withPhone(opened.phone())).withPhoto(photo));
+        });
     }
 
     /** A job that was opened from a backup has no file: saving asks for one and keeps the backup. */

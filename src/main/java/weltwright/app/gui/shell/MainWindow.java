@@ -25,7 +25,6 @@ import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
-import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
@@ -34,7 +33,6 @@ import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.drawing.DrawingCanvas;
-import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.knife.KnifeForm;
 import weltwright.app.gui.knife.ThicknessPhotoAction;
 import weltwright.app.gui.model.DerivedValue;
@@ -58,17 +56,15 @@ import weltwright.app.gui.photo.PhotoAssessmentRequest;
 import weltwright.app.gui.photo.PhotoPanel;
 import weltwright.app.gui.sheath.SheathForm;
 import weltwright.app.gui.theme.Theme;
-import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.theme.ToolIcons;
 import weltwright.app.gui.widget.FileDialogs;
 import weltwright.app.gui.widget.RunnableAction;
-import weltwright.app.gui.widget.WrappedText;
-import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.trace.PhotoAssessment;
+import weltwright.units.MeasureUnit;
 
 /**
  * The main window: the stages of a job and the next step at the top, the form of the selected stage at the left, and
@@ -95,14 +91,13 @@ public final class MainWindow {
     private final OutputActions outputActions;
     private final ApplicationActions actions;
     private final KnifeForm knifeForm;
-    private final WrappedText nextStepText = new WrappedText(ThemeColors::text);
-    private final JButton nextStepButton = new JButton();
+    private final NextStepBar nextStepBar = new NextStepBar(this::perform);
     private final JLabel fileLabel = new JLabel();
-    private final JPanel forms = new JPanel(new CardLayout());
+    private final StageForms forms = new StageForms(this::update);
     private final JPanel drawings = new JPanel(new CardLayout());
     private final Map<WorkflowStage, JToggleButton> stageButtons = new EnumMap<>(WorkflowStage.class);
     private WorkflowStage stage = WorkflowStage.KNIFE;
-    private NextStepPrompt nextStep = NextStepPrompt.of(model.job(), stage, false, "");
+    private Object openedJob = model.openedJob();
     private Optional<Photo> displayedPhoto = Optional.empty();
     private boolean photoRequested;
 
@@ -114,7 +109,14 @@ public final class MainWindow {
         FileDialogs dialogs = new FileDialogs(frame, preferences);
         PrinterPreferences printer = new PrinterPreferences(preferences);
         CutterPreferences cutter = new CutterPreferences(preferences);
-        jobFiles = new JobFileActions(model, tasks, frame, dialogs, lensStore, notificationBar::showMessage);
+        jobFiles = new JobFileActions(
+                model,
+                tasks,
+                frame,
+                dialogs,
+                lensStore,
+                traceController::forgetCorrections,
+                notificationBar::showMessage);
         DisplayUnit displayUnit = new DisplayUnit(preferences);
         patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs);
         outputActions = new OutputActions(
@@ -127,28 +129,23 @@ public final class MainWindow {
                 new ThicknessPhotoAction(model, tasks, dialogs, notificationBar::showMessage);
         knifeForm = new KnifeForm(model, lensStore, () -> showPhoto(true), thicknessPhoto);
         outlinePanel.canvas().widthProbe().onMeasure(knifeForm::editWidthAt);
-        addForm(WorkflowStage.ORDER, new OrderForm(model));
-        addForm(WorkflowStage.KNIFE, knifeForm);
-        addForm(WorkflowStage.SHEATH, new SheathForm(model));
+        forms.add(WorkflowStage.ORDER, new OrderForm(model));
+        forms.add(WorkflowStage.KNIFE, knifeForm);
+        forms.add(WorkflowStage.SHEATH, new SheathForm(model));
         CutterForm cutterForm = new CutterForm(cutter, actions.saveSvg, actions.saveDxf);
-        addForm(WorkflowStage.PAPER, new PaperForm(printer, actions.savePdf, actions.print, cutterForm));
+        forms.add(WorkflowStage.PAPER, new PaperForm(printer, actions.savePdf, actions.print, cutterForm));
         drawings.add(
                 new WelcomePanel(actions.saveSheet, actions.printSheet, actions.openPhoto, actions.openJob), WELCOME);
         drawings.add(photoPanel, PHOTO);
         drawings.add(outlinePanel, OUTLINE);
         drawings.add(patternPanel, PATTERN);
-        nextStepButton.setName("onward");
-        nextStepButton.setToolTipText("Ctrl Enter");
-        nextStepButton.putClientProperty("FlatLaf.style", "font: bold");
-        nextStepButton.addActionListener(e -> nextStep.action().ifPresent(this::perform));
-        nextStepText.setName("next step");
         frame.setJMenuBar(actions.menuBar());
         frame.setContentPane(contentPane());
         JRootPane root = frame.getRootPane();
-        root.setDefaultButton(nextStepButton);
+        root.setDefaultButton(nextStepBar.proposedButton());
         root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke("ctrl ENTER"), "onward");
-        root.getActionMap().put("onward", new RunnableAction("Onward", "", nextStepButton::doClick));
-        frame.getRootPane().setTransferHandler(new FileDropHandler(jobFiles::open, notificationBar::showMessage));
+        root.getActionMap().put("onward", new RunnableAction("Onward", "", nextStepBar.proposedButton()::doClick));
+        WindowDrop.install(frame, new FileDropHandler(jobFiles::open, notificationBar::showMessage));
         frame.setIconImages(ToolIcons.windowIcons());
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
@@ -181,6 +178,8 @@ public final class MainWindow {
         model.subscribe(this::update);
         tasks.addListener(this::update);
         patternPanel.addListener(this::update);
+        displayUnit.addListener(() -> setUnit(displayUnit.unit()));
+        setUnit(displayUnit.unit());
         goTo(WorkflowStage.KNIFE);
     }
 
@@ -245,6 +244,25 @@ public final class MainWindow {
         }
     }
 
+    /**
+     * Calls {@code output}, which makes something of the pattern, with what is being typed committed; where an entry is
+     * refused on which the pattern depends, shows that entry instead.
+     */
+    void whereNoEntryIsRefused(Runnable output) {
+        commitFocusedField();
+        forms.refusal(WorkflowStage.PAPER).ifPresentOrElse(this::showRefusedEntry, output);
+    }
+
+    private void showRefusedEntry(WorkflowStage refused) {
+        goTo(refused);
+        forms.focusRefusedEntry(refused);
+    }
+
+    private void setUnit(MeasureUnit unit) {
+        forms.setUnit(unit);
+        model.setUnit(unit);
+    }
+
     /** Returns the visible canvas. */
     DrawingCanvas activeCanvas() {
         return patternPanel.isShowing()
@@ -255,7 +273,7 @@ public final class MainWindow {
     void goTo(WorkflowStage newStage) {
         stage = newStage;
         Objects.requireNonNull(stageButtons.get(newStage)).setSelected(true);
-        ((CardLayout) forms.getLayout()).show(forms, newStage.name());
+        forms.show(newStage);
         update();
     }
 
@@ -264,11 +282,22 @@ public final class MainWindow {
             return;
         }
         Job job = model.job();
-        actions.setPatternAvailable(patternPanel.pattern().isPresent());
-        nextStep = NextStepPrompt.of(job, stage, traceController.isRunning(), patternPanel.error());
-        nextStepText.showText(nextStep.text());
-        nextStepButton.setVisible(nextStep.action().isPresent());
-        nextStep.action().ifPresent(action -> nextStepButton.setText(action.label()));
+        if (!model.openedJob().equals(openedJob)) {
+            openedJob = model.openedJob();
+            forms.discardUncommitted();
+        }
+        outlinePanel.canvas().withhold(forms.refusalText(WorkflowStage.KNIFE));
+        patternPanel.withhold(forms.refusalText(WorkflowStage.SHEATH));
+        nextStepBar.show(NextStepPrompt.of(
+                job,
+                stage,
+                new NextStepPrompt.Circumstances(
+                        traceController.isRunning(),
+                        forms.refusalText(stage),
+                        traceController.error(),
+                        patternPanel.error())));
+        actions.setPatternAvailable(patternPanel.pattern().isPresent()
+                || forms.refusal(WorkflowStage.PAPER).isPresent());
         boolean empty = job.photo().isEmpty() && job.silhouette().isEmpty();
         boolean onKnife = stage == WorkflowStage.ORDER || stage == WorkflowStage.KNIFE;
         boolean onlyPhoto =
@@ -286,7 +315,7 @@ public final class MainWindow {
             photoRequested = false;
             if (job.silhouette().isEmpty() && job.photo().isPresent()) {
                 goTo(WorkflowStage.KNIFE);
-                knifeForm.focusFirstField();
+                knifeForm.focusThicknesses();
             }
         }
     }
@@ -312,7 +341,7 @@ public final class MainWindow {
 
     private void perform(NextStepPrompt.NextAction action) {
         switch (action) {
-            case OPEN_PHOTO -> jobFiles.choosePhoto();
+            case OPEN_PHOTO, OPEN_ANOTHER_PHOTO -> jobFiles.choosePhoto();
             case FIND_OUTLINE -> {
                 photoRequested = false;
                 traceController.trace();
@@ -320,7 +349,20 @@ public final class MainWindow {
             case GO_TO_KNIFE -> goTo(WorkflowStage.KNIFE);
             case GO_TO_SHEATH -> goTo(WorkflowStage.SHEATH);
             case GO_TO_PAPER -> goTo(WorkflowStage.PAPER);
-            case SAVE_PDF -> outputActions.savePdf();
+            case SAVE_PDF -> whereNoEntryIsRefused(outputActions::savePdf);
+            case TYPE_THICKNESSES -> {
+                goTo(WorkflowStage.KNIFE);
+                knifeForm.focusThicknesses();
+            }
+            case MEND_ENTRY -> forms.refusal(stage).ifPresent(this::showRefusedEntry);
+            case CHOOSE_GROUND -> {
+                goTo(WorkflowStage.KNIFE);
+                knifeForm.focusGround();
+            }
+            case SET_CORNERS -> {
+                goTo(WorkflowStage.KNIFE);
+                knifeForm.setCorners();
+            }
         }
     }
 
@@ -328,10 +370,6 @@ public final class MainWindow {
         JPanel content = new JPanel(new MigLayout("insets 0, fill"));
         JPanel northPanel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]"));
         northPanel.add(stageBar(), "wmin 0");
-        JPanel nextStepBar =
-                new JPanel(new WrappedTextLayout("insets 8 16 10 12, fillx, hidemode 3", "[grow,fill]12[]"));
-        nextStepBar.add(nextStepText, "wmin 0");
-        nextStepBar.add(nextStepButton, "hmin 32");
         northPanel.add(nextStepBar, "wmin 0");
         northPanel.add(notificationBar, "wmin 0");
         content.add(northPanel, "dock north");
@@ -369,12 +407,5 @@ public final class MainWindow {
             bar.add(button);
         }
         return bar;
-    }
-
-    private void addForm(WorkflowStage of, FormPanel form) {
-        JScrollPane scroll = new JScrollPane(form);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        forms.add(scroll, of.name());
     }
 }

@@ -1,5 +1,6 @@
 package weltwright.app.gui.shell;
 
+import java.util.List;
 import java.util.Optional;
 import weltwright.app.gui.model.WorkflowStage;
 import weltwright.job.Job;
@@ -8,18 +9,23 @@ import weltwright.job.Job;
  * Tells the user what to do next, given the job and the selected stage.
  *
  * @param text one or two sentences
- * @param action of the button beside the text; empty where there is none
+ * @param actions of the buttons beside the text, the proposed one first; none where there is nothing to do but wait
  */
-record NextStepPrompt(String text, Optional<NextAction> action) {
+record NextStepPrompt(String text, List<NextAction> actions) {
 
-    /** The actions of the button. */
+    /** The actions of the buttons. */
     enum NextAction {
         OPEN_PHOTO("Open photo…"),
         FIND_OUTLINE("Find the outline"),
         GO_TO_KNIFE("To the knife"),
         GO_TO_SHEATH("To the sheath"),
         GO_TO_PAPER("To the paper"),
-        SAVE_PDF("Save as PDF…");
+        SAVE_PDF("Save as PDF…"),
+        TYPE_THICKNESSES("Type them"),
+        MEND_ENTRY("Mend the entry"),
+        CHOOSE_GROUND("Choose the ground"),
+        SET_CORNERS("Set corners"),
+        OPEN_ANOTHER_PHOTO("Another photo…");
 
         private final String label;
 
@@ -32,29 +38,57 @@ record NextStepPrompt(String text, Optional<NextAction> action) {
         }
     }
 
+    NextStepPrompt {
+        actions = List.copyOf(actions);
+    }
+
     /**
+     * What the prompt depends on besides the job.
+     *
      * @param tracing whether the photo is being traced
+     * @param entryError why an entry was refused on which the stage depends; empty where none was
+     * @param traceError why the photo could not be traced; empty where it was not tried
      * @param patternError why the pattern could not be made; empty where it could
      */
-    static NextStepPrompt of(Job job, WorkflowStage stage, boolean tracing, String patternError) {
-        if (tracing) {
-            return new NextStepPrompt("Finding the outline of the knife. This takes some seconds.", Optional.empty());
+    record Circumstances(boolean tracing, String entryError, String traceError, String patternError) {
+        static final Circumstances NONE = new Circumstances(false, "", "", "");
+    }
+
+    /** Returns the action of the first button; empty where there is none. */
+    Optional<NextAction> action() {
+        return actions.stream().findFirst();
+    }
+
+    static NextStepPrompt of(Job job, WorkflowStage stage, Circumstances now) {
+        if (!now.entryError().isEmpty()) {
+            return prompt(now.entryError(), NextAction.MEND_ENTRY);
+        }
+        if (now.tracing()) {
+            return new NextStepPrompt("Finding the outline of the knife. This takes some seconds.", List.of());
+        }
+        boolean empty = job.silhouette().isEmpty() && job.photo().isEmpty();
+        if (empty) {
+            return prompt(
+                    "Begin with a photo: print the sheet, lay the knife on it, photograph it from straight above, and drop"
+                            + " the photo here.",
+                    NextAction.OPEN_PHOTO);
+        }
+        if (!job.settings().isMeasured()) {
+            return prompt(missing(job), NextAction.TYPE_THICKNESSES);
+        }
+        if (job.silhouette().isEmpty() && !now.traceError().isEmpty()) {
+            return new NextStepPrompt(
+                    now.traceError(),
+                    List.of(NextAction.CHOOSE_GROUND, NextAction.SET_CORNERS, NextAction.OPEN_ANOTHER_PHOTO));
         }
         if (job.silhouette().isEmpty()) {
-            return job.photo().isEmpty()
-                    ? prompt(
-                            "Begin with a photo: print the sheet, lay the knife on it, photograph it from straight"
-                                    + " above, and drop the photo here.",
-                            NextAction.OPEN_PHOTO)
-                    : prompt(
-                            "Measure handle and spine with a caliper and type both under Knife. Then have the outline"
-                                    + " found.",
-                            stage == WorkflowStage.KNIFE ? NextAction.FIND_OUTLINE : NextAction.GO_TO_KNIFE);
+            return prompt(
+                    "Have the outline found: it takes some seconds. What the photo shows of the ground stands above it.",
+                    stage == WorkflowStage.KNIFE ? NextAction.FIND_OUTLINE : NextAction.GO_TO_KNIFE);
         }
-        if (!patternError.isEmpty() && (stage == WorkflowStage.SHEATH || stage == WorkflowStage.PAPER)) {
+        if (!now.patternError().isEmpty() && (stage == WorkflowStage.SHEATH || stage == WorkflowStage.PAPER)) {
             return new NextStepPrompt(
-                    patternError,
-                    stage == WorkflowStage.PAPER ? Optional.of(NextAction.GO_TO_SHEATH) : Optional.empty());
+                    now.patternError(), stage == WorkflowStage.PAPER ? List.of(NextAction.GO_TO_SHEATH) : List.of());
         }
         return switch (stage) {
             case ORDER ->
@@ -79,6 +113,17 @@ record NextStepPrompt(String text, Optional<NextAction> action) {
         };
     }
 
+    /** Names the thicknesses that are still to be measured, and what waits for them. */
+    private static String missing(Job job) {
+        boolean handle = job.settings().handleThicknessMm().isEmpty();
+        boolean spine = job.settings().spineThicknessMm().isEmpty();
+        String what = handle && spine
+                ? "handle and spine with a caliper and type both"
+                : (handle ? "the handle" : "the spine") + " with a caliper and type its thickness";
+        return "Measure " + what + ": " + (job.silhouette().isEmpty() ? "the outline" : "the pattern") + " waits for "
+                + (handle && spine ? "them." : "it.");
+    }
+
     private static String describeWeakPlaces(int left) {
         return switch (left) {
             case 0 -> "";
@@ -88,6 +133,6 @@ record NextStepPrompt(String text, Optional<NextAction> action) {
     }
 
     private static NextStepPrompt prompt(String text, NextAction action) {
-        return new NextStepPrompt(text, Optional.of(action));
+        return new NextStepPrompt(text, List.of(action));
     }
 }

@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.event.KeyEvent;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -61,6 +62,7 @@ final class WelcomePanel extends JPanel {
             JPanel row = new JPanel(new MigLayout("insets 4 0 0 0"));
             row.setOpaque(false);
             for (JButton button : buttons) {
+                button.setMnemonic(KeyEvent.VK_UNDEFINED); // the form beside has the letters
                 row.add(button);
             }
             words.add(row);

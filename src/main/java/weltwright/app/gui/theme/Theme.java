@@ -3,7 +3,14 @@ package weltwright.app.gui.theme;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
+import java.awt.Toolkit;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.prefs.Preferences;
+import javax.swing.InputMap;
+import javax.swing.KeyStroke;
+import javax.swing.UIManager;
 
 /**
  * The light and the dark theme of the window. Properties files beside this class hold what differs from FlatLaf's
@@ -14,6 +21,8 @@ public enum Theme {
     DARK("Dark");
 
     private static final String KEY = "look";
+    private static final List<String> TEXT_COMPONENTS =
+            List.of("TextField", "FormattedTextField", "PasswordField", "TextArea", "EditorPane", "TextPane");
 
     private final String label;
 
@@ -44,6 +53,16 @@ public enum Theme {
             FlatDarkLaf.setup();
         } else {
             FlatLightLaf.setup();
+        }
+        freeKeyOfOrientation();
+    }
+
+    /** Text fields take Ctrl Shift O to flip their direction of writing; the window has another use for it. */
+    private static void freeKeyOfOrientation() {
+        KeyStroke key = KeyStroke.getKeyStroke(
+                KeyEvent.VK_O, Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx() | InputEvent.SHIFT_DOWN_MASK);
+        for (String component : TEXT_COMPONENTS) {
+            ((InputMap) UIManager.get(component + ".focusInputMap")).remove(key);
         }
     }
 }

@@ -53,5 +53,6 @@ public class WrappedText extends JTextArea {
         setFont(UIManager.getFont("Label.font"));
         setOpaque(false);
         setBorder(null);
+        setDropTarget(null); // what is dropped on it is for the window
     }
 }

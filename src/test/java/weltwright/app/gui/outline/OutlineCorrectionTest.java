@@ -216,7 +216,8 @@ class OutlineCorrectionTest extends MainWindowTestBase {
                 job.calipers(),
                 job.spineOnLeft(),
                 job.shaping(),
-                job.spec()));
+                job.spec(),
+                job.typed()));
         frame.button("next unsure").requireText("2 places to look at").click();
         assertThat(middle().distance(new Point(80, 12))).isLessThan(3);
         press(KeyEvent.VK_N);

@@ -35,7 +35,7 @@ class TraceControllerTest {
     void openPhoto() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             tasks = new TaskQueue(messages::add);
-            model = new JobModel(OutlinedJobs.empty().withPhoto(PHOTO));
+            model = new JobModel(OutlinedJobs.measured().withPhoto(PHOTO));
             tracing = new TraceController(model, tasks);
         });
     }
@@ -124,6 +124,6 @@ class TraceControllerTest {
     private static TraceSettings thicker(Job job) {
         TraceSettings s = job.settings();
         return new TraceSettings(
-                s.handleThicknessMm() + 4, s.spineThicknessMm(), s.tipDropMm(), s.focal35mm(), s.sheetScale());
+                s.measuredHandleMm() + 4, s.measuredSpineMm(), s.tipDropMm(), s.focal35mm(), s.sheetScale());
     }
 }

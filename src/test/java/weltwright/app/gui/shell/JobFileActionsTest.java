@@ -47,7 +47,7 @@ class JobFileActionsTest {
         JobModel model = new JobModel(OutlinedJobs.empty());
         List<String> messages = new ArrayList<>();
         TaskQueue tasks = new TaskQueue(messages::add);
-        JobFileActions jobFiles = new JobFileActions(model, tasks, null, null, lensStore, messages::add);
+        JobFileActions jobFiles = new JobFileActions(model, tasks, null, null, lensStore, () -> {}, messages::add);
 
         open(model, jobFiles, photo("Model 3"));
         assertThat(model.job().settings().phone().map(CalibratedLens::name)).contains(LENS.name());

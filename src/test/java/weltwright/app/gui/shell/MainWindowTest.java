@@ -32,7 +32,6 @@ import weltwright.geometry.Point;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.knife.Silhouette;
-import weltwright.sheath.pattern.Pattern;
 import weltwright.trace.Trace;
 import weltwright.trace.ground.GroundChoice;
 
@@ -265,14 +264,6 @@ class MainWindowTest extends MainWindowTestBase {
             root.getTransferHandler().importData(new TransferHandler.TransferSupport(root, dropped));
         });
         robot.waitForIdle();
-    }
-
-    private Pattern pattern() {
-        return execute(() -> window.pattern().orElseThrow());
-    }
-
-    private void awaitPattern() {
-        await("the pattern", () -> execute(() -> window.pattern().isPresent()));
     }
 
     /**

@@ -9,11 +9,12 @@ import weltwright.app.gui.model.WorkflowStage;
 import weltwright.app.gui.testing.OutlinedJobs;
 
 class NextStepPromptTest {
+    private static final NextStepPrompt.Circumstances NONE = NextStepPrompt.Circumstances.NONE;
 
     @ParameterizedTest
     @EnumSource(WorkflowStage.class)
     void beginsAnEmptyJobWithAPhotoAtEachStage(WorkflowStage stage) {
-        NextStepPrompt step = NextStepPrompt.of(OutlinedJobs.empty(), stage, false, "");
+        NextStepPrompt step = NextStepPrompt.of(OutlinedJobs.empty(), stage, NONE);
         assertThat(step.text()).contains("print the sheet", "drop the photo here");
         assertThat(step.action()).contains(NextStepPrompt.NextAction.OPEN_PHOTO);
     }
@@ -21,7 +22,8 @@ class NextStepPromptTest {
     @ParameterizedTest
     @EnumSource(WorkflowStage.class)
     void offersNoActionWhileTracing(WorkflowStage stage) {
-        assertThat(NextStepPrompt.of(OutlinedJobs.empty(), stage, true, "").action())
+        assertThat(NextStepPrompt.of(OutlinedJobs.empty(), stage, new NextStepPrompt.Circumstances(true, "", "", ""))
+                        .action())
                 .isEmpty();
     }
 
@@ -34,16 +36,16 @@ class NextStepPromptTest {
             case SHEATH -> NextStepPrompt.NextAction.GO_TO_PAPER;
             case PAPER -> NextStepPrompt.NextAction.SAVE_PDF;
         };
-        assertThat(NextStepPrompt.of(OutlinedJobs.outlined(), stage, false, "").action())
+        assertThat(NextStepPrompt.of(OutlinedJobs.outlined(), stage, NONE).action())
                 .contains(expected);
     }
 
     @Test
     void asksForTheEdgeSideWhereItIsUncertain() {
-        assertThat(NextStepPrompt.of(OutlinedJobs.traced(0.75), WorkflowStage.KNIFE, false, "")
+        assertThat(NextStepPrompt.of(OutlinedJobs.traced(0.75), WorkflowStage.KNIFE, NONE)
                         .text())
                 .startsWith("Look which side is the edge: the outline does not tell for sure. ");
-        assertThat(NextStepPrompt.of(OutlinedJobs.traced(0.95), WorkflowStage.KNIFE, false, "")
+        assertThat(NextStepPrompt.of(OutlinedJobs.traced(0.95), WorkflowStage.KNIFE, NONE)
                         .text())
                 .doesNotContain("which side is the edge");
     }
@@ -53,8 +55,10 @@ class NextStepPromptTest {
             value = WorkflowStage.class,
             names = {"SHEATH", "PAPER"})
     void explainsWhyThereIsNoPattern(WorkflowStage stage) {
-        NextStepPrompt step =
-                NextStepPrompt.of(OutlinedJobs.outlined(), stage, false, "The welt is too thin. Choose more layers.");
+        NextStepPrompt step = NextStepPrompt.of(
+                OutlinedJobs.outlined(),
+                stage,
+                new NextStepPrompt.Circumstances(false, "", "", "The welt is too thin. Choose more layers."));
         assertThat(step.text()).isEqualTo("The welt is too thin. Choose more layers.");
         assertThat(step.action()).isNotEqualTo(java.util.Optional.of(NextStepPrompt.NextAction.SAVE_PDF));
         assertThat(step.action()).isNotEqualTo(java.util.Optional.of(NextStepPrompt.NextAction.GO_TO_PAPER));

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import javax.swing.JButton;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
@@ -28,6 +29,7 @@ import weltwright.app.gui.theme.Theme;
 import weltwright.geometry.Point;
 import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
+import weltwright.sheath.pattern.Pattern;
 
 /** Opens the main window on a display before each test, with a robot for mouse and keys. */
 public abstract class MainWindowTestBase {
@@ -118,6 +120,34 @@ public abstract class MainWindowTestBase {
         robot.waitForIdle();
     }
 
+    /** Puts a text into a field in place of its own, as by keys, and presses Enter. */
+    public void type(String field, String text) {
+        frame.textBox(field).deleteText().enterText(text + "\n");
+        robot.waitForIdle();
+    }
+
+    public Pattern pattern() {
+        return execute(() -> window.pattern().orElseThrow());
+    }
+
+    public void awaitPattern() {
+        await("the pattern", () -> execute(() -> window.pattern().isPresent()));
+    }
+
+    /** Waits until the button for the next step shows a text. */
+    public void awaitNextStep(String text) {
+        JButton onward = robot.finder().findByName("onward", JButton.class, false);
+        await("the button " + text, () -> execute(() -> onward.isShowing() && text.equals(onward.getText())));
+    }
+
+    /** Waits until a component has the focus. */
+    public void awaitFocus(String name) {
+        await(
+                "the focus on " + name,
+                () -> execute(() -> window.frame().getFocusOwner() != null
+                        && name.equals(window.frame().getFocusOwner().getName())));
+    }
+
     public void drag(OutlineCanvas view, Point fromMm, Point toMm) {
         Point from = execute(() -> view.viewport().toPx(fromMm));
         Point to = execute(() -> view.viewport().toPx(toMm));
@@ -140,7 +170,7 @@ public abstract class MainWindowTestBase {
                         try {
                             return condition.call();
                         } catch (Exception e) {
-                            throw new AssertionError(e);
+                            throw new IllegalStateException(e); // an error would be swallowed
                         }
                     }
                 },

@@ -26,9 +26,15 @@ public final class OutlinedJobs {
         return Job.begin(LocalDate.of(2027, 3, 1));
     }
 
+    /** An empty job whose handle and spine are measured, with the usual thicknesses. */
+    public static Job measured() {
+        return empty().assumingUsualThicknesses();
+    }
+
     /** A job that has its outline, without a photo behind it. */
     public static Job outlined() {
-        return empty().withOrder("A. Customer", "Trial knife", Optional.of(LocalDate.of(2027, 3, 24)), "brown thread")
+        return measured()
+                .withOrder("A. Customer", "Trial knife", Optional.of(LocalDate.of(2027, 3, 24)), "brown thread")
                 .withSilhouette(KNIFE);
     }
 
@@ -40,14 +46,15 @@ public final class OutlinedJobs {
     public static Job traced(double edgeSure) {
         CameraView fromAbove =
                 new CameraView(new PinholeCamera(3000, 2000, 1500, 0, 0), new Vector3(0, 0, 0), new Vector3(0, 0, 400));
-        return empty().withTrace(new Trace(
-                KNIFE,
-                fromAbove,
-                new Plane(9.5, new Point(0, 0)),
-                new RigidMotion(0, new Point(0, 0)),
-                new ErrorBudget(0.2, List.of()),
-                new LandmarkUncertainty(0.5, edgeSure),
-                List.of(),
-                List.of()));
+        return measured()
+                .withTrace(new Trace(
+                        KNIFE,
+                        fromAbove,
+                        new Plane(9.5, new Point(0, 0)),
+                        new RigidMotion(0, new Point(0, 0)),
+                        new ErrorBudget(0.2, List.of()),
+                        new LandmarkUncertainty(0.5, edgeSure),
+                        List.of(),
+                        List.of()));
     }
 }
