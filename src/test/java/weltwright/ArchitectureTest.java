@@ -62,6 +62,8 @@ class ArchitectureTest {
             "assembly",
             "layout.collision",
             "layout.search",
+            "layout.stock",
+            "layout",
             "wording",
             "output",
             "output.cutter",

@@ -19,8 +19,9 @@ final class InitialLayout {
     private InitialLayout() {}
 
     /** The arrangement, whose length is that of the strip used. */
-    static Arrangement construct(List<SearchItem> items, double height, SplittableRandom random) {
-        Arrangement arrangement = new Arrangement(items, List.of(), Double.MAX_VALUE, height);
+    static Arrangement construct(
+            List<SearchItem> items, List<FixedShape> fixed, double height, SplittableRandom random) {
+        Arrangement arrangement = new Arrangement(items, fixed, Double.MAX_VALUE, height);
         double used = 0;
         int[] order = IntStream.range(0, items.size())
                 .boxed()

@@ -1,12 +1,8 @@
 package weltwright.layout.search;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
-import weltwright.layout.collision.TurnedShape;
 
 /**
  * Places shapes in a strip of given height so that its length is small.
@@ -45,13 +41,8 @@ public final class StripPacking {
     private static final int COMPRESS_PATIENCE = 50;
     private static final int STRIKES = 2;
 
-    /** Large shapes are the largest that make up this part of the area of all hulls. After Gardeyn and Wauters 2025. */
-    private static final double LARGE_SHARE = 0.75;
-
-    /** Spread with which one of the failures is drawn, the best most often. After Gardeyn and Wauters 2025. */
-    private static final double FAILURE_SPREAD = 0.25;
-
     private final List<SearchItem> items;
+    private final List<FixedShape> fixed;
     private final double height;
     private final SplittableRandom random;
 
@@ -60,7 +51,13 @@ public final class StripPacking {
      * @param height of the strip
      */
     public StripPacking(List<SearchItem> items, double height, long seed) {
+        this(items, List.of(), height, seed);
+    }
+
+    /** @param fixed shapes that stay where they are, such as flaws of the strip */
+    public StripPacking(List<SearchItem> items, List<FixedShape> fixed, double height, long seed) {
         this.items = List.copyOf(items);
+        this.fixed = List.copyOf(fixed);
         this.height = height;
         random = new SplittableRandom(seed);
     }
@@ -72,8 +69,18 @@ public final class StripPacking {
      * @return the shortest layout found
      */
     public Layout search(Budget budget, Consumer<Layout> improved) {
-        Arrangement arrangement = InitialLayout.construct(items, height, random.split());
-        try (Separation separation = new Separation(arrangement, List.of(), random.split())) {
+        return search(InitialLayout.construct(items, fixed, height, random.split()), budget, improved);
+    }
+
+    /** Shortens a layout without overlap, as {@link #search(Budget, Consumer)} does its first one. */
+    public Layout shorten(Layout first, Budget budget, Consumer<Layout> improved) {
+        Arrangement arrangement = new Arrangement(items, fixed, first.length(), height);
+        arrangement.restore(first);
+        return search(arrangement, budget, improved);
+    }
+
+    private Layout search(Arrangement arrangement, Budget budget, Consumer<Layout> improved) {
+        try (Separation separation = new Separation(arrangement, fixed, random.split())) {
             Layout best = arrangement.save();
             improved.accept(best);
             best = explore(arrangement, separation, best, budget, improved);
@@ -81,13 +88,11 @@ public final class StripPacking {
         }
     }
 
-    private record Failure(Layout layout, double overlap) {}
-
     private Layout explore(
             Arrangement arrangement, Separation separation, Layout first, Budget budget, Consumer<Layout> improved) {
         Layout best = first;
         double step = FIRST_STEP;
-        List<Failure> failures = new ArrayList<>();
+        FailedLayouts failures = new FailedLayouts(items, random);
         boolean shorter = shorten(arrangement, best, step, arrangement.length / 2);
         while (shorter && budget.used() < EXPLORATION) {
             double left = separation.separate(EXPLORE_PATIENCE, STRIKES, budget, EXPLORATION);
@@ -101,19 +106,11 @@ public final class StripPacking {
                 arrangement.restore(best);
                 shorter = shorten(arrangement, best, step, arrangement.length / 2);
             } else {
-                failures.add(new Failure(arrangement.save(), left));
-                failures.sort(Comparator.comparingDouble(Failure::overlap));
-                double drawn = Math.min(0.999, Math.abs(gaussian()) * FAILURE_SPREAD);
-                arrangement.restore(failures.get((int) (drawn * failures.size())).layout);
-                arrangement.resetWeights();
-                exchangeTwo(arrangement);
+                failures.add(arrangement.save(), left);
+                failures.restart(arrangement);
             }
         }
         return best;
-    }
-
-    private double gaussian() {
-        return Math.sqrt(-2 * Math.log(1 - random.nextDouble())) * Math.cos(2 * Math.PI * random.nextDouble());
     }
 
     /** Returns false, and does nothing, where it is as short already as its widest shape allows. */
@@ -125,70 +122,6 @@ public final class StripPacking {
         arrangement.changeLength(Math.max(least, from.length() * (1 - step)), splitX);
         arrangement.resetWeights();
         return true;
-    }
-
-    /** Exchanges two large shapes of different kinds, and takes along what lies under them. */
-    private void exchangeTwo(Arrangement arrangement) {
-        int n = arrangement.movable;
-        if (n < 2) {
-            return;
-        }
-        int[] byHull = IntStream.range(0, n)
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> -items.get(i).shape().hullArea()))
-                .mapToInt(i -> i)
-                .toArray();
-        double total = items.stream().mapToDouble(i -> i.shape().hullArea()).sum();
-        int large = 0;
-        for (double sum = 0; large < n && sum <= LARGE_SHARE * total; large++) {
-            sum += items.get(byHull[large]).shape().hullArea();
-        }
-        int a = byHull[random.nextInt(Math.max(1, large))];
-        List<Integer> others = new ArrayList<>();
-        for (int k = 0; k < large; k++) {
-            if (items.get(byHull[k]) != items.get(a)) {
-                others.add(byHull[k]);
-            }
-        }
-        int b = others.isEmpty() ? (a + 1 + random.nextInt(n - 1)) % n : others.get(random.nextInt(others.size()));
-        double ax = arrangement.x[a];
-        double ay = arrangement.y[a];
-        double bx = arrangement.x[b];
-        double by = arrangement.y[b];
-        put(arrangement, a, arrangement.shapes[b].turnRad(), bx, by, arrangement.shapes[a].turnRad());
-        put(arrangement, b, arrangement.shapes[a].turnRad(), ax, ay, arrangement.shapes[b].turnRad());
-        carry(arrangement, a, b, ax - bx, ay - by);
-        carry(arrangement, b, a, bx - ax, by - ay);
-    }
-
-    /** Moves what a shape has come to lie on to where that shape was. */
-    private static void carry(Arrangement arrangement, int moved, int exchanged, double dx, double dy) {
-        for (int i = 0; i < arrangement.movable; i++) {
-            if (i != moved
-                    && i != exchanged
-                    && arrangement.overlaps[moved * arrangement.count + i] > 0
-                    && arrangement.x[i] > arrangement.minX[moved]
-                    && arrangement.x[i] < arrangement.maxX[moved]
-                    && arrangement.y[i] > arrangement.minY[moved]
-                    && arrangement.y[i] < arrangement.maxY[moved]
-                    && arrangement.shapes[i].shape().area()
-                            < 0.5 * arrangement.shapes[moved].shape().area()) {
-                TurnedShape shape = arrangement.shapes[i];
-                arrangement.place(
-                        i,
-                        shape,
-                        arrangement.clampX(shape, arrangement.x[i] + dx),
-                        arrangement.clampY(shape, arrangement.y[i] + dy));
-            }
-        }
-    }
-
-    private static void put(Arrangement arrangement, int i, double turn, double x, double y, double otherwise) {
-        TurnedShape shape = arrangement.items.get(i).at(turn);
-        if (!arrangement.fits(shape)) {
-            shape = arrangement.items.get(i).at(otherwise);
-        }
-        arrangement.place(i, shape, arrangement.clampX(shape, x), arrangement.clampY(shape, y));
     }
 
     private Layout compress(
