@@ -49,6 +49,7 @@ public final class Cavity {
     private final CrossSection.Part[] parts;
     private final double[] widerMm;
     private final double[] paddingMm;
+    private final ConvexHull[] bareSections;
 
     /**
      * @param throatMm x of the throat; between butt and tip
@@ -69,6 +70,7 @@ public final class Cavity {
         parts = new CrossSection.Part[n];
         widerMm = new double[n];
         paddingMm = new double[n];
+        bareSections = sections;
         for (int i = 0; i < n; i++) {
             stations[i] = throatMm + (end - throatMm) * i / (n - 1);
             CrossSection cut = cuts.at(stations[i]);
@@ -110,8 +112,9 @@ public final class Cavity {
         parts = bare.parts;
         widerMm = bare.widerMm;
         this.paddingMm = Arrays.stream(stations).map(paddingMm).toArray();
+        bareSections = bare.bareSections;
         sections = new ConvexHull[stations.length];
-        Arrays.setAll(sections, i -> bare.sections[i].thickened(this.paddingMm[i]));
+        Arrays.setAll(sections, i -> section(i, this.paddingMm[i]));
     }
 
     /**
@@ -175,6 +178,11 @@ public final class Cavity {
     /** Returns the section of the cavity at a station, with ease and padding, in (y, z). */
     public ConvexHull section(int i) {
         return sections[i];
+    }
+
+    /** Returns the section of the cavity at a station as if it were padded by this, with ease, in (y, z). */
+    public ConvexHull section(int i, double paddingMm) {
+        return bareSections[i].thickened(paddingMm);
     }
 
     /**

@@ -51,7 +51,7 @@ final class FlatLeather {
     private FlatLeather over(RivetCover cover, boolean doubleEdged) {
         Cavity padded = cavityOver(cover);
         LeatherDevelopment paddedFace = face.over(padded);
-        LeatherDevelopment paddedBack = back == face ? paddedFace : back.over(padded);
+        LeatherDevelopment paddedBack = back == face ? paddedFace : back;
         return new FlatLeather(doubleEdged, spec, padded, form, paddedFace, paddedBack);
     }
 

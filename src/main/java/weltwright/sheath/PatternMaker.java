@@ -52,7 +52,7 @@ public final class PatternMaker {
         SheathDraft draft = draft(fit);
         return new Made(
                 pattern(knife, chosen, fit, draft),
-                new SheathSections(knife, fit.spec, draft.cavity(), fit.form, fit.welt),
+                draft.sections(knife, fit.welt),
                 new SewnPlanView(fit.form.sewn().boundary(), draft.stitchesInPlane()));
     }
 

@@ -25,6 +25,7 @@ import weltwright.sheath.pattern.SheathedKnife;
 import weltwright.sheath.pattern.WeltStack;
 import weltwright.sheath.planform.LeatherDevelopment;
 import weltwright.sheath.planform.Planform;
+import weltwright.sheath.planform.SheathSections;
 import weltwright.sheath.planform.ThroatCut;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.Throat;
@@ -87,6 +88,20 @@ final class SheathDraft {
 
     BeltLoopDraft belt() {
         return belt;
+    }
+
+    /** The sections of the sewn sheath, with the whole knife in it. */
+    SheathSections sections(Knife whole, WeltStack weltStack) {
+        return new SheathSections(
+                whole,
+                spec,
+                cavity(),
+                form,
+                weltStack,
+                flat.back(),
+                onBack -> flat.rivetCover()
+                        .map(cover -> cover.thicknessMm(onBack))
+                        .orElse(0.0));
     }
 
     /** Where the leather stays wide past a step. */

@@ -58,8 +58,17 @@ public record RivetCover(List<Point> rivets, double radiusMm, double skivedMm) {
     public double thicknessMm(double xMm) {
         double first = rivets.stream().mapToDouble(Point::x).min().orElseThrow();
         double last = rivets.stream().mapToDouble(Point::x).max().orElseThrow();
-        double beyond = Math.max(0, Math.max(first - xMm, xMm - last));
-        return THICKNESS_MM * Math.max(0, Math.min(1, (radiusMm - beyond) / skivedMm));
+        return thicknessBesideMm(Math.max(0, Math.max(first - xMm, xMm - last)));
+    }
+
+    /** Returns its thickness at a point of the back; 0 where it does not reach. */
+    public double thicknessMm(Point onBack) {
+        Polyline row = Polyline.open(rivets);
+        return thicknessBesideMm(onBack.distance(row.at(row.stationOf(onBack))));
+    }
+
+    private double thicknessBesideMm(double fromRivetsMm) {
+        return THICKNESS_MM * Math.max(0, Math.min(1, (radiusMm - fromRivetsMm) / skivedMm));
     }
 
     public Piece piece() {

@@ -19,15 +19,16 @@ final class Fairing {
     }
 
     /**
-     * Raised next to great values, so that none is more than {@code slope} less than its neighbour; else left alone.
+     * Raised next to great values, so that none is more than {@code fall} less than the one before it and none more
+     * than {@code rise} less than the one after it; else left alone.
      */
-    static double[] sloped(double[] values, double slope) {
+    static double[] sloped(double[] values, double fall, double rise) {
         double[] sloped = values.clone();
         for (int i = 1; i < sloped.length; i++) {
-            sloped[i] = Math.max(sloped[i], sloped[i - 1] - slope);
+            sloped[i] = Math.max(sloped[i], sloped[i - 1] - fall);
         }
         for (int i = sloped.length - 2; i >= 0; i--) {
-            sloped[i] = Math.max(sloped[i], sloped[i + 1] - slope);
+            sloped[i] = Math.max(sloped[i], sloped[i + 1] - rise);
         }
         return sloped;
     }

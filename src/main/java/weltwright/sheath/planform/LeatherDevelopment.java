@@ -1,10 +1,10 @@
 package weltwright.sheath.planform;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import weltwright.fit.Cavity;
-import weltwright.fit.LeatherWrap;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.pattern.Advice;
@@ -59,12 +59,11 @@ public final class LeatherDevelopment {
     private final int deepest;
     private final double edgeTurnMm;
     private final double spineTurnMm;
+    /** The growth is never less. */
+    private final RequiredGrowth required;
+
     private final double[] edgeGrowth;
     private final double[] spineGrowth;
-    /** What the leather needs, of which the growth is never less. */
-    private final double[] edgeNeeded;
-
-    private final double[] spineNeeded;
     private final Polyline row;
 
     /** Half of a folded body, or one of two panels that share the bulge. */
@@ -82,7 +81,7 @@ public final class LeatherDevelopment {
         return new LeatherDevelopment(form, cavity, leather, Lie.FLAT, Optional.empty());
     }
 
-    /** The same layer in the same cavity with padding; only the stations that are padded are wrapped anew. */
+    /** The same layer round the knife and padding; only the stations that are padded are wrapped anew. */
     public LeatherDevelopment over(Cavity padded) {
         return new LeatherDevelopment(form, padded, leather, lie, Optional.of(this));
     }
@@ -105,17 +104,9 @@ public final class LeatherDevelopment {
         deepest = deepest();
         edgeTurnMm = points.get(turn(-1)).x();
         spineTurnMm = form.folded() ? edgeTurnMm : points.get(turn(1)).x();
-        edgeGrowth = new double[cavity.size()];
-        spineGrowth = new double[cavity.size()];
-        if (lie != Lie.FLAT) {
-            wrap(bare);
-        }
-        edgeNeeded = edgeGrowth.clone();
-        spineNeeded = spineGrowth.clone();
-        if (lie != Lie.FLAT) {
-            fair(edgeGrowth);
-            fair(spineGrowth);
-        }
+        required = bare.map(known -> known.required.over(cavity)).orElseGet(this::required);
+        edgeGrowth = faired(required.edge(), required.edgeWithNeighbours());
+        spineGrowth = faired(required.spine(), required.spineWithNeighbours());
         row = laidFlat();
     }
 
@@ -159,14 +150,14 @@ public final class LeatherDevelopment {
             return 0;
         }
         int edge = nearest(x, -1);
-        double onEdge = growth(edgeNeeded, edgeTurnMm, points.get(edge).x())
+        double onEdge = growth(required.edge(), edgeTurnMm, points.get(edge).x())
                 + shift(edge).y();
         if (form.folded()) {
             return -2 * onEdge;
         }
         int spine = nearest(x, 1);
         return shift(spine).y()
-                - growth(spineNeeded, spineTurnMm, points.get(spine).x())
+                - growth(required.spine(), spineTurnMm, points.get(spine).x())
                 - onEdge;
     }
 
@@ -249,7 +240,8 @@ public final class LeatherDevelopment {
         return k;
     }
 
-    private void wrap(Optional<LeatherDevelopment> bare) {
+    private RequiredGrowth required() {
+        List<RequiredGrowth.RowAtStation> rows = new ArrayList<>();
         double pieceMm = points.get(0).distance(points.get(1));
         int edgeAt = 0;
         int spineAt = points.size() - 1;
@@ -261,22 +253,15 @@ public final class LeatherDevelopment {
             while (spineAt > deepest && points.get(spineAt).x() < x) {
                 spineAt--;
             }
-            double edge = points.get(edgeAt).y();
-            if (form.folded() && x > edgeTurnMm && i > 0) {
-                edgeGrowth[i] = edgeGrowth[i - 1];
-            } else if (bare.isPresent() && cavity.paddingMm(i) == 0) {
-                edgeGrowth[i] = bare.get().edgeNeeded[i];
-                spineGrowth[i] = bare.get().spineNeeded[i];
-            } else if (form.folded()) {
-                LeatherWrap wrap = form.half(edgeAt * pieceMm, edge, cavity.section(i), leather);
-                edgeGrowth[i] = wrap.flatMm() / (1 - leather.formingShrink()) - (form.foldMm() - edge);
-            } else {
-                LeatherWrap wrap =
-                        form.panel(x, edge, points.get(spineAt).y(), cavity.section(i), leather, lie == Lie.ALL);
-                edgeGrowth[i] = wrap.growthOnEdgeSideMm(leather.formingShrink());
-                spineGrowth[i] = wrap.growthOnSpineSideMm(leather.formingShrink());
-            }
+            rows.add(new RequiredGrowth.RowAtStation(
+                    x,
+                    edgeAt * pieceMm,
+                    points.get(edgeAt).y(),
+                    points.get(spineAt).y()));
         }
+        return lie == Lie.FLAT
+                ? RequiredGrowth.none(form, leather, rows)
+                : RequiredGrowth.of(cavity, form, leather, lie == Lie.ALL, rows, edgeTurnMm);
     }
 
     private Polyline laidFlat() {
@@ -351,16 +336,21 @@ public final class LeatherDevelopment {
      * Takes the steps out of a growth; a panel's dies away to nothing where the row turns across the tip. It falls from
      * the very brink of a step: were the brink rounded from outside, the leather would be wider along the whole slope,
      * by twice the slope for each mm over which it is rounded. The cut is round there all the same, for it is a
-     * parallel of the row.
+     * parallel of the row. Where the step is too high to fall off in time, it falls at once here, and {@link #comeIn}
+     * as fast as a row may: that depends on how the row itself runs.
      */
-    private void fair(double[] growth) {
+    private double[] faired(double[] needed, double[] withNeighbours) {
         double step = cavity.stationMm(1) - cavity.stationMm(0);
-        double slope = slope(growth, step);
-        double[] fair = Fairing.hollowsRounded(Fairing.sloped(Fairing.widened(growth), slope * step), FAIRED_OVER);
-        for (int i = 0; i < growth.length; i++) {
-            double most = slope * Math.max(0, Math.min(edgeTurnMm, spineTurnMm) - cavity.stationMm(i));
-            growth[i] = form.folded() ? fair[i] : smoothLeast(fair[i], most);
+        double slope = slope(needed, step);
+        double fall = slope < STEEP_SLOPE ? slope * step : Double.POSITIVE_INFINITY;
+        double[] fair = Fairing.hollowsRounded(Fairing.sloped(withNeighbours, fall, slope * step), FAIRED_OVER);
+        if (!form.folded()) {
+            for (int i = 0; i < fair.length; i++) {
+                double most = slope * Math.max(0, Math.min(edgeTurnMm, spineTurnMm) - cavity.stationMm(i));
+                fair[i] = smoothLeast(fair[i], most);
+            }
         }
+        return fair;
     }
 
     /** As gentle as the greatest step allows that must have fallen off in time. */

@@ -16,6 +16,8 @@ import weltwright.knife.CrossSection;
  * @param face the inside of the face's leather, from its stitch on the edge's side to the fold or to its stitch on the
  *     spine's side
  * @param back the same of the back
+ * @param rivetCover the cover over the heads of rivets on the inside of the back, a closed chain; empty where none is
+ *     cut
  * @param leatherMm thickness of the leather that lies outside of these
  * @param welt the layers of the welt that are cut here, from the back to the face; none past its end
  * @param stitches where the stitches are, as y; the thread runs through all that lies there
@@ -27,6 +29,7 @@ public record SheathSection(
         List<Point> room,
         List<Point> face,
         List<Point> back,
+        List<Point> rivetCover,
         double leatherMm,
         List<Layer> welt,
         List<Double> stitches) {
@@ -35,6 +38,7 @@ public record SheathSection(
         room = List.copyOf(room);
         face = List.copyOf(face);
         back = List.copyOf(back);
+        rivetCover = List.copyOf(rivetCover);
         welt = List.copyOf(welt);
         stitches = List.copyOf(stitches);
     }

@@ -19,8 +19,8 @@ class FairingTest {
             @ForAll @DoubleRange(min = 0.01, max = 2) double slope) {
         double[] values = list.stream().mapToDouble(Double::doubleValue).toArray();
 
-        for (double[] fair :
-                List.of(Fairing.faired(values, 6), Fairing.sloped(values, slope), Fairing.hollowsRounded(values, 2))) {
+        for (double[] fair : List.of(
+                Fairing.faired(values, 6), Fairing.sloped(values, slope, slope), Fairing.hollowsRounded(values, 2))) {
             for (int i = 0; i < values.length; i++) {
                 assertThat(fair[i]).isGreaterThanOrEqualTo(values[i] - 1e-9);
             }
@@ -35,16 +35,19 @@ class FairingTest {
         }
 
         assertThat(Fairing.faired(slope, 6)).containsExactly(slope, within(1e-9));
-        assertThat(Fairing.sloped(slope, 0.4)).containsExactly(slope, within(1e-9));
+        assertThat(Fairing.sloped(slope, 0.4, 0.4)).containsExactly(slope, within(1e-9));
     }
 
-    /** A step of 6 at a slope of 0.5 reaches 12 places out, and no farther. */
+    /** A step of 6 at a slope of 0.5 reaches 12 places out, and no farther; at one of 2 it is reached within 3. */
     @Test
-    void aStepFallsOffAtTheSlope() {
+    void aStepFallsOffAndRisesAtTheSlopes() {
         double[] step = new double[40];
-        Arrays.fill(step, 0, 10, 6);
+        Arrays.fill(step, 5, 10, 6);
 
-        double[] sloped = Fairing.sloped(step, 0.5);
+        double[] sloped = Fairing.sloped(step, 0.5, 2);
+
+        assertThat(sloped[1]).isZero();
+        assertThat(sloped[3]).isCloseTo(2, within(1e-9));
 
         assertThat(sloped[9]).isEqualTo(6);
         assertThat(sloped[15]).isCloseTo(3, within(1e-9));

@@ -17,6 +17,7 @@ class SectionDimensionsTest {
             List.of(new Point(-10.8, 0), new Point(12.8, -2.3), new Point(12.8, 2.3)),
             List.of(new Point(-15, 2), new Point(12, 4), new Point(18, 2)),
             List.of(new Point(-15, -2), new Point(18, -2)),
+            List.of(),
             3,
             List.of(
                     new SheathSection.Layer(-18, -11, -2, 0),

@@ -74,6 +74,6 @@ class SectionLeatherTest {
     }
 
     private static SheathSection cut(List<Point> face, List<Point> back, List<Double> stitches) {
-        return new SheathSection(50, BLADE, 0, BLADE.boundary(), face, back, 3, List.of(), stitches);
+        return new SheathSection(50, BLADE, 0, BLADE.boundary(), face, back, List.of(), 3, List.of(), stitches);
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -14,6 +15,9 @@ import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.TestSpecs;
+import weltwright.sheath.pattern.Piece;
+import weltwright.sheath.pattern.PlacedHardware;
+import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
@@ -98,6 +102,36 @@ class SheathSectionsTest {
 
         assertThat(cut.knifeLiftMm()).isCloseTo(8 + 0.8 - 1.5, within(0.03));
         assertThat(cut.back()).allMatch(p -> p.y() == -1.5);
+    }
+
+    /**
+     * Worked by hand: a cover of 1 mm lies on the back at the rivets, as wide as its piece, and the knife over it by
+     * the ease of 0.8 mm. Farther down there is none.
+     */
+    @ParameterizedTest
+    @CsvSource({"FOLDED, SHARED", "PANELS, SHARED", "PANELS, FACE"})
+    void theCoverOverRivetHeadsLiesBetweenKnifeAndBack(SheathKind kind, Leather.Bulge bulge) {
+        SheathSpec spec = TestSpecs.bladeAlone(kind)
+                .withLeather(new Leather(3, 0.5, 0, bulge))
+                .withBelt(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 40, 4));
+        PatternMaker.Made made = PatternMaker.madeUp(TestKnives.wedge(4, 4), spec);
+        PlacedHardware rivets = made.pattern().fastenings().get(0);
+        // Pieces are laid tip down, in the knife's frame x leads to the tip.
+        double rivet = -rivets.layers().get(0).holes().get(0).y();
+        SheathSection cut = made.sections().at(rivet);
+        double wide = made.pattern().pieces().stream()
+                .filter(piece -> piece.kind() == Piece.Kind.RIVET_COVER)
+                .mapToDouble(piece ->
+                        piece.outline().lineString().getEnvelopeInternal().getWidth())
+                .findFirst()
+                .orElseThrow();
+
+        var cover = Polyline.closed(cut.rivetCover()).lineString().getEnvelopeInternal();
+        double knife = cut.knifeLiftMm() - cut.knife().thicknessMm() / 2;
+        assertThat(cover.getWidth()).isCloseTo(wide, within(0.6));
+        assertThat(cover.getMaxY() - cover.getMinY()).isCloseTo(1, within(0.02));
+        assertThat(knife - cover.getMaxY()).isCloseTo(0.8, within(0.02));
+        assertThat(made.sections().at(made.sections().toMm() - 10).rivetCover()).isEmpty();
     }
 
     private static double heightAt(List<Point> path, double y) {

@@ -159,6 +159,10 @@ final class CrossSectionCanvas extends DrawingCanvas {
                         ThemeColors.cutLine()));
         leather.forEach(
                 chain -> fill(g, toPx, AnnotationPainter.path(chain), ThemeColors.leather(), ThemeColors.cutLine()));
+        if (!section.rivetCover().isEmpty()) {
+            Path2D cover = AnnotationPainter.path(Polyline.closed(section.rivetCover()));
+            fill(g, toPx, cover, ThemeColors.leather(), ThemeColors.cutLine());
+        }
         Path2D knife = AnnotationPainter.path(Polyline.closed(section.knife().boundary()));
         knife.transform(AffineTransform.getTranslateInstance(0, section.knifeLiftMm()));
         g.setColor(ThemeColors.markLine());
@@ -265,7 +269,7 @@ final class CrossSectionCanvas extends DrawingCanvas {
         paintName(
                 g,
                 viewport,
-                "back",
+                section.rivetCover().isEmpty() ? "back" : "back, rivet cover on it",
                 new Point(knife, SectionDimensions.heightAt(section.back(), knife) - leather / 2),
                 leather);
         for (SheathSection.Layer layer : section.welt()) {
