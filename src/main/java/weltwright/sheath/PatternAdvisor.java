@@ -27,6 +27,15 @@ final class PatternAdvisor {
     /** An iron still fits a row whose pitch differs by no more than this share of it. Common practice; no source. */
     private static final double IRON_FITS = 0.02;
 
+    /**
+     * The spine of a blade falls far, if by more than this share of the blade's height up to so much before the tip.
+     * Drop points and clips fall by a quarter, a blade whose spine comes down to a straight edge by more than half.
+     * Chosen by eye.
+     */
+    private static final double FALLS_FAR = 0.5;
+
+    private static final double BEFORE_TIP_MM = 15;
+
     private PatternAdvisor() {}
 
     static List<Advice> of(
@@ -55,6 +64,7 @@ final class PatternAdvisor {
         advice.addAll(holding(knife, spec, check.grip()));
         advice.addAll(belt(spec));
         staysWide.ifPresent(advice::add);
+        emptyCorner(knife, spec).ifPresent(advice::add);
         seams.stream()
                 .filter(seam -> seam.pitch().offBy(spec.stitching().pitchMm()) > IRON_FITS)
                 .map(seam -> new Advice.PitchFitted(
@@ -110,6 +120,17 @@ final class PatternAdvisor {
                     case BLADE_ALONE -> new Advice.HoldsBladeAlone();
                 });
         return advice;
+    }
+
+    private static Optional<Advice> emptyCorner(Knife knife, SheathSpec spec) {
+        double height =
+                knife.landmarks().spineStart().y() - knife.landmarks().heel().y();
+        double x =
+                Math.max(knife.landmarks().heel().x(), knife.landmarks().tip().x() - BEFORE_TIP_MM);
+        double falls = knife.landmarks().spineStart().y() - knife.sectionAt(x).spineMm();
+        return spec.kind() == SheathKind.FOLDED && falls > FALLS_FAR * height
+                ? Optional.of(new Advice.EmptyCorner(falls))
+                : Optional.empty();
     }
 
     private static List<Advice> belt(SheathSpec spec) {

@@ -37,6 +37,7 @@ public final class AdviceWording {
             .add(Advice.RivetsAgainstBlade.class, a -> text("advice.rivets-against-blade"))
             .add(Advice.TiltLeftOut.class, a -> text("advice.tilt-left-out"))
             .add(Advice.StaysWide.class, AdviceWording::staysWide)
+            .add(Advice.EmptyCorner.class, a -> text("advice.empty-corner", a.byMm()))
             .add(Advice.PitchFitted.class, AdviceWording::pitchFitted);
 
     private AdviceWording() {}

@@ -303,6 +303,22 @@ class PatternTest {
                 .anyMatch(Advice.HoldsBladeAlone.class::isInstance);
     }
 
+    /** A spine that comes down to the edge by the point leaves a folded body empty there; a drop point does not. */
+    @Test
+    void anEmptyCornerOfAFoldedBodyIsToldOf() {
+        assertThat(advice("dropped", SheathKind.FOLDED)).anyMatch(Advice.EmptyCorner.class::isInstance);
+        assertThat(advice("dropped", SheathKind.PANELS)).noneMatch(Advice.EmptyCorner.class::isInstance);
+        assertThat(advice("clip", SheathKind.FOLDED)).noneMatch(Advice.EmptyCorner.class::isInstance);
+        assertThat(PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.FOLDED))
+                        .advice())
+                .noneMatch(Advice.EmptyCorner.class::isInstance);
+    }
+
+    private static List<Advice> advice(String shape, SheathKind kind) {
+        return PatternMaker.make(TestKnives.shapes().get(shape), TestSpecs.bladeAlone(kind))
+                .advice();
+    }
+
     @Test
     void aThinWeltAndAThinMarginAreToldOf() {
         SheathSpec thin = TestSpecs.bladeAlone(SheathKind.PANELS)

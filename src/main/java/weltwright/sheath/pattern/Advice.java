@@ -211,6 +211,18 @@ public sealed interface Advice {
     }
 
     /**
+     * The spine falls far towards the point, and a folded sheath stays empty there beside its fold.
+     *
+     * @param byMm by how much it falls up to where the point begins
+     */
+    record EmptyCorner(double byMm) implements Advice {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /**
      * The holes of a seam are not at the pitch of the iron.
      *
      * @param seam its kind
